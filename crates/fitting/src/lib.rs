@@ -1,0 +1,15 @@
+//! A session of golf shots in, a verdict in plain words out.
+//!
+//! Text becomes a [`session::Session`] in [`read::read`]; a session and a
+//! [`question::Question`] become a [`report::Report`] in [`check::check`]. Every
+//! function is total: bad input is a value with a place and a remedy.
+//!
+//! Knows no clocks, no random devices and no browser. The difference is always
+//! *candidate − baseline*, in canonical units (yd, mph, rpm, deg, s, mm, right positive).
+
+pub mod check;
+pub mod measure;
+pub mod question;
+pub mod read;
+pub mod report;
+pub mod session;

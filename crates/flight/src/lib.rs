@@ -1,0 +1,1 @@
+//! A launch and the air in, in SI units; a trajectory out.

@@ -1,0 +1,1 @@
+//! Samples in; estimates, intervals and tests out.

@@ -1,0 +1,2 @@
+//! Builds, serves, tests, measures.
+fn main() {}
