@@ -5,6 +5,8 @@ use crate::session::Session;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
+mod position;
+
 /// What a column holds.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
@@ -85,9 +87,11 @@ pub struct Hints {
     pub decimal_mark: Option<String>,
     /// What columns hold, by position.
     #[cfg_attr(feature = "typescript", ts(optional, as = "Option<BTreeMap<usize, Role>>"))]
+    #[serde(deserialize_with = "position::keyed")]
     pub columns: BTreeMap<usize, Role>,
     /// Units by column position.
     #[cfg_attr(feature = "typescript", ts(optional, as = "Option<BTreeMap<usize, String>>"))]
+    #[serde(deserialize_with = "position::keyed")]
     pub units: BTreeMap<usize, String>,
     /// Name of the build that all shots without one belong to.
     #[serde(skip_serializing_if = "Option::is_none")]
