@@ -1,0 +1,878 @@
+// Generated from the Rust structs by `cargo xtask types`. Do not edit.
+
+/**
+ * The answer to the question asked.
+ */
+export type Answer = {
+  /**
+   * The candidate it speaks of; null when there is none.
+   */
+  candidate: number | null,
+  /**
+   * What was decided.
+   */
+  decision: Decision,
+  /**
+   * Null when nothing can be estimated.
+   */
+  estimate: Estimate | null,
+  /**
+   * Sentences for it.
+   */
+  words: Words,
+};
+
+/**
+ * The question with every default filled in, so that a link opened later says the same.
+ */
+export type Asked = {
+  /**
+   * Index of the baseline.
+   */
+  baseline: number,
+  /**
+   * Index of the candidate, null when there is none.
+   */
+  candidate: number | null,
+  /**
+   * The measure.
+   */
+  measure: MeasureId,
+  /**
+   * What better means.
+   */
+  goal: Goal,
+  /**
+   * The smallest difference that matters, null for a measure without a default.
+   */
+  margin: number | null,
+  /**
+   * Whether the margin is the measure's default.
+   */
+  margin_is_default: boolean,
+  /**
+   * How it was decided when to stop.
+   */
+  stopping: Stopping,
+};
+
+/**
+ * Which way of a measure is usually wanted.
+ */
+export type Better = "higher" | "lower" | "nearer_zero" | "depends";
+
+/**
+ * A club as assembled: head, loft, shaft, length, weight. Known here by its name only.
+ */
+export type Build = {
+  /**
+   * As the golfer wrote it. May hold anything: it is text, never markup.
+   */
+  name: string,
+};
+
+/**
+ * What [`check`] is asked.
+ */
+export type CheckRequest = {
+  /**
+   * The shots.
+   */
+  session: Session,
+  /**
+   * What is asked of them.
+   */
+  question: Question,
+};
+
+/**
+ * One column as it was understood.
+ */
+export type ColumnReading = {
+  /**
+   * Position in the text, from 0.
+   */
+  index: number,
+  /**
+   * Heading as written.
+   */
+  heading: string,
+  /**
+   * What it was taken for.
+   */
+  role: Role,
+  /**
+   * Unit it was read in, as shown to the golfer; empty for none.
+   */
+  unit: string,
+  /**
+   * Whether the reading needs the golfer's eye.
+   */
+  sure: boolean,
+  /**
+   * Other readings worth offering, best first.
+   */
+  alternatives: Array<Role>,
+  /**
+   * Other units worth offering.
+   */
+  units: Array<string>,
+};
+
+/**
+ * Number of shots behind an estimate.
+ */
+export type Counts = {
+  /**
+   * Shots with the baseline.
+   */
+  baseline: number,
+  /**
+   * Shots with the candidate.
+   */
+  candidate: number,
+};
+
+/**
+ * A column that is no measure of the trade's list, kept under its own heading.
+ */
+export type CustomMeasure = {
+  /**
+   * Id made from the heading.
+   */
+  id: MeasureId,
+  /**
+   * The heading as written.
+   */
+  name: string,
+  /**
+   * Unit as written, empty when none was given.
+   */
+  unit: string,
+};
+
+/**
+ * A decision with its reasons.
+ */
+export type Decision = {
+  /**
+   * What was decided.
+   */
+  kind: DecisionKind,
+  /**
+   * For `different` with a margin: is it large enough?
+   */
+  matters?: Matters,
+  /**
+   * For `different`: which way.
+   */
+  direction?: Direction,
+  /**
+   * For `cannot_answer`, and for `cannot_tell` with a special cause.
+   */
+  why?: Why,
+};
+
+/**
+ * What was decided, once, from the interval and the smallest difference that matters.
+ */
+export type DecisionKind = "different" | "same" | "cannot_tell" | "cannot_answer";
+
+/**
+ * Which way the candidate differs from the baseline.
+ */
+export type Direction = "higher" | "lower";
+
+/**
+ * The headline difference, candidate − baseline, as the decision saw it: widened, with its allowance.
+ */
+export type Estimate = {
+  /**
+   * Difference of averages (or ratio of spreads).
+   */
+  value: number,
+  /**
+   * Lower end of the interval that decides `different`.
+   */
+  low: number,
+  /**
+   * Upper end of it.
+   */
+  high: number,
+  /**
+   * Its level.
+   */
+  level: number,
+  /**
+   * The interval that decides `same`.
+   */
+  equivalence: Range,
+  /**
+   * Unit of all of them, empty for a plain ratio.
+   */
+  unit: string,
+  /**
+   * Shots behind it.
+   */
+  n: Counts,
+  /**
+   * How it was made.
+   */
+  method: Method,
+  /**
+   * Part of each half-width that stands for warming up and tiring, 0 when hit in turn.
+   */
+  order_allowance: number,
+  /**
+   * How often two identical builds would show a gap at least this large in a session like this.
+   */
+  chance_if_same: number,
+  /**
+   * Smallest true difference that a session like this shows in 8 of 10 cases.
+   */
+  detectable: number,
+  /**
+   * Shots with each build that a planned test in turns would need to settle the margin.
+   */
+  shots_to_settle?: number,
+};
+
+/**
+ * One pair on one measure: decision, size, words and the numbers behind them.
+ */
+export type Finding = {
+  /**
+   * Index of the build the candidate is held against.
+   */
+  baseline: number,
+  /**
+   * Index of the build in question.
+   */
+  candidate: number,
+  /**
+   * The measure.
+   */
+  measure: MeasureId,
+  /**
+   * What was decided.
+   */
+  decision: Decision,
+  /**
+   * Null when nothing can be estimated.
+   */
+  estimate: Estimate | null,
+  /**
+   * Sentences for it.
+   */
+  words: Words,
+  /**
+   * Textbook results.
+   */
+  numbers: Numbers,
+};
+
+/**
+ * What 'better' means on the chosen measure.
+ */
+export type Goal = "higher" | "lower" | "nearer_zero" | "tighter" | "different";
+
+/**
+ * Average and spread of one build on one measure; all its shots.
+ */
+export type Group = {
+  /**
+   * Number of shots.
+   */
+  n: number,
+  /**
+   * Average.
+   */
+  mean: number,
+  /**
+   * Standard deviation, null with fewer than two shots.
+   */
+  sd: number | null,
+};
+
+/**
+ * What the golfer says about the text; overrides every guess.
+ */
+export type Hints = {
+  /**
+   * How cells are set apart, in the words of [`Reading::delimiter`].
+   */
+  delimiter?: string,
+  /**
+   * "." or ",".
+   */
+  decimal_mark?: string,
+  /**
+   * What columns hold, by position.
+   */
+  columns?: { [key in number]: Role },
+  /**
+   * Units by column position.
+   */
+  units?: { [key in number]: string },
+  /**
+   * Name of the build that all shots without one belong to.
+   */
+  build?: string,
+  /**
+   * How the shots were hit, when the golfer knows.
+   */
+  order?: Order,
+};
+
+/**
+ * When the numbers were looked at on the way.
+ */
+export type LookedAfter = number | Array<number>;
+
+/**
+ * Whether a real difference is as large as the golfer asked for.
+ */
+export type Matters = "yes" | "maybe" | "no";
+
+/**
+ * One measure of the trade.
+ */
+export type Measure = {
+  /**
+   * Stable id.
+   */
+  id: string,
+  /**
+   * The trade's name.
+   */
+  name: string,
+  /**
+   * Canonical unit.
+   */
+  unit: Unit,
+  /**
+   * Digits after the point that are worth showing.
+   */
+  decimals: number,
+  /**
+   * Which way is usually wanted.
+   */
+  better: Better,
+  /**
+   * Values outside are questioned, never removed.
+   */
+  plausible: Plausible,
+  /**
+   * Default smallest difference that matters, in the canonical unit.
+   */
+  margin: number,
+  /**
+   * Why that default.
+   */
+  margin_why: string,
+};
+
+/**
+ * The id of a measure: one of the trade's list or made from a heading.
+ */
+export type MeasureId = string;
+
+/**
+ * How an estimate was made.
+ */
+export type Method = "rounds" | "welch_with_allowance" | "summary_with_allowance" | "summary_assumed_spread" | "spread_ratio";
+
+/**
+ * Something understood by a guess, or worth knowing, that costs no row.
+ */
+export type Notice = {
+  /**
+   * Stable name of the kind, snake_case.
+   */
+  kind: string,
+  /**
+   * Where.
+   */
+  place: Place,
+  /**
+   * In plain words.
+   */
+  message: string,
+};
+
+/**
+ * The numbers behind a finding, as a textbook would print them: no widening, no allowance.
+ */
+export type Numbers = {
+  /**
+   * The baseline's shots.
+   */
+  baseline: Group | null,
+  /**
+   * The candidate's shots.
+   */
+  candidate: Group | null,
+  /**
+   * Welch's comparison of the averages.
+   */
+  welch?: TextbookTest,
+  /**
+   * Yuen's comparison of the 20 % trimmed averages: the typical shot, mishits set aside.
+   */
+  yuen?: TextbookTest,
+  /**
+   * The comparison within rounds, where rounds exist.
+   */
+  round?: TextbookTest,
+};
+
+/**
+ * How builds and time lie in the session.
+ */
+export type Order = "interleaved" | "blocked" | "unknown";
+
+/**
+ * A plain warning beside the verdict.
+ */
+export type Overlay = {
+  /**
+   * Which one.
+   */
+  kind: OverlayKind,
+  /**
+   * One line.
+   */
+  headline: string,
+  /**
+   * What it means for this session, in its own numbers.
+   */
+  detail: string,
+};
+
+/**
+ * What stands over a verdict and changes how it must be read.
+ */
+export type OverlayKind = "order_mixed_up" | "left_out" | "several_builds" | "looked_at_before" | "margin_changed" | "averages_only";
+
+/**
+ * Where in the text a problem or notice sits.
+ */
+export type Place = {
+  /**
+   * Line, from 1; 0 when it is the text as a whole.
+   */
+  line: number,
+  /**
+   * Column heading, or null.
+   */
+  column: string | null,
+};
+
+/**
+ * The values a measure can take on a range.
+ */
+export type Plausible = {
+  /**
+   * Lowest plausible value.
+   */
+  low: number,
+  /**
+   * Highest plausible value.
+   */
+  high: number,
+};
+
+/**
+ * A row or cell that could not be used.
+ */
+export type Problem = {
+  /**
+   * Stable name of the kind, snake_case.
+   */
+  kind: string,
+  /**
+   * Where.
+   */
+  place: Place,
+  /**
+   * What was found there, shortened.
+   */
+  found: string,
+  /**
+   * What is wrong, in plain words.
+   */
+  message: string,
+  /**
+   * What to do about it.
+   */
+  remedy: string,
+};
+
+/**
+ * The question: does the candidate differ from the baseline on this measure, by enough to matter?
+ */
+export type Question = {
+  /**
+   * Index of the build the others are held against, usually the golfer's own club.
+   */
+  baseline: number,
+  /**
+   * Index of the build in question; left open, the one that leads towards the goal.
+   */
+  candidate?: number,
+  /**
+   * The measure named before the numbers.
+   */
+  measure: MeasureId,
+  /**
+   * What better means; left open, the measure's own.
+   */
+  goal?: Goal,
+  /**
+   * Smallest difference that would matter, in the measure's unit; left open, the measure's own.
+   */
+  margin?: number,
+  /**
+   * The margin under which the answer was first shown, when it was changed since.
+   */
+  first_margin?: number,
+  /**
+   * How it was decided when to stop.
+   */
+  stopping: Stopping,
+};
+
+/**
+ * Two ends at a level.
+ */
+export type Range = {
+  /**
+   * Lower end.
+   */
+  low: number,
+  /**
+   * Upper end.
+   */
+  high: number,
+  /**
+   * Coverage it is made for, between 0 and 1.
+   */
+  level: number,
+};
+
+/**
+ * The outcome of reading.
+ */
+export type ReadResult = {
+  /**
+   * The good rows.
+   */
+  session: Session,
+  /**
+   * The rows and cells that could not be used.
+   */
+  problems: Array<Problem>,
+  /**
+   * Guesses and things worth knowing.
+   */
+  notices: Array<Notice>,
+  /**
+   * What was understood.
+   */
+  reading: Reading,
+};
+
+/**
+ * What was understood of the text, each part of it open to correction through [`Hints`].
+ */
+export type Reading = {
+  /**
+   * How cells are set apart: "comma", "tab", "semicolon", "pipe", "spaces", ...
+   */
+  delimiter: string,
+  /**
+   * The decimal mark, "." or ",".
+   */
+  decimal_mark: string,
+  /**
+   * How shots lie in the text.
+   */
+  layout: string,
+  /**
+   * Every column.
+   */
+  columns: Array<ColumnReading>,
+  /**
+   * Every row, counted.
+   */
+  rows: RowCounts,
+};
+
+/**
+ * Why a request cannot be worked on at all.
+ */
+export type Refusal = {
+  /**
+   * Stable name of the kind, `snake_case`.
+   */
+  kind: string,
+  /**
+   * Path into the request, such as `question.baseline`.
+   */
+  place: string,
+  /**
+   * What is wrong, in plain words.
+   */
+  message: string,
+  /**
+   * What to do about it.
+   */
+  remedy: string,
+};
+
+/**
+ * Everything the page shows.
+ */
+export type Report = {
+  /**
+   * The question with its defaults.
+   */
+  asked: Asked,
+  /**
+   * How builds and time lie, as the analysis took it.
+   */
+  order: Order,
+  /**
+   * Rounds that hold two builds or more.
+   */
+  rounds: number,
+  /**
+   * The headline.
+   */
+  answer: Answer,
+  /**
+   * What stands over it.
+   */
+  overlays: Array<Overlay>,
+  /**
+   * Every candidate on every measure.
+   */
+  findings: Array<Finding>,
+};
+
+/**
+ * What a column holds.
+ */
+export type Role = "build" | "round" | "number" | { "measure": MeasureId } | "ignored";
+
+/**
+ * How the rows were sorted; the numbers add up to every line that was not blank.
+ */
+export type RowCounts = {
+  /**
+   * Rows read as shots.
+   */
+  shots: number,
+  /**
+   * Rows read as averages and the like.
+   */
+  summaries: number,
+  /**
+   * Headings, unit rows, titles, prose.
+   */
+  headings: number,
+  /**
+   * Rows that could not be used; each has a problem.
+   */
+  problems: number,
+};
+
+/**
+ * A session as plain data.
+ */
+export type Session = {
+  /**
+   * In order of first appearance.
+   */
+  builds: Array<Build>,
+  /**
+   * Measure ids present.
+   */
+  measures: Array<MeasureId>,
+  /**
+   * Measures outside the trade's list.
+   */
+  custom: Array<CustomMeasure>,
+  /**
+   * In the order hit.
+   */
+  shots: Array<Shot>,
+  /**
+   * Averages.
+   */
+  summaries: Array<Summary>,
+  /**
+   * How builds and time lie.
+   */
+  order: Order,
+};
+
+/**
+ * A shot with its values keyed by measure id.
+ */
+export type Shot = {
+  /**
+   * Index into the session's builds.
+   */
+  build: number,
+  /**
+   * The pass through the builds, from 1.
+   */
+  round: number | null,
+  /**
+   * The shot's own number.
+   */
+  number: number | null,
+  /**
+   * Canonical units; null where nothing was read.
+   */
+  values: { [key in MeasureId]: number | null },
+  /**
+   * Why it was set aside, null when it counts.
+   */
+  left_out: string | null,
+};
+
+/**
+ * How it was decided when to stop.
+ */
+export type Stopping = StoppingWord | {
+  /**
+   * The largest number of rounds, fixed before the first shot.
+   */
+  planned_rounds: number,
+  /**
+   * The looks taken so far.
+   */
+  looked_after: LookedAfter,
+};
+
+/**
+ * Plain stopping rules, without a plan.
+ */
+export type StoppingWord = "fixed" | "unknown";
+
+/**
+ * Averages that a source gave for one build.
+ */
+export type Summary = {
+  /**
+   * Index into [`Session::builds`].
+   */
+  build: number,
+  /**
+   * Number of shots behind the averages, `None` when not said.
+   */
+  n: number | null,
+  /**
+   * Which shots they stand for.
+   */
+  of: SummaryOf,
+  /**
+   * By measure id.
+   */
+  values: { [key in MeasureId]: SummaryValue },
+  /**
+   * Line in the source where it stood, from 1; `None` when typed in.
+   */
+  line: number | null,
+};
+
+/**
+ * Which shots an average stands for.
+ */
+export type SummaryOf = "all" | "best" | "chosen";
+
+/**
+ * What is known of one measure of one build when the shots themselves are not.
+ */
+export type SummaryValue = {
+  /**
+   * Average, in the measure's canonical unit.
+   */
+  mean: number | null,
+  /**
+   * Standard deviation.
+   */
+  sd: number | null,
+  /**
+   * Smallest value.
+   */
+  low: number | null,
+  /**
+   * Largest value.
+   */
+  high: number | null,
+};
+
+/**
+ * A textbook comparison of two groups, unwidened.
+ */
+export type TextbookTest = {
+  /**
+   * Candidate − baseline.
+   */
+  diff: number,
+  /**
+   * Standard error.
+   */
+  se: number,
+  /**
+   * diff / se.
+   */
+  t: number,
+  /**
+   * Degrees of freedom.
+   */
+  df: number,
+  /**
+   * Two-sided.
+   */
+  p: number,
+  /**
+   * Lower end of the 95 % interval.
+   */
+  low: number,
+  /**
+   * Upper end of it.
+   */
+  high: number,
+};
+
+/**
+ * The canonical unit of a measure.
+ */
+export type Unit = "yd" | "mph" | "rpm" | "deg" | "s" | "mm" | "";
+
+/**
+ * Why there is no plain answer.
+ */
+export type Why = "no_shots" | "one_build" | "too_few_shots" | "not_measured" | "counts_missing" | "only_the_best" | "no_scatter" | "depends_on_left_out";
+
+/**
+ * Sentences for the golfer.
+ */
+export type Words = {
+  /**
+   * The answer in one sentence.
+   */
+  headline: string,
+  /**
+   * How large, how sure, from how many shots.
+   */
+  detail: string,
+  /**
+   * What to do, or what would settle it.
+   */
+  next: string,
+};

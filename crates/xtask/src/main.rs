@@ -1,2 +1,59 @@
-//! Builds, serves, tests, measures.
-fn main() {}
+//! Builds, serves, tests, measures: every command of the project, run as `cargo xtask COMMAND`.
+//!
+//! Assumes rustup, Node 20 or newer with npm, and git; fetches the rest or says what is missing.
+
+mod browser;
+mod build;
+mod serve;
+mod shell;
+mod sizes;
+mod steps;
+mod tidy;
+mod types;
+
+use anyhow::{Result, bail};
+use std::process::ExitCode;
+
+const HELP: &str = "\
+cargo xtask COMMAND
+
+  serve [--port N]   build everything and serve the page on this machine, an example loaded
+  build              write the finished static site to dist/
+  test [STEP ...]    run every test, or only the named steps (`test --list` names them)
+  check              the steps that need no test run: format, lints, types, tidy, build, sizes
+  types              rewrite crates/wasm/types.d.ts from the Rust structs
+  sizes              print what a visitor downloads before the first answer
+  help               this text
+";
+
+fn main() -> ExitCode {
+    let words: Vec<String> = std::env::args().skip(1).collect();
+    let words: Vec<&str> = words.iter().map(String::as_str).collect();
+    match command(&words) {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(error) => {
+            eprintln!("\nerror: {error:#}");
+            ExitCode::FAILURE
+        }
+    }
+}
+
+fn command(words: &[&str]) -> Result<()> {
+    match words {
+        [] | ["help" | "--help" | "-h"] => {
+            print!("{HELP}");
+            Ok(())
+        }
+        ["serve", options @ ..] => serve::serve(options),
+        ["build"] => build::site(),
+        ["test", "--list"] => {
+            steps::list();
+            Ok(())
+        }
+        ["test", names @ ..] => steps::test(names),
+        ["check"] => steps::check(),
+        ["types"] => types::write(),
+        ["sizes"] => build::site().and_then(|()| sizes::print_and_check()),
+        other => bail!("`{}` is not a command\n\n{HELP}", other.join(" ")),
+    }
+}

@@ -1,0 +1,63 @@
+//! Prints the TypeScript declarations of everything that crosses the boundary.
+//!
+//! Run by `cargo xtask types`, which keeps `crates/wasm/types.d.ts` equal to this output.
+
+use fitting::{check, measure, read, report};
+use std::collections::BTreeMap;
+use ts_rs::{Config, TS, TypeVisitor};
+
+/// Declarations by name, so that the output does not depend on the order of the visit.
+struct Declarations {
+    config: Config,
+    found: BTreeMap<String, String>,
+}
+
+impl TypeVisitor for Declarations {
+    fn visit<T: TS + 'static + ?Sized>(&mut self) {
+        // Only the crate's own types have a path to be exported to; strings and lists do not.
+        if T::output_path().is_some() {
+            let name = T::ident(&self.config);
+            let docs = T::docs().unwrap_or_default();
+            let declaration = indented(&format!("{docs}export {}", T::decl(&self.config)));
+            if let Some(earlier) = self.found.get(&name) {
+                assert_eq!(*earlier, declaration, "two types share the name {name}");
+                return;
+            }
+            self.found.insert(name, declaration);
+        }
+        T::visit_dependencies(self);
+        T::visit_generics(self);
+    }
+}
+
+/// Members on lines of their own, indented; no blanks at line ends.
+fn indented(declaration: &str) -> String {
+    let mut text = String::new();
+    let mut inside = false;
+    for line in declaration.lines().map(str::trim_end) {
+        let (line, last) = match line.strip_suffix(", };") {
+            Some(member) if inside => (format!("{member},"), true),
+            _ => (line.to_owned(), false),
+        };
+        text += if inside { "  " } else { "" };
+        text += &line;
+        text += if last { "\n};\n" } else { "\n" };
+        inside = !last && (inside || line.ends_with('{'));
+    }
+    text
+}
+
+fn main() {
+    let config = Config::default().with_large_int("number");
+    let mut declarations = Declarations { config, found: BTreeMap::new() };
+    declarations.visit::<measure::Measure>();
+    declarations.visit::<read::Hints>();
+    declarations.visit::<read::ReadResult>();
+    declarations.visit::<check::CheckRequest>();
+    declarations.visit::<check::Refusal>();
+    declarations.visit::<report::Report>();
+    println!("// Generated from the Rust structs by `cargo xtask types`. Do not edit.");
+    for declaration in declarations.found.values() {
+        print!("\n{declaration}");
+    }
+}

@@ -1,0 +1,44 @@
+//! A real Chromium for the browser tests: found on PATH, or installed where that is possible.
+
+use crate::serve;
+use crate::shell::{find, npm, output, program, run};
+use anyhow::{Result, bail};
+use std::path::PathBuf;
+
+/// The site is tested under a path of its own, because hosts often serve it from one.
+const SUB_PATH: &str = "/some/club/";
+const NAMES: [&str; 4] = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable"];
+
+/// Runs `tests/browser` through the web package's script, with the address and the browser in
+/// `SITE_URL` and `CHROMIUM_PATH`.
+pub(crate) fn test() -> Result<()> {
+    let chromium = chromium()?;
+    let address = serve::in_background(SUB_PATH)?;
+    run(npm(&["run", "--silent", "browser"])?.env("SITE_URL", address).env("CHROMIUM_PATH", chromium))
+}
+
+/// A Chromium to run, installed with apt where there is none and this is root.
+fn chromium() -> Result<PathBuf> {
+    if let Some(named) = std::env::var_os("CHROMIUM_PATH") {
+        return Ok(named.into());
+    }
+    let found = || NAMES.iter().find_map(|name| find(name));
+    if let Some(found) = found() {
+        return Ok(found);
+    }
+    let is_root = find("id").is_some() && output(&mut program("id", &["-u"])).is_ok_and(|id| id == "0");
+    if is_root && find("apt-get").is_some() {
+        println!("no Chromium on PATH: installing Debian's");
+        run(&mut program("apt-get", &["update", "--quiet"]))?;
+        run(program("apt-get", &["install", "--quiet", "--yes", "--no-install-recommends", "chromium"])
+            .env("DEBIAN_FRONTEND", "noninteractive"))?;
+        if let Some(found) = found() {
+            return Ok(found);
+        }
+    }
+    bail!(
+        "the browser tests need Chromium: install it (Debian: `apt install chromium`) so that one of \
+         {} is on PATH, or name it in CHROMIUM_PATH",
+        NAMES.join(", ")
+    )
+}

@@ -1,0 +1,133 @@
+//! From the Rust crates and `web/` to the static site in `dist/`. Rebuilds only what changed.
+
+use crate::shell::{cargo, find, npm, output, program, root, run};
+use anyhow::{Context, Result, bail};
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::time::SystemTime;
+use wasm_bindgen_cli_support::Bindgen;
+
+/// The one target besides the native one.
+pub(crate) const WASM_TARGET: &str = "wasm32-unknown-unknown";
+
+const NAME: &str = "straight_answer";
+
+/// Builds everything.
+pub(crate) fn site() -> Result<()> {
+    install_web_packages()?;
+    package()?;
+    run(&mut npm(&["run", "--silent", "build"])?)?;
+    if !root().join("dist/index.html").is_file() {
+        bail!("the web build left no dist/index.html");
+    }
+    Ok(())
+}
+
+/// Adds the wasm target of the toolchain in use when it is missing.
+pub(crate) fn add_wasm_target() -> Result<()> {
+    let sysroot = output(&mut program("rustc", &["--print", "sysroot"]))?;
+    if Path::new(&sysroot).join("lib/rustlib").join(WASM_TARGET).is_dir() {
+        return Ok(());
+    }
+    if find("rustup").is_none() {
+        bail!("the toolchain has no {WASM_TARGET} and there is no rustup to add it: https://rustup.rs");
+    }
+    run(&mut program("rustup", &["target", "add", WASM_TARGET]))
+}
+
+/// Installs what the lock file names, unless exactly that was installed before.
+pub(crate) fn install_web_packages() -> Result<()> {
+    let lock = fs::read(root().join("web/package-lock.json")).context("web/package-lock.json")?;
+    let stamp = root().join("web/node_modules/.installed-lock.json");
+    if fs::read(&stamp).is_ok_and(|installed| installed == lock) {
+        return Ok(());
+    }
+    run(&mut npm(&["ci", "--no-audit", "--no-fund"])?)?;
+    fs::write(stamp, lock)?;
+    Ok(())
+}
+
+/// Builds the crate `straight-answer` and generates the package in `web/pkg/` from it.
+fn package() -> Result<()> {
+    add_wasm_target()?;
+    run(&mut cargo(&[
+        "build",
+        "--quiet",
+        "--package=straight-answer",
+        "--profile=wasm",
+        "--target",
+        WASM_TARGET,
+    ]))?;
+    let compiled = target_folder().join(WASM_TARGET).join("wasm").join(NAME).with_extension("wasm");
+    let folder = root().join("web/pkg");
+    let shipped = folder.join(format!("{NAME}_bg.wasm"));
+    if is_newer(&shipped, &[compiled.clone(), std::env::current_exe()?]) {
+        return Ok(());
+    }
+    // Generated aside first, so that a failure on the way never leaves a package that looks finished.
+    let aside = target_folder().join("generated-package");
+    Bindgen::new()
+        .input_path(&compiled)
+        .out_name(NAME)
+        .web(true)?
+        .typescript(true)
+        .remove_name_section(true)
+        .remove_producers_section(true)
+        .generate(&aside)?;
+    fs::create_dir_all(&folder)?;
+    for ending in [".js", ".d.ts", "_bg.wasm.d.ts"] {
+        let file = format!("{NAME}{ending}");
+        fs::copy(aside.join(&file), folder.join(&file))?;
+    }
+    fs::write(folder.join("package.json"), manifest())?;
+    shrink(&aside.join(format!("{NAME}_bg.wasm")), &shipped)
+}
+
+/// wasm-opt from the npm package `binaryen`, with the features that rustc turns on by default.
+fn shrink(generated: &Path, shipped: &Path) -> Result<()> {
+    let mut command = npm(&["exec", "--no", "--", "wasm-opt"])?;
+    command.args([
+        "-Oz",
+        "--converge",
+        "--enable-bulk-memory",
+        "--enable-multivalue",
+        "--enable-mutable-globals",
+        "--enable-nontrapping-float-to-int",
+        "--enable-reference-types",
+        "--enable-sign-ext",
+        "--strip-debug",
+        "--strip-producers",
+    ]);
+    run(command.arg("--output").arg(shipped).arg(generated))?;
+    let (before, after) = (fs::metadata(generated)?.len(), fs::metadata(shipped)?.len());
+    println!("wasm: {before} bytes, {after} after wasm-opt");
+    Ok(())
+}
+
+/// Makes Node and bundlers read the generated script as a module.
+fn manifest() -> String {
+    format!(
+        r#"{{
+  "name": "straight-answer",
+  "version": "{}",
+  "license": "MIT OR Apache-2.0",
+  "type": "module",
+  "main": "{NAME}.js",
+  "types": "{NAME}.d.ts",
+  "sideEffects": false
+}}
+"#,
+        env!("CARGO_PKG_VERSION")
+    )
+}
+
+fn target_folder() -> PathBuf {
+    std::env::var_os("CARGO_TARGET_DIR").map_or_else(|| root().join("target"), PathBuf::from)
+}
+
+/// Whether `made` exists and is newer than everything it is made of.
+fn is_newer(made: &Path, sources: &[PathBuf]) -> bool {
+    let changed = |path: &Path| fs::metadata(path).and_then(|m| m.modified());
+    let Ok(made) = changed(made) else { return false };
+    sources.iter().all(|source| changed(source).unwrap_or_else(|_| SystemTime::now()) < made)
+}

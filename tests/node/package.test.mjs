@@ -1,0 +1,124 @@
+// The generated package as anyone would load it in Node: from bytes, without a browser.
+// What the answers say is tested in the Rust crates; here it is that they cross the boundary whole.
+
+import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import { before, test } from "node:test";
+import * as package_ from "../../web/pkg/straight_answer.js";
+
+const { check, initSync, measures, read } = package_;
+
+before(() => {
+  const bytes = readFileSync(new URL("../../web/pkg/straight_answer_bg.wasm", import.meta.url));
+  initSync({ module: bytes });
+});
+
+/** Two invented builds hit in turn, three shots each round, every candidate shot 20 yd longer. */
+function session(gap = 20) {
+  const shots = [];
+  for (let round = 1; round <= 4; round += 1) {
+    for (const build of round % 2 ? [0, 1] : [1, 0]) {
+      for (let i = 0; i < 3; i += 1) {
+        const carry = 240 + ((round * 7 + i * 5) % 11) + gap * build;
+        shots.push({ build, round, number: shots.length + 1, values: { carry }, left_out: null });
+      }
+    }
+  }
+  return {
+    builds: [{ name: "Own driver" }, { name: "<b>Driver B</b>" }],
+    measures: ["carry"],
+    custom: [],
+    shots,
+    summaries: [],
+    order: "interleaved",
+  };
+}
+
+const question = { baseline: 0, measure: "carry", stopping: "fixed" };
+
+test("measures are plain objects that JSON keeps as they are", () => {
+  const list = measures();
+  assert.ok(list.length >= 20);
+  assert.deepEqual(JSON.parse(JSON.stringify(list)), list);
+  assert.equal(list[0].id, "carry");
+  assert.equal(list[0].unit, "yd");
+});
+
+test("read takes any text, with hints, without hints, and never throws for text", () => {
+  const text = "build,carry (yd)\nA,250\nB,251\n";
+  for (const hints of [undefined, null, {}, { columns: { 1: { measure: "carry" } }, units: { 1: "yd" } }]) {
+    const result = read(text, hints);
+    assert.deepEqual(Object.keys(result).sort(), ["notices", "problems", "reading", "session"]);
+  }
+  for (const odd of ["", "\0", "\u{feff}", ",,,,\n\n\n", '"', "\ud800", "carry\n" + "9".repeat(400)]) {
+    assert.ok(read(odd, null).session);
+  }
+});
+
+test("hints of the wrong type are refused with a place and a remedy", () => {
+  assert.throws(
+    () => read("carry\n250\n", { columns: 7 }),
+    (refusal) => refusal.kind === "not_understood" && refusal.place === "hints" && refusal.remedy.length > 0,
+  );
+});
+
+test("check answers a session of two builds", () => {
+  const report = check({ session: session(), question });
+  assert.equal(report.answer.decision.kind, "different");
+  assert.equal(report.answer.decision.direction, "higher");
+  assert.equal(report.answer.estimate.value, 20);
+  assert.deepEqual(report.answer.estimate.n, { baseline: 12, candidate: 12 });
+  assert.deepEqual(JSON.parse(JSON.stringify(report)), report);
+});
+
+test("the same request gives the same report, bit for bit", () => {
+  const request = { session: session(3), question };
+  assert.equal(JSON.stringify(check(request)), JSON.stringify(check(structuredClone(request))));
+});
+
+test("a session that was read can be checked as it is", () => {
+  const text = "build,round,carry (yd)\n" + session().shots.map((s) => `${s.build ? "B" : "A"},${s.round},${s.values.carry}`).join("\n");
+  const { session: fromText, problems } = read(text, null);
+  assert.deepEqual(problems, []);
+  const report = check({ session: fromText, question });
+  assert.equal(report.answer.estimate.value, 20);
+});
+
+test("nonsense is refused as an object, never a panic", () => {
+  const good = session();
+  const bad = [
+    undefined,
+    null,
+    "text",
+    {},
+    { session: good },
+    { session: { ...good, shots: [{ build: 9, values: {} }] }, question },
+    { session: good, question: { ...question, baseline: 5 } },
+    { session: good, question: { ...question, baseline: -1 } },
+    { session: good, question: { ...question, margin: Number.NaN } },
+    { session: good, question: { ...question, measure: 3 } },
+  ];
+  for (const request of bad) {
+    assert.throws(
+      () => check(request),
+      (refusal) => typeof refusal.kind === "string" && refusal.message.length > 0 && refusal.remedy.length > 0,
+      JSON.stringify(request)?.slice(0, 80),
+    );
+  }
+  assert.equal(check({ session: good, question }).answer.decision.kind, "different", "still alive");
+});
+
+test("empty sessions and missing values are answers, not errors", () => {
+  const empty = { builds: [], measures: [], custom: [], shots: [], summaries: [], order: "unknown" };
+  const asked = (s) => {
+    try {
+      return check({ session: s, question }).answer.decision.kind;
+    } catch (refusal) {
+      return refusal.kind;
+    }
+  };
+  assert.equal(typeof asked(empty), "string");
+  const holes = session();
+  holes.shots.forEach((shot) => { shot.values.carry = null; });
+  assert.equal(asked(holes), "cannot_answer");
+});
