@@ -1,0 +1,63 @@
+// One Chromium for a file of browser tests, and pages that report whatever a journey must not do.
+//
+// `cargo xtask test browser` gives the address of the built site in SITE_URL and the browser in
+// CHROMIUM_PATH. playwright-core lives in web/node_modules, which is no parent of this folder.
+
+import assert from "node:assert/strict";
+import { createRequire } from "node:module";
+import { after } from "node:test";
+
+const fromWeb = createRequire(new URL("../../web/package.json", import.meta.url));
+const { chromium } = fromWeb("playwright-core");
+
+/** Address of the site, with a slash at its end. */
+export const siteUrl = process.env.SITE_URL ?? "http://localhost:8460/";
+
+/** The screen of a common phone. */
+export const phone = { width: 390, height: 844 };
+
+const executablePath = process.env.CHROMIUM_PATH ?? "/usr/bin/chromium";
+const quiet = [
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+];
+
+let launched;
+after(async () => (await launched)?.close());
+
+/** The browser of this file's tests; closed after the last of them. */
+export function browser() {
+  launched ??= chromium.launch({ executablePath, args: quiet });
+  return launched;
+}
+
+/**
+ * Opens the site in a context of its own. `watched` grows while the page lives: every request, and
+ * every console error or uncaught exception.
+ *
+ * @param {string} rest what follows the site's address, such as "#example=fair"
+ * @param {import("playwright-core").BrowserContextOptions} options
+ */
+export async function open(rest = "", options = {}) {
+  const context = await (await browser()).newContext({ viewport: phone, ...options });
+  const page = await context.newPage();
+  const watched = { requests: [], errors: [] };
+  page.on("request", (request) => watched.requests.push(request.url()));
+  page.on("pageerror", (error) => watched.errors.push(String(error)));
+  page.on("console", (message) => message.type() === "error" && watched.errors.push(message.text()));
+  await page.goto(siteUrl + rest);
+  return { page, context, watched };
+}
+
+/** Fails when the page asked anyone but the site, or complained. */
+export function assertQuiet(watched) {
+  const { origin } = new URL(siteUrl);
+  const away = watched.requests.filter((url) => /^https?:/.test(url) && new URL(url).origin !== origin);
+  assert.deepEqual(away, [], "requests left the origin");
+  assert.deepEqual(watched.errors, [], "the page complained");
+}
