@@ -4,8 +4,10 @@
 
 mod browser;
 mod build;
+mod demo;
 mod serve;
 mod shell;
+mod simulate;
 mod sizes;
 mod steps;
 mod tidy;
@@ -22,6 +24,9 @@ cargo xtask COMMAND
   test [STEP ...]    run every test, or only the named steps (`test --list` names them)
   check              the steps that need no test run: format, lints, types, tidy, build, sizes
   types              rewrite crates/wasm/types.d.ts from the Rust structs
+  demo               write the invented sessions in demo/ anew, from their seeds
+  simulate [...]     moments of many invented sessions (--level none|mild|typical|strong,
+                     --order reversed|fixed|drawn|blocked, --builds, --each, --sessions, --seed)
   sizes              print what a visitor downloads before the first answer
   help               this text
 ";
@@ -53,6 +58,8 @@ fn command(words: &[&str]) -> Result<()> {
         ["test", names @ ..] => steps::test(names),
         ["check"] => steps::check(),
         ["types"] => types::write(),
+        ["demo"] => demo::write(),
+        ["simulate", options @ ..] => simulate::report::print(options),
         ["sizes"] => build::site().and_then(|()| sizes::print_and_check()),
         other => bail!("`{}` is not a command\n\n{HELP}", other.join(" ")),
     }
