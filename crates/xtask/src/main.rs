@@ -2,6 +2,7 @@
 //!
 //! Assumes rustup, Node 20 or newer with npm, and git; fetches the rest or says what is missing.
 
+mod bench;
 mod browser;
 mod build;
 mod demo;
@@ -24,6 +25,7 @@ cargo xtask COMMAND
   test [STEP ...]    run every test, or only the named steps (`test --list` names them)
   check              the steps that need no test run: format, lints, types, tidy, build, sizes
   types              rewrite crates/wasm/types.d.ts from the Rust structs
+  bench              time check and read in wasm and natively
   demo               write the invented sessions in demo/ anew, from their seeds
   simulate [...]     moments of many invented sessions (--level none|mild|typical|strong,
                      --order reversed|fixed|drawn|blocked, --builds, --each, --sessions, --seed)
@@ -58,6 +60,7 @@ fn command(words: &[&str]) -> Result<()> {
         ["test", names @ ..] => steps::test(names),
         ["check"] => steps::check(),
         ["types"] => types::write(),
+        ["bench"] => bench::print(),
         ["demo"] => demo::write(),
         ["simulate", options @ ..] => simulate::report::print(options),
         ["sizes"] => build::site().and_then(|()| sizes::print_and_check()),

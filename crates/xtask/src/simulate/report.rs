@@ -92,8 +92,8 @@ pub(super) fn moments(values: &[f64]) -> Moments {
 mod tests {
     use super::super::model::{NONE, STRONG, TYPICAL};
     use super::super::{Turn, order};
-    use crate::simulate::model::Parameters;
     use super::*;
+    use crate::simulate::model::Parameters;
 
     const SESSIONS: u64 = 20_000;
 
