@@ -23,17 +23,12 @@ pub(crate) struct State {
     pub(crate) spin_radps: f64,
 }
 
-/// Rates of a [`State`].
+/// Rates of a [`State`], with how the ball meets the air at that moment.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Rate {
     pub(crate) velocity_mps: Vec3,
     pub(crate) acceleration_mps2: Vec3,
     pub(crate) spin_radps2: f64,
-}
-
-/// How the ball meets the air at one moment.
-#[derive(Debug, Clone, Copy)]
-pub(crate) struct Meeting {
     pub(crate) air_speed_mps: f64,
     pub(crate) spin_ratio: f64,
 }
@@ -66,27 +61,22 @@ impl<'a, A: Aerodynamics> Motion<'a, A> {
         }
     }
 
-    pub(crate) fn meeting(&self, state: &State) -> Meeting {
-        let air = state.velocity_mps - self.wind_mps;
-        let squared = air.dot(air);
-        let across = self.spin_direction.cross(air).length();
-        Meeting {
-            air_speed_mps: squared.sqrt(),
-            spin_ratio: spin_ratio(state.spin_radps, self.radius_m, across, squared),
-        }
-    }
-
     #[inline]
     pub(crate) fn rate(&self, state: &State) -> Rate {
         let air = state.velocity_mps - self.wind_mps;
         let squared = air.dot(air);
-        let speed = squared.sqrt();
+        let air_speed_mps = squared.sqrt();
         let lift_direction = self.spin_direction.cross(air);
         let across = lift_direction.length();
-        let ratio = spin_ratio(state.spin_radps, self.radius_m, across, squared);
-        let drag = -self.force_factor * self.aerodynamics.drag(ratio) * speed;
+        // A ball at rest in the air meets neither drag nor lift; the reciprocal must stay finite.
+        let spin_ratio = if squared > f64::MIN_POSITIVE {
+            state.spin_radps * self.radius_m * (across * (1.0 / squared))
+        } else {
+            0.0
+        };
+        let drag = -self.force_factor * self.aerodynamics.drag(spin_ratio) * air_speed_mps;
         let lift = if across > 0.0 {
-            self.force_factor * self.aerodynamics.lift(ratio) * squared / across
+            self.force_factor * self.aerodynamics.lift(spin_ratio) * (squared / across)
         } else {
             0.0
         };
@@ -95,7 +85,9 @@ impl<'a, A: Aerodynamics> Motion<'a, A> {
         Rate {
             velocity_mps: state.velocity_mps,
             acceleration_mps2,
-            spin_radps2: -self.decay_per_m * speed * state.spin_radps,
+            spin_radps2: -self.decay_per_m * air_speed_mps * state.spin_radps,
+            air_speed_mps,
+            spin_ratio,
         }
     }
 
@@ -119,12 +111,6 @@ impl<'a, A: Aerodynamics> Motion<'a, A> {
             spin_radps: state.spin_radps + spin * sixth,
         }
     }
-}
-
-/// S = ω r |ŵ × v_r|/V²; 0 for a ball at rest in the air.
-#[inline]
-fn spin_ratio(spin_radps: f64, radius_m: f64, across: f64, squared: f64) -> f64 {
-    if squared > 0.0 { spin_radps * radius_m * across / squared } else { 0.0 }
 }
 
 #[inline]

@@ -1,11 +1,12 @@
 //! The highest point of a smooth function of one variable with one hump, and where it has fallen by
 //! a given amount.
 //!
-//! A coarse scan finds the hump, golden sections narrow it; the ends of the range are candidates.
-//! Source: J. Kiefer, Proc. Amer. Math. Soc. 4 (1953), 502–506 (golden section, from memory).
+//! A coarse scan finds the hump, parabolas guarded by golden sections narrow it; the ends of the
+//! range are candidates. Source: R. P. Brent, Algorithms for Minimization without Derivatives (1973),
+//! ch. 5 (from memory).
 
 /// Points of the coarse scan.
-const SCAN: u32 = 8;
+const SCAN: usize = 5;
 
 /// A place, the value there, and what was made there.
 #[derive(Debug, Clone, Copy)]
@@ -17,8 +18,8 @@ pub(crate) struct Found<T> {
 
 /// The highest point of `make` within `low..=high`, to `tolerance` in place.
 ///
-/// `make` gives the value and what belongs to it. Values that are no number never win. Stops after
-/// a bounded number of sections whatever the function does.
+/// `make` gives the value and what belongs to it; a value that is no number never wins. Stops after
+/// a bounded number of probes whatever the function does: about 12 inside, 6 at an end.
 /// Requires: `low < high`; one hump, or at least one that the scan does not miss.
 pub(crate) fn highest<T: Copy, E>(
     low: f64,
@@ -26,35 +27,97 @@ pub(crate) fn highest<T: Copy, E>(
     tolerance: f64,
     mut make: impl FnMut(f64) -> Result<(f64, T), E>,
 ) -> Result<Found<T>, E> {
-    let mut probe = |at: f64| make(at).map(|(value, made)| Found { at, value, made });
-    let spacing = (high - low) / f64::from(SCAN - 1);
-    let mut best = probe(low)?;
+    let mut probe = |at: f64| {
+        make(at).map(|(value, made)| {
+            let value = if value.is_nan() { f64::NEG_INFINITY } else { value };
+            Found { at, value, made }
+        })
+    };
+    let spacing = (high - low) / (SCAN - 1) as f64;
+    let mut scanned = [probe(low)?; SCAN];
+    let mut top = 0;
     for index in 1..SCAN {
-        let at = if index == SCAN - 1 { high } else { low + spacing * f64::from(index) };
-        best = better(best, probe(at)?);
+        let at = if index == SCAN - 1 { high } else { low + spacing * index as f64 };
+        scanned[index] = probe(at)?;
+        if scanned[index].value > scanned[top].value {
+            top = index;
+        }
     }
-    let (mut left, mut right) = ((best.at - spacing).max(low), (best.at + spacing).min(high));
-    let golden = 0.5 * (5.0_f64.sqrt() - 1.0);
-    let mut inner_left = probe(right - golden * (right - left))?;
-    let mut inner_right = probe(left + golden * (right - left))?;
-    best = better(better(best, inner_left), inner_right);
+    if top > 0 && top < SCAN - 1 {
+        return narrow(scanned[top - 1], scanned[top], scanned[top + 1], tolerance, probe);
+    }
+    let (end, neighbor) = if top == 0 { (scanned[0], scanned[1]) } else { (scanned[top], scanned[top - 1]) };
+    // One step inward tells a slope that ends on the edge from a hump next to it.
+    let inward = probe(end.at + tolerance.copysign(neighbor.at - end.at))?;
+    if inward.value <= end.value {
+        return Ok(end);
+    }
+    let (left, right) = if top == 0 { (end, neighbor) } else { (neighbor, end) };
+    narrow(left, inward, right, tolerance, probe)
+}
+
+/// Closes in on the hump between `left` and `right`, of which `best` is the highest point known.
+fn narrow<T: Copy, E>(
+    left: Found<T>,
+    best: Found<T>,
+    right: Found<T>,
+    tolerance: f64,
+    mut probe: impl FnMut(f64) -> Result<Found<T>, E>,
+) -> Result<Found<T>, E> {
+    let golden = 0.5 * (3.0 - 5.0_f64.sqrt());
+    let (mut low, mut high) = (left.at, right.at);
+    let mut best = best;
+    let (mut second, mut third) = if left.value >= right.value { (left, right) } else { (right, left) };
+    // The step before the last: a parabola may only be trusted while steps shrink.
+    let (mut last_step, mut earlier_step) = (high - low, high - low);
     for _ in 0..60 {
-        if right - left <= tolerance {
+        let middle = 0.5 * (low + high);
+        if (best.at - middle).abs() <= 2.0 * tolerance - 0.5 * (high - low) {
             break;
         }
-        if inner_left.value >= inner_right.value {
-            right = inner_right.at;
-            inner_right = inner_left;
-            inner_left = probe(right - golden * (right - left))?;
-            best = better(best, inner_left);
+        let vertex = parabola_step(&best, &second, &third);
+        let inside = best.at + vertex > low && best.at + vertex < high;
+        let step = if inside && vertex.abs() < 0.5 * earlier_step.abs() {
+            earlier_step = last_step;
+            let near_end =
+                best.at + vertex - low < 2.0 * tolerance || high - best.at - vertex < 2.0 * tolerance;
+            if near_end { tolerance.copysign(middle - best.at) } else { vertex }
         } else {
-            left = inner_left.at;
-            inner_left = inner_right;
-            inner_right = probe(left + golden * (right - left))?;
-            best = better(best, inner_right);
+            earlier_step = if best.at >= middle { low - best.at } else { high - best.at };
+            golden * earlier_step
+        };
+        last_step = step;
+        let step = if step.abs() >= tolerance { step } else { tolerance.copysign(step) };
+        let found = probe(best.at + step)?;
+        if found.value >= best.value {
+            if step > 0.0 {
+                low = best.at
+            } else {
+                high = best.at
+            }
+            (best, second, third) = (found, best, second);
+        } else {
+            if step > 0.0 {
+                high = found.at
+            } else {
+                low = found.at
+            }
+            if found.value >= second.value {
+                (second, third) = (found, second);
+            } else if found.value >= third.value {
+                third = found;
+            }
         }
     }
     Ok(best)
+}
+
+/// From the first point to the vertex of the parabola through three; no number when there is none.
+fn parabola_step<T>(best: &Found<T>, second: &Found<T>, third: &Found<T>) -> f64 {
+    let r = (best.at - second.at) * (best.value - third.value);
+    let q = (best.at - third.at) * (best.value - second.value);
+    let top = (best.at - third.at) * q - (best.at - second.at) * r;
+    -0.5 * top / (q - r)
 }
 
 /// The place nearest to `edge`, on the way from `inside` to `edge`, where `make` still reaches `floor`.
@@ -79,10 +142,6 @@ pub(crate) fn reach<E>(
         }
     }
     Ok(good)
-}
-
-fn better<T>(one: Found<T>, other: Found<T>) -> Found<T> {
-    if other.value > one.value || one.value.is_nan() { other } else { one }
 }
 
 #[cfg(test)]

@@ -230,7 +230,7 @@ fn integrate<A: Aerodynamics>(
         if from_s >= LONGEST_FLIGHT_S {
             return Err(LaunchError::StillFlying { after_s: from_s });
         }
-        widen(&mut validity, &motion, &state);
+        widen(&mut validity, &rate);
         visit(point_of(&state, from_s));
         let next = motion.step(&state, &rate, step_s);
         if !(next.position_m.is_finite() && next.velocity_mps.is_finite() && next.spin_radps.is_finite()) {
@@ -241,7 +241,7 @@ fn integrate<A: Aerodynamics>(
         apex = higher(apex, &span);
         if next.position_m.y <= 0.0 {
             let (landing, time_s) = land(&span);
-            widen(&mut validity, &motion, &landing);
+            widen(&mut validity, &motion.rate(&landing));
             visit(point_of(&landing, time_s));
             return Ok(flight_of(start, &landing, time_s, apex, validity));
         }
@@ -250,11 +250,10 @@ fn integrate<A: Aerodynamics>(
     }
 }
 
-fn widen<A: Aerodynamics>(validity: &mut Validity, motion: &Motion<'_, A>, state: &State) {
-    let meeting = motion.meeting(state);
-    validity.slowest_air_speed_mps = validity.slowest_air_speed_mps.min(meeting.air_speed_mps);
-    validity.lowest_spin_ratio = validity.lowest_spin_ratio.min(meeting.spin_ratio);
-    validity.highest_spin_ratio = validity.highest_spin_ratio.max(meeting.spin_ratio);
+fn widen(validity: &mut Validity, rate: &Rate) {
+    validity.slowest_air_speed_mps = validity.slowest_air_speed_mps.min(rate.air_speed_mps);
+    validity.lowest_spin_ratio = validity.lowest_spin_ratio.min(rate.spin_ratio);
+    validity.highest_spin_ratio = validity.highest_spin_ratio.max(rate.spin_ratio);
 }
 
 /// The apex lies where the vertical speed falls through zero. Lift may turn a ball upward again:
