@@ -1,7 +1,7 @@
 //! What a ball speed could carry: best launch at a shot's own spin, best spin at its own launch,
 //! and the best of a window.
 //!
-//! The two one-dimensional answers have one hump each and are the safer ones to show. The windowed
+//! The two one-dimensional answers are the safer ones to show. The windowed
 //! optimum is flat: two yards of carry span about ±450 rpm, so show the band, not the point. What is
 //! maximized is the forward carry, with the launch's own direction and spin axis.
 
@@ -20,6 +20,12 @@ pub const BAND_M: f64 = 1.828_8;
 const LAUNCH_TOLERANCE_RAD: f64 = 5e-4;
 /// To 0.3 % of the spin, searched by its logarithm: a carry within 1e-3 yd of the best.
 const SPIN_TOLERANCE_LN: f64 = 3e-3;
+
+/// Carry against launch has one hump.
+const LAUNCH_SCAN: usize = 5;
+/// Carry against spin has one hump in the range of the coefficients, but slow balls may have a second
+/// one near the highest spins, where the lift is extrapolated: a closer scan tells which is higher.
+const SPIN_SCAN: usize = 9;
 
 /// The best along one variable.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -88,7 +94,8 @@ pub fn best_launch(
 
 /// The spin within the window that carries farthest at the shot's own speed and launch.
 ///
-/// Accuracy: spin ±0.3 %, carry 1e-3 yd below the true best at worst.
+/// Accuracy: spin ±0.3 %, carry 1e-3 yd below the true best at worst; below 60 mph of ball speed, where
+/// a second hump of extrapolated lift can be as high, 0.1 yd. Look at the flight's validity there.
 ///
 /// # Errors
 /// As [`fly`].
@@ -107,7 +114,8 @@ pub fn best_spin(
 /// The launch and spin within the window that carry farthest at a ball speed: straight at the
 /// target, without tilt of the spin axis.
 ///
-/// At each launch the best spin is found, then the best launch among those: about 350 flights.
+/// At each launch the best spin is found, then the best launch among those: about 100 flights where the
+/// window caps the launch, twice that where it does not.
 ///
 /// # Errors
 /// A speed outside the hard limits.
@@ -127,10 +135,11 @@ pub fn window_optimum(
         spin_radps,
         spin_axis_rad: 0.0,
     };
-    let best = highest(launches[0], launches[1], LAUNCH_TOLERANCE_RAD, |elevation_rad| {
-        let (launch, flight) = spin_search(&straight(elevation_rad, spins[0]), conditions, spins, step)?;
-        Ok((flight.forward_m, (launch, flight)))
-    })?;
+    let best =
+        highest::<LAUNCH_SCAN, _, _>(launches[0], launches[1], LAUNCH_TOLERANCE_RAD, |elevation_rad| {
+            let (launch, flight) = spin_search(&straight(elevation_rad, spins[0]), conditions, spins, step)?;
+            Ok((flight.forward_m, (launch, flight)))
+        })?;
     let (launch, flight) = best.made;
     let floor_m = flight.forward_m - BAND_M;
     let forward = |elevation_rad: f64, spin_radps: f64| {
@@ -160,7 +169,7 @@ fn launch_search(
     [low, high]: [f64; 2],
     step: TimeStep,
 ) -> Result<Found<Flight>, LaunchError> {
-    highest(low, high, LAUNCH_TOLERANCE_RAD, |elevation_rad| {
+    highest::<LAUNCH_SCAN, _, _>(low, high, LAUNCH_TOLERANCE_RAD, |elevation_rad| {
         let flight = fly(&Launch { elevation_rad, ..*shot }, conditions, step)?;
         Ok((flight.forward_m, flight))
     })
@@ -173,7 +182,7 @@ fn spin_search(
     [low, high]: [f64; 2],
     step: TimeStep,
 ) -> Result<(Launch, Flight), LaunchError> {
-    let found = highest(low.ln(), high.ln(), SPIN_TOLERANCE_LN, |ln_spin| {
+    let found = highest::<SPIN_SCAN, _, _>(low.ln(), high.ln(), SPIN_TOLERANCE_LN, |ln_spin| {
         // The logarithm may miss the window's edge by its last bit.
         let launch = Launch { spin_radps: snap(ln_spin.exp(), [low, high]), ..*shot };
         let flight = fly(&launch, conditions, step)?;

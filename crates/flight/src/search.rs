@@ -5,9 +5,6 @@
 //! range are candidates. Source: R. P. Brent, Algorithms for Minimization without Derivatives (1973),
 //! ch. 5 (from memory).
 
-/// Points of the coarse scan.
-const SCAN: usize = 5;
-
 /// A place, the value there, and what was made there.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Found<T> {
@@ -16,12 +13,12 @@ pub(crate) struct Found<T> {
     pub(crate) made: T,
 }
 
-/// The highest point of `make` within `low..=high`, to `tolerance` in place.
+/// The highest point of `make` within `low..=high`, to `tolerance` in place, after a scan of `SCAN` points.
 ///
 /// `make` gives the value and what belongs to it; a value that is no number never wins. Stops after
-/// a bounded number of probes whatever the function does: about 12 inside, 6 at an end.
-/// Requires: `low < high`; one hump, or at least one that the scan does not miss.
-pub(crate) fn highest<T: Copy, E>(
+/// a bounded number of probes whatever the function does: about `SCAN` + 7 inside, `SCAN` + 1 at an end.
+/// Requires: `low < high`; `SCAN` of 3 or more; one hump, or a highest one that the scan does not miss.
+pub(crate) fn highest<const SCAN: usize, T: Copy, E>(
     low: f64,
     high: f64,
     tolerance: f64,
@@ -150,7 +147,9 @@ mod tests {
     use std::convert::Infallible;
 
     fn top(low: f64, high: f64, f: impl Fn(f64) -> f64) -> f64 {
-        highest(low, high, 1e-9, |x| Ok::<_, Infallible>((f(x), ()))).map(|found| found.at).unwrap()
+        highest::<5, _, _>(low, high, 1e-9, |x| Ok::<_, Infallible>((f(x), ())))
+            .map(|found| found.at)
+            .unwrap()
     }
 
     #[test]

@@ -1,6 +1,6 @@
 //! Club meets ball: definitions that are safe to use, and a rigid-body picture of what moves what.
 //!
-//! [`smash`], [`spin_loft`] and [`face_to_path`] are definitions. [`rigid`] is a model good for the
+//! [`smash`], [`spin_loft_rad`] and [`face_to_path_rad`] are definitions. [`impact()`] is a model good for the
 //! sign and the order of effects only: ±20–30 % on spin. Never infer strike, loft or attack from
 //! what the ball did; a low smash may be loft or an off-center strike, a spin change may be the shaft
 //! or 2 mm of strike height.

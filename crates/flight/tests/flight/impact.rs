@@ -71,6 +71,19 @@ fn driver_spin_by_strike_height() {
     assert_near(spin(0.005) - spin(0.0), -700.0, 20.0, "5 mm high");
 }
 
+/// A low smash is loft or an off-center strike: three degrees cost what 12 mm cost.
+#[test]
+fn loft_and_strike_cost_the_same_speed() {
+    let at = |loft_deg: f64, toe_m: f64| {
+        impact(&delivery(113.0, loft_deg), &Strike { toe_m, high_m: 0.0 }, &Head::DRIVER).unwrap()
+    };
+    let (base, lofted, toed) = (at(12.0, 0.0), at(15.0, 0.0), at(12.0, 0.012));
+    assert_near(100.0 * (lofted.smash / base.smash - 1.0), -1.2, 0.06, "3 deg of spin loft");
+    assert_near(100.0 * (toed.smash / base.smash - 1.0), -1.1, 0.06, "12 mm towards the toe");
+    let more_rpm = (at(13.0, 0.0).launch.spin_radps - base.launch.spin_radps) / RPM;
+    assert_near(more_rpm, 260.0, 10.0, "1 deg of spin loft");
+}
+
 #[test]
 fn the_ball_starts_near_the_face_and_curves_away_from_the_path() {
     let swing = Delivery { face_rad: 2.0 * DEG, path_rad: -DEG, ..delivery(110.0, 13.0) };

@@ -7,5 +7,6 @@ mod impact;
 mod properties;
 mod reference;
 mod refusals;
+mod searches;
 mod support;
 mod tables;

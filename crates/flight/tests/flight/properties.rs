@@ -112,6 +112,26 @@ pub(crate) fn halving_the_step_changes_nothing_visible() {
     }
 }
 
+/// What the docs of the step promise, over golf shots and over everything within the hard limits.
+#[test]
+fn coarse_steps_are_good_enough_everywhere() {
+    let mut draws = Draws(7);
+    let exact = TimeStep::new(0.005).unwrap();
+    for (mph, degrees, rpm, tolerance_yd) in [
+        ([60.0, 200.0], [5.0, 35.0], [1500.0, 10_000.0], 1e-4),
+        ([15.0, 235.0], [0.5, 60.0], [0.0, 15_000.0], 0.02),
+    ] {
+        for _ in 0..500 {
+            let mut pick = |[low, high]: [f64; 2]| draws.between(low, high);
+            let shot = launch(pick(mph), pick(degrees), pick(rpm));
+            let wind = Wind::new(pick([-8.0, 8.0]), pick([-8.0, 8.0])).unwrap();
+            let conditions = Conditions { air: Air::STANDARD, wind };
+            let carry_yd = |step| fly(&shot, &conditions, step).unwrap().carry_m / YD;
+            assert_near(carry_yd(TimeStep::COARSE), carry_yd(exact), tolerance_yd, "coarse step");
+        }
+    }
+}
+
 /// The axis is fixed by construction; what can be seen is the exponential along the path through the air.
 #[test]
 pub(crate) fn spin_decays_along_its_axis() {

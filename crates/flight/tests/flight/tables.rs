@@ -1,12 +1,9 @@
 //! The tables of tests/reference/flight/tables.json: plateau, optimum, band, sensitivities, wind, axis, step.
 
 use crate::support::{
-    DEG, MPH, RPM, YD, assert_near, calm, driver, launch, launch_of, number, numbers, reference, rows,
+    DEG, MPH, RPM, YD, assert_near, calm, launch, launch_of, number, numbers, reference, rows,
 };
-use flight::{
-    Air, Conditions, Launch, TimeStep, Wind, Window, best_launch, best_spin, fly, sensitivities,
-    window_optimum,
-};
+use flight::{Air, Conditions, Launch, TimeStep, Wind, Window, fly, sensitivities, window_optimum};
 
 #[test]
 fn spin_plateau() {
@@ -72,26 +69,6 @@ fn two_yard_band() {
         assert_near(high, best.launch.elevation_rad, 1e-12, "the cap cuts the band off");
         let lost_m = best.flight.carry_m - calm(&Launch { elevation_rad: low, ..best.launch }).carry_m;
         assert_near(lost_m, number(&table["band_yd"]) * YD, 0.01, "loss at the lowest launch");
-    }
-}
-
-/// No launch or spin of a fine grid beats what the searches found.
-#[test]
-fn searches_find_the_best_of_a_grid() {
-    let window = Window::DELIVERABLE;
-    let ([launch_low, launch_high], [spin_low, _]) = (window.launch_rad(), window.spin_radps());
-    for shot in [driver(), launch(95.0, 13.0, 3300.0), launch(120.0, 16.3, 7100.0)] {
-        let carry = |shot: &Launch| fly(shot, &Conditions::STANDARD, TimeStep::COARSE).unwrap().carry_m;
-        let by_launch = best_launch(&shot, &Conditions::STANDARD, &window, TimeStep::COARSE).unwrap();
-        let by_spin = best_spin(&shot, &Conditions::STANDARD, &window, TimeStep::COARSE).unwrap();
-        for index in 0..=400 {
-            let part = f64::from(index) / 400.0;
-            let elevation_rad = launch_low + part * (launch_high - launch_low);
-            let spin_radps = spin_low + part * 600.0;
-            assert!(carry(&Launch { elevation_rad, ..shot }) <= by_launch.flight.carry_m + 1e-3);
-            assert!(carry(&Launch { spin_radps, ..shot }) <= by_spin.flight.carry_m + 1e-3);
-        }
-        assert!((carry(&by_launch.launch) - by_launch.flight.carry_m).abs() < 1e-12);
     }
 }
 
