@@ -1,0 +1,174 @@
+//! How many shots a question needs, and what a session of given size can show.
+//!
+//! All differences and margins are in standard deviations of a single shot; shots are independent and normal
+//! ('ideal'). What the cautious comparison needs is `SHOTS_FACTOR` times as much ('tool'), confirmed by
+//! simulation on golf-shaped shots.
+//! Source: noncentral t; for equivalence, Phillips, J. Pharmacokinetics and Biopharmaceutics 18 (1990), 137–144.
+
+use crate::choices::SHOTS_FACTOR;
+use crate::count::whole;
+use crate::distributions::{normal_cdf, t_upper};
+use crate::level::Level;
+use crate::noncentral_t::{noncentral_t_cdf, noncentral_t_sf};
+use crate::quadrature::mean_over_scale;
+use crate::root::find_root;
+
+/// Beyond this many shots with each build the honest answer is that no session will do.
+pub const MOST_SHOTS: usize = 10_000_000;
+
+/// Shots with each of two builds.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Shots {
+    /// For independent normal shots and a textbook interval.
+    pub ideal: usize,
+    /// For the widened interval: ⌈1.21 · ideal⌉.
+    pub tool: usize,
+}
+
+/// Shots with the first and the second build; not whole where a formula is solved.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Sizes {
+    /// Shots with one build.
+    pub first: f64,
+    /// Shots with the other.
+    pub second: f64,
+}
+
+impl Sizes {
+    /// The same number with both.
+    #[must_use]
+    pub fn each(n: f64) -> Sizes {
+        Sizes { first: n, second: n }
+    }
+
+    fn df(self) -> f64 {
+        self.first + self.second - 2.0
+    }
+
+    /// Standard error of the difference of means, in standard deviations of a shot.
+    fn se(self) -> f64 {
+        (1.0 / self.first + 1.0 / self.second).sqrt()
+    }
+
+    fn usable(self) -> bool {
+        self.first >= 1.0 && self.second >= 1.0 && self.df() > 0.0 && self.df().is_finite()
+    }
+}
+
+/// Chance that the interval at `level` excludes zero when builds truly differ by `difference` SDs.
+///
+/// P(T' > t) + P(T' < −t), T' noncentral t on n + m − 2 df with δ = difference/√(1/n + 1/m).
+/// Requires: two shots in all beyond one each; else NaN. Accuracy: 1e-10 relative against
+/// tests/reference/stats/09.
+#[must_use]
+pub fn detection_power(difference: f64, sizes: Sizes, level: Level) -> f64 {
+    if !sizes.usable() {
+        return f64::NAN;
+    }
+    let (df, delta) = (sizes.df(), difference / sizes.se());
+    let critical = t_upper(level.tail(), df);
+    noncentral_t_sf(critical, df, delta) + noncentral_t_cdf(-critical, df, delta)
+}
+
+/// The true difference, in SDs, that is detected with chance `power`; `None` where there is none.
+#[must_use]
+pub fn detectable_difference(sizes: Sizes, level: Level, power: f64) -> Option<f64> {
+    // At no difference the chance is α; a power below that is not a detection.
+    if !(sizes.usable() && power > level.alpha() && power < 1.0) {
+        return None;
+    }
+    let reach = (t_upper(level.tail(), sizes.df()) + 40.0) * sizes.se();
+    largest_crossing(reach, &|difference| detection_power(difference, sizes, level) - power)
+}
+
+/// Shots with each build to detect `difference` SDs with chance `power`; `None` beyond `MOST_SHOTS`.
+#[must_use]
+pub fn shots_to_detect(difference: f64, level: Level, power: f64) -> Option<Shots> {
+    if !(proper(power) && difference.abs() > 0.0 && difference.is_finite()) {
+        return None;
+    }
+    fewest_shots(&|n| detection_power(difference, Sizes::each(n), level) >= power)
+}
+
+/// The same before rounding up, as printed by reference programs.
+#[must_use]
+pub fn shots_to_detect_unrounded(difference: f64, level: Level, power: f64) -> Option<f64> {
+    let whole = shots_to_detect(difference, level, power)?.ideal as f64;
+    let low = (whole - 1.0).max(1.5);
+    find_root(low, whole, 1e-9, &|n| detection_power(difference, Sizes::each(n), level) - power)
+}
+
+/// Chance that the interval at `level` (1 − 2α) lies inside ±`margin` when builds differ by `difference` SDs.
+///
+/// E[Φ((margin − difference)/e − t·s) − Φ(−(margin + difference)/e + t·s)] over s = χ/√df where positive,
+/// e the standard error. Requires: as for `detection_power`, `margin` > 0. Accuracy: 1e-10 absolute.
+#[must_use]
+pub fn equivalence_power(margin: f64, difference: f64, sizes: Sizes, level: Level) -> f64 {
+    if !sizes.usable() || margin.is_nan() || difference.is_nan() {
+        return f64::NAN;
+    }
+    if margin <= 0.0 {
+        return 0.0;
+    }
+    let (df, error) = (sizes.df(), sizes.se());
+    let critical = t_upper(level.tail(), df);
+    let (above, below) = ((margin - difference) / error, (margin + difference) / error);
+    // Beyond this scale the interval is wider than the margins, whatever its center.
+    let limit = margin / (error * critical);
+    let steepness = above.abs().max(below.abs()).min(critical * 4.0) + 8.0;
+    let inside = |s: f64| normal_cdf(above - critical * s) - normal_cdf(critical * s - below);
+    mean_over_scale(df, limit, steepness, &inside)
+}
+
+/// The margin, in SDs, within which truly equal builds are shown to be the same with chance `power`.
+#[must_use]
+pub fn certifiable_margin(sizes: Sizes, level: Level, power: f64) -> Option<f64> {
+    if !(sizes.usable() && proper(power)) {
+        return None;
+    }
+    let reach = 8.0 * (t_upper(level.tail(), sizes.df()) + 8.0) * sizes.se();
+    largest_crossing(reach, &|margin| equivalence_power(margin, 0.0, sizes, level) - power)
+}
+
+/// Shots with each build to show a true difference of `difference` SDs to lie inside ±`margin`.
+#[must_use]
+pub fn shots_for_equivalence(margin: f64, difference: f64, level: Level, power: f64) -> Option<Shots> {
+    let possible = margin > difference.abs() && margin.is_finite();
+    if !(possible && proper(power)) {
+        return None;
+    }
+    fewest_shots(&|n| equivalence_power(margin, difference, Sizes::each(n), level) >= power)
+}
+
+fn proper(power: f64) -> bool {
+    power > 0.0 && power < 1.0
+}
+
+/// Where a chance that grows with its argument crosses zero between 0 and `reach`, doubling `reach` if need be.
+fn largest_crossing(reach: f64, excess: &dyn Fn(f64) -> f64) -> Option<f64> {
+    let mut high = reach;
+    for _ in 0..6 {
+        if excess(high) >= 0.0 {
+            return find_root(0.0, high, 1e-12, excess);
+        }
+        high *= 4.0;
+    }
+    None
+}
+
+/// The smallest number of shots, at least two, that is enough; more must never be less enough.
+fn fewest_shots(enough: &dyn Fn(f64) -> bool) -> Option<Shots> {
+    let (mut too_few, mut plenty) = (1, 2);
+    while !enough(plenty as f64) {
+        if plenty > MOST_SHOTS {
+            return None;
+        }
+        (too_few, plenty) = (plenty, plenty * 2);
+    }
+    while plenty - too_few > 1 {
+        let middle = too_few + (plenty - too_few) / 2;
+        if enough(middle as f64) { plenty = middle } else { too_few = middle }
+    }
+    let tool = whole((SHOTS_FACTOR * plenty as f64 * (1.0 - 4.0 * f64::EPSILON)).ceil(), 2 * MOST_SHOTS);
+    (plenty <= MOST_SHOTS).then_some(Shots { ideal: plenty, tool })
+}

@@ -1,0 +1,75 @@
+//! One bracketing root finder for every equation of this crate that has no closed form.
+//!
+//! Only for continuous functions of one variable; at most `MOST_STEPS` evaluations, so it always ends.
+//! Source: T. R. Chandrupatla, Advances in Engineering Software 28 (1997), 145–149.
+
+/// Bisection alone would reach the last bit of any bracket in fewer steps.
+const MOST_STEPS: usize = 200;
+
+/// The place between `low` and `high` where `f` changes sign.
+///
+/// Inverse quadratic interpolation where it is safe, bisection otherwise.
+/// Requires: `f(low)` and `f(high)` of opposite sign or zero; `None` if not, or if `f` is not a number there.
+/// Accuracy: 4 ulp of the root in the argument, or `absolute` if that is larger.
+pub(crate) fn find_root(low: f64, high: f64, absolute: f64, f: &dyn Fn(f64) -> f64) -> Option<f64> {
+    let (mut a, mut b) = (low, high);
+    let (mut fa, mut fb) = (f(a), f(b));
+    if fa.is_nan() || fb.is_nan() || (fa > 0.0) == (fb > 0.0) && fa != 0.0 && fb != 0.0 {
+        return None;
+    }
+    let (mut c, mut fc);
+    let mut share = 0.5;
+    for _ in 0..MOST_STEPS {
+        let x = a + share * (b - a);
+        let fx = f(x);
+        if fx.is_nan() {
+            return None;
+        }
+        if (fx > 0.0) == (fa > 0.0) {
+            (c, fc) = (a, fa);
+        } else {
+            (c, fc) = (b, fb);
+            (b, fb) = (a, fa);
+        }
+        (a, fa) = (x, fx);
+        let (best, f_best) = if fa.abs() < fb.abs() { (a, fa) } else { (b, fb) };
+        let tolerance = 2.0 * f64::EPSILON * best.abs() + 0.5 * absolute;
+        let limit = tolerance / (b - a).abs();
+        if limit > 0.5 || f_best == 0.0 || !limit.is_finite() {
+            return Some(best);
+        }
+        // Interpolate only where the three points lie close enough to a monotone parabola.
+        let xi = (a - b) / (c - b);
+        let phi = (fa - fb) / (fc - fb);
+        share = if phi * phi < xi && (1.0 - phi) * (1.0 - phi) < 1.0 - xi {
+            fa / (fb - fa) * fc / (fb - fc) + (c - a) / (b - a) * fa / (fc - fa) * fb / (fc - fb)
+        } else {
+            0.5
+        };
+        share = if share.is_finite() { share.clamp(limit, 1.0 - limit) } else { 0.5 };
+    }
+    Some(if fa.abs() < fb.abs() { a } else { b })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::find_root;
+
+    #[test]
+    fn finds_the_cube_root_of_two() {
+        let root = find_root(0.0, 10.0, 0.0, &|x| x * x * x - 2.0).expect("bracketed");
+        assert!((root - 2f64.cbrt()).abs() < 1e-15);
+    }
+
+    #[test]
+    fn refuses_what_is_not_bracketed_or_not_a_number() {
+        assert_eq!(find_root(1.0, 2.0, 0.0, &|x| x), None);
+        assert_eq!(find_root(-1.0, 1.0, 0.0, &|_| f64::NAN), None);
+    }
+
+    #[test]
+    fn ends_on_a_jump() {
+        let root = find_root(-1.0, 1.0, 0.0, &|x| if x < 0.3 { -1.0 } else { 1e300 }).expect("bracketed");
+        assert!((root - 0.3).abs() < 1e-15);
+    }
+}
