@@ -16,7 +16,7 @@ pub(crate) struct Found<T> {
 /// The highest point of `make` within `low..=high`, to `tolerance` in place, after a scan of `SCAN` points.
 ///
 /// `make` gives the value and what belongs to it; a value that is no number never wins. Stops after
-/// a bounded number of probes whatever the function does: about `SCAN` + 7 inside, `SCAN` + 1 at an end.
+/// a bounded number of probes whatever the function does: `SCAN` + 6 to 10 on a smooth hump, `SCAN` + 1 at an end.
 /// Requires: `low < high`; `SCAN` of 3 or more; one hump, or a highest one that the scan does not miss.
 pub(crate) fn highest<const SCAN: usize, T: Copy, E>(
     low: f64,
@@ -164,6 +164,24 @@ mod tests {
     fn a_slope_ends_on_the_edge_itself() {
         assert_eq!(top(1.0, 2.0, |x| x).to_bits(), 2.0_f64.to_bits());
         assert_eq!(top(1.0, 2.0, |x| -x).to_bits(), 1.0_f64.to_bits());
+    }
+
+    /// Crooked humps, whose vertex no single parabola finds, and a kink, where none helps.
+    #[test]
+    fn few_probes_are_enough() {
+        for peak in [0.11, 0.37, 0.5, 0.83] {
+            let smooth = |x: f64| (x / peak).ln() - x / peak;
+            let kinked = |x: f64| -(x - peak).abs();
+            for (f, most) in [(&smooth as &dyn Fn(f64) -> f64, 15), (&kinked, 30)] {
+                let mut probes = 0;
+                let found = highest::<5, _, _>(0.01, 1.0, 1e-3, |x| {
+                    probes += 1;
+                    Ok::<_, Infallible>((f(x), ()))
+                });
+                assert!((found.unwrap().at - peak).abs() < 3e-3, "{peak}");
+                assert!(probes <= most, "{probes} probes for a hump at {peak}");
+            }
+        }
     }
 
     #[test]

@@ -90,6 +90,34 @@ fn sensitivities_of_four_clubs() {
     }
 }
 
+/// Against differences ten times narrower, and next to every hard limit, where the three points move inside.
+#[test]
+fn sensitivities_are_derivatives() {
+    let shot = Launch { spin_axis_rad: 6.0 * DEG, ..launch(150.0, 12.0, 2700.0) };
+    let got = sensitivities(&shot, &Conditions::STANDARD, TimeStep::FINE).unwrap();
+    let narrow = 0.05 * DEG;
+    let tilted = [-narrow, narrow].map(|by| calm(&Launch { spin_axis_rad: shot.spin_axis_rad + by, ..shot }));
+    let curve = (tilted[1].curve_m - tilted[0].curve_m) / (2.0 * narrow);
+    let carry = (tilted[1].forward_m - tilted[0].forward_m) / (2.0 * narrow);
+    assert_near(got.curve_per_axis_mprad, curve, 0.01 * curve.abs(), "curve by axis");
+    assert_near(got.carry_per_axis_mprad, carry, 0.01 * carry.abs(), "carry by axis");
+
+    for at_limit in [
+        launch(15.0, 20.0, 3000.0),
+        launch(235.0, 10.0, 2500.0),
+        launch(150.0, 0.05, 2500.0),
+        launch(150.0, 60.0, 2500.0),
+        launch(150.0, 12.0, 0.0),
+        launch(150.0, 12.0, 15_000.0),
+        Launch { spin_axis_rad: 60.0 * DEG, ..shot },
+        Launch { spin_axis_rad: -60.0 * DEG, ..shot },
+    ] {
+        let got = sensitivities(&at_limit, &Conditions::STANDARD, TimeStep::FINE).unwrap();
+        assert!(got.carry_per_speed_s > 0.0 && got.carry_per_speed_s.is_finite(), "{at_limit:?}: {got:?}");
+        assert!(got.carry_per_spin_ms.is_finite() && got.curve_per_axis_mprad.is_finite());
+    }
+}
+
 #[test]
 fn wind_of_ten_miles_per_hour() {
     let table = &reference("tables.json")["wind_10_mph"];
