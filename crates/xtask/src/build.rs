@@ -73,6 +73,8 @@ fn package() -> Result<()> {
         .typescript(true)
         .remove_name_section(true)
         .remove_producers_section(true)
+        // A bundler finds the wasm by the path that stands in the script.
+        .omit_default_module_path(false)
         .generate(&aside)?;
     fs::create_dir_all(&folder)?;
     for ending in [".js", ".d.ts", "_bg.wasm.d.ts"] {
