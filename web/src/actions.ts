@@ -1,0 +1,16 @@
+/** What a view may ask the page to do. Views call these and send nothing else. */
+import type { Hints } from "./engine.js";
+import type { Example } from "./examples.js";
+import type { QuestionPatch } from "./state.js";
+
+export interface Actions {
+  /** Whether the browser can hand over the clipboard when asked. */
+  readonly canPaste: boolean;
+  pasteFromClipboard: () => void;
+  giveText: (text: string) => void;
+  giveFile: (file: File) => void;
+  openExample: (example: Example) => void;
+  hint: (hints: Hints) => void;
+  ask: (patch: QuestionPatch) => void;
+  startAgain: () => void;
+}

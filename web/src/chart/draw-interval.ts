@@ -1,0 +1,50 @@
+/** Draws the geometry of `interval.ts`. Decides nothing. */
+import { html, nothing, svg, type TemplateResult } from "lit";
+import { mark } from "../views/pieces.js";
+import type { Bar, IntervalGeometry } from "./interval.js";
+
+/** The texts a picture carries; the caller has them from the report and the format. */
+export interface IntervalTexts {
+  /** The whole picture in words. */
+  alternative: string;
+  /** Named inside the shaded zone. */
+  zone: string;
+  value: (value: number) => string;
+  end: (value: number) => string;
+  tick: (value: number) => string;
+}
+
+export const drawInterval = (geometry: IntervalGeometry, texts: IntervalTexts): TemplateResult => html`
+  <svg class="interval" role="img" aria-label=${texts.alternative} width="100%" height=${geometry.height}>
+    ${geometry.zone
+      ? svg`<rect class="zone" x=${percent(geometry.zone.from)} width=${percent(geometry.zone.to - geometry.zone.from)}
+          y="22" height=${geometry.axisY - 22} />`
+      : nothing}
+    <text class="zone-label" x=${percent(labelAt(geometry.none))} y="14" text-anchor=${anchor(geometry.none)}>${texts.zone}</text>
+    <line class="axis" x1="0" x2="100%" y1=${geometry.axisY} y2=${geometry.axisY} />
+    ${geometry.ticks.map(
+      ({ at, value }) => svg`
+        <line class="tick" x1=${percent(at)} x2=${percent(at)} y1=${geometry.axisY} y2=${geometry.axisY + 5} />
+        <text class="tick-label" x=${percent(at)} y=${geometry.axisY + 21} text-anchor="middle">${texts.tick(value)}</text>`,
+    )}
+    <line class="none" x1=${percent(geometry.none)} x2=${percent(geometry.none)} y1="22" y2=${geometry.axisY} />
+    ${geometry.bars.map((bar) => drawBar(bar, texts))}
+  </svg>`;
+
+const drawBar = (bar: Bar, texts: IntervalTexts): TemplateResult => svg`
+  <g class="bar ${bar.chosen ? "chosen" : ""}">
+    <line class="reach" x1=${percent(bar.from)} x2=${percent(bar.to)} y1=${bar.y} y2=${bar.y} />
+    <line class="core" x1=${percent(bar.coreFrom)} x2=${percent(bar.coreTo)} y1=${bar.y} y2=${bar.y} />
+    <line class="cap" x1=${percent(bar.from)} x2=${percent(bar.from)} y1=${bar.y - 7} y2=${bar.y + 7} />
+    <line class="cap" x1=${percent(bar.to)} x2=${percent(bar.to)} y1=${bar.y - 7} y2=${bar.y + 7} />
+    <text class="end" x=${percent(bar.from)} dx="-7" y=${bar.y + 5} text-anchor="end">${texts.end(bar.low)}</text>
+    <text class="end" x=${percent(bar.to)} dx="7" y=${bar.y + 5} text-anchor="start">${texts.end(bar.high)}</text>
+    ${mark(bar.build, percent(bar.at), bar.y)}
+    <text class="value" x=${percent(bar.at)} y=${bar.y - 16} text-anchor="middle">${texts.value(bar.value)}</text>
+  </g>`;
+
+const percent = (value: number): string => `${Math.round(value * 100) / 100}%`;
+
+/** A label centered near an edge would be cut: it starts or ends there instead. */
+const anchor = (at: number): string => (at < 30 ? "start" : at > 70 ? "end" : "middle");
+const labelAt = (at: number): number => (at < 30 ? 0 : at > 70 ? 100 : at);

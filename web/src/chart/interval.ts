@@ -1,0 +1,101 @@
+/**
+ * Geometry of the answer's picture: each candidate's interval against 'no difference' and the zone
+ * too small to matter. Pure; positions across are percent of the width, heights are pixels.
+ */
+import { linear, ratio, type Scale } from "./scale.js";
+
+/** One candidate's interval, as the report has it. */
+export interface Row {
+  build: number;
+  value: number;
+  low: number;
+  high: number;
+  /** Part of each half-width that stands for warming up and tiring. */
+  allowance: number;
+  /** Whether the answer speaks of this one. */
+  chosen: boolean;
+}
+
+export interface IntervalInput {
+  rows: readonly Row[];
+  /** Smallest difference that matters; null when there is none. */
+  margin: number | null;
+  /** Whether the values are ratios, where 1 means no difference. */
+  isRatio: boolean;
+}
+
+export interface Bar {
+  build: number;
+  chosen: boolean;
+  y: number;
+  from: number;
+  to: number;
+  /** The part without the order allowance. */
+  coreFrom: number;
+  coreTo: number;
+  at: number;
+  value: number;
+  low: number;
+  high: number;
+}
+
+export interface IntervalGeometry {
+  height: number;
+  /** Where 'no difference' lies. */
+  none: number;
+  zone: { from: number; to: number } | null;
+  bars: Bar[];
+  ticks: { at: number; value: number }[];
+  /** Where the axis runs. */
+  axisY: number;
+}
+
+const ROW = 64;
+const TOP = 30;
+const AXIS = 34;
+/** Percent left free at both ends, so that figures at the ends stay inside. */
+const PAD = 12;
+
+export function intervalGeometry({ rows, margin, isRatio }: IntervalInput): IntervalGeometry {
+  const none = isRatio ? 1 : 0;
+  const zoneEnds = zone(margin, isRatio);
+  const scale = scaleFor(rows, zoneEnds, isRatio);
+  const axisY = TOP + rows.length * ROW;
+  return {
+    height: axisY + AXIS,
+    none: scale.at(none),
+    zone: zoneEnds && { from: scale.at(zoneEnds.low), to: scale.at(zoneEnds.high) },
+    bars: rows.map((row, index) => bar(row, TOP + index * ROW + ROW / 2 + 8, scale, isRatio)),
+    ticks: scale.ticks.map((value) => ({ at: scale.at(value), value })),
+    axisY,
+  };
+}
+
+function zone(margin: number | null, isRatio: boolean): { low: number; high: number } | null {
+  if (margin === null || isRatio) return null;
+  return { low: -margin, high: margin };
+}
+
+function scaleFor(rows: readonly Row[], zone: { low: number; high: number } | null, isRatio: boolean): Scale {
+  const ends = rows.flatMap((row) => [row.low, row.high]).concat(zone ? [zone.low, zone.high] : []);
+  if (isRatio) {
+    const widest = Math.max(...ends.filter((end) => end > 0).map((end) => Math.abs(Math.log(end))), Math.log(1.5));
+    return ratio(Math.exp(-widest), Math.exp(widest), PAD, 5);
+  }
+  const low = Math.min(0, ...ends);
+  const high = Math.max(0, ...ends);
+  return linear(low, high, PAD, 5);
+}
+
+function bar(row: Row, y: number, scale: Scale, isRatio: boolean): Bar {
+  const allowance = isRatio ? 0 : row.allowance;
+  return {
+    ...row,
+    y,
+    from: scale.at(row.low),
+    to: scale.at(row.high),
+    coreFrom: scale.at(Math.min(row.low + allowance, row.value)),
+    coreTo: scale.at(Math.max(row.high - allowance, row.value)),
+    at: scale.at(row.value),
+  };
+}

@@ -1,0 +1,88 @@
+/**
+ * The statistics core behind one asynchronous interface; the only file that touches the wasm package.
+ *
+ * Every call is stateless. A refused call rejects with a `Refused` that carries the place and the remedy.
+ */
+import init, * as core from "../pkg/straight_answer.js";
+import type { CheckRequest, Hints, Measure, ReadResult, Refusal, Report } from "../pkg/straight_answer.js";
+
+export type {
+  Answer,
+  Build,
+  CheckRequest,
+  ColumnReading,
+  CustomMeasure,
+  Decision,
+  Estimate,
+  Finding,
+  Goal,
+  Group,
+  Hints,
+  Measure,
+  Notice,
+  Numbers,
+  Order,
+  Overlay,
+  Problem,
+  Question,
+  Reading,
+  ReadResult,
+  Refusal,
+  Report,
+  Role,
+  RowCounts,
+  Session,
+  Stopping,
+  TextbookTest,
+} from "../pkg/straight_answer.js";
+
+/** What the page asks of the core; a worker answers to the same interface (see `remote.ts`). */
+export interface Engine {
+  /** The measures of the trade, with their usual smallest difference that matters. */
+  measures(): Promise<Measure[]>;
+  /** Reads shots from text; never refuses text, only hints of the wrong type. */
+  read(text: string, hints: Hints): Promise<ReadResult>;
+  /** Answers a question from a session's shots. */
+  check(request: CheckRequest): Promise<Report>;
+}
+
+/** A request the core would not work on. */
+export class Refused extends Error {
+  constructor(readonly refusal: Refusal) {
+    super(refusal.message);
+  }
+}
+
+/** Loads the core on this thread. */
+export async function openLocal(): Promise<Engine> {
+  await init();
+  return {
+    measures: async () => core.measures(),
+    read: async (text, hints) => asking(() => core.read(text, hints)),
+    check: async (request) => asking(() => core.check(request)),
+  };
+}
+
+function asking<T>(call: () => T): T {
+  try {
+    return call();
+  } catch (thrown) {
+    throw new Refused(asRefusal(thrown));
+  }
+}
+
+/** Whatever was thrown, as a refusal: the core's own, or a plain account of the failure. */
+export function asRefusal(thrown: unknown): Refusal {
+  if (thrown instanceof Refused) return thrown.refusal;
+  if (isRefusal(thrown)) return thrown;
+  return {
+    kind: "failed",
+    place: "",
+    message: "The calculation stopped on this device.",
+    remedy: `Reload the page and try again. (${thrown instanceof Error ? thrown.message : String(thrown)})`,
+  };
+}
+
+function isRefusal(thrown: unknown): thrown is Refusal {
+  return typeof thrown === "object" && thrown !== null && "kind" in thrown && "remedy" in thrown;
+}

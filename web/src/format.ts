@@ -1,0 +1,201 @@
+/** Values into text: numbers with their unit, names of measures, roles and orders. Pure; no verdict is worded here. */
+import type { ColumnReading, Goal, Measure, Order, Role, Session } from "./engine.js";
+
+/** What the page needs to know of a measure, of the trade's list or of the golfer's own. */
+export interface MeasureView {
+  id: string;
+  name: string;
+  unit: string;
+  decimals: number;
+  /** Usual smallest difference that matters; none for a column of the golfer's own. */
+  margin: number | null;
+  marginWhy: string;
+}
+
+const MINUS = "\u2212";
+const NARROW_SPACE = "\u202f";
+const SPACE = "\u00a0";
+
+/** A measure by its id. */
+export function measureView(id: string, measures: readonly Measure[], session: Session): MeasureView {
+  const known = measures.find((measure) => measure.id === id);
+  if (known) return { ...known, marginWhy: known.margin_why };
+  const own = session.custom.find((measure) => measure.id === id);
+  return { id, name: own?.name ?? id, unit: own?.unit ?? "", decimals: 1, margin: null, marginWhy: "" };
+}
+
+/** A number with a real minus sign. */
+export function number(value: number, decimals: number): string {
+  const rounded = value.toFixed(decimals);
+  const text = new Intl.NumberFormat("en", {
+    minimumFractionDigits: decimals,
+    maximumFractionDigits: decimals,
+  }).format(Number(rounded) === 0 ? 0 : value);
+  return text.replace("-", MINUS);
+}
+
+/** A number that always carries its sign, as differences do. */
+export function signed(value: number, decimals: number): string {
+  const text = number(value, decimals);
+  return Number(value.toFixed(decimals)) > 0 ? `+${text}` : text;
+}
+
+/** A number with as many decimals as it needs, at most `most`: for what the golfer typed. */
+export function plain(value: number, most = 6): string {
+  return new Intl.NumberFormat("en", { maximumFractionDigits: most, useGrouping: false }).format(value).replace("-", MINUS);
+}
+
+/** What the golfer typed as a number, with a point or a comma; null when it is none. */
+export function typedNumber(text: string): number | null {
+  const cleaned = text.trim().replace(MINUS, "-").replace(",", ".");
+  const value = Number(cleaned);
+  return cleaned !== "" && Number.isFinite(value) ? value : null;
+}
+
+/** Text followed by its unit, as the unit is written. */
+export function withUnit(text: string, unit: string): string {
+  if (unit === "") return text;
+  return unit === "deg" ? `${text}°` : `${text}${SPACE}${unit}`;
+}
+
+/** A unit as the golfer reads it. */
+export function unitName(unit: string): string {
+  return unit === "deg" ? "degrees" : unit;
+}
+
+/** `1 shot`, `12,000 shots`. */
+export function counted(n: number, one: string, many = `${one}s`): string {
+  return `${new Intl.NumberFormat("en").format(n).replace(/\s/g, NARROW_SPACE)}${SPACE}${n === 1 ? one : many}`;
+}
+
+/** A share of 1 as percent. */
+export function percent(share: number): string {
+  return `${number(share * 100, 0)}${SPACE}%`;
+}
+
+/** A probability, which is never zero. */
+export function probability(p: number): string {
+  return p < 0.001 ? "below 0.001" : number(p, 3);
+}
+
+/** How much one step of the margin's buttons changes it: a round number, about a quarter of the usual margin. */
+export function marginStep(measure: MeasureView): number {
+  const finest = 10 ** -measure.decimals;
+  if (measure.margin === null) return 1;
+  const target = measure.margin / 3;
+  const power = 10 ** Math.floor(Math.log10(target));
+  const round = [5, 2, 1].map((digit) => digit * power).find((step) => step <= target * (1 + 1e-9)) ?? power;
+  return Math.max(round, finest);
+}
+
+/** The margin one step up or down, on the step's own grid and above zero. */
+export function stepMargin(margin: number, step: number, direction: 1 | -1): number {
+  const position = margin / step;
+  const onGrid = direction > 0 ? Math.floor(position + 1e-9) + 1 : Math.ceil(position - 1e-9) - 1;
+  return Number((Math.max(onGrid, 1) * step).toPrecision(12));
+}
+
+const DISTANCES = ["carry", "total"];
+const SPEEDS = ["ball_speed", "club_speed"];
+
+/** What 'better' is called for a measure. */
+export function goalName(goal: Goal, measure: string): string {
+  switch (goal) {
+    case "higher":
+      return DISTANCES.includes(measure) ? "Longer" : SPEEDS.includes(measure) ? "Faster" : "Higher";
+    case "lower":
+      return DISTANCES.includes(measure) ? "Shorter" : SPEEDS.includes(measure) ? "Slower" : "Lower";
+    case "nearer_zero":
+      return measure === "offline" ? "Straighter" : "Nearer to zero";
+    case "tighter":
+      return "Less scatter";
+    case "different":
+      return "Any difference";
+  }
+}
+
+/** The goals that make sense for a measure, the likeliest first. */
+export function goalsFor(measure: string, measures: readonly Measure[]): Goal[] {
+  switch (measures.find((known) => known.id === measure)?.better) {
+    case "higher":
+      return ["higher", "different", "tighter"];
+    case "lower":
+      return ["lower", "different", "tighter"];
+    case "nearer_zero":
+      return ["nearer_zero", "different", "tighter"];
+    default:
+      return ["different", "higher", "lower", "tighter"];
+  }
+}
+
+/** What lies left and right of the line, seen from the baseline. */
+export function sides(measure: string, ratio: boolean): { left: string; right: string } {
+  if (ratio) return { left: "tighter than", right: "wider than" };
+  if (DISTANCES.includes(measure)) return { left: "shorter than", right: "longer than" };
+  if (SPEEDS.includes(measure)) return { left: "slower than", right: "faster than" };
+  if (["offline", "launch_direction", "club_path", "face_angle", "face_to_path", "spin_axis"].includes(measure)) {
+    return { left: "further left than", right: "further right than" };
+  }
+  return { left: "lower than", right: "higher than" };
+}
+
+/** What a column was taken for. */
+export function roleName(role: Role, nameOf: (measure: string) => string): string {
+  if (typeof role === "object") {
+    const [kind, measure] = Object.entries(role)[0] as [string, string];
+    const name = nameOf(measure);
+    return kind === "measure" ? name : `${name}, ${STATISTICS[kind] ?? kind.replaceAll("_", " ")}`;
+  }
+  return ROLES[role] ?? role.replaceAll("_", " ");
+}
+
+const ROLES: Record<string, string> = {
+  build: "Club",
+  round: "Round",
+  number: "Shot number",
+  ignored: "Not used",
+};
+const STATISTICS: Record<string, string> = { deviation: "scatter", low: "smallest", high: "largest" };
+
+/** A role as one piece of text, for the value of a choice. */
+export const roleKey = (role: Role): string => JSON.stringify(role);
+
+/** Every role a column can be given: those the reading offers first, then the rest. */
+export function rolesFor(column: ColumnReading, measures: readonly Measure[]): Role[] {
+  const all: Role[] = [
+    "build",
+    ...measures.map((measure): Role => ({ measure: measure.id })),
+    "round",
+    "number",
+    "ignored",
+  ];
+  const offered = [column.role, ...column.alternatives];
+  const taken = new Set(offered.map(roleKey));
+  return [...offered, ...all.filter((role) => !taken.has(roleKey(role)))];
+}
+
+/** How the shots were hit. */
+export function orderName(order: Order): string {
+  switch (order) {
+    case "interleaved":
+      return "In turn";
+    case "blocked":
+      return "One club after the other";
+    case "unknown":
+      return "Not known";
+  }
+}
+
+/** The shots of each build, and whether only averages stand for it. */
+export function buildCounts(session: Session): { shots: number; averagesOf: number | null; averagesOnly: boolean }[] {
+  const shots = session.builds.map(() => 0);
+  for (const shot of session.shots) shots[shot.build] = (shots[shot.build] ?? 0) + 1;
+  return session.builds.map((_, build) => {
+    const summary = session.summaries.find((one) => one.build === build);
+    return {
+      shots: shots[build] ?? 0,
+      averagesOf: summary?.n ?? null,
+      averagesOnly: shots[build] === 0 && summary !== undefined,
+    };
+  });
+}

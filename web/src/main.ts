@@ -1,0 +1,17 @@
+/** Puts the page together: styles, engine, element. */
+import "./styles/tokens.css";
+import "./styles/base.css";
+import "./styles/parts.css";
+import "./styles/picture.css";
+import "./styles/print.css";
+import { StraightAnswerPage } from "./page.js";
+import { openEngine } from "./remote.js";
+
+const engine = openEngine(() => new Worker(new URL("./worker.ts", import.meta.url), { type: "module" }));
+
+customElements.define(
+  "straight-answer-page",
+  class extends StraightAnswerPage {
+    override engine = engine;
+  },
+);

@@ -1,0 +1,149 @@
+/**
+ * Everything the page knows, and how each event changes it. Pure: no engine, no browser, no clock.
+ *
+ * What has to be computed next stands in `wants`; `page.ts` does it and sends the outcome back with
+ * the `turn` it was asked in, so that an outcome overtaken by a newer wish is dropped.
+ */
+import type { Hints, Measure, Question, ReadResult, Refusal, Report } from "./engine.js";
+import { openingQuestion, settled } from "./question.js";
+
+/** Where the text came from. */
+export interface Source {
+  kind: "pasted" | "file" | "example";
+  name: string;
+  text: string;
+}
+
+/** The margin under which an answer was first seen, and what it was an answer to. */
+interface Seen {
+  measure: string;
+  margin: number | null;
+}
+
+export interface State {
+  measures: readonly Measure[];
+  source: Source | null;
+  hints: Hints;
+  read: ReadResult | null;
+  question: Question | null;
+  report: Report | null;
+  /** Why the last request was refused or failed; what was there before stays. */
+  trouble: Refusal | null;
+  /** The next piece of work for the engine. */
+  wants: "read" | "check" | null;
+  /** Grows with every wish; outcomes of older turns are dropped. */
+  turn: number;
+  /** Whether the answer is on the screen now. */
+  answerInView: boolean;
+  seen: Seen | null;
+}
+
+export type Message =
+  | { type: "opened"; measures: readonly Measure[] }
+  | { type: "text_given"; source: Source; question?: Partial<Question> | undefined }
+  | { type: "hinted"; hints: Hints }
+  | { type: "read"; turn: number; result: ReadResult }
+  | { type: "asked"; patch: QuestionPatch }
+  | { type: "answered"; turn: number; report: Report }
+  | { type: "refused"; turn: number; refusal: Refusal }
+  | { type: "file_refused"; refusal: Refusal }
+  | { type: "answer_in_view"; inView: boolean }
+  | { type: "started_again" };
+
+/** A change to the question; `undefined` leaves the choice to the core again. */
+export type QuestionPatch = { [K in keyof Question]?: Question[K] | undefined };
+
+export const start: State = {
+  measures: [],
+  source: null,
+  hints: {},
+  read: null,
+  question: null,
+  report: null,
+  trouble: null,
+  wants: null,
+  turn: 0,
+  answerInView: false,
+  seen: null,
+};
+
+export function reduce(state: State, message: Message): State {
+  return noteWhatWasSeen(step(state, message));
+}
+
+function step(state: State, message: Message): State {
+  switch (message.type) {
+    case "opened":
+      return { ...state, measures: message.measures };
+    case "text_given":
+      return {
+        ...start,
+        measures: state.measures,
+        answerInView: state.answerInView,
+        source: message.source,
+        question: message.question ? openingQuestion(message.question) : null,
+        ...wish(state, "read"),
+      };
+    case "hinted":
+      return state.source ? { ...state, hints: mergeHints(state.hints, message.hints), ...wish(state, "read") } : state;
+    case "read":
+      return message.turn === state.turn ? afterReading(state, message.result) : state;
+    case "asked":
+      return state.question ? afterAsking(state, state.question, message.patch) : state;
+    case "answered":
+      return message.turn === state.turn ? { ...state, report: message.report, trouble: null, wants: null } : state;
+    case "refused":
+      return message.turn === state.turn ? { ...state, report: null, trouble: message.refusal, wants: null } : state;
+    case "file_refused":
+      return { ...state, trouble: message.refusal };
+    case "answer_in_view":
+      return { ...state, answerInView: message.inView };
+    case "started_again":
+      return { ...start, measures: state.measures, turn: state.turn + 1 };
+  }
+}
+
+function wish(state: State, wants: "read" | "check"): Pick<State, "wants" | "turn"> {
+  return { wants, turn: state.turn + 1 };
+}
+
+function afterReading(state: State, read: ReadResult): State {
+  const question = settled(state.question, read.session, state.measures);
+  return { ...state, read, question, trouble: null, ...wish(state, "check") };
+}
+
+function afterAsking(state: State, before: Question, patch: QuestionPatch): State {
+  const changed = withoutBlanks({ ...before, ...patch });
+  const question = "measure" in patch && patch.measure !== before.measure ? anotherMeasure(changed) : changed;
+  return { ...state, question: withFirstMargin(question, state.seen), ...wish(state, "check") };
+}
+
+/** Goal and margin belong to a measure and do not travel to another one. */
+function anotherMeasure({ goal: _goal, margin: _margin, first_margin: _first, ...rest }: Question): Question {
+  return rest;
+}
+
+/** A margin changed after its answer was seen says so in the question itself. */
+function withFirstMargin({ first_margin: _old, ...question }: Question, seen: Seen | null): Question {
+  const changed = seen?.measure === question.measure && seen.margin !== null && question.margin !== undefined;
+  return changed && question.margin !== seen.margin ? { ...question, first_margin: seen.margin! } : question;
+}
+
+function noteWhatWasSeen(state: State): State {
+  const asked = state.report?.asked;
+  if (!state.answerInView || state.wants || !asked || state.seen?.measure === asked.measure) return state;
+  return { ...state, seen: { measure: asked.measure, margin: asked.margin } };
+}
+
+function mergeHints(before: Hints, more: Hints): Hints {
+  return {
+    ...before,
+    ...more,
+    columns: { ...before.columns, ...more.columns },
+    units: { ...before.units, ...more.units },
+  };
+}
+
+function withoutBlanks(question: QuestionPatch): Question {
+  return Object.fromEntries(Object.entries(question).filter(([, value]) => value !== undefined)) as unknown as Question;
+}

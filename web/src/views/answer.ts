@@ -1,0 +1,73 @@
+/** Part 3: the answer's words as they come from the report, its picture, and what stands over it. */
+import { html, nothing, type TemplateResult } from "lit";
+import type { Finding, Overlay, Report, Session } from "../engine.js";
+import { measureView } from "../format.js";
+import type { State } from "../state.js";
+import { numbers } from "./numbers.js";
+import { picture } from "./picture.js";
+import { build, part } from "./pieces.js";
+import { trouble } from "./trouble.js";
+
+const CAUTION =
+  "Before you hit more balls: warm up, rest between sets, stop if anything hurts, and use a bay that is safe to swing in.";
+
+export function answer(state: State, session: Session): TemplateResult {
+  return part("answer", "The answer", state.report ? answered(state, state.report, session) : waiting(state));
+}
+
+const waiting = (state: State): TemplateResult =>
+  html`<div class="card answer">${state.trouble ? trouble(state.trouble) : html`<p class="hint">Working it out…</p>`}</div>`;
+
+function answered(state: State, report: Report, session: Session): TemplateResult {
+  const { words, decision } = report.answer;
+  const measure = measureView(report.asked.measure, state.measures, session);
+  return html`
+    <article class="card answer ${decision.kind}" aria-busy=${state.wants ? "true" : "false"}>
+      <p class="asked">${asked(report, session, measure.name)}</p>
+      <p class="headline" id="answer-headline">${words.headline}</p>
+      ${picture(report, session, measure)}
+      ${words.detail ? html`<p class="detail">${words.detail}</p>` : nothing}
+      ${words.next ? html`<p class="next">${words.next}</p>` : nothing}
+      ${asksForMore(report) ? html`<p class="caution">${CAUTION}</p>` : nothing}
+    </article>
+    ${report.overlays.length > 0 ? html`<ul class="overlays">${report.overlays.map(overlay)}</ul>` : nothing}
+    ${others(report, state, session)}
+    ${numbers(report, state, session)}`;
+}
+
+const asked = (report: Report, session: Session, measure: string): TemplateResult => html`
+  <span class="measure">${measure}</span>
+  ${report.asked.candidate === null ? nothing : build(report.asked.candidate, session.builds[report.asked.candidate]?.name ?? "")}
+  ${report.asked.candidate === null ? nothing : html`<span>against</span>`}
+  ${session.builds[report.asked.baseline] ? build(report.asked.baseline, session.builds[report.asked.baseline]?.name ?? "") : nothing}`;
+
+/** Whether the words send somebody back to hit more balls: everything short of a settled answer does. */
+const asksForMore = ({ answer }: Report): boolean =>
+  answer.decision.kind === "cannot_tell" ||
+  answer.decision.kind === "cannot_answer" ||
+  answer.decision.matters === "maybe" ||
+  (answer.estimate?.order_allowance ?? 0) > 0;
+
+const overlay = ({ headline, detail }: Overlay): TemplateResult => html`
+  <li class="overlay">
+    <h3>${headline}</h3>
+    <p>${detail}</p>
+  </li>`;
+
+function others(report: Report, state: State, session: Session): TemplateResult | typeof nothing {
+  const rest = report.findings.filter(
+    (finding) => finding.candidate === report.asked.candidate && finding.measure !== report.asked.measure,
+  );
+  if (rest.length === 0) return nothing;
+  return html`
+    <div class="others">
+      <h3>The other measures</h3>
+      <ul>${rest.map((finding) => other(finding, state, session))}</ul>
+    </div>`;
+}
+
+const other = (finding: Finding, state: State, session: Session): TemplateResult => html`
+  <li>
+    <span class="measure">${measureView(finding.measure, state.measures, session).name}</span>
+    <span>${finding.words.headline}</span>
+  </li>`;

@@ -1,0 +1,101 @@
+/** Part 2: whose club is whose, what better means, how much would matter, and how the test was stopped. */
+import { html, nothing, type TemplateResult } from "lit";
+import type { Actions } from "../actions.js";
+import type { Goal, Question, Report, Session } from "../engine.js";
+import { goalName, goalsFor, measureView } from "../format.js";
+import { measuresInOrder } from "../question.js";
+import type { State } from "../state.js";
+import { margin } from "./margin.js";
+import { build, choice, part } from "./pieces.js";
+import { stopping } from "./stopping.js";
+
+/** Up to this many clubs stand open to view; more open as a list. */
+const OPEN_CHOICES = 5;
+const WHICHEVER = "whichever";
+
+export function counts(state: State, session: Session, question: Question, actions: Actions): TemplateResult {
+  const measure = measureView(question.measure, state.measures, session);
+  const measures = measuresInOrder(session, state.measures).map((id) => ({
+    value: id,
+    label: measureView(id, state.measures, session).name,
+  }));
+  return part(
+    "counts",
+    "What counts",
+    html`
+      <form class="card" @submit=${(event: Event) => event.preventDefault()}>
+        ${baseline(session, question, actions)}
+        ${session.builds.length > 2 ? candidate(session, question, state.report, actions) : nothing}
+        <label class="row">
+          <span>Compare</span>
+          ${choice("What to compare", measures, question.measure, (id) => actions.ask({ measure: id }))}
+        </label>
+        ${goal(state, question, actions)}
+        ${margin(state, measure, question, actions)}
+        ${stopping(question.stopping, actions)}
+      </form>
+    `,
+  );
+}
+
+function baseline(session: Session, question: Question, actions: Actions): TemplateResult {
+  const title = "Which club is yours?";
+  if (session.builds.length > OPEN_CHOICES) {
+    return html`
+      <label class="row">
+        <span>${title}</span>
+        ${choice(title, options(session), String(question.baseline), (value) => ask(Number(value)))}
+      </label>`;
+  }
+  return html`
+    <fieldset>
+      <legend>${title}</legend>
+      ${session.builds.map(
+        ({ name }, index) => html`
+          <label class="option">
+            <input type="radio" name="baseline" value=${index} .checked=${index === question.baseline} @change=${() => ask(index)} />
+            ${build(index, name)}
+          </label>`,
+      )}
+    </fieldset>`;
+
+  function ask(index: number): void {
+    actions.ask({ baseline: index, ...(question.candidate === index ? { candidate: undefined } : {}) });
+  }
+}
+
+function candidate(session: Session, question: Question, report: Report | null, actions: Actions): TemplateResult {
+  const others = options(session).filter((_, index) => index !== question.baseline);
+  const leader = report?.asked.candidate;
+  const leading = leader === null || leader === undefined ? "" : ` (${session.builds[leader]?.name ?? ""})`;
+  const whichever = { value: WHICHEVER, label: `Whichever leads${question.candidate === undefined ? leading : ""}` };
+  return html`
+    <label class="row">
+      <span>Hold against it</span>
+      ${choice(
+        "The club to hold against yours",
+        [whichever, ...others],
+        question.candidate === undefined ? WHICHEVER : String(question.candidate),
+        (value) => actions.ask({ candidate: value === WHICHEVER ? undefined : Number(value) }),
+      )}
+    </label>`;
+}
+
+const options = (session: Session) => session.builds.map(({ name }, index) => ({ value: String(index), label: name }));
+
+function goal(state: State, question: Question, actions: Actions): TemplateResult {
+  const chosen: Goal | undefined = question.goal ?? state.report?.asked.goal;
+  return html`
+    <fieldset>
+      <legend>What would be better?</legend>
+      <div class="segments">
+        ${goalsFor(question.measure, state.measures).map(
+          (value) => html`
+            <label class="segment">
+              <input type="radio" name="goal" value=${value} .checked=${value === chosen} @change=${() => actions.ask({ goal: value })} />
+              <span>${goalName(value, question.measure)}</span>
+            </label>`,
+        )}
+      </div>
+    </fieldset>`;
+}

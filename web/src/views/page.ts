@@ -1,0 +1,50 @@
+/** The page as a whole: which parts there are in which state. */
+import { html, nothing, type TemplateResult } from "lit";
+import type { Actions } from "../actions.js";
+import { counted } from "../format.js";
+import type { State } from "../state.js";
+import { answer } from "./answer.js";
+import { counts } from "./counts.js";
+import { give } from "./give.js";
+import { part } from "./pieces.js";
+import { read } from "./read.js";
+
+export function page(state: State, actions: Actions): TemplateResult {
+  if (!state.read) {
+    const first = state.wants ? reading(state, actions) : give(state, actions);
+    return html`<div class="parts empty">${first}</div>${announcement(state)}`;
+  }
+  const { session } = state.read;
+  const comparable = session.builds.length > 1;
+  return html`
+    <div class="parts">
+      <div class="said">
+        ${read(state, state.read, actions)}
+        ${comparable && state.question ? counts(state, session, state.question, actions) : nothing}
+      </div>
+      <div class="told">${answer(state, session)}</div>
+    </div>
+    ${state.report && !state.answerInView ? html`<a class="see-answer" href="#answer">See the answer</a>` : nothing}
+    ${announcement(state)}`;
+}
+
+const reading = (state: State, actions: Actions): TemplateResult =>
+  part(
+    "shots",
+    "Your shots",
+    html`
+      <div class="card" aria-busy="true">
+        <p class="working">Reading ${state.source?.name ?? ""}, ${counted(state.source?.text.length ?? 0, "character")}…</p>
+        <div class="buttons"><button type="button" @click=${actions.startAgain}>Stop</button></div>
+      </div>`,
+  );
+
+/** Heard, not seen: what changed. */
+const announcement = (state: State): TemplateResult => html`<p class="visually-hidden" role="status">${said(state)}</p>`;
+
+function said(state: State): string {
+  if (state.wants === "read") return "Reading your shots.";
+  if (state.wants === "check" || !state.source) return "";
+  if (state.report) return `The answer: ${state.report.answer.words.headline}`;
+  return state.trouble ? `${state.trouble.message} ${state.trouble.remedy}` : "";
+}

@@ -1,0 +1,78 @@
+/** The answer's one picture: each candidate's interval against 'no difference' and the zone too small to matter. */
+import { html, nothing, type TemplateResult } from "lit";
+import { drawInterval } from "../chart/draw-interval.js";
+import { intervalGeometry, type Row } from "../chart/interval.js";
+import type { Finding, Report, Session } from "../engine.js";
+import { number, percent, plain, sides, signed, withUnit, type MeasureView } from "../format.js";
+import { build, foreign } from "./pieces.js";
+
+export function picture(report: Report, session: Session, measure: MeasureView): TemplateResult | typeof nothing {
+  const shown = report.findings.filter((finding) => finding.measure === measure.id && finding.estimate !== null);
+  const first = shown[0]?.estimate;
+  if (!first) return nothing;
+  const isRatio = first.method === "spread_ratio";
+  const margin = isRatio ? null : report.asked.margin;
+  const geometry = intervalGeometry({ rows: shown.flatMap((finding) => row(finding, report)), margin, isRatio });
+  const baseline = session.builds[report.asked.baseline]?.name ?? "";
+  const { left, right } = sides(measure.id, isRatio);
+  const value = (x: number) => withUnit(isRatio ? `${number(x, 2)} times` : signed(x, measure.decimals), isRatio ? "" : measure.unit);
+  const end = (x: number) => (isRatio ? number(x, 2) : signed(x, measure.decimals));
+  return html`
+    <figure class="picture">
+      <div class="sides" aria-hidden="true">
+        <span><b>←</b> <span>${left} ${foreign(baseline)}</span></span>
+        <span><span>${right} ${foreign(baseline)}</span> <b>→</b></span>
+      </div>
+      ${drawInterval(geometry, {
+        alternative: alternative(shown, session, measure, baseline, margin, value),
+        zone: margin === null ? "no difference" : `too small to matter: below ${withUnit(plain(margin), measure.unit)}`,
+        value,
+        end,
+        tick: (x) => (isRatio ? plain(x, 2) : signed(x, measure.decimals)),
+      })}
+      ${shown.length > 1
+        ? html`<ul class="legend">${shown.map((finding) => html`<li>${build(finding.candidate, session.builds[finding.candidate]?.name ?? "")}</li>`)}</ul>`
+        : nothing}
+      <figcaption>
+        The mark is the gap in these shots. The bar is where the true gap may lie.${first.order_allowance > 0
+          ? " Its thin ends stand for warming up and tiring."
+          : nothing}
+      </figcaption>
+    </figure>`;
+}
+
+function row(finding: Finding, report: Report): Row[] {
+  const estimate = finding.estimate;
+  if (!estimate) return [];
+  return [
+    {
+      build: finding.candidate,
+      value: estimate.value,
+      low: estimate.low,
+      high: estimate.high,
+      allowance: estimate.order_allowance,
+      chosen: finding.candidate === report.asked.candidate,
+    },
+  ];
+}
+
+/** The picture for those who hear it. */
+function alternative(
+  shown: readonly Finding[],
+  session: Session,
+  measure: MeasureView,
+  baseline: string,
+  margin: number | null,
+  value: (x: number) => string,
+): string {
+  const each = shown.flatMap(({ candidate, estimate }) =>
+    estimate
+      ? [
+          `${session.builds[candidate]?.name ?? ""} against ${baseline}: ${value(estimate.value)} in these shots; ` +
+            `the true gap may lie from ${value(estimate.low)} to ${value(estimate.high)}, at ${percent(estimate.level)} certainty.`,
+        ]
+      : [],
+  );
+  const zone = margin === null ? "" : ` Gaps below ${withUnit(plain(margin), measure.unit)} are too small to matter.`;
+  return `${measure.name}. ${each.join(" ")}${zone}`;
+}

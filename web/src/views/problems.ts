@@ -1,0 +1,48 @@
+/** Rows that were not understood, each with its place, the reason and the remedy; and what was guessed. */
+import { html, nothing, type TemplateResult } from "lit";
+import type { Notice, Problem } from "../engine.js";
+import { counted } from "../format.js";
+import { foreign } from "./pieces.js";
+
+/** How many are open to view at once; the rest opens with a tap. */
+const SHOWN = 3;
+
+export function problems(list: readonly Problem[], rows: number): TemplateResult | typeof nothing {
+  if (list.length === 0) return nothing;
+  const title = rows > 0 ? `${counted(rows, "row")} not understood` : "Please look at this";
+  return html`
+    <div class="notice problem">
+      <h3>${title}</h3>
+      <ul>${list.slice(0, SHOWN).map(problem)}</ul>
+      ${rest(list.slice(SHOWN), problem)}
+    </div>`;
+}
+
+export function notices(list: readonly Notice[]): TemplateResult | typeof nothing {
+  if (list.length === 0) return nothing;
+  return html`
+    <ul class="notices">${list.slice(0, SHOWN).map(notice)}</ul>
+    ${rest(list.slice(SHOWN), notice)}`;
+}
+
+const problem = ({ place, found, message, remedy }: Problem): TemplateResult => html`
+  <li>
+    <p>${where(place)}${found ? html`<code>${foreign(found)}</code> ` : nothing}${message}</p>
+    ${remedy ? html`<p class="remedy">${remedy}</p>` : nothing}
+  </li>`;
+
+const notice = ({ place, message }: Notice): TemplateResult => html`<li>${where(place)}${message}</li>`;
+
+function where({ line, column }: Problem["place"]): TemplateResult | typeof nothing {
+  if (line === 0 && !column) return nothing;
+  return html`<span class="place">${line > 0 ? `Line ${line}` : nothing}${line > 0 && column ? ", " : nothing}${column ? foreign(column) : nothing}</span> `;
+}
+
+function rest<T>(list: readonly T[], item: (one: T) => TemplateResult): TemplateResult | typeof nothing {
+  if (list.length === 0) return nothing;
+  return html`
+    <details>
+      <summary>${counted(list.length, "more", "more")}</summary>
+      <ul>${list.slice(0, 200).map(item)}</ul>
+    </details>`;
+}
