@@ -55,7 +55,7 @@ export class Refused extends Error {
 
 /** Loads the core on this thread. */
 export async function openLocal(): Promise<Engine> {
-  await init();
+  await init({ module_or_path: new URL("../pkg/straight_answer_bg.wasm", import.meta.url) });
   return {
     measures: async () => core.measures(),
     read: async (text, hints) => asking(() => core.read(text, hints)),

@@ -128,15 +128,15 @@ export function goalsFor(measure: string, measures: readonly Measure[]): Goal[] 
   }
 }
 
-/** What lies left and right of the line, seen from the baseline. */
+/** What lies left and right of the line, said of the candidate. */
 export function sides(measure: string, ratio: boolean): { left: string; right: string } {
-  if (ratio) return { left: "tighter than", right: "wider than" };
-  if (DISTANCES.includes(measure)) return { left: "shorter than", right: "longer than" };
-  if (SPEEDS.includes(measure)) return { left: "slower than", right: "faster than" };
+  if (ratio) return { left: "tighter", right: "wider" };
+  if (DISTANCES.includes(measure)) return { left: "shorter", right: "longer" };
+  if (SPEEDS.includes(measure)) return { left: "slower", right: "faster" };
   if (["offline", "launch_direction", "club_path", "face_angle", "face_to_path", "spin_axis"].includes(measure)) {
-    return { left: "further left than", right: "further right than" };
+    return { left: "further left", right: "further right" };
   }
-  return { left: "lower than", right: "higher than" };
+  return { left: "lower", right: "higher" };
 }
 
 /** What a column was taken for. */
@@ -156,6 +156,13 @@ const ROLES: Record<string, string> = {
   ignored: "Not used",
 };
 const STATISTICS: Record<string, string> = { deviation: "scatter", low: "smallest", high: "largest" };
+
+/** Whether a heading, without its unit, is the very name of what its column was taken for. */
+export function saysTheSame(heading: string, name: string): boolean {
+  const bare = (text: string) => text.replace(/[([].*$/, "").replace(/[^\p{L}]/gu, "").toLowerCase();
+  const [written, meant] = [bare(heading), bare(name)];
+  return written === meant || (written.length > 3 && meant.startsWith(written)) || (name === ROLES["build"] && written === "build");
+}
 
 /** A role as one piece of text, for the value of a choice. */
 export const roleKey = (role: Role): string => JSON.stringify(role);

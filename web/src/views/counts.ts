@@ -50,13 +50,15 @@ function baseline(session: Session, question: Question, actions: Actions): Templ
   return html`
     <fieldset>
       <legend>${title}</legend>
-      ${session.builds.map(
-        ({ name }, index) => html`
-          <label class="option">
-            <input type="radio" name="baseline" value=${index} .checked=${index === question.baseline} @change=${() => ask(index)} />
-            ${build(index, name)}
-          </label>`,
-      )}
+      <div class="segments">
+        ${session.builds.map(
+          ({ name }, index) => html`
+            <label class="segment">
+              <input type="radio" name="baseline" value=${index} .checked=${index === question.baseline} @change=${() => ask(index)} />
+              <span>${build(index, name)}</span>
+            </label>`,
+        )}
+      </div>
     </fieldset>`;
 
   function ask(index: number): void {

@@ -32,10 +32,12 @@ export const give = (state: State, actions: Actions): TemplateResult =>
         </div>
         ${trouble(state.trouble)}
       </form>
-      <h3 class="quiet">No shots at hand? Try an invented session</h3>
-      <ul class="examples">
-        ${EXAMPLES.map((example) => html`<li>${exampleButton(example, actions)}</li>`)}
-      </ul>
+      <div class="try">
+        <h3 class="quiet">No shots at hand? Try an invented session</h3>
+        <ul class="examples">
+          ${EXAMPLES.map((example) => html`<li>${exampleButton(example, actions)}</li>`)}
+        </ul>
+      </div>
     `,
   );
 

@@ -4,7 +4,7 @@ import { drawInterval } from "../chart/draw-interval.js";
 import { intervalGeometry, type Row } from "../chart/interval.js";
 import type { Finding, Report, Session } from "../engine.js";
 import { number, percent, plain, sides, signed, withUnit, type MeasureView } from "../format.js";
-import { build, foreign } from "./pieces.js";
+import { build } from "./pieces.js";
 
 export function picture(report: Report, session: Session, measure: MeasureView): TemplateResult | typeof nothing {
   const shown = report.findings.filter((finding) => finding.measure === measure.id && finding.estimate !== null);
@@ -20,8 +20,8 @@ export function picture(report: Report, session: Session, measure: MeasureView):
   return html`
     <figure class="picture">
       <div class="sides" aria-hidden="true">
-        <span><b>←</b> <span>${left} ${foreign(baseline)}</span></span>
-        <span><span>${right} ${foreign(baseline)}</span> <b>→</b></span>
+        <span>← ${left}</span>
+        <span>${right} →</span>
       </div>
       ${drawInterval(geometry, {
         alternative: alternative(shown, session, measure, baseline, margin, value),

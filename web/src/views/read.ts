@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { Actions } from "../actions.js";
 import type { ColumnReading, Hints, Order, ReadResult, Role, Session } from "../engine.js";
-import { buildCounts, counted, measureView, orderName, roleKey, roleName, rolesFor, unitName } from "../format.js";
+import { buildCounts, counted, measureView, orderName, roleKey, roleName, rolesFor, saysTheSame } from "../format.js";
 import type { State } from "../state.js";
 import { build, choice, foreign, part } from "./pieces.js";
 import { problems, notices } from "./problems.js";
@@ -68,22 +68,23 @@ const columns = (state: State, result: ReadResult, actions: Actions): TemplateRe
 
 function columnChip(state: State, result: ReadResult, column: ColumnReading, actions: Actions): TemplateResult {
   const heading = column.heading || `column ${column.index + 1}`;
+  const isPlain = column.sure && saysTheSame(heading, roleName(column.role, (id) => measureView(id, state.measures, result.session).name));
   const nameOf = (id: string) => measureView(id, state.measures, result.session).name;
   const roles = rolesFor(column, state.measures).map((role) => ({ value: roleKey(role), label: roleName(role, nameOf) }));
   const units = [...new Set([column.unit, ...column.units])];
   const hint = (hints: Hints) => actions.hint(hints);
   return html`
     <li class="column ${column.sure ? "" : "unsure"}">
-      <span class="heading">${foreign(heading)} ${column.sure ? nothing : html`<em>please check</em>`}</span>
+      ${isPlain ? nothing : html`<span class="heading">${foreign(heading)} ${column.sure ? nothing : html`<em>please check</em>`}</span>`}
       <span class="chip">
         ${choice(`What “${heading}” holds`, roles, roleKey(column.role), (value) =>
           hint({ columns: { [column.index]: JSON.parse(value) as Role } }),
         )}
         ${units.length > 1
-          ? choice(`Unit of “${heading}”`, units.map((unit) => ({ value: unit, label: unitName(unit) || "no unit" })), column.unit,
+          ? choice(`Unit of “${heading}”`, units.map((unit) => ({ value: unit, label: unit || "no unit" })), column.unit,
               (value) => hint({ units: { [column.index]: value } }))
           : column.unit
-            ? html`<span class="unit">${unitName(column.unit)}</span>`
+            ? html`<span class="unit">${column.unit}</span>`
             : nothing}
       </span>
     </li>`;

@@ -1,0 +1,85 @@
+/** An engine for unit tests: invented answers, every call written down. */
+import type { Engine, Finding, Measure, ReadResult, Report, Session } from "../src/engine.js";
+
+export const MEASURES: Measure[] = [
+  measure("carry", "Carry", "yd", 0, "higher", 5),
+  measure("offline", "Offline", "yd", 0, "nearer_zero", 5),
+  measure("ball_speed", "Ball speed", "mph", 1, "higher", 1.5),
+  measure("spin_rate", "Spin rate", "rpm", 0, "depends", 250),
+  measure("smash", "Smash factor", "", 2, "higher", 0.02),
+];
+
+function measure(id: string, name: string, unit: Measure["unit"], decimals: number, better: Measure["better"], margin: number): Measure {
+  return { id, name, unit, decimals, better, plausible: { low: 0, high: 400 }, margin, margin_why: "Common practice, no source." };
+}
+
+/** A session of `builds` clubs with `n` shots each of the given measures. */
+export function session(builds: number, n = 3, measures = ["carry"]): Session {
+  return {
+    builds: Array.from({ length: builds }, (_, index) => ({ name: `Club ${index + 1}` })),
+    measures,
+    custom: [],
+    shots: Array.from({ length: builds * n }, (_, index) => ({
+      build: index % builds,
+      round: null,
+      number: index + 1,
+      values: Object.fromEntries(measures.map((id) => [id, 200 + index])),
+      left_out: null,
+    })),
+    summaries: [],
+    order: "unknown",
+  };
+}
+
+export function readResult(of: Session): ReadResult {
+  return {
+    session: of,
+    problems: [],
+    notices: [],
+    reading: {
+      delimiter: "comma",
+      decimal_mark: ".",
+      layout: "rows",
+      columns: [],
+      rows: { shots: of.shots.length, summaries: 0, headings: 1, problems: 0 },
+    },
+  } as unknown as ReadResult;
+}
+
+export function report(measure = "carry", margin: number | null = 5): Report {
+  const decision = { kind: "cannot_tell" } as const;
+  const words = { headline: "Not settled.", detail: "", next: "" };
+  const finding: Finding = {
+    baseline: 0,
+    candidate: 1,
+    measure,
+    decision,
+    estimate: null,
+    words,
+    numbers: { baseline: null, candidate: null },
+  };
+  return {
+    asked: { baseline: 0, candidate: 1, measure, goal: "higher", margin, margin_is_default: true, stopping: "unknown" },
+    order: "unknown",
+    rounds: 0,
+    answer: { candidate: 1, decision, estimate: null, words },
+    overlays: [],
+    findings: [finding],
+  } as unknown as Report;
+}
+
+export function fakeEngine(): Engine & { calls: string[] } {
+  const calls: string[] = [];
+  return {
+    calls,
+    measures: async () => MEASURES,
+    read: async (text) => {
+      calls.push(`read ${text.length}`);
+      return readResult(session(2));
+    },
+    check: async ({ session: { shots } }) => {
+      calls.push(`check ${shots.length}`);
+      return report();
+    },
+  };
+}

@@ -1,0 +1,108 @@
+import { describe, expect, test } from "vitest";
+import {
+  buildCounts,
+  counted,
+  goalsFor,
+  marginStep,
+  measureView,
+  number,
+  plain,
+  probability,
+  rolesFor,
+  saysTheSame,
+  signed,
+  stepMargin,
+  typedNumber,
+  withUnit,
+} from "../src/format.js";
+import { MEASURES, session } from "./fake-engine.js";
+
+const view = (id: string) => measureView(id, MEASURES, session(2));
+
+describe("numbers", () => {
+  test.each([
+    [-3.14159, 1, "−3.1"],
+    [-0.04, 1, "0.0"],
+    [12345.6, 0, "12,346"],
+  ])("%f with %i decimals is %s", (value, decimals, text) => expect(number(value, decimals)).toBe(text));
+
+  test("a difference carries its sign, save when it rounds to nothing", () => {
+    expect([signed(3.2, 0), signed(-3.2, 0), signed(0.4, 0)]).toEqual(["+3", "−3", "0"]);
+  });
+
+  test("units stand as they are written", () => {
+    expect([withUnit("5", "yd"), withUnit("1.2", "deg"), withUnit("1.48", "")]).toEqual(["5\u00a0yd", "1.2°", "1.48"]);
+  });
+
+  test("a count knows one from many", () => {
+    expect([counted(1, "shot"), counted(12000, "shot")]).toEqual(["1\u00a0shot", "12,000\u00a0shots"]);
+  });
+
+  test("a probability is never zero", () => expect(probability(0)).toBe("below 0.001"));
+});
+
+describe("what the golfer types", () => {
+  test.each([["5", 5], ["2,5", 2.5], [" 1.5 ", 1.5], ["−3", -3], ["", null], ["five", null], ["1/0", null]])(
+    "%j is %j",
+    (text, value) => expect(typedNumber(text)).toBe(value),
+  );
+});
+
+describe("the margin's steps", () => {
+  test.each([["carry", 1], ["ball_speed", 0.5], ["spin_rate", 50], ["smash", 0.01]])("%s moves by %f", (id, step) => {
+    expect(marginStep(view(id))).toBeCloseTo(step, 10);
+  });
+
+  test("stays on the grid, above zero, without drifting", () => {
+    expect(stepMargin(5, 1, 1)).toBe(6);
+    expect(stepMargin(5.4, 1, 1)).toBe(6);
+    expect(stepMargin(5.4, 1, -1)).toBe(5);
+    expect(stepMargin(1, 1, -1)).toBe(1);
+    let margin = 0.02;
+    for (let press = 0; press < 8; press++) margin = stepMargin(margin, 0.01, 1);
+    expect(margin).toBe(0.1);
+    expect(plain(margin)).toBe("0.1");
+  });
+});
+
+describe("columns", () => {
+  const column = { index: 1, heading: "Carry (yd)", role: { measure: "carry" }, unit: "yd", sure: true, alternatives: ["ignored"], units: ["yd"] } as never;
+
+  test("every role is offered once, what it is now first", () => {
+    const keys = rolesFor(column, MEASURES).map((role) => JSON.stringify(role));
+    expect(keys[0]).toBe('{"measure":"carry"}');
+    expect(keys[1]).toBe('"ignored"');
+    expect(new Set(keys).size).toBe(keys.length);
+    expect(keys).toHaveLength(MEASURES.length + 4);
+  });
+
+  test.each([
+    ["Carry (yd)", "Carry", true],
+    ["ball_speed [mph]", "Ball speed", true],
+    ["Build", "Club", true],
+    ["Shot", "Shot number", true],
+    ["CS", "Club speed", false],
+    ["Offline", "Carry", false],
+  ])("heading %j and name %j say the same: %j", (heading, name, same) => expect(saysTheSame(heading, name)).toBe(same));
+});
+
+test("the measure's own goal is offered first", () => {
+  expect(goalsFor("offline", MEASURES)[0]).toBe("nearer_zero");
+  expect(goalsFor("spin_rate", MEASURES)[0]).toBe("different");
+  expect(goalsFor("own column", MEASURES)[0]).toBe("different");
+});
+
+test("a column of the golfer's own has a name and no usual margin", () => {
+  const own = { ...session(2), custom: [{ id: "mood", name: "Mood", unit: "pts" }] };
+  expect(measureView("mood", MEASURES, own)).toMatchObject({ name: "Mood", unit: "pts", margin: null });
+});
+
+test("averages stand in for shots only where there are none", () => {
+  const some = { ...session(2, 2), builds: [{ name: "a" }, { name: "b" }, { name: "c" }] };
+  some.summaries = [{ build: 2, n: 9, of: "all", values: {}, line: null }];
+  expect(buildCounts(some).map((count) => [count.shots, count.averagesOnly, count.averagesOf])).toEqual([
+    [2, false, null],
+    [2, false, null],
+    [0, true, 9],
+  ]);
+});

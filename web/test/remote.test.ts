@@ -1,0 +1,54 @@
+import { expect, test } from "vitest";
+import { asRefusal, Refused, type Engine } from "../src/engine.js";
+import { openRemote, type Call, type Port, type Reply } from "../src/remote.js";
+import { fakeEngine, session } from "./fake-engine.js";
+
+/** A port whose other side is an engine on this thread; messages are copied as between threads. */
+function portTo(engine: Engine): Port {
+  const port: Port = {
+    onmessage: null,
+    onerror: null,
+    postMessage: (message: Call) => {
+      const { id, name, parameters } = structuredClone(message);
+      const call = engine[name] as (...parameters: unknown[]) => Promise<unknown>;
+      call(...parameters).then(
+        (value) => reply({ id, value }),
+        (thrown: unknown) => reply({ id, refusal: asRefusal(thrown) }),
+      );
+    },
+  };
+  const reply = (data: Reply) => port.onmessage?.({ data: structuredClone(data) } as MessageEvent<Reply>);
+  return port;
+}
+
+test("the engine behind a port answers like the engine itself", async () => {
+  const engine = fakeEngine();
+  const remote = openRemote(portTo(engine));
+  expect(await remote.measures()).toEqual(await engine.measures());
+  const [read, report] = await Promise.all([
+    remote.read("a,b", {}),
+    remote.check({ session: session(2), question: { baseline: 0, measure: "carry", stopping: "fixed" } }),
+  ]);
+  expect(read.session.builds).toHaveLength(2);
+  expect(report.answer.words.headline).toBe("Not settled.");
+  expect(engine.calls).toEqual(["read 3", "check 6"]);
+});
+
+test("a refusal crosses with its place and remedy", async () => {
+  const refusal = { kind: "no_such_build", place: "question.baseline", message: "m", remedy: "r" };
+  const engine = { ...fakeEngine(), check: () => Promise.reject(new Refused(refusal)) };
+  const asked = openRemote(portTo(engine)).check({ session: session(2), question: { baseline: 9, measure: "carry", stopping: "fixed" } });
+  await expect(asked).rejects.toMatchObject({ refusal });
+});
+
+test("a worker that dies answers every open call", async () => {
+  const port: Port = { onmessage: null, onerror: null, postMessage: () => {} };
+  const asked = openRemote(port).read("x", {});
+  port.onerror?.({ message: "out of memory" } as ErrorEvent);
+  await expect(asked).rejects.toThrow("out of memory");
+});
+
+test("anything thrown becomes a refusal with a remedy", () => {
+  expect(asRefusal({ kind: "k", place: "", message: "m", remedy: "r" }).kind).toBe("k");
+  expect(asRefusal(new Error("unreachable"))).toMatchObject({ kind: "failed", remedy: expect.stringContaining("unreachable") as string });
+});

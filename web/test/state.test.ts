@@ -1,0 +1,112 @@
+import { describe, expect, test } from "vitest";
+import { reduce, start, type Message, type State } from "../src/state.js";
+import { MEASURES, readResult, report, session } from "./fake-engine.js";
+
+const run = (state: State, ...messages: Message[]): State => messages.reduce(reduce, state);
+const opened = run(start, { type: "opened", measures: MEASURES });
+const given = (text: string): Message => ({ type: "text_given", source: { kind: "pasted", name: "t", text } });
+
+/** A state whose reading and answer have arrived. */
+function answered(of = session(2, 3, ["carry", "ball_speed"]), from: State = run(opened, given("x"))): State {
+  const read = run(from, { type: "read", turn: from.turn, result: readResult(of) });
+  return run(read, { type: "answered", turn: read.turn, report: report() });
+}
+
+describe("work follows wishes", () => {
+  test("a text wants to be read, a reading wants to be checked, an answer wants nothing", () => {
+    const one = run(opened, given("x"));
+    expect(one.wants).toBe("read");
+    const two = run(one, { type: "read", turn: one.turn, result: readResult(session(2)) });
+    expect(two.wants).toBe("check");
+    const three = run(two, { type: "answered", turn: two.turn, report: report() });
+    expect(three.wants).toBeNull();
+    expect(three.report?.answer.words.headline).toBe("Not settled.");
+  });
+
+  test("an outcome overtaken by a newer text is dropped", () => {
+    const one = run(opened, given("old"));
+    const two = run(one, given("new"));
+    const late = run(two, { type: "read", turn: one.turn, result: readResult(session(2)) });
+    expect(late.read).toBeNull();
+    expect(late.wants).toBe("read");
+  });
+
+  test("a refusal says why and keeps the text and the reading", () => {
+    const before = run(answered(), { type: "asked", patch: { margin: 3 } });
+    const refusal = { kind: "k", place: "question.margin", message: "m", remedy: "r" };
+    const after = run(before, { type: "refused", turn: before.turn, refusal });
+    expect(after).toMatchObject({ trouble: refusal, report: null, wants: null });
+    expect(after.read).toBe(before.read);
+    expect(after.source?.text).toBe("x");
+  });
+
+  test("a new text forgets everything said about the old one", () => {
+    const after = run(answered(), { type: "hinted", hints: { decimal_mark: "," } }, given("y"));
+    expect(after).toMatchObject({ hints: {}, read: null, report: null, question: null, seen: null });
+  });
+
+  test("starting again drops what is still being worked on", () => {
+    const one = run(opened, given("x"));
+    const again = run(one, { type: "started_again" });
+    expect(run(again, { type: "read", turn: one.turn, result: readResult(session(2)) }).read).toBeNull();
+    expect(again.measures).toBe(MEASURES);
+  });
+});
+
+describe("corrections add up", () => {
+  test("column and unit corrections are kept side by side", () => {
+    const after = run(
+      answered(),
+      { type: "hinted", hints: { columns: { 0: "build" } } },
+      { type: "hinted", hints: { columns: { 2: { measure: "carry" } }, units: { 2: "m" } } },
+      { type: "hinted", hints: { order: "interleaved" } },
+    );
+    expect(after.hints).toEqual({
+      columns: { 0: "build", 2: { measure: "carry" } },
+      units: { 2: "m" },
+      order: "interleaved",
+    });
+    expect(after.wants).toBe("read");
+  });
+
+  test("the question survives a new reading as far as it still fits", () => {
+    const asked = run(answered(session(3)), { type: "asked", patch: { baseline: 2, candidate: 0, margin: 8 } });
+    const same = answered(session(3), run(asked, { type: "hinted", hints: { order: "blocked" } }));
+    expect(same.question).toMatchObject({ baseline: 2, candidate: 0, margin: 8 });
+    const fewer = answered(session(2), run(asked, { type: "hinted", hints: { order: "blocked" } }));
+    expect(fewer.question).toEqual({ baseline: 0, measure: "carry", stopping: "unknown", margin: 8 });
+  });
+});
+
+describe("a margin changed after its answer was seen says so", () => {
+  const seen = run(answered(), { type: "answer_in_view", inView: true });
+
+  test("not before the answer was on the screen", () => {
+    expect(run(answered(), { type: "asked", patch: { margin: 8 } }).question).not.toHaveProperty("first_margin");
+  });
+
+  test("after it was, with the margin it was seen under", () => {
+    expect(run(seen, { type: "asked", patch: { margin: 8 } }).question).toMatchObject({ margin: 8, first_margin: 5 });
+  });
+
+  test("no more once it is back where it was", () => {
+    const back = run(seen, { type: "asked", patch: { margin: 8 } }, { type: "asked", patch: { margin: 5 } });
+    expect(back.question).not.toHaveProperty("first_margin");
+  });
+
+  test("not for another measure, whose answer nobody has seen", () => {
+    const other = run(seen, { type: "asked", patch: { margin: 8 } }, { type: "asked", patch: { measure: "ball_speed" } });
+    expect(other.question).toEqual({ baseline: 0, measure: "ball_speed", stopping: "unknown" });
+    expect(run(other, { type: "asked", patch: { margin: 3 } }).question).not.toHaveProperty("first_margin");
+  });
+});
+
+test("a choice can be handed back to the core", () => {
+  const chosen = run(answered(session(3)), { type: "asked", patch: { candidate: 2 } });
+  expect(run(chosen, { type: "asked", patch: { candidate: undefined } }).question).not.toHaveProperty("candidate");
+});
+
+test("without carry the first measure of the trade's list is asked about", () => {
+  expect(answered(session(2, 3, ["own column", "spin_rate", "ball_speed"])).question?.measure).toBe("ball_speed");
+  expect(answered(session(2, 3, ["own column"])).question?.measure).toBe("own column");
+});
