@@ -105,9 +105,34 @@ pub fn t_upper(tail: f64, df: f64) -> f64 {
     if z <= 0.0 {
         return 0.0;
     }
-    // First terms of the expansion of t around the normal deviate (Fisher and Cornish 1960).
-    let guess = z + z * (z * z + 1.0) / (4.0 * df);
-    upper_point(tail, guess, &|t| t_sf(t, df))
+    let guess = fisher_cornish(z, df);
+    newton(tail, df, guess).unwrap_or_else(|| upper_point(tail, guess, &|t| t_sf(t, df)))
+}
+
+/// First terms of the expansion of t around the normal deviate (Fisher and Cornish, Technometrics 2 (1960)).
+fn fisher_cornish(z: f64, df: f64) -> f64 {
+    let square = z * z;
+    z + z * (square + 1.0) / (4.0 * df) + z * ((5.0 * square + 16.0) * square + 3.0) / (96.0 * df * df)
+}
+
+/// Newton's method on ln P(T > t) against ln t, in which tails are nearly straight; `None` if it strays.
+fn newton(tail: f64, df: f64, guess: f64) -> Option<f64> {
+    let log_constant = gamma::ln_gamma(0.5 * (df + 1.0)) - gamma::ln_gamma(0.5 * df) - 0.5 * (df * PI).ln();
+    let mut t = guess;
+    for _ in 0..6 {
+        let density = (log_constant - 0.5 * (df + 1.0) * (t * t / df).ln_1p()).exp();
+        let sf = t_sf(t, df);
+        let step = (sf / tail).ln() * sf / (t * density);
+        if !step.is_finite() || step.abs() > 1.0 {
+            return None;
+        }
+        t *= step.exp();
+        // The step after this one would be its square.
+        if step.abs() < 1e-8 {
+            return Some(t);
+        }
+    }
+    None
 }
 
 /// Probability that F with `df1` and `df2` degrees of freedom is larger than `f`.

@@ -5,10 +5,10 @@
 //! Source: Johnson, Kotz and Balakrishnan, Continuous Univariate Distributions 2 (1995), ch. 31.
 
 use crate::distributions::normal_sf;
-use crate::quadrature::mean_over_scale;
+use crate::quadrature::Scale;
 
 /// How fast Φ can still be changing, beyond |δ|, where it is not yet 0 or 1.
-const NORMAL_REACH: f64 = 8.0;
+pub(crate) const NORMAL_REACH: f64 = 8.0;
 
 /// Probability that noncentral t with `df` degrees of freedom and noncentrality `delta` is larger than `t`.
 ///
@@ -25,11 +25,9 @@ pub fn noncentral_t_cdf(t: f64, df: f64, delta: f64) -> f64 {
 }
 
 fn expected_tail(t: f64, df: f64, delta: f64, sign: f64) -> f64 {
-    if t.is_nan() || df.is_nan() || df <= 0.0 || !delta.is_finite() {
-        return f64::NAN;
-    }
+    let Some(scale) = Scale::new(df).filter(|_| !t.is_nan() && delta.is_finite()) else { return f64::NAN };
     if t.is_infinite() {
         return if t * sign > 0.0 { 0.0 } else { 1.0 };
     }
-    mean_over_scale(df, f64::INFINITY, delta.abs() + NORMAL_REACH, &|s| normal_sf(sign * (t * s - delta)))
+    scale.mean(delta.abs() + NORMAL_REACH, &|s| normal_sf(sign * (t * s - delta)))
 }

@@ -7,10 +7,10 @@
 
 use crate::choices::SHOTS_FACTOR;
 use crate::count::whole;
-use crate::distributions::{normal_cdf, t_upper};
+use crate::distributions::{normal_cdf, normal_sf, normal_upper, t_upper};
 use crate::level::Level;
-use crate::noncentral_t::{noncentral_t_cdf, noncentral_t_sf};
-use crate::quadrature::mean_over_scale;
+use crate::noncentral_t::NORMAL_REACH;
+use crate::quadrature::Scale;
 use crate::root::find_root;
 
 /// Beyond this many shots with each build the honest answer is that no session will do.
@@ -66,8 +66,11 @@ pub fn detection_power(difference: f64, sizes: Sizes, level: Level) -> f64 {
         return f64::NAN;
     }
     let (df, delta) = (sizes.df(), difference / sizes.se());
+    let Some(scale) = Scale::new(df).filter(|_| delta.is_finite()) else { return f64::NAN };
     let critical = t_upper(level.tail(), df);
-    noncentral_t_sf(critical, df, delta) + noncentral_t_cdf(-critical, df, delta)
+    scale.mean(delta.abs() + NORMAL_REACH, &|s| {
+        normal_sf(critical * s - delta) + normal_sf(critical * s + delta)
+    })
 }
 
 /// The true difference, in SDs, that is detected with chance `power`; `None` where there is none.
@@ -87,7 +90,10 @@ pub fn shots_to_detect(difference: f64, level: Level, power: f64) -> Option<Shot
     if !(proper(power) && difference.abs() > 0.0 && difference.is_finite()) {
         return None;
     }
-    fewest_shots(&|n| detection_power(difference, Sizes::each(n), level) >= power)
+    let reach = normal_upper(level.tail()) + normal_upper(1.0 - power);
+    fewest_shots(2.0 * (reach / difference).powi(2), &|n| {
+        detection_power(difference, Sizes::each(n), level) >= power
+    })
 }
 
 /// The same before rounding up, as printed by reference programs.
@@ -117,7 +123,7 @@ pub fn equivalence_power(margin: f64, difference: f64, sizes: Sizes, level: Leve
     let limit = margin / (error * critical);
     let steepness = above.abs().max(below.abs()).min(critical * 4.0) + 8.0;
     let inside = |s: f64| normal_cdf(above - critical * s) - normal_cdf(critical * s - below);
-    mean_over_scale(df, limit, steepness, &inside)
+    Scale::new(df).map_or(f64::NAN, |scale| scale.mean_below(limit, steepness, &inside))
 }
 
 /// The margin, in SDs, within which truly equal builds are shown to be the same with chance `power`.
@@ -137,7 +143,10 @@ pub fn shots_for_equivalence(margin: f64, difference: f64, level: Level, power: 
     if !(possible && proper(power)) {
         return None;
     }
-    fewest_shots(&|n| equivalence_power(margin, difference, Sizes::each(n), level) >= power)
+    let reach = normal_upper(level.tail()) + normal_upper(0.5 * (1.0 - power));
+    fewest_shots(2.0 * (reach / (margin - difference.abs())).powi(2), &|n| {
+        equivalence_power(margin, difference, Sizes::each(n), level) >= power
+    })
 }
 
 fn proper(power: f64) -> bool {
@@ -157,13 +166,26 @@ fn largest_crossing(reach: f64, excess: &dyn Fn(f64) -> f64) -> Option<f64> {
 }
 
 /// The smallest number of shots, at least two, that is enough; more must never be less enough.
-fn fewest_shots(enough: &dyn Fn(f64) -> bool) -> Option<Shots> {
-    let (mut too_few, mut plenty) = (1, 2);
-    while !enough(plenty as f64) {
-        if plenty > MOST_SHOTS {
-            return None;
+///
+/// Looks outward from `guess` (the large-sample answer) in doubling steps, then halves.
+fn fewest_shots(guess: f64, enough: &dyn Fn(f64) -> bool) -> Option<Shots> {
+    let (mut too_few, mut plenty) = (1, whole(guess, MOST_SHOTS).max(2));
+    let mut step = 2;
+    if enough(plenty as f64) {
+        while plenty - too_few > step && enough((plenty - step) as f64) {
+            plenty -= step;
+            step *= 2;
         }
-        (too_few, plenty) = (plenty, plenty * 2);
+        too_few = too_few.max(plenty.saturating_sub(step));
+    } else {
+        (too_few, plenty) = (plenty, plenty + step);
+        while !enough(plenty as f64) {
+            if plenty > MOST_SHOTS {
+                return None;
+            }
+            step *= 2;
+            (too_few, plenty) = (plenty, plenty + step);
+        }
     }
     while plenty - too_few > 1 {
         let middle = too_few + (plenty - too_few) / 2;
