@@ -2,7 +2,11 @@
 import "./styles/tokens.css";
 import "./styles/base.css";
 import "./styles/parts.css";
+import "./styles/read.css";
+import "./styles/counts.css";
+import "./styles/answer.css";
 import "./styles/picture.css";
+import "./styles/wide.css";
 import "./styles/print.css";
 import { StraightAnswerPage } from "./page.js";
 import { openEngine } from "./remote.js";

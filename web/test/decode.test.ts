@@ -1,3 +1,4 @@
+/** Bytes of files into text, and the examples an address opens. */
 import { describe, expect, test } from "vitest";
 import { decode } from "../src/decode.js";
 import { EXAMPLES, exampleIn } from "../src/examples.js";

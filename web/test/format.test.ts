@@ -1,3 +1,4 @@
+/** Values into text, and the choices a reading offers. */
 import { describe, expect, test } from "vitest";
 import {
   buildCounts,

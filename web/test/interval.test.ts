@@ -1,3 +1,4 @@
+/** Geometry of the answer's picture, and the markers of the builds. */
 import { describe, expect, test } from "vitest";
 import { intervalGeometry, type Row } from "../src/chart/interval.js";
 import { look, markerPath, LOOKS } from "../src/chart/marker.js";

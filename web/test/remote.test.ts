@@ -1,3 +1,4 @@
+/** The engine behind a port answers like the engine itself. */
 import { expect, test } from "vitest";
 import { asRefusal, Refused, type Engine } from "../src/engine.js";
 import { openRemote, type Call, type Port, type Reply } from "../src/remote.js";

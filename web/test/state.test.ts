@@ -1,3 +1,4 @@
+/** How events change what the page knows: overtaken outcomes, corrections, a margin changed late. */
 import { describe, expect, test } from "vitest";
 import { reduce, start, type Message, type State } from "../src/state.js";
 import { MEASURES, readResult, report, session } from "./fake-engine.js";
