@@ -28,12 +28,13 @@ const fn built(step: Step) -> Step {
     Step { needs_build: true, ..step }
 }
 
-static STEPS: [Step; 12] = [
+static STEPS: [Step; 13] = [
     quick(step("format", "rustfmt has nothing to change", format)),
     quick(step("lints", "clippy without a warning, native", lints)),
     quick(step("lints-wasm", "clippy without a warning, wasm32", lints_wasm)),
     quick(step("types", "types.d.ts is that of the structs", types::check)),
     quick(step("tidy", "shape of the tree and edges between crates", tidy::check)),
+    quick(step("docs", "documentation without a warning", docs)),
     step("rust", "Rust tests of every crate", rust),
     quick(step("build", "the static site in dist/", build::site)),
     quick(built(step("sizes", "download budgets of the first answer", sizes::print_and_check))),
@@ -121,6 +122,11 @@ fn lints_wasm() -> Result<()> {
         "--",
         "--deny=warnings",
     ]))
+}
+
+fn docs() -> Result<()> {
+    let arguments = ["doc", "--quiet", "--workspace", "--no-deps", "--lib", "--all-features"];
+    run(cargo(&arguments).env("RUSTDOCFLAGS", "--deny=warnings"))
 }
 
 fn rust() -> Result<()> {
