@@ -90,11 +90,11 @@ export type CheckRequest = {
  */
 export type ColumnReading = {
   /**
-   * Position in the text, from 0.
+   * Position in the text, from 0; the key for [`super::Hints::columns`] and its like.
    */
   index: number,
   /**
-   * Heading as written.
+   * Heading as written; empty when there is none.
    */
   heading: string,
   /**
@@ -106,7 +106,19 @@ export type ColumnReading = {
    */
   unit: string,
   /**
-   * Whether the reading needs the golfer's eye.
+   * Where the unit comes from.
+   */
+  unit_source: UnitSource,
+  /**
+   * Decimal mark of its numbers, "." or ","; empty when no number has one.
+   */
+  decimal_mark: string,
+  /**
+   * The build that this column's values belong to, when the layout gives each its own columns.
+   */
+  build: string | null,
+  /**
+   * `false` when the reading needs the golfer's eye.
    */
   sure: boolean,
   /**
@@ -177,6 +189,11 @@ export type Decision = {
  * What was decided, once, from the interval and the smallest difference that matters.
  */
 export type DecisionKind = "different" | "same" | "cannot_tell" | "cannot_answer";
+
+/**
+ * How cells are set apart.
+ */
+export type Delimiter = "comma" | "tab" | "semicolon" | "pipe" | "spaces" | "lines" | "html" | "json";
 
 /**
  * Which way the candidate differs from the baseline.
@@ -295,33 +312,85 @@ export type Group = {
 };
 
 /**
- * What the golfer says about the text; overrides every guess.
+ * What the golfer says about the text; overrules every guess. All of it may be left out.
  */
 export type Hints = {
   /**
-   * How cells are set apart, in the words of [`Reading::delimiter`].
+   * How cells are set apart.
    */
-  delimiter?: string,
+  delimiter?: Delimiter,
   /**
-   * "." or ",".
+   * How shots lie in the text.
+   */
+  layout?: Layout,
+  /**
+   * "." or ",", for every column that `decimal_marks` does not name.
    */
   decimal_mark?: string,
+  /**
+   * "." or "," by column position.
+   */
+  decimal_marks?: { [key in number]: string },
   /**
    * What columns hold, by position.
    */
   columns?: { [key in number]: Role },
   /**
-   * Units by column position.
+   * Units by column position, in the words of `ColumnReading.units`.
    */
   units?: { [key in number]: string },
+  /**
+   * What lines are, by line number.
+   */
+  lines?: { [key in number]: LineIs },
   /**
    * Name of the build that all shots without one belong to.
    */
   build?: string,
   /**
+   * Other names for builds, by the name as read; two builds given one name become one.
+   */
+  names?: { [key in string]: string },
+  /**
+   * The measure of a table with one column for each build.
+   */
+  single_measure?: MeasureId,
+  /**
    * How the shots were hit, when the golfer knows.
    */
   order?: Order,
+  /**
+   * Read the letters O, l, I, S and B in numbers as the digits 0, 1, 1, 5 and 8.
+   */
+  letters_as_digits?: boolean,
+};
+
+/**
+ * How shots lie in the text.
+ */
+export type Layout = "rows" | "blocks" | "column_per_build" | "side_by_side" | "column_after_column" | "averages" | "measures_down";
+
+/**
+ * What a line was taken for.
+ */
+export type LineIs = "shot" | "summary" | "headings" | "units" | "build" | "text" | "problem";
+
+/**
+ * A line that is no shot, and what it was taken for.
+ */
+export type LineReading = {
+  /**
+   * Line, from 1; the key for [`super::Hints::lines`].
+   */
+  line: number,
+  /**
+   * What it was taken for.
+   */
+  is: LineIs,
+  /**
+   * Its beginning.
+   */
+  text: string,
 };
 
 /**
@@ -387,9 +456,9 @@ export type Method = "rounds" | "welch_with_allowance" | "summary_with_allowance
  */
 export type Notice = {
   /**
-   * Stable name of the kind, snake_case.
+   * Which kind.
    */
-  kind: string,
+  kind: NoticeKind,
   /**
    * Where.
    */
@@ -399,6 +468,11 @@ export type Notice = {
    */
   message: string,
 };
+
+/**
+ * What a notice is about.
+ */
+export type NoticeKind = "build_assumed" | "build_column_guessed" | "build_carried_down" | "no_headings" | "column_unsure" | "column_repeated" | "measure_guessed" | "unit_assumed" | "unit_question" | "implausible" | "letters_read" | "ordered_by_number" | "ordered_by_time" | "rounds_inferred" | "numbers_missing" | "numbers_repeated" | "summary_disagrees" | "summary_agrees" | "deviation_missing" | "count_missing" | "chosen_shots" | "perhaps_averages" | "text_passed_over" | "quotes_ignored" | "marked_values" | "column_too_sparse" | "more";
 
 /**
  * The numbers behind a finding, as a textbook would print them: no widening, no allowance.
@@ -487,9 +561,9 @@ export type Plausible = {
  */
 export type Problem = {
   /**
-   * Stable name of the kind, snake_case.
+   * Which kind.
    */
-  kind: string,
+  kind: ProblemKind,
   /**
    * Where.
    */
@@ -506,7 +580,16 @@ export type Problem = {
    * What to do about it.
    */
   remedy: string,
+  /**
+   * What the cell probably should say, where that can be told.
+   */
+  suggestion: string | null,
 };
+
+/**
+ * Why a row, a cell or a whole text could not be used.
+ */
+export type ProblemKind = "empty_text" | "no_numbers" | "too_long" | "not_a_number" | "letter_for_digit" | "other_decimal_mark" | "other_unit" | "too_many_cells" | "no_number_in_row" | "no_build" | "summary_of_nothing" | "more";
 
 /**
  * The question: does the candidate differ from the baseline on this measure, by enough to matter?
@@ -580,24 +663,28 @@ export type ReadResult = {
    * What was understood.
    */
   reading: Reading,
+  /**
+   * Figures in the file that cannot come from its shots.
+   */
+  gaps: Array<SummaryGap>,
 };
 
 /**
- * What was understood of the text, each part of it open to correction through [`Hints`].
+ * What was understood of the text, each part of it open to correction through [`super::Hints`].
  */
 export type Reading = {
   /**
-   * How cells are set apart: "comma", "tab", "semicolon", "pipe", "spaces", ...
+   * How cells are set apart.
    */
-  delimiter: string,
+  delimiter: Delimiter,
   /**
-   * The decimal mark, "." or ",".
+   * The decimal mark most columns use, "." or ",".
    */
   decimal_mark: string,
   /**
    * How shots lie in the text.
    */
-  layout: string,
+  layout: Layout,
   /**
    * Every column.
    */
@@ -606,6 +693,14 @@ export type Reading = {
    * Every row, counted.
    */
   rows: RowCounts,
+  /**
+   * The first lines that are no shots, with what each was taken for.
+   */
+  lines: Array<LineReading>,
+  /**
+   * The measure of a table with one column for each build.
+   */
+  single_measure: MeasureId | null,
 };
 
 /**
@@ -663,14 +758,18 @@ export type Report = {
 /**
  * What a column holds.
  */
-export type Role = "build" | "round" | "number" | { "measure": MeasureId } | "ignored";
+export type Role = "build" | "round" | "number" | "time" | "count" | "left_out" | { "measure": MeasureId } | { "deviation": MeasureId } | { "low": MeasureId } | { "high": MeasureId } | "ignored";
 
 /**
- * How the rows were sorted; the numbers add up to every line that was not blank.
+ * How the rows were sorted.
+ *
+ * `shots + summaries + headings + problems` is every row that was not blank. A row is a line,
+ * save where a quoted cell spans lines, in HTML and JSON (where it is a table row or an object),
+ * and for columns that stand one below the other (where it is a shot).
  */
 export type RowCounts = {
   /**
-   * Rows read as shots.
+   * Rows read as shots; in a layout with builds side by side one row holds several.
    */
   shots: number,
   /**
@@ -678,7 +777,7 @@ export type RowCounts = {
    */
   summaries: number,
   /**
-   * Headings, unit rows, titles, prose.
+   * Headings, unit rows, titles, text.
    */
   headings: number,
   /**
@@ -744,6 +843,11 @@ export type Shot = {
 };
 
 /**
+ * Which figure of a summary.
+ */
+export type Statistic = "mean" | "median" | "deviation" | "low" | "high" | "range" | "count";
+
+/**
  * How it was decided when to stop.
  */
 export type Stopping = StoppingWord | {
@@ -786,6 +890,40 @@ export type Summary = {
    * Line in the source where it stood, from 1; `None` when typed in.
    */
   line: number | null,
+};
+
+/**
+ * A figure in the file that cannot come from the shots it stands with.
+ */
+export type SummaryGap = {
+  /**
+   * Line of the figure.
+   */
+  line: number,
+  /**
+   * Index of the build, null when the figure stands for all shots.
+   */
+  build: number | null,
+  /**
+   * The measure, null for a number of shots.
+   */
+  measure: MeasureId | null,
+  /**
+   * Which figure.
+   */
+  statistic: Statistic,
+  /**
+   * As the file has it, in the canonical unit.
+   */
+  printed: number,
+  /**
+   * As the rows give it.
+   */
+  from_rows: number,
+  /**
+   * The number of shots it was worked out from.
+   */
+  n: number,
 };
 
 /**
@@ -853,6 +991,11 @@ export type TextbookTest = {
  * The canonical unit of a measure.
  */
 export type Unit = "yd" | "mph" | "rpm" | "deg" | "s" | "mm" | "";
+
+/**
+ * Where a column's unit comes from.
+ */
+export type UnitSource = "heading" | "units_row" | "values" | "hint" | "assumed" | "none";
 
 /**
  * Why there is no plain answer.

@@ -13,3 +13,4 @@ pub mod question;
 pub mod read;
 pub mod report;
 pub mod session;
+pub mod units;

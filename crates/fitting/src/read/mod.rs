@@ -1,172 +1,123 @@
 //! Text in; a session, what was understood, and every row that was not, out. Never fails whole.
+//!
+//! One way through: text → cells ([`delimited`]) → headings, titles and bodies ([`blocks`]) →
+//! what each column holds ([`columns`]) → shots and summaries ([`shots`], [`summary`]) →
+//! order and rounds ([`order`]). Everything guessed stands in [`Reading`] and gives way to
+//! [`Hints`]. Cost grows linearly with the text; [`limits`] bound it.
 
-use crate::measure::MeasureId;
-use crate::session::Session;
-use serde::{Deserialize, Serialize};
-use std::collections::BTreeMap;
-
+mod agreement;
+mod blocks;
+mod build_column;
+mod clock;
+mod columns;
+mod delimited;
+mod draft;
+mod formats;
+mod grid;
+mod heading;
+mod hints;
+pub mod limits;
+mod number;
+mod order;
+mod outcome;
+mod own_measures;
 mod position;
+mod report;
+mod shots;
+mod spaces;
+mod summary;
+mod talk;
+mod vocabulary;
 
-/// What a column holds.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
-pub enum Role {
-    /// The build's name.
-    Build,
-    /// The round.
-    Round,
-    /// The shot's number.
-    Number,
-    /// A measure.
-    Measure(MeasureId),
-    /// Kept, shown, not used.
-    Ignored,
-}
+pub use hints::Hints;
+pub use outcome::{
+    ColumnReading, Delimiter, Layout, LineIs, LineReading, Notice, NoticeKind, Place, Problem, ProblemKind,
+    ReadResult, Reading, Role, RowCounts, Statistic, SummaryGap, UnitSource,
+};
 
-/// One column as it was understood.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct ColumnReading {
-    /// Position in the text, from 0.
-    pub index: usize,
-    /// Heading as written.
-    pub heading: String,
-    /// What it was taken for.
-    pub role: Role,
-    /// Unit it was read in, as shown to the golfer; empty for none.
-    pub unit: String,
-    /// Whether the reading needs the golfer's eye.
-    pub sure: bool,
-    /// Other readings worth offering, best first.
-    pub alternatives: Vec<Role>,
-    /// Other units worth offering.
-    pub units: Vec<String>,
-}
-
-/// How the rows were sorted; the numbers add up to every line that was not blank.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct RowCounts {
-    /// Rows read as shots.
-    pub shots: usize,
-    /// Rows read as averages and the like.
-    pub summaries: usize,
-    /// Headings, unit rows, titles, prose.
-    pub headings: usize,
-    /// Rows that could not be used; each has a problem.
-    pub problems: usize,
-}
-
-/// What was understood of the text, each part of it open to correction through [`Hints`].
-#[derive(Debug, Clone, PartialEq, Serialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct Reading {
-    /// How cells are set apart: "comma", "tab", "semicolon", "pipe", "spaces", ...
-    pub delimiter: String,
-    /// The decimal mark, "." or ",".
-    pub decimal_mark: String,
-    /// How shots lie in the text.
-    pub layout: String,
-    /// Every column.
-    pub columns: Vec<ColumnReading>,
-    /// Every row, counted.
-    pub rows: RowCounts,
-}
-
-/// What the golfer says about the text; overrides every guess.
-#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
-#[serde(default)]
-pub struct Hints {
-    /// How cells are set apart, in the words of [`Reading::delimiter`].
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub delimiter: Option<String>,
-    /// "." or ",".
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub decimal_mark: Option<String>,
-    /// What columns hold, by position.
-    #[cfg_attr(feature = "typescript", ts(optional, as = "Option<BTreeMap<usize, Role>>"))]
-    #[serde(deserialize_with = "position::keyed")]
-    pub columns: BTreeMap<usize, Role>,
-    /// Units by column position.
-    #[cfg_attr(feature = "typescript", ts(optional, as = "Option<BTreeMap<usize, String>>"))]
-    #[serde(deserialize_with = "position::keyed")]
-    pub units: BTreeMap<usize, String>,
-    /// Name of the build that all shots without one belong to.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub build: Option<String>,
-    /// How the shots were hit, when the golfer knows.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub order: Option<crate::session::Order>,
-}
-
-/// Where in the text a problem or notice sits.
-#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct Place {
-    /// Line, from 1; 0 when it is the text as a whole.
-    pub line: u32,
-    /// Column heading, or null.
-    pub column: Option<String>,
-}
-
-/// A row or cell that could not be used.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct Problem {
-    /// Stable name of the kind, snake_case.
-    pub kind: String,
-    /// Where.
-    pub place: Place,
-    /// What was found there, shortened.
-    pub found: String,
-    /// What is wrong, in plain words.
-    pub message: String,
-    /// What to do about it.
-    pub remedy: String,
-}
-
-/// Something understood by a guess, or worth knowing, that costs no row.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct Notice {
-    /// Stable name of the kind, snake_case.
-    pub kind: String,
-    /// Where.
-    pub place: Place,
-    /// In plain words.
-    pub message: String,
-}
-
-/// The outcome of reading.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct ReadResult {
-    /// The good rows.
-    #[cfg_attr(feature = "typescript", ts(as = "crate::session::wire::Session"))]
-    pub session: Session,
-    /// The rows and cells that could not be used.
-    pub problems: Vec<Problem>,
-    /// Guesses and things worth knowing.
-    pub notices: Vec<Notice>,
-    /// What was understood.
-    pub reading: Reading,
-}
+use blocks::{Block, Sorted};
+use columns::Column;
+use grid::Grid;
+use shots::{Ctx, Strand};
+use talk::{Talk, place};
 
 /// Reads shots from text.
 #[must_use]
-pub fn read(_text: &str, _hints: &Hints) -> ReadResult {
-    ReadResult {
-        session: Session::default(),
-        problems: Vec::new(),
-        notices: Vec::new(),
-        reading: Reading {
-            delimiter: "comma".into(),
-            decimal_mark: ".".into(),
-            layout: "one row per shot".into(),
-            columns: Vec::new(),
-            rows: RowCounts::default(),
-        },
+pub fn read(text: &str, hints: &Hints) -> ReadResult {
+    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+    let mut talk = Talk::default();
+    if text.chars().all(number::is_blank) {
+        talk.problem(ProblemKind::EmptyText, place(0, ""), "");
     }
+    let whole = text;
+    let text = limits::prefix(whole, limits::MAX_BYTES);
+    let (grid, delimiter) = cells(text, whole.len(), hints, &mut talk);
+    let sorted = blocks::sort(&grid, hints);
+    read_sorted(&grid, &sorted, delimiter, hints, talk)
+}
+
+/// Cuts the text into rows and cells.
+fn cells(text: &str, length: usize, hints: &Hints, talk: &mut Talk) -> (Grid, Delimiter) {
+    let delimiter = hints.delimiter.unwrap_or_else(|| delimited::sniff(text));
+    let byte = match delimiter {
+        Delimiter::Tab => b'\t',
+        Delimiter::Semicolon => b';',
+        Delimiter::Pipe => b'|',
+        _ => b',',
+    };
+    let cut = delimited::cut(text, byte, limits::MAX_ROWS);
+    if cut.quotes_ignored {
+        let message =
+            "A quotation mark never closes; quotation marks were read as plain characters.".to_owned();
+        talk.notice(NoticeKind::QuotesIgnored, place(0, ""), message);
+    }
+    if let Some(line) = cut.stopped_at {
+        talk.problem(ProblemKind::TooLong, place(line, ""), "");
+    } else if length > text.len() {
+        talk.problem(ProblemKind::TooLong, place(0, ""), "");
+    }
+    (cut.grid, delimiter)
+}
+
+/// Blocks under the same headings, with their columns.
+struct Table<'a> {
+    columns: Vec<Column<'a>>,
+    blocks: Vec<&'a Block>,
+}
+
+fn read_sorted(grid: &Grid, sorted: &Sorted, delimiter: Delimiter, hints: &Hints, talk: Talk) -> ReadResult {
+    let mut ctx = Ctx::new(grid, hints, talk);
+    let tables = tables(grid, &sorted.blocks, hints);
+    for block in &sorted.blocks {
+        let Some(table) = tables.iter().find(|t| t.blocks.iter().any(|b| std::ptr::eq(*b, block))) else {
+            continue;
+        };
+        let strands = [Strand { build: None, columns: (0..table.columns.len()).collect() }];
+        shots::read_block(&mut ctx, block, &table.columns, &strands);
+    }
+    let rows = std::mem::take(&mut ctx.summaries);
+    let gaps = agreement::compare(&ctx.draft, &rows, &mut ctx.talk);
+    summary::settle(&mut ctx.draft, &rows);
+    order::settle(&mut ctx.draft, true, &mut ctx.talk);
+    order::check_numbers(&ctx.draft.session, &mut ctx.talk);
+    let blocks_named = sorted.blocks.iter().filter(|b| b.title.is_some()).count();
+    let layout = if blocks_named > 1 { Layout::Blocks } else { Layout::Rows };
+    report::finish(ctx, sorted, tables.iter().flat_map(|t| &t.columns), delimiter, layout, gaps)
+}
+
+fn tables<'a>(grid: &'a Grid, blocks: &'a [Block], hints: &Hints) -> Vec<Table<'a>> {
+    let mut tables: Vec<Table<'a>> = Vec::new();
+    for block in blocks {
+        let same = |t: &&mut Table<'_>| t.blocks.first().is_some_and(|b| b.headings == block.headings);
+        match tables.iter_mut().find(same) {
+            Some(table) => table.blocks.push(block),
+            None => tables.push(Table { columns: Vec::new(), blocks: vec![block] }),
+        }
+    }
+    for table in &mut tables {
+        let rows: Vec<usize> = table.blocks.iter().flat_map(|b| b.body.iter().copied()).collect();
+        table.columns = columns::profile(grid, &table.blocks);
+        columns::assign(&mut table.columns, hints, false, grid, &rows);
+    }
+    tables
 }

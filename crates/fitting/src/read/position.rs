@@ -1,4 +1,4 @@
-//! Maps keyed by column position, as they come from a browser.
+//! Maps keyed by column position or line, as they come from a browser.
 //!
 //! A plain object's keys are always text, so a position arrives as "3" there and as 3 from a
 //! typed map. Both are taken; anything else is refused with what was found.
@@ -9,22 +9,23 @@ use std::collections::BTreeMap;
 use std::fmt;
 use std::marker::PhantomData;
 
-/// Reads a map whose keys are column positions, written as numbers or as text.
+/// Reads a map whose keys are column positions or lines, written as numbers or as text.
 ///
 /// # Errors
 /// When a key is no position or a value is not of its type.
-pub(super) fn keyed<'de, D, V>(deserializer: D) -> Result<BTreeMap<usize, V>, D::Error>
+pub(super) fn keyed<'de, D, K, V>(deserializer: D) -> Result<BTreeMap<K, V>, D::Error>
 where
     D: Deserializer<'de>,
+    K: TryFrom<usize> + Ord,
     V: Deserialize<'de>,
 {
     deserializer.deserialize_map(Keyed(PhantomData))
 }
 
-struct Keyed<V>(PhantomData<V>);
+struct Keyed<K, V>(PhantomData<(K, V)>);
 
-impl<'de, V: Deserialize<'de>> Visitor<'de> for Keyed<V> {
-    type Value = BTreeMap<usize, V>;
+impl<'de, K: TryFrom<usize> + Ord, V: Deserialize<'de>> Visitor<'de> for Keyed<K, V> {
+    type Value = BTreeMap<K, V>;
 
     fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str("a map keyed by column position, from 0")
@@ -33,6 +34,7 @@ impl<'de, V: Deserialize<'de>> Visitor<'de> for Keyed<V> {
     fn visit_map<A: MapAccess<'de>>(self, mut map: A) -> Result<Self::Value, A::Error> {
         let mut read = BTreeMap::new();
         while let Some((Position(at), value)) = map.next_entry()? {
+            let at = K::try_from(at).map_err(|_| A::Error::custom("a position or line is too large"))?;
             read.insert(at, value);
         }
         Ok(read)

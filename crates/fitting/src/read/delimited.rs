@@ -1,0 +1,181 @@
+//! Delimited text into cells, and how cells are set apart when nobody says.
+//!
+//! Quoting and the reading itself are the csv crate's. A quote that never closes would swallow
+//! the rest of the text, so such a text is read again with quotes as plain characters.
+
+use super::grid::Grid;
+use super::limits::MAX_CELLS;
+use super::outcome::Delimiter;
+
+/// A quoted cell longer than this many lines is taken for a quote that was never closed.
+const LONGEST_QUOTED: u32 = 30;
+
+/// Lines looked at to find the delimiter.
+const SAMPLE: usize = 400;
+
+/// How a text was cut.
+pub(super) struct Cut {
+    pub(super) grid: Grid,
+    /// Quotes that never close were read as plain characters.
+    pub(super) quotes_ignored: bool,
+    /// Line from which on the text was not read, because it holds too many rows or cells.
+    pub(super) stopped_at: Option<u32>,
+}
+
+/// Cuts text at a delimiter of one byte.
+pub(super) fn cut(text: &str, delimiter: u8, max_rows: usize) -> Cut {
+    match records(text, delimiter, true, max_rows) {
+        Some(cut) => cut,
+        None => records(text, delimiter, false, max_rows).map_or_else(
+            || Cut { grid: Grid::default(), quotes_ignored: true, stopped_at: None },
+            |cut| Cut { quotes_ignored: true, ..cut },
+        ),
+    }
+}
+
+/// `None` when a quote seems never to close.
+fn records(text: &str, delimiter: u8, quoting: bool, max_rows: usize) -> Option<Cut> {
+    let mut reader = csv::ReaderBuilder::new()
+        .has_headers(false)
+        .flexible(true)
+        .quoting(quoting)
+        .delimiter(delimiter)
+        .from_reader(text.as_bytes());
+    let mut grid = Grid::default();
+    let mut record = csv::StringRecord::new();
+    let mut lines = Lines::new(text);
+    let mut stopped_at = None;
+    while let Ok(true) = reader.read_record(&mut record) {
+        let start = record.position().map_or(0, csv::Position::byte);
+        let line = lines.line_at(start);
+        if grid.len() >= max_rows || grid.cells_in_all() + record.len() > MAX_CELLS {
+            stopped_at = Some(line);
+            break;
+        }
+        if quoting && record.iter().any(|cell| line_ends(cell) > LONGEST_QUOTED) {
+            return None;
+        }
+        grid.begin(line);
+        record.iter().for_each(|cell| grid.push(cell));
+        grid.drop_if_blank();
+    }
+    Some(Cut { grid, quotes_ignored: false, stopped_at })
+}
+
+fn line_ends(cell: &str) -> u32 {
+    u32::try_from(cell.bytes().filter(|b| matches!(b, b'\n' | b'\r')).count()).unwrap_or(u32::MAX)
+}
+
+/// Line numbers of growing byte positions; CR, LF and CRLF each end one line.
+struct Lines<'a> {
+    bytes: &'a [u8],
+    at: usize,
+    line: u32,
+}
+
+impl<'a> Lines<'a> {
+    fn new(text: &'a str) -> Self {
+        Self { bytes: text.as_bytes(), at: 0, line: 1 }
+    }
+
+    /// The line of the first byte at or behind a position that is no line end.
+    fn line_at(&mut self, position: u64) -> u32 {
+        let position = usize::try_from(position).unwrap_or(usize::MAX);
+        while let Some(&byte) = self.bytes.get(self.at) {
+            let ends = match byte {
+                b'\n' => true,
+                b'\r' => self.bytes.get(self.at + 1) != Some(&b'\n'),
+                _ if self.at >= position => break,
+                _ => false,
+            };
+            self.line += u32::from(ends);
+            self.at += 1;
+        }
+        self.line
+    }
+}
+
+/// What a delimiter finds in a sample of lines.
+#[derive(Clone, Copy, Default)]
+struct Found {
+    /// Lines that hold it, plus lines that hold it as often as most do.
+    score: usize,
+}
+
+/// The delimiter that cuts most lines into the same number of cells.
+pub(super) fn sniff(text: &str) -> Delimiter {
+    let sample: Vec<&str> =
+        text.split(['\n', '\r']).filter(|line| !line.trim().is_empty()).take(SAMPLE).collect();
+    let candidates = [
+        (Delimiter::Tab, '\t'),
+        (Delimiter::Semicolon, ';'),
+        (Delimiter::Pipe, '|'),
+        (Delimiter::Comma, ','),
+    ];
+    let found = candidates.map(|(delimiter, mark)| {
+        let found = look_for(mark, &sample);
+        let decimal = delimiter == Delimiter::Comma && commas_are_decimal(&sample);
+        (delimiter, if decimal { Found::default() } else { found })
+    });
+    let best = found.iter().map(|(_, f)| f.score).max().unwrap_or(0);
+    // A table has its delimiter in at least two lines, unless there is only one.
+    if best < 2 || (best < 4 && sample.len() > 2) {
+        return if sample.iter().any(|line| super::spaces::has_columns(line)) {
+            Delimiter::Spaces
+        } else {
+            Delimiter::Lines
+        };
+    }
+    let good_enough = |f: &Found| f.score * 10 >= best * 8;
+    found.iter().find(|(_, f)| good_enough(f)).map_or(Delimiter::Comma, |(delimiter, _)| *delimiter)
+}
+
+fn look_for(mark: char, sample: &[&str]) -> Found {
+    let counts: Vec<usize> =
+        sample.iter().map(|line| outside_quotes(line, mark)).filter(|&n| n > 0).collect();
+    let mut sorted = counts.clone();
+    sorted.sort_unstable();
+    let most = sorted.chunk_by(|a, b| a == b).map(<[usize]>::len).max().unwrap_or(0);
+    Found { score: counts.len() + most }
+}
+
+fn outside_quotes(line: &str, mark: char) -> usize {
+    if !line.contains('"') {
+        return line.matches(mark).count();
+    }
+    let mut inside = false;
+    let mut count = 0;
+    for c in line.chars() {
+        inside ^= c == '"';
+        count += usize::from(c == mark && !inside);
+    }
+    count
+}
+
+/// Whether the commas of a text stand inside numbers and nowhere else, as in "251,3  160,2".
+fn commas_are_decimal(sample: &[&str]) -> bool {
+    let mut inside = 0_usize;
+    let mut elsewhere = 0_usize;
+    let mut headings_without = false;
+    for line in sample {
+        let bytes = line.as_bytes();
+        let mut any = false;
+        for at in bytes.iter().enumerate().filter(|(_, b)| **b == b',').map(|(at, _)| at) {
+            any = true;
+            let digit = |at: Option<usize>| at.and_then(|at| bytes.get(at)).is_some_and(u8::is_ascii_digit);
+            let apart = bytes[at + 1..].iter().take_while(|b| b.is_ascii_digit()).count();
+            let closed = !matches!(bytes.get(at + 1 + apart), Some(b','));
+            if digit(at.checked_sub(1)) && (1..=3).contains(&apart) && closed {
+                inside += 1
+            } else {
+                elsewhere += 1
+            }
+        }
+        headings_without |= !any && line.chars().any(char::is_alphabetic);
+    }
+    // Without headings, only numbers that are set apart by something else can tell.
+    let apart = sample
+        .iter()
+        .all(|line| !line.contains(',') || line.matches(',').count() == 1 || line.trim().contains(' '));
+    inside > 0 && elsewhere * 10 <= inside && (headings_without || sample.len() == inside) && apart
+}

@@ -1,0 +1,94 @@
+//! Rows of cells in one piece of memory: four bytes a cell beside its text.
+
+/// Cells by row, in the order of the text.
+#[derive(Debug, Default)]
+pub(super) struct Grid {
+    text: String,
+    /// Where each cell ends in `text`.
+    ends: Vec<u32>,
+    rows: Vec<GridRow>,
+}
+
+#[derive(Debug, Clone, Copy)]
+struct GridRow {
+    line: u32,
+    first: u32,
+    cells: u32,
+}
+
+/// Positions are kept in 32 bits; the limit on the text's length is far below.
+fn position(at: usize) -> u32 {
+    u32::try_from(at).unwrap_or(u32::MAX)
+}
+
+impl Grid {
+    /// Begins a row; the cells pushed from now on are its cells.
+    pub(super) fn begin(&mut self, line: u32) {
+        self.rows.push(GridRow { line, first: position(self.ends.len()), cells: 0 });
+    }
+
+    /// Adds a cell to the last row.
+    pub(super) fn push(&mut self, cell: &str) {
+        if let Some(row) = self.rows.last_mut() {
+            self.text.push_str(cell);
+            self.ends.push(position(self.text.len()));
+            row.cells += 1;
+        }
+    }
+
+    /// Takes the last row back when it holds nothing.
+    pub(super) fn drop_if_blank(&mut self) {
+        let Some(index) = self.rows.len().checked_sub(1) else { return };
+        if self.filled(index) == 0
+            && let Some(row) = self.rows.pop()
+        {
+            self.ends.truncate(row.first as usize);
+            self.text.truncate(self.ends.last().map_or(0, |&end| end as usize));
+        }
+    }
+
+    pub(super) fn len(&self) -> usize {
+        self.rows.len()
+    }
+
+    pub(super) fn cells_in_all(&self) -> usize {
+        self.ends.len()
+    }
+
+    pub(super) fn line(&self, row: usize) -> u32 {
+        self.rows.get(row).map_or(0, |r| r.line)
+    }
+
+    pub(super) fn width(&self, row: usize) -> usize {
+        self.rows.get(row).map_or(0, |r| r.cells as usize)
+    }
+
+    /// The cell as written; empty beyond the row's end.
+    pub(super) fn raw(&self, row: usize, column: usize) -> &str {
+        let Some(r) = self.rows.get(row).filter(|r| column < r.cells as usize) else { return "" };
+        let at = r.first as usize + column;
+        let start = at.checked_sub(1).map_or(0, |before| self.ends[before] as usize);
+        &self.text[start..self.ends[at] as usize]
+    }
+
+    /// The cell without spaces at its ends.
+    pub(super) fn cell(&self, row: usize, column: usize) -> &str {
+        super::number::trim(self.raw(row, column))
+    }
+
+    pub(super) fn cells(&self, row: usize) -> impl Iterator<Item = &str> {
+        (0..self.width(row)).map(move |column| self.cell(row, column))
+    }
+
+    /// Number of cells that hold anything.
+    pub(super) fn filled(&self, row: usize) -> usize {
+        self.cells(row).filter(|c| !c.is_empty()).count()
+    }
+
+    /// The only filled cell of a row.
+    pub(super) fn only_cell(&self, row: usize) -> Option<&str> {
+        let mut filled = self.cells(row).filter(|c| !c.is_empty());
+        let first = filled.next()?;
+        if filled.next().is_some() { None } else { Some(first) }
+    }
+}

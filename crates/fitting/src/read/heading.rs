@@ -1,0 +1,260 @@
+//! One heading: the words of the trade in it, its unit, and which figure of a summary it names.
+
+use super::number::trim;
+use super::outcome::Statistic;
+use super::vocabulary::{STATISTICS, WORDS, Word, lists};
+use crate::measure::MEASURES;
+use crate::units::SourceUnit;
+
+/// A heading as understood.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub(super) struct Heading {
+    /// What it stands for, `None` for words that are not the trade's.
+    pub(super) word: Option<Word>,
+    /// The unit it gives.
+    pub(super) unit: Option<SourceUnit>,
+    /// A unit that is none of ours, as written.
+    pub(super) other_unit: Option<String>,
+    /// The figure of a summary it names.
+    pub(super) statistic: Option<Statistic>,
+    /// Words beside those understood, such as a build's name in "Driver A carry".
+    pub(super) beside: Option<String>,
+    /// The heading without unit and figure.
+    pub(super) plain: String,
+}
+
+/// Longest heading that is looked at; longer ones are prose.
+const LONGEST: usize = 80;
+
+/// Lower-case words of a text; camel case, underscores and points set words apart.
+pub(super) fn words(text: &str) -> Vec<String> {
+    let mut words = Vec::new();
+    let mut word = String::new();
+    let mut before = ' ';
+    for c in text.chars() {
+        let inside = c.is_alphanumeric() || matches!(c, '#' | '°' | '%');
+        if (!inside || (before.is_lowercase() && c.is_uppercase())) && !word.is_empty() {
+            words.push(std::mem::take(&mut word));
+        }
+        if inside {
+            word.extend(c.to_lowercase());
+        }
+        before = c;
+    }
+    if !word.is_empty() {
+        words.push(word);
+    }
+    words
+}
+
+fn look_up(word: &str) -> Option<Word> {
+    let measure =
+        MEASURES.iter().find(|m| same_without_spaces(m.id, word) || same_without_spaces(m.name, word));
+    if let Some(measure) = measure {
+        return Some(Word::Measure(measure.id));
+    }
+    WORDS.iter().find(|(_, list)| lists(list, word)).map(|(word, _)| *word)
+}
+
+/// Whether a name, without its spaces and underscores and in lower case, is this word.
+fn same_without_spaces(name: &str, word: &str) -> bool {
+    let mut letters = word.bytes();
+    name.bytes().filter(|b| b.is_ascii_alphanumeric()).all(|b| letters.next() == Some(b.to_ascii_lowercase()))
+        && letters.next().is_none()
+}
+
+/// The figure of a summary that a word names.
+pub(super) fn statistic(word: &str) -> Option<Statistic> {
+    STATISTICS.iter().find(|(_, list)| lists(list, word)).map(|(statistic, _)| *statistic)
+}
+
+/// Understands one heading.
+pub(super) fn understand(text: &str) -> Heading {
+    let text = trim(text);
+    if text.is_empty() || text.len() > LONGEST {
+        return Heading::default();
+    }
+    let mut heading = Heading::default();
+    let outside = take_brackets(text, &mut heading);
+    let mut all = words(&outside);
+    if all.is_empty() {
+        return heading;
+    }
+    heading.word = look_up(&all.concat());
+    if heading.word.is_none() {
+        take_trailing_unit(&mut all, &mut heading);
+        heading.word = look_up(&all.concat());
+    }
+    if heading.word.is_none() {
+        take_statistic(&mut all, &mut heading);
+        if heading.statistic.is_some() {
+            take_trailing_unit(&mut all, &mut heading);
+        }
+        heading.word = look_up(&all.concat());
+        if heading.word.is_none() && all.is_empty() {
+            heading.word = Some(Word::Statistic);
+        }
+    }
+    heading.plain = all.join(" ");
+    if heading.word.is_none() {
+        take_part(&all, &mut heading);
+    }
+    heading
+}
+
+/// Reads brackets for units, figures and side notes; gives back what stands outside them.
+fn take_brackets(text: &str, heading: &mut Heading) -> String {
+    let mut outside = String::with_capacity(text.len());
+    let mut rest = text;
+    while let Some(open) = rest.find(['(', '[', '{']) {
+        let Some(length) = rest[open..].find([')', ']', '}']) else { break };
+        let inside = trim(&rest[open + 1..open + length]);
+        outside.push_str(&rest[..open]);
+        outside.push(' ');
+        rest = &rest[open + length + 1..];
+        read_bracket(inside, heading, &mut outside);
+    }
+    outside.push_str(rest);
+    outside
+}
+
+fn read_bracket(inside: &str, heading: &mut Heading, outside: &mut String) {
+    if let Some(unit) = SourceUnit::from_text(inside) {
+        heading.unit = heading.unit.or(Some(unit));
+        return;
+    }
+    let inner = words(inside);
+    // "(L/R)", "(L-/R+)", "(left -, right +)": says how the side is written, which the values do too.
+    if inner.iter().all(|w| lists("l r left right up down heel toe minus plus in out", w)) {
+        return;
+    }
+    if let Some(found) = statistic(&inner.concat()) {
+        heading.statistic = heading.statistic.or(Some(found));
+        return;
+    }
+    // "(yd, L/R)" and "(total, mph)".
+    let unit = inside.split([',', ';', ' ']).find_map(SourceUnit::from_text);
+    if unit.is_some() {
+        heading.unit = heading.unit.or(unit);
+    } else if heading.other_unit.is_none() {
+        heading.other_unit = Some(inside.to_owned());
+    }
+    if unit.is_none() && look_up(&words(outside).concat()).is_none() {
+        outside.push_str(inside);
+        outside.push(' ');
+    }
+}
+
+/// Takes a unit off the end of a heading that has other words: "Carry yds", "Ball speed km h".
+fn take_trailing_unit(all: &mut Vec<String>, heading: &mut Heading) {
+    for count in [2, 1] {
+        let Some(start) = all.len().checked_sub(count).filter(|&s| s > 0) else { continue };
+        if let Some(unit) = SourceUnit::from_text(&all[start..].concat()) {
+            heading.unit = heading.unit.or(Some(unit));
+            all.truncate(start);
+            return;
+        }
+    }
+}
+
+/// Takes the words for a figure off either end: "Avg carry", "Carry std dev".
+fn take_statistic(all: &mut Vec<String>, heading: &mut Heading) {
+    for count in [2, 1] {
+        if all.len() < count {
+            continue;
+        }
+        let tail = all.len() - count;
+        if let Some(found) = statistic(&all[tail..].concat()) {
+            heading.statistic = heading.statistic.or(Some(found));
+            all.truncate(tail);
+            return;
+        }
+        if let Some(found) = statistic(&all[..count].concat()) {
+            heading.statistic = heading.statistic.or(Some(found));
+            all.drain(..count);
+            return;
+        }
+    }
+}
+
+/// Finds a measure in a part of the heading: the longest run of words at either end.
+fn take_part(all: &[String], heading: &mut Heading) {
+    for count in (1..all.len()).rev() {
+        let tail = all.len() - count;
+        let found = [(&all[tail..], &all[..tail]), (&all[..count], &all[count..])].into_iter().find_map(
+            |(part, rest)| {
+                let part = part.concat();
+                // One or two letters stand for a measure only when they stand alone.
+                match look_up(&part).filter(|_| part.len() > 2)? {
+                    word @ Word::Measure(_) => Some((word, rest.join(" "))),
+                    _ => None,
+                }
+            },
+        );
+        if let Some((word, beside)) = found {
+            heading.word = Some(word);
+            heading.beside = Some(beside);
+            return;
+        }
+    }
+}
+
+/// The measure whose name looks most like a heading that is none: one or two letters off.
+pub(super) fn nearest(text: &str) -> Option<&'static str> {
+    let word = words(text).concat();
+    if word.len() < 4 || word.len() > 24 {
+        return None;
+    }
+    let limit = if word.len() < 7 { 1 } else { 2 };
+    let mut best: Option<(usize, &'static str)> = None;
+    let mut consider = |name: &str, id: &'static str| {
+        // The first letter is seldom the wrong one, and "weight" is no misspelt "height".
+        let same_start = name.as_bytes().first() == word.as_bytes().first();
+        if same_start && name.len() >= 4 && name.len().abs_diff(word.len()) <= limit {
+            let distance = edits(name.as_bytes(), word.as_bytes());
+            if distance <= limit && best.is_none_or(|(least, _)| distance < least) {
+                best = Some((distance, id));
+            }
+        }
+    };
+    for measure in &MEASURES {
+        let name: String =
+            measure.name.chars().filter(|c| *c != ' ').map(|c| c.to_ascii_lowercase()).collect();
+        consider(&name, measure.id);
+    }
+    for (target, list) in &WORDS {
+        if let Word::Measure(id) = target {
+            list.split(' ').for_each(|name| consider(name, id));
+        }
+    }
+    best.map(|(_, id)| id)
+}
+
+/// Number of single-letter changes between two words.
+///
+/// Source: V. I. Levenshtein, Soviet Physics Doklady 10 (1966) 707–710.
+fn edits(one: &[u8], other: &[u8]) -> usize {
+    let mut above: Vec<usize> = (0..=other.len()).collect();
+    for (i, a) in one.iter().enumerate() {
+        let mut corner = above[0];
+        above[0] = i + 1;
+        for (j, b) in other.iter().enumerate() {
+            let replaced = corner + usize::from(a != b);
+            corner = above[j + 1];
+            above[j + 1] = replaced.min(above[j] + 1).min(corner + 1);
+        }
+    }
+    above.last().copied().unwrap_or(0)
+}
+
+/// An id for a measure of the golfer's own: letters and digits of its heading in lower case.
+pub(super) fn custom_id(heading: &str) -> String {
+    let mut id = String::new();
+    for word in heading.split(|c: char| !c.is_alphanumeric()).filter(|w| !w.is_empty()).take(12) {
+        if !id.is_empty() {
+            id.push('_');
+        }
+        id.extend(word.chars().take(40).flat_map(char::to_lowercase));
+    }
+    id
+}

@@ -1,0 +1,200 @@
+//! The order in which the shots were hit, and the rounds in it.
+
+use super::draft::Draft;
+use super::outcome::NoticeKind;
+use super::talk::{Talk, place};
+use crate::session::{Order, Session, Shot};
+use std::collections::BTreeSet;
+
+/// Puts the shots in the order hit where times or numbers tell it, works out rounds where none
+/// are given, and says how builds and time lie.
+///
+/// `in_rows` says that the file has one row for each shot, so that its own order means something.
+pub(super) fn settle(draft: &mut Draft, in_rows: bool, talk: &mut Talk) {
+    let sorted = sort_by_time(draft, talk) || sort_by_number(draft, talk);
+    let session = &mut draft.session;
+    if session.builds.len() < 2 || session.shots.is_empty() {
+        session.order = Order::Unknown;
+        return;
+    }
+    if session.shots.iter().any(|shot| shot.round.is_some()) {
+        session.order = of_given_rounds(session, in_rows || sorted);
+        return;
+    }
+    if !in_rows && !sorted {
+        session.order = Order::Unknown;
+        return;
+    }
+    let rounds = infer_rounds(&session.shots);
+    session.order = order_of_rounds(session, &rounds);
+    if session.order == Order::Interleaved {
+        let count = rounds.last().copied().unwrap_or(0);
+        for (shot, round) in session.shots.iter_mut().zip(rounds) {
+            shot.round = Some(round);
+        }
+        let message = format!(
+            "The builds were hit in turn; {count} rounds were worked out from the order of the rows."
+        );
+        talk.notice(NoticeKind::RoundsInferred, place(0, ""), message);
+    }
+}
+
+/// With rounds from the file: in turn when two rounds hold two builds or more.
+fn of_given_rounds(session: &Session, ordered: bool) -> Order {
+    let rounds: Vec<u32> = session.shots.iter().map(|s| s.round.unwrap_or(0)).collect();
+    match order_of_rounds(session, &rounds) {
+        Order::Blocked if !ordered => Order::Unknown,
+        order => order,
+    }
+}
+
+/// In turn when at least two rounds hold two builds or more, else one build after the other.
+fn order_of_rounds(session: &Session, rounds: &[u32]) -> Order {
+    let pairs: BTreeSet<(u32, usize)> =
+        session.shots.iter().zip(rounds).filter(|(_, r)| **r > 0).map(|(s, &r)| (r, s.build)).collect();
+    let all: Vec<u32> = pairs.into_iter().map(|(round, _)| round).collect();
+    let mixed = all.chunk_by(|a, b| a == b).filter(|round| round.len() > 1).count();
+    if mixed >= 2 { Order::Interleaved } else { Order::Blocked }
+}
+
+/// The round of each shot: a new one begins with the first set of a build that the round already has.
+///
+/// A set is a run of shots of one build. Where two rounds meet with the same build, as in
+/// A B, B A, their sets run together; when every run is as long as the shortest or twice that,
+/// the long ones are split.
+pub(super) fn infer_rounds(shots: &[Shot]) -> Vec<u32> {
+    let runs: Vec<(usize, usize)> =
+        shots.chunk_by(|a, b| a.build == b.build).map(|r| (r[0].build, r.len())).collect();
+    let size = runs.iter().map(|(_, length)| *length).min().unwrap_or(1);
+    let splits = runs.iter().all(|(_, length)| *length == size || *length == 2 * size);
+    let builds = runs.iter().map(|(build, _)| build).collect::<BTreeSet<_>>().len();
+    if splits {
+        let halves: Vec<(usize, usize)> =
+            runs.iter().flat_map(|&(build, length)| vec![(build, size); length / size]).collect();
+        let (rounds, complete) = number_rounds(&halves, builds);
+        if complete {
+            return rounds;
+        }
+    }
+    number_rounds(&runs, builds).0
+}
+
+/// Round of each shot, and whether every round but the last holds every build.
+fn number_rounds(sets: &[(usize, usize)], builds: usize) -> (Vec<u32>, bool) {
+    let mut rounds = Vec::new();
+    let mut seen = BTreeSet::new();
+    let mut round = 1;
+    let mut complete = true;
+    for &(build, length) in sets {
+        if !seen.insert(build) {
+            complete &= seen.len() == builds;
+            seen = BTreeSet::from([build]);
+            round += 1;
+        }
+        rounds.extend(std::iter::repeat_n(round, length));
+    }
+    (rounds, complete)
+}
+
+fn sort_by_time(draft: &mut Draft, talk: &mut Talk) -> bool {
+    let shots = draft.session.shots.len();
+    if shots < 2 || draft.moments.len() != shots {
+        return false;
+    }
+    let moments = &draft.moments;
+    let mut order: Vec<usize> = (0..shots).collect();
+    // Newest first: shots of the same minute stand newest first as well.
+    if moments.is_sorted_by(|a, b| a >= b) && moments.first() != moments.last() {
+        order.reverse();
+    }
+    order.sort_by_key(|&at| moments[at]);
+    let told = moments.first() != moments.last() || moments.iter().any(|m| Some(m) != moments.first());
+    apply(draft, &order, NoticeKind::OrderedByTime, "The shots were put in the order of their times.", talk);
+    told
+}
+
+fn sort_by_number(draft: &mut Draft, talk: &mut Talk) -> bool {
+    let numbers: Option<Vec<u32>> = draft.session.shots.iter().map(|s| s.number).collect();
+    let Some(numbers) = numbers.filter(|n| n.len() > 1) else { return false };
+    if numbers.iter().collect::<BTreeSet<_>>().len() != numbers.len() {
+        return false;
+    }
+    let mut order: Vec<usize> = (0..numbers.len()).collect();
+    order.sort_by_key(|&at| numbers[at]);
+    apply(
+        draft,
+        &order,
+        NoticeKind::OrderedByNumber,
+        "The shots were put in the order of their numbers.",
+        talk,
+    );
+    true
+}
+
+fn apply(draft: &mut Draft, order: &[usize], kind: NoticeKind, message: &str, talk: &mut Talk) {
+    if order.is_sorted() {
+        return;
+    }
+    let mut shots: Vec<Option<Shot>> =
+        std::mem::take(&mut draft.session.shots).into_iter().map(Some).collect();
+    draft.session.shots = order.iter().filter_map(|&at| shots.get_mut(at)?.take()).collect();
+    draft.lines = order.iter().filter_map(|&at| draft.lines.get(at).copied()).collect();
+    talk.notice(kind, place(0, ""), message.to_owned());
+}
+
+/// Says which shot numbers are missing or there twice.
+pub(super) fn check_numbers(session: &Session, talk: &mut Talk) {
+    let key = |scope: u8, s: &Shot| match scope {
+        0 => (0, 0),
+        1 => (s.build + 1, 0),
+        _ => (s.build + 1, s.round.unwrap_or(0)),
+    };
+    let numbered: Vec<&Shot> = session.shots.iter().filter(|s| s.number.is_some()).collect();
+    if numbered.len() < 2 {
+        return;
+    }
+    // The narrowest count that has every number once: the session's, a build's, a set's.
+    for scope in 0..3 {
+        let mut all: Vec<((usize, u32), u32)> =
+            numbered.iter().filter_map(|s| Some((key(scope, s), s.number?))).collect();
+        all.sort_unstable();
+        let unique = all.windows(2).all(|pair| pair[0] != pair[1]);
+        if unique {
+            for group in all.chunk_by(|a, b| a.0 == b.0) {
+                let numbers: Vec<u32> = group.iter().map(|(_, n)| *n).collect();
+                let build = group[0].0.0.checked_sub(1).and_then(|b| session.builds.get(b));
+                note_missing(&numbers, build.map(|b| b.name.as_str()), talk);
+            }
+            return;
+        }
+    }
+    let message = "Some shot numbers are there twice.".to_owned();
+    talk.notice(NoticeKind::NumbersRepeated, place(0, ""), message);
+}
+
+fn note_missing(numbers: &[u32], build: Option<&str>, talk: &mut Talk) {
+    let (Some(&first), Some(&last)) = (numbers.first(), numbers.last()) else { return };
+    // A count of shots starts near one; other numbers are marks of something else.
+    let start = if first <= 10 { 1.min(first) } else { first };
+    let span = (last - start) as usize + 1;
+    let missing = span - numbers.len();
+    if missing == 0 || span > 4 * numbers.len() {
+        return;
+    }
+    let mut pieces = Vec::new();
+    let mut expected = start;
+    for &number in numbers {
+        match number - expected {
+            0 => {}
+            1 => pieces.push(expected.to_string()),
+            _ => pieces.push(format!("{expected} to {}", number - 1)),
+        }
+        expected = number + 1;
+    }
+    let listed = pieces.iter().take(6).cloned().collect::<Vec<_>>().join(", ");
+    let more = if pieces.len() > 6 { " and others" } else { "" };
+    let whose = build.map(|b| format!(" of {}", super::limits::shortened(b))).unwrap_or_default();
+    let verb = if missing == 1 { "number is" } else { "numbers are" };
+    let message = format!("{missing} shot {verb} missing{whose}: {listed}{more}.");
+    talk.notice(NoticeKind::NumbersMissing, place(0, ""), message);
+}

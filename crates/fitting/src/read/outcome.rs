@@ -1,0 +1,395 @@
+//! What reading gives back: the session, what was understood, and every row that was not.
+//!
+//! Everything that was guessed stands in [`Reading`] and can be overruled through
+//! [`super::Hints`] in the same words.
+
+use crate::measure::MeasureId;
+use crate::session::Session;
+use serde::{Deserialize, Serialize};
+
+/// What a column holds.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Role {
+    /// The build's name. Several such columns make one name together (head and shaft).
+    Build,
+    /// The round.
+    Round,
+    /// The shot's number.
+    Number,
+    /// When the shot was hit.
+    Time,
+    /// How many shots stand behind a row of averages.
+    Count,
+    /// Why the golfer set the shot aside; empty when it counts.
+    LeftOut,
+    /// A measure: its value, or its average in a table of averages.
+    Measure(MeasureId),
+    /// The standard deviation of a measure, in a table of averages.
+    Deviation(MeasureId),
+    /// The smallest value of a measure, in a table of averages.
+    Low(MeasureId),
+    /// The largest value of a measure, in a table of averages.
+    High(MeasureId),
+    /// Kept, shown, not used.
+    Ignored,
+}
+
+/// Where a column's unit comes from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum UnitSource {
+    /// From the heading.
+    Heading,
+    /// From a row of units under the headings.
+    UnitsRow,
+    /// Written behind the values.
+    Values,
+    /// The golfer said so.
+    Hint,
+    /// Nothing names it: the trade's usual unit was taken.
+    Assumed,
+    /// The column has no unit.
+    None,
+}
+
+/// One column as it was understood.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct ColumnReading {
+    /// Position in the text, from 0; the key for [`super::Hints::columns`] and its like.
+    pub index: usize,
+    /// Heading as written; empty when there is none.
+    pub heading: String,
+    /// What it was taken for.
+    pub role: Role,
+    /// Unit it was read in, as shown to the golfer; empty for none.
+    pub unit: String,
+    /// Where the unit comes from.
+    pub unit_source: UnitSource,
+    /// Decimal mark of its numbers, "." or ","; empty when no number has one.
+    pub decimal_mark: String,
+    /// The build that this column's values belong to, when the layout gives each its own columns.
+    pub build: Option<String>,
+    /// `false` when the reading needs the golfer's eye.
+    pub sure: bool,
+    /// Other readings worth offering, best first.
+    pub alternatives: Vec<Role>,
+    /// Other units worth offering.
+    pub units: Vec<String>,
+}
+
+/// How cells are set apart.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Delimiter {
+    /// `,`
+    Comma,
+    /// Tabulator, as copied from a spreadsheet.
+    Tab,
+    /// `;`
+    Semicolon,
+    /// `|`, also in Markdown tables.
+    Pipe,
+    /// Columns lined up by spaces.
+    Spaces,
+    /// One cell in each line.
+    Lines,
+    /// The rows and cells of an HTML table.
+    Html,
+    /// The objects of a JSON array.
+    Json,
+}
+
+/// How shots lie in the text.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Layout {
+    /// One row for each shot, all under one heading.
+    Rows,
+    /// One row for each shot, in blocks that stand under their build's name.
+    Blocks,
+    /// One column for each build, all of one measure.
+    ColumnPerBuild,
+    /// Each build has its own set of columns beside the others.
+    SideBySide,
+    /// Columns stand one below the other, as text taken from a photo has them.
+    ColumnAfterColumn,
+    /// No shots: one row of averages for each build.
+    Averages,
+    /// No shots: measures down, builds across.
+    MeasuresDown,
+}
+
+/// What a line was taken for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum LineIs {
+    /// A shot, or one shot for each build.
+    Shot,
+    /// Averages, deviations, counts and the like.
+    Summary,
+    /// Column headings.
+    Headings,
+    /// The units of the columns.
+    Units,
+    /// The name of the build that follows.
+    Build,
+    /// Text beside the table: a title, a greeting, a rule.
+    Text,
+    /// Could not be used; stands among the problems.
+    Problem,
+}
+
+/// A line that is no shot, and what it was taken for.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct LineReading {
+    /// Line, from 1; the key for [`super::Hints::lines`].
+    pub line: u32,
+    /// What it was taken for.
+    pub is: LineIs,
+    /// Its beginning.
+    pub text: String,
+}
+
+/// How the rows were sorted.
+///
+/// `shots + summaries + headings + problems` is every row that was not blank. A row is a line,
+/// save where a quoted cell spans lines, in HTML and JSON (where it is a table row or an object),
+/// and for columns that stand one below the other (where it is a shot).
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct RowCounts {
+    /// Rows read as shots; in a layout with builds side by side one row holds several.
+    pub shots: usize,
+    /// Rows read as averages and the like.
+    pub summaries: usize,
+    /// Headings, unit rows, titles, text.
+    pub headings: usize,
+    /// Rows that could not be used; each has a problem.
+    pub problems: usize,
+}
+
+impl RowCounts {
+    /// Every row that was not blank.
+    #[must_use]
+    pub fn total(self) -> usize {
+        self.shots + self.summaries + self.headings + self.problems
+    }
+}
+
+/// What was understood of the text, each part of it open to correction through [`super::Hints`].
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct Reading {
+    /// How cells are set apart.
+    pub delimiter: Delimiter,
+    /// The decimal mark most columns use, "." or ",".
+    pub decimal_mark: String,
+    /// How shots lie in the text.
+    pub layout: Layout,
+    /// Every column.
+    pub columns: Vec<ColumnReading>,
+    /// Every row, counted.
+    pub rows: RowCounts,
+    /// The first lines that are no shots, with what each was taken for.
+    pub lines: Vec<LineReading>,
+    /// The measure of a table with one column for each build.
+    pub single_measure: Option<MeasureId>,
+}
+
+/// Where in the text a problem or notice sits.
+#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct Place {
+    /// Line, from 1; 0 when it is the text as a whole.
+    pub line: u32,
+    /// Column heading, or null.
+    pub column: Option<String>,
+}
+
+/// Why a row, a cell or a whole text could not be used.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum ProblemKind {
+    /// There is no text.
+    EmptyText,
+    /// The text holds no numbers that could be shots.
+    NoNumbers,
+    /// The text is longer than can be read; what follows the place was not read.
+    TooLong,
+    /// A cell that should hold a number does not.
+    NotANumber,
+    /// A letter stands where a digit belongs.
+    LetterForDigit,
+    /// The cell uses another decimal mark than its column.
+    OtherDecimalMark,
+    /// A unit that does not fit the measure.
+    OtherUnit,
+    /// More cells than headings.
+    TooManyCells,
+    /// A row without a single number.
+    NoNumberInRow,
+    /// No build is named for the row.
+    NoBuild,
+    /// A summary that belongs to no build or to all of them.
+    SummaryOfNothing,
+    /// Further problems, counted but not listed.
+    More,
+}
+
+/// A row or cell that could not be used.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct Problem {
+    /// Which kind.
+    pub kind: ProblemKind,
+    /// Where.
+    pub place: Place,
+    /// What was found there, shortened.
+    pub found: String,
+    /// What is wrong, in plain words.
+    pub message: String,
+    /// What to do about it.
+    pub remedy: String,
+    /// What the cell probably should say, where that can be told.
+    pub suggestion: Option<String>,
+}
+
+/// What a notice is about.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum NoticeKind {
+    /// No build was named; one name was given to all shots.
+    BuildAssumed,
+    /// The column that names the builds was guessed.
+    BuildColumnGuessed,
+    /// A build's name was carried down to the rows below it.
+    BuildCarriedDown,
+    /// There are no headings.
+    NoHeadings,
+    /// A column was kept under its own heading; a measure with a similar name is offered.
+    ColumnUnsure,
+    /// Two columns claim the same measure; the first one has it.
+    ColumnRepeated,
+    /// The measure of a table with one column for each build was guessed.
+    MeasureGuessed,
+    /// No unit is given; the trade's usual one was taken.
+    UnitAssumed,
+    /// A whole column only makes sense in another unit.
+    UnitQuestion,
+    /// A value outside the plausible range; it still counts.
+    Implausible,
+    /// Letters were read as digits, as the golfer asked.
+    LettersRead,
+    /// Shots were put in order by their numbers.
+    OrderedByNumber,
+    /// Shots were put in order by their times.
+    OrderedByTime,
+    /// Rounds were worked out from the order of the builds.
+    RoundsInferred,
+    /// Shot numbers are missing.
+    NumbersMissing,
+    /// A shot number is there twice.
+    NumbersRepeated,
+    /// An average or the like cannot come from the rows it stands with.
+    SummaryDisagrees,
+    /// Averages stand in the file and agree with its rows.
+    SummaryAgrees,
+    /// Averages without a deviation: the largest usual one will be taken.
+    DeviationMissing,
+    /// Averages without a number of shots: no verdict can come from them.
+    CountMissing,
+    /// Averages of chosen shots: no verdict can come from them.
+    ChosenShots,
+    /// One number for each build: read as shots, though they may be averages.
+    PerhapsAverages,
+    /// Lines of text beside the table were passed over.
+    TextPassedOver,
+    /// Quotes that never close were taken as plain characters.
+    QuotesIgnored,
+    /// Values marked with a star were read like the others.
+    MarkedValues,
+    /// A column with hardly any value was set aside to keep the session small.
+    ColumnTooSparse,
+    /// Further notices, counted but not listed.
+    More,
+}
+
+/// Something understood by a guess, or worth knowing, that costs no row.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct Notice {
+    /// Which kind.
+    pub kind: NoticeKind,
+    /// Where.
+    pub place: Place,
+    /// In plain words.
+    pub message: String,
+}
+
+/// Which figure of a summary.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Statistic {
+    /// Average.
+    Mean,
+    /// Median.
+    Median,
+    /// Standard deviation.
+    Deviation,
+    /// Smallest.
+    Low,
+    /// Largest.
+    High,
+    /// Largest minus smallest.
+    Range,
+    /// Number of shots.
+    Count,
+}
+
+/// A figure in the file that cannot come from the shots it stands with.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct SummaryGap {
+    /// Line of the figure.
+    pub line: u32,
+    /// Index of the build, null when the figure stands for all shots.
+    pub build: Option<usize>,
+    /// The measure, null for a number of shots.
+    pub measure: Option<MeasureId>,
+    /// Which figure.
+    pub statistic: Statistic,
+    /// As the file has it, in the canonical unit.
+    pub printed: f64,
+    /// As the rows give it.
+    pub from_rows: f64,
+    /// The number of shots it was worked out from.
+    pub n: usize,
+}
+
+/// The outcome of reading.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct ReadResult {
+    /// The good rows.
+    #[cfg_attr(feature = "typescript", ts(as = "crate::session::wire::Session"))]
+    pub session: Session,
+    /// The rows and cells that could not be used.
+    pub problems: Vec<Problem>,
+    /// Guesses and things worth knowing.
+    pub notices: Vec<Notice>,
+    /// What was understood.
+    pub reading: Reading,
+    /// Figures in the file that cannot come from its shots.
+    pub gaps: Vec<SummaryGap>,
+}

@@ -1,0 +1,189 @@
+//! What was understood, put together for the golfer's eye.
+
+use super::blocks::Sorted;
+use super::columns::Column;
+use super::draft::Draft;
+use super::limits::{MAX_LISTED, shortened};
+use super::number::Mark;
+use super::outcome::{
+    ColumnReading, Delimiter, Layout, LineIs, LineReading, NoticeKind, ProblemKind, ReadResult, Reading,
+    Role, RowCounts, SummaryGap, UnitSource,
+};
+use super::shots::{ASSUMED_BUILD, Ctx};
+use super::talk::{Talk, place};
+use crate::measure::{self, MeasureId};
+use crate::units::SourceUnit;
+
+/// Puts the result together.
+pub(super) fn finish<'c, 'a: 'c>(
+    mut ctx: Ctx<'_>,
+    sorted: &Sorted,
+    columns: impl Iterator<Item = &'c Column<'a>>,
+    delimiter: Delimiter,
+    layout: Layout,
+    gaps: Vec<SummaryGap>,
+) -> ReadResult {
+    let columns: Vec<&Column<'_>> = columns.collect();
+    note_columns(&columns, &mut ctx.talk);
+    note_counts(&mut ctx);
+    let (rows, lines) = count_rows(&ctx, sorted);
+    let mut session = std::mem::take(&mut ctx.draft).finish();
+    if let Some(order) = ctx.hints.order {
+        session.order = order;
+    }
+    if session.shots.is_empty() && session.summaries.is_empty() && !ctx.talk.has_problems() {
+        ctx.talk.problem(ProblemKind::NoNumbers, place(0, ""), "");
+    }
+    let commas =
+        columns.iter().filter(|c| c.profile.votes.any() && c.measure().is_some() && c.mark == Mark::Comma);
+    let points =
+        columns.iter().filter(|c| c.profile.votes.any() && c.measure().is_some() && c.mark == Mark::Point);
+    let decimal_mark = if commas.count() > points.count() { "," } else { "." };
+    let reading = Reading {
+        delimiter,
+        decimal_mark: decimal_mark.to_owned(),
+        layout,
+        columns: columns.iter().map(|c| column_reading(c)).collect(),
+        rows,
+        lines,
+        single_measure: None,
+    };
+    let (problems, notices) = ctx.talk.finish();
+    ReadResult { session, problems, notices, reading, gaps }
+}
+
+fn column_reading(column: &Column<'_>) -> ColumnReading {
+    let known = column.measure().and_then(measure::known);
+    let units = known.map(|m| SourceUnit::choices(m.unit).map(|u| u.label().to_owned()).collect());
+    let is_text = !matches!(column.role, Role::Measure(_));
+    let mut alternatives = column.alternatives.clone();
+    if is_text && column.role != Role::Build && column.profile.filled() > 0 {
+        alternatives.push(Role::Build);
+    }
+    ColumnReading {
+        index: column.index,
+        heading: column.heading.clone(),
+        role: column.role.clone(),
+        unit: column.unit_label.clone(),
+        unit_source: column.unit_source,
+        decimal_mark: if column.profile.votes.any() {
+            column.mark.as_char().to_string()
+        } else {
+            String::new()
+        },
+        build: column.build.clone(),
+        sure: column.sure,
+        alternatives,
+        units: units.unwrap_or_default(),
+    }
+}
+
+fn note_columns(columns: &[&Column<'_>], talk: &mut Talk) {
+    let mut starred = 0;
+    for column in columns {
+        let here = || place(0, &column.heading);
+        let name = shortened(&column.heading);
+        starred += column.profile.starred;
+        if column.role == Role::Build && !column.sure {
+            let message = format!("\"{name}\" was taken for the column that names the builds.");
+            talk.notice(NoticeKind::BuildColumnGuessed, here(), message);
+        }
+        if let Role::Measure(id) = &column.role {
+            let offered = column.alternatives.iter().find_map(|role| match role {
+                Role::Measure(other) if other != id => measure::known(other),
+                _ => None,
+            });
+            if let Some(offered) = offered {
+                let taken = columns.iter().any(|c| c.role == Role::Measure(MeasureId::from(offered.id)));
+                let (kind, message) = if taken {
+                    (
+                        NoticeKind::ColumnRepeated,
+                        format!(
+                            "Another column already holds {}; \"{name}\" was kept beside it.",
+                            offered.name.to_lowercase()
+                        ),
+                    )
+                } else {
+                    (
+                        NoticeKind::ColumnUnsure,
+                        format!(
+                            "\"{name}\" may be {}; it was kept under its own heading.",
+                            offered.name.to_lowercase()
+                        ),
+                    )
+                };
+                talk.notice(kind, here(), message);
+            }
+        }
+    }
+    note_units(columns, talk);
+    if starred > 0 {
+        let message = format!("{starred} values are marked with a star; they were read like the others.");
+        talk.notice(NoticeKind::MarkedValues, place(0, ""), message);
+    }
+    if !columns.is_empty() && columns.iter().all(|c| c.heading.is_empty()) {
+        let message = "There are no headings: say what each column holds.".to_owned();
+        talk.notice(NoticeKind::NoHeadings, place(0, ""), message);
+    }
+}
+
+/// One notice for all columns that name no unit.
+fn note_units(columns: &[&Column<'_>], talk: &mut Talk) {
+    let mut listed: Vec<String> = Vec::new();
+    for column in columns.iter().filter(|c| c.unit_source == UnitSource::Assumed) {
+        let entry = format!("{} in {}", shortened(&column.heading), column.unit_label);
+        if !listed.contains(&entry) {
+            listed.push(entry);
+        }
+    }
+    if !listed.is_empty() {
+        let message = format!("No unit is given, so the usual one was taken: {}.", listed.join(", "));
+        talk.notice(NoticeKind::UnitAssumed, place(0, ""), message);
+    }
+}
+
+fn note_counts(ctx: &mut Ctx<'_>) {
+    if ctx.build_assumed > 0 {
+        let message = format!(
+            "No build is named for {} shots; they were given to \"{ASSUMED_BUILD}\".",
+            ctx.build_assumed
+        );
+        ctx.talk.notice(NoticeKind::BuildAssumed, place(0, ""), message);
+    }
+    if ctx.letters_read > 0 {
+        let message = format!("Letters were read as digits in {} cells, as asked.", ctx.letters_read);
+        ctx.talk.notice(NoticeKind::LettersRead, place(0, ""), message);
+    }
+}
+
+/// Counts every row once, and lists the first ones that are no shots.
+fn count_rows(ctx: &Ctx<'_>, sorted: &Sorted) -> (RowCounts, Vec<LineReading>) {
+    let mut all: Vec<(usize, LineIs)> = sorted.others.iter().chain(&ctx.outcomes).copied().collect();
+    all.sort_unstable_by_key(|(row, _)| *row);
+    let mut rows = RowCounts::default();
+    let mut lines = Vec::new();
+    for (row, is) in all {
+        match is {
+            LineIs::Shot => rows.shots += 1,
+            LineIs::Summary => rows.summaries += 1,
+            LineIs::Problem => rows.problems += 1,
+            LineIs::Headings | LineIs::Units | LineIs::Build | LineIs::Text => rows.headings += 1,
+        }
+        if is != LineIs::Shot && lines.len() < MAX_LISTED {
+            let text: Vec<&str> = ctx.grid.cells(row).filter(|c| !c.is_empty()).take(6).collect();
+            lines.push(LineReading { line: ctx.grid.line(row), is, text: shortened(&text.join(" ")) });
+        }
+    }
+    (rows, lines)
+}
+
+impl Draft {
+    /// The session, with every shot as wide as the list of measures.
+    fn finish(mut self) -> crate::session::Session {
+        let width = self.session.measures.len();
+        for shot in &mut self.session.shots {
+            shot.values.resize(width, None);
+        }
+        self.session
+    }
+}

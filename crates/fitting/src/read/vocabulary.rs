@@ -1,0 +1,174 @@
+//! The words of the trade for the columns of a session, and their usual shortenings.
+//!
+//! Written without spaces, so that "Ball Speed", "ball_speed" and "BallSpeed" are one word.
+//! The names and ids of [`crate::measure::MEASURES`] are understood without standing here.
+
+use super::outcome::Statistic;
+
+/// How strongly a heading says that its column names the builds.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub(super) enum Claim {
+    /// Says what kind of thing it is: a label like many others.
+    Label,
+    /// Names a part of the club.
+    Part,
+    /// Names the groups to be compared.
+    Group,
+    /// Names the club as built.
+    Whole,
+}
+
+/// What a heading's word stands for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Word {
+    Measure(&'static str),
+    Build(Claim),
+    Round,
+    Number,
+    Time,
+    Count,
+    LeftOut,
+    Statistic,
+    /// Text about a shot or a session: never a build, never a measure.
+    Remark,
+}
+
+pub(super) static WORDS: [(Word, &str); 33] = [
+    (Word::Measure("carry"), "carrydistance carrydist carryyards carrylength carryyardage carr"),
+    (
+        Word::Measure("total"),
+        "totaldist distancetotal totalyards totallength totalyardage distance dist overall",
+    ),
+    (
+        Word::Measure("offline"),
+        "offlinedistance offlinedist offlinecarry offlinetotal side sidedistance sidecarry carryside \
+         sidetotal totalside lateral lateraldistance lateralcarry leftright lr rl deviationfromtarget \
+         distanceoffline distoffline offcenter offcentre fromtarget offtarget deviationdistance \
+         sideways directionmiss sidedev",
+    ),
+    (
+        Word::Measure("ball_speed"),
+        "ballspd ballvelocity ballspeeds bspeed ballmph bs ballsp bspd vball velocity speedball",
+    ),
+    (
+        Word::Measure("club_speed"),
+        "clubheadspeed headspeed swingspeed clubspd chs clubvelocity clubheadspd cs hs swingspd clubmph \
+         clubsp headspd vclub ss swspeed clubheadvelocity",
+    ),
+    (
+        Word::Measure("launch_angle"),
+        "launch launchang verticallaunch verticallaunchangle vla vlaunch launchv la launchvertical \
+         launchanglevertical launcha vertlaunch lang",
+    ),
+    (
+        Word::Measure("launch_direction"),
+        "launchdir horizontallaunch horizontallaunchangle hla hlaunch launchh azimuth startdirection \
+         startline startdir ld launchhorizontal sideangle direction horizlaunch launchazimuth \
+         startingdirection startingline dir horizontalangle",
+    ),
+    (
+        Word::Measure("spin_rate"),
+        "spin totalspin spinrpm sr spn backspin backspinrate ballspin spinratetotal spintotal bspin",
+    ),
+    (Word::Measure("spin_axis"), "axis axistilt tiltaxis spintilt spinaxisangle spinaxistilt sa axisangle"),
+    (
+        Word::Measure("apex"),
+        "peakheight maxheight maximumheight height apexheight peak maxht maxheigth hmax heightmax peakht \
+         apexht maxelevation",
+    ),
+    (
+        Word::Measure("descent_angle"),
+        "landangle landingangle angleofdescent descent landang landing angledescent impactangleground da \
+         descang decentangle landingang",
+    ),
+    (Word::Measure("hang_time"), "flighttime airtime timeofflight hang timeinair hangt"),
+    (Word::Measure("smash"), "smashfactor smashratio sf smashfact efficiency speedratio"),
+    (
+        Word::Measure("attack_angle"),
+        "angleofattack aoa attack aa attackang attang verticalattack attackanglevertical",
+    ),
+    (Word::Measure("club_path"), "path swingpath clubheadpath cp pathangle clubpathangle headpath"),
+    (
+        Word::Measure("face_angle"),
+        "face facetotarget clubface clubfaceangle fa faceang facetarget clubfacetotarget ftt",
+    ),
+    (Word::Measure("face_to_path"), "ftp f2p facepath facetopathangle facevspath fp facepathangle"),
+    (
+        Word::Measure("dynamic_loft"),
+        "dynloft deliveredloft loftdelivered dl loftatimpact dynamicloftangle impactloft",
+    ),
+    (Word::Measure("spin_loft"), "spinloftangle spl sploft"),
+    (
+        Word::Measure("strike_height"),
+        "impactheight verticalimpact impactvertical highlow strikey impacty verticalstrike \
+         strikevertical lowhigh facehighlow impactv strikev heightonface vertimpact verticalstrikelocation",
+    ),
+    (
+        Word::Measure("strike_offset"),
+        "impactoffset horizontalimpact impacthorizontal heeltoe toeheel strikex impactx lateralimpact \
+         strikeside impactlateral horizontalstrike strikehorizontal impacth strikeh offsetonface horizimpact",
+    ),
+    (
+        Word::Build(Claim::Whole),
+        "build builds buildname club clubs clubname setup combo combination configuration config bagitem \
+         clubbuild clubused assembly spec",
+    ),
+    (
+        Word::Build(Claim::Part),
+        "head heads clubhead shaft shafts headshaft shaftname headname shafttype flex driver hosel \
+         setting settings clubtype tip model",
+    ),
+    (
+        Word::Build(Claim::Group),
+        "group groups species supp feed treatment treatments trt arm condition conditions batch lot supplement \
+         state variety cohort variant category class level factor sample team",
+    ),
+    (Word::Build(Claim::Label), "name label type kind tag id1"),
+    (
+        Word::Round,
+        "round rounds rd rnd set sets pass block blocks series roundno roundnumber rotation cycle lap bout",
+    ),
+    (
+        Word::Number,
+        "shot shotno shotnumber shotnr shotnum number no nr num # id shotid index hit ball# ballno ballnumber stroke \
+         shot# strokeno sequence seq order shotorder idx",
+    ),
+    (
+        Word::Time,
+        "time timestamp datetime date clock timeofday hittime shottime recorded recordedat when dateandtime",
+    ),
+    (
+        Word::Count,
+        "n shots count ofshots numberofshots shotcount noofshots #shots nshots balls numshots samplesize \
+         shotshit ballshit hits noshots nrofshots swings",
+    ),
+    (Word::LeftOut, "leftout excluded excludedbecause leftoutbecause reasonleftout"),
+    (Word::Statistic, "stat statistic statistics summary figure measurekind"),
+    (
+        Word::Remark,
+        "note notes comment comments remark remarks ball balltype golfball player golfer user session day \
+         location venue weather wind tee bay shape shotshape shottype result quality feel feeling strike \
+         lie target operator coach fitter device unit units",
+    ),
+    (Word::Remark, "tags mark marks video file source"),
+];
+
+/// Words that name a figure of a summary; written without spaces.
+pub(super) static STATISTICS: [(Statistic, &str); 7] = [
+    (Statistic::Mean, "average averages avg avgs ave mean means ø avrg averaged"),
+    (Statistic::Median, "median med"),
+    (
+        Statistic::Deviation,
+        "sd std stdev stddev standarddeviation deviation dev stdv σ stdeviation standarddev sdev stdevs \
+         deviations consistency",
+    ),
+    (Statistic::Low, "min minimum lowest smallest shortest low"),
+    (Statistic::High, "max maximum highest largest longest high best"),
+    (Statistic::Range, "range span spread"),
+    (Statistic::Count, "count n shots numberofshots shotcount noofshots #shots ofshots"),
+];
+
+/// Whether one of the words in a list, set apart by spaces, is this one.
+pub(super) fn lists(words: &str, word: &str) -> bool {
+    words.split(' ').any(|w| w == word)
+}
