@@ -28,8 +28,16 @@ impl CautiousDifference {
     /// An allowance that is negative or not a number counts as 0.
     #[must_use]
     pub fn new(textbook: &TDifference, allowance: f64) -> CautiousDifference {
+        CautiousDifference::with_factor(textbook, WIDENING, allowance)
+    }
+
+    /// The same with another factor on the standard error, where shots lean on each other more than usual
+    /// (see `blocked_widening`); a factor below the usual one counts as that.
+    #[must_use]
+    pub fn with_factor(textbook: &TDifference, factor: f64, allowance: f64) -> CautiousDifference {
         let allowance = if allowance > 0.0 { allowance } else { 0.0 };
-        CautiousDifference { widened: textbook.widened(WIDENING), fallback: None, allowance }
+        let factor = if factor > WIDENING { factor } else { WIDENING };
+        CautiousDifference { widened: textbook.widened(factor), fallback: None, allowance }
     }
 
     /// Candidate − baseline.

@@ -69,7 +69,7 @@ pub fn mad(values: &[f64]) -> Option<f64> {
     median(&deviations)
 }
 
-fn median_of_sorted(sorted: &[f64]) -> Option<f64> {
+pub(crate) fn median_of_sorted(sorted: &[f64]) -> Option<f64> {
     let n = sorted.len();
     let upper = *sorted.get(n / 2)?;
     if n % 2 == 1 {

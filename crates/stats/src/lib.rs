@@ -8,6 +8,11 @@
 
 pub mod distributions;
 
+mod all_pairs;
+pub mod anova;
+mod anytime;
+mod autocorrelation;
+mod average_miss;
 mod cautious;
 pub mod choices;
 mod count;
@@ -25,9 +30,18 @@ mod quadrature;
 mod root;
 mod rounds;
 mod sample;
+mod selection;
+mod spread;
+mod studentized;
+mod trend;
+mod variance_ratio;
 mod welch;
 mod yuen;
 
+pub use all_pairs::{AmongAll, Dunnett, dunnett, games_howell, tukey};
+pub use anytime::{NormalMixture, Watched, asymptotic_half_width};
+pub use autocorrelation::{Fitted, autocorrelation_factor, blocked_widening, corrected_autocorrelation};
+pub use average_miss::{AverageMissRatio, average_miss_ratio};
 pub use cautious::CautiousDifference;
 pub use difference::{Refusal, TDifference};
 pub use equivalence::{Equivalence, equivalence};
@@ -38,5 +52,10 @@ pub use noncentral_t::{noncentral_t_cdf, noncentral_t_sf};
 pub use paired::paired;
 pub use rounds::{Interaction, MOST_BUILDS, RoundComparison, RoundShot, Rounds, RoundsError};
 pub use sample::{LARGEST_VALUE, Sample, SampleError, Summary, SummaryError};
+pub use selection::{Shrinkage, expected_best, shrinkage, usual_prior_sd};
+pub use spread::{FEWEST_FOR_SPREAD, SpreadRatio, shots_for_ratio, spread_of_one, spread_ratio};
+pub use studentized::{dunnett_sf, dunnett_upper, studentized_range_sf, studentized_range_upper};
+pub use trend::{OrderedShot, Trend, trend};
+pub use variance_ratio::{VarianceRatio, normal_sd_interval, variance_ratio};
 pub use welch::{welch, welch_from_summaries};
 pub use yuen::{TRIM, Trimmed, Yuen, yuen};

@@ -3,8 +3,9 @@
 
 use proptest::prelude::*;
 use stats::{
-    Level, RoundShot, Rounds, Sample, Summary, TDifference, TRIM, equivalence, holm, looks_after_rounds,
-    planned_looks, welch, welch_from_summaries, yuen,
+    Level, OrderedShot, RoundShot, Rounds, Sample, Summary, TDifference, TRIM, average_miss_ratio,
+    equivalence, holm, looks_after_rounds, planned_looks, shrinkage, spread_ratio, trend, variance_ratio,
+    welch, welch_from_summaries, yuen,
 };
 
 fn values(least: usize) -> impl Strategy<Value = Vec<f64>> {
@@ -47,6 +48,59 @@ fn assert_follows(original: &TDifference, changed: &TDifference, sign: f64, scal
 }
 
 proptest! {
+    #[test]
+    fn spreads(x in values(5), y in values(5), scale in 0.01..100.0f64, shift in -1000.0..1000.0f64) {
+        let (a, b) = (plain(&x), plain(&y));
+        let (c, d) = (mapped(&x, scale, shift), mapped(&y, scale, shift));
+        if let Ok(spread) = spread_ratio(&a, &b) {
+            let (moved, swapped) = (spread_ratio(&c, &d).unwrap(), spread_ratio(&b, &a).unwrap());
+            prop_assert!(near(spread.ratio(), moved.ratio()) && near(spread.ratio(), 1.0 / swapped.ratio()));
+            prop_assert!(near(spread.p_value(), moved.p_value()) && near(spread.p_value(), swapped.p_value()));
+            for level in [Level::P90, Level::P95, Level::P99] {
+                let (Some(here), Some(there)) = (spread.interval_2006(level), moved.interval_2006(level)) else { continue };
+                prop_assert!(here.low <= here.high && near(here.low, there.low) && near(here.high, there.high));
+                prop_assert!(spread.p_value() >= level.alpha() || here.excludes(1.0));
+                // Counts alike, and far from z = n, p and interval tell the same story.
+                if x.len() == y.len() && (spread.p_value() / level.alpha() - 1.0).abs() > 1e-6 {
+                    prop_assert_eq!(spread.p_value() < level.alpha(), here.excludes(1.0));
+                }
+            }
+        }
+        if let Ok(miss) = average_miss_ratio(&a, &b) {
+            prop_assert!(near(miss.ratio(), average_miss_ratio(&c, &d).unwrap().ratio()));
+            prop_assert!(near(miss.log.p_value(), average_miss_ratio(&b, &a).unwrap().log.p_value()));
+        }
+        if let Ok(ratio) = variance_ratio(&a.summary(), &b.summary()) {
+            let swapped = variance_ratio(&b.summary(), &a.summary()).unwrap();
+            prop_assert!(near(ratio.p_value(), swapped.p_value()));
+            prop_assert!(near(ratio.interval(Level::P95).low, 1.0 / swapped.interval(Level::P95).high));
+        }
+    }
+
+    #[test]
+    fn a_line_through_the_session(x in values(8), slope in -3.0..3.0f64, builds in 1usize..4) {
+        let shots = |extra: f64| -> Vec<OrderedShot> {
+            let shot = |(i, &value): (usize, &f64)| {
+                let (at, build) = (i as f64, i % builds);
+                OrderedShot { at, build, value: value + extra * at + 100.0 * build as f64 }
+            };
+            x.iter().enumerate().map(shot).collect()
+        };
+        let (Ok(flat), Ok(tilted)) = (trend(&shots(0.0)), trend(&shots(slope))) else { return Ok(()) };
+        prop_assert!(near(flat.textbook.diff + slope, tilted.textbook.diff));
+        prop_assert!((flat.textbook.se - tilted.textbook.se).abs() < 1e-7 * (1.0 + flat.textbook.se));
+        prop_assert!(flat.slope().se >= flat.textbook.se);
+        prop_assert!(near(flat.total().diff, flat.textbook.diff * (x.len() - 1) as f64));
+        prop_assert!(near(flat.total().p_value(), flat.slope().p_value()));
+    }
+
+    #[test]
+    fn honest_leads_are_shares(means in prop::collection::vec(wild(), 0..6), v in wild(), prior in wild()) {
+        if let Some(found) = shrinkage(&means, v, prior) {
+            prop_assert!((0.0..=1.0).contains(&found.share), "{:?}", found);
+        }
+    }
+
     #[test]
     fn two_samples(x in values(5), y in values(5), scale in 0.01..100.0f64, shift in -1000.0..1000.0f64) {
         let (a, b) = (plain(&x), plain(&y));
@@ -218,4 +272,23 @@ fn looks_need_not_be_equal_and_alpha_need_not_be_five_percent() {
     let single = planned_looks(Level::P95, &[1.0]).unwrap();
     assert!((single[0].nominal_p - 0.05).abs() < 1e-13);
     assert!(equal.windows(2).all(|pair| pair[0].nominal_p < pair[1].nominal_p));
+}
+
+/// Expected largest of k normal values as printed to three decimals (Tippett 1925).
+#[test]
+fn the_best_of_k_equal_builds() {
+    for (k, tabled) in [(2, 0.564), (3, 0.846), (4, 1.029), (5, 1.163), (6, 1.267)] {
+        assert!((stats::expected_best(k) - tabled).abs() < 6e-4, "{k}: {}", stats::expected_best(k));
+    }
+    assert!((stats::expected_best(2) - 1.0 / std::f64::consts::PI.sqrt()).abs() < 1e-13);
+    assert!(stats::expected_best(0) == 0.0 && stats::expected_best(1) == 0.0);
+}
+
+/// 3.92/ln²1.5 · (kurtosis − 1): offline shots (4.4), normal ones, carry (8).
+#[test]
+fn shots_to_tell_spreads_apart() {
+    for (kurtosis, tabled) in [(4.4, 82), (3.0, 48), (8.0, 168)] {
+        assert_eq!(stats::shots_for_ratio(1.5, kurtosis, Level::P95, 0.8), Some(tabled));
+    }
+    assert_eq!(stats::shots_for_ratio(1.0, 3.0, Level::P95, 0.8), None);
 }

@@ -1,5 +1,5 @@
 //! Every reference case of tests/reference/stats, unrounded, at its stated tolerance.
-#![expect(clippy::unwrap_used, clippy::float_cmp, reason = "tests")]
+#![expect(clippy::unwrap_used, clippy::float_cmp, clippy::cast_possible_truncation, reason = "tests")]
 
 mod passport;
 
@@ -7,6 +7,8 @@ mod descriptives;
 mod differences;
 mod distributions;
 mod families;
+mod looking;
 mod planning;
 mod rounds;
+mod spreads;
 mod worked_session;
