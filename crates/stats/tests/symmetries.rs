@@ -2,10 +2,14 @@
 #![expect(clippy::unwrap_used, reason = "tests")]
 
 use proptest::prelude::*;
+use stats::bivariate::{BivariateNormal, Range};
+use stats::combine::{SessionEffect, combine};
+use stats::permutation::Deals;
+use stats::points::{Point, Points};
 use stats::{
     Level, OrderedShot, RoundShot, Rounds, Sample, Summary, TDifference, TRIM, average_miss_ratio,
-    equivalence, holm, looks_after_rounds, planned_looks, shrinkage, spread_ratio, trend, variance_ratio,
-    welch, welch_from_summaries, yuen,
+    equivalence, holm, looks_after_rounds, mann_whitney, planned_looks, shrinkage, spread_ratio, trend,
+    variance_ratio, welch, welch_from_summaries, yuen,
 };
 
 fn values(least: usize) -> impl Strategy<Value = Vec<f64>> {
@@ -92,6 +96,71 @@ proptest! {
         prop_assert!(flat.slope().se >= flat.textbook.se);
         prop_assert!(near(flat.total().diff, flat.textbook.diff * (x.len() - 1) as f64));
         prop_assert!(near(flat.total().p_value(), flat.slope().p_value()));
+    }
+
+    #[test]
+    fn ranks(x in values(2), y in values(2), shift in -1000.0..1000.0f64) {
+        let (a, b) = (plain(&x), plain(&y));
+        let (here, there) = (mann_whitney(&a, &b), mann_whitney(&b, &a));
+        prop_assert!(near(here.chance(), 1.0 - there.chance()) && near(here.p_value(), there.p_value()));
+        prop_assert!(near(here.shift(), -there.shift()));
+        let moved = mann_whitney(&mapped(&x, 1.0, shift), &b);
+        prop_assert!(near(moved.shift(), here.shift() + shift));
+        // Any rising curve leaves the order alone.
+        let curved = |s: &Sample| plain(&s.values().iter().map(|v| (v / 40.0).exp()).collect::<Vec<_>>());
+        prop_assert!(near(mann_whitney(&curved(&a), &curved(&b)).u, here.u));
+        let interval = here.shift_interval(Level::P95);
+        prop_assert!(interval.low <= here.shift() && here.shift() <= interval.high);
+        if let Some(chance) = here.chance_interval(Level::P95) {
+            prop_assert!(0.0 <= chance.low && chance.low <= here.chance() && here.chance() <= chance.high && chance.high <= 1.0);
+        }
+    }
+
+    #[test]
+    fn dealing(x in prop::collection::vec(-50i32..50, 1..5), y in prop::collection::vec(-50i32..50, 1..5), seed in any::<u64>()) {
+        let [x, y] = [x, y].map(|v| v.into_iter().map(f64::from).collect::<Vec<_>>());
+        let (here, there) = (Deals::of_two(&x, &y).unwrap(), Deals::of_two(&y, &x).unwrap());
+        let (a, b) = (here.list().unwrap(), there.list().unwrap());
+        prop_assert_eq!((a.as_far, a.at_least, a.at_most), (b.as_far, b.at_most, b.at_least));
+        prop_assert!(a.p_value() > 0.0 && a.at_least + a.at_most >= a.deals);
+        let drawn = here.draw(200, seed);
+        prop_assert!(drawn.p_value() >= 1.0 / 201.0 && drawn == here.draw(200, seed));
+        prop_assert_eq!(here.list_or_draw(1_000_000, seed), a);
+    }
+
+    #[test]
+    fn combining(effects in prop::collection::vec((wild(), wild()), 0..6)) {
+        let sessions: Vec<SessionEffect> =
+            effects.into_iter().map(|(effect, variance)| SessionEffect { effect, variance }).collect();
+        if let Ok(found) = combine(&sessions) {
+            prop_assert!(found.between >= 0.0 && found.headline().se > 0.0, "{:?}", found);
+            prop_assert!(!found.headline().p_value().is_nan(), "{:?}", found);
+        }
+    }
+
+    #[test]
+    fn on_the_ground(x in values(4), y in values(4), turn in 0.0..6.3f64, away in 0.0..300.0f64) {
+        let n = x.len().min(y.len());
+        let turned = |s: f64, c: f64| -> (Vec<f64>, Vec<f64>) {
+            x.iter().zip(&y).map(|(x, y)| (c * x - s * y, s * x + c * y)).unzip()
+        };
+        let points = Points::new(&x, &y).unwrap();
+        let (u, v) = turned(turn.sin(), turn.cos());
+        let other = Points::new(&u, &v).unwrap();
+        prop_assert_eq!(points.n(), n);
+        let (a, b) = (points.ellipse(0.9).unwrap(), other.ellipse(0.9).unwrap());
+        prop_assert!(near(a.major, b.major) && (a.minor - b.minor).abs() < 1e-6 * (1.0 + a.major));
+        if let Some(scatter) = BivariateNormal::new(points.center(), points.covariance()) {
+            // A circle turns with the shots, all the ground holds all of them, and more ground never fewer.
+            let spot = |p: &Points| Point { x: p.center().x, y: p.center().y };
+            let round = scatter.circle(spot(&points), away);
+            let turned = BivariateNormal::new(other.center(), other.covariance()).unwrap().circle(spot(&other), away);
+            prop_assert!((round - turned).abs() < 1e-8, "{round} {turned}");
+            let all = Range { low: f64::NEG_INFINITY, high: f64::INFINITY };
+            prop_assert!((scatter.rectangle(all, all) - 1.0).abs() < 1e-10);
+            let box_ = Range { low: points.center().x - away, high: points.center().x + away };
+            prop_assert!(scatter.rectangle(box_, all) >= round - 1e-9);
+        }
     }
 
     #[test]

@@ -1,0 +1,179 @@
+//! Shots as points on the ground: center, covariance, ellipse, correlation.
+//!
+//! Ellipses are the chi-square kind: where a normal scatter with this center and covariance puts a share of its
+//! shots. Source: standard multivariate normal theory (Anderson, An Introduction to Multivariate Statistical
+//! Analysis, 2003); interval for a correlation R. A. Fisher, Metron 1 (1921), 3–32.
+
+use crate::describe::mean;
+use crate::difference::Refusal;
+use crate::distributions::{chi_square_upper, normal_upper, t_sf};
+use crate::level::{Interval, Level};
+use crate::sample::{SampleError, check_value};
+use std::f64::consts::PI;
+
+/// At least two points, checked once at the door.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Points {
+    n: usize,
+    center: Point,
+    covariance: Covariance,
+}
+
+/// A place.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Point {
+    /// Along the first axis.
+    pub x: f64,
+    /// Along the second axis.
+    pub y: f64,
+}
+
+/// Variances and covariance with divisor n − 1.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Covariance {
+    /// Variance along the first axis.
+    pub xx: f64,
+    /// Covariance.
+    pub xy: f64,
+    /// Variance along the second axis.
+    pub yy: f64,
+}
+
+/// An ellipse around a center.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub struct Ellipse {
+    /// Its center.
+    pub center: Point,
+    /// Half the longer axis.
+    pub major: f64,
+    /// Half the shorter axis.
+    pub minor: f64,
+    /// Angle of the longer axis from the first axis, degrees in (−90, 90].
+    pub angle_deg: f64,
+}
+
+impl Ellipse {
+    /// π times both half axes.
+    #[must_use]
+    pub fn area(&self) -> f64 {
+        PI * self.major * self.minor
+    }
+}
+
+impl Covariance {
+    /// xx·yy − xy².
+    #[must_use]
+    pub fn determinant(&self) -> f64 {
+        self.xx * self.yy - self.xy * self.xy
+    }
+
+    /// Variance along the longer axis of the scatter.
+    #[must_use]
+    pub fn largest(&self) -> f64 {
+        0.5 * (self.xx + self.yy) + (0.5 * (self.xx - self.yy)).hypot(self.xy)
+    }
+
+    /// Variance across it, without cancellation: determinant / largest.
+    #[must_use]
+    pub fn smallest(&self) -> f64 {
+        let largest = self.largest();
+        if largest > 0.0 { (self.determinant() / largest).max(0.0) } else { 0.0 }
+    }
+}
+
+impl Points {
+    /// Takes coordinates, as many of each; what is beyond the shorter list does not count.
+    ///
+    /// # Errors
+    /// Fewer than two points, a coordinate that is not finite or too large.
+    pub fn new(x: &[f64], y: &[f64]) -> Result<Points, SampleError> {
+        let n = x.len().min(y.len());
+        if n < 2 {
+            return Err(SampleError::TooFew { got: n, need: 2 });
+        }
+        let (x, y) = (&x[..n], &y[..n]);
+        for (index, (&x, &y)) in x.iter().zip(y).enumerate() {
+            check_value(index, x)?;
+            check_value(index, y)?;
+        }
+        let center = Point { x: mean(x), y: mean(y) };
+        let products = |a: &[f64], ma: f64, b: &[f64], mb: f64| {
+            a.iter().zip(b).map(|(a, b)| (a - ma) * (b - mb)).sum::<f64>() / (n - 1) as f64
+        };
+        let covariance = Covariance {
+            xx: products(x, center.x, x, center.x),
+            xy: products(x, center.x, y, center.y),
+            yy: products(y, center.y, y, center.y),
+        };
+        Ok(Points { n, center, covariance })
+    }
+
+    /// Number of points.
+    #[must_use]
+    pub fn n(&self) -> usize {
+        self.n
+    }
+
+    /// Means of both coordinates.
+    #[must_use]
+    pub fn center(&self) -> Point {
+        self.center
+    }
+
+    /// Covariance with divisor n − 1.
+    #[must_use]
+    pub fn covariance(&self) -> Covariance {
+        self.covariance
+    }
+
+    /// Where a normal scatter like this puts `share` of its shots; `None` for a share not between 0 and 1.
+    ///
+    /// Half axes √(q λ), q = −2 ln(1 − share), λ the variances along and across.
+    #[must_use]
+    pub fn ellipse(&self, share: f64) -> Option<Ellipse> {
+        if !(share > 0.0 && share < 1.0) {
+            return None;
+        }
+        let (q, c) = (chi_square_upper(1.0 - share, 2.0), &self.covariance);
+        let angle = 0.5 * (2.0 * c.xy).atan2(c.xx - c.yy);
+        Some(Ellipse {
+            center: self.center,
+            major: (q * c.largest()).sqrt(),
+            minor: (q * c.smallest()).sqrt(),
+            angle_deg: angle.to_degrees(),
+        })
+    }
+
+    /// Pearson's correlation; 0 where a coordinate does not vary.
+    #[must_use]
+    pub fn correlation(&self) -> f64 {
+        let r = self.covariance.xy / (self.covariance.xx.sqrt() * self.covariance.yy.sqrt());
+        if r.is_finite() { r.clamp(-1.0, 1.0) } else { 0.0 }
+    }
+
+    /// Two-sided p of no correlation, t = r√((n−2)/(1−r²)).
+    ///
+    /// # Errors
+    /// Fewer than three points.
+    pub fn correlation_p(&self) -> Result<f64, Refusal> {
+        if self.n < 3 {
+            return Err(Refusal::TooFew { got: self.n, need: 3 });
+        }
+        let (r, df) = (self.correlation(), (self.n - 2) as f64);
+        Ok(2.0 * t_sf(r.abs() * (df / ((1.0 - r) * (1.0 + r))).sqrt(), df))
+    }
+
+    /// Interval for the correlation by Fisher's z.
+    ///
+    /// # Errors
+    /// Fewer than four points.
+    pub fn correlation_interval(&self, level: Level) -> Result<Interval, Refusal> {
+        if self.n < 4 {
+            return Err(Refusal::TooFew { got: self.n, need: 4 });
+        }
+        let half_width = normal_upper(level.tail()) / ((self.n - 3) as f64).sqrt();
+        let z = self.correlation().atanh();
+        Ok(Interval { level, low: (z - half_width).tanh(), high: (z + half_width).tanh() })
+    }
+}
