@@ -1,9 +1,17 @@
 //! A session and a question in, a report out.
 
-use crate::question::Question;
-use crate::report::Report;
+use crate::analysis::levels::MOST_PLANNED_ROUNDS;
+use crate::judge::{self, Judgment};
+use crate::measure;
+use crate::question::{Question, Stopping};
+use crate::report::{Answer, Asked, Finding, Report};
 use crate::session::Session;
+use crate::verdict::{Decision, Why};
+use crate::words;
 use serde::{Deserialize, Serialize};
+
+/// More builds than this are no fitting session; each would need its own row of findings.
+pub const MOST_BUILDS: usize = 50;
 
 /// What [`check`] is asked.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -36,10 +44,125 @@ pub struct Refusal {
 /// A [`Refusal`] when the question names a build that is not there or a margin that is no number.
 /// A session that holds too little is no error: the report says what is missing.
 pub fn check(request: &CheckRequest) -> Result<Report, Refusal> {
-    Err(Refusal {
-        kind: "not_built_yet".into(),
-        place: String::new(),
-        message: format!("{} shots", request.session.shots.len()),
-        remedy: String::new(),
+    let CheckRequest { session, question } = request;
+    refuse_unusable(session, question)?;
+    let judgments = judge::judge(session, question);
+    let headline = match question.candidate {
+        Some(chosen) => judgments.iter().find(|j| j.candidate == chosen && j.measure == question.measure),
+        None => judge::leading(&judgments, &question.measure),
+    };
+    Ok(Report {
+        asked: Asked {
+            baseline: question.baseline,
+            candidate: headline.map(|j| j.candidate),
+            measure: question.measure.clone(),
+            goal: judge::goal(question, &question.measure),
+            margin: judge::margin(question, &question.measure),
+            margin_is_default: question.margin.is_none(),
+            stopping: question.stopping.clone(),
+        },
+        order: session.order,
+        rounds: headline.map_or(0, |j| j.shared_rounds),
+        answer: headline.map_or_else(|| no_answer(session, question), |j| answer(session, j)),
+        overlays: headline.map_or_else(Vec::new, |j| words::overlays(session, question, j)),
+        findings: judgments.iter().map(|j| finding(session, j)).collect(),
     })
+}
+
+fn answer(session: &Session, judgment: &Judgment) -> Answer {
+    Answer {
+        candidate: Some(judgment.candidate),
+        decision: judgment.decision,
+        estimate: judgment.estimate.clone(),
+        words: words::words(session, judgment),
+    }
+}
+
+fn finding(session: &Session, judgment: &Judgment) -> Finding {
+    Finding {
+        baseline: judgment.baseline,
+        candidate: judgment.candidate,
+        measure: judgment.measure.clone(),
+        decision: judgment.decision,
+        estimate: judgment.estimate.clone(),
+        words: words::words(session, judgment),
+        numbers: judgment.pair.numbers.clone(),
+    }
+}
+
+/// The answer when there is nobody to hold against the baseline.
+fn no_answer(session: &Session, question: &Question) -> Answer {
+    let nothing = session.shots.is_empty() && session.summaries.is_empty();
+    let decision = Decision::cannot_answer(if nothing { Why::NoShots } else { Why::OneBuild });
+    let words = words::without_a_pair(session, &question.measure, &decision);
+    Answer { candidate: None, decision, estimate: None, words }
+}
+
+fn refuse_unusable(session: &Session, question: &Question) -> Result<(), Refusal> {
+    let builds = session.builds.len();
+    let refusal = |kind: &str, place: &str, message: String, remedy: &str| {
+        Err(Refusal { kind: kind.into(), place: place.into(), message, remedy: remedy.into() })
+    };
+    if builds > MOST_BUILDS {
+        return refusal(
+            "too_many_builds",
+            "session.builds",
+            format!("There are {builds} builds; a session can hold at most {MOST_BUILDS}."),
+            "Check which column names the club, or leave some of them out.",
+        );
+    }
+    for (place, build) in
+        [("question.baseline", Some(question.baseline)), ("question.candidate", question.candidate)]
+    {
+        if build.is_some_and(|b| b >= builds && builds > 0) {
+            return refusal(
+                "no_such_build",
+                place,
+                format!(
+                    "There is no build number {}; there are {builds}, counted from 0.",
+                    build.unwrap_or(0)
+                ),
+                "Name a build that is in the session.",
+            );
+        }
+    }
+    if question.candidate == Some(question.baseline) && builds > 0 {
+        return refusal(
+            "same_build_twice",
+            "question.candidate",
+            "A build cannot be compared with itself.".into(),
+            "Choose another candidate, or leave it open.",
+        );
+    }
+    if measure::known(&question.measure).is_none() && session.measure_index(&question.measure).is_none() {
+        return refusal(
+            "no_such_measure",
+            "question.measure",
+            format!("There is no measure called {}.", words::short_name(&question.measure.0)),
+            "Choose a measure that the session has.",
+        );
+    }
+    for (place, margin) in
+        [("question.margin", question.margin), ("question.first_margin", question.first_margin)]
+    {
+        if margin.is_some_and(|m| !m.is_finite() || m < 0.0) {
+            return refusal(
+                "not_a_margin",
+                place,
+                "The smallest difference that matters must be a number, zero or more.".into(),
+                "Enter a size without a sign, or leave it open for the usual one.",
+            );
+        }
+    }
+    match &question.stopping {
+        Stopping::Planned { planned_rounds, .. } if !(2..=MOST_PLANNED_ROUNDS).contains(planned_rounds) => {
+            refusal(
+                "not_a_plan",
+                "question.stopping.planned_rounds",
+                format!("A plan has 2 to {MOST_PLANNED_ROUNDS} rounds, not {planned_rounds}."),
+                "Enter the number of rounds that was planned, or say that it was not fixed.",
+            )
+        }
+        _ => Ok(()),
+    }
 }

@@ -7,10 +7,15 @@
 //! Knows no clocks, no random devices and no browser. The difference is always
 //! *candidate − baseline*, in canonical units (yd, mph, rpm, deg, s, mm, right positive).
 
+pub mod analysis;
 pub mod check;
+mod families;
+mod judge;
 pub mod measure;
 pub mod question;
 pub mod read;
 pub mod report;
 pub mod session;
 pub mod units;
+pub mod verdict;
+pub mod words;

@@ -1,0 +1,40 @@
+//! What warming up, tiring and the usual spread can amount to: the constants of ours that stand in
+//! for what a session did not control.
+//!
+//! The allowances for carry, ball speed and club speed are measured by simulation: 6 yd is what a
+//! strongly drifting session needs so that a plain comparison of two blocks keeps its error rate
+//! (a typically drifting one needs 2.5 yd), and 0.45 and 0.31 mph go with each of those yards.
+//! Those of offline and spin are judgement; for every other measure it is half the default
+//! worthwhile difference, judgement too. A column outside the trade's list gets none: nothing is
+//! known of how it drifts, and the words say how little drift would explain the lead.
+
+use crate::measure::{self, MeasureId};
+
+/// Widening of a half-width by the drift that order alone can cause, in the measure's unit.
+#[must_use]
+pub fn order_allowance(id: &MeasureId) -> f64 {
+    match id.0.as_str() {
+        "carry" | "total" | "offline" => 6.0,
+        "ball_speed" => 2.7,
+        "club_speed" => 1.9,
+        "spin_rate" => 150.0,
+        _ => measure::known(id).map_or(0.0, |m| m.margin / 2.0),
+    }
+}
+
+/// The high end of the usual standard deviation of single shots, taken when averages come without one.
+///
+/// Ranges are common practice, no source; launch angle and club speed are our assumption.
+/// `None` where no usual spread is known: then averages without a deviation give no verdict.
+#[must_use]
+pub fn largest_usual_sd(id: &MeasureId) -> Option<f64> {
+    match id.0.as_str() {
+        "carry" | "total" => Some(14.0),
+        "offline" => Some(20.0),
+        "ball_speed" => Some(4.0),
+        "club_speed" => Some(2.2),
+        "spin_rate" => Some(600.0),
+        "launch_angle" => Some(2.5),
+        _ => None,
+    }
+}

@@ -1,0 +1,17 @@
+//! From shots to a careful difference: which comparison a session allows, and how wide it must be.
+//!
+//! Builds hit in turn are compared within rounds; everything else by Welch with an allowance for
+//! the order; averages by Welch from what was printed. Source of the choices: measured by simulation,
+//! see `stats::choices` and [`allowance`].
+
+pub mod allowance;
+mod averages;
+mod estimate;
+pub mod levels;
+mod pair;
+mod shots;
+
+pub use estimate::{Counts, Estimate, Group, Method, Numbers, Range, TextbookTest};
+pub use levels::{Levels, Rule, levels};
+pub use pair::{Comparison, Pair, compare};
+pub use shots::{Include, ShotTable};

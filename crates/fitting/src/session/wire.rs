@@ -1,0 +1,154 @@
+//! The session as it crosses the boundary: values keyed by measure id.
+
+use super::{Build, CustomMeasure, MeasureId, Order, Summary};
+use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
+
+/// A shot with its values keyed by measure id.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct Shot {
+    /// Index into the session's builds.
+    pub build: usize,
+    /// The pass through the builds, from 1.
+    #[serde(default)]
+    pub round: Option<u32>,
+    /// The shot's own number.
+    #[serde(default)]
+    pub number: Option<u32>,
+    /// Canonical units; null where nothing was read.
+    pub values: BTreeMap<MeasureId, Option<f64>>,
+    /// Why it was set aside, null when it counts.
+    #[serde(default)]
+    pub left_out: Option<String>,
+}
+
+/// A session as plain data.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct Session {
+    /// In order of first appearance.
+    pub builds: Vec<Build>,
+    /// Measure ids present.
+    #[serde(default)]
+    pub measures: Vec<MeasureId>,
+    /// Measures outside the trade's list.
+    #[serde(default)]
+    pub custom: Vec<CustomMeasure>,
+    /// In the order hit.
+    #[serde(default)]
+    pub shots: Vec<Shot>,
+    /// Averages.
+    #[serde(default)]
+    pub summaries: Vec<Summary>,
+    /// How builds and time lie.
+    #[serde(default)]
+    pub order: Order,
+}
+
+impl From<super::Session> for Session {
+    fn from(session: super::Session) -> Self {
+        let measures = session.measures;
+        let shots = session
+            .shots
+            .into_iter()
+            .map(|shot| Shot {
+                build: shot.build,
+                round: shot.round,
+                number: shot.number,
+                values: measures.iter().cloned().zip(shot.values).collect(),
+                left_out: shot.left_out,
+            })
+            .collect();
+        Session {
+            builds: session.builds,
+            measures,
+            custom: session.custom,
+            shots,
+            summaries: session.summaries,
+            order: session.order,
+        }
+    }
+}
+
+/// Why plain data is no session.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum SessionError {
+    /// A shot names a build that is not in the list.
+    ShotBuild {
+        /// Position of the shot, from 0.
+        shot: usize,
+        /// The build index it names.
+        build: usize,
+        /// How many builds there are.
+        builds: usize,
+    },
+    /// A summary names a build that is not in the list.
+    SummaryBuild {
+        /// Position of the summary, from 0.
+        summary: usize,
+        /// The build index it names.
+        build: usize,
+        /// How many builds there are.
+        builds: usize,
+    },
+}
+
+impl std::fmt::Display for SessionError {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        let (what, place, build, builds) = match *self {
+            Self::ShotBuild { shot, build, builds } => ("shots", shot, build, builds),
+            Self::SummaryBuild { summary, build, builds } => ("summaries", summary, build, builds),
+        };
+        write!(
+            f,
+            "{what}[{place}].build is {build}, but there are {builds} builds: use an index from 0 to below {builds}"
+        )
+    }
+}
+
+impl std::error::Error for SessionError {}
+
+impl TryFrom<Session> for super::Session {
+    type Error = SessionError;
+
+    fn try_from(session: Session) -> Result<Self, SessionError> {
+        let builds = session.builds.len();
+        if let Some((shot, s)) = session.shots.iter().enumerate().find(|(_, s)| s.build >= builds) {
+            return Err(SessionError::ShotBuild { shot, build: s.build, builds });
+        }
+        if let Some((summary, s)) = session.summaries.iter().enumerate().find(|(_, s)| s.build >= builds) {
+            return Err(SessionError::SummaryBuild { summary, build: s.build, builds });
+        }
+        let mut measures = session.measures;
+        let mut known: std::collections::BTreeSet<MeasureId> = measures.iter().cloned().collect();
+        let in_shots = session.shots.iter().flat_map(|s| s.values.keys());
+        for id in in_shots.chain(session.summaries.iter().flat_map(|s| s.values.keys())) {
+            if known.insert(id.clone()) {
+                measures.push(id.clone());
+            }
+        }
+        let shots = session
+            .shots
+            .into_iter()
+            .map(|shot| super::Shot {
+                build: shot.build,
+                round: shot.round,
+                number: shot.number,
+                values: measures
+                    .iter()
+                    .map(|id| shot.values.get(id).copied().flatten().filter(|v| v.is_finite()))
+                    .collect(),
+                left_out: shot.left_out,
+            })
+            .collect();
+        Ok(super::Session {
+            builds: session.builds,
+            measures,
+            custom: session.custom,
+            shots,
+            summaries: session.summaries,
+            order: session.order,
+        })
+    }
+}

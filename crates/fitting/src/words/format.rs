@@ -1,0 +1,261 @@
+//! Numbers as a golfer reads them: rounded to what the measure deserves, never so far that they
+//! contradict the decision they explain.
+
+use crate::measure::{self, MeasureId, Unit};
+use crate::session::Session;
+
+/// Longest build name that a sentence carries; longer ones are cut with an ellipsis.
+const LONGEST_NAME: usize = 28;
+
+/// A measure as sentences need it.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) struct Subject {
+    pub(crate) id: MeasureId,
+    /// Lower case, for the middle of a sentence.
+    pub(crate) name: String,
+    /// As printed after a number, with its leading space; empty for a plain ratio.
+    unit: String,
+    decimals: usize,
+}
+
+impl Subject {
+    /// The measure's name and unit, whether it is the trade's or the golfer's own.
+    pub(crate) fn of(id: &MeasureId, session: &Session) -> Self {
+        if let Some(known) = measure::known(id) {
+            return Self {
+                id: id.clone(),
+                name: known.name.to_lowercase(),
+                unit: unit_suffix(known.unit),
+                decimals: usize::from(known.decimals),
+            };
+        }
+        let custom = session.custom.iter().find(|c| c.id == *id);
+        let unit = custom.map_or("", |c| c.unit.as_str());
+        Self {
+            id: id.clone(),
+            name: short_name(custom.map_or(id.0.as_str(), |c| c.name.as_str())),
+            unit: if unit.is_empty() { String::new() } else { format!(" {}", short_name(unit)) },
+            decimals: 2,
+        }
+    }
+
+    /// The unit alone, empty for a plain ratio.
+    pub(crate) fn unit(&self) -> &str {
+        self.unit.trim_start()
+    }
+
+    /// A size without a sign: `8 yd`.
+    pub(crate) fn amount(&self, x: f64) -> String {
+        format!("{}{}", number(x.abs(), self.decimals_for(x)), self.unit)
+    }
+
+    /// A value with its sign: `254 yd`, `−1.2°`.
+    pub(crate) fn value(&self, x: f64) -> String {
+        format!("{}{}", number(x, self.decimals), self.unit)
+    }
+
+    /// A size that somebody chose, with just the digits it has: `5 yd`, `1.5 mph`.
+    pub(crate) fn chosen(&self, x: f64) -> String {
+        let exact = |d: &usize| {
+            let scale = 10_f64.powi(i32::try_from(*d).unwrap_or(0));
+            ((x * scale).round() - x * scale).abs() < 1e-6
+        };
+        let decimals = (0..4).find(exact).unwrap_or(4);
+        format!("{}{}", number(x.abs(), decimals), self.unit)
+    }
+
+    /// Two sizes without signs, the smaller first: `7 to 15 yd`. With enough digits that the smaller one
+    /// stays on its side of the margin.
+    pub(crate) fn span(&self, a: f64, b: f64, margin: Option<f64>) -> String {
+        let (small, large) = if a.abs() <= b.abs() { (a.abs(), b.abs()) } else { (b.abs(), a.abs()) };
+        let on_its_side = |d: &usize| {
+            let scale = 10_f64.powi(i32::try_from(*d).unwrap_or(0));
+            let printed = (small * scale).round() / scale;
+            margin.is_none_or(|m| (printed < m) == (small < m))
+        };
+        let least = self.decimals_for(small);
+        let decimals = (least..least + 3).find(on_its_side).unwrap_or(least + 3);
+        format!("{} to {}{}", number(small, decimals), number(large, decimals), self.unit)
+    }
+
+    /// A size that must stay below a limit when printed: rounded up, with one more digit if it
+    /// would otherwise reach the limit.
+    pub(crate) fn at_most(&self, x: f64, limit: f64) -> String {
+        let up = |decimals: usize| {
+            let scale = 10_f64.powi(i32::try_from(decimals).unwrap_or(0));
+            (x.abs() * scale).ceil() / scale
+        };
+        let decimals =
+            (self.decimals..self.decimals + 3).find(|&d| up(d) < limit).unwrap_or(self.decimals + 3);
+        format!("{}{}", number(up(decimals), decimals), self.unit)
+    }
+
+    /// Whether nothing but zeros would be printed.
+    pub(crate) fn prints_as_zero(&self, x: f64) -> bool {
+        number(x.abs(), self.decimals).bytes().all(|b| matches!(b, b'0' | b'.'))
+    }
+
+    /// Enough digits that a size that is not zero does not print as zero.
+    fn decimals_for(&self, x: f64) -> usize {
+        let x = x.abs();
+        let printed_as_zero = |d: usize| x * 10_f64.powi(i32::try_from(d).unwrap_or(0)) < 0.5;
+        if x < 1e-9 {
+            return self.decimals;
+        }
+        (self.decimals..self.decimals + 3).find(|&d| !printed_as_zero(d)).unwrap_or(self.decimals + 3)
+    }
+}
+
+/// The unit as it is printed after a number.
+fn unit_suffix(unit: Unit) -> String {
+    match unit {
+        Unit::Yd => " yd",
+        Unit::Mph => " mph",
+        Unit::Rpm => " rpm",
+        Unit::Deg => "°",
+        Unit::S => " s",
+        Unit::Mm => " mm",
+        Unit::Ratio => "",
+    }
+    .to_owned()
+}
+
+/// A number with a true minus sign and thousands set apart, as English prints it.
+pub(crate) fn number(x: f64, decimals: usize) -> String {
+    let plain = format!("{:.decimals$}", x.abs());
+    let (whole, fraction) = plain.split_once('.').map_or((plain.as_str(), ""), |(w, f)| (w, f));
+    let mut text = String::with_capacity(plain.len() + 4);
+    let is_zero = plain.bytes().all(|b| matches!(b, b'0' | b'.'));
+    if x < 0.0 && !is_zero {
+        text.push('\u{2212}');
+    }
+    for (i, digit) in whole.chars().enumerate() {
+        if i > 0 && (whole.len() - i).is_multiple_of(3) {
+            text.push(',');
+        }
+        text.push(digit);
+    }
+    if !fraction.is_empty() {
+        text.push('.');
+        text.push_str(fraction);
+    }
+    text
+}
+
+/// A name short enough for a sentence, control characters made visible as spaces.
+pub(crate) fn short_name(name: &str) -> String {
+    let clean: String = name
+        .chars()
+        .take(LONGEST_NAME + 1)
+        .map(|c| if c.is_control() || is_direction_mark(c) { ' ' } else { c })
+        .collect();
+    if clean.chars().count() <= LONGEST_NAME {
+        return clean.trim().to_owned();
+    }
+    let cut: String = clean.chars().take(LONGEST_NAME - 1).collect();
+    format!("{}…", cut.trim_end())
+}
+
+/// Marks that would turn the reading direction of the rest of a sentence.
+fn is_direction_mark(c: char) -> bool {
+    matches!(c, '\u{200E}' | '\u{200F}' | '\u{202A}'..='\u{202E}' | '\u{2066}'..='\u{2069}')
+}
+
+/// `1 shot`, `15 shots`.
+pub(crate) fn shots(n: usize) -> String {
+    if n == 1 { "1 shot".to_owned() } else { format!("{} shots", counted(n)) }
+}
+
+/// A count with its thousands set apart.
+pub(crate) fn counted(n: usize) -> String {
+    let digits = n.to_string();
+    let mut text = String::new();
+    for (i, digit) in digits.chars().enumerate() {
+        if i > 0 && (digits.len() - i).is_multiple_of(3) {
+            text.push(',');
+        }
+        text.push(digit);
+    }
+    text
+}
+
+/// A chance as a golfer counts it: `about 4 of 10 sessions like this`.
+pub(crate) fn chance(p: f64) -> String {
+    if p >= 0.95 {
+        return "nearly all sessions like this".to_owned();
+    }
+    if p >= 0.15 {
+        return format!("about {} of 10 sessions like this", number((p * 10.0).round().clamp(2.0, 9.0), 0));
+    }
+    if p < 0.001 {
+        return "fewer than 1 of 1,000 sessions like this".to_owned();
+    }
+    let one_in = [10.0, 15.0, 20.0, 30.0, 50.0, 100.0, 200.0, 500.0, 1000.0];
+    let nearest = one_in.iter().copied().min_by(|a, b| {
+        let distance = |n: &f64| (p * n).ln().abs();
+        distance(a).total_cmp(&distance(b))
+    });
+    format!("about 1 of {} sessions like this", number(nearest.unwrap_or(1000.0), 0))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn subject(id: &str) -> Subject {
+        Subject::of(&id.into(), &Session::default())
+    }
+
+    #[test]
+    fn numbers_are_printed_as_english_prints_them() {
+        assert_eq!(number(2850.4, 0), "2,850");
+        assert_eq!(number(-1.25, 1), "\u{2212}1.2");
+        assert_eq!(number(-0.04, 1), "0.0");
+        assert_eq!(number(1_234_567.0, 2), "1,234,567.00");
+        assert_eq!(counted(100_000), "100,000");
+    }
+
+    #[test]
+    fn a_size_that_is_not_zero_is_not_printed_as_zero() {
+        assert_eq!(subject("carry").span(0.3, 12.2, None), "0.3 to 12.2 yd");
+        assert_eq!(subject("carry").span(-12.2, -1.4, None), "1 to 12 yd");
+        assert_eq!(subject("carry").amount(0.0), "0 yd");
+    }
+
+    #[test]
+    fn a_span_does_not_cross_the_margin_by_rounding() {
+        assert_eq!(subject("carry").span(4.6, 25.2, Some(5.0)), "4.6 to 25.2 yd");
+        assert_eq!(subject("carry").span(5.4, 25.2, Some(5.0)), "5 to 25 yd");
+        assert_eq!(subject("carry").chosen(5.0), "5 yd");
+        assert_eq!(subject("ball_speed").chosen(1.5), "1.5 mph");
+    }
+
+    #[test]
+    fn at_most_stays_below_its_limit() {
+        assert_eq!(subject("carry").at_most(3.2, 5.0), "4 yd");
+        assert_eq!(subject("carry").at_most(4.73, 5.0), "4.8 yd");
+        assert_eq!(subject("carry").at_most(4.96, 5.0), "4.96 yd");
+    }
+
+    #[test]
+    fn chances_are_counted_in_sessions() {
+        let rows = [
+            (0.97, "nearly all sessions like this"),
+            (0.41, "about 4 of 10 sessions like this"),
+            (0.11, "about 1 of 10 sessions like this"),
+            (0.048, "about 1 of 20 sessions like this"),
+            (0.009, "about 1 of 100 sessions like this"),
+            (0.0001, "fewer than 1 of 1,000 sessions like this"),
+        ];
+        for (p, words) in rows {
+            assert_eq!(chance(p), words);
+        }
+    }
+
+    #[test]
+    fn hostile_names_are_cut_and_cannot_turn_the_sentence() {
+        assert_eq!(short_name("Driver\u{202E}B\n"), "Driver B");
+        assert_eq!(short_name(&"x".repeat(10_000)).chars().count(), LONGEST_NAME);
+        assert_eq!(short_name("<b>B</b>"), "<b>B</b>");
+    }
+}

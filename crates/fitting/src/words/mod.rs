@@ -1,0 +1,28 @@
+//! Decisions and warnings in plain words.
+//!
+//! Every sentence a golfer reads about a verdict is made here, by reading a decision and its
+//! numbers. Nothing here compares a number with a threshold to find out what is true; only how it is said.
+
+mod answer;
+mod case;
+mod format;
+mod overlay;
+mod phrases;
+
+use serde::Serialize;
+
+pub(crate) use answer::{without_a_pair, words};
+pub(crate) use format::{Subject, short_name};
+pub(crate) use overlay::overlays;
+
+/// Sentences for the golfer.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct Words {
+    /// The answer in one sentence.
+    pub headline: String,
+    /// How large, how sure, from how many shots.
+    pub detail: String,
+    /// What to do, or what would settle it.
+    pub next: String,
+}
