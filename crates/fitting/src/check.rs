@@ -6,6 +6,7 @@ use crate::measure;
 use crate::question::{Question, Stopping};
 use crate::report::{Answer, Asked, Finding, Report};
 use crate::session::Session;
+use crate::trust::trust;
 use crate::verdict::{Decision, Why};
 use crate::words;
 use serde::{Deserialize, Serialize};
@@ -65,6 +66,7 @@ pub fn check(request: &CheckRequest) -> Result<Report, Refusal> {
         rounds: headline.map_or(0, |j| j.shared_rounds),
         answer: headline.map_or_else(|| no_answer(session, question), |j| answer(session, j)),
         overlays: headline.map_or_else(Vec::new, |j| words::overlays(session, question, j)),
+        trust: headline.map_or_else(Vec::new, |j| trust(session, question, j.candidate)),
         findings: judgments.iter().map(|j| finding(session, j)).collect(),
     })
 }

@@ -16,6 +16,7 @@ pub mod question;
 pub mod read;
 pub mod report;
 pub mod session;
+pub mod trust;
 pub mod units;
 pub mod verdict;
 pub mod words;

@@ -6,6 +6,7 @@ use crate::analysis::{Estimate, Numbers};
 use crate::measure::MeasureId;
 use crate::question::{Goal, Stopping};
 use crate::session::Order;
+use crate::trust::TrustFinding;
 use crate::verdict::Decision;
 use crate::words::Words;
 use serde::Serialize;
@@ -109,6 +110,8 @@ pub struct Report {
     pub answer: Answer,
     /// What stands over it.
     pub overlays: Vec<Overlay>,
+    /// What makes this session more or less worth trusting, the most serious first.
+    pub trust: Vec<TrustFinding>,
     /// Every candidate on every measure.
     pub findings: Vec<Finding>,
 }

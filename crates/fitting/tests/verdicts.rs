@@ -316,7 +316,7 @@ fn in_averages(session: &Session) -> Session {
             let value = SummaryValue { mean: Some(mean), sd: Some(sd), low: None, high: None };
             Summary {
                 build,
-                n: Some(values.len() as u32),
+                n: u32::try_from(values.len()).ok(),
                 of: SummaryOf::All,
                 values: BTreeMap::from([(session.measures[0].clone(), value)]),
                 line: None,

@@ -38,3 +38,25 @@ pub fn largest_usual_sd(id: &MeasureId) -> Option<f64> {
         _ => None,
     }
 }
+
+/// Deficit of the first shot against a warm golfer's, yards of carry. Assumed, common practice, no source.
+const WARM_UP_YD: f64 = 6.0;
+/// Shots after which about a third of the deficit is left. Assumed, common practice, no source.
+const WARM_UP_SHOTS: f64 = 8.0;
+
+/// Deficit that ordinary warming up leaves on the shot at this position of the session (from 0), in yards of carry.
+#[must_use]
+pub fn warm_up_deficit_yd(position: usize) -> f64 {
+    WARM_UP_YD * (-(position as f64) / WARM_UP_SHOTS).exp()
+}
+
+/// What one yard of carry lost to warming up costs on this measure; `None` where that is not known.
+#[must_use]
+pub fn per_yard_of_carry(id: &MeasureId) -> Option<f64> {
+    match id.0.as_str() {
+        "carry" | "total" => Some(1.0),
+        "ball_speed" => Some(0.45),
+        "club_speed" => Some(0.31),
+        _ => None,
+    }
+}

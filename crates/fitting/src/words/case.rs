@@ -1,6 +1,6 @@
 //! The parts that sentences are made of: names, values, sizes, chances, all from one judgment.
 
-use super::format::{Subject, chance, counted, short_name, shots};
+use super::format::{Subject, chance, count_of, short_name, shots};
 use super::phrases::{Phrase, phrase_for};
 use crate::analysis::{Estimate, Group, Method, Rule};
 use crate::judge::Judgment;
@@ -74,7 +74,7 @@ impl<'a> Case<'a> {
             shots(candidate.n),
             self.baseline,
             self.value(baseline.mean),
-            counted(baseline.n),
+            count_of(baseline.n),
         )
     }
 
@@ -124,11 +124,21 @@ impl<'a> Case<'a> {
                 self.subject.amount(estimate.detectable)
             );
         };
-        let (margin, each) = (self.subject.chosen(margin), counted(needed as usize));
+        let (margin, each) = (self.subject.chosen(margin), count_of(needed as usize));
         if needed > MOST_SHOTS_ASKED {
             return format!(
                 "With this much scatter it would take about {each} shots with each to settle {margin}: more than one \
                  visit holds. Unless a bigger gap is what you are after, choose by feel, look or price."
+            );
+        }
+        let fewest = estimate.n.baseline.min(estimate.n.candidate);
+        if estimate.method == Method::Rounds
+            && self.judgment.levels.rule == Rule::Fixed
+            && fewest >= needed as usize
+        {
+            return format!(
+                "Most sessions of this size settle {margin}; this one did not. A second one like it would most likely \
+                 tell."
             );
         }
         format!(

@@ -163,11 +163,11 @@ fn is_direction_mark(c: char) -> bool {
 
 /// `1 shot`, `15 shots`.
 pub(crate) fn shots(n: usize) -> String {
-    if n == 1 { "1 shot".to_owned() } else { format!("{} shots", counted(n)) }
+    if n == 1 { "1 shot".to_owned() } else { format!("{} shots", count_of(n)) }
 }
 
 /// A count with its thousands set apart.
-pub(crate) fn counted(n: usize) -> String {
+pub(crate) fn count_of(n: usize) -> String {
     let digits = n.to_string();
     let mut text = String::new();
     for (i, digit) in digits.chars().enumerate() {
@@ -212,7 +212,7 @@ mod tests {
         assert_eq!(number(-1.25, 1), "\u{2212}1.2");
         assert_eq!(number(-0.04, 1), "0.0");
         assert_eq!(number(1_234_567.0, 2), "1,234,567.00");
-        assert_eq!(counted(100_000), "100,000");
+        assert_eq!(count_of(100_000), "100,000");
     }
 
     #[test]

@@ -12,7 +12,7 @@ mod phrases;
 use serde::Serialize;
 
 pub(crate) use answer::{without_a_pair, words};
-pub(crate) use format::{Subject, short_name};
+pub(crate) use format::{Subject, count_of, short_name, shots};
 pub(crate) use overlay::overlays;
 
 /// Sentences for the golfer.

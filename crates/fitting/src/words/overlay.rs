@@ -2,7 +2,7 @@
 //! measure's own unit, and what to do.
 
 use super::case::Case;
-use super::format::{counted, shots};
+use super::format::{count_of, shots};
 use crate::analysis::{Estimate, Method, Rule};
 use crate::judge::Judgment;
 use crate::question::Question;
@@ -144,7 +144,7 @@ fn several_builds(case: &Case) -> Option<Overlay> {
         5 => "Five".to_owned(),
         6 => "Six".to_owned(),
         7 => "Seven".to_owned(),
-        _ => counted(tried),
+        _ => count_of(tried),
     };
     overlay(
         OverlayKind::SeveralBuilds,

@@ -1,0 +1,187 @@
+//! Looks for what makes a comparison lie, in the session's own numbers.
+
+use super::Seen;
+use crate::analysis::allowance::{per_yard_of_carry, warm_up_deficit_yd};
+use crate::analysis::{Rule, ShotTable, levels};
+use crate::measure::{self, MeasureId};
+use crate::question::Question;
+use crate::session::{Order, Session, Shot, SummaryOf};
+use stats::describe::{MAD_TO_SD, mad, mean, median};
+use std::collections::BTreeMap;
+
+/// A head start from warming up below this many yards of carry is not worth a word.
+const SMALLEST_HEAD_START_YD: f64 = 1.0;
+/// One build with this many times the shots of the other is worth a word.
+const UNEQUAL: f64 = 2.0;
+/// Shots farther from their build's median than this many robust deviations are pointed at.
+const FAR: f64 = 3.5;
+/// Numbers that miss more than this share of themselves are no count of shots.
+const MOST_MISSING: f64 = 2.0;
+
+/// Everything seen, in the order of the session's life.
+pub(super) fn look(session: &Session, question: &Question, candidate: usize) -> Vec<Seen> {
+    let table = ShotTable::new(session);
+    let baseline = question.baseline;
+    let rounds = table.shared_rounds(baseline, candidate);
+    let of_pair: Vec<(usize, &Shot)> = session
+        .shots
+        .iter()
+        .enumerate()
+        .filter(|(_, s)| s.build == baseline || s.build == candidate)
+        .collect();
+    let count = |build| of_pair.iter().filter(|(_, s)| s.build == build).count();
+    let counts = [(baseline, count(baseline)), (candidate, count(candidate))];
+    if counts.iter().any(|(_, n)| *n == 0) {
+        return vec![Seen::AveragesOnly];
+    }
+    let mut seen = vec![Seen::Order {
+        order: if rounds > 0 { Order::Interleaved } else { not_in_turn(session.order) },
+        rounds,
+    }];
+    if rounds == 0 && session.order != Order::Unknown {
+        seen.extend(cold_start(&of_pair, &question.measure, baseline, candidate));
+    }
+    seen.extend(unequal(counts));
+    seen.extend(numbers_missing(session));
+    seen.extend(summaries_that_disagree(session, baseline, candidate));
+    if session.shots.iter().any(|s| s.left_out.is_some()) {
+        let left = |build| session.shots.iter().filter(|s| s.build == build && s.left_out.is_some()).count();
+        seen.push(Seen::LeftOut { by_build: (0..session.builds.len()).map(left).collect() });
+    }
+    seen.extend(far_shots(session, &question.measure, baseline, candidate));
+    match levels(&question.stopping, rounds).rule {
+        Rule::Open => seen.push(Seen::NotFixed),
+        Rule::Planned { round, planned } => seen.push(Seen::PlannedLooks { round, planned }),
+        Rule::Fixed => {}
+    }
+    seen.extend(no_swing_or_strike(session));
+    seen
+}
+
+/// Interleaved over all builds, but not for this pair, is blocked for this pair.
+fn not_in_turn(order: Order) -> Order {
+    if order == Order::Interleaved { Order::Blocked } else { order }
+}
+
+fn cold_start(of_pair: &[(usize, &Shot)], id: &MeasureId, baseline: usize, candidate: usize) -> Option<Seen> {
+    let deficit = |build: usize| {
+        let deficits: Vec<f64> =
+            of_pair.iter().filter(|(_, s)| s.build == build).map(|(i, _)| warm_up_deficit_yd(*i)).collect();
+        mean(&deficits)
+    };
+    let head_start = deficit(baseline) - deficit(candidate);
+    if head_start.abs() < SMALLEST_HEAD_START_YD {
+        return None;
+    }
+    let build = if head_start > 0.0 { baseline } else { candidate };
+    let shots = of_pair.iter().take_while(|(_, s)| s.build == build).count();
+    Some(Seen::ColdStart {
+        build,
+        shots,
+        head_start: per_yard_of_carry(id).map(|rate| rate * head_start.abs()),
+    })
+}
+
+fn unequal(counts: [(usize, usize); 2]) -> Option<Seen> {
+    let [mut fewer, mut more] = counts;
+    if fewer.1 > more.1 {
+        std::mem::swap(&mut fewer, &mut more);
+    }
+    (more.1 as f64 >= UNEQUAL * fewer.1 as f64).then_some(Seen::UnequalCounts {
+        fewer: fewer.0,
+        few: fewer.1,
+        more: more.0,
+        many: more.1,
+    })
+}
+
+/// Gaps in the shots' own numbers, counted over the session, or build by build where each starts again.
+fn numbers_missing(session: &Session) -> Option<Seen> {
+    let mut all: Vec<u32> = session.shots.iter().filter_map(|s| s.number).collect();
+    let total = all.len();
+    all.sort_unstable();
+    all.dedup();
+    let sequences = if all.len() == total {
+        vec![all]
+    } else {
+        let mut by_build: BTreeMap<usize, Vec<u32>> = BTreeMap::new();
+        for shot in &session.shots {
+            by_build.entry(shot.build).or_default().extend(shot.number);
+        }
+        by_build.into_values().collect()
+    };
+    let (mut missing, mut first) = (0, None);
+    for mut numbers in sequences {
+        numbers.sort_unstable();
+        numbers.dedup();
+        for pair in numbers.windows(2) {
+            let gap = (pair[1] - pair[0] - 1) as usize;
+            if gap > 0 {
+                missing += gap;
+                first = first.or(Some(pair[0] + 1));
+            }
+        }
+    }
+    let first = first?;
+    (missing as f64 <= MOST_MISSING * total as f64).then_some(Seen::NumbersMissing { missing, first })
+}
+
+fn summaries_that_disagree(session: &Session, baseline: usize, candidate: usize) -> Vec<Seen> {
+    let mut seen = Vec::new();
+    for summary in session.summaries.iter().filter(|s| s.of == SummaryOf::All) {
+        if summary.build != baseline && summary.build != candidate {
+            continue;
+        }
+        for (id, value) in &summary.values {
+            let Some((printed, index)) = value.mean.zip(session.measure_index(id)) else { continue };
+            let values: Vec<f64> = session
+                .shots
+                .iter()
+                .filter(|s| s.build == summary.build)
+                .filter_map(|s| s.values.get(index).copied().flatten())
+                .collect();
+            if values.is_empty() {
+                continue;
+            }
+            // Printed averages and printed shots are both rounded: half a unit of the last digit each.
+            let digit = 10_f64.powi(-measure::known(id).map_or(2, |m| i32::from(m.decimals)));
+            let of_shots = mean(&values);
+            if (printed - of_shots).abs() > digit {
+                seen.push(Seen::SummaryDisagrees {
+                    build: summary.build,
+                    measure: id.clone(),
+                    printed,
+                    of_shots,
+                    n: values.len(),
+                    claimed: summary.n,
+                });
+            }
+        }
+    }
+    seen
+}
+
+fn far_shots(session: &Session, id: &MeasureId, baseline: usize, candidate: usize) -> Option<Seen> {
+    let index = session.measure_index(id)?;
+    let far = |build: usize| -> usize {
+        let values: Vec<f64> = session
+            .shots
+            .iter()
+            .filter(|s| s.build == build)
+            .filter_map(|s| s.values.get(index).copied().flatten())
+            .collect();
+        let (Some(middle), Some(spread)) = (median(&values), mad(&values)) else { return 0 };
+        values.iter().filter(|v| spread > 0.0 && (*v - middle).abs() / (MAD_TO_SD * spread) > FAR).count()
+    };
+    let (of_baseline, of_candidate) = (far(baseline), far(candidate));
+    let count = of_baseline + of_candidate;
+    let build = if of_candidate > of_baseline { candidate } else { baseline };
+    (count > 0).then_some(Seen::FarShots { count, build })
+}
+
+fn no_swing_or_strike(session: &Session) -> Option<Seen> {
+    let has = |ids: &[&str]| session.measures.iter().any(|m| ids.contains(&m.0.as_str()));
+    let club_speed = has(&["club_speed"]);
+    let strike = has(&["strike_height", "strike_offset"]);
+    (!(club_speed && strike)).then_some(Seen::NoSwingOrStrike { club_speed, strike })
+}
