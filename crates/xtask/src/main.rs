@@ -5,6 +5,7 @@
 mod bench;
 mod browser;
 mod build;
+mod calibrate;
 mod demo;
 mod serve;
 mod shell;
@@ -29,6 +30,7 @@ cargo xtask COMMAND
   demo               write the invented sessions in demo/ anew, from their seeds
   simulate [...]     moments of many invented sessions (--level none|mild|typical|strong,
                      --order reversed|fixed|drawn|blocked, --builds, --each, --sessions, --seed)
+  calibrate [--short] how often verdicts are wrong, on invented sessions; writes tests/calibration.json
   sizes              print what a visitor downloads before the first answer
   help               this text
 ";
@@ -63,6 +65,7 @@ fn command(words: &[&str]) -> Result<()> {
         ["bench"] => bench::print(),
         ["demo"] => demo::write(),
         ["simulate", options @ ..] => simulate::report::print(options),
+        ["calibrate", options @ ..] => calibrate::run(options),
         ["sizes"] => build::site().and_then(|()| sizes::print_and_check()),
         other => bail!("`{}` is not a command\n\n{HELP}", other.join(" ")),
     }

@@ -1,0 +1,66 @@
+//! `cargo xtask calibrate`: how often the verdicts are wrong, measured on invented sessions whose truth is known.
+//!
+//! Everything goes through `fitting::check`, the very code that answers a golfer. Targets and their limits are
+//! listed in [`targets`]; limits are the figures measured when the methods were chosen plus about three
+//! Monte-Carlo standard errors. The full run writes `tests/calibration.json`, which the methods page shows.
+
+mod rate;
+mod sessions;
+mod targets;
+
+use crate::shell::root;
+use anyhow::{Context, Result, bail};
+use rate::Row;
+use std::fs;
+use std::time::Instant;
+
+/// How many sessions a rate is measured on.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Effort {
+    /// Divides the number of sessions of the full run.
+    divisor: u64,
+    /// Standard errors added to every limit, since fewer sessions scatter more.
+    slack: f64,
+}
+
+/// The figures that are published.
+const FULL: Effort = Effort { divisor: 1, slack: 0.0 };
+
+/// For every test run: a twentieth of the sessions, limits four standard errors wider, so that a right method
+/// fails by luck less than once in ten thousand runs of the whole table.
+const SHORT: Effort = Effort { divisor: 20, slack: 4.0 };
+
+/// Measures every target and prints the table; the full run also writes it down.
+pub(crate) fn run(words: &[&str]) -> Result<()> {
+    let effort = match words {
+        [] => FULL,
+        ["--short"] => SHORT,
+        other => bail!("`{}` is not an option of calibrate", other.join(" ")),
+    };
+    let started = Instant::now();
+    println!("{:>3}  {:66}{:>9}{:>9}{:>9}  ", "", "", "measured", "se", "limit");
+    let mut rows: Vec<Row> = Vec::new();
+    for target in targets::all() {
+        for row in target(effort) {
+            println!("{row}");
+            rows.push(row);
+        }
+    }
+    let missed = rows.iter().filter(|row| !row.pass).count();
+    println!(
+        "\n{} of {} within their limits, {:.0} s",
+        rows.len() - missed,
+        rows.len(),
+        started.elapsed().as_secs_f64()
+    );
+    if words.is_empty() {
+        let path = root().join("tests/calibration.json");
+        let text = serde_json::to_string_pretty(&rows).context("the table as JSON")?;
+        fs::write(&path, text + "\n").with_context(|| path.display().to_string())?;
+        println!("written to tests/calibration.json");
+    }
+    if missed > 0 {
+        bail!("{missed} targets are missed");
+    }
+    Ok(())
+}

@@ -1,0 +1,110 @@
+//! A share of invented sessions, counted on all cores, and the row of the table it becomes.
+
+use super::Effort;
+use serde::Serialize;
+use std::fmt;
+use std::num::NonZero;
+use std::thread;
+
+/// Counts in how many of `sessions` sessions `holds` is true. Each session is known by its number, so the count does
+/// not depend on how many threads share the work.
+pub(crate) fn rate(sessions: u64, holds: impl Fn(u64) -> bool + Sync) -> Rate {
+    let threads = thread::available_parallelism().map_or(1, NonZero::get) as u64;
+    let counted = thread::scope(|scope| {
+        let workers: Vec<_> = (0..threads)
+            .map(|first| {
+                let holds = &holds;
+                let step = usize::try_from(threads).unwrap_or(1);
+                scope.spawn(move || {
+                    (first..sessions).step_by(step).filter(|&number| holds(number)).count() as u64
+                })
+            })
+            .collect();
+        workers.into_iter().map(|worker| worker.join().unwrap_or(0)).sum()
+    });
+    Rate { counted, sessions }
+}
+
+/// A counted share.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Rate {
+    counted: u64,
+    sessions: u64,
+}
+
+impl Rate {
+    pub(crate) fn value(self) -> f64 {
+        self.counted as f64 / self.sessions as f64
+    }
+
+    /// √(p(1−p)/n), with p no smaller than one in n.
+    fn se(self) -> f64 {
+        let p = self.value().clamp(1.0 / self.sessions as f64, 0.5);
+        (p * (1.0 - p) / self.sessions as f64).sqrt()
+    }
+}
+
+/// Where a figure must lie.
+#[derive(Debug, Clone, Copy)]
+pub(crate) enum Limit {
+    AtMost(f64),
+    Between(f64, f64),
+}
+
+/// One line of the table.
+#[derive(Debug, Clone, Serialize)]
+pub(crate) struct Row {
+    /// Number of the target in the methods.
+    pub(crate) target: u32,
+    /// What was measured, in words.
+    pub(crate) what: String,
+    pub(crate) measured: f64,
+    /// Monte-Carlo standard error.
+    pub(crate) se: f64,
+    pub(crate) sessions: u64,
+    /// Lowest value allowed, if any.
+    pub(crate) at_least: Option<f64>,
+    /// Highest value allowed.
+    pub(crate) at_most: f64,
+    pub(crate) pass: bool,
+}
+
+impl Row {
+    pub(crate) fn of_rate(target: u32, what: String, rate: Rate, limit: Limit, effort: Effort) -> Self {
+        Self::of_value(target, what, (rate.value(), rate.se()), rate.sessions, limit, effort)
+    }
+
+    /// A figure that is no share; `measured` is the value with its standard error.
+    pub(crate) fn of_value(
+        target: u32,
+        what: String,
+        measured: (f64, f64),
+        sessions: u64,
+        limit: Limit,
+        effort: Effort,
+    ) -> Self {
+        let (measured, se) = measured;
+        let slack = effort.slack * se;
+        let (at_least, at_most) = match limit {
+            Limit::AtMost(most) => (None, most),
+            Limit::Between(least, most) => (Some(least), most),
+        };
+        let pass = measured <= at_most + slack && at_least.is_none_or(|least| measured >= least - slack);
+        Self { target, what, measured, se, sessions, at_least, at_most, pass }
+    }
+}
+
+impl fmt::Display for Row {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let limit = match self.at_least {
+            Some(least) => format!("{least:.2}-{:.2}", self.at_most),
+            None => format!("{:.3}", self.at_most),
+        };
+        let verdict = if self.pass { "" } else { "MISSED" };
+        write!(
+            f,
+            "{:>3}  {:66}{:>9.4}{:>9.4}{limit:>10}  {verdict}",
+            self.target, self.what, self.measured, self.se
+        )
+    }
+}
