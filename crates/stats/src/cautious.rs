@@ -40,6 +40,12 @@ impl CautiousDifference {
         CautiousDifference { widened: textbook.widened(factor), fallback: None, allowance }
     }
 
+    /// A difference whose standard error is careful already, with an allowance but no widening.
+    #[must_use]
+    pub fn taken_as_is(careful: &TDifference, allowance: f64) -> CautiousDifference {
+        CautiousDifference { widened: *careful, ..CautiousDifference::new(careful, allowance) }
+    }
+
     /// Candidate − baseline.
     #[must_use]
     pub fn diff(&self) -> f64 {
