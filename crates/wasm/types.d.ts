@@ -750,6 +750,10 @@ export type Report = {
    */
   overlays: Array<Overlay>,
   /**
+   * What makes this session more or less worth trusting, the most serious first.
+   */
+  trust: Array<TrustFinding>,
+  /**
    * Every candidate on every measure.
    */
   findings: Array<Finding>,
@@ -785,6 +789,119 @@ export type RowCounts = {
    */
   problems: number,
 };
+
+/**
+ * What was seen.
+ */
+export type Seen = { "kind": "order",
+/**
+ * As the analysis took it.
+ */
+order: Order,
+/**
+ * Rounds that hold both builds.
+ */
+rounds: number, } | { "kind": "cold_start",
+/**
+ * Index of the build that was hit cold.
+ */
+build: number,
+/**
+ * Its shots before any other build was touched.
+ */
+shots: number,
+/**
+ * Head start that ordinary warming up gives the other build, in the unit of the measure asked for.
+ */
+head_start: number | null, } | { "kind": "unequal_counts",
+/**
+ * Build with fewer shots.
+ */
+fewer: number,
+/**
+ * Its shots.
+ */
+few: number,
+/**
+ * Build with more shots.
+ */
+more: number,
+/**
+ * Its shots.
+ */
+many: number, } | { "kind": "drift",
+/**
+ * Change from the first shot to the last, in the measure's unit.
+ */
+change: number,
+/**
+ * Lower end of its interval.
+ */
+low: number,
+/**
+ * Upper end of it.
+ */
+high: number, } | { "kind": "numbers_missing",
+/**
+ * How many are missing.
+ */
+missing: number,
+/**
+ * The first missing number.
+ */
+first: number, } | { "kind": "summary_disagrees",
+/**
+ * Index of the build.
+ */
+build: number,
+/**
+ * The measure.
+ */
+measure: MeasureId,
+/**
+ * The average as printed.
+ */
+printed: number,
+/**
+ * The average of the shots.
+ */
+of_shots: number,
+/**
+ * Number of shots that were read.
+ */
+n: number,
+/**
+ * Number of shots the source claims.
+ */
+claimed: number | null, } | { "kind": "left_out",
+/**
+ * How many, by build index.
+ */
+by_build: Array<number>, } | { "kind": "far_shots",
+/**
+ * How many.
+ */
+count: number,
+/**
+ * Index of the build with the most of them.
+ */
+build: number, } | { "kind": "not_fixed" } | { "kind": "planned_looks",
+/**
+ * Rounds hit.
+ */
+round: number,
+/**
+ * Rounds planned.
+ */
+planned: number, } | { "kind": "no_swing_or_strike",
+/**
+ * Whether the speed of the club was measured.
+ */
+club_speed: boolean,
+/**
+ * Whether the place of the strike was measured.
+ */
+strike: boolean, } | { "kind": "averages_only" };
 
 /**
  * A session as plain data.
@@ -988,6 +1105,32 @@ export type TextbookTest = {
 };
 
 /**
+ * One thing worth knowing about the session.
+ */
+export type TrustFinding = {
+  /**
+   * What was seen, with its numbers.
+   */
+  seen: Seen,
+  /**
+   * How much it speaks against the session.
+   */
+  weight: Weight,
+  /**
+   * What was seen, in words.
+   */
+  what: string,
+  /**
+   * Why it matters, in the measure's own unit where that is known.
+   */
+  why: string,
+  /**
+   * What to do about it.
+   */
+  next: string,
+};
+
+/**
  * The canonical unit of a measure.
  */
 export type Unit = "yd" | "mph" | "rpm" | "deg" | "s" | "mm" | "";
@@ -998,9 +1141,14 @@ export type Unit = "yd" | "mph" | "rpm" | "deg" | "s" | "mm" | "";
 export type UnitSource = "heading" | "units_row" | "values" | "hint" | "assumed" | "none";
 
 /**
+ * How much a finding speaks against the session.
+ */
+export type Weight = "serious" | "note" | "good";
+
+/**
  * Why there is no plain answer.
  */
-export type Why = "no_shots" | "one_build" | "too_few_shots" | "not_measured" | "counts_missing" | "only_the_best" | "no_scatter" | "depends_on_left_out";
+export type Why = "no_shots" | "one_build" | "too_few_shots" | "not_measured" | "counts_missing" | "only_the_best" | "spread_missing" | "no_scatter" | "depends_on_left_out";
 
 /**
  * Sentences for the golfer.
