@@ -1,17 +1,18 @@
 // One Chromium for a file of browser tests, and pages that report whatever a journey must not do.
 //
 // `cargo xtask test browser` gives the address of the built site in SITE_URL and the browser in
-// CHROMIUM_PATH. playwright-core lives in web/node_modules, which is no parent of this folder.
+// CHROMIUM_PATH; without them `dist/` is served from here and Debian's Chromium is taken. playwright-core lives in web/node_modules, which is no parent of this folder.
 
 import assert from "node:assert/strict";
 import { createRequire } from "node:module";
 import { after } from "node:test";
+import { serveDist } from "./site.mjs";
 
 const fromWeb = createRequire(new URL("../../web/package.json", import.meta.url));
 const { chromium } = fromWeb("playwright-core");
 
 /** Address of the site, with a slash at its end. */
-export const siteUrl = process.env.SITE_URL ?? "http://localhost:8460/";
+export const siteUrl = process.env.SITE_URL ?? (await serveDist());
 
 /** The screen of a common phone. */
 export const phone = { width: 390, height: 844 };

@@ -1,0 +1,106 @@
+// Every state of the page for those who cannot see it, cannot point, or need other colors.
+
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { open } from "./harness.mjs";
+import { answer, faults, overflows, type } from "./steps.mjs";
+
+const states = {
+  empty: async () => {},
+  "empty, refused": (page) => type(page, " "),
+  answer: (page) => example(page, "twelve"),
+  "answer with warnings": (page) => example(page, "floor"),
+  "numbers and text open": async (page) => {
+    await example(page, "fair");
+    for (const details of await page.locator("details > summary").all()) await details.click();
+  },
+  "planned rounds": async (page) => {
+    await example(page, "fair");
+    await page.getByText("In planned rounds").click();
+    await answer(page);
+  },
+  "cannot answer, rows not understood": async (page) => {
+    await type(page, "club,carry\nMine,231\nMine,topped\nNew,abc\n");
+    await answer(page);
+  },
+};
+
+async function example(page, id) {
+  await page.evaluate((name) => (location.hash = `example=${name}`), id);
+  await answer(page);
+}
+
+for (const colorScheme of ["light", "dark"]) {
+  for (const [name, reach] of Object.entries(states)) {
+    test(`axe finds nothing: ${name}, ${colorScheme}`, async () => {
+      const { page, context } = await open("", { colorScheme, reducedMotion: "reduce" });
+      await page.locator("#text").waitFor();
+      await reach(page);
+      assert.deepEqual(await faults(page), []);
+      await context.close();
+    });
+  }
+}
+
+test("nothing is wider than the screen from 360 px up, nor at twice the text size", async () => {
+  for (const width of [360, 390, 430, 768, 1280]) {
+    const { page, context } = await open("#example=floor", { viewport: { width, height: 800 } });
+    await answer(page);
+    assert.equal(await overflows(page), false, `${width} px`);
+    await page.evaluate(() => document.documentElement.style.setProperty("font-size", "212.5%"));
+    assert.equal(await overflows(page), false, `${width} px with large text`);
+    await context.close();
+  }
+});
+
+test("every control is large enough for a thumb", async () => {
+  const { page, context } = await open("#example=twelve");
+  await answer(page);
+  const small = await page.evaluate(() =>
+    [...document.querySelectorAll("button, select, summary, textarea, label.option, label.segment, .amount input, .see-answer")]
+      .filter((control) => control.checkVisibility())
+      .map((control) => ({ text: control.textContent.trim().slice(0, 30), height: control.getBoundingClientRect().height }))
+      .filter(({ height }) => height < 44),
+  );
+  assert.deepEqual(small, []);
+  await context.close();
+});
+
+test("the keyboard alone gets from the empty page to a changed answer", async () => {
+  const { page, context } = await open();
+  await page.locator("#text").waitFor();
+  const tabTo = async (wanted) => {
+    for (let press = 0; press < 60; press++) {
+      await page.keyboard.press("Tab");
+      if (await page.evaluate((selector) => document.activeElement?.matches(selector), wanted)) return;
+    }
+    assert.fail(`the keyboard never reached ${wanted}`);
+  };
+  await tabTo("#text");
+  await page.keyboard.insertText("club,carry\nMine,231\nMine,226\nMine,240\nMine,229\nNew,238\nNew,229\nNew,244\nNew,241\n");
+  await tabTo("button.primary");
+  await page.keyboard.press("Enter");
+  const first = await answer(page);
+  assert.equal(await page.evaluate(() => document.activeElement?.id), "shots-title", "the keyboard stands at what was read");
+  await tabTo("input[name=baseline]");
+  await page.keyboard.press("ArrowRight");
+  await page.waitForFunction((old) => document.querySelector(".asked")?.innerText.match(/Mine\s+against\s+New/) && old, true);
+  await tabTo("#margin");
+  await page.keyboard.press("ControlOrMeta+a");
+  await page.keyboard.type("9");
+  await page.keyboard.press("Tab");
+  await tabTo(".numbers summary");
+  await page.keyboard.press("Enter");
+  assert.ok(await page.locator(".numbers table").first().isVisible());
+  assert.ok(first.headline.length > 0);
+  await context.close();
+});
+
+test("the answer is announced, and its picture is told in words", async () => {
+  const { page, context } = await open("#example=twelve");
+  const { headline } = await answer(page);
+  await page.waitForFunction((said) => document.querySelector("[role=status]").textContent.includes(said), headline);
+  const picture = await page.getByRole("img", { name: /Driver B against Own driver/ }).getAttribute("aria-label");
+  assert.match(picture, /may lie from/);
+  await context.close();
+});

@@ -1,0 +1,84 @@
+// The main job on a phone with a slow processor: open, paste, read the answer, ask differently.
+
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { assertQuiet, open } from "./harness.mjs";
+import { answer, answerAfter, demo, overflows, paste } from "./steps.mjs";
+
+async function slowPhone(rest) {
+  const opened = await open(rest, { hasTouch: true, isMobile: true });
+  const devtools = await opened.context.newCDPSession(opened.page);
+  await devtools.send("Emulation.setCPUThrottlingRate", { rate: 4 });
+  return opened;
+}
+
+test("open, paste, answer; another baseline and margin, and the answer follows", async () => {
+  const { page, context, watched } = await slowPhone();
+  await paste(page, await demo("fair-12-yards"));
+  const first = await answer(page);
+  assert.equal(first.kind, "different");
+  assert.match(first.headline, /Driver B/);
+
+  const read = await page.locator("#shots").innerText();
+  for (const seen of ["Own driver", "Driver B", "30\u00a0shots", "Carry", "Ball speed", "yd", "mph"]) {
+    assert.ok(read.includes(seen), `what was read shows ${seen}`);
+  }
+
+  const turned = await answerAfter(page, () => page.locator(".segment", { hasText: "Driver B" }).click());
+  assert.match(await page.locator(".asked").innerText(), /Own driver\s+against\s+Driver B/);
+  assert.notEqual(turned.headline, first.headline);
+
+  const stricter = await answerAfter(page, async () => {
+    await page.locator("#margin").fill("40");
+    await page.locator("#margin").press("Enter");
+  });
+  assert.notEqual(stricter.headline, turned.headline);
+  assert.match(stricter.everything, /40\syd/);
+
+  const stepped = await answerAfter(page, () => page.getByRole("button", { name: "1 yd more" }).click());
+  assert.match(stepped.everything, /41\syd/);
+  assert.equal(await overflows(page), false);
+  assertQuiet(watched);
+  await context.close();
+});
+
+test("a margin moved before the answer was seen is no change of mind; after it, the page says so", async () => {
+  const { page, context } = await open();
+  await paste(page, await demo("fair-12-yards"));
+  await page.getByRole("link", { name: "See the answer" }).waitFor();
+  const before = await answerAfter(page, () => page.getByRole("button", { name: "1 yd more" }).click());
+  assert.doesNotMatch(before.everything, /changed after/);
+  await page.getByRole("link", { name: "See the answer" }).click();
+  await page.getByRole("link", { name: "See the answer" }).waitFor({ state: "detached" });
+  const after = await answerAfter(page, () => page.getByRole("button", { name: "1 yd more" }).click());
+  assert.match(after.everything, /changed after the answer was seen/);
+  await context.close();
+});
+
+test("each example opens by its address and answers", async () => {
+  const expected = { fair: /same|cannot_tell/, twelve: /^different$/, floor: /^cannot_tell$/ };
+  for (const [id, kind] of Object.entries(expected)) {
+    const { page, context, watched } = await open(`#example=${id}`);
+    assert.match((await answer(page)).kind, kind, id);
+    assertQuiet(watched);
+    await context.close();
+  }
+});
+
+test("what the order of hitting hides is said, and a correction of the order changes it", async () => {
+  const { page, context } = await open("#example=floor");
+  assert.match((await answer(page)).everything, /not in turn|one after the other/i);
+  await page.getByLabel("How the clubs were hit").selectOption("unknown");
+  await page.waitForFunction(() => /Nobody knows/.test(document.querySelector("#answer").innerText));
+  await context.close();
+});
+
+test("start again forgets the shots and the example's address", async () => {
+  const { page, context } = await open("#example=fair");
+  await answer(page);
+  await page.getByRole("button", { name: "Start again" }).click();
+  await page.locator("#text").waitFor();
+  assert.equal(await page.locator("#text").inputValue(), "");
+  assert.equal(new URL(page.url()).hash, "");
+  await context.close();
+});

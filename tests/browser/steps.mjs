@@ -1,0 +1,66 @@
+// What a visitor does on the page, and what a visitor then sees, as journeys name it.
+
+import { createRequire } from "node:module";
+import { readFile } from "node:fs/promises";
+
+const fromWeb = createRequire(new URL("../../web/package.json", import.meta.url));
+const { source: axe } = fromWeb("axe-core");
+
+/** An invented session of `demo/`. */
+export const demo = (name) => readFile(new URL(`../../demo/${name}.csv`, import.meta.url), "utf8");
+
+/** Pastes text into the page as a keyboard or a long press would: by a real paste event. */
+export async function paste(page, text) {
+  await page.locator("#text").waitFor();
+  await page.evaluate((pasted) => {
+    const clipboardData = new DataTransfer();
+    clipboardData.setData("text/plain", pasted);
+    const field = document.querySelector("#text");
+    field.focus();
+    field.dispatchEvent(new ClipboardEvent("paste", { clipboardData, bubbles: true, cancelable: true }));
+  }, text);
+}
+
+/** Types text and asks for it to be read. */
+export async function type(page, text) {
+  await page.locator("#text").fill(text);
+  await page.getByRole("button", { name: "Read these shots" }).click();
+}
+
+/** The answer once it stands: its words, and the kind of decision they put. */
+export async function answer(page) {
+  const article = page.locator("article.answer[aria-busy=false]");
+  await article.waitFor();
+  return {
+    headline: await article.locator(".headline").innerText(),
+    everything: await page.locator("#answer").innerText(),
+    kind: (await article.getAttribute("class")).split(" ").at(-1),
+  };
+}
+
+/** The answer after `act` changed it. */
+export async function answerAfter(page, act) {
+  const before = (await answer(page)).everything;
+  await act();
+  await page.waitForFunction(
+    (old) => {
+      const article = document.querySelector("article.answer[aria-busy=false]");
+      return article && document.querySelector("#answer").innerText !== old;
+    },
+    before,
+  );
+  return answer(page);
+}
+
+/** What axe finds wrong with the page as it stands, each with the place. */
+export async function faults(page) {
+  await page.evaluate(axe);
+  const { violations } = await page.evaluate(() =>
+    globalThis.axe.run(document, { runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] }),
+  );
+  return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html.slice(0, 160)).join(" | ")}`);
+}
+
+/** Whether the page is wider than the screen. */
+export const overflows = (page) =>
+  page.evaluate(() => document.documentElement.scrollWidth > document.documentElement.clientWidth);
