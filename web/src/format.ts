@@ -73,9 +73,15 @@ export function percent(share: number): string {
   return `${number(share * 100, 0)}${SPACE}%`;
 }
 
+/** How often something happens by luck, which is never zero and never certain. */
+export function share(of: number): string {
+  if (of < 0.01) return `below 1${SPACE}%`;
+  return of > 0.99 ? `above 99${SPACE}%` : percent(of);
+}
+
 /** A probability, which is never zero. */
 export function probability(p: number): string {
-  return p < 0.001 ? "below 0.001" : number(p, 3);
+  return p < 0.001 ? "< 0.001" : number(p, 3);
 }
 
 /** How much one step of the margin's buttons changes it: a round number, about a quarter of the usual margin. */
@@ -114,17 +120,21 @@ export function goalName(goal: Goal, measure: string): string {
   }
 }
 
-/** The goals that make sense for a measure, the likeliest first. */
+/**
+ * The goals that make sense for a measure, the likeliest first.
+ *
+ * Less scatter is no choice yet: the core answers it with the averages, and that would mislead.
+ */
 export function goalsFor(measure: string, measures: readonly Measure[]): Goal[] {
   switch (measures.find((known) => known.id === measure)?.better) {
     case "higher":
-      return ["higher", "different", "tighter"];
+      return ["higher", "different"];
     case "lower":
-      return ["lower", "different", "tighter"];
+      return ["lower", "different"];
     case "nearer_zero":
-      return ["nearer_zero", "different", "tighter"];
+      return ["nearer_zero", "different"];
     default:
-      return ["different", "higher", "lower", "tighter"];
+      return ["different", "higher", "lower"];
   }
 }
 
@@ -153,6 +163,9 @@ const ROLES: Record<string, string> = {
   build: "Club",
   round: "Round",
   number: "Shot number",
+  time: "Time",
+  count: "Number of shots",
+  left_out: "Left out",
   ignored: "Not used",
 };
 const STATISTICS: Record<string, string> = { deviation: "scatter", low: "smallest", high: "largest" };
@@ -167,13 +180,23 @@ export function saysTheSame(heading: string, name: string): boolean {
 /** A role as one piece of text, for the value of a choice. */
 export const roleKey = (role: Role): string => JSON.stringify(role);
 
-/** Every role a column can be given: those the reading offers first, then the rest. */
-export function rolesFor(column: ColumnReading, measures: readonly Measure[]): Role[] {
+/** Each column once: in blocks and repeated headings the same column is read several times. */
+export function distinctColumns(columns: readonly ColumnReading[]): ColumnReading[] {
+  const key = ({ index, heading, build }: ColumnReading) => JSON.stringify([index, heading, build]);
+  return [...new Map(columns.map((column) => [key(column), column])).values()];
+}
+
+/** Every role a column can be given: those the reading offers first, then the rest; scatter of what is `present`. */
+export function rolesFor(column: ColumnReading, measures: readonly Measure[], present: readonly string[]): Role[] {
   const all: Role[] = [
     "build",
     ...measures.map((measure): Role => ({ measure: measure.id })),
     "round",
     "number",
+    "time",
+    "count",
+    "left_out",
+    ...present.map((measure): Role => ({ deviation: measure })),
     "ignored",
   ];
   const offered = [column.role, ...column.alternatives];

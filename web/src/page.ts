@@ -8,7 +8,7 @@ import type { Actions } from "./actions.js";
 import { LARGEST_FILE, decode, tooLarge } from "./decode.js";
 import { asRefusal, type Engine, type Question } from "./engine.js";
 import { exampleIn, type Example } from "./examples.js";
-import { reduce, start, type Message, type Source, type State } from "./state.js";
+import { reduce, start, type AnswerPlace, type Message, type Source, type State } from "./state.js";
 import { page } from "./views/page.js";
 
 export class StraightAnswerPage extends LitElement {
@@ -23,7 +23,7 @@ export class StraightAnswerPage extends LitElement {
   readonly #actions: Actions = {
     canPaste: typeof navigator.clipboard?.readText === "function",
     pasteFromClipboard: () => void this.#pasteFromClipboard(),
-    giveText: (text) => this.#give({ kind: "pasted", name: "your text", text }),
+    giveText: (text) => this.#give({ kind: "pasted", name: "Your text", text }),
     giveFile: (file) => void this.#giveFile(file),
     openExample: (example) => void this.#openExample(example, "shots"),
     hint: (hints) => this.#dispatch({ type: "hinted", hints }),
@@ -110,7 +110,7 @@ export class StraightAnswerPage extends LitElement {
 
   async #pasteFromClipboard(): Promise<void> {
     try {
-      this.#give({ kind: "pasted", name: "your text", text: await navigator.clipboard.readText() });
+      this.#give({ kind: "pasted", name: "Your text", text: await navigator.clipboard.readText() });
     } catch {
       const field = this.querySelector<HTMLTextAreaElement>("#text");
       field?.focus();
@@ -160,7 +160,7 @@ export class StraightAnswerPage extends LitElement {
     const text = event.clipboardData?.getData("text/plain") ?? "";
     if (text.trim() === "" && !file) return;
     event.preventDefault();
-    if (text.trim() !== "") this.#give({ kind: "pasted", name: "your text", text });
+    if (text.trim() !== "") this.#give({ kind: "pasted", name: "Your text", text });
     else if (file) void this.#giveFile(file);
   }
 
@@ -169,7 +169,7 @@ export class StraightAnswerPage extends LitElement {
     const file = event.dataTransfer?.files[0];
     const text = event.dataTransfer?.getData("text/plain") ?? "";
     if (file) void this.#giveFile(file);
-    else if (text.trim() !== "") this.#give({ kind: "pasted", name: "your text", text });
+    else if (text.trim() !== "") this.#give({ kind: "pasted", name: "Your text", text });
   }
 
   /** Puts a part on the screen and the keyboard there. */
@@ -183,12 +183,16 @@ export class StraightAnswerPage extends LitElement {
     const headline = this.querySelector("#answer-headline");
     if (headline === this.#watched) return;
     this.#watch ??= new IntersectionObserver((entries) => {
-      const inView = entries.at(-1)?.isIntersecting ?? false;
-      if (inView !== this.#state.answerInView) this.#dispatch({ type: "answer_in_view", inView });
+      const entry = entries.at(-1);
+      if (entry) this.#dispatch({ type: "answer_is", place: place(entry) });
     });
     this.#watch.disconnect();
     this.#watched = headline;
     if (headline) this.#watch.observe(headline);
-    else if (this.#state.answerInView) this.#dispatch({ type: "answer_in_view", inView: false });
   }
+}
+
+function place({ isIntersecting, boundingClientRect }: IntersectionObserverEntry): AnswerPlace {
+  if (isIntersecting) return "in view";
+  return boundingClientRect.top > 0 ? "below" : "above";
 }

@@ -14,6 +14,8 @@ export interface Source {
   text: string;
 }
 
+export type AnswerPlace = "above" | "in view" | "below";
+
 /** The margin under which an answer was first seen, and what it was an answer to. */
 interface Seen {
   measure: string;
@@ -33,8 +35,8 @@ export interface State {
   wants: "read" | "check" | null;
   /** Grows with every wish; outcomes of older turns are dropped. */
   turn: number;
-  /** Whether the answer is on the screen now. */
-  answerInView: boolean;
+  /** Where the answer is, seen from the screen. */
+  answerIs: AnswerPlace;
   seen: Seen | null;
 }
 
@@ -47,7 +49,7 @@ export type Message =
   | { type: "answered"; turn: number; report: Report }
   | { type: "refused"; turn: number; refusal: Refusal }
   | { type: "file_refused"; refusal: Refusal }
-  | { type: "answer_in_view"; inView: boolean }
+  | { type: "answer_is"; place: AnswerPlace }
   | { type: "started_again" };
 
 /** A change to the question; `undefined` leaves the choice to the core again. */
@@ -63,7 +65,7 @@ export const start: State = {
   trouble: null,
   wants: null,
   turn: 0,
-  answerInView: false,
+  answerIs: "below",
   seen: null,
 };
 
@@ -79,7 +81,6 @@ function step(state: State, message: Message): State {
       return {
         ...start,
         measures: state.measures,
-        answerInView: state.answerInView,
         source: message.source,
         question: message.question ? openingQuestion(message.question) : null,
         ...wish(state, "read"),
@@ -96,8 +97,8 @@ function step(state: State, message: Message): State {
       return message.turn === state.turn ? { ...state, report: null, trouble: message.refusal, wants: null } : state;
     case "file_refused":
       return { ...state, trouble: message.refusal };
-    case "answer_in_view":
-      return { ...state, answerInView: message.inView };
+    case "answer_is":
+      return { ...state, answerIs: message.place };
     case "started_again":
       return { ...start, measures: state.measures, turn: state.turn + 1 };
   }
@@ -131,17 +132,18 @@ function withFirstMargin({ first_margin: _old, ...question }: Question, seen: Se
 
 function noteWhatWasSeen(state: State): State {
   const asked = state.report?.asked;
-  if (!state.answerInView || state.wants || !asked || state.seen?.measure === asked.measure) return state;
+  if (state.answerIs !== "in view" || state.wants || !asked || state.seen?.measure === asked.measure) return state;
   return { ...state, seen: { measure: asked.measure, margin: asked.margin } };
 }
 
+/** Corrections add up: those keyed by column, line or name one by one, the others as a whole. */
 function mergeHints(before: Hints, more: Hints): Hints {
-  return {
-    ...before,
-    ...more,
-    columns: { ...before.columns, ...more.columns },
-    units: { ...before.units, ...more.units },
-  };
+  const merged = Object.entries(more).map(([part, value]) => {
+    const old = before[part as keyof Hints];
+    const keyed = typeof value === "object" && typeof old === "object";
+    return [part, keyed ? { ...old, ...value } : value];
+  });
+  return { ...before, ...(Object.fromEntries(merged) as Hints) };
 }
 
 function withoutBlanks(question: QuestionPatch): Question {

@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import {
   buildCounts,
   counted,
+  distinctColumns,
   goalsFor,
   marginStep,
   measureView,
@@ -11,11 +12,13 @@ import {
   probability,
   rolesFor,
   saysTheSame,
+  share,
   signed,
   stepMargin,
   typedNumber,
   withUnit,
 } from "../src/format.js";
+import type { ColumnReading } from "../src/engine.js";
 import { MEASURES, session } from "./fake-engine.js";
 
 const view = (id: string) => measureView(id, MEASURES, session(2));
@@ -39,7 +42,7 @@ describe("numbers", () => {
     expect([counted(1, "shot"), counted(12000, "shot")]).toEqual(["1\u00a0shot", "12,000\u00a0shots"]);
   });
 
-  test("a probability is never zero", () => expect(probability(0)).toBe("below 0.001"));
+  test("a probability is never zero", () => expect(probability(0)).toBe("< 0.001"));
 });
 
 describe("what the golfer types", () => {
@@ -70,11 +73,16 @@ describe("columns", () => {
   const column = { index: 1, heading: "Carry (yd)", role: { measure: "carry" }, unit: "yd", sure: true, alternatives: ["ignored"], units: ["yd"] } as never;
 
   test("every role is offered once, what it is now first", () => {
-    const keys = rolesFor(column, MEASURES).map((role) => JSON.stringify(role));
+    const keys = rolesFor(column, MEASURES, ["carry"]).map((role) => JSON.stringify(role));
     expect(keys[0]).toBe('{"measure":"carry"}');
     expect(keys[1]).toBe('"ignored"');
     expect(new Set(keys).size).toBe(keys.length);
-    expect(keys).toHaveLength(MEASURES.length + 4);
+    expect(keys).toHaveLength(MEASURES.length + 8);
+  });
+
+  test("a column read in several blocks is shown once, one that belongs to another club again", () => {
+    const of = (index: number, build: string | null) => ({ ...(column as object), index, build }) as ColumnReading;
+    expect(distinctColumns([of(0, null), of(1, null), of(0, null), of(1, "B")])).toHaveLength(3);
   });
 
   test.each([
@@ -85,6 +93,14 @@ describe("columns", () => {
     ["CS", "Club speed", false],
     ["Offline", "Carry", false],
   ])("heading %j and name %j say the same: %j", (heading, name, same) => expect(saysTheSame(heading, name)).toBe(same));
+});
+
+test("no goal is offered that the core would answer with something else", () => {
+  for (const id of ["carry", "offline", "spin_rate", "own column"]) expect(goalsFor(id, MEASURES)).not.toContain("tighter");
+});
+
+test("a luck is never nothing and never certain", () => {
+  expect([share(0), share(0.37), share(1)]).toEqual(["below 1\u00a0%", "37\u00a0%", "above 99\u00a0%"]);
 });
 
 test("the measure's own goal is offered first", () => {

@@ -80,7 +80,7 @@ describe("corrections add up", () => {
 });
 
 describe("a margin changed after its answer was seen says so", () => {
-  const seen = run(answered(), { type: "answer_in_view", inView: true });
+  const seen = run(answered(), { type: "answer_is", place: "in view" });
 
   test("not before the answer was on the screen", () => {
     expect(run(answered(), { type: "asked", patch: { margin: 8 } }).question).not.toHaveProperty("first_margin");

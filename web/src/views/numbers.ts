@@ -1,7 +1,7 @@
 /** The numbers behind the answer, as a textbook would print them: plain words first, the term second. */
 import { html, nothing, type TemplateResult } from "lit";
-import type { Estimate, Group, Numbers, Report, Session, TextbookTest } from "../engine.js";
-import { counted, measureView, number, percent, probability, signed, withUnit, type MeasureView } from "../format.js";
+import type { Estimate, Finding, Group, Numbers, Report, Session, TextbookTest } from "../engine.js";
+import { counted, measureView, number, percent, probability, share, signed, withUnit, type MeasureView } from "../format.js";
 import type { State } from "../state.js";
 import { build } from "./pieces.js";
 
@@ -20,14 +20,17 @@ export function numbers(report: Report, state: State, session: Session): Templat
       <p class="hint">
         All gaps are the other club minus yours. The tables are plain textbook results; the answer above is held to wider limits.
       </p>
-      ${ordered.map(({ baseline, candidate, measure, numbers, estimate }) => {
-        const view = measureView(measure, state.measures, session);
-        return html`
-          <h4>${view.name}</h4>
-          ${groups(numbers, view, [baseline, candidate].map((index) => ({ index, name: session.builds[index]?.name ?? "" })))}
-          ${tests(numbers, view)}
-          ${estimate ? widened(estimate, view) : nothing}`;
-      })}
+      ${ordered.map((finding, at) => measured(finding, at === 0, state, session))}
+    </details>`;
+}
+
+function measured({ baseline, candidate, measure, numbers, estimate }: Finding, open: boolean, state: State, session: Session): TemplateResult {
+  const view = measureView(measure, state.measures, session);
+  const builds = [baseline, candidate].map((index) => ({ index, name: session.builds[index]?.name ?? "" }));
+  return html`
+    <details class="measured" ?open=${open}>
+      <summary><h4>${view.name}</h4></summary>
+      ${groups(numbers, view, builds)} ${tests(numbers, view)} ${estimate ? widened(estimate, view) : nothing}
     </details>`;
 }
 
@@ -51,42 +54,41 @@ const groupRow = (group: Group, view: MeasureView, { index, name }: { index: num
     <td>${group.sd === null ? MISSING : withUnit(number(group.sd, view.decimals + 1), view.unit)}</td>
   </tr>`;
 
+const METHODS = [
+  { key: "welch", plain: "All shots", term: "Welch" },
+  { key: "yuen", plain: "Typical shot, mishits aside", term: "Yuen, 20 % trimmed" },
+  { key: "round", plain: "Within rounds", term: "round model" },
+] as const;
+
 function tests(numbers: Numbers, view: MeasureView): TemplateResult | typeof nothing {
-  const rows: [string, string, TextbookTest | undefined][] = [
-    ["All shots", "Welch", numbers.welch],
-    ["Typical shot, mishits set aside", "Yuen, 20 % trimmed", numbers.yuen],
-    ["Within rounds", "round model", numbers.round],
-  ];
-  if (rows.every(([, , test]) => !test)) return nothing;
+  const shown = METHODS.flatMap(({ key, plain, term }) => (numbers[key] ? [{ plain, term, test: numbers[key] }] : []));
+  if (shown.length === 0) return nothing;
+  const line = (plain: string, term: string, cell: (test: TextbookTest) => string): TemplateResult => html`
+    <tr>
+      <th scope="row">${plain}<small>${term}</small></th>
+      ${shown.map(({ test }) => html`<td>${cell(test)}</td>`)}
+    </tr>`;
   return html`
     <div class="scroll" tabindex="0" role="group" aria-label="${view.name}: the comparison">
       <table>
         <thead>
           <tr>
-            <th scope="col">Compared by</th>
-            <th scope="col">Gap</th>
-            <th scope="col">Where it may lie<small>95 % interval</small></th>
-            <th scope="col">Uncertainty<small>standard error</small></th>
-            <th scope="col"><abbr title="gap divided by its standard error">t</abbr></th>
-            <th scope="col"><abbr title="degrees of freedom">df</abbr></th>
-            <th scope="col"><abbr title="how often equal clubs would show such a gap">p</abbr></th>
+            <td></td>
+            ${shown.map(({ plain, term }) => html`<th scope="col">${plain}<small>${term}</small></th>`)}
           </tr>
         </thead>
-        <tbody>${rows.map(([plain, term, test]) => (test ? testRow(plain, term, test, view) : nothing))}</tbody>
+        <tbody>
+          ${line("Gap", "difference of averages", (test) => withUnit(signed(test.diff, view.decimals + 1), view.unit))}
+          ${line("It may lie from", "95 % interval", (test) => signed(test.low, view.decimals + 1))}
+          ${line("to", "95 % interval", (test) => signed(test.high, view.decimals + 1))}
+          ${line("Uncertainty", "standard error", (test) => number(test.se, view.decimals + 2))}
+          ${line("Gap in uncertainties", "t", (test) => number(test.t, 2))}
+          ${line("Shots that inform it", "degrees of freedom", (test) => number(test.df, 1))}
+          ${line("Equal clubs show it", "p, two-sided", (test) => probability(test.p))}
+        </tbody>
       </table>
     </div>`;
 }
-
-const testRow = (plain: string, term: string, test: TextbookTest, view: MeasureView): TemplateResult => html`
-  <tr>
-    <th scope="row">${plain}<small>${term}</small></th>
-    <td>${withUnit(signed(test.diff, view.decimals + 1), view.unit)}</td>
-    <td>${signed(test.low, view.decimals + 1)} to ${signed(test.high, view.decimals + 1)}</td>
-    <td>${number(test.se, view.decimals + 2)}</td>
-    <td>${number(test.t, 2)}</td>
-    <td>${number(test.df, 1)}</td>
-    <td>${probability(test.p)}</td>
-  </tr>`;
 
 /** What the decision itself rests on. */
 function widened(estimate: Estimate, view: MeasureView): TemplateResult {
@@ -99,7 +101,7 @@ function widened(estimate: Estimate, view: MeasureView): TemplateResult {
       ${estimate.order_allowance > 0
         ? html`<div><dt>Allowed for warming up and tiring</dt><dd>${withUnit(number(estimate.order_allowance, view.decimals + 1), view.unit)} <small>at each end</small></dd></div>`
         : nothing}
-      <div><dt>Equal clubs show such a gap</dt><dd>${percent(estimate.chance_if_same)} <small>of sessions like this</small></dd></div>
+      <div><dt>Equal clubs show such a gap</dt><dd>${share(estimate.chance_if_same)} <small>of sessions like this</small></dd></div>
       <div><dt>A session like this finds, 8 times in 10</dt><dd>${ratio ? number(estimate.detectable, 2) : withUnit(number(estimate.detectable, view.decimals + 1), view.unit)} <small>or more, detectable difference</small></dd></div>
       ${estimate.shots_to_settle === undefined
         ? nothing

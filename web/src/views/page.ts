@@ -24,7 +24,7 @@ export function page(state: State, actions: Actions): TemplateResult {
       </div>
       <div class="told">${answer(state, session)}</div>
     </div>
-    ${state.report && !state.answerInView ? html`<a class="see-answer" href="#answer">See the answer</a>` : nothing}
+    ${state.report && state.answerIs === "below" ? html`<a class="see-answer" href="#answer">See the answer</a>` : nothing}
     ${announcement(state)}`;
 }
 

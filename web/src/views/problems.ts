@@ -1,5 +1,6 @@
 /** Rows that were not understood, each with its place, the reason and the remedy; and what was guessed. */
 import { html, nothing, type TemplateResult } from "lit";
+import type { Actions } from "../actions.js";
 import type { Notice, Problem } from "../engine.js";
 import { counted } from "../format.js";
 import { foreign } from "./pieces.js";
@@ -7,7 +8,7 @@ import { foreign } from "./pieces.js";
 /** How many are open to view at once; the rest opens with a tap. */
 const SHOWN = 3;
 
-export function problems(list: readonly Problem[], rows: number): TemplateResult | typeof nothing {
+export function problems(list: readonly Problem[], rows: number, actions: Actions): TemplateResult | typeof nothing {
   if (list.length === 0) return nothing;
   const title = rows > 0 ? `${counted(rows, "row")} not understood` : "Please look at this";
   return html`
@@ -15,6 +16,9 @@ export function problems(list: readonly Problem[], rows: number): TemplateResult
       <h3>${title}</h3>
       <ul>${list.slice(0, SHOWN).map(problem)}</ul>
       ${rest(list.slice(SHOWN), problem)}
+      ${list.some(({ kind }) => kind === "letter_for_digit")
+        ? html`<button type="button" @click=${() => actions.hint({ letters_as_digits: true })}>Read these letters as digits</button>`
+        : nothing}
     </div>`;
 }
 
@@ -25,9 +29,10 @@ export function notices(list: readonly Notice[]): TemplateResult | typeof nothin
     ${rest(list.slice(SHOWN), notice)}`;
 }
 
-const problem = ({ place, found, message, remedy }: Problem): TemplateResult => html`
+const problem = ({ place, found, message, remedy, suggestion }: Problem): TemplateResult => html`
   <li>
-    <p>${where(place)}${found ? html`<code>${foreign(found)}</code> ` : nothing}${message}</p>
+    <p>${where(place)}${found ? html`<code>${foreign(found)}</code> ` : nothing}${message}
+      ${suggestion ? html`It probably says ${foreign(suggestion)}.` : nothing}</p>
     ${remedy ? html`<p class="remedy">${remedy}</p>` : nothing}
   </li>`;
 

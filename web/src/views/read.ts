@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { Actions } from "../actions.js";
 import type { ColumnReading, Hints, Order, ReadResult, Role, Session } from "../engine.js";
-import { buildCounts, counted, measureView, orderName, roleKey, roleName, rolesFor, saysTheSame } from "../format.js";
+import { buildCounts, counted, distinctColumns, measureView, orderName, roleKey, roleName, rolesFor, saysTheSame } from "../format.js";
 import type { State } from "../state.js";
 import { build, choice, foreign, part } from "./pieces.js";
 import { problems, notices } from "./problems.js";
@@ -19,8 +19,9 @@ export const read = (state: State, result: ReadResult, actions: Actions): Templa
       <div class="card" aria-busy=${state.wants === "read" ? "true" : "false"}>
         ${state.report ? trouble(state.trouble) : nothing}
         ${builds(result.session)}
-        ${problems(result.problems, result.reading.rows.problems)}
+        ${problems(result.problems, result.reading.rows.problems, actions)}
         ${result.session.builds.length > 1 && result.session.shots.length > 0 ? order(result.session, actions) : nothing}
+        ${result.reading.single_measure ? singleMeasure(state, result.reading.single_measure, actions) : nothing}
         ${result.reading.columns.length > 0 ? columns(state, result, actions) : nothing}
         ${notices(result.notices)}
         ${source(state, result, actions)}
@@ -60,17 +61,29 @@ const order = (session: Session, actions: Actions): TemplateResult => html`
     )}
   </label>`;
 
+/** In a table with one column for each club nothing but the golfer says what its numbers are. */
+const singleMeasure = (state: State, now: string, actions: Actions): TemplateResult => html`
+  <label class="row">
+    <span>The numbers are</span>
+    ${choice(
+      "What the numbers are",
+      state.measures.map(({ id, name }) => ({ value: id, label: name })),
+      now,
+      (single_measure) => actions.hint({ single_measure }),
+    )}
+  </label>`;
+
 const columns = (state: State, result: ReadResult, actions: Actions): TemplateResult => html`
   <h3 class="quiet">Columns. Tap one to correct it</h3>
   <ul class="columns">
-    ${result.reading.columns.map((column) => columnChip(state, result, column, actions))}
+    ${distinctColumns(result.reading.columns).map((column) => columnChip(state, result, column, actions))}
   </ul>`;
 
 function columnChip(state: State, result: ReadResult, column: ColumnReading, actions: Actions): TemplateResult {
   const heading = column.heading || `column ${column.index + 1}`;
   const isPlain = column.sure && saysTheSame(heading, roleName(column.role, (id) => measureView(id, state.measures, result.session).name));
   const nameOf = (id: string) => measureView(id, state.measures, result.session).name;
-  const roles = rolesFor(column, state.measures).map((role) => ({ value: roleKey(role), label: roleName(role, nameOf) }));
+  const roles = rolesFor(column, state.measures, result.session.measures).map((role) => ({ value: roleKey(role), label: roleName(role, nameOf) }));
   const units = [...new Set([column.unit, ...column.units])];
   const hint = (hints: Hints) => actions.hint(hints);
   return html`

@@ -1,14 +1,32 @@
 /** The text itself and how it was taken apart, open to correction. */
 import { html, nothing, type TemplateResult } from "lit";
 import type { Actions } from "../actions.js";
-import type { Hints, ReadResult, RowCounts } from "../engine.js";
+import type { Delimiter, Layout, LineIs, LineReading, ReadResult, RowCounts } from "../engine.js";
 import { counted } from "../format.js";
 import type { State } from "../state.js";
 import { choice, foreign } from "./pieces.js";
 
 /** Longer texts are not shown again: a phone would stop. */
 export const SHOWABLE = 200_000;
-const DELIMITERS = ["comma", "tab", "semicolon", "pipe", "spaces"];
+const DELIMITERS: readonly Delimiter[] = ["comma", "tab", "semicolon", "pipe", "spaces", "lines"];
+const LAYOUTS: Record<Layout, string> = {
+  rows: "one row for each shot",
+  blocks: "blocks, each under its club’s name",
+  column_per_build: "one column for each club",
+  side_by_side: "clubs side by side",
+  column_after_column: "columns one below the other",
+  averages: "averages, one row for each club",
+  measures_down: "averages, measures down",
+};
+const LINES: Record<LineIs, string> = {
+  shot: "a shot",
+  summary: "averages and the like",
+  headings: "headings",
+  units: "units",
+  build: "a club’s name",
+  text: "text",
+  problem: "not understood",
+};
 const MARKS = [
   { value: ".", label: "231.5 (point)" },
   { value: ",", label: "231,5 (comma)" },
@@ -17,22 +35,41 @@ const MARKS = [
 export const source = (state: State, { reading }: ReadResult, actions: Actions): TemplateResult => html`
   <details class="source">
     <summary>The text and how it was read</summary>
-    <p class="hint">${state.source ? foreign(state.source.name) : nothing} ${rowsText(reading.rows)}</p>
+    <p class="hint">${state.source ? html`${foreign(state.source.name)}: ` : nothing}${rowsText(reading.rows)}</p>
     <label class="row">
       <span>Cells are set apart by</span>
       ${choice("How cells are set apart", delimiters(reading.delimiter), reading.delimiter, (value) =>
-        actions.hint({ delimiter: value } as Hints),
+        actions.hint({ delimiter: value as Delimiter }),
       )}
     </label>
     <label class="row">
       <span>Decimals are written</span>
       ${choice("How decimals are written", MARKS, reading.decimal_mark, (value) => actions.hint({ decimal_mark: value }))}
     </label>
+    <label class="row">
+      <span>Shots stand as</span>
+      ${choice("How shots stand in the text", entries(LAYOUTS), reading.layout, (value) => actions.hint({ layout: value as Layout }))}
+    </label>
+    ${reading.lines.length > 0 ? lines(reading.lines, actions) : nothing}
     ${state.source ? text(state.source.text, actions) : nothing}
   </details>`;
 
-const delimiters = (now: string) =>
-  [...new Set([now, ...DELIMITERS])].map((value) => ({ value, label: value.replaceAll("_", " ") }));
+const delimiters = (now: Delimiter) => [...new Set([now, ...DELIMITERS])].map((value) => ({ value, label: value }));
+
+const entries = (names: Record<string, string>) => Object.entries(names).map(([value, label]) => ({ value, label }));
+
+/** Lines that are no shots, and what each was taken for. */
+const lines = (list: readonly LineReading[], actions: Actions): TemplateResult => html`
+  <p class="question">Lines that are no shots</p>
+  <ul class="lines">
+    ${list.map(
+      ({ line, is, text }) => html`
+        <li class="row">
+          <span class="hint">${line}. ${foreign(text)}</span>
+          ${choice(`What line ${line} is`, entries(LINES), is, (value) => actions.hint({ lines: { [line]: value as LineIs } }))}
+        </li>`,
+    )}
+  </ul>`;
 
 function rowsText({ shots, summaries, headings, problems }: RowCounts): string {
   const parts = [
