@@ -11,6 +11,9 @@ import { exampleIn, type Example } from "./examples.js";
 import { reduce, start, type AnswerPlace, type Message, type Source, type State } from "./state.js";
 import { page } from "./views/page.js";
 
+/** The share of the answer's sentence that must be on the screen before it counts as seen. */
+const SEEN = 0.5;
+
 export class StraightAnswerPage extends LitElement {
   /** Set before the element is put into the document. */
   engine!: Promise<Engine>;
@@ -185,14 +188,14 @@ export class StraightAnswerPage extends LitElement {
     this.#watch ??= new IntersectionObserver((entries) => {
       const entry = entries.at(-1);
       if (entry) this.#dispatch({ type: "answer_is", place: place(entry) });
-    });
+    }, { threshold: [0, SEEN] });
     this.#watch.disconnect();
     this.#watched = headline;
     if (headline) this.#watch.observe(headline);
   }
 }
 
-function place({ isIntersecting, boundingClientRect }: IntersectionObserverEntry): AnswerPlace {
-  if (isIntersecting) return "in view";
+function place({ intersectionRatio, boundingClientRect }: IntersectionObserverEntry): AnswerPlace {
+  if (intersectionRatio >= SEEN) return "in view";
   return boundingClientRect.top > 0 ? "below" : "above";
 }
