@@ -366,6 +366,28 @@ export type Hints = {
 };
 
 /**
+ * What is left of the shown lead of one candidate among several, and what luck alone would show.
+ */
+export type HonestLead = {
+  /**
+   * Candidates held against the baseline.
+   */
+  candidates: number,
+  /**
+   * Candidate − baseline as the shots show it.
+   */
+  shown: number,
+  /**
+   * What to expect of it, after the luck of being looked at among several is taken out.
+   */
+  honest: number,
+  /**
+   * The lead over the baseline that the best of as many equal clubs would show on average.
+   */
+  by_luck: number,
+};
+
+/**
  * How shots lie in the text.
  */
 export type Layout = "rows" | "blocks" | "column_per_build" | "side_by_side" | "column_after_column" | "averages" | "measures_down";
@@ -498,6 +520,10 @@ export type Numbers = {
    * The comparison within rounds, where rounds exist.
    */
   round?: TextbookTest,
+  /**
+   * The comparison of the spreads, from five shots with each build.
+   */
+  spread?: RatioTest,
 };
 
 /**
@@ -612,7 +638,8 @@ export type Question = {
    */
   goal?: Goal,
   /**
-   * Smallest difference that would matter, in the measure's unit; left open, the measure's own.
+   * Smallest difference that would matter, in the measure's unit; left open, the measure's own. For the goal
+   * `tighter` it is a ratio of scatters above 1.
    */
   margin?: number,
   /**
@@ -641,6 +668,28 @@ export type Range = {
    * Coverage it is made for, between 0 and 1.
    */
   level: number,
+};
+
+/**
+ * A comparison of two spreads: Bonett's interval with the iterated kurtosis, unwidened.
+ */
+export type RatioTest = {
+  /**
+   * Candidate's standard deviation / baseline's.
+   */
+  ratio: number,
+  /**
+   * Two-sided.
+   */
+  p: number,
+  /**
+   * Lower end of the 95 % interval.
+   */
+  low: number,
+  /**
+   * Upper end of it.
+   */
+  high: number,
 };
 
 /**
@@ -749,6 +798,14 @@ export type Report = {
    * What stands over it.
    */
   overlays: Array<Overlay>,
+  /**
+   * What to expect of the lead when several candidates were tried; null for one.
+   */
+  honest_lead: HonestLead | null,
+  /**
+   * The fewest shots whose removal would change the answer, if three or fewer would.
+   */
+  removals_to_flip: number | null,
   /**
    * What makes this session more or less worth trusting, the most serious first.
    */
@@ -885,7 +942,11 @@ count: number,
 /**
  * Index of the build with the most of them.
  */
-build: number, } | { "kind": "not_fixed" } | { "kind": "planned_looks",
+build: number, } | { "kind": "few_shots_decide",
+/**
+ * How many.
+ */
+shots: number, } | { "kind": "not_fixed" } | { "kind": "planned_looks",
 /**
  * Rounds hit.
  */
@@ -1148,7 +1209,7 @@ export type Weight = "serious" | "note" | "good";
 /**
  * Why there is no plain answer.
  */
-export type Why = "no_shots" | "one_build" | "too_few_shots" | "not_measured" | "counts_missing" | "only_the_best" | "spread_missing" | "no_scatter" | "depends_on_left_out";
+export type Why = "no_shots" | "one_build" | "too_few_shots" | "not_measured" | "counts_missing" | "only_the_best" | "spread_missing" | "only_averages" | "no_scatter" | "depends_on_left_out";
 
 /**
  * Sentences for the golfer.

@@ -1,9 +1,11 @@
 //! A session and a question in, a report out.
 
 use crate::analysis::levels::MOST_PLANNED_ROUNDS;
+use crate::fragile::removals_to_flip;
+use crate::honest_lead::honest_lead;
 use crate::judge::{self, Judgment};
 use crate::measure;
-use crate::question::{Question, Stopping};
+use crate::question::{Goal, Question, Stopping};
 use crate::report::{Answer, Asked, Finding, Report};
 use crate::session::Session;
 use crate::trust::trust;
@@ -52,6 +54,8 @@ pub fn check(request: &CheckRequest) -> Result<Report, Refusal> {
         Some(chosen) => judgments.iter().find(|j| j.candidate == chosen && j.measure == question.measure),
         None => judge::leading(&judgments, &question.measure),
     };
+    let honest_lead = headline.and_then(|j| honest_lead(&judgments, j));
+    let removals_to_flip = headline.and_then(|j| removals_to_flip(session, j));
     Ok(Report {
         asked: Asked {
             baseline: question.baseline,
@@ -65,8 +69,11 @@ pub fn check(request: &CheckRequest) -> Result<Report, Refusal> {
         order: session.order,
         rounds: headline.map_or(0, |j| j.shared_rounds),
         answer: headline.map_or_else(|| no_answer(session, question), |j| answer(session, j)),
-        overlays: headline.map_or_else(Vec::new, |j| words::overlays(session, question, j)),
-        trust: headline.map_or_else(Vec::new, |j| trust(session, question, j.candidate)),
+        overlays: headline
+            .map_or_else(Vec::new, |j| words::overlays(session, question, j, honest_lead.as_ref())),
+        trust: headline.map_or_else(Vec::new, |j| trust(session, question, j.candidate, removals_to_flip)),
+        honest_lead,
+        removals_to_flip,
         findings: judgments.iter().map(|j| finding(session, j)).collect(),
     })
 }
@@ -153,6 +160,14 @@ fn refuse_unusable(session: &Session, question: &Question) -> Result<(), Refusal
                 place,
                 "The smallest difference that matters must be a number, zero or more.".into(),
                 "Enter a size without a sign, or leave it open for the usual one.",
+            );
+        }
+        if question.goal == Some(Goal::Tighter) && margin.is_some_and(|m| m <= 1.0) {
+            return refusal(
+                "not_a_ratio",
+                place,
+                "For the goal 'tighter' the margin is a ratio of scatters, and must be above 1.".into(),
+                "Enter 1.25 for a quarter, or leave it open for the usual one.",
             );
         }
     }

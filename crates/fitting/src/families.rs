@@ -5,7 +5,7 @@
 //! on the measure named before is one family; every measure of every candidate is another, for the rest.
 //! Source: S. Holm, Scandinavian Journal of Statistics 6 (1979), 65–70.
 
-use crate::analysis::{Levels, Pair};
+use crate::analysis::{Comparison, Levels, Pair};
 use stats::Level;
 
 /// A pair with the levels that its family leaves it.
@@ -20,7 +20,7 @@ pub(crate) struct Member {
 /// Comparisons are stepped through from the smallest p. The first that fails stops the steps: its divisor
 /// holds for all after it, so that none of them can pass.
 pub(crate) fn divide(family: &mut [Member]) {
-    let p = |member: &Member| member.pair.comparison.as_ref().ok().map(|c| c.careful.p_value());
+    let p = |member: &Member| member.pair.comparison.as_ref().ok().map(Comparison::p_value);
     let mut steps: Vec<(f64, usize)> =
         family.iter().enumerate().filter_map(|(i, member)| Some((p(member)?, i))).collect();
     steps.sort_by(|a, b| a.0.total_cmp(&b.0));

@@ -1,11 +1,13 @@
 //! Every candidate on every measure, judged: which levels apply, and what was decided.
 
-use crate::analysis::{Comparison, Estimate, Include, Levels, Method, Pair, ShotTable, compare, levels};
+use crate::analysis::{
+    Aspect, Basis, Comparison, Estimate, Include, Levels, Pair, ShotTable, compare, levels,
+};
 use crate::families;
 use crate::measure::{self, Better, MeasureId};
 use crate::question::{Goal, Question};
 use crate::session::Session;
-use crate::verdict::{Decision, DecisionKind, decide};
+use crate::verdict::{Decision, DecisionKind, decide, decide_ratio};
 use crate::words::Subject;
 
 /// One candidate against the baseline on one measure, decided.
@@ -51,9 +53,7 @@ impl Judgment {
 
     /// The drift between two blocks that would be enough to explain the lead; 0 when none is needed.
     pub(crate) fn drift_to_explain(&self) -> f64 {
-        self.comparison().map_or(0.0, |c| {
-            if c.method == Method::Rounds { 0.0 } else { c.careful.drift_to_explain(self.levels.different) }
-        })
+        self.comparison().map_or(0.0, |c| c.drift_to_explain(self.levels.different))
     }
 }
 
@@ -73,7 +73,14 @@ pub(crate) fn judge(session: &Session, question: &Question) -> Vec<Judgment> {
     let mut judged = Vec::with_capacity(measures.len() * candidates.len());
     for &measure in &measures {
         for (&candidate, &(_, levels)) in candidates.iter().zip(&in_candidates) {
-            let pair = compare(&table, measure, question.baseline, candidate, Include::All);
+            let pair = compare(
+                &table,
+                measure,
+                question.baseline,
+                candidate,
+                aspect(question, measure),
+                Include::All,
+            );
             judged.push(families::Member { pair, levels });
         }
     }
@@ -93,10 +100,20 @@ pub(crate) fn judge(session: &Session, question: &Question) -> Vec<Judgment> {
             let without_left_out = if left_out == 0 {
                 with_all
             } else {
-                let rest = compare(&table, measure, question.baseline, candidate, Include::NotLeftOut);
+                let rest = compare(
+                    &table,
+                    measure,
+                    question.baseline,
+                    candidate,
+                    aspect(question, measure),
+                    Include::NotLeftOut,
+                );
                 decision(&rest, &levels, margin)
             };
-            let unit = Subject::of(measure, session).unit().to_owned();
+            let unit = match aspect(question, measure) {
+                Aspect::Average => Subject::of(measure, session).unit().to_owned(),
+                Aspect::Spread => String::new(),
+            };
             let estimate = pair.comparison.as_ref().ok();
             Judgment {
                 estimate: estimate.map(|c| c.estimate(&levels, &unit, margin, candidates.len())),
@@ -118,17 +135,34 @@ pub(crate) fn judge(session: &Session, question: &Question) -> Vec<Judgment> {
         .collect()
 }
 
-fn decision(pair: &Pair, levels: &Levels, margin: Option<f64>) -> Decision {
+pub(crate) fn decision(pair: &Pair, levels: &Levels, margin: Option<f64>) -> Decision {
     match &pair.comparison {
-        Ok(comparison) => decide(&comparison.range(levels.different), &comparison.range(levels.same), margin),
+        Ok(comparison) => {
+            let (different, same) = (comparison.range(levels.different), comparison.range(levels.same));
+            match comparison.basis {
+                Basis::Difference(_) => decide(&different, &same, margin),
+                Basis::Spread(_) => decide_ratio(&different, &same, margin),
+            }
+        }
         Err(why) => Decision::cannot_answer(*why),
     }
 }
 
+/// Smallest ratio of scatters that usually matters: a quarter more, or a fifth less. Judgement, no source.
+const WORTHWHILE_RATIO: f64 = 1.25;
+
 /// The smallest difference that matters: the golfer's own on the measure asked for, else the usual one.
 pub(crate) fn margin(question: &Question, id: &MeasureId) -> Option<f64> {
     let own = question.margin.filter(|_| *id == question.measure);
-    own.or_else(|| measure::known(id).map(|m| m.margin))
+    own.or_else(|| match aspect(question, id) {
+        Aspect::Spread => Some(WORTHWHILE_RATIO),
+        Aspect::Average => measure::known(id).map(|m| m.margin),
+    })
+}
+
+/// What of the measure is compared: its scatter only where that was asked for.
+fn aspect(question: &Question, id: &MeasureId) -> Aspect {
+    if goal(question, id) == Goal::Tighter { Aspect::Spread } else { Aspect::Average }
 }
 
 /// What better means: the golfer's own word on the measure asked for, else the usual one.
@@ -146,13 +180,12 @@ pub(crate) fn goal(question: &Question, id: &MeasureId) -> Goal {
 /// The candidate farthest toward the goal on the measure asked for; the first candidate when none can be compared.
 pub(crate) fn leading<'a>(judgments: &'a [Judgment], measure: &MeasureId) -> Option<&'a Judgment> {
     let toward = |j: &Judgment| -> Option<f64> {
-        let diff = j.comparison()?.careful.diff();
+        let value = j.comparison()?.value();
         Some(match j.goal {
-            Goal::Higher => diff,
-            Goal::Lower => -diff,
+            Goal::Higher => value,
+            Goal::Lower | Goal::Tighter => -value,
             Goal::NearerZero => -j.pair.numbers.candidate?.mean.abs(),
-            Goal::Tighter => -j.pair.numbers.candidate?.sd?,
-            Goal::Different => diff.abs(),
+            Goal::Different => value.abs(),
         })
     };
     let asked = || judgments.iter().filter(|j| j.measure == *measure);

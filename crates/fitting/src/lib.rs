@@ -10,6 +10,8 @@
 pub mod analysis;
 pub mod check;
 mod families;
+mod fragile;
+pub mod honest_lead;
 mod judge;
 pub mod measure;
 pub mod question;

@@ -78,7 +78,8 @@ pub struct Question {
     /// What better means; left open, the measure's own.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub goal: Option<Goal>,
-    /// Smallest difference that would matter, in the measure's unit; left open, the measure's own.
+    /// Smallest difference that would matter, in the measure's unit; left open, the measure's own. For the goal
+    /// `tighter` it is a ratio of scatters above 1.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub margin: Option<f64>,
     /// The margin under which the answer was first shown, when it was changed since.

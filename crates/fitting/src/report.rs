@@ -3,6 +3,7 @@
 //! Everything a page shows stands here; a page reads it and computes nothing.
 
 use crate::analysis::{Estimate, Numbers};
+use crate::honest_lead::HonestLead;
 use crate::measure::MeasureId;
 use crate::question::{Goal, Stopping};
 use crate::session::Order;
@@ -110,6 +111,10 @@ pub struct Report {
     pub answer: Answer,
     /// What stands over it.
     pub overlays: Vec<Overlay>,
+    /// What to expect of the lead when several candidates were tried; null for one.
+    pub honest_lead: Option<HonestLead>,
+    /// The fewest shots whose removal would change the answer, if three or fewer would.
+    pub removals_to_flip: Option<usize>,
     /// What makes this session more or less worth trusting, the most serious first.
     pub trust: Vec<TrustFinding>,
     /// Every candidate on every measure.

@@ -63,6 +63,8 @@ pub enum Why {
     OnlyTheBest,
     /// Averages of a measure whose usual spread is not known, without a deviation.
     SpreadMissing,
+    /// Spread was asked for, and averages do not hold it.
+    OnlyAverages,
     /// Every shot has the same value: the numbers were probably rounded or copied.
     NoScatter,
     /// The answer changes with the shots that were left out.

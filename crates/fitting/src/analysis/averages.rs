@@ -5,8 +5,9 @@
 //! somebody chose the shots, there is no verdict.
 
 use super::allowance::{largest_usual_sd, order_allowance};
+use super::comparison::{Basis, Comparison};
 use super::estimate::{Counts, Group, Method, Numbers};
-use super::pair::{Comparison, Pair, pooled_sd, textbook};
+use super::pair::{Aspect, Pair, pooled_sd, textbook};
 use crate::measure::MeasureId;
 use crate::session::{Session, SummaryOf};
 use crate::verdict::Why;
@@ -53,19 +54,17 @@ impl<'a> Averages<'a> {
 }
 
 /// Compares two builds of which at least one has averages only.
-pub(super) fn compare(baseline: &Averages, candidate: &Averages) -> Pair {
-    let mut numbers = Numbers {
-        baseline: baseline.group(),
-        candidate: candidate.group(),
-        welch: None,
-        yuen: None,
-        round: None,
-    };
+pub(super) fn compare(baseline: &Averages, candidate: &Averages, aspect: Aspect) -> Pair {
+    let mut numbers =
+        Numbers { baseline: baseline.group(), candidate: candidate.group(), ..Numbers::default() };
     let (Some(base_mean), Some(cand_mean)) = (baseline.mean, candidate.mean) else {
         return Pair { numbers, comparison: Err(Why::NotMeasured) };
     };
     if baseline.of != SummaryOf::All || candidate.of != SummaryOf::All {
         return Pair { numbers, comparison: Err(Why::OnlyTheBest) };
+    }
+    if aspect == Aspect::Spread {
+        return Pair { numbers, comparison: Err(Why::OnlyAverages) };
     }
     let (Some(base_n), Some(cand_n)) = (baseline.n, candidate.n) else {
         return Pair { numbers, comparison: Err(Why::CountsMissing) };
@@ -85,7 +84,7 @@ pub(super) fn compare(baseline: &Averages, candidate: &Averages) -> Pair {
         };
         numbers.welch = Some(textbook(&welch));
         let comparison = Comparison {
-            careful: CautiousDifference::new(&welch, allowance),
+            basis: Basis::Difference(CautiousDifference::new(&welch, allowance)),
             method: Method::SummaryWithAllowance,
             n,
             shot_sd: pooled_sd(&base, &cand),
@@ -114,7 +113,7 @@ fn with_assumed_spread(
         TDifference::new(cand_mean - base_mean, se, KNOWN_SD_DF, size).map_err(|_| Why::NoScatter)?;
     // The high deviation is the caution here, measured without further widening.
     Ok(Comparison {
-        careful: CautiousDifference::taken_as_is(&difference, allowance),
+        basis: Basis::Difference(CautiousDifference::taken_as_is(&difference, allowance)),
         method: Method::SummaryAssumedSpread,
         n,
         shot_sd: assumed,

@@ -104,8 +104,22 @@ pub struct TextbookTest {
     pub high: f64,
 }
 
+/// A comparison of two spreads: Bonett's interval with the iterated kurtosis, unwidened.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct RatioTest {
+    /// Candidate's standard deviation / baseline's.
+    pub ratio: f64,
+    /// Two-sided.
+    pub p: f64,
+    /// Lower end of the 95 % interval.
+    pub low: f64,
+    /// Upper end of it.
+    pub high: f64,
+}
+
 /// The numbers behind a finding, as a textbook would print them: no widening, no allowance.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Default, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct Numbers {
     /// The baseline's shots.
@@ -124,4 +138,8 @@ pub struct Numbers {
     #[serde(skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "typescript", ts(optional))]
     pub round: Option<TextbookTest>,
+    /// The comparison of the spreads, from five shots with each build.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "typescript", ts(optional))]
+    pub spread: Option<RatioTest>,
 }

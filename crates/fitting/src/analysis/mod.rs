@@ -6,12 +6,14 @@
 
 pub mod allowance;
 mod averages;
+mod comparison;
 mod estimate;
 pub mod levels;
 mod pair;
 mod shots;
 
-pub use estimate::{Counts, Estimate, Group, Method, Numbers, Range, TextbookTest};
+pub use comparison::{Basis, Comparison};
+pub use estimate::{Counts, Estimate, Group, Method, Numbers, Range, RatioTest, TextbookTest};
 pub use levels::{Levels, Rule, levels};
-pub use pair::{Comparison, Pair, compare};
+pub use pair::{Aspect, Pair, compare};
 pub use shots::{Include, ShotTable};

@@ -7,6 +7,7 @@ use crate::measure::{self, MeasureId};
 use crate::question::Question;
 use crate::session::{Order, Session, Shot, SummaryOf};
 use stats::describe::{MAD_TO_SD, mad, mean, median};
+use stats::{Level, OrderedShot};
 use std::collections::BTreeMap;
 
 /// A head start from warming up below this many yards of carry is not worth a word.
@@ -41,6 +42,7 @@ pub(super) fn look(session: &Session, question: &Question, candidate: usize) -> 
     if rounds == 0 && session.order != Order::Unknown {
         seen.extend(cold_start(&of_pair, &question.measure, baseline, candidate));
     }
+    seen.extend(drift(&of_pair, session, &question.measure));
     seen.extend(unequal(counts));
     seen.extend(numbers_missing(session));
     seen.extend(summaries_that_disagree(session, baseline, candidate));
@@ -79,6 +81,31 @@ fn cold_start(of_pair: &[(usize, &Shot)], id: &MeasureId, baseline: usize, candi
         build,
         shots,
         head_start: per_yard_of_carry(id).map(|rate| rate * head_start.abs()),
+    })
+}
+
+/// A trend over the order of the shots, each build at its own level, whose interval excludes zero.
+fn drift(of_pair: &[(usize, &Shot)], session: &Session, id: &MeasureId) -> Option<Seen> {
+    if session.order == Order::Unknown {
+        return None;
+    }
+    let index = session.measure_index(id)?;
+    let shots: Vec<OrderedShot> = of_pair
+        .iter()
+        .filter_map(|(at, shot)| {
+            Some(OrderedShot {
+                at: *at as f64,
+                build: shot.build,
+                value: shot.values.get(index).copied().flatten()?,
+            })
+        })
+        .collect();
+    let total = stats::trend(&shots).ok()?.total();
+    let interval = total.interval(Level::P95);
+    interval.excludes(0.0).then_some(Seen::Drift {
+        change: total.diff,
+        low: interval.low,
+        high: interval.high,
     })
 }
 

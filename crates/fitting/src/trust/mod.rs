@@ -99,6 +99,11 @@ pub enum Seen {
         /// Index of the build with the most of them.
         build: usize,
     },
+    /// The answer would change with a few shots less.
+    FewShotsDecide {
+        /// How many.
+        shots: usize,
+    },
     /// The number of shots was not fixed before.
     NotFixed,
     /// Looked at on the way, as planned.
@@ -137,11 +142,15 @@ pub struct TrustFinding {
 
 /// Everything worth knowing about a session for this pair and measure, the most serious first.
 #[must_use]
-pub fn trust(session: &Session, question: &Question, candidate: usize) -> Vec<TrustFinding> {
-    let mut findings: Vec<TrustFinding> = look::look(session, question, candidate)
-        .into_iter()
-        .map(|seen| words::say(session, question, seen))
-        .collect();
+pub(crate) fn trust(
+    session: &Session,
+    question: &Question,
+    candidate: usize,
+    removals_to_flip: Option<usize>,
+) -> Vec<TrustFinding> {
+    let few = removals_to_flip.map(|shots| Seen::FewShotsDecide { shots });
+    let seen = look::look(session, question, candidate).into_iter().chain(few);
+    let mut findings: Vec<TrustFinding> = seen.map(|seen| words::say(session, question, seen)).collect();
     findings.sort_by_key(|f| f.weight);
     findings
 }

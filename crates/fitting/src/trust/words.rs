@@ -114,6 +114,16 @@ pub(super) fn say(session: &Session, question: &Question, seen: Seen) -> TrustFi
             "They count. Whether a club makes more of them is part of the question.".to_owned(),
             "Look at the typical shot in the numbers as well.".to_owned(),
         ),
+        Seen::FewShotsDecide { shots: few } => (
+            Weight::Note,
+            format!("Taking out {} would change the answer.", if *few == 1 {
+                "a single shot".to_owned()
+            } else {
+                format!("{} well-chosen shots", count_of(*few))
+            }),
+            "An answer that a few shots can turn around rests on little.".to_owned(),
+            "Leave none out, and hit more before you decide.".to_owned(),
+        ),
         Seen::NotFixed => (
             Weight::Note,
             "Nobody said how many shots were planned.".to_owned(),

@@ -3,6 +3,7 @@
 use super::Words;
 use super::case::{Case, capital, sentences};
 use super::format::Subject;
+use super::spread;
 use crate::analysis::{Estimate, Method};
 use crate::judge::Judgment;
 use crate::measure::MeasureId;
@@ -10,12 +11,17 @@ use crate::question::Goal;
 use crate::session::Session;
 use crate::verdict::{Decision, DecisionKind, Direction, Matters, Why};
 
-const CHOOSE_FREELY: &str = "Choose by feel, look or price.";
+pub(super) const CHOOSE_FREELY: &str = "Choose by feel, look or price.";
 const SHORT_TEST: &str = "5 rounds of 3 shots with each, hit in turn, would tell club from order.";
 
 /// The sentences for one pair on one measure.
 pub(crate) fn words(session: &Session, judgment: &Judgment) -> Words {
     let case = Case::of(session, judgment);
+    if judgment.goal == Goal::Tighter
+        && let Some(estimate) = &judgment.estimate
+    {
+        return spread::words(&case, estimate);
+    }
     match (judgment.decision.kind, &judgment.estimate) {
         (DecisionKind::CannotAnswer, _) | (_, None) => {
             cannot_answer(judgment.decision.why, &case.subject, &case.counts())
@@ -93,16 +99,21 @@ fn same(case: &Case, estimate: &Estimate) -> Words {
     }
 }
 
+/// When the answer changes with the shots that were set aside.
+pub(super) fn depends_on_left_out(case: &Case) -> Words {
+    Words {
+        headline: "It depends on the shots left out.".to_owned(),
+        detail: sentences(&[
+            case.averages(),
+            "With every shot the answer is one thing, without those set aside another.".to_owned(),
+        ]),
+        next: "Count every shot, or hit a planned test and leave nothing out.".to_owned(),
+    }
+}
+
 fn cannot_tell(case: &Case, estimate: &Estimate) -> Words {
     if case.judgment.decision.why == Some(Why::DependsOnLeftOut) {
-        return Words {
-            headline: "It depends on the shots left out.".to_owned(),
-            detail: sentences(&[
-                case.averages(),
-                "With every shot the answer is one thing, without those set aside another.".to_owned(),
-            ]),
-            next: "Count every shot, or hit a planned test and leave nothing out.".to_owned(),
-        };
+        return depends_on_left_out(case);
     }
     if case.judgment.order_hides_it() {
         return Words {
@@ -145,7 +156,7 @@ fn cannot_answer(why: Option<Why>, subject: &Subject, counts: &str) -> Words {
         Some(Why::TooFewShots) => say(
             &format!("There are too few shots to compare on {name}."),
             counts,
-            "At least 3 shots with each club are needed for any answer, and 15 for a useful one.",
+            "At least 3 shots with each club are needed for any answer (5 for scatter), and 15 for a useful one.",
         ),
         Some(Why::CountsMissing) => say(
             "Averages alone cannot answer this: nobody said how many shots they come from.",
@@ -163,6 +174,11 @@ fn cannot_answer(why: Option<Why>, subject: &Subject, counts: &str) -> Words {
             ),
             "",
             "Add the standard deviation beside each average, or every shot.",
+        ),
+        Some(Why::OnlyAverages) => say(
+            "Averages do not show which club is tighter.",
+            "Scatter lies in the single shots; a deviation printed beside an average is too unsure to decide on.",
+            "Add every shot.",
         ),
         Some(Why::NoScatter) => say(
             &format!("Every shot has the same {name}, so there is nothing to judge luck by."),

@@ -8,6 +8,7 @@ mod case;
 mod format;
 mod overlay;
 mod phrases;
+mod spread;
 
 use serde::Serialize;
 

@@ -4,6 +4,7 @@
 use super::case::Case;
 use super::format::{count_of, shots};
 use crate::analysis::{Estimate, Method, Rule};
+use crate::honest_lead::HonestLead;
 use crate::judge::Judgment;
 use crate::question::Question;
 use crate::report::{Overlay, OverlayKind};
@@ -11,7 +12,12 @@ use crate::session::{Order, Session};
 use crate::verdict::{Decision, DecisionKind};
 
 /// Every warning that applies to the headline, the weightiest first.
-pub(crate) fn overlays(session: &Session, question: &Question, judgment: &Judgment) -> Vec<Overlay> {
+pub(crate) fn overlays(
+    session: &Session,
+    question: &Question,
+    judgment: &Judgment,
+    lead: Option<&HonestLead>,
+) -> Vec<Overlay> {
     let case = Case::of(session, judgment);
     let mut overlays = Vec::new();
     overlays.extend(left_out(&case));
@@ -19,7 +25,7 @@ pub(crate) fn overlays(session: &Session, question: &Question, judgment: &Judgme
         overlays.extend(order_mixed_up(&case, session.order, estimate));
         overlays.extend(averages_only(&case, estimate));
         overlays.extend(looked_at_before(&case));
-        overlays.extend(several_builds(&case));
+        overlays.extend(several_builds(&case, lead));
     }
     overlays.extend(margin_changed(&case, question));
     overlays
@@ -132,7 +138,7 @@ fn looked_at_before(case: &Case) -> Option<Overlay> {
     }
 }
 
-fn several_builds(case: &Case) -> Option<Overlay> {
+fn several_builds(case: &Case, lead: Option<&HonestLead>) -> Option<Overlay> {
     let tried = case.judgment.candidates;
     if tried < 2 {
         return None;
@@ -146,11 +152,26 @@ fn several_builds(case: &Case) -> Option<Overlay> {
         7 => "Seven".to_owned(),
         _ => count_of(tried),
     };
+    let mut detail =
+        "The best of several looks good by luck alone, so each must be more convincing than if it were the \
+                      only one."
+            .to_owned();
+    if let Some(lead) = lead {
+        detail.push_str(&format!(
+            " The best of as many equal clubs would lead by about {} without being better.",
+            case.subject.amount(lead.by_luck)
+        ));
+        detail.push_str(&format!(
+            " {} shows a gap of {}; with that luck taken out, expect about {}.",
+            case.candidate,
+            case.subject.amount(lead.shown),
+            case.subject.amount(lead.honest)
+        ));
+    }
     overlay(
         OverlayKind::SeveralBuilds,
         format!("{number} clubs were held against {}.", case.baseline),
-        "The best of several looks good by luck alone, so each must be more convincing than if it were the only one. \
-         The lead of the best is still likely to shrink.",
+        detail,
     )
 }
 
