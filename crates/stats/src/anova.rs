@@ -7,6 +7,7 @@
 use crate::describe::{mean, sum_of_squares};
 use crate::difference::Refusal;
 use crate::distributions::{chi_square_sf, f_sf};
+use crate::real::{ln, square};
 use crate::sample::Sample;
 
 /// An F statistic with its degrees of freedom.
@@ -67,7 +68,7 @@ pub fn anova(groups: &[Sample]) -> Result<Anova, Refusal> {
     let weighted = groups.iter().zip(&means).map(|(group, m)| group.n() as f64 * (m - origin)).sum::<f64>();
     let grand = origin + weighted / n as f64;
     let between =
-        groups.iter().zip(&means).map(|(group, m)| group.n() as f64 * (m - grand).powi(2)).sum::<f64>();
+        groups.iter().zip(&means).map(|(group, m)| group.n() as f64 * square(m - grand)).sum::<f64>();
     let within = groups.iter().map(|group| sum_of_squares(group.values())).sum::<f64>();
     let (df1, df2) = ((groups.len() - 1) as f64, (n - groups.len()) as f64);
     Ok(Anova { between, within, test: FTest::new(between / df1 / (within / df2), df1, df2)? })
@@ -84,12 +85,9 @@ pub fn welch_anova(groups: &[Sample]) -> Result<FTest, Refusal> {
     let total: f64 = weights.iter().sum();
     let center = groups.iter().zip(&weights).map(|(group, w)| w * group.mean()).sum::<f64>() / total;
     let between =
-        groups.iter().zip(&weights).map(|(group, w)| w * (group.mean() - center).powi(2)).sum::<f64>();
-    let unequal: f64 = groups
-        .iter()
-        .zip(&weights)
-        .map(|(group, w)| (1.0 - w / total).powi(2) / (group.n() - 1) as f64)
-        .sum();
+        groups.iter().zip(&weights).map(|(group, w)| w * square(group.mean() - center)).sum::<f64>();
+    let unequal: f64 =
+        groups.iter().zip(&weights).map(|(group, w)| square(1.0 - w / total) / (group.n() - 1) as f64).sum();
     let f = between / (k - 1.0) / (1.0 + 2.0 * (k - 2.0) / (k * k - 1.0) * unequal);
     FTest::new(f, k - 1.0, (k * k - 1.0) / (3.0 * unequal))
 }
@@ -147,7 +145,7 @@ pub fn bartlett(groups: &[Sample]) -> Result<Bartlett, Refusal> {
     let df = |group: &Sample| (group.n() - 1) as f64;
     let total: f64 = groups.iter().map(df).sum();
     let pooled = groups.iter().map(|group| df(group) * group.variance()).sum::<f64>() / total;
-    let logs: f64 = groups.iter().map(|group| df(group) * (pooled / group.variance()).ln()).sum();
+    let logs: f64 = groups.iter().map(|group| df(group) * ln(pooled / group.variance())).sum();
     let k = groups.len() as f64;
     let reciprocals = groups.iter().map(|group| 1.0 / df(group)).sum::<f64>() - 1.0 / total;
     let statistic = logs / (1.0 + reciprocals / (3.0 * (k - 1.0)));

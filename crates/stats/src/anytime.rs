@@ -9,6 +9,7 @@
 
 use crate::difference::TDifference;
 use crate::level::{Interval, Level};
+use crate::real::{exp, ln, ln_1p, square};
 use crate::root::find_root;
 
 /// A t statistic watched without limit: the difference and the information W behind it.
@@ -28,9 +29,9 @@ impl Watched {
     /// E = k^(−½) [(1 + t²/ν)/(1 + t²/(νk))]^((ν+1)/2), k = 1 + gW.
     #[must_use]
     pub fn evidence(&self) -> f64 {
-        let (k, df, square) = (self.k(), self.difference.df, self.difference.t().powi(2));
-        let log_ratio = (square / df).ln_1p() - (square / (df * k)).ln_1p();
-        (0.5 * (df + 1.0) * log_ratio - 0.5 * k.ln()).exp()
+        let (k, df, t2) = (self.k(), self.difference.df, square(self.difference.t()));
+        let log_ratio = ln_1p(t2 / df) - ln_1p(t2 / (df * k));
+        exp(0.5 * (df + 1.0) * log_ratio - 0.5 * ln(k))
     }
 
     /// min(1, 1/E).
@@ -53,7 +54,7 @@ impl Watched {
 
 /// The |t| at which the evidence reaches 1/α: A = (√k/α)^(2/(ν+1)), t = √(ν(A−1)/(1−A/k)); none if A ≥ k.
 fn t_mixture_critical(df: f64, k: f64, level: Level) -> Option<f64> {
-    let a = ((0.5 * k.ln() - level.alpha().ln()) * 2.0 / (df + 1.0)).exp();
+    let a = exp((0.5 * ln(k) - ln(level.alpha())) * 2.0 / (df + 1.0));
     let critical = (df * (a - 1.0) / (1.0 - a / k)).sqrt();
     (a < k && critical.is_finite()).then_some(critical)
 }
@@ -77,8 +78,8 @@ impl NormalMixture {
     #[must_use]
     pub fn narrowest_at(variance: f64, level: Level) -> Option<NormalMixture> {
         // With W = −1 − x the defining equation W eᵂ = −α²/e reads x − ln(1 + x) = −2 ln α.
-        let target = -2.0 * level.alpha().ln();
-        let x = find_root(0.0, 2.0 * target + 10.0, 0.0, &|x| x - x.ln_1p() - target)?;
+        let target = -2.0 * ln(level.alpha());
+        let x = find_root(0.0, 2.0 * target + 10.0, 0.0, &|x| x - ln_1p(x) - target)?;
         NormalMixture::new(variance / x)
     }
 
@@ -92,14 +93,14 @@ impl NormalMixture {
     #[must_use]
     pub fn boundary(&self, variance: f64, level: Level) -> f64 {
         let v = variance + self.rho;
-        (v * ((v / self.rho).ln() - 2.0 * level.alpha().ln())).sqrt()
+        (v * (ln(v / self.rho) - 2.0 * ln(level.alpha()))).sqrt()
     }
 
     /// Evidence of a sum S at accumulated variance v: √(ρ/(v+ρ)) exp(S²/(2(v+ρ))).
     #[must_use]
     pub fn evidence(&self, sum: f64, variance: f64) -> f64 {
         let v = variance + self.rho;
-        (0.5 * (self.rho / v).ln() + 0.5 * sum * sum / v).exp()
+        exp(0.5 * ln(self.rho / v) + 0.5 * sum * sum / v)
     }
 }
 
@@ -109,6 +110,6 @@ impl NormalMixture {
 #[must_use]
 pub fn asymptotic_half_width(se: f64, information: f64, rho_squared: f64, level: Level) -> Option<f64> {
     let scaled = information * rho_squared;
-    let width = se * ((scaled + 1.0) / scaled * (scaled.ln_1p() - 2.0 * level.alpha().ln())).sqrt();
+    let width = se * ((scaled + 1.0) / scaled * (ln_1p(scaled) - 2.0 * ln(level.alpha()))).sqrt();
     (se > 0.0 && scaled > 0.0 && width.is_finite()).then_some(width)
 }

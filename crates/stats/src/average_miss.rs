@@ -7,6 +7,7 @@
 use crate::describe::median;
 use crate::difference::{Refusal, TDifference};
 use crate::level::{Interval, Level};
+use crate::real::{exp, ln};
 use crate::sample::Sample;
 use crate::welch::satterthwaite;
 
@@ -36,14 +37,14 @@ impl AverageMissRatio {
     /// The ratio itself.
     #[must_use]
     pub fn ratio(&self) -> f64 {
-        self.log.diff.exp()
+        exp(self.log.diff)
     }
 
     /// Interval for the ratio.
     #[must_use]
     pub fn interval(&self, level: Level) -> Interval {
         let log = self.log.interval(level);
-        Interval { level, low: log.low.exp(), high: log.high.exp() }
+        Interval { level, low: exp(log.low), high: exp(log.high) }
     }
 }
 
@@ -65,7 +66,7 @@ impl Miss {
         let off_center = (sample.mean() - center) / distance;
         let scatter = sample.variance() / (distance * distance);
         Ok(Miss {
-            log_distance: (n / (n - 1.0) * distance).ln(),
+            log_distance: ln(n / (n - 1.0) * distance),
             variance: ((off_center * off_center + scatter - 1.0) / n).max(0.0),
         })
     }

@@ -7,6 +7,7 @@ use crate::count::whole;
 use crate::distributions::{normal_cdf, normal_density, normal_sf};
 use crate::points::{Covariance, Point};
 use crate::quadrature::nodes;
+use crate::real::{asin, sincos};
 use std::f64::consts::FRAC_PI_2;
 
 /// Standard deviations beyond which a normal value is never found (1e-17).
@@ -83,12 +84,12 @@ impl BivariateNormal {
             return 0.0;
         }
         // Only where x is ever found: a huge circle would otherwise hide the scatter between two nodes.
-        let angle = |z: f64| ((self.center.x + z * self.sd_x - middle.x) / radius).clamp(-1.0, 1.0).asin();
+        let angle = |z: f64| asin(((self.center.x + z * self.sd_x - middle.x) / radius).clamp(-1.0, 1.0));
         let (low, high) = (angle(-REACH).max(-FRAC_PI_2), angle(REACH).min(FRAC_PI_2));
         let steepness = radius * (1.0 / self.sd_x + (1.0 + self.lean.abs() / self.sd_x) / self.rest);
         let panels = whole((0.5 * (high - low) * steepness).ceil(), MOST_PANELS);
         let part = |theta: f64| {
-            let (sin, cos) = theta.sin_cos();
+            let (sin, cos) = sincos(theta);
             let z = (middle.x + radius * sin - self.center.x) / self.sd_x;
             let chord = Range { low: middle.y - radius * cos, high: middle.y + radius * cos };
             normal_density(z) * self.given(z, chord) * radius * cos / self.sd_x

@@ -137,7 +137,7 @@ pub fn acceleration(left_out: &[Vec<f64>]) -> f64 {
             cubes += u * u * u;
         }
     }
-    let a = cubes / (6.0 * squares.powf(1.5));
+    let a = cubes / (6.0 * squares * squares.sqrt());
     if a.is_finite() { a } else { 0.0 }
 }
 

@@ -9,6 +9,7 @@
 use crate::difference::{Refusal, TDifference};
 use crate::distributions::{chi_square_sf, normal_sf, normal_upper};
 use crate::level::{Interval, Level};
+use crate::real::square;
 use crate::sample::check_value;
 
 /// One session's difference and the square of its standard error.
@@ -110,12 +111,11 @@ pub fn combine(sessions: &[SessionEffect]) -> Result<Combined, Refusal> {
     let fixed = weighted(sessions, 0.0)?;
     let weight = |session: &SessionEffect| 1.0 / session.variance;
     let total: f64 = sessions.iter().map(weight).sum();
-    let squares: f64 = sessions.iter().map(|session| weight(session).powi(2)).sum();
-    let q: f64 = sessions.iter().map(|s| weight(s) * (s.effect - fixed.mean).powi(2)).sum();
+    let squares: f64 = sessions.iter().map(|session| square(weight(session))).sum();
+    let q: f64 = sessions.iter().map(|s| weight(s) * square(s.effect - fixed.mean)).sum();
     let between = ((q - df) / (total - squares / total)).max(0.0);
     let random = weighted(sessions, between)?;
-    let scatter: f64 =
-        sessions.iter().map(|s| (s.effect - random.mean).powi(2) / (s.variance + between)).sum();
+    let scatter: f64 = sessions.iter().map(|s| square(s.effect - random.mean) / (s.variance + between)).sum();
     let se = random.se * (scatter / df).sqrt();
     // Equal effects leave Hartung and Knapp's error at zero; the headline then takes the other one.
     let hartung_knapp = TDifference { diff: random.mean, se, df };

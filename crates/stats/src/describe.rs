@@ -4,6 +4,7 @@
 //! digits and equal values have exactly no scatter. Checked against NIST StRD (tests/reference/stats/01).
 
 use crate::count::whole;
+use crate::real::cube;
 use crate::sample::Sample;
 
 /// Makes the MAD of normal values estimate their standard deviation: 1/Φ⁻¹(¾), to the four decimals every
@@ -122,8 +123,8 @@ impl Sample {
         let n = self.n() as f64;
         let center = self.mean();
         let m2 = sum_of_squares(self.values()) / n;
-        let m3 = self.values().iter().map(|x| (x - center).powi(3)).sum::<f64>() / n;
-        finite(m3 / m2.powf(1.5))
+        let m3 = self.values().iter().map(|x| cube(x - center)).sum::<f64>() / n;
+        finite(m3 / (m2 * m2.sqrt()))
     }
 
     /// Skewness adjusted for sample size, G₁ = √(n(n−1))/(n−2) · g₁; `None` below three values or scatter.

@@ -5,6 +5,7 @@
 //! distribution's domain give NaN. Incomplete beta and gamma are statrs's; its quantiles are not
 //! used because they can fail to end, its complementary error function because it is right to 1e-10 only.
 
+use crate::real::{cbrt, exp, ln, ln_1p};
 use crate::root::find_root;
 use statrs::function::{beta, erf, gamma};
 use std::f64::consts::{FRAC_1_SQRT_2, PI, SQRT_2};
@@ -22,7 +23,7 @@ const CUBE_ROOT_FROM_DF: f64 = 1e6;
 /// φ(z) = exp(−z²/2) / √(2π).
 #[must_use]
 pub fn normal_density(z: f64) -> f64 {
-    (-0.5 * z * z).exp() / (2.0 * PI).sqrt()
+    exp(-0.5 * z * z) / (2.0 * PI).sqrt()
 }
 
 /// Probability that a standard normal value is larger than `z`.
@@ -79,7 +80,7 @@ pub fn t_sf(t: f64, df: f64) -> f64 {
 fn hill(t: f64, df: f64) -> f64 {
     let a = df - 0.5;
     let b = 48.0 * a * a;
-    let y = a * (t * t / df).ln_1p();
+    let y = a * ln_1p(t * t / df);
     let correction = (((-0.4 * y - 3.3) * y - 24.0) * y - 85.5) / (0.8 * y * y + 100.0 + b);
     ((correction + y + 3.0) / b + 1.0) * y.sqrt()
 }
@@ -117,16 +118,16 @@ fn fisher_cornish(z: f64, df: f64) -> f64 {
 
 /// Newton's method on ln P(T > t) against ln t, in which tails are nearly straight; `None` if it strays.
 fn newton(tail: f64, df: f64, guess: f64) -> Option<f64> {
-    let log_constant = gamma::ln_gamma(0.5 * (df + 1.0)) - gamma::ln_gamma(0.5 * df) - 0.5 * (df * PI).ln();
+    let log_constant = gamma::ln_gamma(0.5 * (df + 1.0)) - gamma::ln_gamma(0.5 * df) - 0.5 * ln(df * PI);
     let mut t = guess;
     for _ in 0..6 {
-        let density = (log_constant - 0.5 * (df + 1.0) * (t * t / df).ln_1p()).exp();
+        let density = exp(log_constant - 0.5 * (df + 1.0) * ln_1p(t * t / df));
         let sf = t_sf(t, df);
-        let step = (sf / tail).ln() * sf / (t * density);
+        let step = ln(sf / tail) * sf / (t * density);
         if !step.is_finite() || step.abs() > 1.0 {
             return None;
         }
-        t *= step.exp();
+        t *= exp(step);
         // The step after this one would be its square.
         if step.abs() < 1e-8 {
             return Some(t);
@@ -205,7 +206,7 @@ pub fn chi_square_cdf(x: f64, df: f64) -> f64 {
 /// The nearly normal deviate of chi-square by its cube root.
 fn cube_root(x: f64, df: f64) -> f64 {
     let spread = 2.0 / (9.0 * df);
-    ((x / df).cbrt() - 1.0 + spread) / spread.sqrt()
+    (cbrt(x / df) - 1.0 + spread) / spread.sqrt()
 }
 
 /// The value chi-square exceeds with probability `tail`.
@@ -226,8 +227,8 @@ fn incomplete_beta(a: f64, b: f64, x: f64) -> f64 {
 /// Solved for ln x, in which tails of every weight are nearly straight; the bracket grows by doubling.
 /// Requires: `sf` falling from 1 at zero. Accuracy: that of `sf` over the slope of its logarithm.
 pub(crate) fn upper_point(tail: f64, guess: f64, sf: &dyn Fn(f64) -> f64) -> f64 {
-    let excess = |y: f64| (sf(y.exp()) / tail).ln().clamp(-1e6, 1e6);
-    let start = guess.ln();
+    let excess = |y: f64| ln(sf(exp(y)) / tail).clamp(-1e6, 1e6);
+    let start = ln(guess);
     let (mut low, mut high) = (start, start);
     let mut step = 0.05;
     // 0.05 · 2^15 covers every positive double.
@@ -244,7 +245,7 @@ pub(crate) fn upper_point(tail: f64, guess: f64, sf: &dyn Fn(f64) -> f64) -> f64
         }
         step *= 2.0;
     }
-    find_root(low, high, 1e-14, &excess).map_or(f64::NAN, f64::exp)
+    find_root(low, high, 1e-14, &excess).map_or(f64::NAN, exp)
 }
 
 #[cfg(test)]

@@ -38,6 +38,7 @@ pub mod power;
 mod quadrature;
 mod random_intercept;
 mod ranks;
+mod real;
 mod root;
 mod rounds;
 mod sample;

@@ -8,6 +8,7 @@
 
 use crate::anova::FTest;
 use crate::difference::{Refusal, TDifference};
+use crate::real::square;
 use crate::sample::check_value;
 
 /// Residuals this small beside the values are rounding.
@@ -167,5 +168,5 @@ fn length(values: &[f64]) -> f64 {
     if largest <= 0.0 {
         return 0.0;
     }
-    largest * values.iter().map(|value| (value / largest).powi(2)).sum::<f64>().sqrt()
+    largest * values.iter().map(|value| square(value / largest)).sum::<f64>().sqrt()
 }

@@ -9,6 +9,7 @@ use crate::count::whole;
 use crate::distributions::{normal_density, normal_sf, normal_upper};
 use crate::level::{Level, LevelError};
 use crate::quadrature::{Node, nodes};
+use crate::real::ln;
 use crate::root::find_root;
 
 /// More looks than this are not a plan; unlimited looking has its own bound.
@@ -134,7 +135,7 @@ fn boundary(path: &[Going], step: f64, newly_spent: f64, scale: f64) -> f64 {
         };
         2.0 * path.iter().map(both).sum::<f64>()
     };
-    let excess = |c: f64| (exceeds(c) / newly_spent).ln().clamp(-1e3, 1e3);
+    let excess = |c: f64| ln(exceeds(c) / newly_spent).clamp(-1e3, 1e3);
     if newly_spent <= 0.0 {
         return f64::INFINITY;
     }

@@ -8,6 +8,7 @@ use crate::describe::mean;
 use crate::difference::Refusal;
 use crate::distributions::{chi_square_upper, normal_upper, t_sf};
 use crate::level::{Interval, Level};
+use crate::real::{atan2, atanh, hypot, tanh};
 use crate::sample::{SampleError, check_value};
 use std::f64::consts::PI;
 
@@ -71,7 +72,7 @@ impl Covariance {
     /// Variance along the longer axis of the scatter.
     #[must_use]
     pub fn largest(&self) -> f64 {
-        0.5 * (self.xx + self.yy) + (0.5 * (self.xx - self.yy)).hypot(self.xy)
+        0.5 * (self.xx + self.yy) + hypot(0.5 * (self.xx - self.yy), self.xy)
     }
 
     /// Variance across it, without cancellation: determinant / largest.
@@ -136,7 +137,7 @@ impl Points {
             return None;
         }
         let (q, c) = (chi_square_upper(1.0 - share, 2.0), &self.covariance);
-        let angle = 0.5 * (2.0 * c.xy).atan2(c.xx - c.yy);
+        let angle = 0.5 * atan2(2.0 * c.xy, c.xx - c.yy);
         Some(Ellipse {
             center: self.center,
             major: (q * c.largest()).sqrt(),
@@ -173,7 +174,7 @@ impl Points {
             return Err(Refusal::TooFew { got: self.n, need: 4 });
         }
         let half_width = normal_upper(level.tail()) / ((self.n - 3) as f64).sqrt();
-        let z = self.correlation().atanh();
-        Ok(Interval { level, low: (z - half_width).tanh(), high: (z + half_width).tanh() })
+        let z = atanh(self.correlation());
+        Ok(Interval { level, low: tanh(z - half_width), high: tanh(z + half_width) })
     }
 }

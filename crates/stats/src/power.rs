@@ -11,6 +11,7 @@ use crate::distributions::{normal_cdf, normal_sf, normal_upper, t_upper};
 use crate::level::Level;
 use crate::noncentral_t::NORMAL_REACH;
 use crate::quadrature::Scale;
+use crate::real::square;
 use crate::root::find_root;
 
 /// Beyond this many shots with each build the honest answer is that no session will do.
@@ -91,7 +92,7 @@ pub fn shots_to_detect(difference: f64, level: Level, power: f64) -> Option<Shot
         return None;
     }
     let reach = normal_upper(level.tail()) + normal_upper(1.0 - power);
-    fewest_shots(2.0 * (reach / difference).powi(2), &|n| {
+    fewest_shots(2.0 * square(reach / difference), &|n| {
         detection_power(difference, Sizes::each(n), level) >= power
     })
 }
@@ -144,7 +145,7 @@ pub fn shots_for_equivalence(margin: f64, difference: f64, level: Level, power: 
         return None;
     }
     let reach = normal_upper(level.tail()) + normal_upper(0.5 * (1.0 - power));
-    fewest_shots(2.0 * (reach / (margin - difference.abs())).powi(2), &|n| {
+    fewest_shots(2.0 * square(reach / (margin - difference.abs())), &|n| {
         equivalence_power(margin, difference, Sizes::each(n), level) >= power
     })
 }

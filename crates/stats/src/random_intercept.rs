@@ -5,6 +5,7 @@
 //! Source: Patterson and Thompson, Biometrika 58 (1971), 545–554.
 
 use crate::difference::Refusal;
+use crate::real::{exp, ln, ln_1p};
 use crate::rounds::{RoundShot, Rounds};
 use std::f64::consts::PI;
 
@@ -43,9 +44,9 @@ pub fn random_intercept(
         return Err(Refusal::TooFewRounds { got: rounds.count(), need: 2 });
     }
     let blocks = Block::of(&pair, candidate);
-    let likelihood = |log_ratio: f64| profile(&blocks, log_ratio.exp()).log_likelihood;
+    let likelihood = |log_ratio: f64| profile(&blocks, exp(log_ratio)).log_likelihood;
     let best = highest(&likelihood);
-    let (inside, none) = (profile(&blocks, best.exp()), profile(&blocks, 0.0));
+    let (inside, none) = (profile(&blocks, exp(best)), profile(&blocks, 0.0));
     let found = if inside.log_likelihood > none.log_likelihood { inside } else { none };
     (found.within > 0.0 && found.log_likelihood.is_finite()).then_some(found).ok_or(Refusal::NoScatter)
 }
@@ -95,14 +96,14 @@ fn profile(blocks: &[Block], ratio: f64) -> RandomIntercept {
         u += block.total - s * block.n * block.total;
         v += block.candidate_total - s * block.candidates * block.total;
         yy += block.squares - s * block.total * block.total;
-        log_det += (block.n * ratio).ln_1p();
+        log_det += ln_1p(block.n * ratio);
         n += block.n;
     }
     let determinant = a * c - b * b;
     let (mean, diff) = ((c * u - b * v) / determinant, (a * v - b * u) / determinant);
     let df = n - 2.0;
     let within = ((yy - mean * u - diff * v) / df).max(0.0);
-    let log_likelihood = -0.5 * (df * (2.0 * PI * within).ln() + log_det + determinant.ln() + df);
+    let log_likelihood = -0.5 * (df * ln(2.0 * PI * within) + log_det + ln(determinant) + df);
     RandomIntercept {
         diff,
         se: (within * a / determinant).sqrt(),

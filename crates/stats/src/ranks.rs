@@ -9,6 +9,7 @@ use crate::difference::{Refusal, TDifference};
 use crate::distributions::{normal_sf, normal_upper};
 use crate::level::{Interval, Level};
 use crate::pairwise::PairwiseDifferences;
+use crate::real::{cube, exp, ln};
 use crate::sample::Sample;
 use crate::welch::satterthwaite;
 
@@ -41,7 +42,7 @@ pub fn mann_whitney(candidate: &Sample, baseline: &Sample) -> MannWhitney {
     let mut pooled = [&x[..], &y[..]].concat();
     pooled.sort_unstable_by(f64::total_cmp);
     // In ascending order, not less means equal.
-    let tied = pooled.chunk_by(|a, b| a >= b).map(|group| (group.len() as f64).powi(3) - group.len() as f64);
+    let tied = pooled.chunk_by(|a, b| a >= b).map(|group| cube(group.len() as f64) - group.len() as f64);
     MannWhitney {
         u: wins.iter().sum(),
         n: x.len(),
@@ -72,8 +73,8 @@ impl MannWhitney {
     pub fn chance_interval(&self, level: Level) -> Option<Interval> {
         let p = self.chance();
         let half_width = self.placements?.half_width(level) / (p * (1.0 - p));
-        let logit = (p / (1.0 - p)).ln();
-        let back = |x: f64| 1.0 / (1.0 + (-x).exp());
+        let logit = ln(p / (1.0 - p));
+        let back = |x: f64| 1.0 / (1.0 + exp(-x));
         Some(Interval { level, low: back(logit - half_width), high: back(logit + half_width) })
     }
 

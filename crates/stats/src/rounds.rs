@@ -11,6 +11,7 @@ use crate::describe::{mean, sum_of_squares};
 use crate::difference::{Refusal, TDifference};
 use crate::distributions::f_sf;
 use crate::linked::{Linked, link};
+use crate::real::square;
 use crate::sample::{SampleError, check_value};
 
 /// Builds beyond this are not a session, and would cost memory by their square.
@@ -208,7 +209,7 @@ impl Rounds {
                 round.iter().zip(links.effects()).map(|(set, effect)| set.len() as f64 * effect).sum();
             for (set, effect) in round.iter().zip(links.effects()) {
                 let fitted = effect - level / n as f64;
-                squares += set.iter().map(|y| (y - center - fitted).powi(2)).sum::<f64>();
+                squares += set.iter().map(|y| square(y - center - fitted)).sum::<f64>();
             }
         }
         Ok(Model { links, residual_sd: (squares / df).sqrt(), df })
@@ -233,7 +234,7 @@ impl Rounds {
         pair.shared = shared.len();
         pair.information = shared.iter().map(|(weight, _)| weight).sum();
         pair.difference = shared.iter().map(|(weight, d)| weight * d).sum::<f64>() / pair.information;
-        pair.between = shared.iter().map(|(weight, d)| weight * (d - pair.difference).powi(2)).sum();
+        pair.between = shared.iter().map(|(weight, d)| weight * square(d - pair.difference)).sum();
         pair
     }
 }

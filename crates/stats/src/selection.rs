@@ -6,6 +6,7 @@
 use crate::choices::{PRIOR_BUILDS, PRIOR_SHARE};
 use crate::distributions::{normal_cdf, normal_density};
 use crate::quadrature::nodes;
+use crate::real::pow;
 
 /// Builds beyond this are not a session.
 const MOST: usize = 10_000;
@@ -21,7 +22,7 @@ pub fn expected_best(k: usize) -> f64 {
         return 0.0;
     }
     let k = k.min(MOST) as f64;
-    let part = |z: f64| z * k * normal_density(z) * normal_cdf(z).powf(k - 1.0);
+    let part = |z: f64| z * k * normal_density(z) * pow(normal_cdf(z), k - 1.0);
     nodes(-9.0, 9.0, 24).iter().map(|node| node.weight * part(node.at)).sum()
 }
 

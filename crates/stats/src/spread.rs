@@ -11,6 +11,7 @@ use crate::describe::{mean, median_of_sorted, sum_of_squares};
 use crate::difference::Refusal;
 use crate::distributions::{normal_sf, normal_upper};
 use crate::level::{Interval, Level};
+use crate::real::{exp, fourth, ln, square};
 use crate::root::find_root;
 use crate::sample::Sample;
 
@@ -59,8 +60,8 @@ impl SpreadRatio {
     /// K = n (A₁ + r⁴A₂) / ((n₁−1)v₁ + r²(n₂−1)v₂)², A = Σ(x − m)⁴.
     #[must_use]
     pub fn pooled_kurtosis(&self, ratio: f64) -> f64 {
-        let (a, b, square) = (&self.candidate, &self.baseline, ratio * ratio);
-        (a.n + b.n) * (a.fourths + square * square * b.fourths) / (a.squares + square * b.squares).powi(2)
+        let (a, b, r2) = (&self.candidate, &self.baseline, ratio * ratio);
+        (a.n + b.n) * (a.fourths + r2 * r2 * b.fourths) / square(a.squares + r2 * b.squares)
     }
 
     /// Standard error of ln of the ratio of variances, if the spreads stand in the ratio `ratio`.
@@ -103,8 +104,8 @@ impl SpreadRatio {
     /// (With very unequal counts c grows without bound toward z = n and would let absurd levels reject again.)
     #[must_use]
     pub fn p_value(&self) -> f64 {
-        let (log_ratio, se) = (2.0 * self.ratio().ln(), self.se(1.0));
-        let excess = |z: f64| (log_ratio + self.correction_at(z).ln()).abs() - z * se;
+        let (log_ratio, se) = (2.0 * ln(self.ratio()), self.se(1.0));
+        let excess = |z: f64| (log_ratio + ln(self.correction_at(z))).abs() - z * se;
         let most = self.candidate.n.min(self.baseline.n).min(HIGHEST_Z);
         let mut low = 0.0;
         while low < most {
@@ -122,7 +123,7 @@ impl SpreadRatio {
         if z >= self.candidate.n.min(self.baseline.n) {
             return None;
         }
-        let end = self.ratio() * (0.5 * (self.correction_at(z).ln() + z * signed_se)).exp();
+        let end = self.ratio() * exp(0.5 * (ln(self.correction_at(z)) + z * signed_se));
         (end.is_finite() && end > 0.0).then_some(end)
     }
 
@@ -138,9 +139,9 @@ impl Scatter {
             return Err(Refusal::TooFew { got: sample.n(), need: FEWEST_FOR_SPREAD });
         }
         let center = trimmed_center(sample);
-        let fourths = sample.values().iter().map(|x| (x - center).powi(4)).sum::<f64>();
+        let fourths = sample.values().iter().map(|x| fourth(x - center)).sum::<f64>();
         let squares = sum_of_squares(sample.values());
-        let rounding = sample.n() as f64 * (4.0 * f64::EPSILON * center).powi(2);
+        let rounding = sample.n() as f64 * square(4.0 * f64::EPSILON * center);
         if fourths <= 0.0 || squares <= rounding {
             return Err(Refusal::NoScatter);
         }
@@ -157,9 +158,9 @@ impl Scatter {
     fn interval(&self, level: Level) -> Option<Interval> {
         let z = normal_upper(level.tail());
         let c = self.n / (self.n - z);
-        let kurtosis = self.n * self.fourths / self.squares.powi(2);
+        let kurtosis = self.n * self.fourths / square(self.squares);
         let se = c * ((kurtosis - (self.n - 3.0) / self.n) / (self.n - 1.0)).sqrt();
-        let end = |sign: f64| (0.5 * ((c * self.variance()).ln() + sign * z * se)).exp();
+        let end = |sign: f64| exp(0.5 * (ln(c * self.variance()) + sign * z * se));
         (z < self.n && se.is_finite()).then(|| Interval { level, low: end(-1.0), high: end(1.0) })
     }
 }
@@ -179,7 +180,7 @@ pub fn spread_of_one(sample: &Sample, level: Level) -> Result<Interval, Refusal>
 #[must_use]
 pub fn shots_for_ratio(ratio: f64, kurtosis: f64, level: Level, power: f64) -> Option<usize> {
     let reach = normal_upper(level.tail()) + normal_upper(1.0 - power);
-    let shots = reach * reach * (kurtosis - 1.0) / (2.0 * ratio.ln().powi(2));
+    let shots = reach * reach * (kurtosis - 1.0) / (2.0 * square(ln(ratio)));
     (shots.is_finite() && shots > 0.0).then(|| whole(shots.ceil(), usize::MAX).max(FEWEST_FOR_SPREAD))
 }
 

@@ -7,6 +7,7 @@
 use crate::difference::Refusal;
 use crate::distributions::{chi_square_upper, f_cdf, f_sf, f_upper};
 use crate::level::{Interval, Level};
+use crate::real::square;
 use crate::sample::Summary;
 
 /// Candidate's variance / baseline's.
@@ -26,7 +27,7 @@ pub struct VarianceRatio {
 /// # Errors
 /// `NoScatter` when a deviation is zero.
 pub fn variance_ratio(candidate: &Summary, baseline: &Summary) -> Result<VarianceRatio, Refusal> {
-    let f = (candidate.sd() / baseline.sd()).powi(2);
+    let f = square(candidate.sd() / baseline.sd());
     if !f.is_finite() || f <= 0.0 {
         return Err(Refusal::NoScatter);
     }

@@ -6,6 +6,7 @@
 //! Bulletin 2 (1946), 110–114.
 
 use crate::difference::{Refusal, TDifference};
+use crate::real::square;
 use crate::sample::{Sample, Summary};
 
 /// Candidate's mean − baseline's mean by Welch.
@@ -24,8 +25,8 @@ pub fn welch(candidate: &Sample, baseline: &Sample) -> Result<TDifference, Refus
 /// # Errors
 /// `NoScatter` when both deviations are zero, `OutOfRange` when their squares vanish.
 pub fn welch_from_summaries(candidate: &Summary, baseline: &Summary) -> Result<TDifference, Refusal> {
-    let a = candidate.sd().powi(2) / candidate.n() as f64;
-    let b = baseline.sd().powi(2) / baseline.n() as f64;
+    let a = square(candidate.sd()) / candidate.n() as f64;
+    let b = square(baseline.sd()) / baseline.n() as f64;
     TDifference::new(
         candidate.mean() - baseline.mean(),
         (a + b).sqrt(),

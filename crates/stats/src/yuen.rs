@@ -7,6 +7,7 @@
 use crate::count::whole;
 use crate::describe::{mean, sum_of_squares};
 use crate::difference::{Refusal, TDifference};
+use crate::real::square;
 use crate::sample::Sample;
 use crate::welch::satterthwaite;
 
@@ -64,7 +65,7 @@ impl Trimmed {
     /// Squared standard error of the trimmed mean, q.
     fn squared_error(&self) -> f64 {
         let n = self.kept + 2 * self.cut;
-        (n - 1) as f64 * self.winsorized_sd.powi(2) / (self.kept * (self.kept - 1)) as f64
+        (n - 1) as f64 * square(self.winsorized_sd) / (self.kept * (self.kept - 1)) as f64
     }
 }
 

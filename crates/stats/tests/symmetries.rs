@@ -1,5 +1,5 @@
 //! What no table can test: swapping builds, moving and scaling units, and that no finite input is a trap.
-#![expect(clippy::unwrap_used, reason = "tests")]
+#![expect(clippy::unwrap_used, clippy::disallowed_methods, reason = "tests")]
 
 use proptest::prelude::*;
 use stats::bivariate::{BivariateNormal, Range};

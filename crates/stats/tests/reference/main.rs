@@ -1,5 +1,11 @@
 //! Every reference case of tests/reference/stats, unrounded, at its stated tolerance.
-#![expect(clippy::unwrap_used, clippy::float_cmp, clippy::cast_possible_truncation, reason = "tests")]
+#![expect(
+    clippy::unwrap_used,
+    clippy::float_cmp,
+    clippy::cast_possible_truncation,
+    clippy::disallowed_methods,
+    reason = "tests"
+)]
 
 mod passport;
 
