@@ -128,9 +128,19 @@ export class StraightAnswerPage extends LitElement {
   }
 
   async #openExample(example: Example, goTo: "answer" | "shots"): Promise<void> {
-    this.#goTo = goTo;
-    const text = await example.text();
-    this.#give({ kind: "example", name: `Invented example: ${example.title}`, text }, example.question);
+    try {
+      const text = await example.text();
+      this.#goTo = goTo;
+      this.#give({ kind: "example", name: `Invented example: ${example.title}`, text }, example.question);
+    } catch {
+      const refusal = {
+        kind: "not_loaded",
+        place: "",
+        message: "This example could not be loaded.",
+        remedy: "You seem to be offline. Your own shots can still be read: paste them here.",
+      };
+      this.#dispatch({ type: "file_refused", refusal });
+    }
   }
 
   #openFromAddress(): void {
