@@ -6,7 +6,8 @@ use fitting::check::{CheckRequest, check};
 use fitting::measure::MeasureId;
 use fitting::question::{Question, Stopping, StoppingWord};
 use fitting::report::Report;
-use fitting::session::{Build, Order, Session, Shot};
+use fitting::session::{Build, Order, Session, Shot, Summary, SummaryOf, SummaryValue};
+use std::collections::BTreeMap;
 
 /// Deviations of single shots, in units of a set's scatter: no trend, no outlier, mean zero over nine.
 const SCATTER: [f64; 9] = [0.4, -1.1, 0.9, -0.6, 1.3, -0.2, 0.1, -1.2, 0.4];
@@ -73,4 +74,24 @@ pub(crate) fn asking(measure: &str) -> Question {
 
 pub(crate) fn answer(session: Session, question: Question) -> Report {
     check(&CheckRequest { session, question }).expect("a usable request")
+}
+
+/// A session of averages of carry only.
+pub(crate) fn averages(of: SummaryOf, n: Option<u32>, sd: Option<f64>, means: [f64; 2]) -> Session {
+    let mut session = empty("carry", 2);
+    session.summaries = means
+        .iter()
+        .enumerate()
+        .map(|(build, &mean)| Summary {
+            build,
+            n,
+            of,
+            values: BTreeMap::from([(
+                "carry".into(),
+                SummaryValue { mean: Some(mean), sd, low: None, high: None },
+            )]),
+            line: None,
+        })
+        .collect();
+    session
 }
