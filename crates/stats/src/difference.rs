@@ -27,7 +27,7 @@ pub enum Refusal {
         /// Rounds there must be.
         need: usize,
     },
-    /// No chain of rounds links the two builds.
+    /// No chain of rounds links the two builds; in a model, columns depend on each other.
     NotLinked,
     /// An argument is outside its range.
     Argument {

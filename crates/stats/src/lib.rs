@@ -5,6 +5,28 @@
 //! intervals are questions to it. Preconditions are types (`Sample`, `Summary`, `Level`, `Rounds`), checked
 //! once when they are made; every function is total and says why when it has no answer. Nothing is random
 //! without a seed, and the seed is part of the result.
+//!
+//! ```
+//! use stats::{Level, RoundShot, Rounds};
+//!
+//! // Two builds, hit in turn: A B, B A, A B.
+//! let sets = [(0, 0, [251.0, 247.0, 255.0]), (0, 1, [258.0, 262.0, 249.0]), (1, 1, [266.0, 259.0, 261.0]),
+//!     (1, 0, [254.0, 250.0, 228.0]), (2, 0, [257.0, 252.0, 260.0]), (2, 1, [263.0, 255.0, 268.0])];
+//! let shots: Vec<RoundShot> = sets
+//!     .iter()
+//!     .flat_map(|&(round, build, values)| values.map(|value| RoundShot { round, build, value }))
+//!     .collect();
+//! let (candidate, baseline) = (1, 0);
+//! let found = Rounds::new(&shots)?.compare(candidate, baseline)?;
+//!
+//! // As a textbook prints it, and as a verdict may rest on it.
+//! assert!(found.fixed_effects.p_value() < 0.05);
+//! let headline = found.headline();
+//! assert!(headline.half_width(Level::P95) > found.fixed_effects.half_width(Level::P95));
+//! // Not shown to be within 5 either way.
+//! assert!(!headline.equivalence(-5.0, 5.0).holds(0.05));
+//! # Ok::<(), Box<dyn std::error::Error>>(())
+//! ```
 
 pub mod distributions;
 
@@ -29,6 +51,7 @@ mod level;
 pub mod linear_model;
 mod linked;
 mod looks;
+mod messages;
 mod noncentral_t;
 mod paired;
 mod pairwise;
