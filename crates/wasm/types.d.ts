@@ -129,6 +129,10 @@ export type ColumnReading = {
    * Other units worth offering.
    */
   units: Array<string>,
+  /**
+   * The unit in which the whole column would make sense, when it makes none in its own.
+   */
+  unit_question: string | null,
 };
 
 /**
@@ -615,7 +619,7 @@ export type Problem = {
 /**
  * Why a row, a cell or a whole text could not be used.
  */
-export type ProblemKind = "empty_text" | "no_numbers" | "too_long" | "not_a_number" | "letter_for_digit" | "other_decimal_mark" | "other_unit" | "too_many_cells" | "no_number_in_row" | "no_build" | "summary_of_nothing" | "more";
+export type ProblemKind = "empty_text" | "no_numbers" | "too_long" | "not_a_number" | "letter_for_digit" | "other_decimal_mark" | "other_unit" | "too_many_cells" | "no_number_in_row" | "no_build" | "uneven_columns" | "more";
 
 /**
  * The question: does the candidate differ from the baseline on this measure, by enough to matter?

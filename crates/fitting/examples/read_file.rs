@@ -9,6 +9,6 @@ fn main() {
     let hints =
         arguments.next().map(|h| serde_json::from_str(&h).expect("hints are JSON")).unwrap_or_default();
     let bytes = std::fs::read(&path).expect("the file can be read");
-    let result = fitting::read::read(&String::from_utf8_lossy(&bytes), &hints);
+    let result = fitting::read::read(&fitting::read::decode(&bytes).text, &hints);
     println!("{}", serde_json::to_string_pretty(&result).expect("the result is plain data"));
 }

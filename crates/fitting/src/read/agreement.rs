@@ -195,7 +195,7 @@ fn disagreement(draft: &Draft, gap: &SummaryGap) -> String {
 }
 
 /// At most two digits behind the point, none that are zero.
-fn shown(value: f64) -> String {
+pub(super) fn shown(value: f64) -> String {
     let text = format!("{value:.2}");
     let text = text.trim_end_matches('0').trim_end_matches('.');
     if text == "-0" { "0".to_owned() } else { text.to_owned() }

@@ -13,8 +13,9 @@ use crate::units::SourceUnit;
 pub(super) struct Block {
     /// The row that names the block's build, perhaps.
     pub(super) title: Option<usize>,
+    /// A row above that names the measure of the whole block.
+    pub(super) caption: Option<usize>,
     /// A row over the headings that names groups of columns.
-    #[expect(dead_code, reason = "read by the layout with builds side by side, which comes next")]
     pub(super) over: Option<usize>,
     /// The row of column headings.
     pub(super) headings: Option<usize>,
@@ -215,9 +216,10 @@ impl Walk<'_> {
         if repeated && self.pending.is_empty() {
             return;
         }
-        let over = text_before.filter(|_| has_repeats(self.grid, row));
+        let over = text_before.filter(|&above| has_repeats(self.grid, row) && self.grid.filled(above) > 1);
+        let caption = self.take_caption();
         let title = self.take_title();
-        self.sorted.blocks.push(Block { title, over, headings: Some(row), ..Block::default() });
+        self.sorted.blocks.push(Block { title, caption, over, headings: Some(row), ..Block::default() });
     }
 
     fn add_to_body(&mut self, row: usize) {
@@ -231,11 +233,25 @@ impl Walk<'_> {
         }
     }
 
+    /// The waiting title that names a measure.
+    fn take_caption(&mut self) -> Option<usize> {
+        let grid = self.grid;
+        let names_measure = |row: usize| {
+            let text = grid.only_cell(row).unwrap_or_default();
+            let heading = understand(text);
+            matches!(heading.word, Some(Word::Measure(_))) && heading.beside.is_none()
+        };
+        let at = self.pending.iter().rposition(|&row| names_measure(row))?;
+        let row = self.pending.remove(at);
+        self.sorted.others.push((row, LineIs::Headings));
+        Some(row)
+    }
+
     /// The waiting title that names a build; the others are text.
     fn take_title(&mut self) -> Option<usize> {
         let grid = self.grid;
         let named = self.pending.iter().rposition(|&row| names_a_build(grid, row).is_some());
-        let chosen = named.or_else(|| self.pending.iter().rposition(|&row| may_be_a_name(grid, row)));
+        let chosen = named.or_else(|| self.pending.iter().rposition(|&row| is_name_row(grid, row)));
         let mut title = None;
         for (index, row) in std::mem::take(&mut self.pending).into_iter().enumerate() {
             let is_title = Some(index) == chosen;
@@ -281,7 +297,7 @@ fn is_build_word(text: &str) -> bool {
 }
 
 /// Whether a line by itself can be a build's name rather than prose about the session.
-fn may_be_a_name(grid: &Grid, row: usize) -> bool {
+pub(super) fn is_name_row(grid: &Grid, row: usize) -> bool {
     let Some(cell) = grid.only_cell(row) else { return false };
     if let Some((key, value)) = cell.split_once(':') {
         let other = matches!(understand(key).word, Some(Word::Remark | Word::Time | Word::Measure(_)));

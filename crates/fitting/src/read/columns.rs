@@ -7,6 +7,7 @@ use super::formats;
 use super::grid::Grid;
 use super::heading::{self, Heading};
 use super::hints::Hints;
+use super::layout;
 use super::limits::MAX_COLUMNS;
 use super::number::{Cell, Mark, MarkVotes, scan};
 use super::outcome::{Role, Statistic, UnitSource};
@@ -46,7 +47,11 @@ pub(super) struct Column<'a> {
     pub(super) unit_label: String,
     pub(super) unit_source: UnitSource,
     pub(super) mark: Mark,
+    /// The set of columns it belongs to, where builds have columns of their own.
+    pub(super) group: Option<usize>,
     pub(super) build: Option<String>,
+    /// The heading names the build, not the measure.
+    pub(super) heading_is_build: bool,
     pub(super) sure: bool,
     pub(super) alternatives: Vec<Role>,
 }
@@ -80,7 +85,9 @@ pub(super) fn profile<'a>(grid: &'a Grid, blocks: &[&Block]) -> Vec<Column<'a>> 
                 unit_label: String::new(),
                 unit_source: UnitSource::None,
                 mark: Mark::Point,
+                group: None,
                 build: None,
+                heading_is_build: false,
                 sure: true,
                 alternatives: Vec::new(),
             }
@@ -156,10 +163,18 @@ impl<'a> Profile<'a> {
 /// Gives every column its role. `averages` says that the rows are averages of builds.
 pub(super) fn assign(columns: &mut [Column<'_>], hints: &Hints, averages: bool, grid: &Grid, rows: &[usize]) {
     let hinted: BTreeSet<usize> = hints.columns.keys().copied().collect();
+    let grouped = columns.iter().any(|c| c.group.is_some());
     for column in columns.iter_mut() {
-        column.role = by_heading(column, averages);
+        // A column headed by its build has its measure already.
+        if column.role == Role::Ignored {
+            column.role = by_heading(column, averages);
+        }
+        if grouped && layout::claims_build(column) {
+            column.role = Role::Build;
+        }
     }
-    if !hints.columns.values().any(|role| *role == Role::Build) {
+    let named = columns.iter().any(|c| c.role == Role::Build || c.build.is_some());
+    if !named && !hints.columns.values().any(|role| *role == Role::Build) {
         build_column::choose_build(columns, &hinted, averages, grid, rows);
     }
     for column in columns.iter_mut() {
@@ -179,13 +194,15 @@ pub(super) fn assign(columns: &mut [Column<'_>], hints: &Hints, averages: bool, 
 fn by_heading(column: &Column<'_>, averages: bool) -> Role {
     let profile = &column.profile;
     match column.understood.word {
-        Some(Word::Measure(id)) if column.understood.beside.is_none() => match column.understood.statistic {
-            Some(statistic) if averages => in_averages(statistic, MeasureId::from(id)),
-            _ if profile.filled() == 0 || profile.figures > 0 || profile.clocks == 0 => {
-                Role::Measure(id.into())
+        Some(Word::Measure(id)) if column.understood.beside.is_none() || column.group.is_some() => {
+            match column.understood.statistic {
+                Some(statistic) if averages => in_averages(statistic, MeasureId::from(id)),
+                _ if profile.filled() == 0 || profile.figures > 0 || profile.clocks == 0 => {
+                    Role::Measure(id.into())
+                }
+                _ => Role::Ignored,
             }
-            _ => Role::Ignored,
-        },
+        }
         Some(Word::Round)
             if !averages && profile.mostly_counts() || ends_in_digits(profile) && is_round(column) =>
         {

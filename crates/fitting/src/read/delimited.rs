@@ -4,7 +4,6 @@
 //! the rest of the text, so such a text is read again with quotes as plain characters.
 
 use super::grid::Grid;
-use super::limits::MAX_CELLS;
 use super::outcome::Delimiter;
 
 /// A quoted cell longer than this many lines is taken for a quote that was never closed.
@@ -23,10 +22,10 @@ pub(super) struct Cut {
 }
 
 /// Cuts text at a delimiter of one byte.
-pub(super) fn cut(text: &str, delimiter: u8, max_rows: usize) -> Cut {
-    match records(text, delimiter, true, max_rows) {
+pub(super) fn cut(text: &str, delimiter: u8) -> Cut {
+    match records(text, delimiter, true) {
         Some(cut) => cut,
-        None => records(text, delimiter, false, max_rows).map_or_else(
+        None => records(text, delimiter, false).map_or_else(
             || Cut { grid: Grid::default(), quotes_ignored: true, stopped_at: None },
             |cut| Cut { quotes_ignored: true, ..cut },
         ),
@@ -34,7 +33,7 @@ pub(super) fn cut(text: &str, delimiter: u8, max_rows: usize) -> Cut {
 }
 
 /// `None` when a quote seems never to close.
-fn records(text: &str, delimiter: u8, quoting: bool, max_rows: usize) -> Option<Cut> {
+fn records(text: &str, delimiter: u8, quoting: bool) -> Option<Cut> {
     let mut reader = csv::ReaderBuilder::new()
         .has_headers(false)
         .flexible(true)
@@ -48,7 +47,7 @@ fn records(text: &str, delimiter: u8, quoting: bool, max_rows: usize) -> Option<
     while let Ok(true) = reader.read_record(&mut record) {
         let start = record.position().map_or(0, csv::Position::byte);
         let line = lines.line_at(start);
-        if grid.len() >= max_rows || grid.cells_in_all() + record.len() > MAX_CELLS {
+        if grid.is_full() {
             stopped_at = Some(line);
             break;
         }
@@ -56,7 +55,8 @@ fn records(text: &str, delimiter: u8, quoting: bool, max_rows: usize) -> Option<
             return None;
         }
         grid.begin(line);
-        record.iter().for_each(|cell| grid.push(cell));
+        let plain = |cell: &str| grid.push(if quoting { cell } else { cell.trim().trim_matches('"') });
+        record.iter().for_each(plain);
         grid.drop_if_blank();
     }
     Some(Cut { grid, quotes_ignored: false, stopped_at })

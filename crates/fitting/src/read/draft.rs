@@ -7,6 +7,12 @@ use crate::measure::{self, MeasureId};
 use crate::session::{Build, CustomMeasure, Session, Shot};
 use std::collections::BTreeMap;
 
+/// Room for so many values there is for every text, however short.
+const LEAST_SLOTS: usize = 500_000;
+
+/// Most measures of one session.
+const MOST_MEASURES: usize = 200;
+
 /// A session in the making.
 #[derive(Debug, Default)]
 pub(super) struct Draft {
@@ -19,6 +25,10 @@ pub(super) struct Draft {
     pub(super) moments: Vec<Moment>,
     /// Finest step in which each measure is written, in the canonical unit.
     pub(super) steps: Vec<f64>,
+    /// Values and gaps between them so far, in all shots.
+    pub(super) slots: usize,
+    most_slots: usize,
+    no_room: bool,
 }
 
 impl Draft {
@@ -47,11 +57,17 @@ impl Draft {
             return Some(index);
         }
         let index = self.session.measures.len();
+        if index >= MOST_MEASURES {
+            self.no_room = true;
+            return None;
+        }
         self.session.measures.push(id.clone());
         self.measures.insert(id.clone(), index);
         self.steps.push(f64::INFINITY);
         if measure::known(id).is_none() {
-            let name = if column.heading.is_empty() {
+            let name = if column.heading_is_build {
+                "Value".to_owned()
+            } else if column.heading.is_empty() {
                 format!("Column {}", column.index + 1)
             } else {
                 column.heading.clone()
@@ -59,6 +75,50 @@ impl Draft {
             self.session.custom.push(CustomMeasure { id: id.clone(), name, unit: column.unit_label.clone() });
         }
         Some(index)
+    }
+
+    /// For a text of so many bytes: what is kept of it must not be far larger.
+    pub(super) fn for_text(bytes: usize) -> Self {
+        Self { most_slots: (bytes / 2).max(LEAST_SLOTS), ..Self::default() }
+    }
+
+    /// Position of a column's measure for one more value; `None` also where there is no room.
+    pub(super) fn room(&mut self, column: &Column<'_>) -> Option<usize> {
+        let at = self.measure(column)?;
+        let fits = at < 8 || self.slots + at < self.most_slots;
+        self.no_room |= !fits;
+        fits.then_some(at)
+    }
+
+    /// Sets aside the measures with the fewest values while the session would be far larger than
+    /// its text: a wide table with hardly a filled cell. Gives back whether anything is missing.
+    pub(super) fn drop_sparse(&mut self) -> bool {
+        let most = (self.most_slots / self.session.shots.len().max(1)).max(8);
+        let width = self.session.measures.len();
+        if width <= most {
+            return self.no_room;
+        }
+        let mut filled = vec![0_usize; width];
+        for shot in &self.session.shots {
+            for (count, value) in filled.iter_mut().zip(&shot.values) {
+                *count += usize::from(value.is_some());
+            }
+        }
+        let mut order: Vec<usize> = (0..width).collect();
+        order.sort_by_key(|&at| (std::cmp::Reverse(filled[at]), at));
+        order.truncate(most);
+        order.sort_unstable();
+        for shot in &mut self.session.shots {
+            shot.values = order.iter().map(|&at| shot.values.get(at).copied().flatten()).collect();
+        }
+        let keep = |at: &usize| self.session.measures.get(*at).cloned();
+        let kept: Vec<MeasureId> = order.iter().filter_map(keep).collect();
+        self.session.custom.retain(|c| kept.contains(&c.id));
+        for summary in &mut self.session.summaries {
+            summary.values.retain(|id, _| kept.contains(id));
+        }
+        self.session.measures = kept;
+        true
     }
 
     pub(super) fn push(&mut self, shot: Shot, line: u32, moment: Option<Moment>) {

@@ -1,5 +1,7 @@
 //! Rows of cells in one piece of memory: four bytes a cell beside its text.
 
+use super::limits::{MAX_CELLS, MAX_ROWS};
+
 /// Cells by row, in the order of the text.
 #[derive(Debug, Default)]
 pub(super) struct Grid {
@@ -47,12 +49,18 @@ impl Grid {
         }
     }
 
-    pub(super) fn len(&self) -> usize {
-        self.rows.len()
+    /// Moves the last row before all others.
+    pub(super) fn last_row_first(&mut self) {
+        self.rows.rotate_right(1);
     }
 
-    pub(super) fn cells_in_all(&self) -> usize {
-        self.ends.len()
+    /// Whether as much was read as can be.
+    pub(super) fn is_full(&self) -> bool {
+        self.rows.len() >= MAX_ROWS || self.ends.len() >= MAX_CELLS
+    }
+
+    pub(super) fn len(&self) -> usize {
+        self.rows.len()
     }
 
     pub(super) fn line(&self, row: usize) -> u32 {

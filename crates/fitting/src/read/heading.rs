@@ -80,10 +80,14 @@ pub(super) fn understand(text: &str) -> Heading {
     if all.is_empty() {
         return heading;
     }
+    let whole = look_up(&all.concat());
+    // "Spin rpm" is spin with its unit rather than a word of its own; "rpm" alone stays a word.
+    let with_unit = all.clone();
+    take_trailing_unit(&mut all, &mut heading);
     heading.word = look_up(&all.concat());
-    if heading.word.is_none() {
-        take_trailing_unit(&mut all, &mut heading);
-        heading.word = look_up(&all.concat());
+    if heading.word.is_none() && whole.is_some() {
+        all = with_unit;
+        heading.word = whole;
     }
     if heading.word.is_none() {
         take_statistic(&mut all, &mut heading);
@@ -181,16 +185,17 @@ fn take_statistic(all: &mut Vec<String>, heading: &mut Heading) {
 fn take_part(all: &[String], heading: &mut Heading) {
     for count in (1..all.len()).rev() {
         let tail = all.len() - count;
-        let found = [(&all[tail..], &all[..tail]), (&all[..count], &all[count..])].into_iter().find_map(
-            |(part, rest)| {
-                let part = part.concat();
-                // One or two letters stand for a measure only when they stand alone.
-                match look_up(&part).filter(|_| part.len() > 2)? {
-                    word @ Word::Measure(_) => Some((word, rest.join(" "))),
-                    _ => None,
-                }
-            },
-        );
+        let ends = [(&all[tail..], &all[..tail]), (&all[..count], &all[count..])];
+        let found = ends.into_iter().find_map(|(part, rest)| {
+            // Letters stand for a measure only when they stand alone, and beside a word a single
+            // letter is rather a build's: "Driver B speed".
+            let lettered = part.iter().any(|w| w.chars().count() == 1);
+            let word = part.concat();
+            match look_up(&word).filter(|_| word.len() > 2 && !lettered)? {
+                measure @ Word::Measure(_) => Some((measure, rest.join(" "))),
+                _ => None,
+            }
+        });
         if let Some((word, beside)) = found {
             heading.word = Some(word);
             heading.beside = Some(beside);

@@ -43,7 +43,7 @@ pub(super) struct Figure<'a> {
     body: &'a str,
     negative: bool,
     /// −1 for left, down, heel, low; 1 for right, up, toe, high.
-    side: Option<f64>,
+    pub(super) side: Option<f64>,
     /// Unit written behind the value.
     pub(super) unit: Option<SourceUnit>,
     /// Marked with a star, as estimates often are.

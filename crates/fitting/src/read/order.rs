@@ -9,8 +9,34 @@ use std::collections::BTreeSet;
 /// Puts the shots in the order hit where times or numbers tell it, works out rounds where none
 /// are given, and says how builds and time lie.
 ///
-/// `in_rows` says that the file has one row for each shot, so that its own order means something.
-pub(super) fn settle(draft: &mut Draft, in_rows: bool, talk: &mut Talk) {
+/// `in_rows` says that the file has one row for each shot, so that its own order means something;
+/// `told` is the golfer's word, which settles it.
+pub(super) fn settle(draft: &mut Draft, in_rows: bool, told: Option<Order>, talk: &mut Talk) {
+    let in_turn = told == Some(Order::Interleaved);
+    find(draft, in_rows || in_turn, told, talk);
+    if in_turn && draft.session.order != Order::Interleaved && draft.session.builds.len() > 1 {
+        take_in_turn(draft);
+    }
+    if let Some(order) = told {
+        draft.session.order = order;
+    }
+}
+
+/// For builds listed one after the other that were hit in turn: the n-th shots of all builds are round n.
+fn take_in_turn(draft: &mut Draft) {
+    let mut seen = vec![0; draft.session.builds.len()];
+    for shot in &mut draft.session.shots {
+        if let Some(count) = seen.get_mut(shot.build) {
+            *count += 1;
+            shot.round = Some(*count);
+        }
+    }
+    let mut order: Vec<usize> = (0..draft.session.shots.len()).collect();
+    order.sort_by_key(|&at| draft.session.shots.get(at).and_then(|s| s.round));
+    rearrange(draft, &order);
+}
+
+fn find(draft: &mut Draft, in_rows: bool, told: Option<Order>, talk: &mut Talk) {
     let sorted = sort_by_time(draft, talk) || sort_by_number(draft, talk);
     let session = &mut draft.session;
     if session.builds.len() < 2 || session.shots.is_empty() {
@@ -27,7 +53,7 @@ pub(super) fn settle(draft: &mut Draft, in_rows: bool, talk: &mut Talk) {
     }
     let rounds = infer_rounds(&session.shots);
     session.order = order_of_rounds(session, &rounds);
-    if session.order == Order::Interleaved {
+    if session.order == Order::Interleaved && told.is_none_or(|t| t == Order::Interleaved) {
         let count = rounds.last().copied().unwrap_or(0);
         for (shot, round) in session.shots.iter_mut().zip(rounds) {
             shot.round = Some(round);
@@ -135,11 +161,15 @@ fn apply(draft: &mut Draft, order: &[usize], kind: NoticeKind, message: &str, ta
     if order.is_sorted() {
         return;
     }
+    rearrange(draft, order);
+    talk.notice(kind, place(0, ""), message.to_owned());
+}
+
+fn rearrange(draft: &mut Draft, order: &[usize]) {
     let mut shots: Vec<Option<Shot>> =
         std::mem::take(&mut draft.session.shots).into_iter().map(Some).collect();
     draft.session.shots = order.iter().filter_map(|&at| shots.get_mut(at)?.take()).collect();
     draft.lines = order.iter().filter_map(|&at| draft.lines.get(at).copied()).collect();
-    talk.notice(kind, place(0, ""), message.to_owned());
 }
 
 /// Says which shot numbers are missing or there twice.

@@ -79,6 +79,8 @@ pub struct ColumnReading {
     pub alternatives: Vec<Role>,
     /// Other units worth offering.
     pub units: Vec<String>,
+    /// The unit in which the whole column would make sense, when it makes none in its own.
+    pub unit_question: Option<String>,
 }
 
 /// How cells are set apart.
@@ -239,8 +241,8 @@ pub enum ProblemKind {
     NoNumberInRow,
     /// No build is named for the row.
     NoBuild,
-    /// A summary that belongs to no build or to all of them.
-    SummaryOfNothing,
+    /// A column, one line for each cell, with fewer or more values than the others.
+    UnevenColumns,
     /// Further problems, counted but not listed.
     More,
 }

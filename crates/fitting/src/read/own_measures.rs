@@ -9,7 +9,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 /// Two columns of one measure: the first has it, the others are kept under their own heading.
 pub(super) fn settle_repeats(columns: &mut [Column<'_>], hinted: &BTreeSet<usize>) {
-    let mut taken: BTreeSet<String> = BTreeSet::new();
+    let mut taken: BTreeSet<(Option<usize>, String)> = BTreeSet::new();
     let key = |role: &Role| match role {
         Role::Measure(id) if !id.0.is_empty() => Some(format!("m{}", id.0)),
         Role::Deviation(id) if !id.0.is_empty() => Some(format!("d{}", id.0)),
@@ -32,7 +32,7 @@ pub(super) fn settle_repeats(columns: &mut [Column<'_>], hinted: &BTreeSet<usize
     for at in order {
         let column = &mut columns[at];
         let Some(key) = key(&column.role) else { continue };
-        if column.build.is_none() && !taken.insert(key) {
+        if !taken.insert((column.group, key)) {
             column.alternatives.insert(0, column.role.clone());
             column.sure = false;
             column.role = if matches!(column.role, Role::Measure(_)) && column.profile.mostly_figures() {
@@ -46,7 +46,7 @@ pub(super) fn settle_repeats(columns: &mut [Column<'_>], hinted: &BTreeSet<usize
 
 /// Gives the golfer's own measures their ids, and offers the trade's measure of a similar name.
 pub(super) fn name_custom(columns: &mut [Column<'_>]) {
-    let mut seen: BTreeMap<String, usize> = BTreeMap::new();
+    let mut seen: BTreeMap<(Option<usize>, String), usize> = BTreeMap::new();
     for column in columns.iter_mut() {
         let empty = |id: &MeasureId| id.0.is_empty();
         let (is_own, is_value) = match &column.role {
@@ -67,7 +67,7 @@ pub(super) fn name_custom(columns: &mut [Column<'_>]) {
             if measure::known(&MeasureId(id.clone())).is_some() {
                 id.push_str("_2");
             }
-            let count = seen.entry(id.clone()).or_insert(0);
+            let count = seen.entry((column.group, id.clone())).or_insert(0);
             *count += 1;
             if *count > 1 {
                 id = format!("{id}_{count}");

@@ -1,13 +1,14 @@
 //! What was understood, put together for the golfer's eye.
 
+use super::Shown;
 use super::blocks::Sorted;
 use super::columns::Column;
 use super::draft::Draft;
 use super::limits::{MAX_LISTED, shortened};
 use super::number::Mark;
 use super::outcome::{
-    ColumnReading, Delimiter, Layout, LineIs, LineReading, NoticeKind, ProblemKind, ReadResult, Reading,
-    Role, RowCounts, SummaryGap, UnitSource,
+    ColumnReading, LineIs, LineReading, NoticeKind, ProblemKind, ReadResult, Reading, Role, RowCounts,
+    UnitSource,
 };
 use super::shots::{ASSUMED_BUILD, Ctx};
 use super::talk::{Talk, place};
@@ -15,22 +16,20 @@ use crate::measure::{self, MeasureId};
 use crate::units::SourceUnit;
 
 /// Puts the result together.
-pub(super) fn finish<'c, 'a: 'c>(
-    mut ctx: Ctx<'_>,
-    sorted: &Sorted,
-    columns: impl Iterator<Item = &'c Column<'a>>,
-    delimiter: Delimiter,
-    layout: Layout,
-    gaps: Vec<SummaryGap>,
-) -> ReadResult {
-    let columns: Vec<&Column<'_>> = columns.collect();
-    note_columns(&columns, &mut ctx.talk);
+pub(super) fn finish(mut ctx: Ctx<'_>, sorted: &Sorted, columns: &[&Column<'_>], shown: Shown) -> ReadResult {
+    if let Some(single) = shown.single.as_ref().filter(|s| s.guessed) {
+        let name = measure::known(&single.measure).map_or("a measure of its own", |m| m.name);
+        let message = format!("Nothing says what was measured; it was taken for {}.", name.to_lowercase());
+        ctx.talk.notice(NoticeKind::MeasureGuessed, place(0, ""), message);
+    }
+    note_columns(columns, &mut ctx.talk);
     note_counts(&mut ctx);
     let (rows, lines) = count_rows(&ctx, sorted);
-    let mut session = std::mem::take(&mut ctx.draft).finish();
-    if let Some(order) = ctx.hints.order {
-        session.order = order;
+    if ctx.draft.drop_sparse() {
+        let message = "Columns with hardly any value were set aside to keep the session small.".to_owned();
+        ctx.talk.notice(NoticeKind::ColumnTooSparse, place(0, ""), message);
     }
+    let session = std::mem::take(&mut ctx.draft).finish();
     if session.shots.is_empty() && session.summaries.is_empty() && !ctx.talk.has_problems() {
         ctx.talk.problem(ProblemKind::NoNumbers, place(0, ""), "");
     }
@@ -40,24 +39,25 @@ pub(super) fn finish<'c, 'a: 'c>(
         columns.iter().filter(|c| c.profile.votes.any() && c.measure().is_some() && c.mark == Mark::Point);
     let decimal_mark = if commas.count() > points.count() { "," } else { "." };
     let reading = Reading {
-        delimiter,
+        delimiter: shown.delimiter,
         decimal_mark: decimal_mark.to_owned(),
-        layout,
-        columns: columns.iter().map(|c| column_reading(c)).collect(),
+        layout: shown.layout,
+        columns: columns.iter().map(|c| column_reading(c, &shown.questions)).chain(shown.measures).collect(),
         rows,
         lines,
-        single_measure: None,
+        single_measure: shown.single.map(|s| s.measure),
     };
     let (problems, notices) = ctx.talk.finish();
-    ReadResult { session, problems, notices, reading, gaps }
+    ReadResult { session, problems, notices, reading, gaps: shown.gaps }
 }
 
-fn column_reading(column: &Column<'_>) -> ColumnReading {
+fn column_reading(column: &Column<'_>, questions: &[(MeasureId, SourceUnit)]) -> ColumnReading {
     let known = column.measure().and_then(measure::known);
     let units = known.map(|m| SourceUnit::choices(m.unit).map(|u| u.label().to_owned()).collect());
-    let is_text = !matches!(column.role, Role::Measure(_));
+    let asked = questions.iter().find(|(id, _)| column.measure() == Some(id)).map(|(_, unit)| *unit);
+    let question = asked.filter(|unit| column.unit != Some(*unit));
     let mut alternatives = column.alternatives.clone();
-    if is_text && column.role != Role::Build && column.profile.filled() > 0 {
+    if column.role == Role::Ignored && column.profile.filled() > 0 {
         alternatives.push(Role::Build);
     }
     ColumnReading {
@@ -72,9 +72,10 @@ fn column_reading(column: &Column<'_>) -> ColumnReading {
             String::new()
         },
         build: column.build.clone(),
-        sure: column.sure,
+        sure: column.sure && question.is_none(),
         alternatives,
         units: units.unwrap_or_default(),
+        unit_question: question.map(|u| u.label().to_owned()),
     }
 }
 
@@ -143,11 +144,8 @@ fn note_units(columns: &[&Column<'_>], talk: &mut Talk) {
 }
 
 fn note_counts(ctx: &mut Ctx<'_>) {
-    if ctx.build_assumed > 0 {
-        let message = format!(
-            "No build is named for {} shots; they were given to \"{ASSUMED_BUILD}\".",
-            ctx.build_assumed
-        );
+    if ctx.build_assumed {
+        let message = format!("No build is named, so \"{ASSUMED_BUILD}\" was taken.");
         ctx.talk.notice(NoticeKind::BuildAssumed, place(0, ""), message);
     }
     if ctx.letters_read > 0 {
@@ -159,6 +157,12 @@ fn note_counts(ctx: &mut Ctx<'_>) {
 /// Counts every row once, and lists the first ones that are no shots.
 fn count_rows(ctx: &Ctx<'_>, sorted: &Sorted) -> (RowCounts, Vec<LineReading>) {
     let mut all: Vec<(usize, LineIs)> = sorted.others.iter().chain(&ctx.outcomes).copied().collect();
+    for (row, is) in &mut all {
+        // A title that named no shot's build is only text; outcomes of receipts keep theirs.
+        if *is == LineIs::Build && !ctx.titles_used.contains(row) {
+            *is = LineIs::Text;
+        }
+    }
     all.sort_unstable_by_key(|(row, _)| *row);
     let mut rows = RowCounts::default();
     let mut lines = Vec::new();

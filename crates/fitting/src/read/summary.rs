@@ -1,10 +1,11 @@
 //! Rows of averages, deviations and the like: recognized and kept apart from the shots.
 
+use super::cell::{read_cell, whole_number};
 use super::columns::Column;
 use super::draft::Draft;
 use super::heading::{statistic, words};
 use super::outcome::{LineIs, Role, Statistic};
-use super::shots::{Ctx, read_cell, whole_number};
+use super::shots::{Ctx, Strand};
 use super::vocabulary::{Word, lists};
 use crate::session::{Summary, SummaryOf, SummaryValue};
 
@@ -61,8 +62,11 @@ pub(super) fn label(
     in_summary: bool,
 ) -> Option<Label> {
     let grid = ctx.grid;
-    let numbered =
-        columns.iter().any(|c| c.role == Role::Number && whole_number(grid.cell(row, c.index)).is_some());
+    let is_number = |text: &str| {
+        let letters = text.trim_start_matches(['s', 'S', 'h', 'o', 't', '#', 'n', 'N', '.', ' ']);
+        letters.bytes().all(|b| b.is_ascii_digit()) && whole_number(text).is_some()
+    };
+    let numbered = columns.iter().any(|c| c.role == Role::Number && is_number(grid.cell(row, c.index)));
     if numbered && !columns.iter().any(|c| c.understood.word == Some(Word::Statistic)) {
         return None;
     }
@@ -123,41 +127,48 @@ fn read_label(cell: &str, column: usize, strong_only: bool, draft: &Draft) -> Op
     (!name.is_empty()).then(|| label(found, Some(name.to_owned()), None))
 }
 
-/// Reads the figures of a summary row.
+/// Reads the figures of a summary row; builds with columns of their own get their own.
 pub(super) fn take_row(
     ctx: &mut Ctx<'_>,
     row: usize,
     columns: &[Column<'_>],
-    label: Label,
+    strands: &[Strand],
+    label: &Label,
     build: Option<usize>,
     since: usize,
 ) {
-    let mut values = Vec::new();
-    let mut n = label.n;
-    for column in columns {
-        if column.index == label.column {
-            continue;
-        }
-        if matches!(column.role, Role::Count)
-            || (label.statistic == Statistic::Count && column.role == Role::Number)
-        {
-            n = whole_number(ctx.grid.cell(row, column.index)).or(n);
-        }
-        if !matches!(column.role, Role::Measure(_)) {
-            continue;
-        }
-        if label.statistic == Statistic::Count {
-            n = n.max(whole_number(ctx.grid.cell(row, column.index)));
-        } else if let Ok(Some((value, step))) = read_cell(ctx, row, column)
-            && let Some(measure) = ctx.draft.measure(column)
-        {
-            values.push((measure, value, step));
-        }
-    }
     let line = ctx.grid.line(row);
-    let empty = values.is_empty() && n.is_none();
-    ctx.outcomes.push((row, if empty { LineIs::Text } else { LineIs::Summary }));
-    if !empty {
+    let mut any = false;
+    for strand in strands {
+        let mut values = Vec::new();
+        let mut n = label.n;
+        for column in strand.columns.iter().filter_map(|&at| columns.get(at)) {
+            if column.index == label.column {
+                continue;
+            }
+            let cell = || whole_number(ctx.grid.cell(row, column.index));
+            match column.role {
+                Role::Count => n = cell().or(n),
+                Role::Number if label.statistic == Statistic::Count => n = cell().or(n),
+                Role::Measure(_) if label.statistic == Statistic::Count => n = n.max(cell()),
+                Role::Measure(_) => {
+                    if let Ok(Some((value, step))) = read_cell(ctx, row, column)
+                        && let Some(measure) = ctx.draft.measure(column)
+                    {
+                        values.push((measure, value, step));
+                    }
+                }
+                _ => {}
+            }
+        }
+        if values.is_empty() && n.is_none() {
+            continue;
+        }
+        any = true;
+        let build = match &strand.build {
+            Some(name) => Some(ctx.draft.build(name, ctx.hints)),
+            None => build,
+        };
         let shots = since..ctx.draft.session.shots.len();
         ctx.summaries.push(SummaryRow {
             line,
@@ -169,11 +180,15 @@ pub(super) fn take_row(
             shots,
         });
     }
+    ctx.outcomes.push((row, if any { LineIs::Summary } else { LineIs::Text }));
 }
 
 /// Turns summary rows into the session's summaries, one for each run of rows of one build.
 pub(super) fn settle(draft: &mut Draft, rows: &[SummaryRow]) {
     let mut last: Option<(usize, Vec<Statistic>, std::ops::Range<usize>)> = None;
+    let mut rows: Vec<&SummaryRow> = rows.iter().collect();
+    // Rows of several builds, side by side, stand line by line: bring each build's together.
+    rows.sort_by_key(|row| (row.shots.end, row.build));
     for row in rows {
         let Some(build) = row.build else { continue };
         let same = last.as_ref().is_some_and(|(b, seen, shots)| {

@@ -55,9 +55,9 @@ fn wording(kind: ProblemKind) -> (&'static str, &'static str) {
             ("This row holds no number that could be read.", "Fill in its numbers, or mark the line as text.")
         }
         ProblemKind::NoBuild => ("No build is named for this shot.", "Write the build's name into the row."),
-        ProblemKind::SummaryOfNothing => (
-            "These averages name no build.",
-            "Write the build's name into the row, or mark the line as text.",
+        ProblemKind::UnevenColumns => (
+            "This column has another number of values than the others, so they cannot be matched; it was not read.",
+            "Add a dash for each value that is missing.",
         ),
         ProblemKind::More => (
             "More problems like these were counted but are not listed.",

@@ -34,11 +34,8 @@ pub(super) enum Word {
 }
 
 pub(super) static WORDS: [(Word, &str); 33] = [
-    (Word::Measure("carry"), "carrydistance carrydist carryyards carrylength carryyardage carr"),
-    (
-        Word::Measure("total"),
-        "totaldist distancetotal totalyards totallength totalyardage distance dist overall",
-    ),
+    (Word::Measure("carry"), "carrydistance carrydist carrylength carryyardage carr"),
+    (Word::Measure("total"), "totaldist distancetotal totallength totalyardage distance dist overall"),
     (
         Word::Measure("offline"),
         "offlinedistance offlinedist offlinecarry offlinetotal side sidedistance sidecarry carryside \
@@ -46,19 +43,16 @@ pub(super) static WORDS: [(Word, &str); 33] = [
          distanceoffline distoffline offcenter offcentre fromtarget offtarget deviationdistance \
          sideways directionmiss sidedev",
     ),
-    (
-        Word::Measure("ball_speed"),
-        "ballspd ballvelocity ballspeeds bspeed ballmph bs ballsp bspd vball velocity speedball",
-    ),
+    (Word::Measure("ball_speed"), "ballspd ballvelocity ballspeeds bs ballsp bspd vball velocity speedball"),
     (
         Word::Measure("club_speed"),
-        "clubheadspeed headspeed swingspeed clubspd chs clubvelocity clubheadspd cs hs swingspd clubmph \
+        "clubheadspeed headspeed swingspeed clubspd chs clubvelocity clubheadspd cs hs swingspd \
          clubsp headspd vclub ss swspeed clubheadvelocity",
     ),
     (
         Word::Measure("launch_angle"),
         "launch launchang verticallaunch verticallaunchangle vla vlaunch launchv la launchvertical \
-         launchanglevertical launcha vertlaunch lang",
+         launchanglevertical vertlaunch lang",
     ),
     (
         Word::Measure("launch_direction"),
@@ -68,7 +62,7 @@ pub(super) static WORDS: [(Word, &str); 33] = [
     ),
     (
         Word::Measure("spin_rate"),
-        "spin totalspin spinrpm sr spn backspin backspinrate ballspin spinratetotal spintotal bspin",
+        "spin totalspin sr spn backspin backspinrate ballspin spinratetotal spintotal",
     ),
     (Word::Measure("spin_axis"), "axis axistilt tiltaxis spintilt spinaxisangle spinaxistilt sa axisangle"),
     (

@@ -1,0 +1,217 @@
+//! Tables of averages: one row for each build, no shots.
+
+use super::blocks::{Block, title_name};
+use super::cell::{read_cell, read_text, whole_number};
+use super::columns::Column;
+use super::grid::Grid;
+use super::heading::words;
+use super::hints::Hints;
+use super::names::Names;
+use super::number::{Cell, scan};
+use super::outcome::{Layout, LineIs, NoticeKind, ProblemKind, Role, Statistic};
+use super::shots::{ASSUMED_BUILD, Ctx};
+use super::summary::shots_meant;
+use super::talk::{Talk, place};
+use super::vocabulary::{Word, lists};
+use crate::measure::{self, MeasureId};
+use crate::session::{Session, Summary, SummaryOf, SummaryValue};
+use std::collections::BTreeMap;
+
+/// More rows than this are no table of averages.
+const MOST_ROWS: usize = 40;
+
+/// Whether words speak of averages.
+pub(super) fn speak_of_averages(words: &[String]) -> bool {
+    words.iter().any(|w| lists("average averages avg avgs mean means averaged ø", w))
+}
+
+/// Whether the rows of a table are averages; `said` that the text around it says so.
+pub(super) fn are_averages(
+    columns: &[Column<'_>],
+    rows: &[usize],
+    grid: &Grid,
+    hints: &Hints,
+    said: bool,
+) -> bool {
+    match hints.layout {
+        Some(Layout::Averages) => return true,
+        Some(_) => return false,
+        None => {}
+    }
+    if rows.is_empty() || rows.len() > MOST_ROWS || !each_build_once(columns, rows, grid) {
+        return false;
+    }
+    let is_value = |c: &Column<'_>| {
+        let known = matches!(c.understood.word, Some(Word::Measure(_)));
+        known || (c.understood.word.is_none() && c.profile.mostly_figures())
+    };
+    let spread = |c: &Column<'_>| {
+        matches!(c.understood.statistic, Some(Statistic::Deviation | Statistic::Low | Statistic::High))
+    };
+    let counted =
+        columns.iter().any(|c| c.understood.word == Some(Word::Count) && holds_counts(c, rows, grid));
+    columns.iter().filter(|c| is_value(c)).any(|c| {
+        let pairs = c.profile.distinct.iter().any(|cell| pair(cell).is_some());
+        spread(c) || pairs || counted || said || c.understood.statistic == Some(Statistic::Mean)
+    })
+}
+
+/// Counts of shots, rather than the shots' own numbers from 1 on.
+fn holds_counts(column: &Column<'_>, rows: &[usize], grid: &Grid) -> bool {
+    let mut counts: Vec<u32> =
+        rows.iter().filter_map(|&row| whole_number(grid.cell(row, column.index))).collect();
+    counts.sort_unstable();
+    let numbering = counts.len() > 1 && counts.iter().zip(1..).all(|(&count, at)| count == at);
+    column.profile.mostly_counts() && !numbering
+}
+
+fn each_build_once(columns: &[Column<'_>], rows: &[usize], grid: &Grid) -> bool {
+    let named = |c: &&Column<'_>| {
+        let group = matches!(c.understood.word, Some(Word::Build(_)));
+        (c.profile.texts > 0 || group) && !matches!(c.understood.word, Some(Word::Remark | Word::Measure(_)))
+    };
+    let labels: Vec<usize> = columns.iter().filter(named).map(|c| c.index).collect();
+    if labels.is_empty() {
+        return rows.len() == 1;
+    }
+    let mut all: Vec<Vec<&str>> =
+        rows.iter().map(|&row| labels.iter().map(|&index| grid.cell(row, index)).collect()).collect();
+    all.sort_unstable();
+    all.windows(2).all(|pair| pair[0] != pair[1])
+}
+
+/// "251 ± 8", "251 +/- 8", "251 (8)": an average with its deviation.
+pub(super) fn pair(text: &str) -> Option<(&str, &str)> {
+    let split = ["±", "+/-", "+-"].into_iter().find_map(|mark| text.split_once(mark));
+    let (mean, sd) = match split {
+        Some(both) => both,
+        None => text.strip_suffix(')')?.split_once('(')?,
+    };
+    let (mean, sd) = (super::number::trim(mean), super::number::trim(sd));
+    let figure = |text: &str| matches!(scan(text), Cell::Figure(_));
+    (figure(mean) && figure(sd)).then_some((mean, sd))
+}
+
+/// Reads a block of averages.
+pub(super) fn read_block(ctx: &mut Ctx<'_>, block: &Block, columns: &[Column<'_>], around: SummaryOf) {
+    let title = block.title.map(|row| title_name(ctx.grid, row));
+    let heading_words: Vec<String> = columns.iter().flat_map(|c| words(&c.heading)).collect();
+    let headings_say = shots_meant(&heading_words);
+    let mut names = Names::new(columns, None, block, ctx.grid);
+    for &row in &block.body {
+        let line = ctx.grid.line(row);
+        let named = names.of_row(ctx.grid, row);
+        if named.is_none() {
+            ctx.titles_used.extend(block.title);
+        }
+        let name = named.as_deref().or(title.as_deref()).or(ctx.hints.build.as_deref());
+        ctx.build_assumed |= name.is_none();
+        let name = name.unwrap_or(ASSUMED_BUILD).to_owned();
+        let mut summary =
+            Summary { build: 0, n: None, of: SummaryOf::All, values: BTreeMap::new(), line: Some(line) };
+        for column in columns {
+            if column.role == Role::Count {
+                summary.n = whole_number(ctx.grid.cell(row, column.index));
+            }
+            if let Some(id) = column.measure().cloned() {
+                take_cell(ctx, row, column, id, &mut summary.values);
+            }
+        }
+        summary.values.retain(|_, value| *value != SummaryValue::default());
+        let row_words: Vec<String> = ctx.grid.cells(row).flat_map(words).collect();
+        summary.of = [shots_meant(&row_words), headings_say, around]
+            .into_iter()
+            .find(|of| *of != SummaryOf::All)
+            .unwrap_or(SummaryOf::All);
+        let outcome = if summary.values.is_empty() {
+            ctx.talk.problem(ProblemKind::NoNumberInRow, place(line, ""), &name);
+            LineIs::Problem
+        } else {
+            summary.build = ctx.draft.build(&name, ctx.hints);
+            ctx.draft.session.summaries.push(summary);
+            LineIs::Summary
+        };
+        ctx.outcomes.push((row, outcome));
+    }
+}
+
+fn take_cell(
+    ctx: &mut Ctx<'_>,
+    row: usize,
+    column: &Column<'_>,
+    id: MeasureId,
+    values: &mut BTreeMap<MeasureId, SummaryValue>,
+) {
+    let text = ctx.grid.cell(row, column.index);
+    if let Some((mean, sd)) = pair(text).filter(|_| matches!(column.role, Role::Measure(_))) {
+        let mean = read_text(ctx, mean, row, column);
+        let sd = read_text(ctx, sd, row, column);
+        ctx.draft.measure(column);
+        let entry = values.entry(id).or_default();
+        entry.mean = mean.ok().flatten().map(|(value, _)| value);
+        entry.sd = sd.ok().flatten().map(|(value, _)| value);
+        return;
+    }
+    let Ok(Some((value, _))) = read_cell(ctx, row, column) else { return };
+    ctx.draft.measure(column);
+    let entry = values.entry(id).or_default();
+    match column.role {
+        Role::Deviation(_) => entry.sd = Some(value),
+        Role::Low(_) => entry.low = Some(value),
+        Role::High(_) => entry.high = Some(value),
+        _ => entry.mean = Some(value),
+    }
+}
+
+/// Asks whether one row for each build holds averages rather than shots.
+pub(super) fn ask_for_averages(session: &Session, talk: &mut Talk) {
+    let mut builds: Vec<usize> = session.shots.iter().map(|s| s.build).collect();
+    builds.sort_unstable();
+    let once = builds.windows(2).all(|pair| pair[0] != pair[1]);
+    let told = session.shots.iter().any(|s| s.number.is_some() || s.round.is_some());
+    if builds.len() > 1 && once && !told && session.summaries.is_empty() {
+        let message =
+            "Each build has one row, read as one shot. If the rows are averages, say so.".to_owned();
+        talk.notice(NoticeKind::PerhapsAverages, place(0, ""), message);
+    }
+}
+
+/// Says what averages alone lack.
+pub(super) fn note_lacking(session: &Session, talk: &mut Talk) {
+    if !session.shots.is_empty() || session.summaries.is_empty() {
+        return;
+    }
+    let names = |pick: &dyn Fn(&Summary) -> bool| {
+        let found: Vec<String> = session
+            .summaries
+            .iter()
+            .filter(|s| pick(s))
+            .filter_map(|s| session.builds.get(s.build))
+            .map(|b| super::limits::shortened(&b.name))
+            .collect();
+        if found.is_empty() { None } else { Some(found.join(", ")) }
+    };
+    if let Some(names) = names(&|s| s.n.is_none()) {
+        let message =
+            format!("The number of shots is missing for {names}: without it there can be no verdict.");
+        talk.notice(NoticeKind::CountMissing, place(0, ""), message);
+    }
+    if let Some(names) = names(&|s| s.of != SummaryOf::All) {
+        let message = format!("The averages of {names} are of chosen shots: no verdict can come from them.");
+        talk.notice(NoticeKind::ChosenShots, place(0, ""), message);
+    }
+    let mut without: Vec<String> = Vec::new();
+    for summary in &session.summaries {
+        for (id, _) in summary.values.iter().filter(|(_, v)| v.mean.is_some() && v.sd.is_none()) {
+            let name = measure::known(id).map_or(id.0.as_str(), |m| m.name);
+            if !without.iter().any(|known| known == name) {
+                without.push(name.to_owned());
+            }
+        }
+    }
+    if !without.is_empty() {
+        let message =
+            format!("No deviation is given for {}: the largest usual one will be taken.", without.join(", "));
+        talk.notice(NoticeKind::DeviationMissing, place(0, ""), message);
+    }
+}
