@@ -1224,6 +1224,10 @@ export type Words = {
    */
   headline: string,
   /**
+   * The same in a few words, for a list of measures.
+   */
+  line: string,
+  /**
    * How large, how sure, from how many shots.
    */
   detail: string,

@@ -48,7 +48,7 @@ export function readResult(of: Session): ReadResult {
 
 export function report(measure = "carry", margin: number | null = 5): Report {
   const decision = { kind: "cannot_tell" } as const;
-  const words = { headline: "Not settled.", detail: "", next: "" };
+  const words = { headline: "Not settled.", line: "In a few words.", detail: "", next: "" };
   const finding: Finding = {
     baseline: 0,
     candidate: 1,

@@ -129,7 +129,8 @@ fn words_for_every_measure_both_ways() {
             let direction = if sign > 0.0 { Direction::Higher } else { Direction::Lower };
             assert_eq!(report.answer.decision.direction, Some(direction));
             assert_eq!(report.answer.decision.matters, Some(Matters::Yes), "{}", measure.id);
-            text.push_str(&format!("{}\n{}\n", report.answer.words.headline, report.answer.words.detail));
+            let words = report.answer.words;
+            text.push_str(&format!("{}\n{}\n{}\n", words.headline, words.line, words.detail));
         }
     }
     insta::assert_snapshot!("measures", text);

@@ -69,5 +69,5 @@ function others(report: Report, state: State, session: Session): TemplateResult 
 const other = (finding: Finding, state: State, session: Session): TemplateResult => html`
   <li>
     <span class="measure">${measureView(finding.measure, state.measures, session).name}</span>
-    <span>${finding.words.headline}</span>
+    <span>${finding.words.line}</span>
   </li>`;

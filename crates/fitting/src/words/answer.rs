@@ -59,13 +59,18 @@ fn different(case: &Case, estimate: &Estimate) -> Words {
         }
         Some(Matters::Maybe) => case.settle(estimate),
         Some(Matters::Yes) | None => {
-            "This holds for these clubs as built, with your swing that day. A second day \
-                                      would show whether it lasts."
+            "This holds for these clubs as built, with your swing that day. A second day would show whether \
+             it lasts."
                 .to_owned()
         }
     };
+    let line = match decision.matters {
+        Some(Matters::No) => format!("{does}, by {span}: too small to matter."),
+        _ => format!("{does}, by {span}."),
+    };
     Words {
         headline,
+        line,
         detail: sentences(&[case.averages(), nearer_the_line(case), case.luck(estimate)]),
         next,
     }
@@ -86,11 +91,10 @@ fn nearer_the_line(case: &Case) -> String {
 fn same(case: &Case, estimate: &Estimate) -> Words {
     let margin = case.judgment.margin.unwrap_or(f64::INFINITY);
     let widest = estimate.equivalence.low.abs().max(estimate.equivalence.high.abs());
+    let at_most = case.subject.at_most(widest, margin);
     Words {
-        headline: format!(
-            "For your purpose the same: at most {} apart.",
-            case.subject.at_most(widest, margin)
-        ),
+        headline: format!("For your purpose the same: at most {at_most} apart."),
+        line: format!("The same: at most {at_most} apart."),
         detail: sentences(&[
             case.averages(),
             format!("Anything below {} would not matter, and these shots rule out more.", case.margin()),
@@ -103,6 +107,7 @@ fn same(case: &Case, estimate: &Estimate) -> Words {
 pub(super) fn depends_on_left_out(case: &Case) -> Words {
     Words {
         headline: "It depends on the shots left out.".to_owned(),
+        line: "Depends on the shots left out.".to_owned(),
         detail: sentences(&[
             case.averages(),
             "With every shot the answer is one thing, without those set aside another.".to_owned(),
@@ -118,20 +123,25 @@ fn cannot_tell(case: &Case, estimate: &Estimate) -> Words {
     if case.judgment.order_hides_it() {
         return Words {
             headline: "The order of hitting could explain this gap, so these shots cannot tell.".to_owned(),
+            line: case.cannot_tell_in_short(estimate),
             detail: sentences(&[case.averages(), case.between(estimate)]),
             next: SHORT_TEST.to_owned(),
         };
     }
-    let limit = match estimate.method {
-        Method::Rounds | Method::SpreadRatio => "With this many shots",
-        Method::WelchWithAllowance => "Not hit in turn",
-        Method::SummaryWithAllowance | Method::SummaryAssumedSpread => "From averages alone",
+    let (baseline, candidate, name) = (&case.baseline, &case.candidate, &case.subject.name);
+    let apart = format!("cannot be told apart on {name}.");
+    let headline = match estimate.method {
+        Method::Rounds | Method::SpreadRatio => {
+            format!("With this many shots, {baseline} and {candidate} {apart}")
+        }
+        Method::WelchWithAllowance => format!("{baseline} and {candidate} were not hit in turn, and {apart}"),
+        Method::SummaryWithAllowance | Method::SummaryAssumedSpread => {
+            format!("From averages alone, {baseline} and {candidate} {apart}")
+        }
     };
     Words {
-        headline: format!(
-            "{limit}, {} and {} cannot be told apart on {}.",
-            case.baseline, case.candidate, case.subject.name
-        ),
+        headline,
+        line: case.cannot_tell_in_short(estimate),
         detail: sentences(&[case.averages(), case.luck(estimate), case.between(estimate)]),
         next: case.settle(estimate),
     }
@@ -141,6 +151,7 @@ fn cannot_answer(why: Option<Why>, subject: &Subject, counts: &str) -> Words {
     let name = &subject.name;
     let say = |headline: &str, detail: &str, next: &str| Words {
         headline: headline.to_owned(),
+        line: headline.to_owned(),
         detail: detail.to_owned(),
         next: next.to_owned(),
     };

@@ -108,6 +108,12 @@ impl<'a> Case<'a> {
         format!("{allowing}, the true difference lies between {low} and {high}.")
     }
 
+    /// `Cannot tell: anything between 5 yd less and 11 yd more.`
+    pub(crate) fn cannot_tell_in_short(&self, estimate: &Estimate) -> String {
+        let (low, high) = (self.signed(estimate.low), self.signed(estimate.high));
+        format!("Cannot tell: anything between {low} and {high}.")
+    }
+
     fn signed(&self, x: f64) -> String {
         if self.subject.prints_as_zero(x) {
             return "no difference".to_owned();

@@ -22,6 +22,8 @@ pub(crate) use overlay::overlays;
 pub struct Words {
     /// The answer in one sentence.
     pub headline: String,
+    /// The same in a few words, for a list of measures.
+    pub line: String,
     /// How large, how sure, from how many shots.
     pub detail: String,
     /// What to do, or what would settle it.

@@ -14,6 +14,7 @@ pub(super) fn words(case: &Case, estimate: &Estimate) -> Words {
         (DecisionKind::Different, Some(direction)) => different(case, estimate, direction),
         (DecisionKind::Same, _) => Words {
             headline: format!("For your purpose {} and {} scatter the same.", case.baseline, case.candidate),
+            line: "They scatter the same.".to_owned(),
             detail: sentences(&[
                 deviations(case),
                 format!("A difference of {} or more is ruled out.", margin(case, Direction::Higher)),
@@ -26,6 +27,7 @@ pub(super) fn words(case: &Case, estimate: &Estimate) -> Words {
                 "With this many shots nobody can say which of {} and {} is tighter on {}.",
                 case.baseline, case.candidate, case.subject.name
             ),
+            line: "Cannot tell which is tighter.".to_owned(),
             detail: sentences(&[deviations(case), case.luck(estimate), between(case, estimate)]),
             next: settle(case, estimate),
         },
@@ -59,7 +61,12 @@ fn different(case: &Case, estimate: &Estimate, direction: Direction) -> Words {
             settle(case, estimate),
         ),
     };
-    Words { headline, detail: sentences(&[deviations(case), case.luck(estimate)]), next }
+    Words {
+        headline,
+        line: format!("{does}."),
+        detail: sentences(&[deviations(case), case.luck(estimate)]),
+        next,
+    }
 }
 
 /// How much more or less than 1 a ratio is, in hundredths.
