@@ -66,6 +66,7 @@ mod root;
 mod rounds;
 mod sample;
 mod selection;
+pub mod shown;
 mod spread;
 mod studentized;
 mod trend;
