@@ -13,6 +13,7 @@ mod families;
 mod fragile;
 pub mod honest_lead;
 mod judge;
+pub mod luck;
 pub mod measure;
 pub mod question;
 pub mod read;

@@ -105,7 +105,8 @@ pub fn picks(sample: &Sample, n: usize, figure: Figure, draws: u32, seed: u64) -
 /// Time: that of going through both once.
 #[must_use]
 pub fn share_of_pairs(above: &Shown, below: &Shown, at_least: f64) -> f64 {
-    let largest = [above.least, above.most, below.least, below.most].iter().fold(0.0_f64, |a, b| a.max(b.abs()));
+    let largest =
+        [above.least, above.most, below.least, below.most].iter().fold(0.0_f64, |a, b| a.max(b.abs()));
     let slack = SLACK * largest;
     let limit = if at_least > 0.0 { at_least - slack } else { slack };
     let (mut start, mut pairs) = (0, 0_u64);

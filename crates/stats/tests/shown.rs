@@ -154,7 +154,11 @@ fn chance_gaps_scatter_as_theory_says_and_repeat() {
     for n in [3, 5, 15] {
         let gaps = chance_gaps(&one, &other, n, Figure::Mean, 40_000, 5).unwrap();
         assert_eq!(gaps, chance_gaps(&one, &other, n, Figure::Mean, 40_000, 5).unwrap());
-        assert_eq!(gaps, chance_gaps(&other, &one, n, Figure::Mean, 40_000, 5).unwrap(), "no order of naming");
+        assert_eq!(
+            gaps,
+            chance_gaps(&other, &one, n, Figure::Mean, 40_000, 5).unwrap(),
+            "no order of naming"
+        );
         let second = gaps.sizes.iter().map(|size| size * size).sum::<f64>() / 40_000.0;
         let pooled = (9.0 * one.variance() + 8.0 * other.variance()) / 17.0;
         let expected = 2.0 * pooled / n as f64;

@@ -13,8 +13,10 @@ mod spread;
 use serde::Serialize;
 
 pub(crate) use answer::{without_a_pair, words};
+pub(crate) use case::{capital, sentences};
 pub(crate) use format::{Subject, count_of, short_name, shots};
 pub(crate) use overlay::overlays;
+pub(crate) use phrases::{Phrase, phrase_for};
 
 /// Sentences for the golfer.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
