@@ -62,6 +62,24 @@ export type Asked = {
 export type Better = "higher" | "lower" | "nearer_zero" | "depends";
 
 /**
+ * One bar.
+ */
+export type Bin = {
+  /**
+   * Left edge, in the measure's unit, candidate − baseline.
+   */
+  low: number,
+  /**
+   * Right edge.
+   */
+  high: number,
+  /**
+   * Gaps in it.
+   */
+  count: number,
+};
+
+/**
  * A club as assembled: head, loft, shaft, length, weight. Known here by its name only.
  */
 export type Build = {
@@ -69,6 +87,35 @@ export type Build = {
    * As the golfer wrote it. May hold anything: it is text, never markup.
    */
   name: string,
+};
+
+/**
+ * Gaps that chance alone gives between two equal clubs.
+ *
+ * Both are one club here: the shots of both builds, each less its build's average, are one pool that n and n are
+ * drawn from, with replacement; see [`chance_gaps`].
+ */
+export type Chance = {
+  /**
+   * Every drawn gap counted to both sides.
+   */
+  histogram: Histogram,
+  /**
+   * Pairs of averages drawn.
+   */
+  draws: number,
+  /**
+   * Seed they were drawn from.
+   */
+  seed: number,
+  /**
+   * Half of all gaps are smaller than this.
+   */
+  usual: number,
+  /**
+   * Share of gaps that reach the margin, to either side; null without a margin.
+   */
+  beyond_margin: number | null,
 };
 
 /**
@@ -134,6 +181,11 @@ export type ColumnReading = {
    */
   unit_question: string | null,
 };
+
+/**
+ * What is compared of the shots shown.
+ */
+export type Compared = "average" | "distance_from_zero";
 
 /**
  * Number of shots behind an estimate.
@@ -293,6 +345,28 @@ export type Finding = {
 };
 
 /**
+ * What choosing could do for one build. Gaps are candidate − baseline, whichever build it is for.
+ */
+export type ForBuild = {
+  /**
+   * Index of the build.
+   */
+  build: number,
+  /**
+   * Its best choice against the other's worst.
+   */
+  best: number,
+  /**
+   * Its best choice against all shots of the other.
+   */
+  against_all: number,
+  /**
+   * Share of all pairs of choices that speak for it by the margin or more; without a margin, at all.
+   */
+  share: number,
+};
+
+/**
  * What 'better' means on the chosen measure.
  */
 export type Goal = "higher" | "lower" | "nearer_zero" | "tighter" | "different";
@@ -370,6 +444,20 @@ export type Hints = {
 };
 
 /**
+ * Bars from left to right without holes between them.
+ */
+export type Histogram = {
+  /**
+   * From the most negative gap to the most positive.
+   */
+  bins: Array<Bin>,
+  /**
+   * Gaps in all bins: every one drawn, to both sides.
+   */
+  total: number,
+};
+
+/**
  * What is left of the shown lead of one candidate among several, and what luck alone would show.
  */
 export type HonestLead = {
@@ -423,6 +511,144 @@ export type LineReading = {
  * When the numbers were looked at on the way.
  */
 export type LookedAfter = number | Array<number>;
+
+/**
+ * How far luck reaches with these shots.
+ */
+export type Luck = {
+  /**
+   * Index of the baseline.
+   */
+  baseline: number,
+  /**
+   * Index of the candidate.
+   */
+  candidate: number,
+  /**
+   * The measure.
+   */
+  measure: MeasureId,
+  /**
+   * Unit of every gap here.
+   */
+  unit: string,
+  /**
+   * The margin that shares are counted by; null for a measure without one.
+   */
+  margin: number | null,
+  /**
+   * What better means.
+   */
+  goal: Goal,
+  /**
+   * What is compared.
+   */
+  compared: Compared,
+  /**
+   * Which way a gap speaks for the candidate.
+   */
+  toward: Direction,
+  /**
+   * Shots shown of each build.
+   */
+  shown: number,
+  /**
+   * How few and how many could be.
+   */
+  limits: ShownLimits,
+  /**
+   * How they were chosen.
+   */
+  showing: Showing,
+  /**
+   * What chance alone does.
+   */
+  chance: Chance,
+  /**
+   * What choosing could do for the candidate.
+   */
+  for_candidate: ForBuild,
+  /**
+   * What choosing could do for the baseline.
+   */
+  for_baseline: ForBuild,
+  /**
+   * The choices that the shares are of.
+   */
+  pairs: Pairs,
+  /**
+   * Gap between the averages of all shots.
+   */
+  gap: number,
+  /**
+   * Shots behind it.
+   */
+  n: Counts,
+  /**
+   * What all shots say, as [`check`] answers.
+   */
+  answer: Answer,
+  /**
+   * Sentences.
+   */
+  words: LuckWords,
+};
+
+/**
+ * What [`luck`] is asked.
+ */
+export type LuckRequest = {
+  /**
+   * The shots.
+   */
+  session: Session,
+  /**
+   * What is asked of them.
+   */
+  question: Question,
+  /**
+   * Shots shown of each build.
+   */
+  shown: number,
+  /**
+   * How they were chosen.
+   */
+  showing: Showing,
+};
+
+/**
+ * Sentences about luck.
+ */
+export type LuckWords = {
+  /**
+   * Which share of all choices speaks for which build.
+   */
+  headline: string,
+  /**
+   * What the best choice shows for the candidate.
+   */
+  for_candidate: string,
+  /**
+   * What it shows for the baseline.
+   */
+  for_baseline: string,
+  /**
+   * What chance alone gives.
+   */
+  chance: string,
+  /**
+   * What all shots say of the gap; the answer's own words belong after it.
+   */
+  whole: string,
+  /**
+   * Where the shares come from, and that nobody needs to mean it.
+   */
+  note: string,
+  /**
+   * The picture for those who hear it.
+   */
+  alternative: string,
+};
 
 /**
  * Whether a real difference is as large as the golfer asked for.
@@ -557,6 +783,24 @@ export type Overlay = {
  * What stands over a verdict and changes how it must be read.
  */
 export type OverlayKind = "order_mixed_up" | "left_out" | "several_builds" | "looked_at_before" | "margin_changed" | "averages_only";
+
+/**
+ * How the choices behind the shares came about.
+ */
+export type Pairs = {
+  /**
+   * Choices of the baseline.
+   */
+  baseline: number,
+  /**
+   * Choices of the candidate.
+   */
+  candidate: number,
+  /**
+   * Whether these are all there are, of both.
+   */
+  all: boolean,
+};
 
 /**
  * Where in the text a problem or notice sits.
@@ -1022,6 +1266,25 @@ export type Shot = {
    * Why it was set aside, null when it counts.
    */
   left_out: string | null,
+};
+
+/**
+ * How the shots shown were chosen.
+ */
+export type Showing = "in_a_row" | "picked";
+
+/**
+ * How few and how many shots can be shown of each build.
+ */
+export type ShownLimits = {
+  /**
+   * Fewest.
+   */
+  fewest: number,
+  /**
+   * Most: no build can show more shots than it has.
+   */
+  most: number,
 };
 
 /**

@@ -2,7 +2,7 @@
 //!
 //! Run by `cargo xtask types`, which keeps `crates/wasm/types.d.ts` equal to this output.
 
-use fitting::{check, measure, read, report};
+use fitting::{check, luck, measure, read, report};
 use std::collections::BTreeMap;
 use ts_rs::{Config, TS, TypeVisitor};
 
@@ -56,6 +56,8 @@ fn main() {
     declarations.visit::<check::CheckRequest>();
     declarations.visit::<check::Refusal>();
     declarations.visit::<report::Report>();
+    declarations.visit::<luck::LuckRequest>();
+    declarations.visit::<luck::Luck>();
     println!("// Generated from the Rust structs by `cargo xtask types`. Do not edit.");
     for declaration in declarations.found.values() {
         print!("\n{declaration}");

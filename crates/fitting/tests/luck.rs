@@ -230,12 +230,21 @@ fn the_words_are_short_calm_and_concrete() {
     );
     let spin = in_turn("spin_rate", 5, &[2900.0, 2700.0], 300.0);
     let lower = Question { goal: Some(Goal::Lower), ..asking("spin_rate") };
+    let different = Question { goal: Some(Goal::Different), ..asking("spin_rate") };
+    insta::assert_snapshot!("luck_spin_either_way", said(&shown(&spin, &different, 3, Showing::Picked)));
     insta::assert_snapshot!("luck_spin", said(&shown(&spin, &lower, 3, Showing::InARow)));
 }
 
 fn said(luck: &Luck) -> String {
     let words = &luck.words;
-    [&words.headline, &words.best, &words.chance, &words.whole, &words.note, &words.alternative]
-        .map(String::as_str)
-        .join("\n")
+    let all = [
+        &words.headline,
+        &words.for_candidate,
+        &words.for_baseline,
+        &words.chance,
+        &words.whole,
+        &words.note,
+        &words.alternative,
+    ];
+    all.map(String::as_str).join("\n")
 }

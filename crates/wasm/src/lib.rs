@@ -60,3 +60,18 @@ pub fn check(
         Err(refusal) => Err(to_js(&refusal)?),
     }
 }
+
+/// Shows how far luck reaches: what a few of the session's own shots could have shown.
+///
+/// # Errors
+/// A `Refusal` with the place and the remedy.
+#[wasm_bindgen(unchecked_return_type = "Luck")]
+pub fn luck(
+    #[wasm_bindgen(unchecked_param_type = "LuckRequest")] request: JsValue,
+) -> Result<JsValue, JsValue> {
+    let request = serde_wasm_bindgen::from_value(request).map_err(|e| refusal("request", &e))?;
+    match fitting::luck::luck(&request) {
+        Ok(luck) => to_js(&luck),
+        Err(refusal) => Err(to_js(&refusal)?),
+    }
+}

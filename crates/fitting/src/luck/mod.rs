@@ -128,6 +128,8 @@ pub struct Luck {
     pub unit: String,
     /// The margin that shares are counted by; null for a measure without one.
     pub margin: Option<f64>,
+    /// What better means.
+    pub goal: Goal,
     /// What is compared.
     pub compared: Compared,
     /// Which way a gap speaks for the candidate.
@@ -176,6 +178,7 @@ pub fn luck(request: &LuckRequest) -> Result<Luck, Refusal> {
         measure: report.asked.measure.clone(),
         unit: Subject::of(&report.asked.measure, &asking.session).unit().to_owned(),
         margin: pair.margin,
+        goal: report.asked.goal,
         compared: pair.compared,
         toward: pair.toward,
         shown: request.shown,

@@ -3,6 +3,7 @@
 
 use super::{Compared, ForBuild, Luck, Showing};
 use crate::measure;
+use crate::question::Goal;
 use crate::session::{Order, Session};
 use crate::verdict::Direction;
 use crate::words::{Phrase, Subject, capital, count_of, phrase_for, sentences, short_name};
@@ -14,8 +15,10 @@ use serde::Serialize;
 pub struct LuckWords {
     /// Which share of all choices speaks for which build.
     pub headline: String,
-    /// What the best choice shows, for one build and for the other.
-    pub best: String,
+    /// What the best choice shows for the candidate.
+    pub for_candidate: String,
+    /// What it shows for the baseline.
+    pub for_baseline: String,
     /// What chance alone gives.
     pub chance: String,
     /// What all shots say of the gap; the answer's own words belong after it.
@@ -46,7 +49,8 @@ pub(super) fn words(session: &Session, luck: &Luck) -> LuckWords {
     };
     LuckWords {
         headline: speech.headline(),
-        best: sentences(&[speech.best(&luck.for_candidate), speech.best(&luck.for_baseline)]),
+        for_candidate: speech.best(&luck.for_candidate),
+        for_baseline: speech.best(&luck.for_baseline),
         chance: speech.chance(),
         whole: speech.whole(),
         note: speech.note(session.order),
@@ -98,20 +102,20 @@ impl Speech<'_> {
 
     fn best(&self, choice: &ForBuild) -> String {
         let (own, other) = self.names(choice);
-        let (best, worst) = match self.luck.showing {
-            Showing::InARow => (
-                format!("The best {} in a row with", self.luck.shown),
-                format!("the worst {}", self.luck.shown),
-            ),
-            Showing::Picked => {
-                (format!("The best {} of", self.luck.shown), format!("the worst {}", self.luck.shown))
-            }
-        };
+        let (best, worst) = self.extremes();
+        let n = self.luck.shown;
+        let how = if self.luck.showing == Showing::InARow { " in a row" } else { "" };
         format!(
-            "{best} {own} against {worst} with {other}: {}; against all shots with {other}: {}.",
+            "The {best} {n}{how} with {own} against the {worst} {n}{how} with {other}: {}. Against all shots with \
+             {other}: {}.",
             self.said_of(choice, choice.best),
             self.said_of(choice, choice.against_all)
         )
+    }
+
+    /// `best` and `worst`, or, where nobody said which way is better, `highest` and `lowest`.
+    fn extremes(&self) -> (&'static str, &'static str) {
+        if self.luck.goal == Goal::Different { ("highest", "lowest") } else { ("best", "worst") }
     }
 
     fn names(&self, choice: &ForBuild) -> (&str, &str) {
@@ -172,26 +176,28 @@ impl Speech<'_> {
         } else {
             ""
         };
-        sentences(&[
-            "Nobody has to mean it: stopping at a good moment is enough.".to_owned(),
-            listed.to_owned(),
-        ])
+        let how = match self.luck.showing {
+            Showing::InARow => "stopping at a good moment is enough",
+            Showing::Picked => "setting aside the ones that felt wrong is enough",
+        };
+        sentences(&[format!("Nobody has to mean it: {how}."), listed.to_owned()])
     }
 
     fn alternative(&self) -> String {
         let (n, bins) = (self.luck.shown, &self.luck.chance.histogram.bins);
         let reach = bins.last().map_or(0.0, |bin| bin.high);
+        let marked = |choice: &ForBuild| {
+            let (own, _) = self.names(choice);
+            format!("{} for the {} {n} with {own}", self.said_of(choice, choice.best), self.extremes().0)
+        };
         format!(
-            "A hill of bars around no difference: gaps that luck alone gives between two equal clubs, {n} shots each. \
-             Half of them are smaller than {}, none larger than {}. Marked on it: {}, all shots; {}, the best of {}; \
-             {}, the best of {}.",
+            "A hill of bars around no difference: the gaps that luck alone gives between two equal clubs, {n} shots \
+             each. Half of them are smaller than {}, none is larger than {}. Marked are {} for all shots, {}, and {}.",
             self.subject.amount(self.luck.chance.usual),
             self.subject.amount(reach),
             self.gap(self.luck.gap),
-            self.gap(self.luck.for_candidate.best),
-            self.candidate,
-            self.gap(self.luck.for_baseline.best),
-            self.baseline,
+            marked(&self.luck.for_candidate),
+            marked(&self.luck.for_baseline),
         )
     }
 }
