@@ -607,9 +607,9 @@ export type LuckRequest = {
    */
   question: Question,
   /**
-   * Shots shown of each build.
+   * Shots shown of each build; left open, five, or as many as there are.
    */
-  shown: number,
+  shown?: number,
   /**
    * How they were chosen.
    */

@@ -10,7 +10,7 @@ use fitting::verdict::Direction;
 use support::{asking, empty, in_turn, one_after_the_other, push};
 
 fn request(session: &Session, question: &Question, shown: u32, showing: Showing) -> LuckRequest {
-    LuckRequest { session: session.clone(), question: question.clone(), shown, showing }
+    LuckRequest { session: session.clone(), question: question.clone(), shown: Some(shown), showing }
 }
 
 fn shown(session: &Session, question: &Question, n: u32, showing: Showing) -> Luck {
@@ -200,6 +200,16 @@ fn what_cannot_be_shown_is_refused_with_a_remedy() {
     assert_eq!(kind(&many, &Question { baseline: 9, ..carry.clone() }, 3), "no_such_build");
     let message = luck(&request(&few, &carry, 9, Showing::InARow)).expect_err("refused");
     assert_eq!(message.remedy, "Ask for 3 to 4.");
+}
+
+#[test]
+fn left_open_five_are_shown_or_as_many_as_there_are() {
+    for (each, expected) in [(3, 3), (4, 4), (5, 5), (30, 5)] {
+        let session = one_after_the_other("carry", &[each, 30], &[250.0, 255.0], 6.0);
+        let open = LuckRequest { shown: None, ..request(&session, &asking("carry"), 0, Showing::InARow) };
+        let luck = luck(&open).expect("can be shown");
+        assert_eq!((luck.shown, luck.limits.most), (expected, u32::try_from(each.min(15)).expect("small")));
+    }
 }
 
 #[test]

@@ -12,6 +12,9 @@ pub const FEWEST_SHOWN: u32 = 3;
 /// Most shots that anybody calls a few; more are better compared as a session.
 pub const MOST_SHOWN: u32 = 15;
 
+/// As many as a golfer is usually shown.
+const USUALLY_SHOWN: u32 = 5;
+
 /// How few and how many shots can be shown of each build.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
@@ -28,6 +31,11 @@ pub(super) fn limits(one: &Sample, other: &Sample) -> ShownLimits {
 }
 
 impl ShownLimits {
+    /// The number shown when nobody asked for another.
+    pub(super) fn usual(self) -> u32 {
+        self.most.min(USUALLY_SHOWN)
+    }
+
     /// Whether this many can be shown.
     #[must_use]
     pub fn hold(self, shown: u32) -> bool {

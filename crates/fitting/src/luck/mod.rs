@@ -45,15 +45,16 @@ pub enum Showing {
 
 /// What [`luck`] is asked.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
 pub struct LuckRequest {
     /// The shots.
     #[cfg_attr(feature = "typescript", ts(as = "crate::session::wire::Session"))]
     pub session: Session,
     /// What is asked of them.
     pub question: Question,
-    /// Shots shown of each build.
-    pub shown: u32,
+    /// Shots shown of each build; left open, five, or as many as there are.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub shown: Option<u32>,
     /// How they were chosen.
     pub showing: Showing,
 }
@@ -169,9 +170,10 @@ pub fn luck(request: &LuckRequest) -> Result<Luck, Refusal> {
     let report = check(&asking)?;
     let pair = Pair::of(&asking.session, &report.asked)?;
     let limits = limits::limits(&pair.base, &pair.cand);
-    let shown = measured(&pair, request).filter(|_| limits.hold(request.shown));
+    let shown = request.shown.unwrap_or_else(|| limits.usual());
+    let measured = measured(&pair, shown, request.showing).filter(|_| limits.hold(shown));
     let Measured { chance, for_candidate, for_baseline, pairs } =
-        shown.ok_or_else(|| limits::cannot_show(request.shown, limits))?;
+        measured.ok_or_else(|| limits::cannot_show(shown, limits))?;
     let mut luck = Luck {
         baseline: pair.baseline,
         candidate: pair.candidate,
@@ -181,7 +183,7 @@ pub fn luck(request: &LuckRequest) -> Result<Luck, Refusal> {
         goal: report.asked.goal,
         compared: pair.compared,
         toward: pair.toward,
-        shown: request.shown,
+        shown,
         limits,
         showing: request.showing,
         chance,
@@ -243,9 +245,9 @@ struct Measured {
 }
 
 /// Everything that depends on how many shots are shown; `None` for more than there are, or none.
-fn measured(pair: &Pair, request: &LuckRequest) -> Option<Measured> {
-    let (n, figure) = (request.shown as usize, pair.figure());
-    let choose = |build: usize, shots: &Sample| match request.showing {
+fn measured(pair: &Pair, shown: u32, showing: Showing) -> Option<Measured> {
+    let (n, figure) = (shown as usize, pair.figure());
+    let choose = |build: usize, shots: &Sample| match showing {
         Showing::InARow => runs(shots, n, figure),
         // A stream of its own for each build, so that swapping their roles changes nothing.
         Showing::Picked => picks(shots, n, figure, PICKS_DRAWN, u64::from(SEED) + 1 + build as u64),
