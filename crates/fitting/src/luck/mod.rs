@@ -171,7 +171,7 @@ pub fn luck(request: &LuckRequest) -> Result<Luck, Refusal> {
     let pair = Pair::of(&asking.session, &report.asked)?;
     let limits = limits::limits(&pair.base, &pair.cand);
     let shown = request.shown.unwrap_or_else(|| limits.usual());
-    let measured = measured(&pair, shown, request.showing).filter(|_| limits.hold(shown));
+    let measured = limits.hold(shown).then(|| measured(&pair, shown, request.showing)).flatten();
     let Measured { chance, for_candidate, for_baseline, pairs } =
         measured.ok_or_else(|| limits::cannot_show(shown, limits))?;
     let mut luck = Luck {

@@ -7,6 +7,8 @@
 //! A session depends on its seed and its number alone, so that sessions can be made on many threads in
 //! any order and stay the same.
 
+#[cfg(test)]
+mod luck;
 pub(crate) mod model;
 pub(crate) mod order;
 pub(crate) mod report;
