@@ -6,7 +6,7 @@
 //! Source: fixed-effects analysis of variance; the fallback after a preliminary test is our own construction.
 
 use crate::cautious::CautiousDifference;
-use crate::choices::INTERACTION_P;
+use crate::choices::{INTERACTION_P, LONGEST_TURN};
 use crate::describe::{mean, sum_of_squares};
 use crate::difference::{Refusal, TDifference};
 use crate::distributions::f_sf;
@@ -79,6 +79,8 @@ pub struct RoundComparison {
     pub information: f64,
     /// Rounds that hold both builds.
     pub shared_rounds: usize,
+    /// Average number of shots with one build in a shared round.
+    pub shots_per_turn: f64,
     /// The same difference with whole rounds as the unit; `None` below two shared rounds.
     pub paired: Option<TDifference>,
     /// Whether the difference changes from round to round; `None` where it cannot be tested.
@@ -86,10 +88,16 @@ pub struct RoundComparison {
 }
 
 impl RoundComparison {
-    /// Whether sets disagree so much that only whole rounds count as independent.
+    /// Whether only whole rounds count as independent: sets disagree too much, or turns are too long.
     #[must_use]
     pub fn falls_back(&self) -> bool {
-        self.interaction.is_some_and(|test| test.p < INTERACTION_P)
+        self.turns_too_long() || self.interaction.is_some_and(|test| test.p < INTERACTION_P)
+    }
+
+    /// Whether the builds were changed so rarely that drift within a round counts as a build.
+    #[must_use]
+    pub fn turns_too_long(&self) -> bool {
+        self.shots_per_turn > LONGEST_TURN
     }
 
     /// The difference a verdict may rest on: widened, and around whole rounds where sets disagree.
@@ -165,6 +173,7 @@ impl Rounds {
             residual_sd: model.residual_sd,
             information: 1.0 / link.variance,
             shared_rounds: pair.shared,
+            shots_per_turn: pair.shots as f64 / (2 * pair.shared) as f64,
             paired: TDifference::new(
                 pair.difference,
                 (between / pair.information).sqrt(),
@@ -217,8 +226,15 @@ impl Rounds {
 
     /// What the pair's own shots say, sets as they are.
     fn pair(&self, candidate: usize, baseline: usize) -> Pair {
-        let mut pair =
-            Pair { difference: 0.0, information: 0.0, between: 0.0, within: 0.0, df_within: 0.0, shared: 0 };
+        let mut pair = Pair {
+            difference: 0.0,
+            information: 0.0,
+            between: 0.0,
+            within: 0.0,
+            df_within: 0.0,
+            shared: 0,
+            shots: 0,
+        };
         let mut shared = Vec::new();
         for round in &self.cells {
             let (a, b) = (&round[candidate], &round[baseline]);
@@ -228,6 +244,7 @@ impl Rounds {
             }
             if !a.is_empty() && !b.is_empty() {
                 let weight = (a.len() * b.len()) as f64 / (a.len() + b.len()) as f64;
+                pair.shots += a.len() + b.len();
                 shared.push((weight, mean(a) - mean(b)));
             }
         }
@@ -254,6 +271,8 @@ struct Pair {
     within: f64,
     df_within: f64,
     shared: usize,
+    /// In the shared rounds.
+    shots: usize,
 }
 
 fn held(round: &[Vec<f64>]) -> usize {

@@ -30,7 +30,7 @@ cargo xtask COMMAND
   demo               write the invented sessions in demo/ anew, from their seeds
   simulate [...]     moments of many invented sessions (--level none|mild|typical|strong,
                      --order reversed|fixed|drawn|blocked, --builds, --each, --sessions, --seed)
-  calibrate [--short] how often verdicts are wrong, on invented sessions; writes tests/calibration.json
+  calibrate [--short | --only N] how often verdicts are wrong, on invented sessions; writes tests/calibration.json
   sizes              print what a visitor downloads before the first answer
   help               this text
 ";

@@ -6,6 +6,7 @@ use crate::analysis::{Rule, ShotTable, levels};
 use crate::measure::{self, MeasureId};
 use crate::question::Question;
 use crate::session::{Order, Session, Shot, SummaryOf};
+use stats::choices::LONGEST_TURN;
 use stats::describe::{MAD_TO_SD, mad, mean, median};
 use stats::{Level, OrderedShot};
 use std::collections::BTreeMap;
@@ -41,6 +42,12 @@ pub(super) fn look(session: &Session, question: &Question, candidate: usize) -> 
     }];
     if rounds == 0 && session.order != Order::Unknown {
         seen.extend(cold_start(&of_pair, &question.measure, baseline, candidate));
+    }
+    if rounds > 0 {
+        let shots = of_pair.len() as f64 / f64::from(2 * rounds);
+        if shots > LONGEST_TURN {
+            seen.push(Seen::LongTurns { shots });
+        }
     }
     seen.extend(drift(&of_pair, session, &question.measure));
     seen.extend(unequal(counts));

@@ -36,6 +36,11 @@ pub enum Seen {
         /// Rounds that hold both builds.
         rounds: u32,
     },
+    /// The clubs were changed so rarely that each turn is a small block.
+    LongTurns {
+        /// Average number of shots with one build in a round.
+        shots: f64,
+    },
     /// One build had the cold shots at the start to itself.
     ColdStart {
         /// Index of the build that was hit cold.

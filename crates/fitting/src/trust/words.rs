@@ -28,6 +28,14 @@ pub(super) fn say(session: &Session, question: &Question, seen: Seen) -> TrustFi
             "One club may have had the cold shots, the other the warm ones.".to_owned(),
             "If you know the order, say so where your shots are shown.".to_owned(),
         ),
+        Seen::LongTurns { shots: turn } => (
+            Weight::Serious,
+            format!("The clubs changed hands only every {turn:.0} shots or so."),
+            "Within such a turn warming up and tiring count as the club, so only whole rounds are taken as evidence: \
+             the answer is much less sure than the number of shots suggests."
+                .to_owned(),
+            "Change clubs every three shots.".to_owned(),
+        ),
         Seen::ColdStart { build, shots: n, head_start } => (
             Weight::Serious,
             format!("{} was hit first, with {} before the other club came into play.", name(*build), shots(*n)),

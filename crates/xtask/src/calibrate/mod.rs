@@ -4,6 +4,7 @@
 //! listed in [`targets`]; limits are the figures measured when the methods were chosen plus about three
 //! Monte-Carlo standard errors. The full run writes `tests/calibration.json`, which the methods page shows.
 
+mod more;
 mod rate;
 mod sessions;
 mod targets;
@@ -32,16 +33,17 @@ const SHORT: Effort = Effort { divisor: 20, slack: 4.0 };
 
 /// Measures every target and prints the table; the full run also writes it down.
 pub(crate) fn run(words: &[&str]) -> Result<()> {
-    let effort = match words {
-        [] => FULL,
-        ["--short"] => SHORT,
+    let (effort, only): (Effort, Option<u32>) = match words {
+        [] => (FULL, None),
+        ["--short"] => (SHORT, None),
+        ["--only", target] => (FULL, Some(target.parse().context("--only takes the number of a target")?)),
         other => bail!("`{}` is not an option of calibrate", other.join(" ")),
     };
     let started = Instant::now();
     println!("{:>3}  {:66}{:>9}{:>9}{:>9}  ", "", "", "measured", "se", "limit");
     let mut rows: Vec<Row> = Vec::new();
-    for target in targets::all() {
-        for row in target(effort) {
+    for (_, measure) in targets::ALL.iter().filter(|t| only.is_none_or(|only| t.0.contains(&only))) {
+        for row in measure(effort) {
             println!("{row}");
             rows.push(row);
         }

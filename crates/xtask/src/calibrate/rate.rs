@@ -6,23 +6,31 @@ use std::fmt;
 use std::num::NonZero;
 use std::thread;
 
-/// Counts in how many of `sessions` sessions `holds` is true. Each session is known by its number, so the count does
-/// not depend on how many threads share the work.
+/// Counts in how many of `sessions` sessions `holds` is true.
 pub(crate) fn rate(sessions: u64, holds: impl Fn(u64) -> bool + Sync) -> Rate {
+    let counted = values(sessions, |number| holds(number).then_some(())).len() as u64;
+    Rate { counted, sessions }
+}
+
+/// What every session gives, on all cores, in the order of their numbers. Each session is known by its number, so
+/// nothing depends on how many threads share the work.
+pub(crate) fn values<T: Send>(sessions: u64, of: impl Fn(u64) -> Option<T> + Sync) -> Vec<T> {
     let threads = thread::available_parallelism().map_or(1, NonZero::get) as u64;
-    let counted = thread::scope(|scope| {
+    let mut found: Vec<(u64, T)> = thread::scope(|scope| {
         let workers: Vec<_> = (0..threads)
             .map(|first| {
-                let holds = &holds;
+                let of = &of;
                 let step = usize::try_from(threads).unwrap_or(1);
                 scope.spawn(move || {
-                    (first..sessions).step_by(step).filter(|&number| holds(number)).count() as u64
+                    let numbers = (first..sessions).step_by(step);
+                    numbers.filter_map(|number| Some((number, of(number)?))).collect::<Vec<_>>()
                 })
             })
             .collect();
-        workers.into_iter().map(|worker| worker.join().unwrap_or(0)).sum()
+        workers.into_iter().flat_map(|worker| worker.join().unwrap_or_default()).collect()
     });
-    Rate { counted, sessions }
+    found.sort_by_key(|(number, _)| *number);
+    found.into_iter().map(|(_, value)| value).collect()
 }
 
 /// A counted share.

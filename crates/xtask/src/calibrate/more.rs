@@ -1,0 +1,124 @@
+//! Targets about scatter, about leads among several builds, and about turns that take too long.
+
+use super::Effort;
+use super::rate::{Limit, Row, rate, values};
+use super::sessions::{BALL_SPEED, CARRY, Design, Kind, answer, fixed};
+use super::targets::{MEASURES, differs, seed, sessions};
+use crate::simulate::model::{NONE, STRONG, TYPICAL};
+use crate::simulate::{Effects, random};
+use fitting::question::{Goal, Question};
+use rand_distr::{Distribution, StandardNormal};
+
+/// Target 11: how often the interval for the ratio of scatters misses the true one.
+pub(super) fn scatter(effort: Effort) -> Vec<Row> {
+    let mut rows = Vec::new();
+    for ratio in [1.0, 2.0] {
+        for (measure, name) in MEASURES {
+            for each in [5, 10, 20, 30] {
+                let mut last = Effects::default();
+                last.spread[measure] = ratio;
+                let kind = Kind {
+                    effects: vec![Effects::default(), last],
+                    ..Kind::in_turn(NONE, each, seed(11, rows.len()))
+                };
+                let found = rate(sessions(8_000, effort), |number| {
+                    let question = Question { goal: Some(Goal::Tighter), ..fixed(measure) };
+                    let estimate = answer(kind.session(number, &[measure]), question).answer.estimate;
+                    estimate.is_some_and(|e| e.low > ratio || e.high < ratio)
+                });
+                let limit = Limit::AtMost(if measure == CARRY { 0.075 } else { 0.060 });
+                let what =
+                    format!("scatter of {name}, {each} each, true ratio {ratio}: missed by the interval");
+                rows.push(Row::of_rate(11, what, found, limit, effort));
+            }
+        }
+    }
+    rows
+}
+
+/// Target 14: the honest lead of the best of three candidates over the own club, ten shots each.
+pub(super) fn honest_leads(effort: Effort) -> Vec<Row> {
+    let leads = |spread_yd: f64, row: usize| {
+        values(sessions(8_000, effort), move |number| {
+            // The true averages of the four builds are drawn anew for every session.
+            let mut chance = random(seed(14, 500 + row), number);
+            let effects: Vec<Effects> = (0..4)
+                .map(|_| {
+                    let mut build = Effects::default();
+                    let deviate: f64 = StandardNormal.sample(&mut chance);
+                    build.shift[CARRY] = spread_yd * deviate;
+                    build
+                })
+                .collect();
+            let truths: Vec<f64> = effects.iter().map(|e| e.shift[CARRY]).collect();
+            let kind = Kind {
+                design: Design::InTurn { builds: 4, each: 10, set: 3 },
+                effects,
+                ..Kind::in_turn(NONE, 10, seed(14, row))
+            };
+            let report = answer(kind.session(number, &[CARRY]), fixed(CARRY));
+            let truth = report.answer.candidate.map_or(0.0, |c| truths[c] - truths[0]);
+            report.honest_lead.map(|lead| (lead.honest, truth))
+        })
+    };
+    let apart = leads(4.0, 0);
+    let errors: Vec<f64> = apart.iter().map(|(honest, truth)| honest - truth).collect();
+    let squares: Vec<f64> = errors.iter().map(|e| e * e).collect();
+    let equal: Vec<f64> = leads(0.0, 1).iter().map(|(honest, _)| *honest).collect();
+    let (bias, bias_se) = mean_and_se(&errors);
+    let (square, square_se) = mean_and_se(&squares);
+    let rmse = square.sqrt();
+    let n = errors.len() as u64;
+    vec![
+        Row::of_value(
+            14,
+            "4 builds that differ by 4 yd (SD), 10 each: honest lead less the true one, yd".to_owned(),
+            (bias, bias_se),
+            n,
+            Limit::Between(-0.6, 0.6),
+            effort,
+        ),
+        Row::of_value(
+            14,
+            "the same: root mean square error of the honest lead, yd".to_owned(),
+            (rmse, square_se / (2.0 * rmse)),
+            n,
+            Limit::AtMost(4.3),
+            effort,
+        ),
+        Row::of_value(
+            14,
+            "4 equal builds, 10 each: honest lead of the best, yd".to_owned(),
+            mean_and_se(&equal),
+            n,
+            Limit::AtMost(2.4),
+            effort,
+        ),
+    ]
+}
+
+fn mean_and_se(values: &[f64]) -> (f64, f64) {
+    let n = values.len() as f64;
+    (stats::describe::mean(values), (stats::describe::sum_of_squares(values) / (n - 1.0) / n).sqrt())
+}
+
+/// Target 16, our own: equal builds in turns that are so long that they are nearly blocks.
+pub(super) fn long_sets(effort: Effort) -> Vec<Row> {
+    let mut rows = Vec::new();
+    for (name, level, limit) in [("typical", TYPICAL, 0.060), ("strong", STRONG, 0.100)] {
+        for (each, set) in [(10, 5), (20, 5), (14, 7), (28, 7), (20, 10), (30, 10), (30, 15), (45, 15)] {
+            for (measure, measure_name) in [(CARRY, "carry"), (BALL_SPEED, "ball speed")] {
+                let kind = Kind {
+                    design: Design::InTurn { builds: 2, each, set },
+                    ..Kind::in_turn(level, each, seed(16, rows.len()))
+                };
+                let found = rate(sessions(8_000, effort), |number| differs(&kind, number, measure));
+                let what = format!(
+                    "equal builds in turns of {set}, {each} each, {name}: {measure_name} called different"
+                );
+                rows.push(Row::of_rate(16, what, found, Limit::AtMost(limit), effort));
+            }
+        }
+    }
+    rows
+}
