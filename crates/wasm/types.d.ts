@@ -1106,7 +1106,11 @@ order: Order,
 /**
  * Rounds that hold both builds.
  */
-rounds: number, } | { "kind": "cold_start",
+rounds: number, } | { "kind": "long_turns",
+/**
+ * Average number of shots with one build in a round.
+ */
+shots: number, } | { "kind": "cold_start",
 /**
  * Index of the build that was hit cold.
  */
