@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { assertQuiet, open } from "./harness.mjs";
-import { answer, answerAfter, demo, overflows, paste } from "./steps.mjs";
+import { answer, answerAfter, demo, faults, overflows, paste } from "./steps.mjs";
 
 async function slowPhone(rest) {
   const opened = await open(rest, { hasTouch: true, isMobile: true });
@@ -83,5 +83,22 @@ test("start again forgets the shots and the example's address", async () => {
   await page.locator("#text").waitFor();
   assert.equal(await page.locator("#text").inputValue(), "");
   assert.equal(new URL(page.url()).hash, "");
+  await context.close();
+});
+
+test("asked about scatter, the answer, the margin and the picture speak of scatter", async () => {
+  const { page, context, watched } = await open("#example=twelve");
+  await answer(page);
+  const spread = await answerAfter(page, () => page.locator(".segment", { hasText: "Less scatter" }).click());
+  assert.match(spread.headline, /tighter/);
+  assert.equal(await page.locator("#margin").inputValue(), "25");
+  assert.match(await page.locator("svg.interval").getAttribute("aria-label"), /times/);
+  assert.deepEqual(await faults(page), []);
+  const stepped = await answerAfter(page, () => page.getByRole("button", { name: "5 % more" }).click());
+  assert.match(stepped.everything, /1\.3 times/);
+  const back = await answerAfter(page, () => page.locator(".segment", { hasText: "Longer" }).click());
+  assert.equal(await page.locator("#margin").inputValue(), "5");
+  assert.doesNotMatch(back.everything, /changed after/);
+  assertQuiet(watched);
   await context.close();
 });

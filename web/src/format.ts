@@ -84,23 +84,6 @@ export function probability(p: number): string {
   return p < 0.001 ? "< 0.001" : number(p, 3);
 }
 
-/** How much one step of the margin's buttons changes it: a round number, about a quarter of the usual margin. */
-export function marginStep(measure: MeasureView): number {
-  const finest = 10 ** -measure.decimals;
-  if (measure.margin === null) return 1;
-  const target = measure.margin / 3;
-  const power = 10 ** Math.floor(Math.log10(target));
-  const round = [5, 2, 1].map((digit) => digit * power).find((step) => step <= target * (1 + 1e-9)) ?? power;
-  return Math.max(round, finest);
-}
-
-/** The margin one step up or down, on the step's own grid and above zero. */
-export function stepMargin(margin: number, step: number, direction: 1 | -1): number {
-  const position = margin / step;
-  const onGrid = direction > 0 ? Math.floor(position + 1e-9) + 1 : Math.ceil(position - 1e-9) - 1;
-  return Number((Math.max(onGrid, 1) * step).toPrecision(12));
-}
-
 const DISTANCES = ["carry", "total"];
 const SPEEDS = ["ball_speed", "club_speed"];
 
@@ -120,21 +103,17 @@ export function goalName(goal: Goal, measure: string): string {
   }
 }
 
-/**
- * The goals that make sense for a measure, the likeliest first.
- *
- * Less scatter is no choice yet: the core answers it with the averages, and that would mislead.
- */
+/** The goals that make sense for a measure, the likeliest first. */
 export function goalsFor(measure: string, measures: readonly Measure[]): Goal[] {
   switch (measures.find((known) => known.id === measure)?.better) {
     case "higher":
-      return ["higher", "different"];
+      return ["higher", "different", "tighter"];
     case "lower":
-      return ["lower", "different"];
+      return ["lower", "different", "tighter"];
     case "nearer_zero":
-      return ["nearer_zero", "different"];
+      return ["nearer_zero", "different", "tighter"];
     default:
-      return ["different", "higher", "lower"];
+      return ["different", "higher", "lower", "tighter"];
   }
 }
 

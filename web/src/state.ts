@@ -5,6 +5,7 @@
  * the `turn` it was asked in, so that an outcome overtaken by a newer wish is dropped.
  */
 import type { Hints, Measure, Question, ReadResult, Refusal, Report } from "./engine.js";
+import { isSpread } from "./margin.js";
 import { openingQuestion, settled } from "./question.js";
 
 /** Where the text came from. */
@@ -19,6 +20,8 @@ export type AnswerPlace = "above" | "in view" | "below";
 /** The margin under which an answer was first seen, and what it was an answer to. */
 interface Seen {
   measure: string;
+  /** Whether it was about scatter, where margins are ratios. */
+  spread: boolean;
   margin: number | null;
 }
 
@@ -115,25 +118,34 @@ function afterReading(state: State, read: ReadResult): State {
 
 function afterAsking(state: State, before: Question, patch: QuestionPatch): State {
   const changed = withoutBlanks({ ...before, ...patch });
-  const question = "measure" in patch && patch.measure !== before.measure ? anotherMeasure(changed) : changed;
+  const question = ownMargin(before, changed);
   return { ...state, question: withFirstMargin(question, state.seen), ...wish(state, "check") };
 }
 
-/** Goal and margin belong to a measure and do not travel to another one. */
-function anotherMeasure({ goal: _goal, margin: _margin, first_margin: _first, ...rest }: Question): Question {
-  return rest;
+/** Goal and margin belong to a measure, and a margin to averages or to scatter: they do not travel. */
+function ownMargin(before: Question, changed: Question): Question {
+  const { margin: _margin, first_margin: _first, ...noMargin } = changed;
+  if (changed.measure !== before.measure) {
+    const { goal: _goal, ...noGoal } = noMargin;
+    return noGoal;
+  }
+  return isSpread(changed) === isSpread(before) ? changed : noMargin;
 }
 
 /** A margin changed after its answer was seen says so in the question itself. */
 function withFirstMargin({ first_margin: _old, ...question }: Question, seen: Seen | null): Question {
-  const changed = seen?.measure === question.measure && seen.margin !== null && question.margin !== undefined;
+  const changed = isOf(seen, question) && seen.margin !== null && question.margin !== undefined;
   return changed && question.margin !== seen.margin ? { ...question, first_margin: seen.margin! } : question;
+}
+
+function isOf(seen: Seen | null, asked: Pick<Question, "measure" | "goal">): seen is Seen {
+  return seen !== null && seen.measure === asked.measure && seen.spread === isSpread(asked);
 }
 
 function noteWhatWasSeen(state: State): State {
   const asked = state.report?.asked;
-  if (state.answerIs !== "in view" || state.wants || !asked || state.seen?.measure === asked.measure) return state;
-  return { ...state, seen: { measure: asked.measure, margin: asked.margin } };
+  if (state.answerIs !== "in view" || state.wants || !asked || isOf(state.seen, asked)) return state;
+  return { ...state, seen: { measure: asked.measure, spread: isSpread(asked), margin: asked.margin } };
 }
 
 /** Corrections add up: those keyed by column, line or name one by one, the others as a whole. */

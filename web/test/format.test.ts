@@ -5,23 +5,18 @@ import {
   counted,
   distinctColumns,
   goalsFor,
-  marginStep,
   measureView,
   number,
-  plain,
   probability,
   rolesFor,
   saysTheSame,
   share,
   signed,
-  stepMargin,
   typedNumber,
   withUnit,
 } from "../src/format.js";
 import type { ColumnReading } from "../src/engine.js";
 import { MEASURES, session } from "./fake-engine.js";
-
-const view = (id: string) => measureView(id, MEASURES, session(2));
 
 describe("numbers", () => {
   test.each([
@@ -52,23 +47,6 @@ describe("what the golfer types", () => {
   );
 });
 
-describe("the margin's steps", () => {
-  test.each([["carry", 1], ["ball_speed", 0.5], ["spin_rate", 50], ["smash", 0.01]])("%s moves by %f", (id, step) => {
-    expect(marginStep(view(id))).toBeCloseTo(step, 10);
-  });
-
-  test("stays on the grid, above zero, without drifting", () => {
-    expect(stepMargin(5, 1, 1)).toBe(6);
-    expect(stepMargin(5.4, 1, 1)).toBe(6);
-    expect(stepMargin(5.4, 1, -1)).toBe(5);
-    expect(stepMargin(1, 1, -1)).toBe(1);
-    let margin = 0.02;
-    for (let press = 0; press < 8; press++) margin = stepMargin(margin, 0.01, 1);
-    expect(margin).toBe(0.1);
-    expect(plain(margin)).toBe("0.1");
-  });
-});
-
 describe("columns", () => {
   const column = { index: 1, heading: "Carry (yd)", role: { measure: "carry" }, unit: "yd", sure: true, alternatives: ["ignored"], units: ["yd"] } as never;
 
@@ -93,10 +71,6 @@ describe("columns", () => {
     ["CS", "Club speed", false],
     ["Offline", "Carry", false],
   ])("heading %j and name %j say the same: %j", (heading, name, same) => expect(saysTheSame(heading, name)).toBe(same));
-});
-
-test("no goal is offered that the core would answer with something else", () => {
-  for (const id of ["carry", "offline", "spin_rate", "own column"]) expect(goalsFor(id, MEASURES)).not.toContain("tighter");
 });
 
 test("a luck is never nothing and never certain", () => {

@@ -62,13 +62,13 @@ describe("the interval against zero and the zone", () => {
 describe("a ratio of spreads", () => {
   const spread = intervalGeometry({
     rows: [{ build: 1, value: 0.8, low: 0.4, high: 1.6, allowance: 3, chosen: true }],
-    margin: 5,
+    margin: 1.25,
     isRatio: true,
   });
 
-  test("no difference is 1, in the middle, without a zone or an allowance", () => {
+  test("no difference is 1, in the middle, the zone evenly around it, without an allowance", () => {
     expect(spread.none).toBeCloseTo(50, 9);
-    expect(spread.zone).toBeNull();
+    expect(spread.none - spread.zone!.from).toBeCloseTo(spread.zone!.to - spread.none, 9);
     expect(spread.bars[0]!.coreFrom).toBe(spread.bars[0]!.from);
   });
 

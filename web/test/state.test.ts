@@ -102,6 +102,27 @@ describe("a margin changed after its answer was seen says so", () => {
   });
 });
 
+describe("a margin in yards never becomes a ratio of scatter", () => {
+  const inYards = run(answered(), { type: "asked", patch: { margin: 8 } });
+
+  test("it stays behind when scatter is asked for, and the ratio when averages are again", () => {
+    const spread = run(inYards, { type: "asked", patch: { goal: "tighter" } });
+    expect(spread.question).toEqual({ baseline: 0, measure: "carry", stopping: "unknown", goal: "tighter" });
+    const back = run(spread, { type: "asked", patch: { margin: 1.5 } }, { type: "asked", patch: { goal: "higher" } });
+    expect(back.question).not.toHaveProperty("margin");
+  });
+
+  test("it stays between goals about averages", () => {
+    expect(run(inYards, { type: "asked", patch: { goal: "different" } }).question).toMatchObject({ margin: 8 });
+  });
+
+  test("an answer seen about averages says nothing about margins of scatter", () => {
+    const seen = run(answered(), { type: "answer_is", place: "in view" });
+    const spread = run(seen, { type: "asked", patch: { goal: "tighter" } }, { type: "asked", patch: { margin: 1.5 } });
+    expect(spread.question).not.toHaveProperty("first_margin");
+  });
+});
+
 test("a choice can be handed back to the core", () => {
   const chosen = run(answered(session(3)), { type: "asked", patch: { candidate: 2 } });
   expect(run(chosen, { type: "asked", patch: { candidate: undefined } }).question).not.toHaveProperty("candidate");

@@ -18,7 +18,7 @@ export interface Row {
 
 export interface IntervalInput {
   rows: readonly Row[];
-  /** Smallest difference that matters; null when there is none. */
+  /** Smallest difference that matters, itself a ratio for ratios; null when there is none. */
   margin: number | null;
   /** Whether the values are ratios, where 1 means no difference. */
   isRatio: boolean;
@@ -72,8 +72,8 @@ export function intervalGeometry({ rows, margin, isRatio }: IntervalInput): Inte
 }
 
 function zone(margin: number | null, isRatio: boolean): { low: number; high: number } | null {
-  if (margin === null || isRatio) return null;
-  return { low: -margin, high: margin };
+  if (margin === null) return null;
+  return isRatio ? { low: 1 / margin, high: margin } : { low: -margin, high: margin };
 }
 
 function scaleFor(rows: readonly Row[], zone: { low: number; high: number } | null, isRatio: boolean): Scale {

@@ -11,7 +11,8 @@ export function picture(report: Report, session: Session, measure: MeasureView):
   const first = shown[0]?.estimate;
   if (!first) return nothing;
   const isRatio = first.method === "spread_ratio";
-  const margin = isRatio ? null : report.asked.margin;
+  const { margin } = report.asked;
+  const small = margin === null ? null : isRatio ? `${plain(margin, 2)} times` : withUnit(plain(margin), measure.unit);
   const geometry = intervalGeometry({ rows: shown.flatMap((finding) => row(finding, report)), margin, isRatio });
   const baseline = session.builds[report.asked.baseline]?.name ?? "";
   const { left, right } = sides(measure.id, isRatio);
@@ -24,8 +25,8 @@ export function picture(report: Report, session: Session, measure: MeasureView):
         <span>${right} →</span>
       </div>
       ${drawInterval(geometry, {
-        alternative: alternative(shown, session, measure, baseline, margin, value),
-        zone: margin === null ? "no difference" : `too small to matter: below ${withUnit(plain(margin), measure.unit)}`,
+        alternative: alternative(shown, session, measure, baseline, small, value),
+        zone: small === null ? "no difference" : `too small to matter: below ${small}`,
         value,
         end,
         tick: (x) => (isRatio ? plain(x, 2) : signed(x, measure.decimals)),
@@ -34,7 +35,7 @@ export function picture(report: Report, session: Session, measure: MeasureView):
         ? html`<ul class="legend">${shown.map((finding) => html`<li>${build(finding.candidate, session.builds[finding.candidate]?.name ?? "")}</li>`)}</ul>`
         : nothing}
       <figcaption>
-        The mark is the gap in these shots. The bar is where the true gap may lie.${first.order_allowance > 0
+        ${isRatio ? "The mark is the scatter in these shots, as a multiple of the other’s." : "The mark is the gap in these shots."} The bar is where the true ${isRatio ? "multiple" : "gap"} may lie.${first.order_allowance > 0
           ? " Its thin ends stand for warming up and tiring."
           : nothing}
       </figcaption>
@@ -62,7 +63,7 @@ function alternative(
   session: Session,
   measure: MeasureView,
   baseline: string,
-  margin: number | null,
+  small: string | null,
   value: (x: number) => string,
 ): string {
   const each = shown.flatMap(({ candidate, estimate }) =>
@@ -73,6 +74,6 @@ function alternative(
         ]
       : [],
   );
-  const zone = margin === null ? "" : ` Gaps below ${withUnit(plain(margin), measure.unit)} are too small to matter.`;
+  const zone = small === null ? "" : ` Gaps below ${small} are too small to matter.`;
   return `${measure.name}. ${each.join(" ")}${zone}`;
 }
