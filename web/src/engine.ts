@@ -38,6 +38,7 @@ export type {
   Session,
   Stopping,
   TextbookTest,
+  TrustFinding,
 } from "../pkg/straight_answer.js";
 
 /** What the page asks of the core; a worker answers to the same interface (see `remote.ts`). */

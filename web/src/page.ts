@@ -160,7 +160,7 @@ export class StraightAnswerPage extends LitElement {
     document.addEventListener("dragover", (event) => event.preventDefault());
     document.addEventListener("drop", (event) => this.#dropped(event));
     window.addEventListener("beforeprint", () => {
-      for (const details of this.querySelectorAll<HTMLDetailsElement>("details.numbers")) details.open = true;
+      for (const details of this.querySelectorAll<HTMLDetailsElement>("details.numbers, details.trust")) details.open = true;
     });
   }
 

@@ -8,6 +8,7 @@ import { counts } from "./counts.js";
 import { give } from "./give.js";
 import { part } from "./pieces.js";
 import { read } from "./read.js";
+import { trust } from "./trust.js";
 
 export function page(state: State, actions: Actions): TemplateResult {
   if (!state.read) {
@@ -22,7 +23,10 @@ export function page(state: State, actions: Actions): TemplateResult {
         ${read(state, state.read, actions)}
         ${comparable && state.question ? counts(state, session, state.question, actions) : nothing}
       </div>
-      <div class="told">${answer(state, session)}</div>
+      <div class="told">
+        ${answer(state, session)}
+        ${state.report?.trust.length ? part("trust", "Can this session be trusted?", trust(state.report)) : nothing}
+      </div>
     </div>
     ${state.report && state.answerIs === "below" ? html`<a class="see-answer" href="#answer">See the answer</a>` : nothing}
     ${announcement(state)}`;

@@ -1,0 +1,41 @@
+/** Part 4: whether this session can be trusted, finding by finding, in the words and the order of the report. */
+import { html, nothing, type TemplateResult } from "lit";
+import type { Report, TrustFinding } from "../engine.js";
+import { counted } from "../format.js";
+
+type Weight = TrustFinding["weight"];
+
+/** Each weight by a sign and a word, so that no color is needed to tell them apart. */
+const WEIGHTS: Record<Weight, { sign: string; word: string }> = {
+  serious: { sign: "!", word: "Serious" },
+  note: { sign: "i", word: "Worth knowing" },
+  good: { sign: "✓", word: "Done well" },
+};
+
+export const trust = ({ trust: findings }: Report): TemplateResult => html`
+  <details class="card trust">
+    <summary><span class=${count(findings, "serious") > 0 ? "alert" : ""}>${inShort(findings)}</span></summary>
+    <ul class="findings">${findings.map(finding)}</ul>
+  </details>`;
+
+const finding = ({ weight, what, why, next }: TrustFinding): TemplateResult => html`
+  <li class="finding ${weight}">
+    <p class="weight"><span class="sign" aria-hidden="true">${WEIGHTS[weight].sign}</span>${WEIGHTS[weight].word}</p>
+    <h3>${what}</h3>
+    ${why ? html`<p>${why}</p>` : nothing}
+    ${next ? html`<p class="do">${next}</p>` : nothing}
+  </li>`;
+
+const count = (findings: readonly TrustFinding[], weight: Weight): number =>
+  findings.filter((one) => one.weight === weight).length;
+
+/** What the closed panel says: how many findings can turn the answer around, and how many others there are. */
+function inShort(findings: readonly TrustFinding[]): string {
+  const [serious, notes, good] = (["serious", "note", "good"] as const).map((weight) => count(findings, weight));
+  const parts = [
+    serious ? counted(serious, "serious warning") : "No serious warning",
+    notes ? `${notes} worth knowing` : "",
+    good ? `${good} done well` : "",
+  ];
+  return parts.filter(Boolean).join(", ");
+}
