@@ -12,5 +12,8 @@ export interface Actions {
   openExample: (example: Example) => void;
   hint: (hints: Hints) => void;
   ask: (patch: QuestionPatch) => void;
+  /** Sets a shot aside for a reason, or puts it back (null). */
+  leaveOut: (shot: number, reason: string | null) => void;
+  showMoreShots: () => void;
   startAgain: () => void;
 }

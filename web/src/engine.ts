@@ -36,6 +36,7 @@ export type {
   Role,
   RowCounts,
   Session,
+  Shot,
   Stopping,
   TextbookTest,
   TrustFinding,

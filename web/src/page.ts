@@ -31,6 +31,8 @@ export class StraightAnswerPage extends LitElement {
     openExample: (example) => void this.#openExample(example, "shots"),
     hint: (hints) => this.#dispatch({ type: "hinted", hints }),
     ask: (patch) => this.#dispatch({ type: "asked", patch }),
+    leaveOut: (shot, reason) => this.#dispatch({ type: "left_out", shot, reason }),
+    showMoreShots: () => this.#dispatch({ type: "more_shots" }),
     startAgain: () => this.#startAgain(),
   };
 

@@ -4,7 +4,7 @@
  * What has to be computed next stands in `wants`; `page.ts` does it and sends the outcome back with
  * the `turn` it was asked in, so that an outcome overtaken by a newer wish is dropped.
  */
-import type { Hints, Measure, Question, ReadResult, Refusal, Report } from "./engine.js";
+import type { Hints, Measure, Question, ReadResult, Refusal, Report, Shot } from "./engine.js";
 import { isSpread } from "./margin.js";
 import { openingQuestion, settled } from "./question.js";
 
@@ -40,6 +40,8 @@ export interface State {
   turn: number;
   /** Where the answer is, seen from the screen. */
   answerIs: AnswerPlace;
+  /** Rows of the list of shots that are open to view. */
+  shotsShown: number;
   seen: Seen | null;
 }
 
@@ -48,6 +50,8 @@ export type Message =
   | { type: "text_given"; source: Source; question?: Partial<Question> | undefined }
   | { type: "hinted"; hints: Hints }
   | { type: "read"; turn: number; result: ReadResult }
+  | { type: "left_out"; shot: number; reason: string | null }
+  | { type: "more_shots" }
   | { type: "asked"; patch: QuestionPatch }
   | { type: "answered"; turn: number; report: Report }
   | { type: "refused"; turn: number; refusal: Refusal }
@@ -57,6 +61,9 @@ export type Message =
 
 /** A change to the question; `undefined` leaves the choice to the core again. */
 export type QuestionPatch = { [K in keyof Question]?: Question[K] | undefined };
+
+/** A phone slows down with thousands of rows, each with its choice. */
+const SHOTS_AT_ONCE = 200;
 
 export const start: State = {
   measures: [],
@@ -69,6 +76,7 @@ export const start: State = {
   wants: null,
   turn: 0,
   answerIs: "below",
+  shotsShown: SHOTS_AT_ONCE,
   seen: null,
 };
 
@@ -92,6 +100,10 @@ function step(state: State, message: Message): State {
       return state.source ? { ...state, hints: mergeHints(state.hints, message.hints), ...wish(state, "read") } : state;
     case "read":
       return message.turn === state.turn ? afterReading(state, message.result) : state;
+    case "left_out":
+      return state.read ? afterLeavingOut(state, state.read, message) : state;
+    case "more_shots":
+      return { ...state, shotsShown: state.shotsShown + SHOTS_AT_ONCE };
     case "asked":
       return state.question ? afterAsking(state, state.question, message.patch) : state;
     case "answered":
@@ -113,7 +125,22 @@ function wish(state: State, wants: "read" | "check"): Pick<State, "wants" | "tur
 
 function afterReading(state: State, read: ReadResult): State {
   const question = settled(state.question, read.session, state.measures);
-  return { ...state, read, question, trouble: null, ...wish(state, "check") };
+  const kept = state.read ? withReasons(read, state.read.session.shots) : read;
+  return { ...state, read: kept, question, trouble: null, ...wish(state, "check") };
+}
+
+/** The text read again, another unit say, keeps the shots that were set aside, as long as they are the same shots. */
+function withReasons(read: ReadResult, before: readonly Shot[]): ReadResult {
+  const { shots } = read.session;
+  const isSame = shots.length === before.length && shots.every((shot, index) => shot.number === before[index]?.number);
+  if (!isSame) return read;
+  const kept = shots.map((shot, index) => ({ ...shot, left_out: before[index]?.left_out ?? shot.left_out }));
+  return { ...read, session: { ...read.session, shots: kept } };
+}
+
+function afterLeavingOut(state: State, read: ReadResult, { shot: at, reason }: { shot: number; reason: string | null }): State {
+  const shots = read.session.shots.map((shot, index) => (index === at ? { ...shot, left_out: reason } : shot));
+  return { ...state, read: { ...read, session: { ...read.session, shots } }, ...wish(state, "check") };
 }
 
 function afterAsking(state: State, before: Question, patch: QuestionPatch): State {

@@ -1,13 +1,14 @@
 /** The page as a whole: which parts there are in which state. */
 import { html, nothing, type TemplateResult } from "lit";
 import type { Actions } from "../actions.js";
-import { counted } from "../format.js";
+import { counted, measureView } from "../format.js";
 import type { State } from "../state.js";
 import { answer } from "./answer.js";
 import { counts } from "./counts.js";
 import { give } from "./give.js";
 import { part } from "./pieces.js";
 import { read } from "./read.js";
+import { shots } from "./shots.js";
 import { trust } from "./trust.js";
 
 export function page(state: State, actions: Actions): TemplateResult {
@@ -25,7 +26,11 @@ export function page(state: State, actions: Actions): TemplateResult {
       </div>
       <div class="told">
         ${answer(state, session)}
-        ${state.report?.trust.length ? part("trust", "Can this session be trusted?", trust(state.report)) : nothing}
+        ${state.report?.trust.length ? part(
+              "trust",
+              "Can this session be trusted?",
+              html`${trust(state.report)} ${shots(session, measureView(state.report.asked.measure, state.measures, session), state.shotsShown, actions)}`,
+            ) : nothing}
       </div>
     </div>
     ${state.report && state.answerIs === "below" ? html`<a class="see-answer" href="#answer">See the answer</a>` : nothing}

@@ -1,0 +1,88 @@
+/** Every shot in the order hit: as a picture, and as a table in which a shot can be left out and put back. */
+import { html, nothing, type TemplateResult } from "lit";
+import type { Actions } from "../actions.js";
+import { drawOrder } from "../chart/draw-order.js";
+import { orderGeometry, type OrderedShot } from "../chart/order.js";
+import type { Session } from "../engine.js";
+import { counted, number, withUnit, type MeasureView } from "../format.js";
+import { build, choice } from "./pieces.js";
+
+/** More shots than these are no picture any more. */
+const DRAWN = 2000;
+const COUNTS = "";
+const REASONS = ["mishit", "wrong club", "fault of ball or reading", "other reason"];
+
+export function shots(session: Session, measure: MeasureView, shown: number, actions: Actions): TemplateResult | typeof nothing {
+  if (session.shots.length === 0) return nothing;
+  return html`
+    <div class="card every-shot">
+      <h3>Shots in order: ${measure.name.toLowerCase()}</h3>
+      ${session.shots.length <= DRAWN ? picture(session, measure) : html`<p class="hint">There are too many shots for a picture.</p>`}
+      <details class="shot-list">
+        <summary>Every shot, and leaving one out</summary>
+        <p class="hint">
+          Give a reason to leave a shot out. It stays in view, and the answer is worked out with it and without it.
+        </p>
+        ${table(session, measure, actions, shown)}
+        ${session.shots.length > shown
+          ? html`<div class="buttons">
+              <button type="button" @click=${actions.showMoreShots}>Show more of ${counted(session.shots.length, "shot")}</button>
+            </div>`
+          : nothing}
+      </details>
+    </div>`;
+}
+
+function picture(session: Session, measure: MeasureView): TemplateResult | typeof nothing {
+  const ordered = session.shots.map(
+    (shot): OrderedShot => ({ build: shot.build, round: shot.round, value: shot.values[measure.id] ?? null, leftOut: shot.left_out !== null }),
+  );
+  const geometry = orderGeometry(ordered);
+  if (!geometry) return html`<p class="hint">No shot has a value for this measure.</p>`;
+  const value = (x: number) => withUnit(number(x, measure.decimals), measure.unit);
+  const each = geometry.averages.map(({ build: index, value: average }) => {
+    const own = geometry.points.filter((point) => point.build === index);
+    return `${session.builds[index]?.name ?? ""}: ${counted(own.length, "shot")}, ${value(average)} on average.`;
+  });
+  const out = geometry.points.filter(({ leftOut }) => leftOut).length;
+  return html`
+    <figure class="picture">
+      ${drawOrder(geometry, {
+        alternative: `${measure.name} of every shot, in the order hit. ${each.join(" ")}${out ? ` ${counted(out, "shot")} left out.` : ""} The list below has every value.`,
+        tick: (x) => number(x, measure.decimals),
+      })}
+      <ul class="legend">${geometry.averages.map(({ build: index }) => html`<li>${build(index, session.builds[index]?.name ?? "")}</li>`)}</ul>
+      <figcaption>
+        First shot on the left, last on the right${measure.unit ? `; in ${measure.unit === "deg" ? "degrees" : measure.unit}` : ""}. The lines are each
+        club’s average.${geometry.bands.length > 0 ? " The bands are rounds." : ""}${out ? " Shots left out are struck through." : ""}
+      </figcaption>
+    </figure>`;
+}
+
+const table = (session: Session, measure: MeasureView, actions: Actions, shown: number): TemplateResult => html`
+  <table>
+    <thead>
+      <tr><th scope="col">Shot</th><th scope="col">Club</th><th scope="col">${measure.name}</th><th scope="col">Counts?</th></tr>
+    </thead>
+    <tbody>${session.shots.slice(0, shown).map((_, index) => row(session, measure, actions, index))}</tbody>
+  </table>`;
+
+function row(session: Session, measure: MeasureView, actions: Actions, index: number): TemplateResult {
+  const shot = session.shots[index]!;
+  const value = shot.values[measure.id] ?? null;
+  const reason = shot.left_out;
+  const reasons = reason === null || REASONS.includes(reason) ? REASONS : [reason || "left out", ...REASONS];
+  const options = [
+    { value: COUNTS, label: reason === null ? "counts" : "put it back" },
+    ...reasons.map((text) => ({ value: text, label: reason === text ? text : `leave out: ${text}` })),
+  ];
+  return html`
+    <tr class=${reason === null ? "" : "left-out"}>
+      <th scope="row">${index + 1}</th>
+      <td>${build(shot.build, session.builds[shot.build]?.name ?? "")}</td>
+      <td><span class="value">${value === null ? "–" : withUnit(number(value, measure.decimals), measure.unit)}</span></td>
+      <td>${choice(`Whether shot ${index + 1} counts`, options, reason === null ? COUNTS : reason || "left out", (chosen) =>
+        actions.leaveOut(index, chosen === COUNTS ? null : chosen),
+      )}</td>
+    </tr>`;
+}

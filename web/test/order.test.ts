@@ -1,0 +1,46 @@
+/** Geometry of every shot in the order hit. */
+import { describe, expect, test } from "vitest";
+import { orderGeometry, type OrderedShot } from "../src/chart/order.js";
+
+const shot = (build: number, value: number | null, round: number | null = null, leftOut = false): OrderedShot => ({ build, value, round, leftOut });
+const blocks = (builds: number, n: number): OrderedShot[] =>
+  Array.from({ length: builds * n }, (_, index) => shot(Math.floor(index / n), 200 + ((index * 37) % 71), null));
+
+describe("shots in order", () => {
+  test("every shot lies inside, from left to right, for 4 × 60 and for 2 × 5", () => {
+    for (const shots of [blocks(4, 60), blocks(2, 5)]) {
+      const { points, top, bottom } = orderGeometry(shots)!;
+      expect(points).toHaveLength(shots.length);
+      expect(points.every(({ at, y }) => at > 12 && at < 100 && y > top && y < bottom)).toBe(true);
+      expect(points.every(({ at }, index) => index === 0 || at > points[index - 1]!.at)).toBe(true);
+    }
+  });
+
+  test("higher values lie higher", () => {
+    const [low, high] = orderGeometry([shot(0, 200), shot(1, 240)])!.points;
+    expect(high!.y).toBeLessThan(low!.y);
+  });
+
+  test("a shot without a value leaves its place empty", () => {
+    const { points } = orderGeometry([shot(0, 200), shot(1, null), shot(0, 240)])!;
+    expect(points.map(({ index }) => index)).toEqual([0, 2]);
+    expect(points[1]!.at - points[0]!.at).toBeCloseTo((2 * 85) / 3, 9);
+  });
+
+  test("the average counts the shots left out, as the answer does", () => {
+    const { averages } = orderGeometry([shot(0, 200), shot(0, 230, null, true), shot(1, 215)])!;
+    expect(averages.map(({ build, value }) => [build, value])).toEqual([[0, 215], [1, 215]]);
+  });
+
+  test("rounds are bands side by side, every second one shaded", () => {
+    const { bands } = orderGeometry([shot(0, 1, 1), shot(1, 2, 1), shot(0, 3, 2), shot(1, 4, 2)])!;
+    expect(bands.map(({ round, shaded }) => [round, shaded])).toEqual([[1, true], [2, false]]);
+    expect(bands[0]!.to).toBeCloseTo(bands[1]!.from, 9);
+  });
+
+  test("equal values lie in the middle, and nothing is nothing", () => {
+    const { points, top, bottom } = orderGeometry([shot(0, 5), shot(1, 5)])!;
+    expect(points.map(({ y }) => y)).toEqual([(top + bottom) / 2, (top + bottom) / 2]);
+    expect(orderGeometry([shot(0, null)])).toBeNull();
+  });
+});
