@@ -1,5 +1,6 @@
 /** How the page is built: relative paths, so that `dist` works under any sub-path of any host. */
 import { defineConfig, type Plugin } from "vite";
+import { calibrationTable } from "./calibration.js";
 
 /** The build server injects styles and a socket that the page's own policy forbids; the built page keeps the policy. */
 const policyOnlyWhenBuilt: Plugin = {
@@ -10,13 +11,14 @@ const policyOnlyWhenBuilt: Plugin = {
 
 export default defineConfig({
   base: "./",
-  plugins: [policyOnlyWhenBuilt],
+  plugins: [policyOnlyWhenBuilt, calibrationTable],
   build: {
     outDir: "../dist",
     emptyOutDir: true,
     target: "es2022",
     assetsInlineLimit: 0,
     license: { fileName: "licenses.md" },
+    rolldownOptions: { input: ["index.html", "methods.html"] },
     modulePreload: { polyfill: false },
   },
   worker: { format: "es" },

@@ -19,6 +19,7 @@ export function numbers(report: Report, state: State, session: Session): Templat
       <summary><h3>The numbers behind this</h3></summary>
       <p class="hint">
         All gaps are the other club minus yours. The tables are plain textbook results; the answer above is held to wider limits.
+        <a href="./methods.html" target="_blank" rel="noopener">How the answer is found (opens beside this page)</a>.
       </p>
       ${ordered.map((finding, at) => measured(finding, at === 0, state, session))}
     </details>`;
