@@ -132,3 +132,21 @@ test("without carry the first measure of the trade's list is asked about", () =>
   expect(answered(session(2, 3, ["own column", "spin_rate", "ball_speed"])).question?.measure).toBe("ball_speed");
   expect(answered(session(2, 3, ["own column"])).question?.measure).toBe("own column");
 });
+
+describe("a shot left out", () => {
+  const out = run(answered(), { type: "left_out", shot: 1, reason: "mishit" });
+
+  test("keeps its place and its reason, and the answer is asked for again", () => {
+    expect(out.read?.session.shots.map(({ left_out }) => left_out)).toEqual([null, "mishit", null, null, null, null]);
+    expect(out.wants).toBe("check");
+    expect(run(out, { type: "left_out", shot: 1, reason: null }).read?.session.shots[1]?.left_out).toBeNull();
+  });
+
+  test("stays out when the same shots are read again, and not when they are others", () => {
+    const again = run(out, { type: "hinted", hints: { order: "blocked" } });
+    const same = run(again, { type: "read", turn: again.turn, result: readResult(session(2, 3, ["carry", "ball_speed"])) });
+    expect(same.read?.session.shots[1]?.left_out).toBe("mishit");
+    const other = run(again, { type: "read", turn: again.turn, result: readResult(session(2, 4)) });
+    expect(other.read?.session.shots.every(({ left_out }) => left_out === null)).toBe(true);
+  });
+});

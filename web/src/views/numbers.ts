@@ -31,7 +31,7 @@ function measured({ baseline, candidate, measure, numbers, estimate }: Finding, 
   return html`
     <details class="measured" ?open=${open}>
       <summary><h4>${view.name}</h4></summary>
-      ${groups(numbers, view, builds)} ${tests(numbers, view)} ${estimate ? widened(estimate, view) : nothing}
+      ${groups(numbers, view, builds)} ${tests(numbers, view)} ${scatter(numbers)} ${estimate ? widened(estimate, view) : nothing}
     </details>`;
 }
 
@@ -90,6 +90,19 @@ function tests(numbers: Numbers, view: MeasureView): TemplateResult | typeof not
       </table>
     </div>`;
 }
+
+/** The scatters against each other; a ratio reaches as far down as up, so its ends are not even. */
+const scatter = ({ spread }: Numbers): TemplateResult | typeof nothing =>
+  spread
+    ? html`
+        <dl class="spread">
+          <div>
+            <dt>Scatter, other club against yours</dt>
+            <dd>${number(spread.ratio, 2)} times; it may lie from ${number(spread.low, 2)} to ${number(spread.high, 2)} <small>ratio of standard deviations, 95 % interval, Bonett</small></dd>
+          </div>
+          <div><dt>Equal scatters show it</dt><dd>${probability(spread.p)} <small>p, two-sided</small></dd></div>
+        </dl>`
+    : nothing;
 
 /** What the decision itself rests on. */
 function widened(estimate: Estimate, view: MeasureView): TemplateResult {
