@@ -1,5 +1,5 @@
 /** What a view may ask the page to do. Views call these and send nothing else. */
-import type { Hints } from "./engine.js";
+import type { Hints, Luck, LuckRequest } from "./engine.js";
 import type { Example } from "./examples.js";
 import type { QuestionPatch } from "./state.js";
 
@@ -16,4 +16,6 @@ export interface Actions {
   leaveOut: (shot: number, reason: string | null) => void;
   showMoreShots: () => void;
   startAgain: () => void;
+  /** Asks the core directly: what it shows belongs to its own part and changes nothing else on the page. */
+  luck: (request: LuckRequest) => Promise<Luck>;
 }

@@ -4,7 +4,7 @@
  * Every call is stateless. A refused call rejects with a `Refused` that carries the place and the remedy.
  */
 import init, * as core from "../pkg/straight_answer.js";
-import type { CheckRequest, Hints, Measure, ReadResult, Refusal, Report } from "../pkg/straight_answer.js";
+import type { CheckRequest, Hints, Luck, LuckRequest, Measure, ReadResult, Refusal, Report } from "../pkg/straight_answer.js";
 
 export type {
   Answer,
@@ -22,6 +22,8 @@ export type {
   Layout,
   LineIs,
   LineReading,
+  Luck,
+  LuckRequest,
   Measure,
   Notice,
   Numbers,
@@ -37,6 +39,7 @@ export type {
   RowCounts,
   Session,
   Shot,
+  Showing,
   Stopping,
   TextbookTest,
   TrustFinding,
@@ -50,6 +53,8 @@ export interface Engine {
   read(text: string, hints: Hints): Promise<ReadResult>;
   /** Answers a question from a session's shots. */
   check(request: CheckRequest): Promise<Report>;
+  /** Shows how far luck reaches on a session's own shots. */
+  luck(request: LuckRequest): Promise<Luck>;
 }
 
 /** A request the core would not work on. */
@@ -66,6 +71,7 @@ export async function openLocal(): Promise<Engine> {
     measures: async () => core.measures(),
     read: async (text, hints) => asking(() => core.read(text, hints)),
     check: async (request) => asking(() => core.check(request)),
+    luck: async (request) => asking(() => core.luck(request)),
   };
 }
 

@@ -34,6 +34,7 @@ export class StraightAnswerPage extends LitElement {
     leaveOut: (shot, reason) => this.#dispatch({ type: "left_out", shot, reason }),
     showMoreShots: () => this.#dispatch({ type: "more_shots" }),
     startAgain: () => this.#startAgain(),
+    luck: async (request) => (await this.engine).luck(request),
   };
 
   protected override createRenderRoot(): HTMLElement {

@@ -1,5 +1,5 @@
 /** The engine in a worker, behind the same interface: for texts and sessions long enough to stop the page. */
-import { Refused, openLocal, type CheckRequest, type Engine, type Refusal } from "./engine.js";
+import { Refused, openLocal, type Engine, type Refusal, type Session } from "./engine.js";
 
 /** A call as it crosses to the worker. */
 export interface Call {
@@ -46,6 +46,7 @@ export function openRemote(port: Port): Engine {
     measures: () => call("measures"),
     read: (text, hints) => call("read", text, hints),
     check: (request) => call("check", request),
+    luck: (request) => call("luck", request),
   };
 }
 
@@ -54,10 +55,11 @@ export async function openEngine(startWorker: () => Port): Promise<Engine> {
   const local = await openLocal();
   let remote: Engine | null = null;
   const away = () => (remote ??= openRemote(startWorker()));
+  const engineFor = (session: Session) => (session.shots.length > MANY_SHOTS ? away() : local);
   return {
     measures: local.measures,
     read: (text, hints) => (text.length > LONG_TEXT ? away() : local).read(text, hints),
-    check: (request: CheckRequest) =>
-      (request.session.shots.length > MANY_SHOTS ? away() : local).check(request),
+    check: (request) => engineFor(request.session).check(request),
+    luck: (request) => engineFor(request.session).luck(request),
   };
 }

@@ -1,5 +1,5 @@
 /** An engine for unit tests: invented answers, every call written down. */
-import type { Engine, Finding, Measure, ReadResult, Report, Session } from "../src/engine.js";
+import { Refused, type Engine, type Finding, type Measure, type ReadResult, type Report, type Session } from "../src/engine.js";
 
 export const MEASURES: Measure[] = [
   measure("carry", "Carry", "yd", 0, "higher", 5),
@@ -80,6 +80,10 @@ export function fakeEngine(): Engine & { calls: string[] } {
     check: async ({ session: { shots } }) => {
       calls.push(`check ${shots.length}`);
       return report();
+    },
+    luck: ({ shown }) => {
+      calls.push(`luck ${shown ?? "open"}`);
+      return Promise.reject(new Refused({ kind: "one_build", place: "session.builds", message: "m", remedy: "r" }));
     },
   };
 }

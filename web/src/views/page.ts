@@ -6,6 +6,7 @@ import type { State } from "../state.js";
 import { answer } from "./answer.js";
 import { counts } from "./counts.js";
 import { give } from "./give.js";
+import { luckDoor } from "./luck-door.js";
 import { part } from "./pieces.js";
 import { read } from "./read.js";
 import { shots } from "./shots.js";
@@ -31,6 +32,7 @@ export function page(state: State, actions: Actions): TemplateResult {
               "Can this session be trusted?",
               html`${trust(state.report)} ${shots(session, measureView(state.report.asked.measure, state.measures, session), state.shotsShown, actions)}`,
             ) : nothing}
+        ${comparable && state.question && state.report ? luckDoor(session, state.question, state.measures, actions) : nothing}
       </div>
     </div>
     ${state.report && state.answerIs === "below" ? html`<a class="see-answer" href="#answer">See the answer</a>` : nothing}

@@ -1,0 +1,113 @@
+// How far luck reaches: loaded when opened, moved by keyboard, by touch and by choice; text and picture follow.
+
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { assertQuiet, open } from "./harness.mjs";
+import { answer, faults, overflows } from "./steps.mjs";
+
+/** Opens the page with an example, and the part on it. */
+async function openLuck(example = "twelve", options = {}) {
+  const opened = await open(`#example=${example}`, options);
+  await answer(opened.page);
+  const before = opened.watched.requests.length;
+  await opened.page.locator("#luck summary").click();
+  await opened.page.locator(".luck-said").waitFor();
+  return { ...opened, asked: () => opened.watched.requests.slice(before) };
+}
+
+/** What the part shows: its words, its picture in words, and the shapes of the hill. */
+const shown = (page) =>
+  page.evaluate(() => ({
+    number: document.querySelector(".luck-slider output").textContent,
+    words: document.querySelector("#luck").innerText,
+    said: document.querySelector(".luck-said").textContent,
+    alternative: document.querySelector("svg.hill").getAttribute("aria-label"),
+    bars: [...document.querySelectorAll(".hill-bar")].map((bar) => bar.getAttribute("height")).join(),
+  }));
+
+/** What the part shows once its number is this. */
+async function shownAt(page, number) {
+  await page.waitForFunction((wanted) => document.querySelector(".luck-slider output")?.textContent === wanted, String(number));
+  return shown(page);
+}
+
+test("nothing of it is loaded before it is opened, and nothing leaves the site", async () => {
+  const { page, context, watched, asked } = await openLuck();
+  const scripts = asked().filter((url) => /luck.*\.js$/.test(url));
+  assert.ok(scripts.length > 0, "its script is loaded on opening");
+  assertQuiet(watched);
+  const { number, said, words } = await shown(page);
+  assert.equal(number, "5");
+  assert.match(said, /runs of 5 .* Driver B carries farther/);
+  assert.match(words, /With every shot/);
+  const { headline } = await answer(page);
+  assert.ok(words.includes(headline), "the whole session's answer stands beside it");
+  await context.close();
+});
+
+test("the slider moves by keyboard, and text and picture follow", async () => {
+  const { page, context, watched } = await openLuck();
+  const slider = page.getByRole("slider", { name: "Shots shown with each club" });
+  await slider.focus();
+  const five = await shownAt(page, 5);
+  await page.keyboard.press("ArrowRight");
+  const six = await shownAt(page, 6);
+  for (const part of ["said", "alternative", "bars"]) assert.notEqual(six[part], five[part], part);
+  await page.keyboard.press("End");
+  const fifteen = await shownAt(page, 15);
+  assert.match(fifteen.said, /runs of 15/);
+  await page.keyboard.press("ArrowRight");
+  assert.deepEqual(await shownAt(page, 15), fifteen, "not farther than fifteen");
+  await page.keyboard.press("Home");
+  assert.match((await shownAt(page, 3)).said, /runs of 3/);
+  await page.keyboard.press("ArrowRight");
+  await page.keyboard.press("ArrowRight");
+  assert.deepEqual(await shownAt(page, 5), five, "the same number shows the same again");
+  assert.equal(await page.evaluate(() => document.activeElement?.id), "luck-shown", "the keyboard stays on the slider");
+  assertQuiet(watched);
+  await context.close();
+});
+
+test("the slider moves by touch on a phone", async () => {
+  const { page, context, watched } = await openLuck("twelve", { hasTouch: true, isMobile: true });
+  const slider = page.locator("#luck-shown");
+  await slider.scrollIntoViewIfNeeded();
+  const box = await slider.boundingBox();
+  assert.ok(box.height >= 44, "high enough for a thumb");
+  await page.touchscreen.tap(box.x + box.width - 4, box.y + box.height / 2);
+  const fifteen = await shownAt(page, 15);
+  await page.touchscreen.tap(box.x + 4, box.y + box.height / 2);
+  const three = await shownAt(page, 3);
+  assert.notEqual(three.bars, fifteen.bars);
+  assert.equal(await overflows(page), false);
+  assertQuiet(watched);
+  await context.close();
+});
+
+test("picked shots reach farther than shots in a row", async () => {
+  const { page, context } = await openLuck();
+  const before = await shown(page);
+  await page.locator("#luck .segment", { hasText: "Any, picked" }).click();
+  await page.waitForFunction(() => /ways to pick/.test(document.querySelector(".luck-said").textContent));
+  const after = await shown(page);
+  const best = ({ words }) => Number(words.match(/The best 5[^:]*: (\d+)/)[1]);
+  assert.ok(best(after) > best(before), `${best(after)} after ${best(before)}`);
+  assert.equal(after.bars, before.bars, "luck alone is the same");
+  await context.close();
+});
+
+test("another baseline turns it around, and a club with few shots takes the slider back", async () => {
+  const { page, context } = await openLuck();
+  await page.locator("#counts .segment", { hasText: "Driver B" }).click();
+  await page.waitForFunction(() => /that Own driver carries farther/.test(document.querySelector(".luck-said").textContent));
+  await context.close();
+});
+
+test("axe finds nothing in it, light and dark, and no words accuse", async () => {
+  for (const colorScheme of ["light", "dark"]) {
+    const { page, context } = await openLuck("floor", { colorScheme, reducedMotion: "reduce" });
+    assert.deepEqual(await faults(page), [], colorScheme);
+    assert.doesNotMatch((await shown(page)).words, /cheat|trick|cherry|manipulat|dishonest|fool/i);
+    await context.close();
+  }
+});

@@ -1,0 +1,96 @@
+/**
+ * Part 5, open: keeps how many shots are shown and how they were chosen, and asks the core after every move.
+ *
+ * Loaded when its door is opened (`views/luck-door.ts`); a closed door asks nothing.
+ */
+import "./styles/luck.css";
+import { LitElement, type PropertyValues, type TemplateResult } from "lit";
+import { asRefusal, type Luck, type LuckRequest, type Measure, type Question, type Refusal, type Session, type Showing } from "./engine.js";
+import { luckView } from "./views/luck.js";
+
+export class StraightAnswerLuck extends LitElement {
+  static override properties = {
+    session: { attribute: false },
+    question: { attribute: false },
+    measures: { attribute: false },
+    ask: { attribute: false },
+  };
+  declare session: Session;
+  declare question: Question;
+  declare measures: readonly Measure[];
+  declare ask: (request: LuckRequest) => Promise<Luck>;
+
+  /** Null leaves the number to the core. */
+  #shown: number | null = null;
+  #showing: Showing = "in_a_row";
+  #luck: Luck | null = null;
+  #trouble: Refusal | null = null;
+  #turn = 0;
+  /** Whether what is asked has changed since it was last asked. */
+  #stale = true;
+  readonly #toggled = (): void => this.requestUpdate();
+
+  protected override createRenderRoot(): HTMLElement {
+    this.replaceChildren();
+    return this;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.closest("details")?.addEventListener("toggle", this.#toggled);
+  }
+
+  override disconnectedCallback(): void {
+    this.closest("details")?.removeEventListener("toggle", this.#toggled);
+    super.disconnectedCallback();
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    if (changed.has("session") || changed.has("question")) this.#stale = true;
+    if (this.#stale && this.closest("details")?.open) void this.#refresh();
+  }
+
+  override render(): TemplateResult {
+    return luckView(
+      { luck: this.#luck, trouble: this.#trouble, showing: this.#showing, session: this.session, measures: this.measures },
+      {
+        show: (shown) => this.#change(() => (this.#shown = shown)),
+        choose: (showing) => this.#change(() => (this.#showing = showing)),
+      },
+    );
+  }
+
+  #change(apply: () => void): void {
+    apply();
+    this.#stale = true;
+    this.requestUpdate();
+  }
+
+  /** Asks the core; an outcome overtaken by a newer wish is dropped. */
+  async #refresh(): Promise<void> {
+    this.#stale = false;
+    const turn = ++this.#turn;
+    const { session, question } = this;
+    try {
+      const shown = this.#shown === null ? {} : { shown: this.#shown };
+      const luck = await this.ask({ session, question, showing: this.#showing, ...shown });
+      if (turn === this.#turn) this.#settle(luck, null);
+    } catch (thrown) {
+      if (turn === this.#turn) this.#refused(asRefusal(thrown));
+    }
+  }
+
+  #settle(luck: Luck | null, trouble: Refusal | null): void {
+    this.#luck = luck;
+    this.#trouble = trouble;
+    this.requestUpdate();
+  }
+
+  /** Another pair may have fewer shots than were shown of the last one: then the number is the core's again. */
+  #refused(refusal: Refusal): void {
+    if (refusal.place === "shown" && this.#shown !== null) this.#change(() => (this.#shown = null));
+    else this.#settle(null, refusal);
+  }
+}
+
+customElements.define("straight-answer-luck", StraightAnswerLuck);
