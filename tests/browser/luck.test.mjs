@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { assertQuiet, open } from "./harness.mjs";
-import { answer, faults, overflows } from "./steps.mjs";
+import { answer, faults, overflows, type } from "./steps.mjs";
 
 /** Opens the page with an example, and the part on it. */
 async function openLuck(example = "twelve", options = {}) {
@@ -96,10 +96,29 @@ test("picked shots reach farther than shots in a row", async () => {
   await context.close();
 });
 
-test("another baseline turns it around, and a club with few shots takes the slider back", async () => {
+test("another baseline turns it around", async () => {
   const { page, context } = await openLuck();
   await page.locator("#counts .segment", { hasText: "Driver B" }).click();
-  await page.waitForFunction(() => /that Own driver carries farther/.test(document.querySelector(".luck-said").textContent));
+  await page.waitForFunction(() => /say that Own driver carries farther/.test(document.querySelector(".luck-said").textContent));
+  await context.close();
+});
+
+test("a club with fewer shots takes the slider back", async () => {
+  const { page, context, watched } = await open();
+  const row = (club, carry) => `${club},${carry}\n`;
+  const shots = (club, n, least) => Array.from({ length: n }, (_, shot) => row(club, least + ((shot * 7) % 13))).join("");
+  await page.locator("#text").waitFor();
+  await type(page, row("club", "carry") + shots("Mine", 12, 230) + shots("New", 12, 240) + shots("Demo", 4, 235));
+  await answer(page);
+  await page.locator("#luck summary").click();
+  await page.locator("#luck-shown").focus();
+  await page.keyboard.press("End");
+  assert.match((await shownAt(page, 12)).said, /runs of 12 .* New carries farther/);
+  await page.getByLabel("The club to hold against yours").selectOption({ label: "Demo" });
+  const four = await shownAt(page, 4);
+  assert.match(four.said, /runs of 4 .* Demo carries farther/);
+  assert.equal(await page.locator("#luck-shown").getAttribute("max"), "4");
+  assertQuiet(watched);
   await context.close();
 });
 

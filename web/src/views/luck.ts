@@ -4,7 +4,7 @@ import { drawLuck } from "../chart/draw-luck.js";
 import { luckGeometry } from "../chart/luck.js";
 import type { Luck, Measure, Refusal, Session, Showing } from "../engine.js";
 import { counted, measureView, plain, sides, signed, withUnit, type MeasureView } from "../format.js";
-import { build } from "./pieces.js";
+import { build, marker } from "./pieces.js";
 import { trouble as refused } from "./trouble.js";
 
 export interface LuckState {
@@ -94,8 +94,8 @@ function picture(luck: Luck, session: Session, measure: MeasureView): TemplateRe
   return html`
     <figure class="picture">
       <div class="sides" aria-hidden="true">
-        <span>← ${left}</span>
-        <span>${right} →</span>
+        <span>← ${marker(luck.candidate)} ${left}</span>
+        <span>${marker(luck.candidate)} ${right} →</span>
       </div>
       ${drawLuck(geometry, {
         alternative: luck.words.alternative,

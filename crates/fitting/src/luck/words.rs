@@ -63,10 +63,10 @@ impl Speech<'_> {
         let n = self.luck.shown;
         let of = match self.luck.showing {
             Showing::InARow => {
-                format!("Of all the runs of {n} with each club that you could have been shown,")
+                format!("Of all the runs of {n} you could have been shown,")
             }
             Showing::Picked => {
-                format!("Of all the ways to pick {n} shots of each club that you could have been shown,")
+                format!("Of all the ways to pick {n} shots with each club,")
             }
         };
         let at_least = self
@@ -76,7 +76,7 @@ impl Speech<'_> {
             .map_or_else(String::new, |m| format!(" by {} or more", self.subject.chosen(m)));
         let (first, second) = self.claims();
         format!(
-            "{of} {} say that {first}{at_least}, and {} that {second}.",
+            "{of} {} say that {first}{at_least}, {} say that {second}.",
             of_100(self.luck.for_candidate.share),
             of_100(self.luck.for_baseline.share),
         )
@@ -106,8 +106,7 @@ impl Speech<'_> {
         let n = self.luck.shown;
         let how = if self.luck.showing == Showing::InARow { " in a row" } else { "" };
         format!(
-            "The {best} {n}{how} with {own} against the {worst} {n}{how} with {other}: {}. Against all shots with \
-             {other}: {}.",
+            "The {best} {n}{how} with {own} against the {worst} {n} with {other}: {}. Against all shots with {other}: {}.",
             self.said_of(choice, choice.best),
             self.said_of(choice, choice.against_all)
         )

@@ -122,7 +122,7 @@ fn unit_suffix(unit: Unit) -> String {
 
 /// A number with a true minus sign and thousands set apart, as English prints it.
 pub(crate) fn number(x: f64, decimals: usize) -> String {
-    let plain = format!("{:.decimals$}", x.abs());
+    let plain = rounded(x.abs(), decimals);
     let (whole, fraction) = plain.split_once('.').map_or((plain.as_str(), ""), |(w, f)| (w, f));
     let mut text = String::with_capacity(plain.len() + 4);
     let is_zero = plain.bytes().all(|b| matches!(b, b'0' | b'.'));
@@ -140,6 +140,16 @@ pub(crate) fn number(x: f64, decimals: usize) -> String {
         text.push_str(fraction);
     }
     text
+}
+
+/// A size with so many decimals, an exact half rounded up: pages round halves away from zero, and a sentence must not
+/// say 4 where the picture beside it says 5.
+fn rounded(size: f64, decimals: usize) -> String {
+    const MORE: usize = 25;
+    let exact = format!("{size:.digits$}", digits = decimals + MORE);
+    let is_half = exact.get(exact.len() - MORE..).is_some_and(|rest| rest.trim_end_matches('0') == "5");
+    let size = if is_half { size * (1.0 + f64::EPSILON) } else { size };
+    format!("{size:.decimals$}")
 }
 
 /// A name short enough for a sentence, control characters made visible as spaces.
@@ -209,7 +219,13 @@ mod tests {
     #[test]
     fn numbers_are_printed_as_english_prints_them() {
         assert_eq!(number(2850.4, 0), "2,850");
-        assert_eq!(number(-1.25, 1), "\u{2212}1.2");
+        assert_eq!(number(-1.25, 1), "\u{2212}1.3");
+        assert_eq!(
+            (number(4.5, 0), number(3.5, 0), number(2.125, 2)),
+            ("5".into(), "4".into(), "2.13".into())
+        );
+        // Just below a half, whatever it looks like in decimals.
+        assert_eq!(number(1.115, 2), "1.11");
         assert_eq!(number(-0.04, 1), "0.0");
         assert_eq!(number(1_234_567.0, 2), "1,234,567.00");
         assert_eq!(count_of(100_000), "100,000");
