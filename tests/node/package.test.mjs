@@ -6,7 +6,7 @@ import { readFileSync } from "node:fs";
 import { before, test } from "node:test";
 import * as package_ from "../../web/pkg/straight_answer.js";
 
-const { check, initSync, measures, read } = package_;
+const { check, initSync, luck, measures, read } = package_;
 
 before(() => {
   const bytes = readFileSync(new URL("../../web/pkg/straight_answer_bg.wasm", import.meta.url));
@@ -121,4 +121,21 @@ test("empty sessions and missing values are answers, not errors", () => {
   const holes = session();
   holes.shots.forEach((shot) => { shot.values.carry = null; });
   assert.equal(asked(holes), "cannot_answer");
+});
+
+test("luck crosses whole, repeats bit for bit, and refuses what cannot be shown", () => {
+  const request = { session: session(3), question, shown: 5, showing: "picked" };
+  const shown = luck(request);
+  assert.deepEqual(JSON.parse(JSON.stringify(shown)), shown);
+  assert.equal(JSON.stringify(luck(structuredClone(request))), JSON.stringify(shown));
+  assert.deepEqual(shown.answer, check(request).answer);
+  const { bins, total } = shown.chance.histogram;
+  assert.equal(bins.reduce((sum, bin) => sum + bin.count, 0), total);
+  for (const wrong of [{ shown: 13 }, { shown: 2 }, { shown: -1 }, { shown: 2.5 }, { showing: "chosen" }, { session: null }]) {
+    assert.throws(
+      () => luck({ ...request, ...wrong }),
+      (refusal) => typeof refusal.kind === "string" && refusal.remedy.length > 0,
+      JSON.stringify(wrong),
+    );
+  }
 });

@@ -68,8 +68,19 @@ fn width(reach: f64, margin: Option<f64>) -> f64 {
     {
         return margin / (margin / wanted).round().max(1.0);
     }
-    let power = 10_f64.powf(wanted.log10().floor());
-    [1.0, 2.0, 5.0].iter().map(|digit| digit * power).find(|w| *w >= wanted).unwrap_or(10.0 * power)
+    round_up(wanted)
+}
+
+/// The next 1, 2 or 5 times a power of ten. By steps, since logarithms differ in their last bit between targets.
+fn round_up(wanted: f64) -> f64 {
+    let mut power = 1.0;
+    while power < wanted {
+        power *= 10.0;
+    }
+    while power > 10.0 * wanted {
+        power /= 10.0;
+    }
+    [power / 10.0, power / 5.0, power / 2.0].into_iter().find(|width| *width >= wanted).unwrap_or(power)
 }
 
 #[cfg(test)]
@@ -112,6 +123,15 @@ mod tests {
         let histogram = Histogram::of(&[0.0; 7], Some(5.0));
         assert_eq!(counts(&histogram), [7, 7]);
         assert!((histogram.bins[0].high).abs() < 1e-12);
+    }
+
+    #[test]
+    fn round_widths_are_the_next_larger() {
+        for (wanted, width) in
+            [(0.7, 1.0), (1.0, 1.0), (1.1, 2.0), (3.0, 5.0), (5.1, 10.0), (0.03, 0.05), (140.0, 200.0)]
+        {
+            assert!((round_up(wanted) / width - 1.0).abs() < 1e-12, "{wanted}");
+        }
     }
 
     #[test]
