@@ -50,7 +50,9 @@ impl Histogram {
         }
         let edge = |k: usize| k as f64 * width;
         let right = side.iter().enumerate().map(|(k, &count)| Bin { low: edge(k), high: edge(k + 1), count });
-        let left = right.clone().rev().map(|bin| Bin { low: -bin.high, high: -bin.low, count: bin.count });
+        // Less than zero, not minus: a negative zero would not survive being written as text.
+        let left =
+            right.clone().rev().map(|bin| Bin { low: 0.0 - bin.high, high: 0.0 - bin.low, count: bin.count });
         let bins: Vec<Bin> = left.chain(right).collect();
         Self { total: bins.iter().map(|bin| bin.count).sum(), bins }
     }
