@@ -23,7 +23,7 @@ pub(crate) fn divide(family: &mut [Member]) {
     let p = |member: &Member| member.pair.comparison.as_ref().ok().map(Comparison::p_value);
     let mut steps: Vec<(f64, usize)> =
         family.iter().enumerate().filter_map(|(i, member)| Some((p(member)?, i))).collect();
-    steps.sort_by(|a, b| a.0.total_cmp(&b.0));
+    stats::arrange::sort_by(&mut steps, |a, b| a.0.total_cmp(&b.0));
     let mut divisor = steps.len();
     let mut stopped = false;
     for (p, i) in steps {

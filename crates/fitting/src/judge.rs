@@ -4,12 +4,12 @@ use crate::analysis::{
     Aspect, Basis, Comparison, Estimate, Include, Levels, Pair, ShotTable, compare, levels,
 };
 use crate::families;
+use crate::few;
 use crate::measure::{self, Better, MeasureId};
 use crate::question::{Goal, Question};
 use crate::session::Session;
 use crate::verdict::{Decision, DecisionKind, decide, decide_ratio};
 use crate::words::Subject;
-use std::collections::BTreeMap;
 
 /// One candidate against the baseline on one measure, decided.
 #[derive(Debug, Clone, PartialEq)]
@@ -65,12 +65,12 @@ pub(crate) fn judge(session: &Session, question: &Question) -> Vec<Judgment> {
     let others = session.measures.iter().filter(|m| **m != question.measure);
     let measures: Vec<&MeasureId> = std::iter::once(&question.measure).chain(others).collect();
     // Candidates that share as many rounds share their levels; planned looks cost milliseconds to work out.
-    let mut by_rounds: BTreeMap<u32, Levels> = BTreeMap::new();
+    let mut by_rounds: few::Map<u32, Levels> = few::Map::default();
     let in_candidates: Vec<(u32, Levels)> = candidates
         .iter()
         .map(|&candidate| {
             let shared = table.shared_rounds(question.baseline, candidate);
-            (shared, *by_rounds.entry(shared).or_insert_with(|| levels(&question.stopping, shared)))
+            (shared, *by_rounds.entry(shared, || levels(&question.stopping, shared)))
         })
         .collect();
     let mut judged = Vec::with_capacity(measures.len() * candidates.len());

@@ -10,6 +10,7 @@
 pub mod analysis;
 pub mod check;
 mod families;
+mod few;
 mod fragile;
 pub mod honest_lead;
 mod judge;

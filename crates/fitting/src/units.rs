@@ -92,7 +92,7 @@ impl SourceUnit {
             return None;
         }
         let plain: String = text.chars().filter(|c| !c.is_whitespace() && !matches!(c, '.' | '/')).collect();
-        let plain = plain.to_lowercase();
+        let plain = plain.to_ascii_lowercase();
         if plain.is_empty() {
             return None;
         }

@@ -178,7 +178,7 @@ pub fn bootstrap(
     }
     let accelerations = accelerations(&whole_groups, results.len(), &mut statistics);
     for (result, acceleration) in results.iter_mut().zip(accelerations) {
-        result.sorted.sort_unstable_by(f64::total_cmp);
+        crate::arrange::sort_numbers(&mut result.sorted);
         let below = result.sorted.partition_point(|value| *value < result.estimate);
         let up_to = result.sorted.partition_point(|value| *value <= result.estimate);
         result.bias_correction =

@@ -58,7 +58,7 @@ pub fn quantile_of_sorted(sorted: &[f64], share: f64) -> Option<f64> {
 #[must_use]
 pub fn median(values: &[f64]) -> Option<f64> {
     let mut sorted = values.to_vec();
-    sorted.sort_unstable_by(f64::total_cmp);
+    crate::arrange::sort_numbers(&mut sorted);
     median_of_sorted(&sorted)
 }
 

@@ -41,9 +41,7 @@ pub fn bonferroni(p: &[f64]) -> Vec<f64> {
 }
 
 fn ascending(p: &[f64]) -> Vec<usize> {
-    let mut order: Vec<usize> = (0..p.len()).collect();
-    order.sort_by(|&i, &j| probability(p[i]).total_cmp(&probability(p[j])));
-    order
+    crate::arrange::positions(p.len(), &|i, j| probability(p[i]).total_cmp(&probability(p[j])))
 }
 
 fn probability(p: f64) -> f64 {

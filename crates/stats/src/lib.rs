@@ -33,6 +33,7 @@ pub mod distributions;
 mod all_pairs;
 pub mod anova;
 mod anytime;
+pub mod arrange;
 mod autocorrelation;
 mod average_miss;
 pub mod bivariate;

@@ -62,7 +62,7 @@ mod tests {
     fn finds_what_a_list_would() {
         let (x, y) = (vec![-3.5, 0.1, 0.1, 2.0, 7.25], vec![-1.0, 0.0, 0.3, 2.0]);
         let mut all: Vec<f64> = x.iter().flat_map(|a| y.iter().map(move |b| a - b)).collect();
-        all.sort_by(f64::total_cmp);
+        crate::arrange::sort_numbers(&mut all);
         let pairs = PairwiseDifferences::new(x, y);
         for (k, expected) in all.iter().enumerate() {
             assert!((pairs.kth(k) - expected).abs() <= 0.0, "{k}");

@@ -65,7 +65,7 @@ impl Block {
     fn of(shots: &[RoundShot], candidate: usize) -> Vec<Block> {
         let center = crate::describe::mean(&shots.iter().map(|shot| shot.value).collect::<Vec<_>>());
         let mut sorted = shots.to_vec();
-        sorted.sort_by_key(|shot| shot.round);
+        crate::arrange::sort_by_key(&mut sorted, |shot| shot.round);
         let block = |shots: &[RoundShot]| {
             let mut block = Block { n: 0.0, candidates: 0.0, total: 0.0, candidate_total: 0.0, squares: 0.0 };
             for shot in shots {

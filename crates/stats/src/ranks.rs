@@ -40,7 +40,7 @@ pub fn mann_whitney(candidate: &Sample, baseline: &Sample) -> MannWhitney {
     let wins: Vec<f64> = x.iter().map(|&value| beaten(&y, value)).collect();
     let losses: Vec<f64> = y.iter().map(|&value| beaten(&x, value)).collect();
     let mut pooled = [&x[..], &y[..]].concat();
-    pooled.sort_unstable_by(f64::total_cmp);
+    crate::arrange::sort_numbers(&mut pooled);
     // In ascending order, not less means equal.
     let tied = pooled.chunk_by(|a, b| a >= b).map(|group| cube(group.len() as f64) - group.len() as f64);
     MannWhitney {

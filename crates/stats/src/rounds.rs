@@ -280,8 +280,5 @@ fn held(round: &[Vec<f64>]) -> usize {
 }
 
 fn names(all: impl Iterator<Item = usize>) -> Vec<usize> {
-    let mut names: Vec<usize> = all.collect();
-    names.sort_unstable();
-    names.dedup();
-    names
+    crate::arrange::distinct(all)
 }

@@ -65,7 +65,7 @@ impl Sample {
     #[must_use]
     pub fn sorted(&self) -> Vec<f64> {
         let mut values = self.0.clone();
-        values.sort_unstable_by(f64::total_cmp);
+        crate::arrange::sort_numbers(&mut values);
         values
     }
 }

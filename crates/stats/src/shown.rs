@@ -120,7 +120,7 @@ pub fn share_of_pairs(above: &Shown, below: &Shown, at_least: f64) -> f64 {
 }
 
 fn listed(mut figures: Vec<f64>) -> Shown {
-    figures.sort_unstable_by(f64::total_cmp);
+    crate::arrange::sort_numbers(&mut figures);
     let (least, most) = (figures.first().copied(), figures.last().copied());
     Shown {
         least: least.unwrap_or_default(),
@@ -231,7 +231,7 @@ pub fn chance_gaps(
     };
     let mut pool: Vec<f64> = [one, other].into_iter().flat_map(spread_out).collect();
     // In ascending order, so that it does not matter which sample is named first.
-    pool.sort_unstable_by(f64::total_cmp);
+    crate::arrange::sort_numbers(&mut pool);
     let bound = u32::try_from(pool.len()).unwrap_or(u32::MAX);
     let mut chance = Chance::seeded(seed);
     let mut shown = || {
@@ -239,7 +239,7 @@ pub fn chance_gaps(
         figure.of_mean(center + sum / n as f64)
     };
     let mut sizes: Vec<f64> = (0..draws).map(|_| (shown() - shown()).abs()).collect();
-    sizes.sort_unstable_by(f64::total_cmp);
+    crate::arrange::sort_numbers(&mut sizes);
     Some(ChanceGaps { sizes, seed })
 }
 

@@ -61,7 +61,7 @@ pub fn trend(shots: &[OrderedShot]) -> Result<Trend, Refusal> {
         usable
             .map_err(|_| Refusal::Argument { got: if shot.at.is_finite() { shot.value } else { shot.at } })?;
     }
-    shots.sort_by(|a, b| a.at.total_cmp(&b.at));
+    crate::arrange::sort_by(&mut shots, |a, b| a.at.total_cmp(&b.at));
     let levels = Levels::of(&shots);
     let df = shots.len() as f64 - levels.0.len() as f64 - 1.0;
     if df < 1.0 {
@@ -99,9 +99,7 @@ struct Level {
 
 impl Levels {
     fn of(shots: &[OrderedShot]) -> Levels {
-        let mut builds: Vec<usize> = shots.iter().map(|shot| shot.build).collect();
-        builds.sort_unstable();
-        builds.dedup();
+        let builds = crate::arrange::distinct(shots.iter().map(|shot| shot.build));
         let mut levels =
             Levels(builds.into_iter().map(|build| Level { build, n: 0.0, at: 0.0, value: 0.0 }).collect());
         for shot in shots {

@@ -62,8 +62,7 @@ fn planned(planned: u32, looked_after: &LookedAfter, rounds: u32) -> Option<Leve
         LookedAfter::Rounds(list) => list.iter().copied().filter(|r| (2..=rounds).contains(r)).collect(),
     };
     looks.push(rounds);
-    looks.sort_unstable();
-    looks.dedup();
+    let looks = stats::arrange::distinct(looks);
     let times: Vec<f64> = looks.iter().map(|&r| f64::from(r) / f64::from(planned)).collect();
     let now = |overall: Level| stats::planned_looks(overall, &times).ok()?.last()?.level().ok();
     Some(Levels {

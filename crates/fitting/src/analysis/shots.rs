@@ -1,8 +1,8 @@
 //! The shots of a session laid out for comparison: who hit what, in which round.
 
+use crate::few;
 use crate::session::{Order, Session, infer_rounds};
 use std::borrow::Cow;
-use std::collections::BTreeMap;
 
 /// Fewest rounds that hold both builds before the comparison may rest on rounds.
 const FEWEST_ROUNDS: u32 = 2;
@@ -69,9 +69,9 @@ impl<'a> ShotTable<'a> {
     #[must_use]
     pub fn shared_rounds(&self, one: usize, other: usize) -> u32 {
         let Some(rounds) = self.rounds.as_deref() else { return 0 };
-        let mut seen: BTreeMap<u32, (bool, bool)> = BTreeMap::new();
+        let mut seen: few::Map<u32, (bool, bool)> = few::Map::default();
         for (shot, &round) in self.session.shots.iter().zip(rounds) {
-            let entry = seen.entry(round).or_default();
+            let entry = seen.entry(round, Default::default);
             entry.0 |= shot.build == one;
             entry.1 |= shot.build == other;
         }

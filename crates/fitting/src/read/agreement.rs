@@ -134,7 +134,7 @@ fn candidates(statistic: Statistic, sample: &[f64]) -> Vec<f64> {
         Statistic::Count => vec![n],
         Statistic::Median => {
             let mut sorted = sample.to_vec();
-            sorted.sort_by(f64::total_cmp);
+            stats::arrange::sort_numbers(&mut sorted);
             let middle = sorted.len() / 2;
             let upper = sorted.get(middle).copied();
             let lower = sorted.get(middle.saturating_sub(1)).copied();
@@ -177,7 +177,7 @@ fn disagreement(draft: &Draft, gap: &SummaryGap) -> String {
     let name = gap
         .measure
         .as_ref()
-        .map(|id| measure::known(id).map_or_else(|| custom(id), |m| m.name.to_lowercase()));
+        .map(|id| measure::known(id).map_or_else(|| custom(id), |m| m.name.to_ascii_lowercase()));
     let build = gap.build.and_then(|b| draft.session.builds.get(b)).map_or("all shots", |b| b.name.as_str());
     let build = super::limits::shortened(build);
     let name = name.map(|n| format!(" {}", super::limits::shortened(&n))).unwrap_or_default();

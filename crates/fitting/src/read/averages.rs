@@ -60,7 +60,7 @@ pub(super) fn are_averages(
 fn holds_counts(column: &Column<'_>, rows: &[usize], grid: &Grid) -> bool {
     let mut counts: Vec<u32> =
         rows.iter().filter_map(|&row| whole_number(grid.cell(row, column.index))).collect();
-    counts.sort_unstable();
+    stats::arrange::sort(&mut counts);
     let numbering = counts.len() > 1 && counts.iter().zip(1..).all(|(&count, at)| count == at);
     column.profile.mostly_counts() && !numbering
 }
@@ -76,7 +76,7 @@ fn each_build_once(columns: &[Column<'_>], rows: &[usize], grid: &Grid) -> bool 
     }
     let mut all: Vec<Vec<&str>> =
         rows.iter().map(|&row| labels.iter().map(|&index| grid.cell(row, index)).collect()).collect();
-    all.sort_unstable();
+    stats::arrange::sort(&mut all);
     all.windows(2).all(|pair| pair[0] != pair[1])
 }
 
@@ -166,7 +166,7 @@ fn take_cell(
 /// Asks whether one row for each build holds averages rather than shots.
 pub(super) fn ask_for_averages(session: &Session, talk: &mut Talk) {
     let mut builds: Vec<usize> = session.shots.iter().map(|s| s.build).collect();
-    builds.sort_unstable();
+    stats::arrange::sort(&mut builds);
     let once = builds.windows(2).all(|pair| pair[0] != pair[1]);
     let told = session.shots.iter().any(|s| s.number.is_some() || s.round.is_some());
     if builds.len() > 1 && once && !told && session.summaries.is_empty() {

@@ -4,12 +4,12 @@ use super::columns::{Column, MOST_DISTINCT};
 use super::grid::Grid;
 use super::outcome::Role;
 use super::vocabulary::{Claim, Word};
-use std::collections::BTreeSet;
+use crate::few::Set;
 
 /// Finds the columns that name the builds.
 pub(super) fn choose_build(
     columns: &mut [Column<'_>],
-    hinted: &BTreeSet<usize>,
+    hinted: &Set<usize>,
     averages: bool,
     grid: &Grid,
     rows: &[usize],
@@ -25,7 +25,7 @@ pub(super) fn choose_build(
     };
     let mut claimed: Vec<(Claim, usize)> =
         columns.iter().filter_map(|c| claim(c).map(|claim| (claim, c.index))).collect();
-    claimed.sort_by_key(|&(claim, _)| std::cmp::Reverse(claim));
+    stats::arrange::sort_by(&mut claimed, |a, b| b.0.cmp(&a.0));
     let varied = |index: usize| columns.iter().any(|c| c.index == index && c.profile.distinct.len() > 1);
     if claimed.iter().any(|&(_, index)| varied(index)) {
         claimed.retain(|&(_, index)| varied(index));
@@ -44,7 +44,7 @@ pub(super) fn choose_build(
             distinct = builds;
         }
     }
-    chosen.sort_unstable();
+    stats::arrange::sort(&mut chosen);
     if chosen.is_empty() {
         guess_build(columns, &candidate_indexes(columns, hinted), averages);
         return;
@@ -58,7 +58,7 @@ pub(super) fn choose_build(
 const MOST_BUILDS: usize = 12;
 
 fn combinations(grid: &Grid, rows: &[usize], indexes: &[usize]) -> usize {
-    let mut seen = BTreeSet::new();
+    let mut seen = Set::default();
     for &row in rows {
         seen.insert(indexes.iter().map(|&index| grid.cell(row, index)).collect::<Vec<_>>());
         if seen.len() > MOST_DISTINCT {
@@ -68,7 +68,7 @@ fn combinations(grid: &Grid, rows: &[usize], indexes: &[usize]) -> usize {
     seen.len()
 }
 
-fn candidate_indexes(columns: &[Column<'_>], hinted: &BTreeSet<usize>) -> Vec<usize> {
+fn candidate_indexes(columns: &[Column<'_>], hinted: &Set<usize>) -> Vec<usize> {
     columns.iter().filter(|c| !hinted.contains(&c.index)).map(|c| c.index).collect()
 }
 

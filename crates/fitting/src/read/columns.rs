@@ -162,7 +162,7 @@ impl<'a> Profile<'a> {
 
 /// Gives every column its role. `averages` says that the rows are averages of builds.
 pub(super) fn assign(columns: &mut [Column<'_>], hints: &Hints, averages: bool, grid: &Grid, rows: &[usize]) {
-    let hinted: BTreeSet<usize> = hints.columns.keys().copied().collect();
+    let hinted: crate::few::Set<usize> = hints.columns.keys().copied().collect();
     let grouped = columns.iter().any(|c| c.group.is_some());
     for column in columns.iter_mut() {
         // A column headed by its build has its measure already.

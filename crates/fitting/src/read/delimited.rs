@@ -134,7 +134,7 @@ fn look_for(mark: char, sample: &[&str]) -> Found {
     let counts: Vec<usize> =
         sample.iter().map(|line| outside_quotes(line, mark)).filter(|&n| n > 0).collect();
     let mut sorted = counts.clone();
-    sorted.sort_unstable();
+    stats::arrange::sort(&mut sorted);
     let most = sorted.chunk_by(|a, b| a == b).map(<[usize]>::len).max().unwrap_or(0);
     Found { score: counts.len() + most }
 }

@@ -18,7 +18,7 @@ const MOST_MEASURES: usize = 200;
 pub(super) struct Draft {
     pub(super) session: Session,
     builds: BTreeMap<String, usize>,
-    measures: BTreeMap<MeasureId, usize>,
+    measures: BTreeMap<String, usize>,
     /// Line of each shot.
     pub(super) lines: Vec<u32>,
     /// Time of each shot; as long as the shots only when every shot so far has one.
@@ -53,7 +53,7 @@ impl Draft {
     /// Position of a column's measure; `None` when the column holds none.
     pub(super) fn measure(&mut self, column: &Column<'_>) -> Option<usize> {
         let id = column.measure()?;
-        if let Some(&index) = self.measures.get(id) {
+        if let Some(&index) = self.measures.get(&id.0) {
             return Some(index);
         }
         let index = self.session.measures.len();
@@ -62,7 +62,7 @@ impl Draft {
             return None;
         }
         self.session.measures.push(id.clone());
-        self.measures.insert(id.clone(), index);
+        self.measures.insert(id.0.clone(), index);
         self.steps.push(f64::INFINITY);
         if measure::known(id).is_none() {
             let name = if column.heading_is_build {
@@ -104,10 +104,9 @@ impl Draft {
                 *count += usize::from(value.is_some());
             }
         }
-        let mut order: Vec<usize> = (0..width).collect();
-        order.sort_by_key(|&at| (std::cmp::Reverse(filled[at]), at));
+        let mut order = stats::arrange::positions(width, &|a, b| filled[b].cmp(&filled[a]));
         order.truncate(most);
-        order.sort_unstable();
+        stats::arrange::sort(&mut order);
         for shot in &mut self.session.shots {
             shot.values = order.iter().map(|&at| shot.values.get(at).copied().flatten()).collect();
         }

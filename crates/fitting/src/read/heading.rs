@@ -33,11 +33,11 @@ pub(super) fn words(text: &str) -> Vec<String> {
     let mut before = ' ';
     for c in text.chars() {
         let inside = c.is_alphanumeric() || matches!(c, '#' | '°' | '%');
-        if (!inside || (before.is_lowercase() && c.is_uppercase())) && !word.is_empty() {
+        if (!inside || (before.is_ascii_lowercase() && c.is_ascii_uppercase())) && !word.is_empty() {
             words.push(std::mem::take(&mut word));
         }
         if inside {
-            word.extend(c.to_lowercase());
+            word.push(c.to_ascii_lowercase());
         }
         before = c;
     }
@@ -259,7 +259,7 @@ pub(super) fn custom_id(heading: &str) -> String {
         if !id.is_empty() {
             id.push('_');
         }
-        id.extend(word.chars().take(40).flat_map(char::to_lowercase));
+        id.extend(word.chars().take(40).map(|c| c.to_ascii_lowercase()));
     }
     id
 }

@@ -80,7 +80,7 @@ fn path(levels: &[Level], key: Option<String>) -> String {
 fn says_nothing(name: &str) -> bool {
     super::vocabulary::lists(
         "shots data rows results items values records session sessions list builds clubs groups",
-        &name.to_lowercase(),
+        &name.to_ascii_lowercase(),
     )
 }
 
@@ -137,7 +137,7 @@ impl Table {
         if open.container || open.cells.is_empty() {
             return;
         }
-        open.cells.sort_by_key(|(at, _)| *at);
+        stats::arrange::sort_by_key(&mut open.cells, |(at, _)| *at);
         self.grid.begin(open.line);
         let mut next = 0;
         for (column, value) in open.cells {

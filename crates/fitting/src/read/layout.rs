@@ -8,9 +8,9 @@ use super::hints::Hints;
 use super::number::{Cell, Mark, scan};
 use super::outcome::{Layout, Role};
 use super::vocabulary::{Claim, Word, lists};
+use crate::few::Set;
 use crate::measure::MeasureId;
 use crate::units::SourceUnit;
-use std::collections::BTreeSet;
 
 /// How the columns of one table belong together.
 #[derive(Debug, Clone, PartialEq)]
@@ -86,17 +86,18 @@ fn by_repeats(columns: &mut [Column<'_>], block: &Block, grid: &Grid) -> bool {
         Some(Word::Build(_)) => Some("build".to_owned()),
         Some(Word::Number) => Some("number".to_owned()),
         _ if c.heading.is_empty() => None,
-        _ => Some(c.heading.to_lowercase()),
+        _ => Some(c.heading.to_ascii_lowercase()),
     };
     let keys: Vec<Option<String>> = columns.iter().map(key).collect();
     let mut starts = vec![0];
-    let mut seen: BTreeSet<&String> = BTreeSet::new();
-    let mut repeated: BTreeSet<&String> = BTreeSet::new();
+    let mut seen: Set<&String> = Set::default();
+    let mut repeated: Set<&String> = Set::default();
     for (at, key) in keys.iter().enumerate() {
         let Some(key) = key else { continue };
         if !seen.insert(key) {
             repeated.insert(key);
-            seen = BTreeSet::from([key]);
+            seen.clear();
+            seen.insert(key);
             starts.push(at);
         }
     }
@@ -133,7 +134,7 @@ fn by_repeats(columns: &mut [Column<'_>], block: &Block, grid: &Grid) -> bool {
 fn keys_in_all(keys: &[Option<String>], starts: &[usize]) -> usize {
     let group = |at: usize| {
         let end = starts.get(at + 1).copied().unwrap_or(keys.len());
-        keys[starts[at]..end].iter().flatten().collect::<BTreeSet<_>>()
+        keys[starts[at]..end].iter().flatten().collect::<Set<_>>()
     };
     let first = group(0);
     first.iter().filter(|key| (1..starts.len()).all(|at| group(at).contains(*key))).count()
@@ -236,7 +237,7 @@ fn middle(column: &Column<'_>) -> Option<f64> {
             _ => None,
         })
         .collect();
-    values.sort_by(f64::total_cmp);
+    stats::arrange::sort_numbers(&mut values);
     values.get(values.len() / 2).copied()
 }
 

@@ -12,6 +12,7 @@ mod build_column;
 mod cell;
 mod clock;
 mod columns;
+mod decimal;
 mod decode;
 mod delimited;
 mod down;
@@ -213,9 +214,10 @@ impl Around {
 
 fn tables<'a>(grid: &'a Grid, blocks: &'a [Block], hints: &Hints, said: bool) -> Vec<Table<'a>> {
     let mut tables: Vec<Table<'a>> = Vec::new();
-    let mut known: BTreeMap<Vec<&str>, usize> = BTreeMap::new();
+    let mut known: BTreeMap<String, usize> = BTreeMap::new();
     for block in blocks {
-        let key = block.headings.map_or(Vec::new(), |row| grid.cells(row).collect());
+        let key =
+            block.headings.map_or_else(String::new, |row| grid.cells(row).collect::<Vec<_>>().join("\0"));
         let at = *known.entry(key).or_insert(tables.len());
         match tables.get_mut(at) {
             Some(table) => table.blocks.push(block),

@@ -3,6 +3,7 @@
 //! A cell is scanned without knowing the decimal mark; the mark is decided for the whole
 //! column from all its cells, and only then do the figures get a value.
 
+use super::decimal;
 use crate::units::SourceUnit;
 
 /// Decimal mark of a column.
@@ -269,12 +270,8 @@ impl<'a> Figure<'a> {
         if !fraction.bytes().all(|b| b.is_ascii_digit()) || !well_grouped(whole, mark.other().as_char()) {
             return None;
         }
-        let mut plain = String::with_capacity(self.body.len() + 1);
-        plain.extend(whole.chars().filter(char::is_ascii_digit));
-        plain.push('.');
-        plain.push_str(fraction);
-        plain.push_str(exponent);
-        let value: f64 = plain.parse().ok().filter(|v: &f64| v.is_finite())?;
+        let tens = if exponent.is_empty() { 0 } else { exponent[1..].parse().ok()? };
+        let value = decimal::number(whole, fraction, tens)?;
         let signed = match (self.side, self.negative) {
             (Some(side), _) => side * value,
             (None, true) => -value,

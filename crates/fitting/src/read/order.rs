@@ -3,8 +3,9 @@
 use super::draft::Draft;
 use super::outcome::NoticeKind;
 use super::talk::{Talk, place};
+use crate::few::Set;
 use crate::session::{Order, Session, Shot};
-use std::collections::BTreeSet;
+use stats::arrange;
 
 /// Puts the shots in the order hit where times or numbers tell it, works out rounds where none
 /// are given, and says how builds and time lie.
@@ -31,8 +32,8 @@ fn take_in_turn(draft: &mut Draft) {
             shot.round = Some(*count);
         }
     }
-    let mut order: Vec<usize> = (0..draft.session.shots.len()).collect();
-    order.sort_by_key(|&at| draft.session.shots.get(at).and_then(|s| s.round));
+    let shots = &draft.session.shots;
+    let order = arrange::positions(shots.len(), &|a, b| shots[a].round.cmp(&shots[b].round));
     rearrange(draft, &order);
 }
 
@@ -76,8 +77,8 @@ fn of_given_rounds(session: &Session, ordered: bool) -> Order {
 
 /// In turn when at least two rounds hold two builds or more, else one build after the other.
 fn order_of_rounds(session: &Session, rounds: &[u32]) -> Order {
-    let pairs: BTreeSet<(u32, usize)> =
-        session.shots.iter().zip(rounds).filter(|(_, r)| **r > 0).map(|(s, &r)| (r, s.build)).collect();
+    let counted = session.shots.iter().zip(rounds).filter(|(_, r)| **r > 0);
+    let pairs = arrange::distinct(counted.map(|(s, &r)| (r, s.build)));
     let all: Vec<u32> = pairs.into_iter().map(|(round, _)| round).collect();
     let mixed = all.chunk_by(|a, b| a == b).filter(|round| round.len() > 1).count();
     if mixed >= 2 { Order::Interleaved } else { Order::Blocked }
@@ -93,7 +94,7 @@ pub(super) fn infer_rounds(shots: &[Shot]) -> Vec<u32> {
         shots.chunk_by(|a, b| a.build == b.build).map(|r| (r[0].build, r.len())).collect();
     let size = runs.iter().map(|(_, length)| *length).min().unwrap_or(1);
     let splits = runs.iter().all(|(_, length)| *length == size || *length == 2 * size);
-    let builds = runs.iter().map(|(build, _)| build).collect::<BTreeSet<_>>().len();
+    let builds = arrange::distinct(runs.iter().map(|&(build, _)| build)).len();
     if splits {
         let halves: Vec<(usize, usize)> =
             runs.iter().flat_map(|&(build, length)| vec![(build, size); length / size]).collect();
@@ -108,13 +109,14 @@ pub(super) fn infer_rounds(shots: &[Shot]) -> Vec<u32> {
 /// Round of each shot, and whether every round but the last holds every build.
 fn number_rounds(sets: &[(usize, usize)], builds: usize) -> (Vec<u32>, bool) {
     let mut rounds = Vec::new();
-    let mut seen = BTreeSet::new();
+    let mut seen = Set::default();
     let mut round = 1;
     let mut complete = true;
     for &(build, length) in sets {
         if !seen.insert(build) {
             complete &= seen.len() == builds;
-            seen = BTreeSet::from([build]);
+            seen.clear();
+            seen.insert(build);
             round += 1;
         }
         rounds.extend(std::iter::repeat_n(round, length));
@@ -133,7 +135,7 @@ fn sort_by_time(draft: &mut Draft, talk: &mut Talk) -> bool {
     if moments.is_sorted_by(|a, b| a >= b) && moments.first() != moments.last() {
         order.reverse();
     }
-    order.sort_by_key(|&at| moments[at]);
+    arrange::sort_by_key(&mut order, |&at| moments[at]);
     let told = moments.first() != moments.last() || moments.iter().any(|m| Some(m) != moments.first());
     apply(draft, &order, NoticeKind::OrderedByTime, "The shots were put in the order of their times.", talk);
     told
@@ -142,11 +144,10 @@ fn sort_by_time(draft: &mut Draft, talk: &mut Talk) -> bool {
 fn sort_by_number(draft: &mut Draft, talk: &mut Talk) -> bool {
     let numbers: Option<Vec<u32>> = draft.session.shots.iter().map(|s| s.number).collect();
     let Some(numbers) = numbers.filter(|n| n.len() > 1) else { return false };
-    if numbers.iter().collect::<BTreeSet<_>>().len() != numbers.len() {
+    if arrange::distinct(numbers.iter().copied()).len() != numbers.len() {
         return false;
     }
-    let mut order: Vec<usize> = (0..numbers.len()).collect();
-    order.sort_by_key(|&at| numbers[at]);
+    let order = arrange::positions(numbers.len(), &|a, b| numbers[a].cmp(&numbers[b]));
     apply(
         draft,
         &order,
@@ -187,7 +188,7 @@ pub(super) fn check_numbers(session: &Session, talk: &mut Talk) {
     for scope in 0..3 {
         let mut all: Vec<((usize, u32), u32)> =
             numbered.iter().filter_map(|s| Some((key(scope, s), s.number?))).collect();
-        all.sort_unstable();
+        arrange::sort(&mut all);
         let unique = all.windows(2).all(|pair| pair[0] != pair[1]);
         if unique {
             for group in all.chunk_by(|a, b| a.0 == b.0) {

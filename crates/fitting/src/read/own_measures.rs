@@ -4,12 +4,12 @@ use super::columns::Column;
 use super::heading;
 use super::outcome::Role;
 use super::vocabulary::Word;
+use crate::few::{Map, Set};
 use crate::measure::{self, MeasureId};
-use std::collections::{BTreeMap, BTreeSet};
 
 /// Two columns of one measure: the first has it, the others are kept under their own heading.
-pub(super) fn settle_repeats(columns: &mut [Column<'_>], hinted: &BTreeSet<usize>) {
-    let mut taken: BTreeSet<(Option<usize>, String)> = BTreeSet::new();
+pub(super) fn settle_repeats(columns: &mut [Column<'_>], hinted: &Set<usize>) {
+    let mut taken: Set<(Option<usize>, String)> = Set::default();
     let key = |role: &Role| match role {
         Role::Measure(id) if !id.0.is_empty() => Some(format!("m{}", id.0)),
         Role::Deviation(id) if !id.0.is_empty() => Some(format!("d{}", id.0)),
@@ -27,8 +27,7 @@ pub(super) fn settle_repeats(columns: &mut [Column<'_>], hinted: &BTreeSet<usize
             measure::MEASURES.iter().any(|m| c.understood.plain == heading::words(m.name).join(" "));
         (!hinted.contains(&c.index), !plainest, c.index)
     };
-    let mut order: Vec<usize> = (0..columns.len()).collect();
-    order.sort_by_key(|&at| rank(&columns[at]));
+    let order = stats::arrange::positions(columns.len(), &|a, b| rank(&columns[a]).cmp(&rank(&columns[b])));
     for at in order {
         let column = &mut columns[at];
         let Some(key) = key(&column.role) else { continue };
@@ -46,7 +45,7 @@ pub(super) fn settle_repeats(columns: &mut [Column<'_>], hinted: &BTreeSet<usize
 
 /// Gives the golfer's own measures their ids, and offers the trade's measure of a similar name.
 pub(super) fn name_custom(columns: &mut [Column<'_>]) {
-    let mut seen: BTreeMap<(Option<usize>, String), usize> = BTreeMap::new();
+    let mut seen: Map<(Option<usize>, String), usize> = Map::default();
     for column in columns.iter_mut() {
         let empty = |id: &MeasureId| id.0.is_empty();
         let (is_own, is_value) = match &column.role {
@@ -67,7 +66,7 @@ pub(super) fn name_custom(columns: &mut [Column<'_>]) {
             if measure::known(&MeasureId(id.clone())).is_some() {
                 id.push_str("_2");
             }
-            let count = seen.entry((column.group, id.clone())).or_insert(0);
+            let count = seen.entry((column.group, id.clone()), || 0);
             *count += 1;
             if *count > 1 {
                 id = format!("{id}_{count}");

@@ -108,7 +108,7 @@ fn ask_by_ratio(
         .filter(|(_, b)| *b > 0.0)
         .map(|(a, b)| a / b)
         .collect();
-    ratios.sort_by(f64::total_cmp);
+    stats::arrange::sort_numbers(&mut ratios);
     let Some(middle) = ratios.get(ratios.len() / 2).copied().filter(|_| ratios.len() >= FEWEST) else {
         return;
     };

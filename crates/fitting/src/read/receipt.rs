@@ -41,7 +41,7 @@ struct Receipt<'c, 'g> {
     mark: Mark,
     above: Above,
     /// One summary for each build in each stretch of rows.
-    open: BTreeMap<usize, Summary>,
+    open: crate::few::Map<usize, Summary>,
     measures: Vec<ColumnReading>,
 }
 
@@ -49,8 +49,13 @@ struct Receipt<'c, 'g> {
 pub(super) fn read(ctx: &mut Ctx<'_>) -> Vec<ColumnReading> {
     let grid = ctx.grid;
     let mark = mark_of(grid, ctx.hints);
-    let mut receipt =
-        Receipt { ctx, mark, above: Above::default(), open: BTreeMap::new(), measures: Vec::new() };
+    let mut receipt = Receipt {
+        ctx,
+        mark,
+        above: Above::default(),
+        open: crate::few::Map::default(),
+        measures: Vec::new(),
+    };
     for row in 0..grid.len() {
         let outcome = receipt.take(row);
         receipt.ctx.outcomes.push((row, outcome));
@@ -115,7 +120,7 @@ impl Receipt<'_, '_> {
         let figures_only = columns.len() > 1 && columns[1..].iter().all(|c| c.build.is_none());
         if figures_only && let Some(name) = columns[0].build.take() {
             let is_label =
-                lists("measure metric parameter data value stat measures figure", &name.to_lowercase());
+                lists("measure metric parameter data value stat measures figure", &name.to_ascii_lowercase());
             if !is_label {
                 self.ctx.titles_used.insert(row);
                 self.above.title = Some((row, name));
@@ -265,13 +270,7 @@ impl Receipt<'_, '_> {
         self.ctx.build_assumed |= name.is_none();
         let build = self.ctx.draft.build(name.as_deref().unwrap_or(ASSUMED_BUILD), self.ctx.hints);
         let of = self.above.around;
-        self.open.entry(build).or_insert_with(|| Summary {
-            build,
-            n: None,
-            of,
-            values: BTreeMap::new(),
-            line: Some(line),
-        })
+        self.open.entry(build, || Summary { build, n: None, of, values: BTreeMap::new(), line: Some(line) })
     }
 
     fn note_custom(&mut self, id: MeasureId, label: &str) {
@@ -294,7 +293,7 @@ impl Receipt<'_, '_> {
     /// Moves the summaries that are complete into the session.
     fn flush(&mut self) {
         let session = &mut self.ctx.draft.session;
-        for (_, mut summary) in std::mem::take(&mut self.open) {
+        for mut summary in std::mem::take(&mut self.open).into_values() {
             summary.values.retain(|_, value| *value != SummaryValue::default());
             for id in summary.values.keys() {
                 if !session.measures.contains(id) {

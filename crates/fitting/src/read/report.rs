@@ -19,7 +19,8 @@ use crate::units::SourceUnit;
 pub(super) fn finish(mut ctx: Ctx<'_>, sorted: &Sorted, columns: &[&Column<'_>], shown: Shown) -> ReadResult {
     if let Some(single) = shown.single.as_ref().filter(|s| s.guessed) {
         let name = measure::known(&single.measure).map_or("a measure of its own", |m| m.name);
-        let message = format!("Nothing says what was measured; it was taken for {}.", name.to_lowercase());
+        let message =
+            format!("Nothing says what was measured; it was taken for {}.", name.to_ascii_lowercase());
         ctx.talk.notice(NoticeKind::MeasureGuessed, place(0, ""), message);
     }
     note_columns(columns, &mut ctx.talk);
@@ -101,7 +102,7 @@ fn note_columns(columns: &[&Column<'_>], talk: &mut Talk) {
                         NoticeKind::ColumnRepeated,
                         format!(
                             "Another column already holds {}; \"{name}\" was kept beside it.",
-                            offered.name.to_lowercase()
+                            offered.name.to_ascii_lowercase()
                         ),
                     )
                 } else {
@@ -109,7 +110,7 @@ fn note_columns(columns: &[&Column<'_>], talk: &mut Talk) {
                         NoticeKind::ColumnUnsure,
                         format!(
                             "\"{name}\" may be {}; it was kept under its own heading.",
-                            offered.name.to_lowercase()
+                            offered.name.to_ascii_lowercase()
                         ),
                     )
                 };
@@ -163,7 +164,7 @@ fn count_rows(ctx: &Ctx<'_>, sorted: &Sorted) -> (RowCounts, Vec<LineReading>) {
             *is = LineIs::Text;
         }
     }
-    all.sort_unstable_by_key(|(row, _)| *row);
+    stats::arrange::sort_by_key(&mut all, |(row, _)| *row);
     let mut rows = RowCounts::default();
     let mut lines = Vec::new();
     for (row, is) in all {

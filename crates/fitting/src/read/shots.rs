@@ -12,8 +12,8 @@ use super::number::{Cell, scan, with_letters_read};
 use super::outcome::{LineIs, NoticeKind, ProblemKind, Role};
 use super::summary::{self, SummaryRow};
 use super::talk::{Talk, place};
+use crate::few::Set;
 use crate::session::Shot;
-use std::collections::BTreeSet;
 
 /// Columns that together make one shot of a row.
 #[derive(Debug, Clone)]
@@ -28,7 +28,7 @@ pub(super) struct Strand {
 
 /// One strand for each group of columns; one for all where there are no groups.
 pub(super) fn strands(columns: &[Column<'_>]) -> Vec<Strand> {
-    let groups: BTreeSet<usize> = columns.iter().filter_map(|c| c.group).collect();
+    let groups: Set<usize> = columns.iter().filter_map(|c| c.group).collect();
     if groups.is_empty() {
         return vec![Strand { build: None, group: None, columns: (0..columns.len()).collect() }];
     }
@@ -57,9 +57,9 @@ pub(super) struct Ctx<'a> {
     /// Something had no build and got the assumed one.
     pub(super) build_assumed: bool,
     /// Titles that gave a shot its build.
-    pub(super) titles_used: BTreeSet<usize>,
+    pub(super) titles_used: Set<usize>,
     /// Cells already found to be no label of a summary.
-    pub(super) no_labels: BTreeSet<String>,
+    pub(super) no_labels: Set<String>,
 }
 
 impl<'a> Ctx<'a> {
@@ -74,8 +74,8 @@ impl<'a> Ctx<'a> {
             outcomes: Vec::new(),
             letters_read: 0,
             build_assumed: false,
-            titles_used: BTreeSet::new(),
-            no_labels: BTreeSet::new(),
+            titles_used: Set::default(),
+            no_labels: Set::default(),
         }
     }
 }

@@ -168,7 +168,7 @@ impl Walk<'_> {
 /// The length that most columns have; of several the largest.
 fn usual_length(stacks: &[Stack]) -> Option<usize> {
     let mut lengths: Vec<usize> = stacks.iter().map(|s| s.values.len()).collect();
-    lengths.sort_unstable();
+    stats::arrange::sort(&mut lengths);
     lengths.chunk_by(|a, b| a == b).max_by_key(|same| same.len()).map(|same| same[0])
 }
 

@@ -188,7 +188,7 @@ pub(super) fn settle(draft: &mut Draft, rows: &[SummaryRow]) {
     let mut last: Option<(usize, Vec<Statistic>, std::ops::Range<usize>)> = None;
     let mut rows: Vec<&SummaryRow> = rows.iter().collect();
     // Rows of several builds, side by side, stand line by line: bring each build's together.
-    rows.sort_by_key(|row| (row.shots.end, row.build));
+    stats::arrange::sort_by_key(&mut rows, |row| (row.shots.end, row.build));
     for row in rows {
         let Some(build) = row.build else { continue };
         let same = last.as_ref().is_some_and(|(b, seen, shots)| {

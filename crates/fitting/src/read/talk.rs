@@ -110,7 +110,7 @@ impl Talk {
 
     /// All of it, problems in the order of the text.
     pub(super) fn finish(mut self) -> (Vec<Problem>, Vec<Notice>) {
-        self.problems.sort_by_key(|p| p.place.line);
+        stats::arrange::sort_by_key(&mut self.problems, |p| p.place.line);
         if self.more_problems > 0 {
             let (message, remedy) = wording(ProblemKind::More);
             self.problems.push(Problem {

@@ -11,7 +11,7 @@ pub fn infer_rounds(builds: &[usize]) -> Vec<u32> {
     let set = usual_set_size(&runs);
     let mut rounds = Vec::with_capacity(builds.len());
     let mut round = 1;
-    let mut seen = std::collections::BTreeSet::new();
+    let mut seen = crate::few::Set::default();
     for run in runs {
         let sets = sets_in(run.len(), set);
         for s in 0..sets {

@@ -121,7 +121,7 @@ impl TryFrom<Session> for super::Session {
             return Err(SessionError::SummaryBuild { summary, build: s.build, builds });
         }
         let mut measures = session.measures;
-        let mut known: std::collections::BTreeSet<MeasureId> = measures.iter().cloned().collect();
+        let mut known: crate::few::Set<MeasureId> = measures.iter().cloned().collect();
         let in_shots = session.shots.iter().flat_map(|s| s.values.keys());
         for id in in_shots.chain(session.summaries.iter().flat_map(|s| s.values.keys())) {
             if known.insert(id.clone()) {

@@ -3,13 +3,13 @@
 use super::Seen;
 use crate::analysis::allowance::{per_yard_of_carry, warm_up_deficit_yd};
 use crate::analysis::{Rule, ShotTable, levels};
+use crate::few;
 use crate::measure::{self, MeasureId};
 use crate::question::Question;
 use crate::session::{Order, Session, Shot, SummaryOf};
 use stats::choices::LONGEST_TURN;
 use stats::describe::{MAD_TO_SD, mad, mean, median};
 use stats::{Level, OrderedShot};
-use std::collections::BTreeMap;
 
 /// A head start from warming up below this many yards of carry is not worth a word.
 const SMALLEST_HEAD_START_YD: f64 = 1.0;
@@ -131,23 +131,20 @@ fn unequal(counts: [(usize, usize); 2]) -> Option<Seen> {
 
 /// Gaps in the shots' own numbers, counted over the session, or build by build where each starts again.
 fn numbers_missing(session: &Session) -> Option<Seen> {
-    let mut all: Vec<u32> = session.shots.iter().filter_map(|s| s.number).collect();
-    let total = all.len();
-    all.sort_unstable();
-    all.dedup();
+    let total = session.shots.iter().filter(|s| s.number.is_some()).count();
+    let all = stats::arrange::distinct(session.shots.iter().filter_map(|s| s.number));
     let sequences = if all.len() == total {
         vec![all]
     } else {
-        let mut by_build: BTreeMap<usize, Vec<u32>> = BTreeMap::new();
+        let mut by_build: few::Map<usize, Vec<u32>> = few::Map::default();
         for shot in &session.shots {
-            by_build.entry(shot.build).or_default().extend(shot.number);
+            by_build.entry(shot.build, Vec::new).extend(shot.number);
         }
         by_build.into_values().collect()
     };
     let (mut missing, mut first) = (0, None);
-    for mut numbers in sequences {
-        numbers.sort_unstable();
-        numbers.dedup();
+    for numbers in sequences {
+        let numbers = stats::arrange::distinct(numbers);
         for pair in numbers.windows(2) {
             let gap = (pair[1] - pair[0] - 1) as usize;
             if gap > 0 {

@@ -156,6 +156,6 @@ pub(crate) fn trust(
     let few = removals_to_flip.map(|shots| Seen::FewShotsDecide { shots });
     let seen = look::look(session, question, candidate).into_iter().chain(few);
     let mut findings: Vec<TrustFinding> = seen.map(|seen| words::say(session, question, seen)).collect();
-    findings.sort_by_key(|f| f.weight);
+    stats::arrange::sort_by_key(&mut findings, |f| f.weight);
     findings
 }

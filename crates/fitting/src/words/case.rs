@@ -161,7 +161,9 @@ impl<'a> Case<'a> {
 /// The text with its first letter as a capital.
 pub(crate) fn capital(text: &str) -> String {
     let mut chars = text.chars();
-    chars.next().map_or_else(String::new, |first| first.to_uppercase().chain(chars).collect())
+    chars
+        .next()
+        .map_or_else(String::new, |first| std::iter::once(first.to_ascii_uppercase()).chain(chars).collect())
 }
 
 /// Sentences one after the other, empty ones passed over.

@@ -24,7 +24,7 @@ impl Subject {
         if let Some(known) = measure::known(id) {
             return Self {
                 id: id.clone(),
-                name: known.name.to_lowercase(),
+                name: known.name.to_ascii_lowercase(),
                 unit: unit_suffix(known.unit),
                 decimals: usize::from(known.decimals),
             };

@@ -1,0 +1,135 @@
+//! A set and a map for a few keys, kept in ascending order in a list.
+//!
+//! They answer as the standard library's B-trees do and are a tenth as large once compiled, which is done
+//! anew for each type of key and value. Putting in a key that is not the last moves those behind it: not
+//! for keys by the ten thousand.
+
+/// A few different things, in ascending order.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(crate) struct Set<T>(Vec<T>);
+
+impl<T> Default for Set<T> {
+    fn default() -> Self {
+        Self(Vec::new())
+    }
+}
+
+impl<T: Ord> Set<T> {
+    /// Puts one in; whether it is new.
+    pub(crate) fn insert(&mut self, item: T) -> bool {
+        match self.0.binary_search(&item) {
+            Ok(_) => false,
+            Err(at) => {
+                self.0.insert(at, item);
+                true
+            }
+        }
+    }
+
+    pub(crate) fn contains<Q: Ord + ?Sized>(&self, item: &Q) -> bool
+    where
+        T: std::borrow::Borrow<Q>,
+    {
+        self.0.binary_search_by(|there| there.borrow().cmp(item)).is_ok()
+    }
+
+    pub(crate) fn len(&self) -> usize {
+        self.0.len()
+    }
+
+    pub(crate) fn is_empty(&self) -> bool {
+        self.0.is_empty()
+    }
+
+    pub(crate) fn clear(&mut self) {
+        self.0.clear();
+    }
+
+    pub(crate) fn iter(&self) -> std::slice::Iter<'_, T> {
+        self.0.iter()
+    }
+}
+
+impl<T: Ord> FromIterator<T> for Set<T> {
+    fn from_iter<I: IntoIterator<Item = T>>(items: I) -> Self {
+        Self(stats::arrange::distinct(items))
+    }
+}
+
+impl<T: Ord> Extend<T> for Set<T> {
+    fn extend<I: IntoIterator<Item = T>>(&mut self, items: I) {
+        items.into_iter().for_each(|item| _ = self.insert(item));
+    }
+}
+
+impl<T> IntoIterator for Set<T> {
+    type Item = T;
+    type IntoIter = std::vec::IntoIter<T>;
+
+    fn into_iter(self) -> Self::IntoIter {
+        self.0.into_iter()
+    }
+}
+
+/// A few keys with their values, in ascending order of the keys.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(crate) struct Map<K, V>(Vec<(K, V)>);
+
+impl<K, V> Default for Map<K, V> {
+    fn default() -> Self {
+        Self(Vec::new())
+    }
+}
+
+impl<K: Ord, V> Map<K, V> {
+    /// The value of a key, made on the spot when it has none.
+    pub(crate) fn entry(&mut self, key: K, make: impl FnOnce() -> V) -> &mut V {
+        let at = match self.0.binary_search_by(|(there, _)| there.cmp(&key)) {
+            Ok(at) => at,
+            Err(at) => {
+                self.0.insert(at, (key, make()));
+                at
+            }
+        };
+        &mut self.0[at].1
+    }
+
+    pub(crate) fn values(&self) -> impl Iterator<Item = &V> {
+        self.0.iter().map(|(_, value)| value)
+    }
+
+    pub(crate) fn into_values(self) -> impl Iterator<Item = V> {
+        self.0.into_iter().map(|(_, value)| value)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use std::collections::{BTreeMap, BTreeSet};
+
+    const ITEMS: [u32; 9] = [5, 1, 4, 1, 5, 9, 2, 6, 5];
+
+    #[test]
+    fn the_set_answers_as_a_tree_does() {
+        let (mut set, mut tree) = (Set::default(), BTreeSet::new());
+        for item in ITEMS {
+            assert_eq!(set.insert(item), tree.insert(item));
+        }
+        assert!(set.iter().eq(tree.iter()));
+        assert_eq!(set, ITEMS.into_iter().collect());
+        assert!(set.contains(&9) && !set.contains(&7));
+        assert_eq!((set.len(), set.is_empty()), (6, false));
+    }
+
+    #[test]
+    fn the_map_answers_as_a_tree_does() {
+        let (mut map, mut tree) = (Map::default(), BTreeMap::new());
+        for item in ITEMS {
+            *map.entry(item, || 0) += 1;
+            *tree.entry(item).or_insert(0) += 1;
+        }
+        assert!(map.values().eq(tree.values()));
+        assert!(map.into_values().eq(tree.into_values()));
+    }
+}
