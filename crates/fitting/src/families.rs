@@ -16,15 +16,17 @@ pub(crate) struct Member {
 }
 
 /// Divides the error rate of 'different' among comparisons, in place. Pairs without a comparison take no part.
+/// Says whether any of them passes.
 ///
 /// Comparisons are stepped through from the smallest p. The first that fails stops the steps: its divisor
 /// holds for all after it, so that none of them can pass.
-pub(crate) fn divide(family: &mut [Member]) {
+pub(crate) fn divide(family: &mut [Member]) -> bool {
     let p = |member: &Member| member.pair.comparison.as_ref().ok().map(Comparison::p_value);
     let mut steps: Vec<(f64, usize)> =
         family.iter().enumerate().filter_map(|(i, member)| Some((p(member)?, i))).collect();
     stats::arrange::sort_by(&mut steps, |a, b| a.0.total_cmp(&b.0));
-    let mut divisor = steps.len();
+    let all = steps.len();
+    let mut divisor = all;
     let mut stopped = false;
     for (p, i) in steps {
         let levels = &mut family[i].levels;
@@ -37,4 +39,21 @@ pub(crate) fn divide(family: &mut [Member]) {
             divisor -= 1;
         }
     }
+    divisor < all
+}
+
+/// The measures that were not asked for, beside the one that was: `family` holds every measure of every candidate,
+/// `asked` those of the measure asked for, which are divided first and keep the whole error rate.
+///
+/// As long as none of those passes, the rest share only half of it: the chance of any false 'different' would
+/// otherwise add up, and was measured above its limit. Once one passes, nothing has been spent in vain.
+pub(crate) fn divide_all(family: &mut [Member], asked: &mut [Member]) {
+    if !divide(asked) {
+        for member in family.iter_mut() {
+            if let Ok(level) = Level::missing(member.levels.different.alpha() / 2.0) {
+                member.levels.different = level;
+            }
+        }
+    }
+    divide(family);
 }

@@ -88,8 +88,7 @@ pub(crate) fn judge(session: &Session, question: &Question) -> Vec<Judgment> {
         }
     }
     let mut asked: Vec<families::Member> = judged[..candidates.len()].to_vec();
-    families::divide(&mut judged);
-    families::divide(&mut asked);
+    families::divide_all(&mut judged, &mut asked);
     judged.splice(..candidates.len(), asked);
     let pairs = measures
         .iter()

@@ -118,7 +118,7 @@ impl Comparison {
     /// is held to its share of the error. For spreads the former only.
     fn shots_to_settle(&self, margin: f64, candidates: usize) -> Option<u32> {
         let strict = Level::missing(Level::P95.alpha() / candidates.max(1) as f64).ok()?;
-        let shots = match &self.basis {
+        let shots = whole_turns(match &self.basis {
             Basis::Difference(_) => {
                 let size = margin / self.shot_sd;
                 let detect = stats::power::shots_to_detect(size, strict, PLANNED_POWER)?.tool;
@@ -128,7 +128,16 @@ impl Comparison {
             Basis::Spread(spread) => {
                 stats::shots_for_ratio(margin, spread.pooled_kurtosis(1.0), strict, PLANNED_POWER)?
             }
-        };
+        });
         u32::try_from(shots).ok()
     }
+}
+
+/// Shots in a turn of the tests that the words advise.
+const TURN: usize = 3;
+
+/// A number of shots that fills its last turn: a started one costs a round's degree of freedom and gives less.
+#[must_use]
+pub fn whole_turns(shots: usize) -> usize {
+    shots.div_ceil(TURN) * TURN
 }

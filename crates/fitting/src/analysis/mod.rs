@@ -12,7 +12,7 @@ pub mod levels;
 mod pair;
 mod shots;
 
-pub use comparison::{Basis, Comparison};
+pub use comparison::{Basis, Comparison, whole_turns};
 pub use estimate::{Counts, Estimate, Group, Method, Numbers, Range, RatioTest, TextbookTest};
 pub use levels::{Levels, Rule, levels};
 pub use pair::{Aspect, Pair, compare};

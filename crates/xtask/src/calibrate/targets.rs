@@ -7,6 +7,7 @@ use super::sessions::{
     BALL_SPEED, CARRY, Design, Kind, OFFLINE, SPIN_RATE, answer, averages_only, first_rounds, fixed,
 };
 use crate::simulate::model::{NONE, Parameters, STRONG, TYPICAL};
+use fitting::analysis::whole_turns;
 use fitting::question::{LookedAfter, Question, Stopping};
 use fitting::verdict::DecisionKind;
 
@@ -152,15 +153,16 @@ fn power(effort: Effort) -> Vec<Row> {
     for (measure, name, unit, sd, margins) in cases {
         for margin in margins {
             let size = margin / sd;
-            let detect = power::shots_to_detect(size, Level::P95, PLANNED_POWER).map_or(0, |n| n.tool);
-            let same =
-                power::shots_for_equivalence(size, 0.0, Level::P90, PLANNED_POWER).map_or(0, |n| n.tool);
+            let detect =
+                power::shots_to_detect(size, Level::P95, PLANNED_POWER).map_or(0, |n| whole_turns(n.tool));
+            let same = power::shots_for_equivalence(size, 0.0, Level::P90, PLANNED_POWER)
+                .map_or(0, |n| whole_turns(n.tool));
             for (each, shift, wanted, word) in [
                 (detect, margin, DecisionKind::Different, "called different"),
                 (same, 0.0, DecisionKind::Same, "called the same"),
             ] {
                 let kind = Kind::in_turn(TYPICAL, each, seed(7, rows.len())).with_shift(measure, shift);
-                let found = rate(sessions(2_500, effort), |number| {
+                let found = rate(sessions(10_000, effort), |number| {
                     let question = Question { margin: Some(margin), ..fixed(measure) };
                     let decision = answer(kind.session(number, &[measure]), question).answer.decision;
                     // 'Different, too small to matter' also shows that they are the same for the purpose.
