@@ -24,3 +24,4 @@ pub mod trust;
 pub mod units;
 pub mod verdict;
 pub mod words;
+pub mod write;

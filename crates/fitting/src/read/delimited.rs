@@ -67,19 +67,19 @@ fn line_ends(cell: &str) -> u32 {
 }
 
 /// Line numbers of growing byte positions; CR, LF and CRLF each end one line.
-struct Lines<'a> {
+pub(super) struct Lines<'a> {
     bytes: &'a [u8],
     at: usize,
     line: u32,
 }
 
 impl<'a> Lines<'a> {
-    fn new(text: &'a str) -> Self {
+    pub(super) fn new(text: &'a str) -> Self {
         Self { bytes: text.as_bytes(), at: 0, line: 1 }
     }
 
     /// The line of the first byte at or behind a position that is no line end.
-    fn line_at(&mut self, position: u64) -> u32 {
+    pub(super) fn line_at(&mut self, position: u64) -> u32 {
         let position = usize::try_from(position).unwrap_or(usize::MAX);
         while let Some(&byte) = self.bytes.get(self.at) {
             let ends = match byte {

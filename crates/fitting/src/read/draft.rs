@@ -8,7 +8,7 @@ use crate::session::{Build, CustomMeasure, Session, Shot};
 use std::collections::BTreeMap;
 
 /// Room for so many values there is for every text, however short.
-const LEAST_SLOTS: usize = 500_000;
+pub(super) const LEAST_SLOTS: usize = 500_000;
 
 /// Most measures of one session.
 const MOST_MEASURES: usize = 200;

@@ -38,10 +38,11 @@ impl Grid {
         }
     }
 
-    /// Takes the last row back when it holds nothing.
+    /// Takes the last row back when it holds nothing but delimiters.
     pub(super) fn drop_if_blank(&mut self) {
         let Some(index) = self.rows.len().checked_sub(1) else { return };
-        if self.filled(index) == 0
+        let blank = |cell: &str| cell.chars().all(|c| matches!(c, ',' | ';' | '|'));
+        if self.cells(index).all(blank)
             && let Some(row) = self.rows.pop()
         {
             self.ends.truncate(row.first as usize);

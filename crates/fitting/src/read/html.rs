@@ -4,6 +4,7 @@
 //! the markup survives; what is left is text.
 
 use super::grid::Grid;
+use super::lines::line_ends;
 
 /// Cells one tag may span; more is a mistake or an attack.
 const WIDEST: usize = 50;
@@ -58,7 +59,7 @@ pub(super) fn cut(text: &str) -> (Grid, Option<u32>) {
         };
         let Some(end) = end else { break };
         let tag = &rest[..end];
-        walk.line += u32::try_from(tag.matches('\n').count()).unwrap_or(0);
+        walk.line += line_ends(tag);
         if skipped.is_none() {
             walk.tag(&tag[1..]);
         }
@@ -86,7 +87,7 @@ struct Walk {
 
 impl Walk {
     fn text(&mut self, text: &str) {
-        self.line += u32::try_from(text.matches('\n').count()).unwrap_or(0);
+        self.line += line_ends(text);
         push_decoded(&mut self.cell, text);
     }
 
@@ -126,7 +127,12 @@ impl Walk {
 
     fn end_cell(&mut self) {
         if self.in_row && self.span > 0 {
-            self.grid.push(super::number::trim(&self.cell));
+            let text = super::number::trim(&self.cell);
+            if text.contains(['\n', '\r', '\t']) {
+                self.grid.push(&text.split_whitespace().collect::<Vec<_>>().join(" "));
+            } else {
+                self.grid.push(text);
+            }
             (1..self.span).for_each(|_| self.grid.push(""));
         }
         self.span = 0;

@@ -183,8 +183,8 @@ impl Scanner<'_> {
 
     fn skip_between(&mut self) {
         while let Some(c) = self.peek().filter(|c| c.is_whitespace() || matches!(c, ',' | ':' | '\u{feff}')) {
-            self.line += u32::from(c == '\n');
             self.at += c.len_utf8();
+            self.line += u32::from(c == '\n' || c == '\r' && !self.text[self.at..].starts_with('\n'));
         }
     }
 

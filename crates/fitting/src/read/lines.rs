@@ -23,6 +23,14 @@ pub(super) fn numbered(text: &str) -> impl Iterator<Item = (u32, &str)> {
     })
 }
 
+/// Number of line ends in a text.
+pub(super) fn line_ends(text: &str) -> u32 {
+    let bytes = text.as_bytes();
+    let ends =
+        |(at, byte): (usize, &u8)| *byte == b'\n' || *byte == b'\r' && bytes.get(at + 1) != Some(&b'\n');
+    u32::try_from(bytes.iter().enumerate().filter(|found| ends(*found)).count()).unwrap_or(u32::MAX)
+}
+
 /// One cell in each line. The second value is the line from which on nothing was read.
 pub(super) fn whole(text: &str) -> (Grid, Option<u32>) {
     fill(text, |grid, line| grid.push(line))

@@ -22,6 +22,7 @@ mod grid;
 mod heading;
 mod hints;
 mod html;
+mod join;
 mod json;
 mod layout;
 pub mod limits;
@@ -30,6 +31,7 @@ mod names;
 mod number;
 mod order;
 mod outcome;
+mod own;
 mod own_measures;
 mod plausible;
 mod position;
@@ -45,6 +47,7 @@ mod vocabulary;
 
 pub use decode::{Decoded, Encoding, decode};
 pub use hints::Hints;
+pub use join::join;
 pub use outcome::{
     ColumnReading, Delimiter, Layout, LineIs, LineReading, Notice, NoticeKind, Place, Problem, ProblemKind,
     ReadResult, Reading, Role, RowCounts, Statistic, SummaryGap, UnitSource,
@@ -65,6 +68,9 @@ use talk::{Talk, place};
 #[must_use]
 pub fn read(text: &str, hints: &Hints) -> ReadResult {
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+    if let Some(own) = own::read(text, hints) {
+        return own;
+    }
     let mut talk = Talk::default();
     if text.chars().all(number::is_blank) {
         talk.problem(ProblemKind::EmptyText, place(0, ""), "");

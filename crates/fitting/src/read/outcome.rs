@@ -162,8 +162,8 @@ pub struct LineReading {
 
 /// How the rows were sorted.
 ///
-/// `shots + summaries + headings + problems` is every row that was not blank. A row is a line,
-/// save where a quoted cell spans lines, in HTML and JSON (where it is a table row or an object),
+/// `shots + summaries + headings + problems` is every row that holds more than spaces and
+/// delimiters. A row is a line, save where a quoted cell spans lines, in HTML and JSON (where it is a table row or an object),
 /// and for columns that stand one below the other (where it is a shot).
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]

@@ -1,0 +1,297 @@
+//! What must hold for every text and every session, whatever stands in it.
+
+use fitting::measure::MeasureId;
+use fitting::read::{Delimiter, Hints, Layout, LineIs, ReadResult, Role, decode, join, read};
+use fitting::session::{Build, CustomMeasure, Order, Session, Shot, Summary, SummaryOf, SummaryValue};
+use fitting::write::write_csv;
+use proptest::collection::vec;
+use proptest::option;
+use proptest::prelude::*;
+use std::collections::{BTreeMap, BTreeSet};
+
+/// Any characters, half of them those that texts are made of.
+fn characters(most: usize) -> impl Strategy<Value = String> {
+    vec(prop_oneof![any::<char>(), (0x20_u8..0x7F).prop_map(char::from)], 0..most)
+        .prop_map(|all| all.into_iter().collect())
+}
+
+/// Names that have broken readers: markup, formulas, marks, quotes, line ends, words of the trade.
+fn name() -> impl Strategy<Value = String> {
+    prop_oneof![
+        4 => vec(prop::sample::select(('A'..='Z').chain('0'..='9').chain([' ']).collect::<Vec<_>>()), 1..12)
+            .prop_map(|all| all.into_iter().collect::<String>()),
+        2 => characters(40),
+        2 => prop::sample::select(vec![
+            "", " ", "=1+1", "+A1", "-5", "@x", "'", "''", "'=1", "\t", "\r\n", "a\nb", "a,b", "a;b", "\"", "\"\"",
+            "Average", "Carry", "shot", "build", "columns", "id", "?", "N/A", "<b>x</b>", "\u{202e}abc", "\u{feff}",
+            "\u{a0}", "Straight Answer session", "12", "L 5", "－1", " =2", "ｶ",
+        ])
+        .prop_map(str::to_owned),
+        1 => Just("x".repeat(10_000)),
+    ]
+}
+
+fn value() -> impl Strategy<Value = Option<f64>> {
+    option::of(prop_oneof![
+        4 => (-4000_i32..40_000).prop_map(|v| f64::from(v) / 10.0),
+        2 => any::<f64>().prop_filter("finite", |v| v.is_finite()),
+        1 => Just(-0.0),
+    ])
+}
+
+fn summary_value() -> impl Strategy<Value = SummaryValue> {
+    (value(), value(), value(), value()).prop_map(|(mean, sd, low, high)| SummaryValue {
+        mean,
+        sd,
+        low,
+        high,
+    })
+}
+
+prop_compose! {
+    fn session()(
+        names in vec(name(), 1..5),
+        known in prop::sample::subsequence(vec!["carry", "offline", "ball_speed", "smash"], 0..4),
+        own in vec((name(), name(), name()), 0..3),
+    )(
+        shots in vec((0..names.len(), option::of(any::<u32>()), option::of(any::<u32>()), vec(value(), known.len() + own.len()), option::of(name())), 0..12),
+        summaries in vec((0..names.len(), option::of(any::<u32>()), 0..3_u8, vec(option::of(summary_value()), known.len() + own.len()), option::of(any::<u32>())), 0..4),
+        order in 0..3_u8,
+        names in Just(names), known in Just(known), own in Just(own),
+    ) -> Session {
+        let mut measures: Vec<MeasureId> = known.iter().map(|id| MeasureId::from(*id)).collect();
+        // Ids are unique; names need not be.
+        let custom: Vec<CustomMeasure> = own.into_iter().enumerate().map(|(at, (id, name, unit))| {
+            CustomMeasure { id: MeasureId(format!("{id}{at}")), name, unit }
+        }).collect();
+        measures.extend(custom.iter().map(|c| c.id.clone()));
+        let shots = shots.into_iter()
+            .map(|(build, round, number, values, left_out)| Shot { build, round, number, values, left_out })
+            .collect();
+        let summaries = summaries.into_iter().map(|(build, n, of, values, line)| Summary {
+            build, n, line,
+            of: [SummaryOf::All, SummaryOf::Best, SummaryOf::Chosen][usize::from(of)],
+            values: measures.iter().cloned().zip(values).filter_map(|(id, v)| Some((id, v?))).collect(),
+        }).collect();
+        let order = [Order::Interleaved, Order::Blocked, Order::Unknown][usize::from(order)];
+        Session { builds: names.into_iter().map(|name| Build { name }).collect(), measures, custom, shots, summaries, order }
+    }
+}
+
+/// Cells and marks that mean something to the reader.
+fn piece() -> impl Strategy<Value = String> {
+    prop_oneof![
+        6 => (-99_999_i32..99_999).prop_map(|v| (f64::from(v) / 10.0).to_string()),
+        4 => prop::sample::select(vec![
+            "Build", "Club", "Carry", "Carry (m)", "Offline", "Ball speed", "Spin rpm", "Shot", "Round", "Time",
+            "Average", "Std Dev", "Min", "Shots", "n", "A", "B", "Driver A", "Driver B", "12 L", "R3", "250 yd",
+            "25O", "-", "n/a", "14:03", "2,480", "1.234,5", "251 ± 8", "|---|", "<table>", "<tr>", "<td>", "</td>",
+            "{\"a\":1}", "[", "]", "}", "\"", "'", "=1", "best 5", "yd", "m/s", "°", "\u{2212}4", "Left out", "Head", "Shaft",
+        ]).prop_map(str::to_owned),
+        1 => characters(12),
+    ]
+}
+
+prop_compose! {
+    fn text()(
+        rows in vec(vec(piece(), 0..7), 0..14),
+        delimiter in prop::sample::select(vec![",", "\t", ";", "|", "  ", " ", "\n"]),
+        end in prop::sample::select(vec!["\n", "\r\n", "\r", "\n\n"]),
+    ) -> String {
+        rows.iter().map(|row| row.join(delimiter)).collect::<Vec<_>>().join(end)
+    }
+}
+
+fn hints() -> impl Strategy<Value = Hints> {
+    let role = prop::sample::select(vec![
+        Role::Build,
+        Role::Round,
+        Role::Number,
+        Role::Time,
+        Role::Count,
+        Role::LeftOut,
+        Role::Ignored,
+        Role::Measure("carry".into()),
+        Role::Measure("own".into()),
+        Role::Deviation("carry".into()),
+        Role::Low("offline".into()),
+        Role::High("own".into()),
+    ]);
+    let layout = prop::sample::select(vec![
+        Layout::Rows,
+        Layout::Blocks,
+        Layout::ColumnPerBuild,
+        Layout::SideBySide,
+        Layout::ColumnAfterColumn,
+        Layout::Averages,
+        Layout::MeasuresDown,
+    ]);
+    let delimiter = prop::sample::select(vec![
+        Delimiter::Comma,
+        Delimiter::Tab,
+        Delimiter::Semicolon,
+        Delimiter::Pipe,
+        Delimiter::Spaces,
+        Delimiter::Lines,
+        Delimiter::Html,
+        Delimiter::Json,
+    ]);
+    let is = prop::sample::select(vec![
+        LineIs::Shot,
+        LineIs::Summary,
+        LineIs::Headings,
+        LineIs::Units,
+        LineIs::Build,
+        LineIs::Text,
+        LineIs::Problem,
+    ]);
+    (
+        (option::of(delimiter), option::of(layout), option::of(prop::sample::select(vec![".", ",", "x"]))),
+        prop::collection::btree_map(0_usize..7, role, 0..3),
+        prop::collection::btree_map(0_usize..7, piece(), 0..2),
+        prop::collection::btree_map(0_u32..12, is, 0..3),
+        (option::of(name()), option::of(any::<bool>())),
+    )
+        .prop_map(|((delimiter, layout, mark), columns, units, lines, (build, letters))| Hints {
+            delimiter,
+            layout,
+            decimal_mark: mark.map(str::to_owned),
+            columns,
+            units,
+            lines,
+            build,
+            letters_as_digits: letters,
+            ..Hints::default()
+        })
+}
+
+/// What holds for every reading.
+fn check(text: &str, result: &ReadResult) -> Result<(), TestCaseError> {
+    let session = &result.session;
+    for shot in &session.shots {
+        prop_assert!(shot.build < session.builds.len());
+        prop_assert_eq!(shot.values.len(), session.measures.len());
+        prop_assert!(shot.values.iter().flatten().all(|v| v.is_finite()));
+        prop_assert!(shot.values.iter().any(Option::is_some), "a shot without a value in {:?}", text);
+    }
+    let ids: BTreeSet<&MeasureId> = session.measures.iter().collect();
+    prop_assert_eq!(ids.len(), session.measures.len());
+    for summary in &session.summaries {
+        prop_assert!(summary.build < session.builds.len());
+        prop_assert!(summary.values.keys().all(|id| ids.contains(id)));
+    }
+    for id in ids {
+        let known = fitting::measure::known(id).is_some();
+        prop_assert!(known || session.custom.iter().any(|c| c.id == *id), "{id} has no name");
+    }
+    let names: BTreeSet<&str> = session.builds.iter().map(|b| b.name.as_str()).collect();
+    prop_assert_eq!(names.len(), session.builds.len());
+    prop_assert!(!session.shots.is_empty() || !session.summaries.is_empty() || !result.problems.is_empty());
+    // A session as read crosses the boundary and comes back the same.
+    let wire = serde_json::to_string(session).expect("plain data");
+    let back: Session = serde_json::from_str(&wire).expect("a session");
+    prop_assert_eq!(&back, session);
+    Ok(())
+}
+
+/// Rows that are not blank, where every line is a row.
+fn rows(text: &str) -> usize {
+    let blank = |c: char| {
+        c.is_whitespace()
+            || matches!(c, ',' | ';' | '\u{feff}' | '\u{200b}'..='\u{200f}' | '\u{202a}'..='\u{202e}' | '\u{2060}'..='\u{2069}')
+    };
+    text.split(['\n', '\r']).filter(|line| line.chars().any(|c| !blank(c))).count()
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(1500))]
+
+    #[test]
+    fn a_written_session_reads_back_identical(session in session()) {
+        let text = write_csv(&session);
+        let result = read(&text, &Hints::default());
+        prop_assert_eq!(&result.session, &session, "{}", text);
+        let holds_nothing = session.shots.is_empty() && session.summaries.is_empty();
+        prop_assert_eq!(result.problems.len(), usize::from(holds_nothing));
+        // Another round changes nothing either, and a spreadsheet's line ends do not matter.
+        prop_assert_eq!(write_csv(&result.session), text);
+    }
+
+    #[test]
+    fn no_cell_of_a_written_session_is_a_formula(session in session()) {
+        let text = write_csv(&session);
+        let mut reader = csv::ReaderBuilder::new().has_headers(false).flexible(true).from_reader(text.as_bytes());
+        for record in reader.records() {
+            let record = record.expect("the text is CSV");
+            for cell in &record {
+                let risky = cell.trim_start().starts_with(['=', '+', '@', '-', '\t', '\r']);
+                prop_assert!(!risky || cell.parse::<f64>().is_ok(), "{cell:?} is a formula");
+            }
+        }
+    }
+
+    #[test]
+    fn any_text_is_read(text in characters(400), hints in hints()) {
+        check(&text, &read(&text, &hints))?;
+    }
+
+    #[test]
+    fn any_bytes_are_read(bytes in vec(any::<u8>(), 0..400)) {
+        let text = decode(&bytes).text;
+        check(&text, &read(&text, &Hints::default()))?;
+    }
+
+    #[test]
+    fn any_table_is_read(text in text(), hints in hints()) {
+        check(&text, &read(&text, &hints))?;
+    }
+
+    #[test]
+    fn every_line_is_counted_once(text in text()) {
+        // Quotes may join lines; there a row is not a line.
+        let text = text.replace(['"', '\'', '|', '{', '['], " ");
+        let result = read(&text, &Hints::default());
+        let reading = &result.reading;
+        if !matches!(reading.delimiter, Delimiter::Html | Delimiter::Json) && reading.layout != Layout::ColumnAfterColumn {
+            prop_assert_eq!(reading.rows.total(), rows(&text), "{:?}\n{:?}", text, reading);
+        }
+    }
+
+    #[test]
+    fn reading_is_the_same_with_every_line_end(text in text()) {
+        let plain = text.replace("\r\n", "\n").replace('\r', "\n");
+        prop_assume!(!plain.contains('"'));
+        let one = read(&plain, &Hints::default());
+        for end in ["\r\n", "\r"] {
+            let other = read(&plain.replace('\n', end), &Hints::default());
+            prop_assert_eq!(&one.session, &other.session);
+            prop_assert_eq!(&one.problems, &other.problems);
+        }
+    }
+
+    #[test]
+    fn joining_keeps_every_shot(one in session(), other in session()) {
+        let joined = join(&[one.clone(), other.clone()]);
+        prop_assert_eq!(joined.shots.len(), one.shots.len() + other.shots.len());
+        prop_assert_eq!(joined.summaries.len(), one.summaries.len() + other.summaries.len());
+        let sum = |s: &Session, id: &MeasureId| {
+            let at = s.measure_index(id);
+            s.shots.iter().filter_map(|shot| shot.values.get(at?).copied().flatten()).filter(|v| v.abs() < 1e6).count()
+        };
+        for id in &joined.measures {
+            prop_assert_eq!(sum(&joined, id), sum(&one, id) + sum(&other, id));
+        }
+        let per_build = |s: &Session| {
+            let mut counts: BTreeMap<String, usize> = BTreeMap::new();
+            for shot in &s.shots {
+                *counts.entry(s.builds[shot.build].name.clone()).or_default() += 1;
+            }
+            counts
+        };
+        let mut expected = per_build(&one);
+        for (name, n) in per_build(&other) {
+            *expected.entry(name).or_default() += n;
+        }
+        prop_assert_eq!(per_build(&joined), expected);
+    }
+}
