@@ -75,6 +75,9 @@ static ROWS: [Row; 15] = {
     ]
 };
 
+/// Bytes of the longest spelling, with room to spare.
+const LONGEST_SPELLING: usize = 14;
+
 impl SourceUnit {
     /// As shown to the golfer, and as a hint names it.
     #[must_use]
@@ -88,17 +91,20 @@ impl SourceUnit {
     /// The unit that a spelling stands for, in any case, with or without points.
     #[must_use]
     pub fn from_text(text: &str) -> Option<Self> {
-        if text.len() > 24 {
+        if text.len() > 24 || text.starts_with(|c: char| c.is_ascii_digit()) {
             return None;
         }
-        let plain: String = text.chars().filter(|c| !c.is_whitespace() && !matches!(c, '.' | '/')).collect();
-        let plain = plain.to_ascii_lowercase();
-        if plain.is_empty() {
+        // Points and slashes say nothing: "m/s" is "ms", "r.p.m." is "rpm".
+        let plain: String = text
+            .chars()
+            .filter(|c| !c.is_whitespace() && !matches!(c, '.' | '/'))
+            .map(|c| c.to_ascii_lowercase())
+            .collect();
+        if plain.is_empty() || plain.len() > LONGEST_SPELLING {
             return None;
         }
-        ROWS.iter()
-            .find(|row| row.spellings.split(' ').any(|s| s == plain || s.replace('/', "") == plain))
-            .map(|row| row.unit)
+        let same = |spelling: &str| spelling.bytes().filter(|b| *b != b'/').eq(plain.bytes());
+        ROWS.iter().find(|row| row.spellings.split(' ').any(same)).map(|row| row.unit)
     }
 
     /// A value in this unit, in the canonical unit; `None` when they do not measure the same thing.

@@ -2,7 +2,8 @@
 
 use super::number::trim;
 use super::outcome::Statistic;
-use super::vocabulary::{STATISTICS, WORDS, Word, lists};
+pub(super) use super::vocabulary::statistic;
+use super::vocabulary::{WORDS, Word, lists, look_up};
 use crate::measure::MEASURES;
 use crate::units::SourceUnit;
 
@@ -45,27 +46,6 @@ pub(super) fn words(text: &str) -> Vec<String> {
         words.push(word);
     }
     words
-}
-
-fn look_up(word: &str) -> Option<Word> {
-    let measure =
-        MEASURES.iter().find(|m| same_without_spaces(m.id, word) || same_without_spaces(m.name, word));
-    if let Some(measure) = measure {
-        return Some(Word::Measure(measure.id));
-    }
-    WORDS.iter().find(|(_, list)| lists(list, word)).map(|(word, _)| *word)
-}
-
-/// Whether a name, without its spaces and underscores and in lower case, is this word.
-fn same_without_spaces(name: &str, word: &str) -> bool {
-    let mut letters = word.bytes();
-    name.bytes().filter(|b| b.is_ascii_alphanumeric()).all(|b| letters.next() == Some(b.to_ascii_lowercase()))
-        && letters.next().is_none()
-}
-
-/// The figure of a summary that a word names.
-pub(super) fn statistic(word: &str) -> Option<Statistic> {
-    STATISTICS.iter().find(|(_, list)| lists(list, word)).map(|(statistic, _)| *statistic)
 }
 
 /// Understands one heading.

@@ -4,6 +4,8 @@
 //! The names and ids of [`crate::measure::MEASURES`] are understood without standing here.
 
 use super::outcome::Statistic;
+use crate::measure::MEASURES;
+use std::sync::OnceLock;
 
 /// How strongly a heading says that its column names the builds.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -149,7 +151,7 @@ pub(super) static WORDS: [(Word, &str); 33] = [
 
 /// Words that name a figure of a summary; written without spaces.
 pub(super) static STATISTICS: [(Statistic, &str); 7] = [
-    (Statistic::Mean, "average averages avg avgs ave mean means ø avrg averaged"),
+    (Statistic::Mean, "average averages avg avgs ave mean means ø Ø avrg averaged"),
     (Statistic::Median, "median med"),
     (
         Statistic::Deviation,
@@ -162,7 +164,50 @@ pub(super) static STATISTICS: [(Statistic, &str); 7] = [
     (Statistic::Count, "count n shots numberofshots shotcount noofshots #shots ofshots"),
 ];
 
-/// Whether one of the words in a list, set apart by spaces, is this one.
+/// Whether one of the words in a list, set apart by spaces, is this one. For short lists.
 pub(super) fn lists(words: &str, word: &str) -> bool {
     words.split(' ').any(|w| w == word)
+}
+
+/// Longest word that is looked up.
+const LONGEST: usize = 24;
+
+/// What a word, in lower case and without spaces, stands for as a heading.
+pub(super) fn look_up(word: &str) -> Option<Word> {
+    static INDEX: OnceLock<Vec<(String, Word)>> = OnceLock::new();
+    find(INDEX.get_or_init(index_words), word)
+}
+
+/// The figure of a summary that a word names.
+pub(super) fn statistic(word: &str) -> Option<Statistic> {
+    static INDEX: OnceLock<Vec<(String, Statistic)>> = OnceLock::new();
+    let index = || {
+        let all = STATISTICS.iter().flat_map(|(s, list)| list.split(' ').map(|w| (w.to_owned(), *s)));
+        sorted(all.collect())
+    };
+    find(INDEX.get_or_init(index), word)
+}
+
+fn index_words() -> Vec<(String, Word)> {
+    let squashed = |name: &str| -> String {
+        name.chars().filter(char::is_ascii_alphanumeric).map(|c| c.to_ascii_lowercase()).collect()
+    };
+    let measures =
+        MEASURES.iter().flat_map(|m| [m.id, m.name].map(|name| (squashed(name), Word::Measure(m.id))));
+    let words = WORDS.iter().flat_map(|(word, list)| list.split_whitespace().map(|w| (w.to_owned(), *word)));
+    sorted(measures.chain(words).collect())
+}
+
+/// By word; of equal words the first stays first.
+fn sorted<T>(mut index: Vec<(String, T)>) -> Vec<(String, T)> {
+    stats::arrange::sort_by(&mut index, |a, b| a.0.cmp(&b.0));
+    index
+}
+
+fn find<T: Copy>(index: &[(String, T)], word: &str) -> Option<T> {
+    if word.is_empty() || word.len() > LONGEST {
+        return None;
+    }
+    let at = index.partition_point(|(known, _)| known.as_str() < word);
+    index.get(at).filter(|(known, _)| known == word).map(|(_, value)| *value)
 }
