@@ -1072,8 +1072,8 @@ export type Role = "build" | "round" | "number" | "time" | "count" | "left_out" 
 /**
  * How the rows were sorted.
  *
- * `shots + summaries + headings + problems` is every row that was not blank. A row is a line,
- * save where a quoted cell spans lines, in HTML and JSON (where it is a table row or an object),
+ * `shots + summaries + headings + problems` is every row that holds more than spaces and
+ * delimiters. A row is a line, save where a quoted cell spans lines, in HTML and JSON (where it is a table row or an object),
  * and for columns that stand one below the other (where it is a shot).
  */
 export type RowCounts = {

@@ -10,7 +10,7 @@ use super::names::Names;
 use super::number::{Cell, scan};
 use super::outcome::{Layout, LineIs, NoticeKind, ProblemKind, Role, Statistic};
 use super::shots::{ASSUMED_BUILD, Ctx};
-use super::summary::shots_meant;
+use super::summary::{MOST_SUMMARIES, shots_meant};
 use super::talk::{Talk, place};
 use super::vocabulary::{Word, lists};
 use crate::measure::{self, MeasureId};
@@ -127,8 +127,12 @@ pub(super) fn read_block(ctx: &mut Ctx<'_>, block: &Block, columns: &[Column<'_>
             ctx.talk.problem(ProblemKind::NoNumberInRow, place(line, ""), &name);
             LineIs::Problem
         } else {
-            summary.build = ctx.draft.build(&name, ctx.hints);
-            ctx.draft.session.summaries.push(summary);
+            if ctx.draft.session.summaries.len() < MOST_SUMMARIES {
+                summary.build = ctx.draft.build(&name, ctx.hints);
+                ctx.draft.session.summaries.push(summary);
+            } else {
+                ctx.too_many_summaries = true;
+            }
             LineIs::Summary
         };
         ctx.outcomes.push((row, outcome));

@@ -78,7 +78,8 @@ fn canonical(figure: &Figure<'_>, column: &Column<'_>) -> Option<(f64, f64)> {
     let step = 10_f64.powi(-i32::try_from(value.decimals.min(9)).unwrap_or(0));
     let Some(known) = column.measure().and_then(measure::known) else { return Some((value.value, step)) };
     let Some(unit) = figure.unit.or(column.unit) else { return Some((value.value, step)) };
-    Some((unit.convert(value.value, known.unit)?, unit.convert(step, known.unit)?))
+    let converted = unit.convert(value.value, known.unit).filter(|v| v.is_finite())?;
+    Some((converted, unit.convert(step, known.unit)?))
 }
 
 /// "7", "#7", "Shot 7", "7.": the one whole number in a cell.

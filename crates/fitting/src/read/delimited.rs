@@ -4,10 +4,15 @@
 //! the rest of the text, so such a text is read again with quotes as plain characters.
 
 use super::grid::Grid;
+use super::lines::numbered;
 use super::outcome::Delimiter;
+use std::borrow::Cow;
 
 /// A quoted cell longer than this many lines is taken for a quote that was never closed.
 const LONGEST_QUOTED: u32 = 30;
+
+/// Delimiters in one line beyond which the line is not read on.
+const MOST_IN_LINE: usize = 1000;
 
 /// Lines looked at to find the delimiter.
 const SAMPLE: usize = 400;
@@ -19,21 +24,38 @@ pub(super) struct Cut {
     pub(super) quotes_ignored: bool,
     /// Line from which on the text was not read, because it holds too many rows or cells.
     pub(super) stopped_at: Option<u32>,
+    /// The first line that was not read to its end.
+    pub(super) long_line: Option<u32>,
 }
 
 /// Cuts text at a delimiter of one byte.
 pub(super) fn cut(text: &str, delimiter: u8) -> Cut {
-    match records(text, delimiter, true) {
-        Some(cut) => cut,
-        None => records(text, delimiter, false).map_or_else(
-            || Cut { grid: Grid::default(), quotes_ignored: true, stopped_at: None },
-            |cut| Cut { quotes_ignored: true, ..cut },
-        ),
+    let (text, long_line) = without_long_lines(text, char::from(delimiter));
+    let quoted = records(&text, delimiter, true);
+    let quotes_ignored = quoted.is_none();
+    let (grid, stopped_at) = quoted.or_else(|| records(&text, delimiter, false)).unwrap_or_default();
+    Cut { grid, quotes_ignored, stopped_at, long_line }
+}
+
+/// The text with overlong lines ended early, and the first line that was.
+///
+/// No table has so many columns, and a record's bookkeeping would cost many times its text.
+fn without_long_lines(text: &str, delimiter: char) -> (Cow<'_, str>, Option<u32>) {
+    let too_long = |line: &str| line.len() > MOST_IN_LINE && line.matches(delimiter).count() > MOST_IN_LINE;
+    let Some((first, _)) = numbered(text).find(|(_, line)| too_long(line)) else {
+        return (Cow::Borrowed(text), None);
+    };
+    let mut kept = String::with_capacity(text.len());
+    for (_, line) in numbered(text) {
+        let end = line.match_indices(delimiter).nth(MOST_IN_LINE).map_or(line.len(), |(at, _)| at);
+        kept.push_str(&line[..end]);
+        kept.push('\n');
     }
+    (Cow::Owned(kept), Some(first))
 }
 
 /// `None` when a quote seems never to close.
-fn records(text: &str, delimiter: u8, quoting: bool) -> Option<Cut> {
+fn records(text: &str, delimiter: u8, quoting: bool) -> Option<(Grid, Option<u32>)> {
     let mut reader = csv::ReaderBuilder::new()
         .has_headers(false)
         .flexible(true)
@@ -59,7 +81,7 @@ fn records(text: &str, delimiter: u8, quoting: bool) -> Option<Cut> {
         record.iter().for_each(plain);
         grid.drop_if_blank();
     }
-    Some(Cut { grid, quotes_ignored: false, stopped_at })
+    Some((grid, stopped_at))
 }
 
 fn line_ends(cell: &str) -> u32 {

@@ -32,7 +32,8 @@ pub(super) fn words(text: &str) -> Vec<String> {
     let mut words = Vec::new();
     let mut word = String::new();
     let mut before = ' ';
-    for c in text.chars() {
+    // A heading or label says what it says early on.
+    for c in text.chars().take(200) {
         let inside = c.is_alphanumeric() || matches!(c, '#' | '°' | '%');
         if (!inside || (before.is_ascii_lowercase() && c.is_ascii_uppercase())) && !word.is_empty() {
             words.push(std::mem::take(&mut word));

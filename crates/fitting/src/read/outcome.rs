@@ -306,6 +306,8 @@ pub enum NoticeKind {
     SummaryDisagrees,
     /// Averages stand in the file and agree with its rows.
     SummaryAgrees,
+    /// More summary rows than are kept; the further ones were counted only.
+    TooManySummaries,
     /// Averages without a deviation: the largest usual one will be taken.
     DeviationMissing,
     /// Averages without a number of shots: no verdict can come from them.

@@ -285,7 +285,7 @@ impl Receipt<'_, '_> {
         let value = figure.value(self.mark).or_else(|| figure.value(self.mark.other()))?.value;
         let Some(known) = id.and_then(measure::known) else { return Some(value) };
         match figure.unit.or(unit) {
-            Some(unit) => unit.convert(value, known.unit),
+            Some(unit) => unit.convert(value, known.unit).filter(|v| v.is_finite()),
             None => Some(value),
         }
     }

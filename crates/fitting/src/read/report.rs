@@ -149,6 +149,11 @@ fn note_counts(ctx: &mut Ctx<'_>) {
         let message = format!("No build is named, so \"{ASSUMED_BUILD}\" was taken.");
         ctx.talk.notice(NoticeKind::BuildAssumed, place(0, ""), message);
     }
+    if ctx.too_many_summaries {
+        let message =
+            "There are more summary rows than can be kept; the further ones were not compared.".to_owned();
+        ctx.talk.notice(NoticeKind::TooManySummaries, place(0, ""), message);
+    }
     if ctx.letters_read > 0 {
         let message = format!("Letters were read as digits in {} cells, as asked.", ctx.letters_read);
         ctx.talk.notice(NoticeKind::LettersRead, place(0, ""), message);

@@ -56,6 +56,8 @@ pub(super) struct Ctx<'a> {
     pub(super) letters_read: usize,
     /// Something had no build and got the assumed one.
     pub(super) build_assumed: bool,
+    /// There were more summaries than are kept.
+    pub(super) too_many_summaries: bool,
     /// Titles that gave a shot its build.
     pub(super) titles_used: Set<usize>,
     /// Cells already found to be no label of a summary.
@@ -74,6 +76,7 @@ impl<'a> Ctx<'a> {
             outcomes: Vec::new(),
             letters_read: 0,
             build_assumed: false,
+            too_many_summaries: false,
             titles_used: Set::default(),
             no_labels: Set::default(),
         }

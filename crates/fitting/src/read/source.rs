@@ -62,5 +62,8 @@ fn delimited_cells(text: &str, delimiter: Delimiter, talk: &mut Talk) -> (Grid, 
             "A quotation mark never closes; quotation marks were read as plain characters.".to_owned();
         talk.notice(NoticeKind::QuotesIgnored, place(0, ""), message);
     }
+    if let Some(line) = cut.long_line {
+        talk.problem(ProblemKind::TooManyCells, place(line, ""), "more than 1,000 cells");
+    }
     (cut.grid, delimiter, cut.stopped_at)
 }

@@ -9,6 +9,9 @@ use super::shots::{Ctx, Strand};
 use super::vocabulary::{Word, lists};
 use crate::session::{Summary, SummaryOf, SummaryValue};
 
+/// Summary rows that are kept and compared; a session has a few for each build.
+pub(super) const MOST_SUMMARIES: usize = 2000;
+
 /// What the label of a summary row says.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Label {
@@ -170,6 +173,10 @@ pub(super) fn take_row(
             None => build,
         };
         let shots = since..ctx.draft.session.shots.len();
+        if ctx.summaries.len() >= MOST_SUMMARIES {
+            ctx.too_many_summaries = true;
+            continue;
+        }
         ctx.summaries.push(SummaryRow {
             line,
             statistic: label.statistic,

@@ -12,9 +12,22 @@ pub(super) struct Talk {
     more_notices: usize,
 }
 
-pub(super) fn place(line: u32, column: &str) -> Place {
-    let column = if column.is_empty() { None } else { Some(shortened(column)) };
-    Place { line, column }
+/// A line and a column's heading, while nothing is said about them yet.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct At<'a> {
+    line: u32,
+    column: &'a str,
+}
+
+pub(super) fn place(line: u32, column: &str) -> At<'_> {
+    At { line, column }
+}
+
+impl At<'_> {
+    fn place(self) -> Place {
+        let column = if self.column.is_empty() { None } else { Some(shortened(self.column)) };
+        Place { line: self.line, column }
+    }
 }
 
 /// Message and remedy of each kind of problem.
@@ -68,7 +81,7 @@ fn wording(kind: ProblemKind) -> (&'static str, &'static str) {
 
 impl Talk {
     /// Adds a problem.
-    pub(super) fn problem(&mut self, kind: ProblemKind, place: Place, found: &str) {
+    pub(super) fn problem(&mut self, kind: ProblemKind, place: At<'_>, found: &str) {
         self.suggest(kind, place, found, None);
     }
 
@@ -76,7 +89,7 @@ impl Talk {
     pub(super) fn suggest(
         &mut self,
         kind: ProblemKind,
-        place: Place,
+        place: At<'_>,
         found: &str,
         suggestion: Option<String>,
     ) {
@@ -87,7 +100,7 @@ impl Talk {
         let (message, remedy) = wording(kind);
         self.problems.push(Problem {
             kind,
-            place,
+            place: place.place(),
             found: shortened(found),
             message: message.to_owned(),
             remedy: remedy.to_owned(),
@@ -96,12 +109,12 @@ impl Talk {
     }
 
     /// Adds a notice.
-    pub(super) fn notice(&mut self, kind: NoticeKind, place: Place, message: String) {
+    pub(super) fn notice(&mut self, kind: NoticeKind, place: At<'_>, message: String) {
         if self.notices.len() >= MAX_LISTED {
             self.more_notices += 1;
             return;
         }
-        self.notices.push(Notice { kind, place, message });
+        self.notices.push(Notice { kind, place: place.place(), message });
     }
 
     pub(super) fn has_problems(&self) -> bool {
