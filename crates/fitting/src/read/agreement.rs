@@ -53,6 +53,9 @@ pub(super) fn compare(draft: &Draft, rows: &[SummaryRow], talk: &mut Talk) -> Ve
             });
         }
     }
+    if left == 0 {
+        talk.notice(NoticeKind::TooManySummaries, place(0, ""), NOT_ALL.to_owned());
+    }
     for gap in &gaps {
         talk.notice(NoticeKind::SummaryDisagrees, place(gap.line, ""), disagreement(draft, gap));
     }
@@ -62,6 +65,10 @@ pub(super) fn compare(draft: &Draft, rows: &[SummaryRow], talk: &mut Talk) -> Ve
     }
     gaps
 }
+
+/// Said when not all summaries were kept or compared.
+pub(super) const NOT_ALL: &str =
+    "There are more summary rows than can be kept; the further ones were not compared.";
 
 /// Figures that are compared at most: two for each measure of a hundred builds are far fewer.
 const MOST_COMPARED: usize = 20_000;

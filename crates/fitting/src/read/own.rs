@@ -1,5 +1,6 @@
 //! The tool's own CSV, as [`crate::write::write_csv`] writes it, also after a spreadsheet had it.
 
+use super::decimal;
 use super::draft::LEAST_SLOTS;
 use super::hints::Hints;
 use super::limits::{MAX_BYTES, MAX_ROWS, prefix, shortened};
@@ -144,8 +145,8 @@ impl Own {
 
     fn value(&mut self, record: &csv::StringRecord, measure: usize, line: u32) -> Option<f64> {
         let text = record.get(FIRST_MEASURE + measure).map(str::trim).filter(|text| !text.is_empty())?;
-        let parsed = if self.comma { text.replace(',', ".").parse() } else { text.parse() };
-        let value = parsed.ok().filter(|v: &f64| v.is_finite());
+        let value =
+            if self.comma { decimal::written(&text.replace(',', ".")) } else { decimal::written(text) };
         if value.is_none() && text != UNKNOWN {
             let heading = self.headings.get(measure).cloned().unwrap_or_default();
             self.talk.problem(ProblemKind::NotANumber, place(line, &heading), text);

@@ -150,9 +150,7 @@ fn note_counts(ctx: &mut Ctx<'_>) {
         ctx.talk.notice(NoticeKind::BuildAssumed, place(0, ""), message);
     }
     if ctx.too_many_summaries {
-        let message =
-            "There are more summary rows than can be kept; the further ones were not compared.".to_owned();
-        ctx.talk.notice(NoticeKind::TooManySummaries, place(0, ""), message);
+        ctx.talk.notice(NoticeKind::TooManySummaries, place(0, ""), super::agreement::NOT_ALL.to_owned());
     }
     if ctx.letters_read > 0 {
         let message = format!("Letters were read as digits in {} cells, as asked.", ctx.letters_read);
