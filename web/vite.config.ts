@@ -1,6 +1,6 @@
 /** How the page is built: relative paths, so that `dist` works under any sub-path of any host. */
 import { defineConfig, type Plugin } from "vite";
-import { calibrationTable } from "./calibration.js";
+import { methodsPage } from "./methods/plugin.mjs";
 
 /** The build server injects styles and a socket that the page's own policy forbids; the built page keeps the policy. */
 const policyOnlyWhenBuilt: Plugin = {
@@ -11,7 +11,7 @@ const policyOnlyWhenBuilt: Plugin = {
 
 export default defineConfig({
   base: "./",
-  plugins: [policyOnlyWhenBuilt, calibrationTable],
+  plugins: [policyOnlyWhenBuilt, methodsPage()],
   build: {
     outDir: "../dist",
     emptyOutDir: true,

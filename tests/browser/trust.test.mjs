@@ -61,27 +61,3 @@ test("every shot fits a small phone, and its choice is large enough for a thumb"
   assert.ok(height >= 44, `${height} px`);
   await context.close();
 });
-
-test("the methods page opens from the numbers, without a script, and says what each method cannot do", async () => {
-  for (const colorScheme of ["light", "dark"]) {
-    const { page, context, watched } = await open("#example=fair", { colorScheme });
-    await answer(page);
-    await page.getByText("The numbers behind this").click();
-    const beside = page.waitForEvent("popup");
-    await page.locator("#numbers").getByRole("link", { name: /How the answer is found/ }).click();
-    const opened = await beside;
-    await opened.waitForLoadState();
-    assert.match(opened.url(), /methods\.html$/);
-    assert.equal(await opened.locator("script").count(), 0);
-    const methods = await opened.locator("section:has(.formula)").allInnerTexts();
-    assert.ok(methods.length >= 10 && methods.every((text) => /Source[\s\S]*What it cannot do/.test(text)));
-    for (const [, id] of (await opened.locator("nav").innerHTML()).matchAll(/#([a-z-]+)/g)) assert.equal(await opened.locator(`#${id}`).count(), 1, id);
-    assert.equal(await overflows(opened), false);
-    assert.deepEqual(await faults(opened), []);
-    assert.ok(await page.locator("#answer-headline").isVisible(), "the shots stay where they were");
-    assertQuiet(watched);
-    await opened.getByRole("link", { name: "Back to the checker" }).first().click();
-    await opened.locator("#text").waitFor();
-    await context.close();
-  }
-});

@@ -19,10 +19,27 @@ export function numbers(report: Report, state: State, session: Session): Templat
       <summary><h3>The numbers behind this</h3></summary>
       <p class="hint">
         All gaps are the other club minus yours. The tables are plain textbook results; the answer above is held to wider limits.
-        <a href="./methods.html" target="_blank" rel="noopener">How the answer is found (opens beside this page)</a>.
+        <a href="./methods.html#${methodsSection(report)}" target="_blank" rel="noopener">How the answer is found (opens beside this page)</a>.
       </p>
       ${ordered.map((finding, at) => measured(finding, at === 0, state, session))}
     </details>`;
+}
+
+/** Where the methods page explains the comparison that decided. */
+function methodsSection({ answer: { estimate } }: Report): string {
+  switch (estimate?.method) {
+    case "rounds":
+      return "rounds";
+    case "welch_with_allowance":
+      return "blocked";
+    case "summary_with_allowance":
+    case "summary_assumed_spread":
+      return "averages";
+    case "spread_ratio":
+      return "scatter";
+    case undefined:
+      return "decision";
+  }
 }
 
 function measured({ baseline, candidate, measure, numbers, estimate }: Finding, open: boolean, state: State, session: Session): TemplateResult {
