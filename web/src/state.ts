@@ -40,6 +40,8 @@ export interface State {
   turn: number;
   /** Where the answer is, seen from the screen. */
   answerIs: AnswerPlace;
+  /** What was said by hand of single shots, by their place: why one is left out, or null that it counts. */
+  setAside: Readonly<Record<number, string | null>>;
   /** Rows of the list of shots that are open to view. */
   shotsShown: number;
   seen: Seen | null;
@@ -76,6 +78,7 @@ export const start: State = {
   wants: null,
   turn: 0,
   answerIs: "below",
+  setAside: {},
   shotsShown: SHOTS_AT_ONCE,
   seen: null,
 };
@@ -125,22 +128,28 @@ function wish(state: State, wants: "read" | "check"): Pick<State, "wants" | "tur
 
 function afterReading(state: State, read: ReadResult): State {
   const question = settled(state.question, read.session, state.measures);
-  const kept = state.read ? withReasons(read, state.read.session.shots) : read;
-  return { ...state, read: kept, question, trouble: null, ...wish(state, "check") };
+  const setAside = isSameShots(read.session.shots, state.read?.session.shots ?? []) ? state.setAside : {};
+  return { ...state, read: withReasons(read, setAside), setAside, question, trouble: null, ...wish(state, "check") };
 }
 
-/** The text read again, another unit say, keeps the shots that were set aside, as long as they are the same shots. */
-function withReasons(read: ReadResult, before: readonly Shot[]): ReadResult {
-  const { shots } = read.session;
-  const isSame = shots.length === before.length && shots.every((shot, index) => shot.number === before[index]?.number);
-  if (!isSame) return read;
-  const kept = shots.map((shot, index) => ({ ...shot, left_out: before[index]?.left_out ?? shot.left_out }));
-  return { ...read, session: { ...read.session, shots: kept } };
+/** The text read again, in another unit say, may hold the same shots or quite others. */
+function isSameShots(shots: readonly Shot[], before: readonly Shot[]): boolean {
+  const same = (one: Shot, other: Shot | undefined) => one.number === other?.number && one.build === other.build;
+  return shots.length === before.length && shots.every((shot, index) => same(shot, before[index]));
 }
 
-function afterLeavingOut(state: State, read: ReadResult, { shot: at, reason }: { shot: number; reason: string | null }): State {
-  const shots = read.session.shots.map((shot, index) => (index === at ? { ...shot, left_out: reason } : shot));
-  return { ...state, read: { ...read, session: { ...read.session, shots } }, ...wish(state, "check") };
+/** What was said by hand goes before what stands in the text. */
+function withReasons(read: ReadResult, setAside: State["setAside"]): ReadResult {
+  const shots = read.session.shots.map((shot, index) => {
+    const said = setAside[index];
+    return said === undefined ? shot : { ...shot, left_out: said };
+  });
+  return { ...read, session: { ...read.session, shots } };
+}
+
+function afterLeavingOut(state: State, read: ReadResult, { shot, reason }: { shot: number; reason: string | null }): State {
+  const setAside = { ...state.setAside, [shot]: reason };
+  return { ...state, read: withReasons(read, setAside), setAside, ...wish(state, "check") };
 }
 
 function afterAsking(state: State, before: Question, patch: QuestionPatch): State {

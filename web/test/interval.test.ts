@@ -72,6 +72,16 @@ describe("a ratio of spreads", () => {
     expect(spread.bars[0]!.coreFrom).toBe(spread.bars[0]!.from);
   });
 
+  test("an end without a limit lies at the edge", () => {
+    const { bars, ticks } = intervalGeometry({
+      rows: [{ build: 1, value: 0.8, low: 0, high: Infinity, allowance: 0, chosen: true }],
+      margin: 1.25,
+      isRatio: true,
+    });
+    expect([bars[0]!.from, bars[0]!.to]).toEqual([0, 100]);
+    expect(ticks.every(({ at }) => at > 0 && at < 100)).toBe(true);
+  });
+
   test("half and double lie equally far from 1", () => {
     const scale = ratio(0.25, 4, 10, 5);
     expect(scale.at(1) - scale.at(0.5)).toBeCloseTo(scale.at(2) - scale.at(1), 9);

@@ -38,6 +38,30 @@ describe("shots in order", () => {
     expect(bands[0]!.to).toBeCloseTo(bands[1]!.from, 9);
   });
 
+  test("a drift is one slope for its clubs, through the middle of each, and none without one", () => {
+    const shots = [shot(0, 200), shot(0, 210), shot(1, 220), shot(1, 200), shot(2, 190)];
+    expect(orderGeometry(shots)!.drifts).toEqual([]);
+    const { drifts, averages, points } = orderGeometry(shots, { change: 12, builds: [0, 1] })!;
+    expect(drifts.map(({ build }) => build)).toEqual([0, 1]);
+    const rise = ({ yFrom, yTo }: { yFrom: number; yTo: number }) => yFrom - yTo;
+    expect(rise(drifts[0]!)).toBeCloseTo(rise(drifts[1]!), 9);
+    // 12 from the first of their shots to the last, three places on: 4 from one place to the next.
+    expect(rise(drifts[0]!)).toBeCloseTo((0.4 * (points[0]!.y - points[1]!.y)), 9);
+    expect((drifts[1]!.yFrom + drifts[1]!.yTo) / 2).toBeCloseTo(averages[1]!.yFrom, 9);
+    expect(orderGeometry([shot(0, 200), shot(1, null)], { change: 5, builds: [0, 1] })!.drifts).toEqual([]);
+  });
+
+  test("many shots get a field for each club, on one scale; few share one", () => {
+    expect(orderGeometry(blocks(2, 5))!.fields.map(({ build }) => build)).toEqual([null]);
+    const { fields, points, averages } = orderGeometry(blocks(4, 60))!;
+    expect(fields.map(({ build }) => build)).toEqual([0, 1, 2, 3]);
+    const inside = points.every(({ build, y }) => y > fields[build]!.top && y < fields[build]!.bottom);
+    expect(inside).toBe(true);
+    const [first, second] = [0, 1].map((own) => points.find(({ build, value }) => build === own && value === 237)!.y);
+    expect(second! - first!).toBeCloseTo(fields[1]!.top - fields[0]!.top, 9);
+    expect(averages.every(({ build, yFrom }) => yFrom > fields[build]!.top && yFrom < fields[build]!.bottom)).toBe(true);
+  });
+
   test("equal values lie in the middle, and nothing is nothing", () => {
     const { points, top, bottom } = orderGeometry([shot(0, 5), shot(1, 5)])!;
     expect(points.map(({ y }) => y)).toEqual([(top + bottom) / 2, (top + bottom) / 2]);

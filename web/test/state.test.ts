@@ -142,6 +142,15 @@ describe("a shot left out", () => {
     expect(run(out, { type: "left_out", shot: 1, reason: null }).read?.session.shots[1]?.left_out).toBeNull();
   });
 
+  test("one that the text leaves out can be put back, and stays so", () => {
+    const marked = session(2);
+    marked.shots[2]!.left_out = "no reason given";
+    const back = run(answered(marked), { type: "left_out", shot: 2, reason: null });
+    const again = run(back, { type: "hinted", hints: { order: "blocked" } });
+    const read = run(again, { type: "read", turn: again.turn, result: readResult(marked) });
+    expect(read.read?.session.shots[2]?.left_out).toBeNull();
+  });
+
   test("stays out when the same shots are read again, and not when they are others", () => {
     const again = run(out, { type: "hinted", hints: { order: "blocked" } });
     const same = run(again, { type: "read", turn: again.turn, result: readResult(session(2, 3, ["carry", "ball_speed"])) });

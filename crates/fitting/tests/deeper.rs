@@ -3,6 +3,7 @@
 mod support;
 
 use fitting::question::{Goal, Question};
+use fitting::report::OverlayKind;
 use fitting::session::Session;
 use fitting::trust::Seen;
 use fitting::verdict::{DecisionKind, Direction, Why};
@@ -50,6 +51,14 @@ fn tighter_is_a_goal_with_a_verdict_of_its_own() {
         text.push_str(&format!("{}\n{}\n{}\n\n", w.headline, w.detail, w.next));
     }
     insta::assert_snapshot!("tighter", text);
+}
+
+#[test]
+fn a_margin_of_scatter_changed_late_is_told_in_percent() {
+    let question = Question { margin: Some(1.3), first_margin: Some(1.25), ..tighter() };
+    let overlays = answer(in_turn("carry", 5, &[250.0, 250.0], 10.0), question).overlays;
+    let changed = overlays.iter().find(|o| o.kind == OverlayKind::MarginChanged).expect("it is said");
+    assert!(changed.detail.contains("It was 25 % first and is 30 % now."), "{}", changed.detail);
 }
 
 #[test]

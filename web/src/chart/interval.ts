@@ -79,8 +79,10 @@ function zone(margin: number | null, isRatio: boolean): { low: number; high: num
 function scaleFor(rows: readonly Row[], zone: { low: number; high: number } | null, isRatio: boolean): Scale {
   const ends = rows.flatMap((row) => [row.low, row.high]).concat(zone ? [zone.low, zone.high] : []);
   if (isRatio) {
-    const widest = Math.max(...ends.filter((end) => end > 0).map((end) => Math.abs(Math.log(end))), Math.log(1.5));
-    return ratio(Math.exp(-widest), Math.exp(widest), PAD, 5);
+    const widest = Math.max(...ends.map((end) => Math.abs(Math.log(end))).filter(Number.isFinite), Math.log(1.5));
+    const scale = ratio(Math.exp(-widest), Math.exp(widest), PAD, 5);
+    // An end without a limit lies at the edge of the picture.
+    return { ...scale, at: (value) => Math.min(100, Math.max(0, scale.at(value))) };
   }
   const low = Math.min(0, ...ends);
   const high = Math.max(0, ...ends);

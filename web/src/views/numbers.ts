@@ -48,7 +48,7 @@ function measured({ baseline, candidate, measure, numbers, estimate }: Finding, 
   return html`
     <details class="measured" ?open=${open}>
       <summary><h4>${view.name}</h4></summary>
-      ${groups(numbers, view, builds)} ${tests(numbers, view)} ${scatter(numbers)} ${estimate ? widened(estimate, view) : nothing}
+      ${groups(numbers, view, builds)} ${tests(numbers, view)} ${scatter(numbers)} ${estimate ? deciding(estimate, view) : nothing}
     </details>`;
 }
 
@@ -115,20 +115,21 @@ const scatter = ({ spread }: Numbers): TemplateResult | typeof nothing =>
         <dl class="spread">
           <div>
             <dt>Scatter, other club against yours</dt>
-            <dd>${number(spread.ratio, 2)} times; it may lie from ${number(spread.low, 2)} to ${number(spread.high, 2)} <small>ratio of standard deviations, 95 % interval, Bonett</small></dd>
+            <dd>${number(spread.ratio, 2)}; it may lie from ${number(spread.low, 2)} to ${number(spread.high, 2)} <small>ratio of standard deviations, 95 % interval, Bonett</small></dd>
           </div>
           <div><dt>Equal scatters show it</dt><dd>${probability(spread.p)} <small>p, two-sided</small></dd></div>
         </dl>`
     : nothing;
 
 /** What the decision itself rests on. */
-function widened(estimate: Estimate, view: MeasureView): TemplateResult {
+function deciding(estimate: Estimate, view: MeasureView): TemplateResult {
   const ratio = estimate.method === "spread_ratio";
+  const widened = ratio ? "" : ", widened";
   const value = (x: number) => (ratio ? number(x, 2) : withUnit(signed(x, view.decimals + 1), view.unit));
   return html`
     <dl>
-      <div><dt>Held against “no difference”</dt><dd>${value(estimate.low)} to ${value(estimate.high)} <small>${percent(estimate.level)} interval, widened</small></dd></div>
-      <div><dt>Held against “the same”</dt><dd>${value(estimate.equivalence.low)} to ${value(estimate.equivalence.high)} <small>${percent(estimate.equivalence.level)} interval, widened</small></dd></div>
+      <div><dt>Held against “no difference”</dt><dd>${value(estimate.low)} to ${value(estimate.high)} <small>${percent(estimate.level)} interval${widened}</small></dd></div>
+      <div><dt>Held against “the same”</dt><dd>${value(estimate.equivalence.low)} to ${value(estimate.equivalence.high)} <small>${percent(estimate.equivalence.level)} interval${widened}</small></dd></div>
       ${estimate.order_allowance > 0
         ? html`<div><dt>Allowed for warming up and tiring</dt><dd>${withUnit(number(estimate.order_allowance, view.decimals + 1), view.unit)} <small>at each end</small></dd></div>`
         : nothing}

@@ -30,7 +30,7 @@ export function page(state: State, actions: Actions): TemplateResult {
         ${state.report?.trust.length ? part(
               "trust",
               "Can this session be trusted?",
-              html`${trust(state.report)} ${shots(session, measureView(state.report.asked.measure, state.measures, session), state.shotsShown, actions)}`,
+              html`${trust(state.report)} ${shots(session, state.report, measureView(state.report.asked.measure, state.measures, session), state.shotsShown, actions)}`,
             ) : nothing}
         ${comparable && state.question && state.report ? luckDoor(session, state.question, state.measures, actions) : nothing}
       </div>

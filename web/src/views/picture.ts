@@ -3,7 +3,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import { drawInterval } from "../chart/draw-interval.js";
 import { intervalGeometry, type Row } from "../chart/interval.js";
 import type { Finding, Report, Session } from "../engine.js";
-import { number, percent, plain, sides, signed, withUnit, type MeasureView } from "../format.js";
+import { moreOrLess, moreOrLessInWords, percent, plain, sides, signed, withUnit, type MeasureView } from "../format.js";
 import { build } from "./pieces.js";
 
 export function picture(report: Report, session: Session, measure: MeasureView): TemplateResult | typeof nothing {
@@ -12,12 +12,12 @@ export function picture(report: Report, session: Session, measure: MeasureView):
   if (!first) return nothing;
   const isRatio = first.method === "spread_ratio";
   const { margin } = report.asked;
-  const small = margin === null ? null : isRatio ? `${plain(margin, 2)} times` : withUnit(plain(margin), measure.unit);
+  const small = margin === null ? null : isRatio ? `${moreOrLessInWords(1 / margin)} to ${moreOrLessInWords(margin)}` : `below ${withUnit(plain(margin), measure.unit)}`;
   const geometry = intervalGeometry({ rows: shown.flatMap((finding) => row(finding, report)), margin, isRatio });
   const baseline = session.builds[report.asked.baseline]?.name ?? "";
   const { left, right } = sides(measure.id, isRatio);
-  const value = (x: number) => withUnit(isRatio ? `${number(x, 2)} times` : signed(x, measure.decimals), isRatio ? "" : measure.unit);
-  const end = (x: number) => (isRatio ? number(x, 2) : signed(x, measure.decimals));
+  const value = (x: number) => (isRatio ? moreOrLessInWords(x) : withUnit(signed(x, measure.decimals), measure.unit));
+  const end = (x: number) => (isRatio ? moreOrLess(x) : signed(x, measure.decimals));
   return html`
     <figure class="picture">
       <div class="sides" aria-hidden="true">
@@ -25,17 +25,17 @@ export function picture(report: Report, session: Session, measure: MeasureView):
         <span>${right} →</span>
       </div>
       ${drawInterval(geometry, {
-        alternative: alternative(shown, session, measure, baseline, small, value),
-        zone: small === null ? "no difference" : `too small to matter: below ${small}`,
+        alternative: alternative(shown, session, measure, baseline, small, value, isRatio),
+        zone: small === null ? "no difference" : `too small to matter: ${small}`,
         value,
         end,
-        tick: (x) => (isRatio ? plain(x, 2) : signed(x, measure.decimals)),
+        tick: end,
       })}
       ${shown.length > 1
         ? html`<ul class="legend">${shown.map((finding) => html`<li>${build(finding.candidate, session.builds[finding.candidate]?.name ?? "")}</li>`)}</ul>`
         : nothing}
       <figcaption>
-        ${isRatio ? "The mark is the scatter in these shots, as a multiple of the other’s." : "The mark is the gap in these shots."} The bar is where the true ${isRatio ? "multiple" : "gap"} may lie.${first.order_allowance > 0
+        The mark is ${isRatio ? "how much more or less it scattered" : "the gap"} in these shots. The bar is where the ${isRatio ? "truth" : "true gap"} may lie.${first.order_allowance > 0
           ? " Its thin ends stand for warming up and tiring."
           : nothing}
       </figcaption>
@@ -65,15 +65,16 @@ function alternative(
   baseline: string,
   small: string | null,
   value: (x: number) => string,
+  isRatio: boolean,
 ): string {
   const each = shown.flatMap(({ candidate, estimate }) =>
     estimate
       ? [
           `${session.builds[candidate]?.name ?? ""} against ${baseline}: ${value(estimate.value)} in these shots; ` +
-            `the true gap may lie from ${value(estimate.low)} to ${value(estimate.high)}, at ${percent(estimate.level)} certainty.`,
+            `the truth may lie from ${value(estimate.low)} to ${value(estimate.high)}, at ${percent(estimate.level)} certainty.`,
         ]
       : [],
   );
-  const zone = small === null ? "" : ` Gaps below ${small} are too small to matter.`;
-  return `${measure.name}. ${each.join(" ")}${zone}`;
+  const zone = small === null ? "" : ` Too small to matter: ${small}.`;
+  return `${isRatio ? "Scatter of " : ""}${measure.name}. ${each.join(" ")}${zone}`;
 }

@@ -2,8 +2,8 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { Actions } from "../actions.js";
 import { drawOrder } from "../chart/draw-order.js";
-import { orderGeometry, type OrderedShot } from "../chart/order.js";
-import type { Session } from "../engine.js";
+import { orderGeometry, type Drift, type OrderedShot } from "../chart/order.js";
+import type { Report, Session } from "../engine.js";
 import { counted, number, withUnit, type MeasureView } from "../format.js";
 import { build, choice } from "./pieces.js";
 
@@ -12,12 +12,18 @@ const DRAWN = 2000;
 const COUNTS = "";
 const REASONS = ["mishit", "wrong club", "fault of ball or reading", "other reason"];
 
-export function shots(session: Session, measure: MeasureView, shown: number, actions: Actions): TemplateResult | typeof nothing {
+export function shots(
+  session: Session,
+  report: Report,
+  measure: MeasureView,
+  shown: number,
+  actions: Actions,
+): TemplateResult | typeof nothing {
   if (session.shots.length === 0) return nothing;
   return html`
     <div class="card every-shot">
       <h3>Shots in order: ${measure.name.toLowerCase()}</h3>
-      ${session.shots.length <= DRAWN ? picture(session, measure) : html`<p class="hint">There are too many shots for a picture.</p>`}
+      ${session.shots.length <= DRAWN ? picture(session, report, measure) : html`<p class="hint">There are too many shots for a picture.</p>`}
       <details class="shot-list">
         <summary>Every shot, and leaving one out</summary>
         <p class="hint">
@@ -33,30 +39,56 @@ export function shots(session: Session, measure: MeasureView, shown: number, act
     </div>`;
 }
 
-function picture(session: Session, measure: MeasureView): TemplateResult | typeof nothing {
+function picture(session: Session, report: Report, measure: MeasureView): TemplateResult {
   const ordered = session.shots.map(
     (shot): OrderedShot => ({ build: shot.build, round: shot.round, value: shot.values[measure.id] ?? null, leftOut: shot.left_out !== null }),
   );
-  const geometry = orderGeometry(ordered);
+  const drift = driftOf(report);
+  const geometry = orderGeometry(ordered, drift?.drawn);
   if (!geometry) return html`<p class="hint">No shot has a value for this measure.</p>`;
   const value = (x: number) => withUnit(number(x, measure.decimals), measure.unit);
+  const name = (index: number) => session.builds[index]?.name ?? "";
   const each = geometry.averages.map(({ build: index, value: average }) => {
     const own = geometry.points.filter((point) => point.build === index);
-    return `${session.builds[index]?.name ?? ""}: ${counted(own.length, "shot")}, ${value(average)} on average.`;
+    return `${name(index)}: ${counted(own.length, "shot")}, ${value(average)} on average.`;
   });
   const out = geometry.points.filter(({ leftOut }) => leftOut).length;
+  const alternative = [
+    `${measure.name} of every shot, in the order hit.`,
+    ...each,
+    geometry.bands.length > 0 ? `Hit in ${counted(new Set(geometry.bands.map(({ round }) => round)).size, "round")}.` : "",
+    drift?.what ?? "",
+    out > 0 ? `${counted(out, "shot")} left out.` : "",
+    "The list below has every value.",
+  ];
   return html`
     <figure class="picture">
       ${drawOrder(geometry, {
-        alternative: `${measure.name} of every shot, in the order hit. ${each.join(" ")}${out ? ` ${counted(out, "shot")} left out.` : ""} The list below has every value.`,
+        alternative: alternative.filter(Boolean).join(" "),
         tick: (x) => number(x, measure.decimals),
       })}
-      <ul class="legend">${geometry.averages.map(({ build: index }) => html`<li>${build(index, session.builds[index]?.name ?? "")}</li>`)}</ul>
+      <ul class="legend">
+        ${geometry.averages.map(
+          ({ build: index, value: average }) => html`<li>${build(index, name(index))} <span class="count">${value(average)}</span></li>`,
+        )}
+      </ul>
       <figcaption>
-        First shot on the left, last on the right${measure.unit ? `; in ${measure.unit === "deg" ? "degrees" : measure.unit}` : ""}. The lines are each
-        club’s average.${geometry.bands.length > 0 ? " The bands are rounds." : ""}${out ? " Shots left out are struck through." : ""}
+        First shot on the left, last on the right. Broken lines: each club’s average.${geometry.bands.length > 0 ? " Bands: rounds." : ""}${geometry.drifts
+          .length > 0
+          ? " Slanted lines: the drift, whichever club was in hand."
+          : ""}${out > 0 ? " Struck through: left out." : ""}
       </figcaption>
     </figure>`;
+}
+
+/** The drift over the session, where the report has found one: for the picture, and in its words. */
+function driftOf({ trust, asked }: Report): { drawn: Drift; what: string } | undefined {
+  for (const { seen, what } of trust) {
+    if (seen.kind === "drift" && asked.candidate !== null) {
+      return { drawn: { change: seen.change, builds: [asked.baseline, asked.candidate] }, what };
+    }
+  }
+  return undefined;
 }
 
 const table = (session: Session, measure: MeasureView, actions: Actions, shown: number): TemplateResult => html`

@@ -2,11 +2,11 @@
 //! measure's own unit, and what to do.
 
 use super::case::Case;
-use super::format::{count_of, shots};
+use super::format::{count_of, number, shots};
 use crate::analysis::{Estimate, Method, Rule};
 use crate::honest_lead::HonestLead;
 use crate::judge::Judgment;
-use crate::question::Question;
+use crate::question::{Goal, Question};
 use crate::report::{Overlay, OverlayKind};
 use crate::session::{Order, Session};
 use crate::verdict::{Decision, DecisionKind};
@@ -180,13 +180,18 @@ fn margin_changed(case: &Case, question: &Question) -> Option<Overlay> {
     if (first - now).abs() < 1e-9 {
         return None;
     }
+    // A margin of scatter is a ratio, and set in hundredths more.
+    let told = |margin: f64| match case.judgment.goal {
+        Goal::Tighter => format!("{} %", number((margin - 1.0) * 100.0, 0)),
+        _ => case.subject.chosen(margin),
+    };
     overlay(
         OverlayKind::MarginChanged,
         "What counts was changed after the answer was seen.",
         format!(
             "It was {} first and is {} now. An answer is worth most under the number that was named before.",
-            case.subject.chosen(first),
-            case.subject.chosen(now)
+            told(first),
+            told(now)
         ),
     )
 }
