@@ -8,6 +8,10 @@ import { answer, answerAfter, demo, faults, overflows, paste } from "./steps.mjs
 test("the sales floor is told that its order can turn the answer around", async () => {
   const { page, context, watched } = await open("#example=floor");
   await answer(page);
+  const warning = await page.locator(".overlay", { hasText: "mixed up" }).innerText();
+  assert.match(warning, /could move carry by about 6\syd/, "what the order may have done");
+  const averages = await page.locator(".every-shot .legend").innerText();
+  assert.match(averages, /Own driver\s+average 242\syd\s+New driver\s+average 254\syd/, "the plain averages that it replaces");
   const panel = page.locator("details.trust");
   assert.match(await panel.locator("summary").innerText(), /^\d+\sserious/);
   await panel.locator("summary").click();

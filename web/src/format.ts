@@ -73,24 +73,19 @@ export function percent(share: number): string {
   return `${number(share * 100, 0)}${SPACE}%`;
 }
 
-/** From this multiple up a scatter is told as a multiple: “+150 %” is hard to picture. */
-const TOLD_AS_MULTIPLE = 2;
-
 /** A ratio of scatters as percent more or less, short enough for the end of a bar. */
 export function moreOrLess(ratio: number): string {
-  if (!Number.isFinite(ratio) || ratio <= 0) return "no limit";
-  if (ratio >= TOLD_AS_MULTIPLE) return `${plain(ratio, 1)}×`;
-  const text = signed((ratio - 1) * 100, 0);
-  return text === "0" ? "the same" : `${text}${SPACE}%`;
+  return hasLimit(ratio) ? `${signed((ratio - 1) * 100, 0)}${SPACE}%` : "no limit";
 }
 
-/** The same in words: `20 % less`, `25 % more`, `2.4 times as much`. */
+/** The same in words: `20 % less`, `25 % more`. */
 export function moreOrLessInWords(ratio: number): string {
-  if (!Number.isFinite(ratio) || ratio <= 0) return "no limit";
-  if (ratio >= TOLD_AS_MULTIPLE) return `${plain(ratio, 1)} times as much`;
+  if (!hasLimit(ratio)) return "no limit";
   const hundredths = number(Math.abs(ratio - 1) * 100, 0);
   return hundredths === "0" ? "the same" : `${hundredths}${SPACE}% ${ratio < 1 ? "less" : "more"}`;
 }
+
+const hasLimit = (ratio: number): boolean => Number.isFinite(ratio) && ratio > 0;
 
 /** How often something happens by luck, which is never zero and never certain. */
 export function share(of: number): string {

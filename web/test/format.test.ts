@@ -100,8 +100,8 @@ test("averages stand in for shots only where there are none", () => {
   ]);
 });
 
-test("a ratio of scatters is told in percent, and as a multiple where percent are hard to picture", () => {
-  expect([0.8, 1.25, 1.003, 2.44, 0.333].map(moreOrLess)).toEqual(["\u221220\u00a0%", "+25\u00a0%", "the same", "2.4×", "\u221267\u00a0%"]);
-  expect([0.8, 1.25, 1, 3].map(moreOrLessInWords)).toEqual(["20\u00a0% less", "25\u00a0% more", "the same", "3 times as much"]);
+test("a ratio of scatters is told in percent more or less", () => {
+  expect([0.8, 1.25, 1.003, 2.44].map(moreOrLess)).toEqual(["\u221220\u00a0%", "+25\u00a0%", "0\u00a0%", "+144\u00a0%"]);
+  expect([0.8, 1.25, 1, 3].map(moreOrLessInWords)).toEqual(["20\u00a0% less", "25\u00a0% more", "the same", "200\u00a0% more"]);
   expect([0, Infinity, NaN].map(moreOrLess)).toEqual(["no limit", "no limit", "no limit"]);
 });

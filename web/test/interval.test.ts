@@ -83,9 +83,10 @@ describe("a ratio of spreads", () => {
   });
 
   test("half and double lie equally far from 1", () => {
-    const scale = ratio(0.25, 4, 10, 5);
+    const scale = ratio(0.25, 4, 10);
     expect(scale.at(1) - scale.at(0.5)).toBeCloseTo(scale.at(2) - scale.at(1), 9);
-    expect(scale.ticks).toContain(1);
+    expect(scale.ticks).toEqual([0.25, 0.5, 1, 2, 4]);
+    expect([1.3, 1.6, 2.5, 30].map((end) => ratio(1 / end, end, 10).ticks.at(-1))).toEqual([1.25, 1.5, 2, 10]);
   });
 });
 

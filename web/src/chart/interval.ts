@@ -80,7 +80,7 @@ function scaleFor(rows: readonly Row[], zone: { low: number; high: number } | nu
   const ends = rows.flatMap((row) => [row.low, row.high]).concat(zone ? [zone.low, zone.high] : []);
   if (isRatio) {
     const widest = Math.max(...ends.map((end) => Math.abs(Math.log(end))).filter(Number.isFinite), Math.log(1.5));
-    const scale = ratio(Math.exp(-widest), Math.exp(widest), PAD, 5);
+    const scale = ratio(Math.exp(-widest), Math.exp(widest), PAD);
     // An end without a limit lies at the edge of the picture.
     return { ...scale, at: (value) => Math.min(100, Math.max(0, scale.at(value))) };
   }

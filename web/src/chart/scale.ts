@@ -17,16 +17,22 @@ export function linear(low: number, high: number, pad: number, count: number): S
   };
 }
 
-const RATIOS = [0.1, 0.2, 0.25, 0.33, 0.5, 0.67, 0.8, 1, 1.25, 1.5, 2, 3, 4, 5, 10];
+/** Marks worth a place on a scale of ratios, each set for a wider one than the set before. */
+const RATIOS: readonly (readonly number[])[] = [
+  [0.8, 1, 1.25],
+  [0.67, 1, 1.5],
+  [0.5, 1, 2],
+  [0.25, 0.5, 1, 2, 4],
+  [0.2, 1, 5],
+  [0.1, 1, 10],
+];
 
 /** A scale for ratios: half and double lie equally far from 1. */
-export function ratio(low: number, high: number, pad: number, count: number): Scale {
-  const straight = linear(Math.log(low), Math.log(high), pad, count);
-  const inside = RATIOS.filter((value) => value >= low && value <= high);
-  const every = Math.max(1, Math.ceil(inside.length / (count + 1)));
-  const one = inside.indexOf(1);
+export function ratio(low: number, high: number, pad: number): Scale {
+  const straight = linear(Math.log(low), Math.log(high), pad, 1);
+  const inside = (marks: readonly number[]) => marks.every((value) => value >= low && value <= high);
   return {
     at: (value) => straight.at(Math.log(value)),
-    ticks: inside.filter((_, index) => (index - one) % every === 0),
+    ticks: [...(RATIOS.findLast(inside) ?? [1])],
   };
 }

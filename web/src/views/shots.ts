@@ -69,7 +69,7 @@ function picture(session: Session, report: Report, measure: MeasureView): Templa
       })}
       <ul class="legend">
         ${geometry.averages.map(
-          ({ build: index, value: average }) => html`<li>${build(index, name(index))} <span class="count">${value(average)}</span></li>`,
+          ({ build: index, value: average }) => html`<li>${build(index, name(index))} <span class="count">average ${value(average)}</span></li>`,
         )}
       </ul>
       <figcaption>

@@ -154,7 +154,10 @@ pub(super) fn say(session: &Session, question: &Question, seen: Seen) -> TrustFi
                 (false, true) => "Club speed was not measured.",
             }
             .to_owned(),
-            "Without them nobody can say whether the club or the swing made a difference.".to_owned(),
+            format!(
+                "Without {} nobody can say whether the club or the swing made a difference.",
+                if *club_speed || *strike { "it" } else { "them" }
+            ),
             "Ask for club speed, and mark the face to see where the ball was struck.".to_owned(),
         ),
         Seen::AveragesOnly => (
