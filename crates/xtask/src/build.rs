@@ -10,12 +10,26 @@ use wasm_bindgen_cli_support::Bindgen;
 /// The one target besides the native one.
 pub(crate) const WASM_TARGET: &str = "wasm32-unknown-unknown";
 
-const NAME: &str = "straight_answer";
+/// What the web side loads from `web/pkg/`.
+struct Package {
+    /// The crate it is built from.
+    of: &'static str,
+    /// What its files are called.
+    name: &'static str,
+}
+
+/// The first is for every visitor; what follows is loaded when it is needed.
+const PACKAGES: [Package; 2] = [
+    Package { of: "straight-answer", name: "straight_answer" },
+    Package { of: "straight-answer-workbook", name: "straight_answer_workbook" },
+];
 
 /// Builds everything.
 pub(crate) fn site() -> Result<()> {
     install_web_packages()?;
-    package()?;
+    add_wasm_target()?;
+    PACKAGES.iter().try_for_each(package)?;
+    fs::write(root().join("web/pkg/package.json"), manifest())?;
     run(&mut npm(&["run", "--silent", "build"])?)?;
     if !root().join("dist/index.html").is_file() {
         bail!("the web build left no dist/index.html");
@@ -47,20 +61,12 @@ pub(crate) fn install_web_packages() -> Result<()> {
     Ok(())
 }
 
-/// Builds the crate `straight-answer` and generates the package in `web/pkg/` from it.
-fn package() -> Result<()> {
-    add_wasm_target()?;
-    run(&mut cargo(&[
-        "build",
-        "--quiet",
-        "--package=straight-answer",
-        "--profile=wasm",
-        "--target",
-        WASM_TARGET,
-    ]))?;
-    let compiled = target_folder().join(WASM_TARGET).join("wasm").join(NAME).with_extension("wasm");
+/// Builds a crate and generates its package in `web/pkg/` from it.
+fn package(Package { of, name }: &Package) -> Result<()> {
+    run(&mut cargo(&["build", "--quiet", "--package", of, "--profile=wasm", "--target", WASM_TARGET]))?;
+    let compiled = target_folder().join(WASM_TARGET).join("wasm").join(name).with_extension("wasm");
     let folder = root().join("web/pkg");
-    let shipped = folder.join(format!("{NAME}_bg.wasm"));
+    let shipped = folder.join(format!("{name}_bg.wasm"));
     if is_newer(&shipped, &[compiled.clone(), std::env::current_exe()?]) {
         return Ok(());
     }
@@ -68,7 +74,7 @@ fn package() -> Result<()> {
     let aside = target_folder().join("generated-package");
     Bindgen::new()
         .input_path(&compiled)
-        .out_name(NAME)
+        .out_name(name)
         .web(true)?
         .typescript(true)
         .remove_name_section(true)
@@ -78,11 +84,10 @@ fn package() -> Result<()> {
         .generate(&aside)?;
     fs::create_dir_all(&folder)?;
     for ending in [".js", ".d.ts", "_bg.wasm.d.ts"] {
-        let file = format!("{NAME}{ending}");
+        let file = format!("{name}{ending}");
         fs::copy(aside.join(&file), folder.join(&file))?;
     }
-    fs::write(folder.join("package.json"), manifest())?;
-    shrink(&aside.join(format!("{NAME}_bg.wasm")), &shipped)
+    shrink(&aside.join(format!("{name}_bg.wasm")), &shipped)
 }
 
 /// wasm-opt from the npm package `binaryen`, with the features that rustc turns on by default.
@@ -102,20 +107,22 @@ fn shrink(generated: &Path, shipped: &Path) -> Result<()> {
     ]);
     run(command.arg("--output").arg(shipped).arg(generated))?;
     let (before, after) = (fs::metadata(generated)?.len(), fs::metadata(shipped)?.len());
-    println!("wasm: {before} bytes, {after} after wasm-opt");
+    let name = shipped.file_name().unwrap_or_default().display();
+    println!("{name}: {before} bytes, {after} after wasm-opt");
     Ok(())
 }
 
 /// Makes Node and bundlers read the generated script as a module.
 fn manifest() -> String {
+    let [Package { name, .. }, ..] = PACKAGES;
     format!(
         r#"{{
   "name": "straight-answer",
   "version": "{}",
   "license": "MIT OR Apache-2.0",
   "type": "module",
-  "main": "{NAME}.js",
-  "types": "{NAME}.d.ts",
+  "main": "{name}.js",
+  "types": "{name}.d.ts",
   "sideEffects": false
 }}
 "#,

@@ -1,8 +1,8 @@
 //! What a visitor downloads before the first answer, compressed, against its budgets.
 //!
-//! Counted from the built files: index.html, the scripts and styles it names, what those import
-//! statically, and the wasm. Parts that load when opened are not counted. Compressed with gzip -9
-//! one by one, as static hosts do.
+//! Counted from the built files: index.html, the scripts, styles and wasm it names, and what those
+//! import statically. Parts that load when opened are listed below it and not counted. Compressed
+//! with gzip -9 one by one, as static hosts do.
 
 use crate::shell::root;
 use anyhow::{Context, Result, bail};
@@ -29,15 +29,13 @@ const EVERYTHING: Budget = Budget { what: "everything", aim: 200 * KB, ceiling: 
 
 /// Prints every file of the first answer and fails when a budget is passed.
 pub(crate) fn print_and_check() -> Result<()> {
-    let dist = root().join("dist");
+    let dist = root().join("dist").canonicalize().context("dist/: run `cargo xtask build`")?;
     let mut wasm = 0;
     let mut script_and_style = 0;
     let mut everything = 0;
-    for file in first_answer_files(&dist)? {
-        let bytes = fs::read(&file).with_context(|| file.display().to_string())?;
-        let compressed = compressed_size(&bytes)?;
-        let name = file.strip_prefix(&dist).unwrap_or(&file).display().to_string();
-        println!("   {compressed:>7} of {:>7}  {name}", bytes.len());
+    let first = first_answer_files(&dist)?;
+    for file in &first {
+        let compressed = print_size(file, &dist)?;
         everything += compressed;
         match file.extension().and_then(|ending| ending.to_str()) {
             Some("wasm") => wasm += compressed,
@@ -54,7 +52,25 @@ pub(crate) fn print_and_check() -> Result<()> {
     if wasm == 0 || script_and_style == 0 {
         bail!("no wasm or no script found from dist/index.html: the count cannot be right");
     }
+    println!("   later, when it is needed:");
+    for file in walk(&dist)?.iter().filter(|file| is_loaded(file) && !first.contains(*file)) {
+        print_size(file, &dist)?;
+    }
     if passed.is_empty() { Ok(()) } else { bail!("too large: {}", passed.join(", ")) }
+}
+
+/// Prints what a file weighs and returns it, after gzip.
+fn print_size(file: &Path, dist: &Path) -> Result<usize> {
+    let bytes = fs::read(file).with_context(|| file.display().to_string())?;
+    let compressed = compressed_size(&bytes)?;
+    let name = file.strip_prefix(dist).unwrap_or(file).display();
+    println!("   {compressed:>7} of {:>7}  {name}", bytes.len());
+    Ok(compressed)
+}
+
+fn is_loaded(file: &Path) -> bool {
+    let ending = file.extension().and_then(|ending| ending.to_str());
+    ending.is_some_and(|ending| ["js", "css", "wasm"].contains(&ending))
 }
 
 fn compressed_size(bytes: &[u8]) -> Result<usize> {
@@ -77,20 +93,16 @@ fn first_answer_files(dist: &Path) -> Result<BTreeSet<PathBuf>> {
         let folder = file.parent().unwrap_or(dist);
         waiting.extend(imported_by(&script).iter().map(|name| folder.join(name)));
     }
-    for entry in walk(dist)? {
-        if entry.extension().is_some_and(|ending| ending == "wasm") {
-            found.insert(entry);
-        }
-    }
     found.into_iter().map(|file| file.canonicalize().with_context(|| file.display().to_string())).collect()
 }
 
-/// Scripts, styles and preloaded modules that a page names.
+/// Scripts, styles, wasm and preloaded modules that a page names.
 fn named_in_page(html: &str) -> Vec<&str> {
     html.split('<')
         .filter(|tag| {
             tag.starts_with("script")
-                || (tag.starts_with("link") && (tag.contains("stylesheet") || tag.contains("modulepreload")))
+                || (tag.starts_with("link")
+                    && ["stylesheet", "modulepreload", "application/wasm"].iter().any(|it| tag.contains(it)))
         })
         .filter_map(|tag| ["src=\"", "href=\""].iter().find_map(|key| tag.split_once(key)))
         .filter_map(|(_, rest)| rest.split('"').next())
@@ -136,8 +148,9 @@ mod tests {
     #[test]
     fn a_page_names_its_scripts_and_styles() {
         let html = r#"<link rel="icon" href="./i.svg"><link rel="stylesheet" href="./a/s.css">
-            <script type="module" crossorigin src="./a/m.js"></script><link rel="modulepreload" href="./a/n.js">"#;
-        assert_eq!(named_in_page(html), ["a/s.css", "a/m.js", "a/n.js"]);
+            <script type="module" crossorigin src="./a/m.js"></script><link rel="modulepreload" href="./a/n.js">
+            <link rel="preload" href="./a/w.wasm" as="fetch" type="application/wasm" crossorigin />"#;
+        assert_eq!(named_in_page(html), ["a/s.css", "a/m.js", "a/n.js", "a/w.wasm"]);
     }
 
     #[test]

@@ -117,6 +117,7 @@ fn lints_wasm() -> Result<()> {
         "--package=flight",
         "--package=fitting",
         "--package=straight-answer",
+        "--package=straight-answer-workbook",
         "--target",
         build::WASM_TARGET,
         "--",

@@ -1,0 +1,255 @@
+//! From the bytes of a file to its sheets, within limits that no file can talk its way around.
+
+use crate::cell;
+use calamine::{Data, Ods, OdsError, Reader, Xlsx, XlsxError};
+use serde::Serialize;
+use std::io::{Cursor, Read};
+use zip::ZipArchive;
+
+/// Largest file, in bytes: a season of shots is a few hundred thousand.
+pub const LARGEST_FILE: usize = 20_000_000;
+
+/// Most that its parts may unpack to together, in bytes.
+pub const MOST_UNPACKED: u64 = 200_000_000;
+
+/// Last row of a sheet that may hold anything; the reader of text takes no more either.
+pub const MOST_ROWS: usize = 100_000;
+
+/// Longest text of a sheet, in bytes; the reader of text takes no more either.
+const LONGEST_TEXT: usize = 10 * 1024 * 1024;
+
+/// A sheet as text.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct Sheet {
+    /// As its tab says.
+    pub name: String,
+    /// Rows with anything in them.
+    pub rows: usize,
+    /// One line for each row from the first on, cells set apart by tabs; empty when the sheet is.
+    pub text: String,
+}
+
+/// Why a workbook cannot be read.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct Refusal {
+    /// Stable name of the kind, `snake_case`.
+    pub kind: &'static str,
+    /// The sheet it is about; empty when it is the file.
+    pub place: String,
+    /// What is wrong, in plain words.
+    pub message: &'static str,
+    /// What to do about it.
+    pub remedy: &'static str,
+}
+
+const fn refusal(kind: &'static str, message: &'static str, remedy: &'static str) -> Refusal {
+    Refusal { kind, place: String::new(), message, remedy }
+}
+
+const TOO_LARGE: Refusal = refusal(
+    "too_large",
+    "This workbook is larger than can be read here.",
+    "Copy the rows of this session with their headings, and paste them here.",
+);
+const LOCKED: Refusal = refusal(
+    "locked",
+    "This workbook is locked with a password.",
+    "Open it, and save it without a password. Or copy the rows and paste them here.",
+);
+const OLD: Refusal = refusal(
+    "old_format",
+    "This file is a workbook of an older kind.",
+    "Open it and save it as .xlsx, .ods or CSV. Or copy the rows and paste them here.",
+);
+const OTHER: Refusal = refusal(
+    "no_workbook",
+    "This file is packed, but it is no workbook.",
+    "Unpack it, and choose the file with the shots: text, CSV, .xlsx or .ods.",
+);
+const BROKEN: Refusal = refusal(
+    "broken",
+    "This workbook is damaged and cannot be opened.",
+    "Fetch it once more. Or open it, copy the rows with their headings, and paste them here.",
+);
+
+/// Which of the two formats.
+enum Format {
+    Xlsx,
+    Ods,
+}
+
+/// Reads every sheet of a workbook; empty ones are among them.
+///
+/// # Errors
+/// A [`Refusal`] for files that are too large, locked, broken or no workbook.
+pub fn sheets(bytes: Vec<u8>) -> Result<Vec<Sheet>, Refusal> {
+    if bytes.len() > LARGEST_FILE {
+        return Err(TOO_LARGE);
+    }
+    match format(&bytes, MOST_UNPACKED)? {
+        Format::Xlsx => of_xlsx(bytes),
+        Format::Ods => of_ods(bytes),
+    }
+}
+
+/// The format by what is packed in the file, after counting what it unpacks to.
+fn format(bytes: &[u8], most_unpacked: u64) -> Result<Format, Refusal> {
+    if bytes.starts_with(&[0xd0, 0xcf, 0x11, 0xe0]) {
+        // Older workbooks, and newer ones behind a password, are a file system of their own.
+        let locked = Xlsx::new(Cursor::new(bytes));
+        return Err(if matches!(locked, Err(XlsxError::Password)) { LOCKED } else { OLD });
+    }
+    let mut archive = ZipArchive::new(Cursor::new(bytes)).map_err(|_| BROKEN)?;
+    let has = |name: &str| archive.file_names().flatten().any(|file| file.eq_ignore_ascii_case(name));
+    let found = if has("xl/workbook.xml") {
+        Ok(Format::Xlsx)
+    } else if has("xl/workbook.bin") {
+        Err(OLD)
+    } else if has("content.xml") && has("mimetype") {
+        Ok(Format::Ods)
+    } else {
+        Err(OTHER)
+    }?;
+    // What the file says of its own size is not to be trusted: it is unpacked once, into nothing.
+    let mut left = most_unpacked;
+    for at in 0..archive.len() {
+        let file = match archive.by_index(at) {
+            Ok(file) => file,
+            Err(zip::result::ZipError::UnsupportedArchive(_) | zip::result::ZipError::InvalidPassword) => {
+                return Err(LOCKED);
+            }
+            Err(_) => return Err(BROKEN),
+        };
+        let unpacked = std::io::copy(&mut file.take(left), &mut std::io::sink()).map_err(|_| BROKEN)?;
+        left = left.checked_sub(unpacked).filter(|left| *left > 0).ok_or(TOO_LARGE)?;
+    }
+    Ok(found)
+}
+
+fn of_xlsx(bytes: Vec<u8>) -> Result<Vec<Sheet>, Refusal> {
+    let refused = |error: XlsxError| if matches!(error, XlsxError::Password) { LOCKED } else { BROKEN };
+    let mut book = Xlsx::new(Cursor::new(bytes)).map_err(refused)?;
+    let mut sheets = Vec::new();
+    for sheet in book.sheets_metadata().to_vec() {
+        if sheet.typ != calamine::SheetType::WorkSheet {
+            continue;
+        }
+        // Cell by cell: a stray cell in the last corner would make the whole sheet 17 billion cells.
+        let mut cells = book.worksheet_cells_reader(&sheet.name).map_err(refused)?;
+        let mut found_cells = Cells::new(&sheet.name);
+        while let Some(found) = cells.next_cell().map_err(refused)? {
+            let (row, column) = found.get_position();
+            found_cells.put(row, column, cell::text(&Data::from(found.get_value().clone())))?;
+        }
+        sheets.push(found_cells.finish());
+    }
+    Ok(sheets)
+}
+
+fn of_ods(bytes: Vec<u8>) -> Result<Vec<Sheet>, Refusal> {
+    let refused = |error: OdsError| match error {
+        OdsError::Password => LOCKED,
+        OdsError::CellLimitExceeded { .. } => TOO_LARGE,
+        _ => BROKEN,
+    };
+    let mut book = Ods::new(Cursor::new(bytes)).map_err(refused)?;
+    let mut sheets = Vec::new();
+    for name in book.sheet_names() {
+        let range = book.worksheet_range(&name).map_err(refused)?;
+        let mut found_cells = Cells::new(&name);
+        let (first_row, first_column) = range.start().unwrap_or_default();
+        for (row, column, value) in range.used_cells() {
+            let at = |first: u32, more: usize| first.saturating_add(u32::try_from(more).unwrap_or(u32::MAX));
+            found_cells.put(at(first_row, row), at(first_column, column), cell::text(value))?;
+        }
+        sheets.push(found_cells.finish());
+    }
+    Ok(sheets)
+}
+
+/// The filled cells of a sheet as they arrive, in any order.
+struct Cells {
+    name: String,
+    cells: Vec<(u32, u32, String)>,
+    bytes: usize,
+}
+
+impl Cells {
+    fn new(name: &str) -> Self {
+        Self { name: name.to_owned(), cells: Vec::new(), bytes: 0 }
+    }
+
+    fn put(&mut self, row: u32, column: u32, text: String) -> Result<(), Refusal> {
+        if text.is_empty() {
+            return Ok(());
+        }
+        // A line costs a tab for each column up to its last.
+        self.bytes += text.len() + column as usize;
+        if row as usize >= MOST_ROWS || self.bytes > LONGEST_TEXT {
+            return Err(Refusal { place: self.name.clone(), ..TOO_LARGE });
+        }
+        self.cells.push((row, column, text));
+        Ok(())
+    }
+
+    fn finish(mut self) -> Sheet {
+        self.cells.sort_by_key(|&(row, column, _)| (row, column));
+        let mut text = String::with_capacity(self.bytes);
+        let (mut line, mut place, mut rows) = (0, 0, 0);
+        for (row, column, cell) in &self.cells {
+            if *row > line || rows == 0 {
+                rows += 1;
+                place = 0;
+            }
+            (line..*row).for_each(|_| text.push('\n'));
+            (place..*column).for_each(|_| text.push('\t'));
+            (line, place) = (*row, *column);
+            push_quoted(&mut text, cell);
+        }
+        if rows > 0 {
+            text.push('\n');
+        }
+        Sheet { name: self.name, rows, text }
+    }
+}
+
+fn push_quoted(line: &mut String, cell: &str) {
+    if cell.contains(['\t', '\n', '\r', '"']) {
+        line.push('"');
+        line.push_str(&cell.replace('"', "\"\""));
+        line.push('"');
+    } else {
+        line.push_str(cell);
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_file_is_unpacked_no_further_than_the_limit() {
+        let path = concat!(env!("CARGO_MANIFEST_DIR"), "/../../tests/workbooks/one_sheet.xlsx");
+        let bytes = std::fs::read(path).unwrap();
+        assert!(format(&bytes, MOST_UNPACKED).is_ok());
+        assert_eq!(format(&bytes, 2000).err(), Some(TOO_LARGE));
+    }
+
+    #[test]
+    fn a_stray_cell_costs_what_its_line_costs() {
+        let mut cells = Cells::new("s");
+        assert!(cells.put(99_999, 16_383, "x".into()).is_ok());
+        assert_eq!(cells.put(100_000, 0, "x".into()).unwrap_err().place, "s");
+        let wide = (0..2000).try_for_each(|row| cells.put(row, 16_383, "x".into()));
+        assert_eq!(wide.unwrap_err().kind, "too_large");
+    }
+
+    #[test]
+    fn cells_out_of_order_come_into_order() {
+        let mut cells = Cells::new("s");
+        for (row, column, text) in [(2, 1, "d"), (0, 2, "b"), (0, 0, "a"), (2, 0, "c")] {
+            cells.put(row, column, text.into()).unwrap();
+        }
+        assert_eq!(cells.finish().text, "a\t\tb\n\nc\td\n");
+    }
+}
