@@ -39,7 +39,7 @@ test("no numbers at all: the page says so and keeps the text", async () => {
   assert.equal((await answer(page)).kind, "cannot_answer");
   assert.match(await page.locator("#shots .problem").innerText(), /\w/);
   await page.getByText("The text and how it was read").click();
-  assert.equal(await page.locator("#text-again").inputValue(), text);
+  assert.equal(await page.locator(".text-again").inputValue(), text);
   await context.close();
 });
 

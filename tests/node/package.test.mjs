@@ -6,7 +6,7 @@ import { readFileSync } from "node:fs";
 import { before, test } from "node:test";
 import * as package_ from "../../web/pkg/straight_answer.js";
 
-const { check, initSync, luck, measures, read } = package_;
+const { check, initSync, join, luck, measures, read, write_csv } = package_;
 
 before(() => {
   const bytes = readFileSync(new URL("../../web/pkg/straight_answer_bg.wasm", import.meta.url));
@@ -138,4 +138,35 @@ test("luck crosses whole, repeats bit for bit, and refuses what cannot be shown"
       JSON.stringify(wrong),
     );
   }
+});
+
+test("join aligns texts given one after another; builds of one name become one", () => {
+  const one = read("Carry (yd),Spin\n250,2500\n252,2450\n", { build: "Own driver" }).session;
+  const other = read("Offline;Carry (m)\n3;230\n-4;228,5\n", { build: "Driver B" }).session;
+  const joined = join([one, other]);
+  assert.deepEqual(joined.builds, [{ name: "Own driver" }, { name: "Driver B" }]);
+  assert.deepEqual(joined.measures, ["carry", "spin_rate", "offline"]);
+  assert.deepEqual(joined.shots.map(({ build }) => build), [0, 0, 1, 1]);
+  assert.deepEqual(joined.shots[0].values, { carry: 250, spin_rate: 2500, offline: null });
+  assert.equal(joined.order, "unknown");
+  assert.equal(join([one, other], "interleaved").shots[1].build, 1);
+  assert.deepEqual(join([one, one], null).builds, [{ name: "Own driver" }]);
+  assert.deepEqual(join([]).shots, []);
+  for (const [sessions, order] of [[null], [[7]], [[one], "sideways"]]) {
+    assert.throws(() => join(sessions, order), (refusal) => refusal.kind === "not_understood" && refusal.remedy.length > 0);
+  }
+});
+
+test("a written session reads back identical, and no cell of it is a formula", () => {
+  const before = session();
+  before.builds[1].name = '=HYPERLINK("x")';
+  before.shots[3].left_out = "+mishit, \"off the toe\"";
+  before.summaries = [{ build: 0, n: 12, of: "all", values: { carry: { mean: 240.5, sd: null, low: null, high: 251 } }, line: null }];
+  const text = write_csv(before);
+  assert.deepEqual(read(text, null).session, before);
+  assert.deepEqual(read(text.replaceAll("\n", "\r\n"), null).session, before);
+  assert.match(text, /"'=HYPERLINK\(""x""\)"/);
+  for (const line of text.split("\n")) assert.doesNotMatch(line, /(^|,)"?\s*[=+@]/, line);
+  assert.equal(read(text, { names: { "Own driver": "Mine" } }).session.builds[0].name, "Mine");
+  assert.throws(() => write_csv({ builds: 3 }), (refusal) => refusal.place === "session");
 });

@@ -1,16 +1,27 @@
 /** What a view may ask the page to do. Views call these and send nothing else. */
-import type { Hints, Luck, LuckRequest } from "./engine.js";
+import type { Hints, Luck, LuckRequest, ReadResult } from "./engine.js";
 import type { Example } from "./examples.js";
-import type { QuestionPatch } from "./state.js";
+import type { Entry, QuestionPatch } from "./state.js";
+import type { NewText } from "./texts.js";
 
 export interface Actions {
   /** Whether the browser can hand over the clipboard when asked. */
   readonly canPaste: boolean;
-  pasteFromClipboard: () => void;
-  giveText: (text: string) => void;
-  giveFile: (file: File) => void;
+  /** Takes in text or files: in the place of what is there, or `adding` to it. */
+  pasteFromClipboard: (adding?: boolean) => void;
+  giveText: (text: string, adding?: boolean) => void;
+  giveFiles: (files: readonly File[], adding?: boolean) => void;
   openExample: (example: Example) => void;
-  hint: (hints: Hints) => void;
+  /** Opens the grid, the form or the list of sheets in the place of the shots; null closes it. */
+  enter: (entry: Entry | null) => void;
+  /** What was entered, as a text: in the place of the text at `at`, or as one more. */
+  entered: (text: NewText, at: number | null) => void;
+  chooseSheets: (sheets: readonly number[]) => void;
+  changeText: (at: number, text: string) => void;
+  removeText: (at: number) => void;
+  hint: (hints: Hints, at?: number) => void;
+  rename: (build: string, name: string) => void;
+  undo: () => void;
   ask: (patch: QuestionPatch) => void;
   /** Sets a shot aside for a reason, or puts it back (null). */
   leaveOut: (shot: number, reason: string | null) => void;
@@ -18,4 +29,5 @@ export interface Actions {
   startAgain: () => void;
   /** Asks the core directly: what it shows belongs to its own part and changes nothing else on the page. */
   luck: (request: LuckRequest) => Promise<Luck>;
+  read: (text: string, hints: Hints) => Promise<ReadResult>;
 }

@@ -1,21 +1,19 @@
 /**
  * Bytes of a chosen file into text: UTF-8 with or without a mark, UTF-16 with one, else Windows-1252.
  *
- * Not for workbooks or pictures: those are refused with what to do instead.
+ * Workbooks are only recognized here (`workbook.ts` opens them); pictures are refused with what to do instead.
  */
 import type { Refusal } from "./engine.js";
 
-/** The text, or why there is none. */
-export type Decoded = { text: string } | { refusal: Refusal };
+/** The text, that it is a workbook, or why there is none. */
+export type Decoded = { text: string } | { workbook: true } | { refusal: Refusal };
 
 /** Files larger than this are refused before they are read: far beyond any session, and a phone's memory is small. */
 export const LARGEST_FILE = 50_000_000;
 
 export function decode(bytes: Uint8Array, name: string): Decoded {
-  if (startsWith(bytes, 0x50, 0x4b, 0x03, 0x04)) {
-    return refused("workbook", name, "This is a workbook or another packed file, not text.",
-      "Open it, copy the rows with their headings, and paste them here. Or save the sheet as CSV.");
-  }
+  // Packed files, and the file systems that older workbooks and locked ones are.
+  if (startsWith(bytes, 0x50, 0x4b, 0x03, 0x04) || startsWith(bytes, 0xd0, 0xcf, 0x11, 0xe0)) return { workbook: true };
   if (looksBinary(bytes)) {
     return refused("not_text", name, "This file holds no text.",
       "A photo can be read by your phone: select its text, copy it, and paste it here.");

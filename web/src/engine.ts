@@ -4,7 +4,7 @@
  * Every call is stateless. A refused call rejects with a `Refused` that carries the place and the remedy.
  */
 import init, * as core from "../pkg/straight_answer.js";
-import type { CheckRequest, Hints, Luck, LuckRequest, Measure, ReadResult, Refusal, Report } from "../pkg/straight_answer.js";
+import type { CheckRequest, Hints, Luck, LuckRequest, Measure, Order, ReadResult, Refusal, Report, Session } from "../pkg/straight_answer.js";
 
 export type {
   Answer,
@@ -51,6 +51,8 @@ export interface Engine {
   measures(): Promise<Measure[]>;
   /** Reads shots from text; never refuses text, only hints of the wrong type. */
   read(text: string, hints: Hints): Promise<ReadResult>;
+  /** Joins sessions of texts given one after another; `order` is how the clubs were hit, when that is known. */
+  join(sessions: readonly Session[], order: Order | null): Promise<Session>;
   /** Answers a question from a session's shots. */
   check(request: CheckRequest): Promise<Report>;
   /** Shows how far luck reaches on a session's own shots. */
@@ -70,6 +72,7 @@ export async function openLocal(): Promise<Engine> {
   return {
     measures: async () => core.measures(),
     read: async (text, hints) => asking(() => core.read(text, hints)),
+    join: async (sessions, order) => asking(() => core.join([...sessions], order)),
     check: async (request) => asking(() => core.check(request)),
     luck: async (request) => asking(() => core.luck(request)),
   };

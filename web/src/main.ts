@@ -3,6 +3,7 @@ import "./styles/tokens.css";
 import "./styles/base.css";
 import "./styles/parts.css";
 import "./styles/read.css";
+import "./styles/adding.css";
 import "./styles/counts.css";
 import "./styles/answer.css";
 import "./styles/picture.css";

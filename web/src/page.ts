@@ -5,10 +5,11 @@
  */
 import { LitElement, type TemplateResult } from "lit";
 import type { Actions } from "./actions.js";
-import { LARGEST_FILE, decode, tooLarge } from "./decode.js";
-import { asRefusal, type Engine, type Question } from "./engine.js";
+import { asRefusal, type Engine, type Question, type ReadResult, type Session } from "./engine.js";
 import { exampleIn, type Example } from "./examples.js";
-import { reduce, start, type AnswerPlace, type Message, type Source, type State } from "./state.js";
+import { take } from "./intake.js";
+import { reduce, start, type AnswerPlace, type Message, type State } from "./state.js";
+import { hintsFor, textsOf, type NewText } from "./texts.js";
 import { page } from "./views/page.js";
 
 /** The share of the answer's sentence that must be on the screen before it counts as seen. */
@@ -25,16 +26,24 @@ export class StraightAnswerPage extends LitElement {
 
   readonly #actions: Actions = {
     canPaste: typeof navigator.clipboard?.readText === "function",
-    pasteFromClipboard: () => void this.#pasteFromClipboard(),
-    giveText: (text) => this.#give({ kind: "pasted", name: "Your text", text }),
-    giveFile: (file) => void this.#giveFile(file),
+    pasteFromClipboard: (adding) => void this.#pasteFromClipboard(adding),
+    giveText: (text, adding) => this.#giveText(text, adding),
+    giveFiles: (files, adding) => void this.#giveFiles(files, adding),
     openExample: (example) => void this.#openExample(example, "shots"),
-    hint: (hints) => this.#dispatch({ type: "hinted", hints }),
+    enter: (entry) => this.#dispatch({ type: "entry", entry }),
+    entered: (text, at) => this.#entered(text, at),
+    chooseSheets: (sheets) => this.#chooseSheets(sheets),
+    changeText: (at, text) => this.#changeText(at, text),
+    removeText: (at) => this.#dispatch({ type: "text_removed", at }),
+    hint: (hints, at) => this.#dispatch({ type: "hinted", hints, at: at ?? 0 }),
+    rename: (build, name) => this.#dispatch({ type: "renamed", build, name }),
+    undo: () => this.#dispatch({ type: "undone" }),
     ask: (patch) => this.#dispatch({ type: "asked", patch }),
     leaveOut: (shot, reason) => this.#dispatch({ type: "left_out", shot, reason }),
     showMoreShots: () => this.#dispatch({ type: "more_shots" }),
     startAgain: () => this.#startAgain(),
     luck: async (request) => (await this.engine).luck(request),
+    read: async (text, hints) => (await this.engine).read(text, hints),
   };
 
   protected override createRenderRoot(): HTMLElement {
@@ -79,12 +88,13 @@ export class StraightAnswerPage extends LitElement {
   }
 
   /** Does what the state wants; an outcome that comes too late is dropped by the reducer. */
-  async #work({ wants, turn, source, hints, read, question }: State): Promise<void> {
+  async #work(state: State): Promise<void> {
+    const { turn, read, question } = state;
     try {
       const engine = await this.engine;
-      if (wants === "read" && source) {
-        this.#dispatch({ type: "read", turn, result: await engine.read(source.text, hints) });
-      } else if (wants === "check" && read && question) {
+      if (state.wants === "read") {
+        this.#dispatch({ type: "read", turn, ...(await readAll(engine, state)) });
+      } else if (state.wants === "check" && read && question) {
         this.#dispatch({ type: "answered", turn, report: await engine.check({ session: read.session, question }) });
       }
     } catch (thrown) {
@@ -92,8 +102,8 @@ export class StraightAnswerPage extends LitElement {
     }
   }
 
-  #give(source: Source, question?: Partial<Question>): void {
-    if (source.text.trim() === "") {
+  #give(texts: readonly NewText[], adding = false, question?: Partial<Question>): void {
+    if (texts.every(({ source }) => source.text.trim() === "")) {
       const refusal = {
         kind: "empty_text",
         place: "",
@@ -104,21 +114,42 @@ export class StraightAnswerPage extends LitElement {
       return;
     }
     this.#goTo ??= "shots";
-    this.#dispatch({ type: "text_given", source, question });
+    if (adding && this.#state.given.length > 0) this.#dispatch({ type: "texts_added", texts });
+    else this.#dispatch({ type: "texts_given", texts, question });
   }
 
-  async #giveFile(file: File): Promise<void> {
-    if (file.size > LARGEST_FILE) return this.#dispatch({ type: "file_refused", refusal: tooLarge(file.name) });
-    const decoded = decode(new Uint8Array(await file.arrayBuffer()), file.name);
-    if ("refusal" in decoded) this.#dispatch({ type: "file_refused", refusal: decoded.refusal });
-    else this.#give({ kind: "file", name: file.name, text: decoded.text });
+  #giveText(text: string, adding?: boolean): void {
+    this.#give([{ source: { kind: "pasted", name: adding ? "Added text" : "Your text", text } }], adding);
   }
 
-  async #pasteFromClipboard(): Promise<void> {
+  async #giveFiles(files: readonly File[], adding = false): Promise<void> {
+    const taken = await take(files);
+    if ("refusal" in taken) this.#dispatch({ type: "file_refused", refusal: taken.refusal });
+    else if ("workbook" in taken) this.#dispatch({ type: "entry", entry: { kind: "sheets", workbook: taken.workbook, adding } });
+    else this.#give(taken.texts, adding);
+  }
+
+  #chooseSheets(sheets: readonly number[]): void {
+    const { entry } = this.#state;
+    if (entry?.kind === "sheets") this.#give(textsOf(entry.workbook, sheets), entry.adding);
+  }
+
+  #entered(text: NewText, at: number | null): void {
+    this.#goTo ??= "shots";
+    if (at === null) this.#give([text], true);
+    else this.#dispatch({ type: "text_replaced", at, text });
+  }
+
+  #changeText(at: number, text: string): void {
+    const source = this.#state.given[at]?.source;
+    if (source) this.#dispatch({ type: "text_replaced", at, text: { source: { ...source, kind: "pasted", text } } });
+  }
+
+  async #pasteFromClipboard(adding?: boolean): Promise<void> {
     try {
-      this.#give({ kind: "pasted", name: "Your text", text: await navigator.clipboard.readText() });
+      this.#giveText(await navigator.clipboard.readText(), adding);
     } catch {
-      const field = this.querySelector<HTMLTextAreaElement>("#text");
+      const field = this.querySelector<HTMLTextAreaElement>(adding ? "#more" : "#text");
       field?.focus();
       const refusal = {
         kind: "clipboard_refused",
@@ -134,7 +165,8 @@ export class StraightAnswerPage extends LitElement {
     try {
       const text = await example.text();
       this.#goTo = goTo;
-      this.#give({ kind: "example", name: `Invented example: ${example.title}`, text }, example.question);
+      const source = { kind: "example", name: `Invented example: ${example.title}`, text } as const;
+      this.#give([{ source }], false, example.question);
     } catch {
       const refusal = {
         kind: "not_loaded",
@@ -171,21 +203,27 @@ export class StraightAnswerPage extends LitElement {
   #pasted(event: ClipboardEvent): void {
     const into = event.target;
     const isField = into instanceof HTMLInputElement || into instanceof HTMLTextAreaElement;
-    if (isField && (into.id !== "text" || into.value.trim() !== "")) return;
-    const file = event.clipboardData?.files[0];
+    const adding = isField && into.id === "more";
+    if (isField && ((into.id !== "text" && !adding) || into.value.trim() !== "")) return;
+    // A copied table comes as text and as its picture.
     const text = event.clipboardData?.getData("text/plain") ?? "";
-    if (text.trim() === "" && !file) return;
-    event.preventDefault();
-    if (text.trim() !== "") this.#give({ kind: "pasted", name: "Your text", text });
-    else if (file) void this.#giveFile(file);
+    const taken = text.trim() === "" ? this.#take(event.clipboardData, adding) : (this.#giveText(text, adding), true);
+    if (taken) event.preventDefault();
   }
 
   #dropped(event: DragEvent): void {
     event.preventDefault();
-    const file = event.dataTransfer?.files[0];
-    const text = event.dataTransfer?.getData("text/plain") ?? "";
-    if (file) void this.#giveFile(file);
-    else if (text.trim() !== "") this.#give({ kind: "pasted", name: "Your text", text });
+    const onto = event.target instanceof Element && event.target.closest("details.add") !== null;
+    this.#take(event.dataTransfer, onto);
+  }
+
+  /** Takes in files, or else text; false when it holds neither text nor a file. */
+  #take(data: DataTransfer | null, adding: boolean): boolean {
+    const files = [...(data?.files ?? [])];
+    const text = data?.getData("text/plain") ?? "";
+    if (files.length > 0) void this.#giveFiles(files, adding);
+    else if (text.trim() !== "") this.#giveText(text, adding);
+    return text.trim() !== "" || files.length > 0;
   }
 
   /** Puts a part on the screen and the keyboard there. */
@@ -211,4 +249,13 @@ export class StraightAnswerPage extends LitElement {
 function place({ intersectionRatio, boundingClientRect }: IntersectionObserverEntry): AnswerPlace {
   if (intersectionRatio >= SEEN) return "in view";
   return boundingClientRect.top > 0 ? "below" : "above";
+}
+
+/** Reads what has not been read, and joins what there is. */
+async function readAll(engine: Engine, { given, order }: State): Promise<{ results: ReadResult[]; session: Session }> {
+  const alone = given.length === 1 && order !== null ? { order } : {};
+  const results = await Promise.all(given.map((one) => one.result ?? engine.read(one.source.text, { ...hintsFor(one), ...alone })));
+  const [first] = results;
+  const session = first && results.length === 1 ? first.session : await engine.join(results.map((result) => result.session), order);
+  return { results, session };
 }

@@ -45,6 +45,7 @@ export function openRemote(port: Port): Engine {
   return {
     measures: () => call("measures"),
     read: (text, hints) => call("read", text, hints),
+    join: (sessions, order) => call("join", sessions, order),
     check: (request) => call("check", request),
     luck: (request) => call("luck", request),
   };
@@ -59,6 +60,7 @@ export async function openEngine(startWorker: () => Port): Promise<Engine> {
   return {
     measures: local.measures,
     read: (text, hints) => (text.length > LONG_TEXT ? away() : local).read(text, hints),
+    join: local.join,
     check: (request) => engineFor(request.session).check(request),
     luck: (request) => engineFor(request.session).luck(request),
   };

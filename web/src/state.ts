@@ -4,16 +4,12 @@
  * What has to be computed next stands in `wants`; `page.ts` does it and sends the outcome back with
  * the `turn` it was asked in, so that an outcome overtaken by a newer wish is dropped.
  */
-import type { Hints, Measure, Question, ReadResult, Refusal, Report, Shot } from "./engine.js";
+import type { Hints, Measure, Order, Question, ReadResult, Refusal, Report, Session, Shot } from "./engine.js";
 import { isSpread } from "./margin.js";
 import { openingQuestion, settled } from "./question.js";
+import { again, nothingIn, renamed, withMore, type Given, type NewText, type Workbook } from "./texts.js";
 
-/** Where the text came from. */
-export interface Source {
-  kind: "pasted" | "file" | "example";
-  name: string;
-  text: string;
-}
+export type { Source } from "./texts.js";
 
 export type AnswerPlace = "above" | "in view" | "below";
 
@@ -25,15 +21,37 @@ interface Seen {
   margin: number | null;
 }
 
+/** What stands in the place of the shots while something is entered; `at` is the text that it will replace. */
+export type Entry =
+  | { kind: "grid" | "averages"; at: number | null }
+  | { kind: "sheets"; workbook: Workbook; adding: boolean };
+
+interface Joined {
+  session: Session;
+  texts: number;
+}
+
+/** What can be taken back: how things stood, and what was done to them. */
+interface Past extends Pick<State, "given" | "read" | "order" | "setAside" | "question" | "seen"> {
+  done: string;
+}
+
 export interface State {
   measures: readonly Measure[];
-  source: Source | null;
-  hints: Hints;
-  read: ReadResult | null;
+  /** The texts, in the order given. */
+  given: readonly Given[];
+  /** The session of all texts together, and how many there were. */
+  read: Joined | null;
+  /** How the clubs were hit, when the golfer says it. */
+  order: Order | null;
+  entry: Entry | null;
+  past: readonly Past[];
   question: Question | null;
   report: Report | null;
   /** Why the last request was refused or failed; what was there before stays. */
   trouble: Refusal | null;
+  /** Why the last text was not added to those that are there. */
+  notAdded: Refusal | null;
   /** The next piece of work for the engine. */
   wants: "read" | "check" | null;
   /** Grows with every wish; outcomes of older turns are dropped. */
@@ -49,9 +67,15 @@ export interface State {
 
 export type Message =
   | { type: "opened"; measures: readonly Measure[] }
-  | { type: "text_given"; source: Source; question?: Partial<Question> | undefined }
-  | { type: "hinted"; hints: Hints }
-  | { type: "read"; turn: number; result: ReadResult }
+  | { type: "texts_given"; texts: readonly NewText[]; question?: Partial<Question> | undefined }
+  | { type: "texts_added"; texts: readonly NewText[] }
+  | { type: "text_replaced"; at: number; text: NewText }
+  | { type: "text_removed"; at: number }
+  | { type: "entry"; entry: Entry | null }
+  | { type: "hinted"; hints: Hints; at?: number }
+  | { type: "renamed"; build: string; name: string }
+  | { type: "undone" }
+  | { type: "read"; turn: number; results: readonly ReadResult[]; session: Session }
   | { type: "left_out"; shot: number; reason: string | null }
   | { type: "more_shots" }
   | { type: "asked"; patch: QuestionPatch }
@@ -64,17 +88,22 @@ export type Message =
 /** A change to the question; `undefined` leaves the choice to the core again. */
 export type QuestionPatch = { [K in keyof Question]?: Question[K] | undefined };
 
+/** How many steps can be taken back. */
+const STEPS = 30;
 /** A phone slows down with thousands of rows, each with its choice. */
 const SHOTS_AT_ONCE = 200;
 
 export const start: State = {
   measures: [],
-  source: null,
-  hints: {},
+  given: [],
   read: null,
+  order: null,
+  entry: null,
+  past: [],
   question: null,
   report: null,
   trouble: null,
+  notAdded: null,
   wants: null,
   turn: 0,
   answerIs: "below",
@@ -91,20 +120,33 @@ function step(state: State, message: Message): State {
   switch (message.type) {
     case "opened":
       return { ...state, measures: message.measures };
-    case "text_given":
+    case "texts_given":
       return {
         ...start,
         measures: state.measures,
-        source: message.source,
+        past: state.read ? remembered(state, "opened other shots").past : [],
+        given: withMore([], message.texts),
         question: message.question ? openingQuestion(message.question) : null,
         ...wish(state, "read"),
       };
+    case "texts_added":
+      return withTexts(remembered(state, "added shots"), withMore(state.given, message.texts));
+    case "text_replaced":
+      return withTexts(remembered(state, "changed what was typed"), replaced(state.given, message));
+    case "text_removed":
+      return withTexts(remembered(state, "removed a text"), state.given.filter((_, at) => at !== message.at));
+    case "entry":
+      return { ...state, entry: message.entry, trouble: null };
     case "hinted":
-      return state.source ? { ...state, hints: mergeHints(state.hints, message.hints), ...wish(state, "read") } : state;
+      return state.given.length > 0 ? afterHint(state, message.hints, message.at ?? 0) : state;
+    case "renamed":
+      return withNames(remembered(state, `renamed ${message.build}`), renamed(state.given, message.build, message.name));
+    case "undone":
+      return takenBack(state);
     case "read":
-      return message.turn === state.turn ? afterReading(state, message.result) : state;
+      return message.turn === state.turn ? afterReading(state, message) : state;
     case "left_out":
-      return state.read ? afterLeavingOut(state, state.read, message) : state;
+      return state.read ? afterLeavingOut(remembered(state, "left a shot out or put it back"), state.read, message) : state;
     case "more_shots":
       return { ...state, shotsShown: state.shotsShown + SHOTS_AT_ONCE };
     case "asked":
@@ -126,28 +168,72 @@ function wish(state: State, wants: "read" | "check"): Pick<State, "wants" | "tur
   return { wants, turn: state.turn + 1 };
 }
 
-function afterReading(state: State, read: ReadResult): State {
-  const question = settled(state.question, read.session, state.measures);
-  const setAside = isSameShots(read.session.shots, state.read?.session.shots ?? []) ? state.setAside : {};
-  return { ...state, read: withReasons(read, setAside), setAside, question, trouble: null, ...wish(state, "check") };
+function remembered(state: State, done: string): State {
+  const { given, read, order, setAside, question, seen } = state;
+  return { ...state, past: [...state.past.slice(-STEPS), { done, given, read, order, setAside, question, seen }], notAdded: null };
 }
 
-/** The text read again, in another unit say, may hold the same shots or quite others. */
-function isSameShots(shots: readonly Shot[], before: readonly Shot[]): boolean {
-  const same = (one: Shot, other: Shot | undefined) => one.number === other?.number && one.build === other.build;
-  return shots.length === before.length && shots.every((shot, index) => same(shot, before[index]));
+function takenBack(state: State): State {
+  const { done: _done, ...before } = state.past.at(-1) ?? { done: "" };
+  if (!("given" in before)) return state;
+  return { ...state, ...before, past: state.past.slice(0, -1), entry: null, ...wish(state, "read") };
+}
+
+/** Other texts: what was said of the order of the old ones says nothing of these. */
+function withTexts(state: State, given: readonly Given[]): State {
+  if (given.length === 0) return { ...start, measures: state.measures, turn: state.turn + 1 };
+  const fresh = state.order === null ? given : given.map((one) => ({ ...one, result: null }));
+  return { ...state, given: fresh, order: null, entry: null, trouble: null, ...wish(state, "read") };
+}
+
+const withNames = (state: State, given: readonly Given[]): State => ({ ...state, given, ...wish(state, "read") });
+
+const replaced = (given: readonly Given[], { at, text }: { at: number; text: NewText }): Given[] =>
+  given.map((one, index) => (index === at ? { ...withMore([], [text])[0]!, assumed: one.assumed } : one));
+
+function afterHint(state: State, { order, ...hints }: Hints, at: number): State {
+  const before = remembered(state, "corrected how it was read");
+  const said = order === undefined ? before.order : order;
+  // The order is the session's: of a single text the reader works it out, of several the joining.
+  const touched = (index: number) => (order !== undefined && state.given.length === 1) || (index === at && Object.keys(hints).length > 0);
+  const given = state.given.map((one, index) => (touched(index) ? again(one, hints) : one));
+  return { ...before, given, order: said, ...wish(state, "read") };
+}
+
+function afterReading(state: State, { results, session }: { results: readonly ReadResult[]; session: Session }): State {
+  const given = state.given.map((one, at) => ({ ...one, result: results[at] ?? null }));
+  const empty = given.length > 1 ? given.map(nothingIn).find((refusal) => refusal !== null) : undefined;
+  if (empty) {
+    const kept = given.filter((one) => nothingIn(one) === null);
+    if (kept.length > 0) return { ...state, given: kept, past: state.past.slice(0, -1), notAdded: empty, ...wish(state, "read") };
+  }
+  const question = settled(state.question, session, state.measures);
+  const read = { session, texts: given.length };
+  const setAside = isSameShots(read, state.read) ? state.setAside : {};
+  return { ...state, given, read: withReasons(read, setAside), setAside, question, trouble: null, ...wish(state, "check") };
+}
+
+/**
+ * Texts read again, in another unit say, may hold the same shots or quite others; of texts added or removed
+ * at the end the shots before them stay the same.
+ */
+function isSameShots(now: Joined, before: Joined | null): boolean {
+  const [shots, others] = [now.session.shots, before?.session.shots ?? []];
+  const same = (one: Shot, other: Shot) => one.number === other.number && one.build === other.build;
+  const length = now.texts === before?.texts ? Math.max(shots.length, others.length) : Math.min(shots.length, others.length);
+  return Array.from({ length }).every((_, at) => shots[at] && others[at] && same(shots[at], others[at]));
 }
 
 /** What was said by hand goes before what stands in the text. */
-function withReasons(read: ReadResult, setAside: State["setAside"]): ReadResult {
-  const shots = read.session.shots.map((shot, index) => {
+function withReasons({ session, texts }: Joined, setAside: State["setAside"]): Joined {
+  const shots = session.shots.map((shot, index) => {
     const said = setAside[index];
     return said === undefined ? shot : { ...shot, left_out: said };
   });
-  return { ...read, session: { ...read.session, shots } };
+  return { session: { ...session, shots }, texts };
 }
 
-function afterLeavingOut(state: State, read: ReadResult, { shot, reason }: { shot: number; reason: string | null }): State {
+function afterLeavingOut(state: State, read: Joined, { shot, reason }: { shot: number; reason: string | null }): State {
   const setAside = { ...state.setAside, [shot]: reason };
   return { ...state, read: withReasons(read, setAside), setAside, ...wish(state, "check") };
 }
@@ -182,16 +268,6 @@ function noteWhatWasSeen(state: State): State {
   const asked = state.report?.asked;
   if (state.answerIs !== "in view" || state.wants || !asked || isOf(state.seen, asked)) return state;
   return { ...state, seen: { measure: asked.measure, spread: isSpread(asked), margin: asked.margin } };
-}
-
-/** Corrections add up: those keyed by column, line or name one by one, the others as a whole. */
-function mergeHints(before: Hints, more: Hints): Hints {
-  const merged = Object.entries(more).map(([part, value]) => {
-    const old = before[part as keyof Hints];
-    const keyed = typeof value === "object" && typeof old === "object";
-    return [part, keyed ? { ...old, ...value } : value];
-  });
-  return { ...before, ...(Object.fromEntries(merged) as Hints) };
 }
 
 function withoutBlanks(question: QuestionPatch): Question {

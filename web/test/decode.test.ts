@@ -19,10 +19,14 @@ describe("files into text", () => {
 
   test("Windows-1252 when it is no UTF-8", () => expect(text(bytes(0x48, 0xe4))).toEqual({ text: "Hä" }));
 
-  test("a workbook and a picture are refused with what to do instead", () => {
-    for (const given of [bytes(0x50, 0x4b, 0x03, 0x04, 0x14), bytes(0x89, 0x50, 0x4e, 0x47, 0x00, 0x01)]) {
-      expect(decode(given, "session.bin")).toMatchObject({ refusal: { place: "session.bin", remedy: expect.stringMatching(/paste/) as string } });
-    }
+  test("workbooks are known by their first bytes, locked ones too", () => {
+    expect(decode(bytes(0x50, 0x4b, 0x03, 0x04, 0x14), "a.xlsx")).toEqual({ workbook: true });
+    expect(decode(bytes(0xd0, 0xcf, 0x11, 0xe0), "a.xlsx")).toEqual({ workbook: true });
+  });
+
+  test("a picture is refused with what to do instead", () => {
+    const picture = bytes(0x89, 0x50, 0x4e, 0x47, 0x00, 0x01);
+    expect(decode(picture, "session.bin")).toMatchObject({ refusal: { place: "session.bin", remedy: expect.stringMatching(/paste/) as string } });
   });
 });
 

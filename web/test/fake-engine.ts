@@ -77,6 +77,10 @@ export function fakeEngine(): Engine & { calls: string[] } {
       calls.push(`read ${text.length}`);
       return readResult(session(2));
     },
+    join: async (sessions) => {
+      calls.push(`join ${sessions.length}`);
+      return sessions[0]!;
+    },
     check: async ({ session: { shots } }) => {
       calls.push(`check ${shots.length}`);
       return report();

@@ -1,15 +1,19 @@
 /** How events change what the page knows: overtaken outcomes, corrections, a margin changed late. */
 import { describe, expect, test } from "vitest";
+import type { Session } from "../src/engine.js";
 import { reduce, start, type Message, type State } from "../src/state.js";
 import { MEASURES, readResult, report, session } from "./fake-engine.js";
 
 const run = (state: State, ...messages: Message[]): State => messages.reduce(reduce, state);
 const opened = run(start, { type: "opened", measures: MEASURES });
-const given = (text: string): Message => ({ type: "text_given", source: { kind: "pasted", name: "t", text } });
+const text = (words: string) => ({ source: { kind: "pasted", name: "t", text: words } as const });
+const given = (words: string): Message => ({ type: "texts_given", texts: [text(words)] });
+/** The reading of a single text arrives. */
+const arrived = (turn: number, of: Session): Message => ({ type: "read", turn, results: [readResult(of)], session: of });
 
 /** A state whose reading and answer have arrived. */
 function answered(of = session(2, 3, ["carry", "ball_speed"]), from: State = run(opened, given("x"))): State {
-  const read = run(from, { type: "read", turn: from.turn, result: readResult(of) });
+  const read = run(from, arrived(from.turn, of));
   return run(read, { type: "answered", turn: read.turn, report: report() });
 }
 
@@ -17,7 +21,7 @@ describe("work follows wishes", () => {
   test("a text wants to be read, a reading wants to be checked, an answer wants nothing", () => {
     const one = run(opened, given("x"));
     expect(one.wants).toBe("read");
-    const two = run(one, { type: "read", turn: one.turn, result: readResult(session(2)) });
+    const two = run(one, arrived(one.turn, session(2)));
     expect(two.wants).toBe("check");
     const three = run(two, { type: "answered", turn: two.turn, report: report() });
     expect(three.wants).toBeNull();
@@ -27,7 +31,7 @@ describe("work follows wishes", () => {
   test("an outcome overtaken by a newer text is dropped", () => {
     const one = run(opened, given("old"));
     const two = run(one, given("new"));
-    const late = run(two, { type: "read", turn: one.turn, result: readResult(session(2)) });
+    const late = run(two, arrived(one.turn, session(2)));
     expect(late.read).toBeNull();
     expect(late.wants).toBe("read");
   });
@@ -38,18 +42,18 @@ describe("work follows wishes", () => {
     const after = run(before, { type: "refused", turn: before.turn, refusal });
     expect(after).toMatchObject({ trouble: refusal, report: null, wants: null });
     expect(after.read).toBe(before.read);
-    expect(after.source?.text).toBe("x");
+    expect(after.given[0]?.source.text).toBe("x");
   });
 
   test("a new text forgets everything said about the old one", () => {
     const after = run(answered(), { type: "hinted", hints: { decimal_mark: "," } }, given("y"));
-    expect(after).toMatchObject({ hints: {}, read: null, report: null, question: null, seen: null });
+    expect(after).toMatchObject({ given: [{ hints: {} }], read: null, report: null, question: null, seen: null });
   });
 
   test("starting again drops what is still being worked on", () => {
     const one = run(opened, given("x"));
     const again = run(one, { type: "started_again" });
-    expect(run(again, { type: "read", turn: one.turn, result: readResult(session(2)) }).read).toBeNull();
+    expect(run(again, arrived(one.turn, session(2))).read).toBeNull();
     expect(again.measures).toBe(MEASURES);
   });
 });
@@ -62,11 +66,8 @@ describe("corrections add up", () => {
       { type: "hinted", hints: { columns: { 2: { measure: "carry" } }, units: { 2: "m" } } },
       { type: "hinted", hints: { order: "interleaved" } },
     );
-    expect(after.hints).toEqual({
-      columns: { 0: "build", 2: { measure: "carry" } },
-      units: { 2: "m" },
-      order: "interleaved",
-    });
+    expect(after.given[0]?.hints).toEqual({ columns: { 0: "build", 2: { measure: "carry" } }, units: { 2: "m" } });
+    expect(after.order).toBe("interleaved");
     expect(after.wants).toBe("read");
   });
 
@@ -147,15 +148,15 @@ describe("a shot left out", () => {
     marked.shots[2]!.left_out = "no reason given";
     const back = run(answered(marked), { type: "left_out", shot: 2, reason: null });
     const again = run(back, { type: "hinted", hints: { order: "blocked" } });
-    const read = run(again, { type: "read", turn: again.turn, result: readResult(marked) });
+    const read = run(again, arrived(again.turn, marked));
     expect(read.read?.session.shots[2]?.left_out).toBeNull();
   });
 
   test("stays out when the same shots are read again, and not when they are others", () => {
     const again = run(out, { type: "hinted", hints: { order: "blocked" } });
-    const same = run(again, { type: "read", turn: again.turn, result: readResult(session(2, 3, ["carry", "ball_speed"])) });
+    const same = run(again, arrived(again.turn, session(2, 3, ["carry", "ball_speed"])));
     expect(same.read?.session.shots[1]?.left_out).toBe("mishit");
-    const other = run(again, { type: "read", turn: again.turn, result: readResult(session(2, 4)) });
+    const other = run(again, arrived(again.turn, session(2, 4)));
     expect(other.read?.session.shots.every(({ left_out }) => left_out === null)).toBe(true);
   });
 });

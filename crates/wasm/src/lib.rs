@@ -46,6 +46,33 @@ pub fn read(
     to_js(&fitting::read::read(text, &hints))
 }
 
+/// Joins sessions of texts added one after another: builds of one name become one, measures align.
+///
+/// # Errors
+/// A `Refusal` when the sessions or the order are not of their type.
+#[wasm_bindgen(unchecked_return_type = "Session")]
+pub fn join(
+    #[wasm_bindgen(unchecked_param_type = "Session[]")] sessions: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Order | null")] order: JsValue,
+) -> Result<JsValue, JsValue> {
+    let sessions: Vec<fitting::session::Session> =
+        serde_wasm_bindgen::from_value(sessions).map_err(|e| refusal("sessions", &e))?;
+    let order = serde_wasm_bindgen::from_value(order).map_err(|e| refusal("order", &e))?;
+    to_js(&fitting::read::join(&sessions, order))
+}
+
+/// Writes a session as CSV that a spreadsheet opens and that `read` gives back identical.
+///
+/// # Errors
+/// A `Refusal` when the session is not of its type.
+#[wasm_bindgen]
+pub fn write_csv(
+    #[wasm_bindgen(unchecked_param_type = "Session")] session: JsValue,
+) -> Result<String, JsValue> {
+    let session = serde_wasm_bindgen::from_value(session).map_err(|e| refusal("session", &e))?;
+    Ok(fitting::write::write_csv(&session))
+}
+
 /// Answers a question from a session's shots.
 ///
 /// # Errors

@@ -7,6 +7,9 @@ import { trouble } from "./trouble.js";
 import { SHOWABLE } from "./source.js";
 import type { Source, State } from "../state.js";
 
+/** What a file may be; the browser offers these first. */
+export const FILES = ".csv,.tsv,.txt,.json,.html,.md,.xlsx,.ods,text/*";
+
 const SAMPLE = "club,carry\nMine,231\nMine,226\nNew,238\nNew,229";
 
 export const give = (state: State, actions: Actions): TemplateResult =>
@@ -20,17 +23,18 @@ export const give = (state: State, actions: Actions): TemplateResult =>
           One row for each shot, and a column that says which club. A copied table works, headings too.
         </p>
         <textarea id="text" name="text" rows="6" spellcheck="false" autocapitalize="off" autocomplete="off"
-          aria-describedby="text-help" placeholder=${SAMPLE} .value=${unread(state.source)}></textarea>
+          aria-describedby="text-help" placeholder=${SAMPLE} .value=${unread(state.given[0]?.source ?? null)}></textarea>
         <div class="buttons">
           <button type="submit" class="primary">Read these shots</button>
           ${actions.canPaste ? html`<button type="button" @click=${actions.pasteFromClipboard}>Paste</button>` : nothing}
           <label class="button">
-            <input type="file" class="visually-hidden" accept=".csv,.tsv,.txt,.json,.html,.md,text/*"
-              @change=${(event: Event) => chosen(event, actions)} />
+            <input type="file" class="visually-hidden" accept=${FILES} multiple
+              @change=${(event: Event) => chosen(event, (files) => actions.giveFiles(files))} />
             Choose a file
           </label>
         </div>
         ${trouble(state.trouble)}
+        ${byHand(actions)}
       </form>
       <div class="try">
         <h3 class="quiet">No shots at hand? Try an invented session</h3>
@@ -56,9 +60,17 @@ function submit(event: Event, actions: Actions): void {
   actions.giveText(typeof text === "string" ? text : "");
 }
 
-function chosen(event: Event, actions: Actions): void {
+/** Entering what stands on paper, on a screen or in a photo. */
+export const byHand = (actions: Actions): TemplateResult => html`
+  <div class="by-hand">
+    <button type="button" class="plain" @click=${() => actions.enter({ kind: "grid", at: null })}>Type shots one by one</button>
+    <button type="button" class="plain" @click=${() => actions.enter({ kind: "averages", at: null })}>Only averages? Enter them</button>
+  </div>`;
+
+/** The files that were chosen; the same ones can be chosen again. */
+export function chosen(event: Event, give: (files: readonly File[]) => void): void {
   const input = event.target as HTMLInputElement;
-  const file = input.files?.[0];
-  if (file) actions.giveFile(file);
+  const files = [...(input.files ?? [])];
+  if (files.length > 0) give(files);
   input.value = "";
 }

@@ -5,6 +5,7 @@ import { counted, measureView } from "../format.js";
 import type { State } from "../state.js";
 import { answer } from "./answer.js";
 import { counts } from "./counts.js";
+import { entry } from "./entry.js";
 import { give } from "./give.js";
 import { luckDoor } from "./luck-door.js";
 import { part } from "./pieces.js";
@@ -14,7 +15,7 @@ import { trust } from "./trust.js";
 
 export function page(state: State, actions: Actions): TemplateResult {
   if (!state.read) {
-    const first = state.wants ? reading(state, actions) : give(state, actions);
+    const first = state.wants ? reading(state, actions) : state.entry ? entry(state, state.entry, actions) : give(state, actions);
     return html`<div class="parts empty">${first}</div>${announcement(state)}`;
   }
   const { session } = state.read;
@@ -22,7 +23,7 @@ export function page(state: State, actions: Actions): TemplateResult {
   return html`
     <div class="parts">
       <div class="said">
-        ${read(state, state.read, actions)}
+        ${state.entry ? entry(state, state.entry, actions) : read(state, session, actions)}
         ${comparable && state.question ? counts(state, session, state.question, actions) : nothing}
       </div>
       <div class="told">
@@ -45,17 +46,19 @@ const reading = (state: State, actions: Actions): TemplateResult =>
     "Your shots",
     html`
       <div class="card" aria-busy="true">
-        <p class="working">Reading ${state.source?.name ?? ""}, ${counted(state.source?.text.length ?? 0, "character")}…</p>
+        <p class="working">Reading ${state.given.map(({ source }) => source.name).join(", ")}, ${counted(length(state), "character")}…</p>
         <div class="buttons"><button type="button" @click=${actions.startAgain}>Stop</button></div>
       </div>`,
   );
+
+const length = ({ given }: State): number => given.reduce((sum, { source }) => sum + source.text.length, 0);
 
 /** Heard, not seen: what changed. */
 const announcement = (state: State): TemplateResult => html`<p class="visually-hidden" role="status">${said(state)}</p>`;
 
 function said(state: State): string {
   if (state.wants === "read") return "Reading your shots.";
-  if (state.wants === "check" || !state.source) return "";
+  if (state.wants === "check" || state.given.length === 0) return "";
   if (state.report) return `The answer: ${state.report.answer.words.headline}`;
   return state.trouble ? `${state.trouble.message} ${state.trouble.remedy}` : "";
 }

@@ -2,52 +2,81 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { Actions } from "../actions.js";
 import type { ColumnReading, Hints, Order, ReadResult, Role, Session } from "../engine.js";
-import { buildCounts, counted, distinctColumns, measureView, orderName, roleKey, roleName, rolesFor, saysTheSame } from "../format.js";
+import { counted, distinctColumns, measureView, orderName, roleKey, roleName, rolesFor, saysTheSame } from "../format.js";
 import type { State } from "../state.js";
-import { build, choice, foreign, part } from "./pieces.js";
+import type { Given } from "../texts.js";
+import { add } from "./add.js";
+import { clubs, whose } from "./clubs.js";
+import { choice, foreign, part } from "./pieces.js";
 import { problems, notices } from "./problems.js";
 import { source } from "./source.js";
 import { trouble } from "./trouble.js";
 
 const ORDERS: readonly Order[] = ["interleaved", "blocked", "unknown"];
 
-export const read = (state: State, result: ReadResult, actions: Actions): TemplateResult =>
-  part(
+export const read = (state: State, session: Session, actions: Actions): TemplateResult => {
+  const several = state.given.length > 1;
+  return part(
     "shots",
     "Your shots",
     html`
       <div class="card" aria-busy=${state.wants === "read" ? "true" : "false"}>
         ${state.report ? trouble(state.trouble) : nothing}
-        ${builds(result.session)}
-        ${problems(result.problems, result.reading.rows.problems, actions)}
-        ${result.session.builds.length > 1 && result.session.shots.length > 0 ? order(result.session, actions) : nothing}
-        ${result.reading.single_measure ? singleMeasure(state, result.reading.single_measure, actions) : nothing}
-        ${result.reading.columns.length > 0 ? columns(state, result, actions) : nothing}
-        ${notices(result.notices)}
-        ${source(state, result, actions)}
+        ${clubs(session, actions)}
+        ${state.given.map((one) => whose(one, several, session, actions))}
+        ${session.builds.length > 1 && session.shots.length > 0 ? order(session, actions) : nothing}
+        ${state.given.map((one, at) => (several ? oneOfSeveral(state, one, at, session, actions) : text(state, one, at, session, actions)))}
+        ${add(state, session.builds.length, actions)}
+        ${undo(state, actions)}
         <div class="buttons">
+          ${state.given.map((one, at) => (several ? nothing : openAgain(one, at, actions)))}
           <button type="button" @click=${actions.startAgain}>Start again</button>
         </div>
       </div>
     `,
   );
+};
 
-function builds(session: Session): TemplateResult {
-  const counts = buildCounts(session);
-  if (session.builds.length === 0) return html`<p class="question">No shots were found.</p>`;
+const undo = ({ past }: State, actions: Actions): TemplateResult | typeof nothing =>
+  past.length === 0 ? nothing : html`<p class="undo"><button type="button" class="plain" @click=${actions.undo}>Undo: ${past.at(-1)!.done}</button></p>`;
+
+/** What was typed goes back into the grid or the form it was typed into. */
+const openAgain = ({ source: { kind } }: Given, at: number, actions: Actions): TemplateResult | typeof nothing =>
+  kind === "typed" || kind === "averages"
+    ? html`<button type="button" @click=${() => actions.enter({ kind: kind === "typed" ? "grid" : "averages", at })}>
+        ${kind === "typed" ? "Back to typing" : "Change the averages"}
+      </button>`
+    : nothing;
+
+/** Of several texts each opens by itself; one that needs a look stands open. */
+function oneOfSeveral(state: State, one: Given, at: number, session: Session, actions: Actions): TemplateResult {
+  const { source, result } = one;
+  const needsLook = result !== null && (result.problems.length > 0 || result.reading.columns.some(({ sure }) => !sure));
   return html`
-    <h3 class="question" id="read-title" tabindex="-1">What was read</h3>
-    <ul class="builds">
-      ${session.builds.map(({ name }, index) => {
-        const count = counts[index];
-        return html`<li>${build(index, name)} <span class="count">${count ? countText(count) : nothing}</span></li>`;
-      })}
-    </ul>`;
+    <details class="text" ?open=${needsLook}>
+      <summary>${foreign(source.name)} <span class="count">${counted(result?.session.shots.length ?? 0, "shot")}</span></summary>
+      <div class="inside">
+        ${text(state, one, at, session, actions)}
+        <div class="buttons">
+          ${openAgain(one, at, actions)}
+          <button type="button" @click=${() => actions.removeText(at)}>Remove these shots</button>
+        </div>
+      </div>
+    </details>`;
 }
 
-function countText({ shots, averagesOf, averagesOnly }: ReturnType<typeof buildCounts>[number]): string {
-  if (!averagesOnly) return counted(shots, "shot");
-  return averagesOf === null ? "averages only" : `averages of ${counted(averagesOf, "shot")}`;
+/** How one text was understood. */
+function text(state: State, given: Given, at: number, session: Session, actions: Actions): TemplateResult | typeof nothing {
+  const { result } = given;
+  if (!result) return nothing;
+  const { reading } = result;
+  const own: Actions = { ...actions, hint: (hints) => actions.hint(hints, at), changeText: (_, changed) => actions.changeText(at, changed) };
+  return html`
+    ${problems(result.problems, reading.rows.problems, own)}
+    ${reading.single_measure ? singleMeasure(state, reading.single_measure, own) : nothing}
+    ${reading.columns.length > 0 ? columns(state, result, session, own) : nothing}
+    ${notices(result.notices)}
+    ${source(given.source, result, own)}`;
 }
 
 const order = (session: Session, actions: Actions): TemplateResult => html`
@@ -73,17 +102,17 @@ const singleMeasure = (state: State, now: string, actions: Actions): TemplateRes
     )}
   </label>`;
 
-const columns = (state: State, result: ReadResult, actions: Actions): TemplateResult => html`
+const columns = (state: State, result: ReadResult, session: Session, actions: Actions): TemplateResult => html`
   <h3 class="quiet">Columns. Tap one to correct it</h3>
   <ul class="columns">
-    ${distinctColumns(result.reading.columns).map((column) => columnChip(state, result, column, actions))}
+    ${distinctColumns(result.reading.columns).map((column) => columnChip(state, session, column, actions))}
   </ul>`;
 
-function columnChip(state: State, result: ReadResult, column: ColumnReading, actions: Actions): TemplateResult {
+function columnChip(state: State, session: Session, column: ColumnReading, actions: Actions): TemplateResult {
   const heading = column.heading || `column ${column.index + 1}`;
-  const isPlain = column.sure && saysTheSame(heading, roleName(column.role, (id) => measureView(id, state.measures, result.session).name));
-  const nameOf = (id: string) => measureView(id, state.measures, result.session).name;
-  const roles = rolesFor(column, state.measures, result.session.measures).map((role) => ({ value: roleKey(role), label: roleName(role, nameOf) }));
+  const isPlain = column.sure && saysTheSame(heading, roleName(column.role, (id) => measureView(id, state.measures, session).name));
+  const nameOf = (id: string) => measureView(id, state.measures, session).name;
+  const roles = rolesFor(column, state.measures, session.measures).map((role) => ({ value: roleKey(role), label: roleName(role, nameOf) }));
   const units = [...new Set([column.unit, ...column.units])];
   const hint = (hints: Hints) => actions.hint(hints);
   return html`

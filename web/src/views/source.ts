@@ -3,7 +3,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import type { Actions } from "../actions.js";
 import type { Delimiter, Layout, LineIs, LineReading, ReadResult, RowCounts } from "../engine.js";
 import { counted } from "../format.js";
-import type { State } from "../state.js";
+import type { Source } from "../texts.js";
 import { choice, foreign } from "./pieces.js";
 
 /** Longer texts are not shown again: a phone would stop. */
@@ -32,10 +32,10 @@ const MARKS = [
   { value: ",", label: "231,5 (comma)" },
 ];
 
-export const source = (state: State, { reading }: ReadResult, actions: Actions): TemplateResult => html`
+export const source = (given: Source, { reading }: ReadResult, actions: Actions): TemplateResult => html`
   <details class="source">
     <summary>The text and how it was read</summary>
-    <p class="hint">${state.source ? html`${foreign(state.source.name)}: ` : nothing}${rowsText(reading.rows)}</p>
+    <p class="hint">${foreign(given.name)}: ${rowsText(reading.rows)}</p>
     <label class="row">
       <span>Cells are set apart by</span>
       ${choice("How cells are set apart", delimiters(reading.delimiter), reading.delimiter, (value) =>
@@ -51,7 +51,7 @@ export const source = (state: State, { reading }: ReadResult, actions: Actions):
       ${choice("How shots stand in the text", entries(LAYOUTS), reading.layout, (value) => actions.hint({ layout: value as Layout }))}
     </label>
     ${reading.lines.length > 0 ? lines(reading.lines, actions) : nothing}
-    ${state.source ? text(state.source.text, actions) : nothing}
+    ${text(given.text, actions)}
   </details>`;
 
 const delimiters = (now: Delimiter) => [...new Set([now, ...DELIMITERS])].map((value) => ({ value, label: value }));
@@ -85,8 +85,8 @@ function text(given: string, actions: Actions): TemplateResult {
   if (given.length > SHOWABLE) return html`<p class="hint">The text is too long to be shown here.</p>`;
   return html`
     <form @submit=${(event: Event) => submit(event, actions)}>
-      <label for="text-again">Your text. Change it and read it again</label>
-      <textarea id="text-again" name="text" rows="8" spellcheck="false" wrap="off" .value=${given}></textarea>
+      <label>Your text. Change it and read it again
+        <textarea class="text-again" name="text" rows="8" spellcheck="false" wrap="off" .value=${given}></textarea></label>
       <div class="buttons"><button type="submit">Read it again</button></div>
     </form>`;
 }
@@ -94,5 +94,5 @@ function text(given: string, actions: Actions): TemplateResult {
 function submit(event: Event, actions: Actions): void {
   event.preventDefault();
   const changed = new FormData(event.target as HTMLFormElement).get("text");
-  if (typeof changed === "string") actions.giveText(changed);
+  if (typeof changed === "string") actions.changeText(0, changed);
 }

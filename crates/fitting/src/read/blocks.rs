@@ -138,6 +138,9 @@ impl Walk<'_> {
         if self.headings().is_some() && is_summary(grid, row) {
             return LineIs::Shot;
         }
+        if here.filled == 1 && here.known == 1 && names_measure(grid, row) && self.is_over_one_column(row) {
+            return LineIs::Headings;
+        }
         if here.filled == 1 {
             return if self.repeats_a_neighbor(row) { LineIs::Shot } else { LineIs::Build };
         }
@@ -154,6 +157,16 @@ impl Walk<'_> {
             return LineIs::Headings;
         }
         if self.headings().is_some() && self.has_width_of_headings(row) { LineIs::Shot } else { LineIs::Text }
+    }
+
+    /// Whether the row below holds one number and nothing else, in the column of this row's only cell.
+    fn is_over_one_column(&self, row: usize) -> bool {
+        let column_of = |row: usize| (0..self.grid.width(row)).find(|&c| !self.grid.cell(row, c).is_empty());
+        let below = row + 1;
+        below < self.grid.len()
+            && self.grid.filled(below) == 1
+            && column_of(below) == column_of(row)
+            && matches!(self.grid.only_cell(below).map(scan), Some(Cell::Figure(_)))
     }
 
     /// Whether the next row, or the one behind a row of units, has numbers under this row's cells.
@@ -235,13 +248,7 @@ impl Walk<'_> {
 
     /// The waiting title that names a measure.
     fn take_caption(&mut self) -> Option<usize> {
-        let grid = self.grid;
-        let names_measure = |row: usize| {
-            let text = grid.only_cell(row).unwrap_or_default();
-            let heading = understand(text);
-            matches!(heading.word, Some(Word::Measure(_))) && heading.beside.is_none()
-        };
-        let at = self.pending.iter().rposition(|&row| names_measure(row))?;
+        let at = self.pending.iter().rposition(|&row| names_measure(self.grid, row))?;
         let row = self.pending.remove(at);
         self.sorted.others.push((row, LineIs::Headings));
         Some(row)
@@ -267,6 +274,12 @@ impl Walk<'_> {
         self.sorted.others.extend(self.pending.iter().map(|&row| (row, LineIs::Text)));
         self.sorted
     }
+}
+
+/// Whether the only cell of a row names a measure and nothing beside it.
+fn names_measure(grid: &Grid, row: usize) -> bool {
+    let heading = understand(grid.only_cell(row).unwrap_or_default());
+    matches!(heading.word, Some(Word::Measure(_))) && heading.beside.is_none()
 }
 
 fn has_repeats(grid: &Grid, row: usize) -> bool {

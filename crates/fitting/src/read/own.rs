@@ -208,7 +208,28 @@ impl Own {
         }
     }
 
+    /// Gives the builds the names that the golfer wants; two of one name become one.
+    fn rename(&mut self, hints: &Hints) {
+        let wanted = |name: &str| hints.names.get(name).map_or(name, String::as_str).to_owned();
+        let mut builds: Vec<Build> = Vec::new();
+        let mut now_at = Vec::new();
+        for name in self.session.builds.iter().map(|build| wanted(&build.name)) {
+            // Builds that had one name before keep apart: the text says that they are two.
+            let merged =
+                builds.iter().position(|b| b.name == name && hints.names.values().any(|n| *n == name));
+            now_at.push(merged.unwrap_or(builds.len()));
+            if merged.is_none() {
+                builds.push(Build { name });
+            }
+        }
+        let now = |build: usize| now_at.get(build).copied().unwrap_or(build);
+        self.session.shots.iter_mut().for_each(|shot| shot.build = now(shot.build));
+        self.session.summaries.iter_mut().for_each(|summary| summary.build = now(summary.build));
+        self.session.builds = builds;
+    }
+
     fn finish(mut self, delimiter: Delimiter, hints: &Hints) -> ReadResult {
+        self.rename(hints);
         self.session.order = hints.order.unwrap_or(self.session.order);
         if self.session.shots.is_empty() && self.session.summaries.is_empty() {
             self.talk.problem(ProblemKind::NoNumbers, place(0, ""), "");
@@ -242,5 +263,25 @@ impl Own {
         };
         let (problems, notices) = self.talk.finish();
         ReadResult { session: self.session, problems, notices, reading, gaps: Vec::new() }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn builds_take_the_names_they_are_given() {
+        let text = "Straight Answer session,1,unknown\nbuild,1,A\nbuild,2,B\ncolumns,no.,build,round,shot,left out,\
+                    Carry (yd)\nid,,,,,,carry\nshot,1,A,,,,250\nshot,2,B,,,,255\n";
+        let named = |pairs: &[(&str, &str)]| {
+            let names = pairs.iter().map(|&(old, new)| (old.to_owned(), new.to_owned())).collect();
+            let session = crate::read::read(text, &Hints { names, ..Hints::default() }).session;
+            let builds: Vec<String> = session.builds.into_iter().map(|b| b.name).collect();
+            (builds, session.shots.iter().map(|s| s.build).collect::<Vec<_>>())
+        };
+        assert_eq!(named(&[("A", "Mine")]), (vec!["Mine".into(), "B".into()], vec![0, 1]));
+        assert_eq!(named(&[("B", "A")]), (vec!["A".into()], vec![0, 0]));
+        assert_eq!(named(&[]), (vec!["A".into(), "B".into()], vec![0, 1]));
     }
 }

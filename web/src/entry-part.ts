@@ -1,0 +1,7 @@
+/** The grid and the form, loaded when one of them is opened (`views/entry.ts`). */
+import "./styles/entry.css";
+import { StraightAnswerAverages } from "./averages-part.js";
+import { StraightAnswerGrid } from "./grid-part.js";
+
+customElements.define("straight-answer-grid", StraightAnswerGrid);
+customElements.define("straight-answer-averages", StraightAnswerAverages);

@@ -1,0 +1,39 @@
+/** Shots of another club, or more of the same, beside those that are there. */
+import { html, nothing, type TemplateResult } from "lit";
+import { keyed } from "lit/directives/keyed.js";
+import type { Actions } from "../actions.js";
+import type { State } from "../state.js";
+import { FILES, byHand, chosen } from "./give.js";
+import { trouble } from "./trouble.js";
+
+/** Closed and empty again once something was added; open from the start while there is one club only. */
+export const add = (state: State, clubs: number, actions: Actions): TemplateResult =>
+  html`${keyed(
+    state.read?.texts ?? 0,
+    html`
+      <details class="add" ?open=${clubs < 2 || state.notAdded !== null}>
+        <summary>${clubs < 2 ? "Add the other club’s shots" : "Add more shots or another club"}</summary>
+        <form class="more" @submit=${(event: Event) => submit(event, actions)}>
+          <label for="more" class="visually-hidden">Shots to add</label>
+          <textarea id="more" name="text" rows="4" spellcheck="false" autocapitalize="off" autocomplete="off"
+            placeholder="Paste or type them here"></textarea>
+          <div class="buttons">
+            <button type="submit">Add these</button>
+            ${actions.canPaste ? html`<button type="button" @click=${() => actions.pasteFromClipboard(true)}>Paste</button>` : nothing}
+            <label class="button">
+              <input type="file" class="visually-hidden" accept=${FILES} multiple
+                @change=${(event: Event) => chosen(event, (files) => actions.giveFiles(files, true))} />
+              Add a file
+            </label>
+          </div>
+          ${trouble(state.notAdded)}
+          ${byHand(actions)}
+        </form>
+      </details>`,
+  )}`;
+
+function submit(event: Event, actions: Actions): void {
+  event.preventDefault();
+  const text = new FormData(event.target as HTMLFormElement).get("text");
+  if (typeof text === "string" && text.trim() !== "") actions.giveText(text, true);
+}

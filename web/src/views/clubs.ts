@@ -1,0 +1,77 @@
+/** The clubs as read: counts, a name that can be changed with a tap, and whose shots they are where the text does not say. */
+import { html, nothing, type TemplateResult } from "lit";
+import type { Actions } from "../actions.js";
+import type { Session } from "../engine.js";
+import { buildCounts, counted } from "../format.js";
+import { unnamed, type Given } from "../texts.js";
+import { build, foreign } from "./pieces.js";
+
+export function clubs(session: Session, actions: Actions): TemplateResult {
+  const counts = buildCounts(session);
+  if (session.builds.length === 0) return html`<p class="question">No shots were found.</p>`;
+  return html`
+    <h3 class="question" id="read-title" tabindex="-1">What was read</h3>
+    <ul class="builds">
+      ${session.builds.map(({ name }, index) => {
+        const count = counts[index];
+        return html`
+          <li>
+            ${build(index, name)} <span class="count">${count ? countText(count) : nothing}</span>
+            ${rename(session, name, actions)}
+          </li>`;
+      })}
+    </ul>`;
+}
+
+function countText({ shots, averagesOf, averagesOnly }: ReturnType<typeof buildCounts>[number]): string {
+  if (!averagesOnly) return counted(shots, "shot");
+  return averagesOf === null ? "averages only" : `averages of ${counted(averagesOf, "shot")}`;
+}
+
+const rename = ({ builds }: Session, name: string, actions: Actions): TemplateResult => html`
+  <details class="rename" @toggle=${focusField}>
+    <summary aria-label="Rename ${name}">Rename</summary>
+    <form @submit=${(event: Event) => said(event, (wanted) => wanted !== name && actions.rename(name, wanted))}>
+      <input name="name" aria-label="New name for ${name}" .value=${name} maxlength="80" autocomplete="off" enterkeyhint="done" required />
+      <button type="submit">Save</button>
+      ${builds.length > 1 ? html`<p class="hint">Given another club’s name, the two become one.</p>` : nothing}
+    </form>
+  </details>`;
+
+/** Asks whose shots a text holds, when nothing in it says so. */
+export function whose(given: Given, several: boolean, session: Session, actions: Actions): TemplateResult | typeof nothing {
+  const now = unnamed(given);
+  if (now === null) return nothing;
+  const others = several ? session.builds.map(({ name }) => name).filter((name) => name !== now) : [];
+  const field = `whose-${now}`;
+  return html`
+    <form class="notice whose" @submit=${(event: Event) => said(event, (name) => actions.rename(now, name))}>
+      <label class="question" for=${field}>Which club hit ${several ? html`the shots of ${foreign(given.source.name)}` : "these shots"}?</label>
+      ${others.length > 0
+        ? html`<div class="buttons">
+            ${others.map((name) => html`<button type="button" @click=${() => actions.rename(now, name)}>${build(indexOf(session, name), name)}</button>`)}
+          </div>
+          <p class="hint">Or another club:</p>`
+        : nothing}
+      <div class="named">
+        <input id=${field} name="name" maxlength="80" autocomplete="off" enterkeyhint="done" placeholder=${now} required />
+        <button type="submit" class="primary">Name it</button>
+      </div>
+    </form>`;
+}
+
+const indexOf = ({ builds }: Session, name: string): number => builds.findIndex((one) => one.name === name);
+
+function said(event: Event, say: (name: string) => unknown): void {
+  event.preventDefault();
+  const form = event.target as HTMLFormElement;
+  const name = String(new FormData(form).get("name") ?? "").trim();
+  form.closest("details")?.removeAttribute("open");
+  if (name !== "") say(name);
+}
+
+/** The field is ready as soon as it opens: one tap, then the name. */
+function focusField({ currentTarget }: Event): void {
+  const details = currentTarget as HTMLDetailsElement;
+  if (details.open) details.querySelector("input")?.select();
+}

@@ -1,0 +1,45 @@
+/** Which measures are entered, each with its unit; chips to take one out, a choice to add one. */
+import { html, nothing, type TemplateResult } from "lit";
+import type { Measure } from "../engine.js";
+import { choice, type Option } from "./pieces.js";
+
+interface Shown {
+  chosen: readonly string[];
+  units: Readonly<Record<string, string>>;
+  measures: readonly Measure[];
+  /** Units in which a column can be read, where they are known. */
+  choices: ReadonlyMap<string, readonly string[]>;
+  /** Columns that are no measures. */
+  more: readonly Option[];
+}
+
+interface ColumnActions {
+  add: (column: string) => void;
+  remove: (column: string) => void;
+  unit: (column: string, unit: string) => void;
+}
+
+export function columnsChosen({ chosen, units, measures, choices, more }: Shown, actions: ColumnActions): TemplateResult {
+  const all: Option[] = [...measures.map(({ id, name }) => ({ value: id, label: name })), ...more];
+  const rest = all.filter(({ value }) => !chosen.includes(value));
+  return html`
+    <ul class="columns" aria-label="What is entered">
+      ${chosen.map((column) => {
+        const name = all.find(({ value }) => value === column)?.label ?? column;
+        const usual = measures.find(({ id }) => id === column)?.unit ?? "";
+        const unit = units[column] ?? usual;
+        const offered = choices.get(column) ?? [];
+        return html`
+          <li class="chip">
+            <span class="what">${name}</span>
+            ${offered.length > 1
+              ? choice(`Unit of ${name}`, offered.map((value) => ({ value, label: value })), unit, (value) => actions.unit(column, value))
+              : unit
+                ? html`<span class="unit">${unit}</span>`
+                : nothing}
+            ${chosen.length > 1 ? html`<button type="button" aria-label="Leave ${name} out" @click=${() => actions.remove(column)}>×</button>` : nothing}
+          </li>`;
+      })}
+      <li>${choice("Add a measure", [{ value: "", label: "Add …" }, ...rest], "", (value) => value && actions.add(value))}</li>
+    </ul>`;
+}

@@ -1,0 +1,31 @@
+/** In the place of the shots: the grid or the form, loaded when it is opened, or the sheets of a workbook. */
+import { html, type TemplateResult } from "lit";
+import type { Actions } from "../actions.js";
+import type { Entry, State } from "../state.js";
+import { part } from "./pieces.js";
+import { sheets } from "./sheets.js";
+
+/** Asked for once; the elements say by themselves when they are there. */
+let loading: Promise<unknown> | null = null;
+
+export function entry(state: State, entry: Entry, actions: Actions): TemplateResult {
+  if (entry.kind === "sheets") return sheets(entry.workbook, actions);
+  loading ??= import("../entry-part.js").catch(() => {
+    loading = null;
+    const text = document.querySelector(".entry-loading");
+    if (text) text.textContent = "This part could not be loaded. Check the connection, go back and open it again.";
+  });
+  const { kind, at } = entry;
+  const given = at === null ? undefined : state.given[at];
+  const clubs = state.read?.session.builds.map(({ name }) => name) ?? [];
+  const done = (text: Parameters<Actions["entered"]>[0]) => actions.entered(text, at);
+  const cancel = () => actions.enter(null);
+  const waiting = html`<div class="card entry-loading"><p class="hint">Loading…</p><div class="buttons"><button type="button" @click=${cancel}>Back</button></div></div>`;
+  return part(
+    "shots",
+    kind === "grid" ? "Type the shots" : "Enter averages",
+    kind === "grid"
+      ? html`<straight-answer-grid .measures=${state.measures} .draft=${given?.source.draft} .clubs=${clubs} .read=${actions.read} .done=${done} .cancel=${cancel}>${waiting}</straight-answer-grid>`
+      : html`<straight-answer-averages .measures=${state.measures} .draft=${given?.source.draft} .clubs=${clubs} .read=${actions.read} .done=${done} .cancel=${cancel}>${waiting}</straight-answer-averages>`,
+  );
+}

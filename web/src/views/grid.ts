@@ -1,0 +1,170 @@
+/** The grid on the screen: tabs, cells with a number pad, mistakes under their row, and what a thumb needs below. */
+import { html, nothing, type TemplateResult } from "lit";
+import type { Measure } from "../engine.js";
+import { counted } from "../format.js";
+import { ROUND, headingOf, shotsOf, withCell, withColumn, withName, withoutColumn, type Cell, type Grid, type Mistake } from "../grid.js";
+import { columnsChosen } from "./columns-chosen.js";
+import { build } from "./pieces.js";
+
+export interface ShownGrid {
+  grid: Grid;
+  measures: readonly Measure[];
+  club: number;
+  mistakes: readonly Mistake[];
+  questions: ReadonlyMap<string, string>;
+  units: ReadonlyMap<string, readonly string[]>;
+  said: string;
+  canUndo: boolean;
+}
+
+export interface GridActions {
+  show: (club: number) => void;
+  addClub: () => void;
+  typing: (grid: Grid) => void;
+  typed: () => void;
+  change: (grid: Grid) => void;
+  next: (from: Cell) => void;
+  paste: (at: Cell, event: ClipboardEvent) => void;
+  undo: () => void;
+  finish: () => void;
+  cancel: () => void;
+}
+
+/** Rows that stand ready on an empty grid. */
+const LEAST_ROWS = 3;
+
+export function gridView(shown: ShownGrid, actions: GridActions): TemplateResult {
+  const { grid, club } = shown;
+  const { name } = grid.clubs[club]!;
+  const shots = grid.clubs.reduce((sum, one) => sum + shotsOf(one), 0);
+  return html`
+    <form class="card entry" @submit=${(event: Event) => (event.preventDefault(), actions.finish())}>
+      ${tabs(shown, actions)}
+      <label class="row name">
+        <span>Its name</span>
+        <input .value=${name} maxlength="80" autocomplete="off" enterkeyhint="done"
+          @input=${(event: Event) => actions.typing(withName(grid, club, (event.target as HTMLInputElement).value))} @change=${actions.typed}
+          @keydown=${(event: KeyboardEvent) => event.key === "Enter" && event.preventDefault()} />
+      </label>
+      ${columnsChosen(
+        { chosen: grid.columns, units: grid.units, measures: shown.measures, choices: shown.units, more: [{ value: ROUND, label: "Round" }] },
+        {
+          add: (column) => actions.change(withColumn(grid, column)),
+          remove: (column) => actions.change(withoutColumn(grid, column)),
+          unit: (column, unit) => actions.change({ ...grid, units: { ...grid.units, [column]: unit } }),
+        },
+      )}
+      ${[...shown.questions].map(([column, unit]) => question(shown, column, unit, actions))}
+      ${table(shown, actions)}
+      ${shown.said ? html`<p class="alert" role="status">${shown.said}</p>` : nothing}
+      <div class="buttons">
+        <button type="submit" class="primary">Read ${counted(shots, "shot")}</button>
+        <button type="button" ?disabled=${!shown.canUndo} @click=${actions.undo}>Undo</button>
+        <button type="button" @click=${actions.cancel}>Back</button>
+      </div>
+    </form>`;
+}
+
+const tabs = ({ grid, club }: ShownGrid, actions: GridActions): TemplateResult => html`
+  <fieldset class="tabs">
+    <legend>Whose shots?</legend>
+    <div class="segments">
+      ${grid.clubs.map(
+        (one, at) => html`
+          <label class="segment">
+            <input type="radio" name="club" .checked=${at === club} @change=${() => actions.show(at)} />
+            <span>${build(at, one.name || `Club ${at + 1}`)}<span class="count">${shotsOf(one)}</span></span>
+          </label>`,
+      )}
+      <button type="button" @click=${actions.addClub}>Add a club</button>
+    </div>
+  </fieldset>`;
+
+const question = ({ grid, measures }: ShownGrid, column: string, unit: string, actions: GridActions): TemplateResult => html`
+  <p class="notice">
+    ${headingOf(column, grid, measures).name}: these numbers only make sense in ${unit}.
+    <button type="button" @click=${() => actions.change({ ...grid, units: { ...grid.units, [column]: unit } })}>Read them in ${unit}</button>
+  </p>`;
+
+function table(shown: ShownGrid, actions: GridActions): TemplateResult {
+  const { grid, club, measures } = shown;
+  const rows = Math.max(LEAST_ROWS, grid.clubs[club]!.rows.length + 1);
+  return html`
+    <div class="sideways">
+      <table class="cells">
+        <thead>
+          <tr>
+            <th scope="col"><span class="visually-hidden">Shot</span></th>
+            ${grid.columns.map((column) => {
+              const { name, unit } = headingOf(column, grid, measures);
+              return html`<th scope="col">${name} <small>${unit === "deg" ? "°" : unit}</small></th>`;
+            })}
+          </tr>
+        </thead>
+        <tbody>${Array.from({ length: rows }, (_, row) => [line(shown, row, actions), mistakesOf(shown, row, actions)])}</tbody>
+      </table>
+    </div>`;
+}
+
+const line = ({ grid, club, measures, mistakes }: ShownGrid, row: number, actions: GridActions): TemplateResult => html`
+  <tr>
+    <th scope="row">${row + 1}</th>
+    ${grid.columns.map((column, at) => {
+      const here = { club, row, column: at };
+      const { name } = headingOf(column, grid, measures);
+      const wrong = mistakes.some((one) => one.club === club && one.row === row && one.column === at);
+      const side = sideKeys(column, measures);
+      return html`
+        <td>
+          <input data-cell="${row}.${at}" aria-label="${name}, shot ${row + 1}" aria-invalid=${wrong ? "true" : "false"}
+            aria-describedby=${wrong ? `wrong-${row}` : nothing}
+            inputmode="decimal" enterkeyhint="next" autocomplete="off" autocapitalize="off" spellcheck="false"
+            .value=${grid.clubs[club]!.rows[row]?.[at] ?? ""}
+            @input=${(event: Event) => actions.typing(withCell(grid, here, (event.target as HTMLInputElement).value))}
+            @change=${actions.typed}
+            @keydown=${(event: KeyboardEvent) => event.key === "Enter" && (event.preventDefault(), actions.next(here))}
+            @paste=${(event: ClipboardEvent) => actions.paste(here, event)} />
+          <div class="keys">
+            ${side.map(
+              (key) => html`<button type="button" tabindex="-1" @pointerdown=${keepFocus} @click=${() => actions.change(withCell(grid, here, withSide(grid, here, key)))}>${key}</button>`,
+            )}
+            <button type="button" tabindex="-1" class="next" @pointerdown=${keepFocus} @click=${() => actions.next(here)}>Next</button>
+          </div>
+        </td>`;
+    })}
+  </tr>`;
+
+/** A number pad has no letters and often no minus: what they say is a key of its own. */
+function sideKeys(column: string, measures: readonly Measure[]): string[] {
+  const measure = measures.find(({ id }) => id === column);
+  if (!measure || measure.plausible.low >= 0) return [];
+  return column === "offline" ? ["L", "R"] : ["−"];
+}
+
+/** The cell's text with another side: pressed again, the side goes. */
+function withSide(grid: Grid, { club, row, column }: Cell, key: string): string {
+  const before = (grid.clubs[club]!.rows[row]?.[column] ?? "").trim();
+  if (key === "−") return /^[-−]/.test(before) ? before.slice(1) : `−${before}`;
+  const bare = before.replace(/\s*[LR]$/i, "");
+  return before.toUpperCase().endsWith(key) ? bare : `${bare} ${key}`.trim();
+}
+
+/** A key beside a cell must not close the number pad. */
+const keepFocus = (event: Event): void => event.preventDefault();
+
+function mistakesOf({ grid, club, mistakes, measures }: ShownGrid, row: number, actions: GridActions): TemplateResult | typeof nothing {
+  const here = mistakes.filter((one) => one.club === club && one.row === row);
+  if (here.length === 0) return nothing;
+  return html`
+    <tr class="wrong">
+      <td colspan=${grid.columns.length + 1} id="wrong-${row}">
+        ${here.map(({ column, message, suggestion, ...at }) => {
+          const name = column < 0 ? "" : `${headingOf(grid.columns[column]!, grid, measures).name}: `;
+          return html`<p>${name}${message}
+            ${suggestion !== null && column >= 0
+              ? html`<button type="button" @click=${() => actions.change(withCell(grid, { ...at, column }, suggestion))}>Use ${suggestion}</button>`
+              : nothing}</p>`;
+        })}
+      </td>
+    </tr>`;
+}

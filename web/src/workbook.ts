@@ -1,0 +1,24 @@
+/** Workbooks, opened in a worker of their own with a package of their own: both come when such a file does, and go after it. */
+import type { Refusal, Sheet } from "../pkg/straight_answer_workbook.js";
+
+export type { Sheet } from "../pkg/straight_answer_workbook.js";
+
+/** What the worker sends back. */
+export type Opened = { sheets: Sheet[] } | { refusal: Refusal };
+
+/** The sheets of a workbook, or why there are none. A file that no memory holds ends the worker, not the page. */
+export function openWorkbook(bytes: Uint8Array, name: string): Promise<Opened> {
+  const worker = new Worker(new URL("./workbook-worker.ts", import.meta.url), { type: "module" });
+  return new Promise<Opened>((resolve) => {
+    worker.onmessage = ({ data }: MessageEvent<Opened>) => resolve(data);
+    worker.onerror = () => resolve({ refusal: failed(name) });
+    worker.postMessage(bytes, [bytes.buffer]);
+  }).finally(() => worker.terminate());
+}
+
+const failed = (place: string): Refusal => ({
+  kind: "not_opened",
+  place,
+  message: "This workbook could not be opened here.",
+  remedy: "Check the connection and try again. Or open it, copy the rows with their headings, and paste them here.",
+});
