@@ -1,6 +1,6 @@
 /** What is entered into the form of averages, as a text for the reader: one line for each club. Pure; no number is understood here. */
 import type { Hints, Measure, ReadResult, Role } from "./engine.js";
-import { keyed, textOf } from "./grid.js";
+import { NAMES, keyed, textOf } from "./grid.js";
 
 /** Which shots the averages stand for. */
 export type Meant = "all" | "best" | "good";
@@ -29,6 +29,7 @@ export interface Fault {
   club: number;
   /** Null for the number of shots. */
   column: string | null;
+  part: keyof Entered;
   message: string;
 }
 
@@ -38,7 +39,7 @@ const MEANT: Record<Meant, string> = { all: "", best: "best", good: "good ones" 
 const emptyClub = (name: string): AveragesOfClub => ({ name, shots: "", of: "all", values: {} });
 
 export const emptyAverages = (names: readonly string[]): Averages => ({
-  clubs: (names.length > 0 ? names : ["Own club", "Other club"]).map(emptyClub),
+  clubs: (names.length > 0 ? names : NAMES).map(emptyClub),
   columns: ["carry"],
   units: {},
 });
@@ -100,13 +101,16 @@ export function writtenAverages({ clubs, columns, units }: Averages, measures: r
 export function faults(result: ReadResult, written: WrittenAverages, form: Averages, measures: readonly Measure[]): Fault[] {
   const said = result.problems.flatMap(({ place, message }) => {
     const club = written.clubs[place.line - 2];
-    const column = form.columns.find((id) => place.column?.startsWith(`${measures.find((one) => one.id === id)?.name} `));
-    return club === undefined ? [] : [{ club, column: column ?? null, message }];
+    const nameOf = (id: string) => measures.find((one) => one.id === id)?.name ?? id;
+    const starts = (beginning: string) => place.column?.startsWith(beginning) ?? false;
+    const column = form.columns.find((id) => starts(`${nameOf(id)} average`) || starts(`${nameOf(id)} SD`)) ?? null;
+    const part = column !== null && starts(`${nameOf(column)} SD`) ? ("deviation" as const) : ("average" as const);
+    return club === undefined ? [] : [{ club, column, part, message }];
   });
   const counts = result.session.summaries.flatMap(({ n, line }) => {
     const club = line === null ? undefined : written.clubs[line - 2];
     const isTyped = club !== undefined && form.clubs[club]!.shots.trim() !== "";
-    return isTyped && n === null ? [{ club, column: null, message: "This is no number of shots." }] : [];
+    return isTyped && n === null ? [{ club, column: null, part: "average" as const, message: "This is no number of shots." }] : [];
   });
   return [...said, ...counts];
 }

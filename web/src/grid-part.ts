@@ -7,6 +7,7 @@ import { gridView } from "./views/grid.js";
 
 export class StraightAnswerGrid extends EntryElement<Grid> {
   #club = 0;
+  #at: Cell = { club: 0, row: 0, column: 0 };
   #mistakes: readonly Mistake[] = [];
   /** What the core asks of whole columns: the unit in which they would make sense. */
   #questions: ReadonlyMap<string, string> = new Map();
@@ -37,6 +38,7 @@ export class StraightAnswerGrid extends EntryElement<Grid> {
       grid,
       measures: this.measures,
       club: Math.min(this.#club, grid.clubs.length - 1),
+      at: this.#at,
       mistakes: this.#mistakes,
       questions: this.#questions,
       units: this.#units,
@@ -51,6 +53,10 @@ export class StraightAnswerGrid extends EntryElement<Grid> {
       addClub: () => {
         this.#club = grid.clubs.length;
         this.change(withClub(grid));
+      },
+      at: (cell) => {
+        this.#at = cell;
+        this.requestUpdate();
       },
       typing: (next) => this.typing(next),
       typed: () => this.typed(),

@@ -36,7 +36,8 @@ export interface Mistake extends Cell {
 export const ROUND = "round";
 /** As many columns as a phone shows without being pushed aside. */
 const USUAL_COLUMNS = ["carry", "offline"];
-const NAMES = ["Own club", "Other club"];
+/** Clubs of an empty grid or form; their names wait to be typed over. */
+export const NAMES = ["Mine", "New"];
 
 /** An empty grid for clubs that are known, or for two. */
 export const emptyGrid = (names: readonly string[]): Grid => ({

@@ -114,7 +114,7 @@ export function textsOf({ name, sheets }: Workbook, chosen: readonly number[]): 
   return chosen.flatMap((at) => {
     const sheet = sheets[at];
     if (!sheet) return [];
-    const source: Source = { kind: "file", name: sheets.length > 1 ? `${name}, ${sheet.name}` : name, text: sheet.text };
+    const source: Source = { kind: "file", name: sheets.length > 1 ? `${sheet.name} (${name})` : name, text: sheet.text };
     return [{ source, hints: chosen.length > 1 ? { build: sheet.name } : {} }];
   });
 }

@@ -1,6 +1,6 @@
 /** The form of averages on the screen: a block for each club, a line for each measure. */
 import { html, nothing, type TemplateResult } from "lit";
-import { withClubChanged, withMoreClubs, withValue, type Averages, type Fault, type Meant } from "../averages.js";
+import { withClubChanged, withMoreClubs, withValue, type Averages, type Entered, type Fault, type Meant } from "../averages.js";
 import type { Measure } from "../engine.js";
 import { columnsChosen } from "./columns-chosen.js";
 import { build, choice } from "./pieces.js";
@@ -43,7 +43,7 @@ export const averagesView = (shown: ShownAverages, actions: AveragesActions): Te
     )}
     ${shown.form.clubs.map((_, club) => one(shown, club, actions))}
     <div class="buttons"><button type="button" @click=${() => actions.change(withMoreClubs(shown.form))}>Add a club</button></div>
-    ${shown.notices.map((text) => html`<p class="notice">${text}</p>`)}
+    <ul class="notices">${shown.notices.map((text) => html`<li>${text}</li>`)}</ul>
     ${shown.said ? html`<p class="alert" role="status">${shown.said}</p>` : nothing}
     <div class="buttons">
       <button type="submit" class="primary">Read these averages</button>
@@ -54,7 +54,8 @@ export const averagesView = (shown: ShownAverages, actions: AveragesActions): Te
 
 function one({ form, measures, faults }: ShownAverages, club: number, actions: AveragesActions): TemplateResult {
   const { name, shots, of, values } = form.clubs[club]!;
-  const faultAt = (column: string | null) => faults.find((fault) => fault.club === club && fault.column === column)?.message;
+  const faultAt = (column: string | null, part: keyof Entered = "average") =>
+    faults.find((fault) => fault.club === club && fault.column === column && fault.part === part)?.message;
   const whose = name || `Club ${club + 1}`;
   return html`
     <fieldset class="club">
@@ -71,13 +72,13 @@ function one({ form, measures, faults }: ShownAverages, club: number, actions: A
         const measure = measures.find(({ id }) => id === column);
         const title = measure?.name ?? column;
         const { average = "", deviation = "" } = values[column] ?? {};
-        const wrong = faultAt(column);
+        const [wrong, wrongScatter] = [faultAt(column), faultAt(column, "deviation")];
         return html`
           <div class="measure" role="group" aria-label="${title} of ${whose}">
             <span class="what">${title}</span>
             <label><span>Average</span>${input(`Average ${title} of ${whose}`, average, "decimal", wrong, (value) => withValue(form, club, column, { average: value }), actions)}</label>
-            <label><span>± scatter (SD)</span>${input(`Scatter of ${title} of ${whose}`, deviation, "decimal", wrong, (value) => withValue(form, club, column, { deviation: value }), actions)}</label>
-            ${wrong ? html`<p class="alert">${wrong}</p>` : nothing}
+            <label><span>± scatter (SD)</span>${input(`Scatter of ${title} of ${whose}`, deviation, "decimal", wrongScatter, (value) => withValue(form, club, column, { deviation: value }), actions)}</label>
+            ${[wrong, wrongScatter].map((message) => (message ? html`<p class="alert">${message}</p>` : nothing))}
           </div>`;
       })}
     </fieldset>`;

@@ -46,7 +46,7 @@ export function whose(given: Given, several: boolean, session: Session, actions:
   const field = `whose-${now}`;
   return html`
     <form class="notice whose" @submit=${(event: Event) => said(event, (name) => actions.rename(now, name))}>
-      <label class="question" for=${field}>Which club hit ${several ? html`the shots of ${foreign(given.source.name)}` : "these shots"}?</label>
+      <label class="question" for=${field}>Which club hit ${!several ? "these shots" : given.source.kind === "file" ? html`the shots in ${foreign(given.source.name)}` : "the shots you added"}?</label>
       ${others.length > 0
         ? html`<div class="buttons">
             ${others.map((name) => html`<button type="button" @click=${() => actions.rename(now, name)}>${build(indexOf(session, name), name)}</button>`)}
@@ -54,7 +54,7 @@ export function whose(given: Given, several: boolean, session: Session, actions:
           <p class="hint">Or another club:</p>`
         : nothing}
       <div class="named">
-        <input id=${field} name="name" maxlength="80" autocomplete="off" enterkeyhint="done" placeholder=${now} required />
+        <input id=${field} name="name" maxlength="80" autocomplete="off" enterkeyhint="done" placeholder="Its name" required />
         <button type="submit" class="primary">Name it</button>
       </div>
     </form>`;

@@ -10,6 +10,8 @@ export interface ShownGrid {
   grid: Grid;
   measures: readonly Measure[];
   club: number;
+  /** The cell that is or was typed in last. */
+  at: Cell;
   mistakes: readonly Mistake[];
   questions: ReadonlyMap<string, string>;
   units: ReadonlyMap<string, readonly string[]>;
@@ -20,6 +22,7 @@ export interface ShownGrid {
 export interface GridActions {
   show: (club: number) => void;
   addClub: () => void;
+  at: (cell: Cell) => void;
   typing: (grid: Grid) => void;
   typed: () => void;
   change: (grid: Grid) => void;
@@ -38,7 +41,7 @@ export function gridView(shown: ShownGrid, actions: GridActions): TemplateResult
   const { name } = grid.clubs[club]!;
   const shots = grid.clubs.reduce((sum, one) => sum + shotsOf(one), 0);
   return html`
-    <form class="card entry" @submit=${(event: Event) => (event.preventDefault(), actions.finish())}>
+    <form class="card entry" @mousedown=${keepFocus} @submit=${(event: Event) => (event.preventDefault(), actions.finish())}>
       ${tabs(shown, actions)}
       <label class="row name">
         <span>Its name</span>
@@ -46,16 +49,20 @@ export function gridView(shown: ShownGrid, actions: GridActions): TemplateResult
           @input=${(event: Event) => actions.typing(withName(grid, club, (event.target as HTMLInputElement).value))} @change=${actions.typed}
           @keydown=${(event: KeyboardEvent) => event.key === "Enter" && event.preventDefault()} />
       </label>
-      ${columnsChosen(
-        { chosen: grid.columns, units: grid.units, measures: shown.measures, choices: shown.units, more: [{ value: ROUND, label: "Round" }] },
-        {
-          add: (column) => actions.change(withColumn(grid, column)),
-          remove: (column) => actions.change(withoutColumn(grid, column)),
-          unit: (column, unit) => actions.change({ ...grid, units: { ...grid.units, [column]: unit } }),
-        },
-      )}
       ${[...shown.questions].map(([column, unit]) => question(shown, column, unit, actions))}
       ${table(shown, actions)}
+      ${keys(shown, actions)}
+      <details class="what-is-typed">
+        <summary>What is typed: ${grid.columns.map((column) => headingOf(column, grid, shown.measures).name).join(", ")}</summary>
+        ${columnsChosen(
+          { chosen: grid.columns, units: grid.units, measures: shown.measures, choices: shown.units, more: [{ value: ROUND, label: "Round" }] },
+          {
+            add: (column) => actions.change(withColumn(grid, column)),
+            remove: (column) => actions.change(withoutColumn(grid, column)),
+            unit: (column, unit) => actions.change({ ...grid, units: { ...grid.units, [column]: unit } }),
+          },
+        )}
+      </details>
       ${shown.said ? html`<p class="alert" role="status">${shown.said}</p>` : nothing}
       <div class="buttons">
         <button type="submit" class="primary">Read ${counted(shots, "shot")}</button>
@@ -76,7 +83,7 @@ const tabs = ({ grid, club }: ShownGrid, actions: GridActions): TemplateResult =
             <span>${build(at, one.name || `Club ${at + 1}`)}<span class="count">${shotsOf(one)}</span></span>
           </label>`,
       )}
-      <button type="button" @click=${actions.addClub}>Add a club</button>
+      <button type="button" aria-label="Add a club" @click=${actions.addClub}>+</button>
     </div>
   </fieldset>`;
 
@@ -113,26 +120,40 @@ const line = ({ grid, club, measures, mistakes }: ShownGrid, row: number, action
       const here = { club, row, column: at };
       const { name } = headingOf(column, grid, measures);
       const wrong = mistakes.some((one) => one.club === club && one.row === row && one.column === at);
-      const side = sideKeys(column, measures);
       return html`
         <td>
           <input data-cell="${row}.${at}" aria-label="${name}, shot ${row + 1}" aria-invalid=${wrong ? "true" : "false"}
             aria-describedby=${wrong ? `wrong-${row}` : nothing}
             inputmode="decimal" enterkeyhint="next" autocomplete="off" autocapitalize="off" spellcheck="false"
             .value=${grid.clubs[club]!.rows[row]?.[at] ?? ""}
+            @focus=${() => actions.at(here)}
             @input=${(event: Event) => actions.typing(withCell(grid, here, (event.target as HTMLInputElement).value))}
             @change=${actions.typed}
             @keydown=${(event: KeyboardEvent) => event.key === "Enter" && (event.preventDefault(), actions.next(here))}
             @paste=${(event: ClipboardEvent) => actions.paste(here, event)} />
-          <div class="keys">
-            ${side.map(
-              (key) => html`<button type="button" tabindex="-1" @pointerdown=${keepFocus} @click=${() => actions.change(withCell(grid, here, withSide(grid, here, key)))}>${key}</button>`,
-            )}
-            <button type="button" tabindex="-1" class="next" @pointerdown=${keepFocus} @click=${() => actions.next(here)}>Next</button>
-          </div>
         </td>`;
     })}
   </tr>`;
+
+/** Keys that a number pad lacks, for the cell that is being typed in. */
+function keys({ grid, club, at, measures }: ShownGrid, actions: GridActions): TemplateResult {
+  const side = sideKeys(grid.columns[at.column] ?? "", measures);
+  const here = { ...at, club };
+  return html`
+    <div class="keys">
+      ${SIDES.map(
+        ({ key, name }) => html`
+          <button type="button" aria-label=${name} ?disabled=${!side.includes(key)} @click=${() => actions.change(withCell(grid, here, withSide(grid, here, key)))}>${key}</button>`,
+      )}
+      <button type="button" class="go-on" @click=${() => actions.next(here)}>Next cell</button>
+    </div>`;
+}
+
+const SIDES = [
+  { key: "L", name: "Left" },
+  { key: "R", name: "Right" },
+  { key: "−", name: "Minus" },
+];
 
 /** A number pad has no letters and often no minus: what they say is a key of its own. */
 function sideKeys(column: string, measures: readonly Measure[]): string[] {
@@ -149,8 +170,10 @@ function withSide(grid: Grid, { club, row, column }: Cell, key: string): string 
   return before.toUpperCase().endsWith(key) ? bare : `${bare} ${key}`.trim();
 }
 
-/** A key beside a cell must not close the number pad. */
-const keepFocus = (event: Event): void => event.preventDefault();
+/** A button must not take the focus from a cell: the number pad would close, and the page move under the thumb. */
+function keepFocus(event: Event): void {
+  if (event.target instanceof Element && event.target.closest("button")) event.preventDefault();
+}
 
 function mistakesOf({ grid, club, mistakes, measures }: ShownGrid, row: number, actions: GridActions): TemplateResult | typeof nothing {
   const here = mistakes.filter((one) => one.club === club && one.row === row);
@@ -159,8 +182,8 @@ function mistakesOf({ grid, club, mistakes, measures }: ShownGrid, row: number, 
     <tr class="wrong">
       <td colspan=${grid.columns.length + 1} id="wrong-${row}">
         ${here.map(({ column, message, suggestion, ...at }) => {
-          const name = column < 0 ? "" : `${headingOf(grid.columns[column]!, grid, measures).name}: `;
-          return html`<p>${name}${message}
+          const name = column < 0 ? "" : headingOf(grid.columns[column]!, grid, measures).name;
+          return html`<p>${name === "" || message.startsWith(name) ? message : `${name}: ${message}`}
             ${suggestion !== null && column >= 0
               ? html`<button type="button" @click=${() => actions.change(withCell(grid, { ...at, column }, suggestion))}>Use ${suggestion}</button>`
               : nothing}</p>`;

@@ -70,12 +70,14 @@ function text(state: State, given: Given, at: number, session: Session, actions:
   const { result } = given;
   if (!result) return nothing;
   const { reading } = result;
+  // Where every column was chosen before it was typed there is nothing to correct.
+  const isTyped = given.source.draft !== undefined;
   const own: Actions = { ...actions, hint: (hints) => actions.hint(hints, at), changeText: (_, changed) => actions.changeText(at, changed) };
   return html`
     ${problems(result.problems, reading.rows.problems, own)}
     ${reading.single_measure ? singleMeasure(state, reading.single_measure, own) : nothing}
-    ${reading.columns.length > 0 ? columns(state, result, session, own) : nothing}
-    ${notices(result.notices)}
+    ${reading.columns.length > 0 && !(isTyped && reading.columns.every(({ sure }) => sure)) ? columns(state, result, session, own) : nothing}
+    ${notices(result.notices.filter(({ kind }) => kind !== "build_assumed"))}
     ${source(given.source, result, own)}`;
 }
 
