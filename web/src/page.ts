@@ -8,7 +8,7 @@ import type { Actions } from "./actions.js";
 import { asRefusal, type Engine, type Question, type ReadResult, type Session } from "./engine.js";
 import { exampleIn, type Example } from "./examples.js";
 import { take } from "./intake.js";
-import { reduce, start, type AnswerPlace, type Message, type State } from "./state.js";
+import { reduce, start, type AnswerPlace, type Entry, type Message, type State } from "./state.js";
 import { hintsFor, textsOf, type NewText } from "./texts.js";
 import { page } from "./views/page.js";
 
@@ -30,7 +30,7 @@ export class StraightAnswerPage extends LitElement {
     giveText: (text, adding) => this.#giveText(text, adding),
     giveFiles: (files, adding) => void this.#giveFiles(files, adding),
     openExample: (example) => void this.#openExample(example, "shots"),
-    enter: (entry) => this.#dispatch({ type: "entry", entry }),
+    enter: (entry) => this.#enter(entry),
     entered: (text, at) => this.#entered(text, at),
     chooseSheets: (sheets) => this.#chooseSheets(sheets),
     changeText: (at, text) => this.#changeText(at, text),
@@ -125,13 +125,18 @@ export class StraightAnswerPage extends LitElement {
   async #giveFiles(files: readonly File[], adding = false): Promise<void> {
     const taken = await take(files);
     if ("refusal" in taken) this.#dispatch({ type: "file_refused", refusal: taken.refusal });
-    else if ("workbook" in taken) this.#dispatch({ type: "entry", entry: { kind: "sheets", workbook: taken.workbook, adding } });
+    else if ("workbook" in taken) this.#enter({ kind: "sheets", workbook: taken.workbook, adding });
     else this.#give(taken.texts, adding);
   }
 
   #chooseSheets(sheets: readonly number[]): void {
     const { entry } = this.#state;
     if (entry?.kind === "sheets") this.#give(textsOf(entry.workbook, sheets), entry.adding);
+  }
+
+  #enter(entry: Entry | null): void {
+    this.#dispatch({ type: "entry", entry });
+    void this.updateComplete.then(() => this.#show("shots"));
   }
 
   #entered(text: NewText, at: number | null): void {

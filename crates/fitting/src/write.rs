@@ -133,7 +133,8 @@ fn heading(session: &Session, id: &MeasureId) -> String {
     }
     let custom = session.custom.iter().find(|c| c.id == *id);
     match custom {
-        Some(c) if c.unit.is_empty() => c.name.clone(),
+        // The golfer's own heading mostly has its unit in it.
+        Some(c) if c.unit.is_empty() || c.name.contains(&c.unit) => c.name.clone(),
         Some(c) => format!("{} ({})", c.name, c.unit),
         None => id.0.clone(),
     }

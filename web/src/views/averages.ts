@@ -74,7 +74,7 @@ function one({ form, measures, faults }: ShownAverages, club: number, actions: A
         const { average = "", deviation = "" } = values[column] ?? {};
         const [wrong, wrongScatter] = [faultAt(column), faultAt(column, "deviation")];
         return html`
-          <div class="measure" role="group" aria-label="${title} of ${whose}">
+          <div class="of-measure" role="group" aria-label="${title} of ${whose}">
             <span class="what">${title}</span>
             <label><span>Average</span>${input(`Average ${title} of ${whose}`, average, "decimal", wrong, (value) => withValue(form, club, column, { average: value }), actions)}</label>
             <label><span>± scatter (SD)</span>${input(`Scatter of ${title} of ${whose}`, deviation, "decimal", wrongScatter, (value) => withValue(form, club, column, { deviation: value }), actions)}</label>
