@@ -107,7 +107,7 @@ fn no_answer(session: &Session, question: &Question) -> Answer {
     Answer { candidate: None, decision, estimate: None, words }
 }
 
-fn refuse_unusable(session: &Session, question: &Question) -> Result<(), Refusal> {
+pub(crate) fn refuse_unusable(session: &Session, question: &Question) -> Result<(), Refusal> {
     let builds = session.builds.len();
     let refusal = |kind: &str, place: &str, message: String, remedy: &str| {
         Err(Refusal { kind: kind.into(), place: place.into(), message, remedy: remedy.into() })

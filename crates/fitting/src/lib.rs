@@ -14,6 +14,7 @@ mod few;
 mod fragile;
 pub mod honest_lead;
 mod judge;
+pub mod link;
 pub mod luck;
 pub mod measure;
 pub mod question;

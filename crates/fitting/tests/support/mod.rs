@@ -2,6 +2,8 @@
 
 #![allow(dead_code, reason = "each test file uses its own part")]
 
+pub(crate) mod fitting_session;
+
 use fitting::check::{CheckRequest, check};
 use fitting::measure::MeasureId;
 use fitting::question::{Question, Stopping, StoppingWord};

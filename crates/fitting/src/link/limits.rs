@@ -1,0 +1,58 @@
+//! How large a session a link may hold, so that opening any text stays quick and small.
+//!
+//! A few bytes can say "five thousand shots, all the same": what they would take once unpacked is worked out and held
+//! against a limit before anything is set aside for it.
+
+use crate::check::{MOST_BUILDS, Refusal};
+use crate::measure::MeasureId;
+use crate::session::Session;
+
+/// Characters of the longest link. No forum and few browsers take as many; a session that long belongs in a file.
+pub const MOST_CHARACTERS: usize = 60_000;
+
+/// Shots a link may hold.
+pub const MOST_SHOTS: usize = 5_000;
+
+/// Measures and columns a link may hold.
+pub(super) const MOST_MEASURES: usize = 200;
+
+/// Averages a link may hold.
+pub(super) const MOST_SUMMARIES: usize = 500;
+
+/// Bytes that shots and averages may take as plain objects, keyed by the ids of measures.
+const MOST_UNPACKED: usize = 6_000_000;
+
+/// Bytes of one value beside its key, and of one shot beside its values.
+const VALUE: usize = 48;
+const SHOT: usize = 160;
+
+/// Whether so many shots and averages on these measures stay within the limits once unpacked.
+pub(super) fn fits(builds: usize, rows: usize, measures: &[MeasureId], reasons: usize) -> bool {
+    let row = SHOT + measures.iter().map(|id| id.0.len() + VALUE).sum::<usize>();
+    builds <= MOST_BUILDS
+        && rows <= MOST_SHOTS + MOST_SUMMARIES
+        && measures.len() <= MOST_MEASURES
+        && rows.saturating_mul(row).saturating_add(reasons) <= MOST_UNPACKED
+}
+
+/// Refuses a session that no link could hold.
+pub(super) fn packable(session: &Session) -> Result<(), Refusal> {
+    let reasons = session.shots.iter().filter_map(|shot| shot.left_out.as_ref()).map(String::len).sum();
+    let measures = super::contents::all_measures(session);
+    let rows = session.shots.len() + session.summaries.len();
+    let is_small = fits(session.builds.len(), rows, &measures, reasons)
+        && session.shots.len() <= MOST_SHOTS
+        && session.summaries.len() <= MOST_SUMMARIES
+        && session.custom.len() <= MOST_MEASURES;
+    if is_small { Ok(()) } else { Err(too_large()) }
+}
+
+/// No address is that long.
+pub(super) fn too_large() -> Refusal {
+    Refusal {
+        kind: "too_large_for_a_link".into(),
+        place: "session".into(),
+        message: "This session is too large for a link.".into(),
+        remedy: "Save it as a file and send that.".into(),
+    }
+}
