@@ -90,6 +90,40 @@ export type Build = {
 };
 
 /**
+ * The lines of a picture of the answer.
+ */
+export type CardWords = {
+  /**
+   * What was compared.
+   */
+  title: string,
+  /**
+   * The answer.
+   */
+  headline: string,
+  /**
+   * How large and how sure; empty when nothing can be estimated.
+   */
+  difference: string,
+  /**
+   * Shots of each build and how they were hit.
+   */
+  counts: string,
+  /**
+   * How many were left out and why; says so when none was.
+   */
+  left_out: string,
+  /**
+   * What stands over the answer, one line each.
+   */
+  warnings: Array<string>,
+  /**
+   * All of it for those who cannot see the picture.
+   */
+  alternative: string,
+};
+
+/**
  * Gaps that chance alone gives between two equal clubs.
  *
  * Both are one club here: the shots of both builds, each less its build's average, are one pool that n and n are
@@ -508,6 +542,23 @@ export type LineReading = {
 };
 
 /**
+ * Something about a link worth knowing that keeps it from nothing.
+ */
+export type LinkNotice = { "kind": "rounded",
+/**
+ * The measure.
+ */
+measure: MeasureId,
+/**
+ * In plain words.
+ */
+message: string, } | { "kind": "skipped",
+/**
+ * In plain words.
+ */
+message: string, };
+
+/**
  * When the numbers were looked at on the way.
  */
 export type LookedAfter = number | Array<number>;
@@ -785,6 +836,24 @@ export type Overlay = {
 export type OverlayKind = "order_mixed_up" | "left_out" | "several_builds" | "looked_at_before" | "margin_changed" | "averages_only";
 
 /**
+ * What [`pack`] is asked.
+ */
+export type PackRequest = {
+  /**
+   * The shots.
+   */
+  session: Session,
+  /**
+   * What is asked of them.
+   */
+  question: Question,
+  /**
+   * How it was looked at; may be left out.
+   */
+  view?: View,
+};
+
+/**
  * How the choices behind the shares came about.
  */
 export type Pairs = {
@@ -800,6 +869,28 @@ export type Pairs = {
    * Whether these are all there are, of both.
    */
   all: boolean,
+};
+
+/**
+ * The answer in the styles that people paste.
+ */
+export type PasteWords = {
+  /**
+   * What was compared, for a subject line.
+   */
+  title: string,
+  /**
+   * Without any marks.
+   */
+  plain: string,
+  /**
+   * Markdown.
+   */
+  markdown: string,
+  /**
+   * Bold and links in square brackets, as many forums write them.
+   */
+  brackets: string,
 };
 
 /**
@@ -1065,6 +1156,32 @@ export type Report = {
 };
 
 /**
+ * A report with what it was made from, as a file for programs.
+ */
+export type ReportFile = {
+  /**
+   * Always `straight-answer-report`.
+   */
+  format: string,
+  /**
+   * The version of the format.
+   */
+  version: number,
+  /**
+   * The shots.
+   */
+  session: Session,
+  /**
+   * What was asked of them.
+   */
+  question: Question,
+  /**
+   * The answer, as `check` gives it.
+   */
+  report: Report,
+};
+
+/**
  * What a column holds.
  */
 export type Role = "build" | "round" | "number" | "time" | "count" | "left_out" | { "measure": MeasureId } | { "deviation": MeasureId } | { "low": MeasureId } | { "high": MeasureId } | "ignored";
@@ -1244,6 +1361,54 @@ export type Session = {
    * How builds and time lie.
    */
   order: Order,
+};
+
+/**
+ * What [`share`] is asked.
+ */
+export type ShareRequest = {
+  /**
+   * The shots.
+   */
+  session: Session,
+  /**
+   * What is asked of them.
+   */
+  question: Question,
+  /**
+   * How it was looked at; may be left out.
+   */
+  view?: View,
+  /**
+   * Where the page stands that opens links, without a fragment: `https://example.org/club/`.
+   */
+  address: string,
+};
+
+/**
+ * Everything to give away.
+ */
+export type Shared = {
+  /**
+   * The address that holds the session; null when the session is too large for any.
+   */
+  link: string | null,
+  /**
+   * Whether forums and messengers commonly let an address of that length pass.
+   */
+  fits_forums: boolean,
+  /**
+   * The answer as text.
+   */
+  words: PasteWords,
+  /**
+   * The answer as lines of a picture.
+   */
+  card: CardWords,
+  /**
+   * The report as a file.
+   */
+  file: ReportFile,
 };
 
 /**
@@ -1471,6 +1636,38 @@ export type Unit = "yd" | "mph" | "rpm" | "deg" | "s" | "mm" | "";
  * Where a column's unit comes from.
  */
 export type UnitSource = "heading" | "units_row" | "values" | "hint" | "assumed" | "none";
+
+/**
+ * What a link holds.
+ */
+export type Unpacked = {
+  /**
+   * The shots.
+   */
+  session: Session,
+  /**
+   * What the sender asked of them.
+   */
+  question: Question,
+  /**
+   * How the sender looked at it.
+   */
+  view: View,
+  /**
+   * What is worth knowing about the link.
+   */
+  notices: Array<LinkNotice>,
+};
+
+/**
+ * How the sender looked at it.
+ */
+export type View = {
+  /**
+   * A line that the sender gave along: a name, a day, a place.
+   */
+  note?: string,
+};
 
 /**
  * How much a finding speaks against the session.

@@ -2,7 +2,7 @@
 //!
 //! Run by `cargo xtask types`, which keeps `crates/wasm/types.d.ts` equal to this output.
 
-use fitting::{check, luck, measure, read, report};
+use fitting::{check, link, luck, measure, read, report, share};
 use std::collections::BTreeMap;
 use ts_rs::{Config, TS, TypeVisitor};
 
@@ -58,6 +58,10 @@ fn main() {
     declarations.visit::<report::Report>();
     declarations.visit::<luck::LuckRequest>();
     declarations.visit::<luck::Luck>();
+    declarations.visit::<link::PackRequest>();
+    declarations.visit::<link::Unpacked>();
+    declarations.visit::<share::ShareRequest>();
+    declarations.visit::<share::Shared>();
     println!("// Generated from the Rust structs by `cargo xtask types`. Do not edit.");
     for declaration in declarations.found.values() {
         print!("\n{declaration}");

@@ -21,6 +21,7 @@ pub mod question;
 pub mod read;
 pub mod report;
 pub mod session;
+pub mod share;
 pub mod trust;
 pub mod units;
 pub mod verdict;

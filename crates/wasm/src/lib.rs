@@ -102,3 +102,42 @@ pub fn luck(
         Err(refusal) => Err(to_js(&refusal)?),
     }
 }
+
+/// A session and its question as a short text for an address.
+///
+/// # Errors
+/// A `Refusal` when the question does not belong to the session, or the session is too large for any address.
+#[wasm_bindgen]
+pub fn pack(
+    #[wasm_bindgen(unchecked_param_type = "PackRequest")] request: JsValue,
+) -> Result<String, JsValue> {
+    let request = serde_wasm_bindgen::from_value(request).map_err(|e| refusal("request", &e))?;
+    fitting::link::pack(&request).or_else(|refusal| Err(to_js(&refusal)?))
+}
+
+/// What a link's text, or a whole address with it, holds.
+///
+/// # Errors
+/// A `Refusal` that says whether the text is no link, was damaged, or needs a later version.
+#[wasm_bindgen(unchecked_return_type = "Unpacked")]
+pub fn unpack(text: &str) -> Result<JsValue, JsValue> {
+    match fitting::link::unpack(text) {
+        Ok(unpacked) => to_js(&unpacked),
+        Err(error) => Err(to_js(&fitting::check::Refusal::from(error))?),
+    }
+}
+
+/// The answer made ready to give away: link, words to paste, lines of a picture, the report as a file.
+///
+/// # Errors
+/// A `Refusal` with the place and the remedy.
+#[wasm_bindgen(unchecked_return_type = "Shared")]
+pub fn share(
+    #[wasm_bindgen(unchecked_param_type = "ShareRequest")] request: JsValue,
+) -> Result<JsValue, JsValue> {
+    let request = serde_wasm_bindgen::from_value(request).map_err(|e| refusal("request", &e))?;
+    match fitting::share::share(&request) {
+        Ok(shared) => to_js(&shared),
+        Err(refusal) => Err(to_js(&refusal)?),
+    }
+}

@@ -134,7 +134,10 @@ pub(super) fn read_shots(input: &mut Reader<'_>, session: &mut Session) -> Resul
     session.shots = of
         .iter()
         .zip(rounds.into_iter().zip(numbers))
-        .map(|(&build, (round, number))| Shot { build, round, number, values: Vec::new(), left_out: None })
+        .map(|(&build, (round, number))| {
+            let values = Vec::with_capacity(session.measures.len());
+            Shot { build, round, number, values, left_out: None }
+        })
         .collect();
     let mut notices = Vec::new();
     for id in &session.measures {

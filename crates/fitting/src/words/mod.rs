@@ -7,6 +7,7 @@ mod answer;
 mod case;
 mod format;
 mod overlay;
+mod paste;
 mod phrases;
 mod spread;
 
@@ -16,6 +17,8 @@ pub(crate) use answer::{without_a_pair, words};
 pub(crate) use case::{capital, sentences};
 pub(crate) use format::{Subject, count_of, short_name, shots};
 pub(crate) use overlay::overlays;
+pub use paste::{CardWords, PasteWords};
+pub(crate) use paste::{card_words, paste_words};
 pub(crate) use phrases::{Phrase, phrase_for};
 
 /// Sentences for the golfer.

@@ -1,0 +1,230 @@
+//! The answer as text to paste: plain, Markdown, and the square brackets of forums; and as lines for a picture.
+//!
+//! Names and reasons are somebody's text: what would be markup in a style is escaped in it, or replaced where the
+//! style knows no escape.
+
+use super::case::capital;
+use super::format::{Subject, count_of, number, short_name, shots};
+use crate::analysis::{Estimate, Method};
+use crate::report::{OverlayKind, Report};
+use crate::session::{Order, Session};
+use serde::Serialize;
+
+/// Reasons that are named; the others are counted.
+const REASONS_NAMED: usize = 4;
+
+/// The answer in the styles that people paste.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct PasteWords {
+    /// What was compared, for a subject line.
+    pub title: String,
+    /// Without any marks.
+    pub plain: String,
+    /// Markdown.
+    pub markdown: String,
+    /// Bold and links in square brackets, as many forums write them.
+    pub brackets: String,
+}
+
+/// The lines of a picture of the answer.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct CardWords {
+    /// What was compared.
+    pub title: String,
+    /// The answer.
+    pub headline: String,
+    /// How large and how sure; empty when nothing can be estimated.
+    pub difference: String,
+    /// Shots of each build and how they were hit.
+    pub counts: String,
+    /// How many were left out and why; says so when none was.
+    pub left_out: String,
+    /// What else stands over the answer, one line each.
+    pub warnings: Vec<String>,
+    /// All of it for those who cannot see the picture.
+    pub alternative: String,
+}
+
+/// The lines of a picture of this answer.
+pub(crate) fn card_words(session: &Session, report: &Report) -> CardWords {
+    let title = title(session, report);
+    let headline = report.answer.words.headline.clone();
+    let difference =
+        report.answer.estimate.as_ref().map_or_else(String::new, |e| difference(session, report, e));
+    let (counts, left_out) = (counts(session), left_out(session));
+    let warnings = report.overlays.iter().filter(|overlay| overlay.kind != OverlayKind::LeftOut);
+    let warnings: Vec<String> = warnings.map(|overlay| overlay.headline.clone()).collect();
+    let lines = [&title, &headline, &difference, &counts, &left_out].into_iter().chain(&warnings);
+    let alternative =
+        lines.filter(|line| !line.is_empty()).map(|line| ended(line)).collect::<Vec<_>>().join(" ");
+    CardWords { title, headline, difference, counts, left_out, warnings, alternative }
+}
+
+/// The answer as text; `link` is the whole address that holds the shots.
+pub(crate) fn paste_words(card: &CardWords, report: &Report, link: Option<&str>) -> PasteWords {
+    let said = &report.answer.words;
+    let mut facts = vec![said.detail.as_str(), &card.difference, &card.counts, &card.left_out];
+    facts.extend(card.warnings.iter().map(String::as_str));
+    facts.push(&said.next);
+    facts.retain(|fact| !fact.is_empty());
+    let [plain, markdown, brackets] =
+        [PLAIN, MARKDOWN, BRACKETS].map(|style| written(&style, card, &facts, link));
+    PasteWords { title: card.title.clone(), plain, markdown, brackets }
+}
+
+/// How a style writes what all of them say.
+struct Style {
+    escaped: fn(&str) -> String,
+    bold: [&'static str; 2],
+    /// Before and after the list of facts, each on a line of its own.
+    list: [Option<&'static str>; 2],
+    item: &'static str,
+    /// Around the words of a link, from the address.
+    link: fn(&str) -> String,
+}
+
+const PLAIN: Style = Style {
+    escaped: str::to_owned,
+    bold: ["", ""],
+    list: [None, None],
+    item: "",
+    link: |address| format!("{OPEN}: {address}"),
+};
+
+const MARKDOWN: Style = Style {
+    escaped: markdown,
+    bold: ["**", "**"],
+    // A list stands between empty lines.
+    list: [Some(""), Some("")],
+    item: "- ",
+    link: |address| format!("[{OPEN}]({address})"),
+};
+
+const BRACKETS: Style = Style {
+    escaped: brackets,
+    bold: ["[b]", "[/b]"],
+    list: [Some("[list]"), Some("[/list]")],
+    item: "[*]",
+    link: |address| format!("[url={address}]{OPEN}[/url]"),
+};
+
+fn written(style: &Style, card: &CardWords, facts: &[&str], link: Option<&str>) -> String {
+    let [bold, unbold] = style.bold;
+    let [open, close] = style.list.map(|mark| mark.map(str::to_owned));
+    let items = facts.iter().map(|fact| format!("{}{}", style.item, (style.escaped)(fact)));
+    let last = link.map_or_else(|| FILE.to_owned(), style.link);
+    let head = [(style.escaped)(&card.title), format!("{bold}{}{unbold}", (style.escaped)(&card.headline))];
+    let lines = head.into_iter().chain(open).chain(items).chain(close).chain([last]);
+    lines.collect::<Vec<_>>().join("\n")
+}
+
+const FILE: &str = "The shots are in the file that goes with this.";
+const OPEN: &str = "See every number and try your own margin";
+
+/// What was compared, for a subject line.
+fn title(session: &Session, report: &Report) -> String {
+    let name = |build: usize| session.builds.get(build).map_or_else(String::new, |b| short_name(&b.name));
+    let measure = capital(&Subject::of(&report.asked.measure, session).name);
+    match report.asked.candidate {
+        Some(candidate) => format!("{measure}: {} against {}", name(candidate), name(report.asked.baseline)),
+        None => measure,
+    }
+}
+
+fn difference(session: &Session, report: &Report, estimate: &Estimate) -> String {
+    let subject = Subject::of(&report.asked.measure, session);
+    let level = number(estimate.level * 100.0, 0);
+    if estimate.method == Method::SpreadRatio {
+        let ratio = |x: f64| match (number(((x - 1.0) * 100.0).abs(), 0).as_str(), x < 1.0) {
+            ("0", _) => "the same".to_owned(),
+            (hundredths, true) => format!("{hundredths} % less"),
+            (hundredths, false) => format!("{hundredths} % more"),
+        };
+        return format!(
+            "Scatter: {}; allowing for luck {} to {} ({level} % interval).",
+            ratio(estimate.value),
+            ratio(estimate.low),
+            ratio(estimate.high)
+        );
+    }
+    let signed = |x: f64| {
+        let plus = if x > 0.0 && !subject.prints_as_zero(x) { "+" } else { "" };
+        format!("{plus}{}", subject.value(x))
+    };
+    let luck = if estimate.order_allowance > 0.0 { "luck and order" } else { "luck" };
+    format!(
+        "Gap: {}; allowing for {luck} {} to {} ({level} % interval).",
+        signed(estimate.value),
+        signed(estimate.low),
+        signed(estimate.high)
+    )
+}
+
+fn counts(session: &Session) -> String {
+    let of = |build: usize| session.shots.iter().filter(|shot| shot.build == build).count();
+    let averages = |build: usize| session.summaries.iter().find(|summary| summary.build == build);
+    let each: Vec<String> = session
+        .builds
+        .iter()
+        .enumerate()
+        .map(|(at, build)| {
+            let name = short_name(&build.name);
+            match (of(at), averages(at)) {
+                (0, Some(summary)) => match summary.n {
+                    Some(n) => format!("{name} average of {}", shots(n as usize)),
+                    None => format!("{name} average of nobody knows how many shots"),
+                },
+                (n, _) => format!("{name} {}", shots(n)),
+            }
+        })
+        .collect();
+    let hit = match session.order {
+        Order::Interleaved => ", hit in turn",
+        Order::Blocked => ", hit one club after the other",
+        Order::Unknown => "",
+    };
+    format!("{}{hit}.", each.join(", "))
+}
+
+fn left_out(session: &Session) -> String {
+    let reasons: Vec<&str> = session.shots.iter().filter_map(|shot| shot.left_out.as_deref()).collect();
+    if reasons.is_empty() {
+        return if session.shots.is_empty() { String::new() } else { "No shot was left out.".to_owned() };
+    }
+    let mut named: Vec<(String, usize)> = Vec::new();
+    for why in &reasons {
+        let why = if why.trim().is_empty() { "no reason given".to_owned() } else { short_name(why) };
+        match named.iter_mut().find(|(there, _)| *there == why) {
+            Some((_, times)) => *times += 1,
+            None => named.push((why, 1)),
+        }
+    }
+    let mut said: Vec<String> =
+        named.iter().take(REASONS_NAMED).map(|(why, times)| format!("{} {why}", count_of(*times))).collect();
+    if named.len() > REASONS_NAMED {
+        said.push("other reasons".to_owned());
+    }
+    format!("Left out, but in the link: {} ({}).", shots(reasons.len()), said.join(", "))
+}
+
+fn ended(line: &str) -> String {
+    if line.ends_with(['.', '!', '?']) { line.to_owned() } else { format!("{line}.") }
+}
+
+fn markdown(text: &str) -> String {
+    let mut out = String::with_capacity(text.len());
+    for c in text.chars() {
+        if matches!(c, '\\' | '`' | '*' | '_' | '[' | ']' | '<' | '>' | '#' | '|' | '~' | '&' | '!') {
+            out.push('\\');
+        }
+        out.push(c);
+    }
+    out
+}
+
+/// Forums know no escape: square brackets become round ones.
+fn brackets(text: &str) -> String {
+    text.replace('[', "(").replace(']', ")")
+}
