@@ -114,7 +114,7 @@ export type CardWords = {
    */
   left_out: string,
   /**
-   * What stands over the answer, one line each.
+   * What else stands over the answer, one line each.
    */
   warnings: Array<string>,
   /**

@@ -187,7 +187,7 @@ fn large() -> PackRequest {
     let session = Session {
         builds: ["A", "B"].map(|name| Build { name: name.into() }).to_vec(),
         measures: ids.iter().map(|measure| measure.id.into()).collect(),
-        shots: vec![shot; 1_400],
+        shots: vec![shot; 700],
         ..Session::default()
     };
     let question = Question {

@@ -31,7 +31,7 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
         (120, 12, false),
         (200, 8, false),
         (200, 8, true),
-        (2000, 8, true),
+        (1500, 8, true),
     ] {
         let units = if metric { "meters, km/h" } else { "yards, mph" };
         let what = format!("{shots} shots × {measures} measures, {units}");

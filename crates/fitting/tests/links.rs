@@ -183,7 +183,7 @@ fn a_session_at_the_limit_opens_in_time_and_beyond_it_is_refused() {
     let mut request = PackRequest { session, question: support::asking("carry"), view: View::default() };
     let refused = pack(&request).err().map(|refusal| refusal.kind);
     assert_eq!(refused.as_deref(), Some("too_large_for_a_link"));
-    request.session.shots.truncate(2_000);
+    request.session.shots.truncate(1_100);
     let text = pack(&request).expect("the longest links");
     let start = Instant::now();
     assert!(unpack(&text).is_ok());

@@ -31,6 +31,7 @@ cargo xtask COMMAND
   simulate [...]     moments of many invented sessions (--level none|mild|typical|strong,
                      --order reversed|fixed|drawn|blocked, --builds, --each, --sessions, --seed)
   calibrate [--short | --only N] how often verdicts are wrong, on invented sessions; writes tests/calibration.json
+  links              how long the links of real-shaped sessions are, as a table
   sizes              print what a visitor downloads before the first answer
   help               this text
 ";
@@ -66,7 +67,12 @@ fn command(words: &[&str]) -> Result<()> {
         ["demo"] => demo::write(),
         ["simulate", options @ ..] => simulate::report::print(options),
         ["calibrate", options @ ..] => calibrate::run(options),
+        ["links"] => links(),
         ["sizes"] => build::site().and_then(|()| sizes::print_and_check()),
         other => bail!("`{}` is not a command\n\n{HELP}", other.join(" ")),
     }
+}
+
+fn links() -> Result<()> {
+    shell::run(&mut shell::cargo(&["run", "--quiet", "--release", "--package=fitting", "--example=links"]))
 }

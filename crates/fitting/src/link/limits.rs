@@ -20,7 +20,7 @@ pub(super) const MOST_MEASURES: usize = 200;
 pub(super) const MOST_SUMMARIES: usize = 500;
 
 /// Bytes that shots and averages may take as plain objects, keyed by the ids of measures.
-const MOST_UNPACKED: usize = 2_000_000;
+const MOST_UNPACKED: usize = 1_000_000;
 
 /// Bytes of one value beside its key, and of one shot beside its values.
 const VALUE: usize = 48;
