@@ -54,6 +54,22 @@ test("a file for the second club: whose shots they are is asked, and measures co
   await context.close();
 });
 
+test("two files chosen at once are two clubs, named after them until the golfer agrees", async () => {
+  const { page, context } = await open("", touch);
+  const carry = (values) => `Carry\n${values.join("\n")}\n`;
+  await page.locator(".give input[type=file]").setInputFiles([
+    file("old driver.csv", carry([231, 226, 229, 233, 228])),
+    file("new driver.csv", carry([251, 254, 249, 252, 250])),
+  ]);
+  const first = await answer(page);
+  assert.match(first.headline, /new driver/);
+  assert.equal(await page.getByLabel("Which club hit the shots in new driver.csv?").inputValue(), "new driver");
+  await page.getByRole("button", { name: "Name it" }).first().click();
+  await page.waitForFunction(() => document.querySelectorAll(".whose").length === 1);
+  assert.equal((await answer(page)).headline, first.headline);
+  await context.close();
+});
+
 test("added shots can go to a club that is there, and every step can be taken back", async () => {
   const { page, context } = await open("", touch);
   await paste(page, await demo("fair-12-yards"));

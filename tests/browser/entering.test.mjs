@@ -111,6 +111,42 @@ test("cells copied from a spreadsheet fill the grid, another unit is asked for, 
   await context.close();
 });
 
+test("what was typed waits when the grid is left, and nothing that slips in takes its place", async () => {
+  const { page, context } = await openGrid();
+  await typeRows(page, [["250", "12 L"]]);
+  await page.evaluate(() => {
+    const clipboardData = new DataTransfer();
+    clipboardData.setData("text/plain", "club,carry\nA,1\nB,2\n");
+    document.body.dispatchEvent(new ClipboardEvent("paste", { clipboardData, bubbles: true, cancelable: true }));
+  });
+  await page.getByRole("button", { name: "Back", exact: true }).click();
+  await page.locator("#text").waitFor();
+  await page.getByRole("button", { name: "Type shots one by one" }).click();
+  await page.waitForFunction(() => document.querySelector('[data-cell="0.1"]')?.value === "12 L");
+  await context.close();
+});
+
+test("the other club is typed beside one that was pasted; six columns scroll inside the card of a small phone", async () => {
+  const { page, context, watched } = await open("", { ...touch, viewport: { width: 360, height: 740 } });
+  await page.locator("#text").fill("club,carry\nOwn driver,231\nOwn driver,226\nOwn driver,229\nOwn driver,233\n");
+  await page.getByRole("button", { name: "Read these shots" }).click();
+  await page.locator(".add").getByRole("button", { name: "Type shots one by one" }).click();
+  await page.locator("table.cells").waitFor();
+  assert.equal(await page.getByLabel("Its name").inputValue(), "New");
+  await page.locator("details.what-is-typed summary").click();
+  for (const id of ["ball_speed", "launch_angle", "spin_rate", "round"]) await page.getByLabel("Add a measure").selectOption(id);
+  assert.equal(await page.locator("table.cells thead th").count(), 7);
+  assert.equal(await overflows(page), false);
+  await page.getByLabel("Leave Round out").click();
+  await typeRows(page, [["251", "0", "", "", ""], ["254", "1", "", "", ""], ["249", "2", "", "", ""]]);
+  await page.getByRole("button", { name: "Read 3\u00a0shots" }).click();
+  const { kind, headline } = await answer(page);
+  assert.match(headline, /New/);
+  assert.equal(kind, "different");
+  assertQuiet(watched);
+  await context.close();
+});
+
 test("averages from a photo: counts, averages, one scatter; the answer follows, and says what was chosen", async () => {
   const { page, context, watched } = await open("", touch);
   await page.getByRole("button", { name: "Only averages? Enter them" }).click();

@@ -14,6 +14,8 @@ export interface Actions {
   openExample: (example: Example) => void;
   /** Opens the grid, the form or the list of sheets in the place of the shots; null closes it. */
   enter: (entry: Entry | null) => void;
+  /** Leaves the grid or the form without reading it; what was typed waits for the next time. */
+  leave: (draft: unknown) => void;
   /** What was entered, as a text: in the place of the text at `at`, or as one more. */
   entered: (text: NewText, at: number | null) => void;
   chooseSheets: (sheets: readonly number[]) => void;

@@ -41,7 +41,7 @@ export class StraightAnswerAverages extends EntryElement<Averages> {
         change: (next) => this.change(next),
         undo: () => this.undo(),
         finish: () => this.#finish(),
-        cancel: this.cancel,
+        cancel: () => this.cancel(),
       },
     );
   }

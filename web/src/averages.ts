@@ -1,6 +1,6 @@
 /** What is entered into the form of averages, as a text for the reader: one line for each club. Pure; no number is understood here. */
 import type { Hints, Measure, ReadResult, Role } from "./engine.js";
-import { NAMES, keyed, textOf } from "./grid.js";
+import { keyed, namesFor, textOf } from "./grid.js";
 
 /** Which shots the averages stand for. */
 export type Meant = "all" | "best" | "good";
@@ -39,7 +39,8 @@ const MEANT: Record<Meant, string> = { all: "", best: "best", good: "good ones" 
 const emptyClub = (name: string): AveragesOfClub => ({ name, shots: "", of: "all", values: {} });
 
 export const emptyAverages = (names: readonly string[]): Averages => ({
-  clubs: (names.length > 0 ? names : NAMES).map(emptyClub),
+  // Of clubs whose shots are there nobody enters averages too.
+  clubs: (names.length === 1 ? namesFor(names).slice(1) : namesFor(names)).map(emptyClub),
   columns: ["carry"],
   units: {},
 });

@@ -10,7 +10,7 @@ export abstract class EntryElement<Draft> extends LitElement {
     clubs: { attribute: false },
     read: { attribute: false },
     done: { attribute: false },
-    cancel: { attribute: false },
+    leave: { attribute: false },
   };
   declare measures: readonly Measure[];
   /** What was typed before, when it is opened again. */
@@ -19,7 +19,8 @@ export abstract class EntryElement<Draft> extends LitElement {
   declare clubs: readonly string[];
   declare read: (text: string, hints: Hints) => Promise<ReadResult>;
   declare done: (text: NewText) => void;
-  declare cancel: () => void;
+  /** Closes it; what was typed is kept. */
+  declare leave: (draft: unknown) => void;
 
   #now: Draft | null = null;
   #past: Draft[] = [];
@@ -65,6 +66,10 @@ export abstract class EntryElement<Draft> extends LitElement {
   /** The end of typing in one field. */
   protected typed(): void {
     if (this.#typedFrom !== null) this.change(this.now);
+  }
+
+  protected cancel(): void {
+    this.leave(this.canUndo || this.draft !== undefined ? this.now : undefined);
   }
 
   protected undo(): void {

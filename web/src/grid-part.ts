@@ -15,6 +15,8 @@ export class StraightAnswerGrid extends EntryElement<Grid> {
   #said = "";
 
   protected override empty(): Grid {
+    // Beside the one club that is there, the other one is typed.
+    this.#club = this.clubs.length === 1 ? 1 : 0;
     return emptyGrid(this.clubs);
   }
 
@@ -68,7 +70,7 @@ export class StraightAnswerGrid extends EntryElement<Grid> {
         this.undo();
       },
       finish: () => this.#finish(),
-      cancel: this.cancel,
+      cancel: () => this.cancel(),
     });
   }
 

@@ -37,14 +37,17 @@ export const ROUND = "round";
 /** As many columns as a phone shows without being pushed aside. */
 const USUAL_COLUMNS = ["carry", "offline"];
 /** Clubs of an empty grid or form; their names wait to be typed over. */
-export const NAMES = ["Mine", "New"];
+const NAMES = ["Mine", "New"];
 
-/** An empty grid for clubs that are known, or for two. */
+/** An empty grid for the clubs that are known and one more, or for two. */
 export const emptyGrid = (names: readonly string[]): Grid => ({
-  clubs: (names.length > 0 ? names : NAMES).map((name) => ({ name, rows: [] })),
+  clubs: namesFor(names).map((name) => ({ name, rows: [] })),
   columns: USUAL_COLUMNS,
   units: {},
 });
+
+/** A session of one club lacks the other one. */
+export const namesFor = (known: readonly string[]): readonly string[] => (known.length === 1 ? [...known, NAMES[1]!] : known.length > 1 ? known : NAMES);
 
 /** A column's heading. */
 export function headingOf(column: string, { units }: Grid, measures: readonly Measure[]): { name: string; unit: string } {

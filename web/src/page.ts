@@ -8,7 +8,7 @@ import type { Actions } from "./actions.js";
 import { asRefusal, type Engine, type Question, type ReadResult, type Session } from "./engine.js";
 import { exampleIn, type Example } from "./examples.js";
 import { take } from "./intake.js";
-import { reduce, start, type AnswerPlace, type Entry, type Message, type State } from "./state.js";
+import { reduce, start, type AnswerPlace, type Message, type State } from "./state.js";
 import { hintsFor, textsOf, type NewText } from "./texts.js";
 import { page } from "./views/page.js";
 
@@ -30,7 +30,8 @@ export class StraightAnswerPage extends LitElement {
     giveText: (text, adding) => this.#giveText(text, adding),
     giveFiles: (files, adding) => void this.#giveFiles(files, adding),
     openExample: (example) => void this.#openExample(example, "shots"),
-    enter: (entry) => this.#enter(entry),
+    enter: (entry) => this.#enter({ type: "entry", entry }),
+    leave: (draft) => this.#enter({ type: "entry_left", draft }),
     entered: (text, at) => this.#entered(text, at),
     chooseSheets: (sheets) => this.#chooseSheets(sheets),
     changeText: (at, text) => this.#changeText(at, text),
@@ -125,7 +126,7 @@ export class StraightAnswerPage extends LitElement {
   async #giveFiles(files: readonly File[], adding = false): Promise<void> {
     const taken = await take(files);
     if ("refusal" in taken) this.#dispatch({ type: "file_refused", refusal: taken.refusal });
-    else if ("workbook" in taken) this.#enter({ kind: "sheets", workbook: taken.workbook, adding });
+    else if ("workbook" in taken) this.#enter({ type: "entry", entry: { kind: "sheets", workbook: taken.workbook, adding } });
     else this.#give(taken.texts, adding);
   }
 
@@ -134,8 +135,8 @@ export class StraightAnswerPage extends LitElement {
     if (entry?.kind === "sheets") this.#give(textsOf(entry.workbook, sheets), entry.adding);
   }
 
-  #enter(entry: Entry | null): void {
-    this.#dispatch({ type: "entry", entry });
+  #enter(message: Message): void {
+    this.#dispatch(message);
     void this.updateComplete.then(() => this.#show("shots"));
   }
 
@@ -209,7 +210,7 @@ export class StraightAnswerPage extends LitElement {
     const into = event.target;
     const isField = into instanceof HTMLInputElement || into instanceof HTMLTextAreaElement;
     const adding = isField && into.id === "more";
-    if (isField && ((into.id !== "text" && !adding) || into.value.trim() !== "")) return;
+    if (this.#state.entry || (isField && ((into.id !== "text" && !adding) || into.value.trim() !== ""))) return;
     // A copied table comes as text and as its picture.
     const text = event.clipboardData?.getData("text/plain") ?? "";
     const taken = text.trim() === "" ? this.#take(event.clipboardData, adding) : (this.#giveText(text, adding), true);
@@ -218,6 +219,8 @@ export class StraightAnswerPage extends LitElement {
 
   #dropped(event: DragEvent): void {
     event.preventDefault();
+    // What is being typed is not thrown away for a file that slipped from the hand.
+    if (this.#state.entry) return;
     const onto = event.target instanceof Element && event.target.closest("details.add") !== null;
     this.#take(event.dataTransfer, onto);
   }

@@ -60,7 +60,10 @@ export async function openEngine(startWorker: () => Port): Promise<Engine> {
   return {
     measures: local.measures,
     read: (text, hints) => (text.length > LONG_TEXT ? away() : local).read(text, hints),
-    join: local.join,
+    join: (sessions, order) => {
+      const shots = sessions.reduce((sum, session) => sum + session.shots.length, 0);
+      return (shots > MANY_SHOTS ? away() : local).join(sessions, order);
+    },
     check: (request) => engineFor(request.session).check(request),
     luck: (request) => engineFor(request.session).luck(request),
   };

@@ -45,6 +45,8 @@ export interface State {
   /** How the clubs were hit, when the golfer says it. */
   order: Order | null;
   entry: Entry | null;
+  /** What was being entered when it was left without being read, by `entryKey`. */
+  unfinished: Readonly<Record<string, unknown>>;
   past: readonly Past[];
   question: Question | null;
   report: Report | null;
@@ -72,6 +74,7 @@ export type Message =
   | { type: "text_replaced"; at: number; text: NewText }
   | { type: "text_removed"; at: number }
   | { type: "entry"; entry: Entry | null }
+  | { type: "entry_left"; draft: unknown }
   | { type: "hinted"; hints: Hints; at?: number }
   | { type: "renamed"; build: string; name: string }
   | { type: "undone" }
@@ -99,6 +102,7 @@ export const start: State = {
   read: null,
   order: null,
   entry: null,
+  unfinished: {},
   past: [],
   question: null,
   report: null,
@@ -137,6 +141,8 @@ function step(state: State, message: Message): State {
       return withTexts(remembered(state, "removed a text"), state.given.filter((_, at) => at !== message.at));
     case "entry":
       return { ...state, entry: message.entry, trouble: null };
+    case "entry_left":
+      return { ...state, entry: null, unfinished: { ...state.unfinished, [entryKey(state.entry)]: message.draft } };
     case "hinted":
       return state.given.length > 0 ? afterHint(state, message.hints, message.at ?? 0) : state;
     case "renamed":
@@ -168,6 +174,9 @@ function wish(state: State, wants: "read" | "check"): Pick<State, "wants" | "tur
   return { wants, turn: state.turn + 1 };
 }
 
+/** Where an entry's draft is kept: by what is entered, and into which text. */
+export const entryKey = (entry: Entry | null): string => (entry === null ? "" : `${entry.kind} ${"at" in entry ? entry.at : ""}`);
+
 function remembered(state: State, done: string): State {
   const { given, read, order, setAside, question, seen } = state;
   return { ...state, past: [...state.past.slice(-STEPS), { done, given, read, order, setAside, question, seen }], notAdded: null };
@@ -183,7 +192,7 @@ function takenBack(state: State): State {
 function withTexts(state: State, given: readonly Given[]): State {
   if (given.length === 0) return { ...start, measures: state.measures, turn: state.turn + 1 };
   const fresh = state.order === null ? given : given.map((one) => ({ ...one, result: null }));
-  return { ...state, given: fresh, order: null, entry: null, trouble: null, ...wish(state, "read") };
+  return { ...state, given: fresh, order: null, entry: null, unfinished: {}, trouble: null, ...wish(state, "read") };
 }
 
 const withNames = (state: State, given: readonly Given[]): State => ({ ...state, given, ...wish(state, "read") });

@@ -35,6 +35,9 @@ export interface Workbook {
 /** What the core calls a club without a name; numbered on for the texts that follow. */
 const UNNAMED = /^Build (\d+)$/;
 
+/** Whether a name is only a number, which says nothing of the club. */
+export const isNumbered = (name: string): boolean => UNNAMED.test(name);
+
 /** The texts as they stand once more are added; shots without a club get a name that no club has yet. */
 export function withMore(before: readonly Given[], more: readonly NewText[]): Given[] {
   const all = [...before];

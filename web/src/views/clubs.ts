@@ -3,7 +3,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import type { Actions } from "../actions.js";
 import type { Session } from "../engine.js";
 import { buildCounts, counted } from "../format.js";
-import { unnamed, type Given } from "../texts.js";
+import { isNumbered, unnamed, type Given } from "../texts.js";
 import { build, foreign } from "./pieces.js";
 
 export function clubs(session: Session, actions: Actions): TemplateResult {
@@ -54,7 +54,7 @@ export function whose(given: Given, several: boolean, session: Session, actions:
           <p class="hint">Or another club:</p>`
         : nothing}
       <div class="named">
-        <input id=${field} name="name" maxlength="80" autocomplete="off" enterkeyhint="done" placeholder="Its name" required />
+        <input id=${field} name="name" maxlength="80" autocomplete="off" enterkeyhint="done" placeholder="Its name" .value=${isNumbered(now) ? "" : now} required />
         <button type="submit" class="primary">Name it</button>
       </div>
     </form>`;

@@ -1,7 +1,7 @@
 /** In the place of the shots: the grid or the form, loaded when it is opened, or the sheets of a workbook. */
 import { html, type TemplateResult } from "lit";
 import type { Actions } from "../actions.js";
-import type { Entry, State } from "../state.js";
+import { entryKey, type Entry, type State } from "../state.js";
 import { part } from "./pieces.js";
 import { sheets } from "./sheets.js";
 
@@ -19,13 +19,14 @@ export function entry(state: State, entry: Entry, actions: Actions): TemplateRes
   const given = at === null ? undefined : state.given[at];
   const clubs = state.read?.session.builds.map(({ name }) => name) ?? [];
   const done = (text: Parameters<Actions["entered"]>[0]) => actions.entered(text, at);
-  const cancel = () => actions.enter(null);
-  const waiting = html`<div class="card entry-loading"><p class="hint">Loading…</p><div class="buttons"><button type="button" @click=${cancel}>Back</button></div></div>`;
+  const draft = state.unfinished[entryKey(entry)] ?? given?.source.draft;
+  const leave = (left: unknown) => actions.leave(left);
+  const waiting = html`<div class="card entry-loading"><p class="hint">Loading…</p><div class="buttons"><button type="button" @click=${() => actions.enter(null)}>Back</button></div></div>`;
   return part(
     "shots",
     kind === "grid" ? "Type the shots" : "Enter averages",
     kind === "grid"
-      ? html`<straight-answer-grid .measures=${state.measures} .draft=${given?.source.draft} .clubs=${clubs} .read=${actions.read} .done=${done} .cancel=${cancel}>${waiting}</straight-answer-grid>`
-      : html`<straight-answer-averages .measures=${state.measures} .draft=${given?.source.draft} .clubs=${clubs} .read=${actions.read} .done=${done} .cancel=${cancel}>${waiting}</straight-answer-averages>`,
+      ? html`<straight-answer-grid .measures=${state.measures} .draft=${draft} .clubs=${clubs} .read=${actions.read} .done=${done} .leave=${leave}>${waiting}</straight-answer-grid>`
+      : html`<straight-answer-averages .measures=${state.measures} .draft=${draft} .clubs=${clubs} .read=${actions.read} .done=${done} .leave=${leave}>${waiting}</straight-answer-averages>`,
   );
 }
