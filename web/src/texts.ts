@@ -38,12 +38,16 @@ const UNNAMED = /^Build (\d+)$/;
 /** Whether a name is only a number, which says nothing of the club. */
 export const isNumbered = (name: string): boolean => UNNAMED.test(name);
 
-/** The texts as they stand once more are added; shots without a club get a name that no club has yet. */
+/**
+ * The texts as they stand once more are added; shots without a club get a name that no club has yet. Files chosen
+ * together are one for each club, and their names are as good as said.
+ */
 export function withMore(before: readonly Given[], more: readonly NewText[]): Given[] {
   const all = [...before];
   for (const { source, hints = {} } of more) {
     const assumed = all.length === 0 && more.length === 1 ? null : freeName(all, source);
-    all.push({ source, hints, assumed, result: null });
+    const isSaid = more.length > 1 && assumed !== null && !isNumbered(assumed);
+    all.push({ source, hints: isSaid ? { build: assumed, ...hints } : hints, assumed, result: null });
   }
   return all;
 }

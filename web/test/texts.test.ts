@@ -37,6 +37,8 @@ describe("whose shots", () => {
 
   test("a file's name stands in for its club; sheets chosen together name theirs", () => {
     expect(hintsFor(withMore([read], [text("driver b.csv", "file")])[1]!)).toEqual({ build: "driver b" });
+    const together = withMore([], [text("a.csv", "file"), text("b.csv", "file"), text("t")]);
+    expect(together.map(({ hints }) => hints.build)).toEqual(["a", "b", undefined]);
     const workbook = { name: "w.xlsx", sheets: [{ name: "A", rows: 2, text: "a" }, { name: "B", rows: 3, text: "b" }] };
     expect(textsOf(workbook, [0, 1]).map(({ hints }) => hints)).toEqual([{ build: "A" }, { build: "B" }]);
     expect(textsOf(workbook, [1])).toEqual([{ source: { kind: "file", name: "B (w.xlsx)", text: "b" }, hints: {} }]);

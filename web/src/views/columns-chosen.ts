@@ -1,6 +1,7 @@
 /** Which measures are entered, each with its unit; chips to take one out, a choice to add one. */
 import { html, nothing, type TemplateResult } from "lit";
 import type { Measure } from "../engine.js";
+import { unitName } from "../format.js";
 import { choice, type Option } from "./pieces.js";
 
 interface Shown {
@@ -35,11 +36,24 @@ export function columnsChosen({ chosen, units, measures, choices, more }: Shown,
             ${offered.length > 1
               ? choice(`Unit of ${name}`, offered.map((value) => ({ value, label: value })), unit, (value) => actions.unit(column, value))
               : unit
-                ? html`<span class="unit">${unit}</span>`
+                ? html`<span class="unit">${unitName(unit)}</span>`
                 : nothing}
             ${chosen.length > 1 ? html`<button type="button" aria-label="Leave ${name} out" @click=${() => actions.remove(column)}>×</button>` : nothing}
           </li>`;
       })}
-      <li>${choice("Add a measure", [{ value: "", label: "Add …" }, ...rest], "", (value) => value && actions.add(value))}</li>
+      <li>
+        <select aria-label="Add a measure" @change=${(event: Event) => actions.add(taken(event))}>
+          <option value="">Add …</option>
+          ${rest.map(({ value, label }) => html`<option value=${value}>${label}</option>`)}
+        </select>
+      </li>
     </ul>`;
+}
+
+/** What was chosen; the choice is ready for the next one. */
+function taken(event: Event): string {
+  const field = event.target as HTMLSelectElement;
+  const { value } = field;
+  field.value = "";
+  return value;
 }

@@ -36,7 +36,7 @@ export function page(state: State, actions: Actions): TemplateResult {
         ${comparable && state.question && state.report ? luckDoor(session, state.question, state.measures, actions) : nothing}
       </div>
     </div>
-    ${state.report && state.answerIs === "below" ? html`<a class="see-answer" href="#answer">See the answer</a>` : nothing}
+    ${state.report && !state.entry && state.answerIs === "below" ? html`<a class="see-answer" href="#answer">See the answer</a>` : nothing}
     ${announcement(state)}`;
 }
 
