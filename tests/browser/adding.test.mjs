@@ -55,6 +55,17 @@ test("a file for the second club: whose shots they are is asked, and measures co
   await context.close();
 });
 
+test("rows without a club are given to one with a tap", async () => {
+  const { page, context } = await open("", touch);
+  await type(page, "Club,Carry\nMine,231\nMine,226\n,229\nMine,233\nNew,251\nNew,254\nNew,249\n");
+  const problem = page.locator(".problem h3", { hasText: "1\u00a0row not understood" });
+  await problem.waitFor();
+  await page.getByLabel("The club of rows without one").selectOption("Mine");
+  await problem.waitFor({ state: "detached" });
+  assert.match((await builds(page)).join(), /Mine\s+4\sshots/);
+  await context.close();
+});
+
 test("two files chosen at once are two clubs, named after them", async () => {
   const { page, context } = await open("", touch);
   const carry = (values) => `Carry\n${values.join("\n")}\n`;
@@ -172,5 +183,16 @@ test("a damaged workbook and a packed file are refused by name with a remedy", a
     await page.getByText(said).waitFor();
     assert.match(await page.locator(".trouble").innerText(), new RegExp(`${name}[\\s\\S]*paste`));
   }
+  await context.close();
+});
+
+test("without a network a workbook says so, and nothing is lost", async () => {
+  const { page, context } = await open();
+  await page.locator("#text").fill("Mine,2");
+  await context.setOffline(true);
+  await page.locator(".give input[type=file]").setInputFiles(workbook("one_sheet.xlsx"));
+  await page.locator(".trouble").waitFor();
+  assert.match(await page.locator(".trouble").innerText(), /one_sheet\.xlsx[\s\S]*paste them here/);
+  assert.equal(await page.locator("#text").inputValue(), "Mine,2");
   await context.close();
 });

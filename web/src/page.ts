@@ -5,12 +5,13 @@
  */
 import { LitElement, type TemplateResult } from "lit";
 import type { Actions } from "./actions.js";
-import { asRefusal, type Engine, type Question, type ReadResult, type Session } from "./engine.js";
+import { asRefusal, type Engine, type Question } from "./engine.js";
 import { exampleIn, type Example } from "./examples.js";
 import { take } from "./intake.js";
 import { reduce, start, type AnswerPlace, type Message, type State } from "./state.js";
-import { hintsFor, textsOf, type NewText } from "./texts.js";
+import { textsOf, type NewText } from "./texts.js";
 import { page } from "./views/page.js";
+import { work } from "./work.js";
 
 /** The share of the answer's sentence that must be on the screen before it counts as seen. */
 const SEEN = 0.5;
@@ -90,16 +91,10 @@ export class StraightAnswerPage extends LitElement {
 
   /** Does what the state wants; an outcome that comes too late is dropped by the reducer. */
   async #work(state: State): Promise<void> {
-    const { turn, read, question } = state;
     try {
-      const engine = await this.engine;
-      if (state.wants === "read") {
-        this.#dispatch({ type: "read", turn, ...(await readAll(engine, state)) });
-      } else if (state.wants === "check" && read && question) {
-        this.#dispatch({ type: "answered", turn, report: await engine.check({ session: read.session, question }) });
-      }
+      this.#dispatch(await work(await this.engine, state));
     } catch (thrown) {
-      this.#dispatch({ type: "refused", turn, refusal: asRefusal(thrown) });
+      this.#dispatch({ type: "refused", turn: state.turn, refusal: asRefusal(thrown) });
     }
   }
 
@@ -257,13 +252,4 @@ export class StraightAnswerPage extends LitElement {
 function place({ intersectionRatio, boundingClientRect }: IntersectionObserverEntry): AnswerPlace {
   if (intersectionRatio >= SEEN) return "in view";
   return boundingClientRect.top > 0 ? "below" : "above";
-}
-
-/** Reads what has not been read, and joins what there is. */
-async function readAll(engine: Engine, { given, order }: State): Promise<{ results: ReadResult[]; session: Session }> {
-  const alone = given.length === 1 && order !== null ? { order } : {};
-  const results = await Promise.all(given.map((one) => one.result ?? engine.read(one.source.text, { ...hintsFor(one), ...alone })));
-  const [first] = results;
-  const session = first && results.length === 1 ? first.session : await engine.join(results.map((result) => result.session), order);
-  return { results, session };
 }

@@ -3,12 +3,13 @@ import { html, nothing, type TemplateResult } from "lit";
 import type { Actions } from "../actions.js";
 import type { Notice, Problem } from "../engine.js";
 import { counted } from "../format.js";
-import { foreign } from "./pieces.js";
+import { choice, foreign } from "./pieces.js";
 
 /** How many are open to view at once; the rest opens with a tap. */
 const SHOWN = 3;
 
-export function problems(list: readonly Problem[], rows: number, actions: Actions): TemplateResult | typeof nothing {
+/** `clubs` are those that rows without a name can be given to. */
+export function problems(list: readonly Problem[], rows: number, clubs: readonly string[], actions: Actions): TemplateResult | typeof nothing {
   if (list.length === 0) return nothing;
   const title = rows > 0 ? `${counted(rows, "row")} not understood` : "Please look at this";
   return html`
@@ -18,6 +19,15 @@ export function problems(list: readonly Problem[], rows: number, actions: Action
       ${rest(list.slice(SHOWN), problem)}
       ${list.some(({ kind }) => kind === "letter_for_digit")
         ? html`<button type="button" @click=${() => actions.hint({ letters_as_digits: true })}>Read these letters as digits</button>`
+        : nothing}
+      ${list.some(({ kind }) => kind === "no_build") && clubs.length > 0
+        ? html`
+            <label class="row">
+              <span>Rows without a club are</span>
+              ${choice("The club of rows without one", [{ value: "", label: "not known" }, ...clubs.map((name) => ({ value: name, label: name }))], "", (build) =>
+                build && actions.hint({ build }),
+              )}
+            </label>`
         : nothing}
     </div>`;
 }

@@ -74,7 +74,7 @@ function text(state: State, given: Given, at: number, session: Session, actions:
   const isTyped = given.source.draft !== undefined;
   const own: Actions = { ...actions, hint: (hints) => actions.hint(hints, at), changeText: (_, changed) => actions.changeText(at, changed) };
   return html`
-    ${problems(result.problems, reading.rows.problems, own)}
+    ${problems(result.problems, reading.rows.problems, session.builds.map(({ name }) => name), own)}
     ${reading.single_measure ? singleMeasure(state, reading.single_measure, own) : nothing}
     ${reading.columns.length > 0 && !(isTyped && reading.columns.every(({ sure }) => sure)) ? columns(state, result, session, own) : nothing}
     ${notices(result.notices.filter(({ kind }) => kind !== "build_assumed"))}
