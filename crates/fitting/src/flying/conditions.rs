@@ -1,0 +1,173 @@
+//! Air and wind of a session as a golfer knows them, and carries brought to standard air.
+//!
+//! By ratio: only the change of air is modeled, the golfer's own ball and device stay in the number. Real wind grows
+//! with height, so a reading at the ground usually understates it: an estimate, and labeled as one.
+
+use super::{Columns, FACTORS, M_PER_YD, MPS_PER_MPH, cannot_fly, flown, launch_of};
+use crate::check::Refusal;
+use crate::measure::MeasureId;
+use crate::session::{CustomMeasure, Session};
+use flight::{Air, ConditionsError, Quantity, Station, TimeStep, Wind};
+use serde::{Deserialize, Serialize};
+
+/// Meters in a foot; exact by definition.
+const M_PER_FT: f64 = 0.3048;
+const KELVIN: f64 = 273.15;
+
+/// Unit of a temperature.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum TemperatureUnit {
+    /// Degrees Celsius.
+    #[default]
+    Celsius,
+    /// Degrees Fahrenheit.
+    Fahrenheit,
+}
+
+/// Air and wind. Everything left open is as in standard air: 15 °C at sea level, dry, calm.
+#[derive(Debug, Clone, Copy, PartialEq, Default, Serialize, Deserialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
+#[serde(default)]
+pub struct Conditions {
+    /// Temperature of the air.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub temperature: Option<f64>,
+    /// Its unit.
+    pub temperature_unit: TemperatureUnit,
+    /// Feet above sea level.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub altitude_ft: Option<f64>,
+    /// Relative humidity, percent.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub humidity_percent: Option<f64>,
+    /// Wind toward the target, mph; a wind in the face is negative.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub wind_helping_mph: Option<f64>,
+    /// Wind blowing to the right, mph.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub wind_to_right_mph: Option<f64>,
+}
+
+impl Conditions {
+    /// As the flight model takes them.
+    pub(crate) fn flying(&self) -> Result<flight::Conditions, Refusal> {
+        let celsius = match (self.temperature, self.temperature_unit) {
+            (None, _) => 15.0,
+            (Some(t), TemperatureUnit::Celsius) => t,
+            (Some(t), TemperatureUnit::Fahrenheit) => (t - 32.0) / 1.8,
+        };
+        let altitude_m = self.altitude_ft.unwrap_or(0.0) * M_PER_FT;
+        let humidity = self.humidity_percent.unwrap_or(0.0) / 100.0;
+        let air = Air::new(celsius + KELVIN, Station::AltitudeM(altitude_m), humidity);
+        let mps = |wind: Option<f64>| wind.unwrap_or(0.0) * MPS_PER_MPH;
+        let wind = Wind::new(mps(self.wind_helping_mph), mps(self.wind_to_right_mph));
+        let refused = |error: ConditionsError| outside(&error);
+        Ok(flight::Conditions { air: air.map_err(refused)?, wind: wind.map_err(refused)? })
+    }
+}
+
+fn outside(error: &ConditionsError) -> Refusal {
+    let (ConditionsError::NotFinite { quantity } | ConditionsError::Outside { quantity, .. }) = error else {
+        return cannot_fly("These conditions cannot be used.".into(), "Leave them open for standard air.");
+    };
+    let (field, remedy) = match quantity {
+        Quantity::Temperature => ("temperature", "Enter −50 to 55 °C, or −58 to 131 °F."),
+        Quantity::Humidity => ("humidity_percent", "Enter 0 to 100."),
+        Quantity::Wind => ("wind", "Enter at most 67 mph."),
+        _ => ("altitude_ft", "Enter −1,600 to 19,600 feet above sea level."),
+    };
+    Refusal {
+        kind: "not_conditions".into(),
+        place: format!("conditions.{field}"),
+        message: "Nobody plays golf in this weather.".into(),
+        remedy: remedy.into(),
+    }
+}
+
+/// What [`in_standard_air`] is asked.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct AirRequest {
+    /// The shots.
+    #[cfg_attr(feature = "typescript", ts(as = "crate::session::wire::Session"))]
+    pub session: Session,
+    /// Air and wind of the session.
+    pub conditions: Conditions,
+}
+
+/// A session with the carry in standard air as one more measure.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct InStandardAir {
+    /// The session with the measure added, where it could be modeled.
+    #[cfg_attr(feature = "typescript", ts(as = "crate::session::wire::Session"))]
+    pub session: Session,
+    /// Id of the added measure.
+    pub measure: MeasureId,
+    /// Shots that got it.
+    pub shots: usize,
+    /// What it does to an average shot, yd.
+    pub average_change: f64,
+    /// In words, with what it is worth.
+    pub words: String,
+}
+
+/// Id of the added measure.
+const MEASURE: &str = "carry_standard_air";
+
+/// Adds the carry in standard air to every shot that can be flown.
+///
+/// # Errors
+/// A [`Refusal`] for weather outside the formulas, and for shots without ball speed, launch angle, spin and carry.
+pub fn in_standard_air(request: &AirRequest) -> Result<InStandardAir, Refusal> {
+    let actual = request.conditions.flying()?;
+    let mut session = request.session.clone();
+    let columns = Columns::of(&session);
+    let changes: Vec<(usize, f64, f64)> = flown(&session, &columns)
+        .iter()
+        .filter_map(|shot| {
+            let measured_m = shot.carry * M_PER_YD;
+            let launch = launch_of(&shot.values);
+            let standard = flight::standard_carry(measured_m, &launch, &actual, TimeStep::COARSE).ok()?;
+            Some((shot.shot, standard.carry_m / M_PER_YD, shot.carry))
+        })
+        .collect();
+    if changes.is_empty() {
+        let needed = FACTORS.iter().take(3).map(|id| id.replace('_', " ")).collect::<Vec<_>>().join(", ");
+        return Err(cannot_fly(
+            format!("No shot here has its {needed} and carry."),
+            "Add these columns to bring carry to standard air.",
+        ));
+    }
+    let measure = MeasureId::from(MEASURE);
+    let place = session.measure_index(&measure).unwrap_or_else(|| {
+        session.measures.push(measure.clone());
+        session.custom.push(CustomMeasure {
+            id: measure.clone(),
+            name: "Carry in standard air, modeled".into(),
+            unit: "yd".into(),
+        });
+        session.shots.iter_mut().for_each(|shot| shot.values.push(None));
+        session.measures.len() - 1
+    });
+    for (shot, standard, _) in &changes {
+        if let Some(value) = session.shots.get_mut(*shot).and_then(|shot| shot.values.get_mut(place)) {
+            *value = Some(*standard);
+        }
+    }
+    let moved: Vec<f64> = changes.iter().map(|(_, standard, measured)| standard - measured).collect();
+    let average_change = stats::describe::mean(&moved);
+    let words = words(average_change);
+    Ok(InStandardAir { session, measure, shots: changes.len(), average_change, words })
+}
+
+fn words(change: f64) -> String {
+    let size = crate::words::Subject::of(&"carry".into(), &Session::default()).amount(change);
+    let way = if change > 0.0 { "farther" } else { "less far" };
+    format!(
+        "In standard air (15 °C at sea level, dry, calm) an average shot of yours would carry about {size} {way}. This is \
+         modeled: wind near the ground says little about the wind the ball meets higher up."
+    )
+}

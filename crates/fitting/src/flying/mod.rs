@@ -1,0 +1,66 @@
+//! From shots as measured to flights: canonical units into SI and back, which shots can be flown, and one
+//! launch flown for whoever asks.
+//!
+//! What the flight model is good for, and for what not, stands in `crates/flight`: differences and gross errors, never
+//! a replacement of a measured carry.
+
+mod columns;
+mod conditions;
+mod one;
+
+pub(crate) use columns::{Columns, FACTORS, Flown, VALUES, flown};
+pub use conditions::{AirRequest, Conditions, InStandardAir, TemperatureUnit, in_standard_air};
+pub use one::{FlightOf, FlyRequest, Launch, fly};
+
+use crate::check::Refusal;
+
+/// Yards to meters; exact by definition.
+pub(crate) const M_PER_YD: f64 = 0.9144;
+/// Miles per hour to meters per second; exact by definition.
+pub(crate) const MPS_PER_MPH: f64 = 0.447_04;
+/// Revolutions per minute to radians per second.
+pub(crate) const RADPS_PER_RPM: f64 = std::f64::consts::PI / 30.0;
+/// Degrees to radians.
+pub(crate) const RAD_PER_DEG: f64 = std::f64::consts::PI / 180.0;
+
+/// A launch in canonical units, in the order of [`FACTORS`], as the flight model takes it.
+pub(crate) fn launch_of(values: &[f64; VALUES]) -> flight::Launch {
+    let [speed, launch, spin, direction, axis] = *values;
+    flight::Launch {
+        speed_mps: speed * MPS_PER_MPH,
+        elevation_rad: launch * RAD_PER_DEG,
+        azimuth_rad: direction * RAD_PER_DEG,
+        spin_radps: spin * RADPS_PER_RPM,
+        spin_axis_rad: axis * RAD_PER_DEG,
+    }
+}
+
+/// Carry along the target line in standard still air, yd; `None` for a ball that does not fly.
+pub(crate) fn forward_yd(values: &[f64; VALUES]) -> Option<f64> {
+    let conditions = flight::Conditions::STANDARD;
+    let flight = flight::fly(&launch_of(values), &conditions, flight::TimeStep::COARSE).ok()?;
+    Some(flight.forward_m / M_PER_YD)
+}
+
+/// Why shots cannot be flown.
+pub(crate) fn cannot_fly(message: String, remedy: &str) -> Refusal {
+    Refusal { kind: "cannot_fly".into(), place: "session.shots".into(), message, remedy: remedy.into() }
+}
+
+/// No such build, with its place in the request.
+pub(crate) fn check_build(
+    session: &crate::session::Session,
+    place: &str,
+    build: usize,
+) -> Result<(), Refusal> {
+    let builds = session.builds.len();
+    if build < builds {
+        return Ok(());
+    }
+    Err(Refusal {
+        kind: "no_such_build".into(),
+        place: place.into(),
+        message: format!("There is no build number {build}; there are {builds}, counted from 0."),
+        remedy: "Name a build that is in the session.".into(),
+    })
+}
