@@ -8,6 +8,7 @@
 //! *candidate − baseline*, in canonical units (yd, mph, rpm, deg, s, mm, right positive).
 
 pub mod analysis;
+pub mod cause;
 pub mod check;
 mod families;
 mod few;
@@ -19,9 +20,12 @@ pub mod landing;
 pub mod link;
 pub mod luck;
 pub mod measure;
+pub mod plausible;
+pub mod potential;
 pub mod question;
 pub mod read;
 pub mod report;
+pub mod second;
 pub mod session;
 pub mod share;
 pub mod trust;

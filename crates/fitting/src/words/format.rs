@@ -54,6 +54,12 @@ impl Subject {
         format!("{}{}", number(x, self.decimals), self.unit)
     }
 
+    /// A difference with its sign, also above zero: `+4 yd`.
+    pub(crate) fn signed(&self, x: f64) -> String {
+        let sign = if x > 0.0 && !self.prints_as_zero(x) { "+" } else { "" };
+        format!("{sign}{}", self.value(x))
+    }
+
     /// A size that somebody chose, with just the digits it has: `5 yd`, `1.5 mph`.
     pub(crate) fn chosen(&self, x: f64) -> String {
         let exact = |d: &usize| {

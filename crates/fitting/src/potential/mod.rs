@@ -1,0 +1,197 @@
+//! What a ball speed could carry: against the best launch at one's own spin, the best spin at one's own launch, and the
+//! best of a window that a golfer can deliver.
+//!
+//! Differences of the flight model, brought to the golfer's own ball and device by ratio. The model is good to about
+//! ±3 % of carry; the best of the window is flat, so it is a band, and rests on the window (launch to 17°, spin from
+//! 1,500 rpm; common practice, no source). Straight shots in standard still air. Nothing here says how to get there.
+
+mod map;
+mod words;
+
+pub use map::{CarryMap, OnMap};
+pub use words::{GroupWords, PotentialWords};
+
+use crate::check::Refusal;
+use crate::flying::{
+    Columns, Flown, Launch, M_PER_YD, MPS_PER_MPH, RAD_PER_DEG, RADPS_PER_RPM, cannot_fly, check_build,
+    flown, forward_yd, launch_of,
+};
+use crate::session::Session;
+use flight::{Conditions, TimeStep, Window};
+use serde::{Deserialize, Serialize};
+
+/// Fewest shots that make a group.
+const FEWEST: usize = 3;
+/// Spin from which stopping the ball counts as much as carry, rpm. Common practice, no source.
+const IRON_SPIN: f64 = 4_500.0;
+
+/// What [`potential`] is asked.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
+pub struct PotentialRequest {
+    /// The shots.
+    #[cfg_attr(feature = "typescript", ts(as = "crate::session::wire::Session"))]
+    pub session: Session,
+    /// Index of the baseline.
+    pub baseline: usize,
+    /// Place of the group whose ball speed the map is drawn for; left open, that of the baseline.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub map_for: Option<usize>,
+}
+
+/// One way to carry farther at the same ball speed.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct Better {
+    /// Where: degrees for a launch, rpm for a spin.
+    pub at: f64,
+    /// What it would add, yd; never below zero.
+    pub gain: f64,
+    /// Whether the window set it, not the flight.
+    pub at_edge: bool,
+}
+
+/// Launches and spins that carry as far as the best of the window, to 2 yd.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct BestBand {
+    /// Lowest launch, deg.
+    pub launch_low: f64,
+    /// Highest launch, deg.
+    pub launch_high: f64,
+    /// Lowest spin, rpm.
+    pub spin_low: f64,
+    /// Highest spin, rpm.
+    pub spin_high: f64,
+    /// What it would add, yd; never below zero.
+    pub gain: f64,
+}
+
+/// Shots that are looked at together.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct Group {
+    /// Index of the build; null for the golfer's best third of all shots.
+    pub build: Option<usize>,
+    /// Shots in it.
+    pub n: usize,
+    /// Average launch.
+    pub launch: Launch,
+    /// Average carry as measured, yd.
+    pub carry: f64,
+    /// The best launch at its own spin.
+    pub best_launch: Better,
+    /// The best spin at its own launch.
+    pub best_spin: Better,
+    /// The best of the window.
+    pub best: BestBand,
+    /// Sentences.
+    pub words: GroupWords,
+}
+
+/// What a ball speed could carry.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct Potential {
+    /// Each build, then the best third.
+    pub groups: Vec<Group>,
+    /// The largest gap in average carry that any build made to the baseline, yd; null with one build.
+    pub largest_change: Option<f64>,
+    /// Whether this looks like an iron, where carry is not everything.
+    pub is_iron: bool,
+    /// Carry over launch and spin.
+    pub map: CarryMap,
+    /// Sentences.
+    pub words: PotentialWords,
+}
+
+/// Shows what the ball speeds of a session could carry.
+///
+/// # Errors
+/// A [`Refusal`] for a build or a group that is not there, and without three shots of the baseline that have carry, ball
+/// speed, launch angle and spin.
+pub fn potential(request: &PotentialRequest) -> Result<Potential, Refusal> {
+    let PotentialRequest { session, baseline, map_for } = request;
+    check_build(session, "baseline", *baseline)?;
+    let columns = Columns::of(session);
+    let shots = flown(session, &columns);
+    let mut groups = Vec::new();
+    for build in 0..session.builds.len() {
+        let own: Vec<&Flown> = shots.iter().filter(|shot| shot.build == build).collect();
+        groups.extend(group(Some(build), &own));
+    }
+    groups.extend(group(None, &best_third(&shots)));
+    let own = groups.iter().position(|group| group.build == Some(*baseline)).ok_or_else(nothing_to_fly)?;
+    let shown = map_for.unwrap_or(own);
+    let on_map = groups.get(shown).ok_or_else(|| Refusal {
+        kind: "no_such_group".into(),
+        place: "map_for".into(),
+        message: format!("There is no group number {shown}; there are {}, counted from 0.", groups.len()),
+        remedy: "Name a group of the answer, or leave it open.".into(),
+    })?;
+    let map = map::carry_map(on_map.launch.ball_speed, &shots);
+    let carry = |group: &Group| group.carry - groups[own].carry;
+    let others = groups.iter().filter(|group| group.build.is_some_and(|build| build != *baseline));
+    let largest_change = others.map(carry).max_by(|a, b| a.abs().total_cmp(&b.abs()));
+    let is_iron = groups[own].launch.spin_rate >= IRON_SPIN;
+    let mut found = Potential { groups, largest_change, is_iron, map, words: PotentialWords::default() };
+    words::fill(session, own, shown, &mut found);
+    Ok(found)
+}
+
+/// The third of all shots that carried farthest, whatever the build.
+fn best_third(shots: &[Flown]) -> Vec<&Flown> {
+    let mut sorted: Vec<&Flown> = shots.iter().collect();
+    stats::arrange::sort_by(&mut sorted, |a, b| b.carry.total_cmp(&a.carry));
+    sorted.truncate(shots.len().div_ceil(3));
+    sorted
+}
+
+fn group(build: Option<usize>, shots: &[&Flown]) -> Option<Group> {
+    if shots.len() < FEWEST {
+        return None;
+    }
+    let average =
+        |of: &dyn Fn(&Flown) -> f64| shots.iter().map(|shot| of(shot)).sum::<f64>() / shots.len() as f64;
+    let [ball_speed, launch_angle, spin_rate] = [0, 1, 2].map(|i| average(&|shot| shot.values[i]));
+    let carry = average(&|shot| shot.carry);
+    let values = [ball_speed, launch_angle, spin_rate, 0.0, 0.0];
+    let own = forward_yd(&values)?;
+    let (shot, air, window) = (launch_of(&values), Conditions::STANDARD, Window::DELIVERABLE);
+    let step = TimeStep::COARSE;
+    let gain = |forward_m: f64| (carry * (forward_m / M_PER_YD / own - 1.0)).max(0.0);
+    let by_launch = flight::best_launch(&shot, &air, &window, step).ok()?;
+    let by_spin = flight::best_spin(&shot, &air, &window, step).ok()?;
+    let best = flight::window_optimum(ball_speed * MPS_PER_MPH, &air, &window, step).ok()?;
+    Some(Group {
+        build,
+        n: shots.len(),
+        launch: Launch { ball_speed, launch_angle, spin_rate, launch_direction: 0.0, spin_axis: 0.0 },
+        carry,
+        best_launch: Better {
+            at: by_launch.launch.elevation_rad / RAD_PER_DEG,
+            gain: gain(by_launch.flight.forward_m),
+            at_edge: by_launch.at_edge,
+        },
+        best_spin: Better {
+            at: by_spin.launch.spin_radps / RADPS_PER_RPM,
+            gain: gain(by_spin.flight.forward_m),
+            at_edge: by_spin.at_edge,
+        },
+        best: BestBand {
+            launch_low: best.band.launch_low_rad / RAD_PER_DEG,
+            launch_high: best.band.launch_high_rad / RAD_PER_DEG,
+            spin_low: best.band.spin_low_radps / RADPS_PER_RPM,
+            spin_high: best.band.spin_high_radps / RADPS_PER_RPM,
+            gain: gain(best.flight.forward_m),
+        },
+        words: GroupWords::default(),
+    })
+}
+
+fn nothing_to_fly() -> Refusal {
+    cannot_fly(
+        format!("Fewer than {FEWEST} shots with your club have carry, ball speed, launch angle and spin."),
+        "Add these columns, shot by shot.",
+    )
+}

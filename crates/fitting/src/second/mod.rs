@@ -1,0 +1,233 @@
+//! Before and after: a second thing that changed during the session, beside the build.
+//!
+//! A lesson, another ball, another tee. Two builds by two conditions: what the build does on average over both, what the
+//! condition does on average over both builds, and whether the one depends on the other. Least squares with effect
+//! coding, widened by 1.10; what came later in the session gets the allowance for order, since warming up and tiring
+//! look the same. Averages only. Source: standard two-way analysis of variance, each effect as one degree of freedom.
+
+mod words;
+
+pub use words::SecondWords;
+
+use crate::analysis::Range;
+use crate::analysis::allowance::order_allowance;
+use crate::analysis::levels;
+use crate::check::Refusal;
+use crate::flying::check_build;
+use crate::measure::{self, MeasureId};
+use crate::question::Question;
+use crate::session::{Order, Session};
+use crate::verdict::{Decision, decide};
+use serde::{Deserialize, Serialize};
+use stats::linear_model::{Intercept, linear_model};
+use stats::{CautiousDifference, TDifference};
+
+/// Fewest shots of each build in each condition.
+const FEWEST: usize = 3;
+
+/// What [`second`] is asked.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
+pub struct SecondRequest {
+    /// The shots.
+    #[cfg_attr(feature = "typescript", ts(as = "crate::session::wire::Session"))]
+    pub session: Session,
+    /// Builds, measure and margin; the candidate must be named.
+    pub question: Question,
+    /// For every shot in order, whether it belongs to the second condition; null where that is not known.
+    pub is_second: Vec<Option<bool>>,
+    /// What the two conditions are called; left open, before and after.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub names: Option<[String; 2]>,
+}
+
+/// One of the four cells.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct Cell {
+    /// Index of the build.
+    pub build: usize,
+    /// Whether it is the second condition.
+    pub is_second: bool,
+    /// Shots.
+    pub n: usize,
+    /// Their average.
+    pub mean: f64,
+}
+
+/// An effect with its interval and verdict.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct Effect {
+    /// Its size, in the measure's unit.
+    pub value: f64,
+    /// The interval that decides.
+    pub range: Range,
+    /// What was decided.
+    pub decision: Decision,
+    /// Part of each half-width that stands for warming up and tiring.
+    pub order_allowance: f64,
+    /// As a textbook prints it: standard error, degrees of freedom, two-sided p.
+    pub se: f64,
+    /// Degrees of freedom.
+    pub df: f64,
+    /// Two-sided p, unwidened.
+    pub p: f64,
+    /// In words.
+    pub words: String,
+}
+
+/// Build and condition side by side.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct Second {
+    /// The measure.
+    pub measure: MeasureId,
+    /// Names of the conditions.
+    pub names: [String; 2],
+    /// Baseline and candidate, each in both conditions.
+    pub cells: Vec<Cell>,
+    /// Candidate − baseline, averaged over both conditions.
+    pub build: Effect,
+    /// Second − first condition, averaged over both builds.
+    pub condition: Effect,
+    /// How much more the candidate gains on the baseline in the second condition than in the first.
+    pub interaction: Effect,
+    /// Size of the condition's effect − size of the build's.
+    pub condition_over_build: Effect,
+    /// Sentences.
+    pub words: SecondWords,
+}
+
+/// Holds the effect of the build beside that of a second condition.
+///
+/// # Errors
+/// A [`Refusal`] for builds or a measure that are not there, for fewer than three shots in any of the four cells, and for
+/// shots without scatter.
+pub fn second(request: &SecondRequest) -> Result<Second, Refusal> {
+    let SecondRequest { session, question, is_second, names } = request;
+    check_build(session, "question.baseline", question.baseline)?;
+    let candidate = question.candidate.unwrap_or(usize::MAX);
+    check_build(session, "question.candidate", candidate)?;
+    let shots = shots(session, question, candidate, is_second);
+    let cells = cells(&shots, question.baseline, candidate);
+    if candidate == question.baseline || cells.iter().any(|cell| cell.n < FEWEST) {
+        return Err(too_few());
+    }
+    let fitted = Fitted::of(&shots).ok_or_else(no_scatter)?;
+    let levels = levels(&question.stopping, 0);
+    let margin = question.margin.or_else(|| measure::known(&question.measure).map(|m| m.margin));
+    let drift = order_allowance(&question.measure);
+    let by_build = if session.order == Order::Interleaved { 0.0 } else { drift };
+    let effect = |term: &TDifference, allowance: f64| {
+        let careful = CautiousDifference::new(term, allowance);
+        let range = |level: stats::Level| {
+            let ends = careful.interval(level);
+            Range { low: ends.low, high: ends.high, level: level.coverage() }
+        };
+        let different = range(levels.different);
+        Effect {
+            value: term.diff,
+            decision: decide(&different, &range(levels.same), margin),
+            range: different,
+            order_allowance: allowance,
+            se: term.se,
+            df: term.df,
+            p: term.p_value(),
+            words: String::new(),
+        }
+    };
+    let mut found = Second {
+        measure: question.measure.clone(),
+        names: names.clone().unwrap_or_else(|| ["before".into(), "after".into()]),
+        cells,
+        build: effect(&fitted.build, by_build),
+        condition: effect(&fitted.condition, drift),
+        interaction: effect(&fitted.interaction, 0.0),
+        condition_over_build: effect(&fitted.over, drift + by_build),
+        words: SecondWords::default(),
+    };
+    words::fill(session, question, candidate, &mut found);
+    Ok(found)
+}
+
+/// A shot as the model needs it: +½ for candidate and second, −½ for baseline and first.
+struct Coded {
+    build: f64,
+    condition: f64,
+    value: f64,
+}
+
+fn shots(session: &Session, question: &Question, candidate: usize, is_second: &[Option<bool>]) -> Vec<Coded> {
+    let Some(index) = session.measure_index(&question.measure) else { return Vec::new() };
+    let half = |yes: bool| if yes { 0.5 } else { -0.5 };
+    let of_pair = |build: usize| build == question.baseline || build == candidate;
+    session
+        .shots
+        .iter()
+        .zip(is_second)
+        .filter(|(shot, _)| of_pair(shot.build))
+        .filter_map(|(shot, second)| {
+            let value = shot.values.get(index).copied().flatten()?;
+            Some(Coded { build: half(shot.build == candidate), condition: half((*second)?), value })
+        })
+        .collect()
+}
+
+fn cells(shots: &[Coded], baseline: usize, candidate: usize) -> Vec<Cell> {
+    let cell = |(is_candidate, is_second): (bool, bool)| {
+        let own =
+            shots.iter().filter(|s| (s.build > 0.0) == is_candidate && (s.condition > 0.0) == is_second);
+        let values: Vec<f64> = own.map(|shot| shot.value).collect();
+        let build = if is_candidate { candidate } else { baseline };
+        Cell { build, is_second, n: values.len(), mean: stats::describe::mean(&values) }
+    };
+    [(false, false), (false, true), (true, false), (true, true)].into_iter().map(cell).collect()
+}
+
+struct Fitted {
+    build: TDifference,
+    condition: TDifference,
+    interaction: TDifference,
+    over: TDifference,
+}
+
+impl Fitted {
+    /// y = m + b·build + c·condition + i·build·condition. A second fit with (build + s·condition) in place of build has
+    /// c − s·b as the coefficient of condition, s being the sign of c·b.
+    fn of(shots: &[Coded]) -> Option<Self> {
+        let y: Vec<f64> = shots.iter().map(|shot| shot.value).collect();
+        let column = |of: &dyn Fn(&Coded) -> f64| shots.iter().map(of).collect::<Vec<f64>>();
+        let condition = column(&|shot| shot.condition);
+        let both = column(&|shot| shot.build * shot.condition);
+        let fit = |first: Vec<f64>| {
+            linear_model(&y, &[first, condition.clone(), both.clone()], Intercept::Fitted).ok()
+        };
+        let plain = fit(column(&|shot| shot.build))?;
+        let [_, build, by_condition, interaction] = plain.terms.get(..4)? else { return None };
+        let sign = (build.diff * by_condition.diff).signum();
+        let turned = fit(column(&|shot| shot.build + sign * shot.condition))?;
+        let over = turned.terms.get(2)?;
+        // In sizes: |c| − |b|.
+        let over = TDifference::new(over.diff * by_condition.diff.signum(), over.se, over.df, 0.0).ok()?;
+        Some(Self { build: *build, condition: *by_condition, interaction: *interaction, over })
+    }
+}
+
+fn too_few() -> Refusal {
+    Refusal {
+        kind: "too_few_shots".into(),
+        place: "is_second".into(),
+        message: "Before and after need at least 3 shots with each of two clubs on both sides.".into(),
+        remedy: "Move the change to another shot, or hit both clubs again after it.".into(),
+    }
+}
+
+fn no_scatter() -> Refusal {
+    Refusal {
+        kind: "no_scatter".into(),
+        place: "session.shots".into(),
+        message: "These values do not scatter, so nothing tells chance from cause.".into(),
+        remedy: "Check the column, or choose another measure.".into(),
+    }
+}
