@@ -1,6 +1,20 @@
 // Generated from the Rust structs by `cargo xtask types`. Do not edit.
 
 /**
+ * What [`in_standard_air`] is asked.
+ */
+export type AirRequest = {
+  /**
+   * The shots.
+   */
+  session: Session,
+  /**
+   * Air and wind of the session.
+   */
+  conditions: Conditions,
+};
+
+/**
  * The answer to the question asked.
  */
 export type Answer = {
@@ -57,6 +71,55 @@ export type Asked = {
 };
 
 /**
+ * Whose doing a part is.
+ */
+export type Belongs = "swing" | "both" | "unexplained";
+
+/**
+ * The aim that would hit most.
+ */
+export type BestAim = {
+  /**
+   * Yd right of where it was aimed; negative is left.
+   */
+  aim: number,
+  /**
+   * HitChance with that aim. Where the center truly lies is not known, which the chance includes.
+   */
+  chance: HitChance,
+  /**
+   * What it adds to the chance as aimed.
+   */
+  gain: HitChance,
+};
+
+/**
+ * Launches and spins that carry as far as the best of the window, to 2 yd.
+ */
+export type BestBand = {
+  /**
+   * Lowest launch, deg.
+   */
+  launch_low: number,
+  /**
+   * Highest launch, deg.
+   */
+  launch_high: number,
+  /**
+   * Lowest spin, rpm.
+   */
+  spin_low: number,
+  /**
+   * Highest spin, rpm.
+   */
+  spin_high: number,
+  /**
+   * What it would add, yd; never below zero.
+   */
+  gain: number,
+};
+
+/**
  * Which way of a measure is usually wanted.
  */
 export type Better = "higher" | "lower" | "nearer_zero" | "depends";
@@ -87,6 +150,66 @@ export type Build = {
    * As the golfer wrote it. May hold anything: it is text, never markup.
    */
   name: string,
+};
+
+/**
+ * One build on the ground.
+ */
+export type BuildLanding = {
+  /**
+   * Index of the build.
+   */
+  build: number,
+  /**
+   * Shots with carry and offline.
+   */
+  n: number,
+  /**
+   * Average place, as hit.
+   */
+  center: Spot,
+  /**
+   * Half and nine tenths of the shots; empty for too few shots.
+   */
+  ovals: Array<Oval>,
+  /**
+   * Shots on the fairway at this aim, counted.
+   */
+  counted: number,
+  /**
+   * HitChance at this aim; null for too few shots.
+   */
+  at_aim: HitChance | null,
+  /**
+   * HitChance as aimed on the day; null for too few shots.
+   */
+  as_aimed: HitChance | null,
+  /**
+   * The aim that would hit most; null for too few shots.
+   */
+  best: BestAim | null,
+  /**
+   * Sentences.
+   */
+  words: BuildWords,
+};
+
+/**
+ * Sentences about one build.
+ */
+export type BuildWords = {
+  /**
+   * Its average miss.
+   */
+  miss: string,
+  /**
+   * HitChance at this aim, with its interval and the count.
+   */
+  chance: string,
+  /**
+   * What the best aim would do.
+   */
+  best: string,
 };
 
 /**
@@ -121,6 +244,168 @@ export type CardWords = {
    * All of it for those who cannot see the picture.
    */
   alternative: string,
+};
+
+/**
+ * Carry on a grid of launches and spins.
+ */
+export type CarryMap = {
+  /**
+   * Ball speed it was flown at, mph.
+   */
+  ball_speed: number,
+  /**
+   * Launches of the columns, deg, ascending.
+   */
+  launches: Array<number>,
+  /**
+   * Spins of the rows, rpm, ascending.
+   */
+  spins: Array<number>,
+  /**
+   * Carry, yd, row after row.
+   */
+  carries: Array<number>,
+  /**
+   * Carries at which a line is drawn, yd, ascending.
+   */
+  lines: Array<number>,
+  /**
+   * The shots that can be flown, at their own launch and spin.
+   */
+  shots: Array<OnMap>,
+};
+
+/**
+ * A gap in carry and where it comes from.
+ */
+export type Cause = {
+  /**
+   * Index of the baseline.
+   */
+  baseline: number,
+  /**
+   * Index of the candidate.
+   */
+  candidate: number,
+  /**
+   * Gap in measured carry of the shots that can be flown, yd.
+   */
+  gap: number,
+  /**
+   * Shots with the baseline that can be flown.
+   */
+  baseline_shots: number,
+  /**
+   * Shots with the candidate that can be flown.
+   */
+  candidate_shots: number,
+  /**
+   * Shots of the two that cannot.
+   */
+  not_flown: number,
+  /**
+   * Adds up to the gap; the rest is last.
+   */
+  parts: Array<Part>,
+  /**
+   * The part of ball speed once more, as club speed and smash; empty without club speed.
+   */
+  ball_speed: Array<Part>,
+  /**
+   * The clear part that goes the way of the gap and is largest; null when none is.
+   */
+  main: Factor | null,
+  /**
+   * What the club did on its way to the ball, where that was measured.
+   */
+  swing: Array<Moved>,
+  /**
+   * What of a difference in spin or curve the delivery explains, roughly.
+   */
+  spin: Array<SpinSource>,
+  /**
+   * Resamples behind each interval.
+   */
+  draws: number,
+  /**
+   * Seed they were drawn from.
+   */
+  seed: number,
+  /**
+   * Sentences.
+   */
+  words: CauseWords,
+};
+
+/**
+ * What [`cause`] is asked.
+ */
+export type CauseRequest = {
+  /**
+   * The shots.
+   */
+  session: Session,
+  /**
+   * Index of the baseline.
+   */
+  baseline: number,
+  /**
+   * Index of the candidate.
+   */
+  candidate: number,
+  /**
+   * Which hand the golfer plays with.
+   */
+  hand?: Hand,
+};
+
+/**
+ * Sentences about where a gap comes from.
+ */
+export type CauseWords = {
+  /**
+   * The finding in one sentence.
+   */
+  headline: string,
+  /**
+   * What the swing did that day; what belongs to both.
+   */
+  detail: string,
+  /**
+   * What could not be attributed, and what measuring it would settle; one sentence each.
+   */
+  unmeasured: Array<string>,
+  /**
+   * What the split is good for, and what it does not say.
+   */
+  note: string,
+  /**
+   * The picture for those who hear it.
+   */
+  alternative: string,
+};
+
+/**
+ * One of the four cells.
+ */
+export type Cell = {
+  /**
+   * Index of the build.
+   */
+  build: number,
+  /**
+   * Whether it is the second condition.
+   */
+  is_second: boolean,
+  /**
+   * Shots.
+   */
+  n: number,
+  /**
+   * Their average.
+   */
+  mean: number,
 };
 
 /**
@@ -222,6 +507,102 @@ export type ColumnReading = {
 export type Compared = "average" | "distance_from_zero";
 
 /**
+ * Air and wind. Everything left open is as in standard air: 15 °C at sea level, dry, calm.
+ */
+export type Conditions = {
+  /**
+   * Temperature of the air.
+   */
+  temperature?: number,
+  /**
+   * Its unit.
+   */
+  temperature_unit: TemperatureUnit,
+  /**
+   * Feet above sea level.
+   */
+  altitude_ft?: number,
+  /**
+   * Relative humidity, percent.
+   */
+  humidity_percent?: number,
+  /**
+   * Wind toward the target, mph; a wind in the face is negative.
+   */
+  wind_helping_mph?: number,
+  /**
+   * Wind blowing to the right, mph.
+   */
+  wind_to_right_mph?: number,
+};
+
+/**
+ * Whether carry and launch belong together.
+ */
+export type Consistency = {
+  /**
+   * Rows that could be looked at.
+   */
+  rows: number,
+  /**
+   * Middle ratio of measured to modeled carry.
+   */
+  middle_ratio: number,
+  /**
+   * How far that is off as a whole.
+   */
+  fit: Fit,
+  /**
+   * Unit mistakes that would explain the whole session.
+   */
+  stories: Array<UnitStory>,
+  /**
+   * Whether the carries follow their launches too closely to have been seen.
+   */
+  is_computed: boolean,
+  /**
+   * Rows that do not fit the others.
+   */
+  doubts: Array<Doubt>,
+  /**
+   * Sentences.
+   */
+  words: ConsistencyWords,
+};
+
+/**
+ * What [`consistency`] is asked.
+ */
+export type ConsistencyRequest = {
+  /**
+   * The shots.
+   */
+  session: Session,
+};
+
+/**
+ * Sentences about whether carry and launch belong together.
+ */
+export type ConsistencyWords = {
+  /**
+   * The finding in one sentence.
+   */
+  headline: string,
+  /**
+   * Of the session as a whole.
+   */
+  session: string,
+  /**
+   * Whether the carry was seen.
+   */
+  computed: string,
+  /**
+   * What to do.
+   */
+  next: string,
+};
+
+/**
  * Number of shots behind an estimate.
  */
 export type Counts = {
@@ -291,6 +672,78 @@ export type Delimiter = "comma" | "tab" | "semicolon" | "pipe" | "spaces" | "lin
 export type Direction = "higher" | "lower";
 
 /**
+ * A row whose numbers do not belong together.
+ */
+export type Doubt = {
+  /**
+   * Place of the shot in the session.
+   */
+  shot: number,
+  /**
+   * Index of its build.
+   */
+  build: number,
+  /**
+   * Carry as read, yd.
+   */
+  carry: number,
+  /**
+   * Carry of its own launch, brought to this session's ball and device, yd.
+   */
+  expected: number,
+  /**
+   * How far off.
+   */
+  fit: Fit,
+  /**
+   * Unit mistakes that would explain it, the likeliest first.
+   */
+  stories: Array<UnitStory>,
+  /**
+   * In words.
+   */
+  words: string,
+};
+
+/**
+ * An effect with its interval and verdict.
+ */
+export type Effect = {
+  /**
+   * Its size, in the measure's unit.
+   */
+  value: number,
+  /**
+   * The interval that decides.
+   */
+  range: Range,
+  /**
+   * What was decided.
+   */
+  decision: Decision,
+  /**
+   * Part of each half-width that stands for warming up and tiring.
+   */
+  order_allowance: number,
+  /**
+   * As a textbook prints it: standard error, degrees of freedom, two-sided p.
+   */
+  se: number,
+  /**
+   * Degrees of freedom.
+   */
+  df: number,
+  /**
+   * Two-sided p, unwidened.
+   */
+  p: number,
+  /**
+   * In words.
+   */
+  words: string,
+};
+
+/**
  * The headline difference, candidate − baseline, as the decision saw it: widened, with its allowance.
  */
 export type Estimate = {
@@ -345,6 +798,11 @@ export type Estimate = {
 };
 
 /**
+ * Through what a part of the gap came.
+ */
+export type Factor = "ball_speed" | "launch_angle" | "spin_rate" | "launch_direction" | "spin_axis" | "rest" | "club_speed" | "smash";
+
+/**
  * One pair on one measure: decision, size, words and the numbers behind them.
  */
 export type Finding = {
@@ -376,6 +834,67 @@ export type Finding = {
    * Textbook results.
    */
   numbers: Numbers,
+};
+
+/**
+ * How far a ratio of carries lies from 1.
+ */
+export type Fit = "fits" | "doubtful" | "does_not_fit";
+
+/**
+ * What became of a launch, as the model flies it over level ground.
+ */
+export type FlightOf = {
+  /**
+   * Carry along the target line, yd.
+   */
+  carry: number,
+  /**
+   * Landing right of the target line, yd.
+   */
+  offline: number,
+  /**
+   * Landing right of the line on which the ball started, yd.
+   */
+  curve: number,
+  /**
+   * Peak height, yd.
+   */
+  apex: number,
+  /**
+   * Degrees at landing; 3 to 4 degrees biased.
+   */
+  descent_angle: number,
+  /**
+   * Seconds in the air.
+   */
+  hang_time: number,
+  /**
+   * Speed at landing, mph.
+   */
+  landing_speed: number,
+  /**
+   * Spin at landing, rpm.
+   */
+  landing_spin: number,
+  /**
+   * True where the coefficients were never compared with measurements.
+   */
+  extrapolated: boolean,
+};
+
+/**
+ * What [`fly`] is asked.
+ */
+export type FlyRequest = {
+  /**
+   * The launch.
+   */
+  launch: Launch,
+  /**
+   * Air and wind; left open, standard still air.
+   */
+  conditions?: Conditions,
 };
 
 /**
@@ -422,6 +941,37 @@ export type Group = {
    */
   sd: number | null,
 };
+
+/**
+ * Sentences about one group.
+ */
+export type GroupWords = {
+  /**
+   * Its name.
+   */
+  name: string,
+  /**
+   * What it does now.
+   */
+  now: string,
+  /**
+   * What another launch would do.
+   */
+  launch: string,
+  /**
+   * What another spin would do.
+   */
+  spin: string,
+  /**
+   * What the best of the window would do.
+   */
+  best: string,
+};
+
+/**
+ * Which hand the golfer plays with, for the words.
+ */
+export type Hand = "right" | "left";
 
 /**
  * What the golfer says about the text; overrules every guess. All of it may be left out.
@@ -492,6 +1042,24 @@ export type Histogram = {
 };
 
 /**
+ * A chance, 0 to 1, with its 95 % interval.
+ */
+export type HitChance = {
+  /**
+   * Of a normal scatter like this one.
+   */
+  value: number,
+  /**
+   * Lower end.
+   */
+  low: number,
+  /**
+   * Upper end.
+   */
+  high: number,
+};
+
+/**
  * What is left of the shown lead of one candidate among several, and what luck alone would show.
  */
 export type HonestLead = {
@@ -511,6 +1079,252 @@ export type HonestLead = {
    * The lead over the baseline that the best of as many equal clubs would show on average.
    */
   by_luck: number,
+};
+
+/**
+ * One way to carry farther at the same ball speed.
+ */
+export type Improvement = {
+  /**
+   * Where: degrees for a launch, rpm for a spin.
+   */
+  at: number,
+  /**
+   * What it would add, yd; never below zero.
+   */
+  gain: number,
+  /**
+   * Whether the window set it, not the flight.
+   */
+  at_edge: boolean,
+};
+
+/**
+ * A session with the carry in standard air as one more measure.
+ */
+export type InStandardAir = {
+  /**
+   * The session with the measure added, where it could be modeled.
+   */
+  session: Session,
+  /**
+   * Id of the added measure.
+   */
+  measure: MeasureId,
+  /**
+   * Shots that got it.
+   */
+  shots: number,
+  /**
+   * What it does to an average shot, yd.
+   */
+  average_change: number,
+  /**
+   * In words, with what it is worth.
+   */
+  words: string,
+};
+
+/**
+ * A shot on the ground, as hit.
+ */
+export type Landed = {
+  /**
+   * Its place in the session.
+   */
+  shot: number,
+  /**
+   * Index of its build.
+   */
+  build: number,
+  /**
+   * Where it landed.
+   */
+  place: Spot,
+  /**
+   * Whether it was set aside; it counts all the same.
+   */
+  left_out: boolean,
+};
+
+/**
+ * Where they land.
+ */
+export type Landing = {
+  /**
+   * Width of the fairway, yd.
+   */
+  fairway: number,
+  /**
+   * Aim, yd right of its middle.
+   */
+  aim: number,
+  /**
+   * What can be asked for.
+   */
+  limits: LandingLimits,
+  /**
+   * Every shot with carry and offline, in the order hit.
+   */
+  shots: Array<Landed>,
+  /**
+   * Builds that have such shots.
+   */
+  builds: Array<BuildLanding>,
+  /**
+   * The two builds asked about; null when one of them has too few shots.
+   */
+  pair: LandingPair | null,
+  /**
+   * Resamples behind each interval.
+   */
+  draws: number,
+  /**
+   * Seed they were drawn from.
+   */
+  seed: number,
+  /**
+   * Sentences.
+   */
+  words: LandingWords,
+};
+
+/**
+ * What can be asked for.
+ */
+export type LandingLimits = {
+  /**
+   * Narrowest fairway, yd.
+   */
+  narrowest: number,
+  /**
+   * Widest fairway, yd.
+   */
+  widest: number,
+  /**
+   * Farthest aim to either side, yd.
+   */
+  farthest_aim: number,
+};
+
+/**
+ * Candidate held against baseline, as both were aimed on the day.
+ */
+export type LandingPair = {
+  /**
+   * Index of the baseline.
+   */
+  baseline: number,
+  /**
+   * Index of the candidate.
+   */
+  candidate: number,
+  /**
+   * Candidate's center − baseline's, sideways, yd.
+   */
+  offline: number,
+  /**
+   * The same, long, yd.
+   */
+  carry: number,
+  /**
+   * How often two equal builds would show centers at least this far apart (Hotelling); null without scatter.
+   */
+  chance_if_same: number | null,
+  /**
+   * Candidate's chance − baseline's.
+   */
+  gain_of_club: HitChance,
+  /**
+   * What the best aim adds with the baseline, less what the candidate adds as aimed.
+   */
+  aim_over_club: HitChance,
+};
+
+/**
+ * What [`landing`] is asked.
+ */
+export type LandingRequest = {
+  /**
+   * The shots.
+   */
+  session: Session,
+  /**
+   * Index of the baseline.
+   */
+  baseline: number,
+  /**
+   * Index of the build held against it; left open, none is.
+   */
+  candidate?: number,
+  /**
+   * Width of the fairway, yd; left open, a usual one.
+   */
+  fairway?: number,
+  /**
+   * Aim, yd right of the middle of the fairway; left open, as aimed.
+   */
+  aim?: number,
+  /**
+   * Which hand the golfer plays with.
+   */
+  hand?: Hand,
+};
+
+/**
+ * Sentences about where they land.
+ */
+export type LandingWords = {
+  /**
+   * The finding in one sentence.
+   */
+  headline: string,
+  /**
+   * What stands behind it.
+   */
+  detail: string,
+  /**
+   * How far the centers lie apart, and whether luck does that.
+   */
+  centers: string,
+  /**
+   * Said of the aim as it stands.
+   */
+  aim: string,
+  /**
+   * How chances and intervals were made, and what they do not know.
+   */
+  note: string,
+  /**
+   * The picture for those who hear it.
+   */
+  alternative: string,
+};
+
+/**
+ * How a ball leaves the club, in the units of the measures.
+ */
+export type Launch = {
+  /**
+   * mph.
+   */
+  ball_speed: number,
+  /**
+   * Degrees above the ground.
+   */
+  launch_angle: number,
+  /**
+   * rpm, back and side spin together.
+   */
+  spin_rate: number,
+  /**
+   * Degrees right of the target.
+   */
+  launch_direction: number,
+  /**
+   * Degrees; positive curves to the right.
+   */
+  spin_axis: number,
 };
 
 /**
@@ -755,6 +1569,32 @@ export type MeasureId = string;
 export type Method = "rounds" | "welch_with_allowance" | "summary_with_allowance" | "summary_assumed_spread" | "spread_ratio";
 
 /**
+ * A number of the delivery that was measured with both builds.
+ */
+export type Moved = {
+  /**
+   * Which.
+   */
+  measure: MeasureId,
+  /**
+   * Candidate − baseline.
+   */
+  change: Span,
+  /**
+   * Whether the interval excludes no difference.
+   */
+  is_clear: boolean,
+  /**
+   * Whose doing.
+   */
+  belongs: Belongs,
+  /**
+   * In words.
+   */
+  words: string,
+};
+
+/**
  * Something understood by a guess, or worth knowing, that costs no row.
  */
 export type Notice = {
@@ -808,9 +1648,53 @@ export type Numbers = {
 };
 
 /**
+ * A shot's place on the map.
+ */
+export type OnMap = {
+  /**
+   * Place of the shot in the session.
+   */
+  shot: number,
+  /**
+   * Index of its build.
+   */
+  build: number,
+  /**
+   * Launch angle, deg.
+   */
+  launch: number,
+  /**
+   * Spin, rpm.
+   */
+  spin: number,
+};
+
+/**
  * How builds and time lie in the session.
  */
 export type Order = "interleaved" | "blocked" | "unknown";
+
+/**
+ * Where a normal scatter like this puts a share of its shots.
+ */
+export type Oval = {
+  /**
+   * Share inside, 0 to 1.
+   */
+  share: number,
+  /**
+   * Half the longer axis, yd.
+   */
+  major: number,
+  /**
+   * Half the shorter axis, yd.
+   */
+  minor: number,
+  /**
+   * Angle of the longer axis, degrees from 'to the right' toward 'away from the tee'.
+   */
+  angle: number,
+};
 
 /**
  * A plain warning beside the verdict.
@@ -872,6 +1756,36 @@ export type Pairs = {
 };
 
 /**
+ * One part of the gap.
+ */
+export type Part = {
+  /**
+   * Through what.
+   */
+  factor: Factor,
+  /**
+   * Carry, yd.
+   */
+  yards: Span,
+  /**
+   * Whether it is clear even as one of five parts that were looked at.
+   */
+  is_sure: boolean,
+  /**
+   * Whose doing.
+   */
+  belongs: Belongs,
+  /**
+   * Short name for the picture.
+   */
+  name: string,
+  /**
+   * What differed, in its own unit, and what it was worth.
+   */
+  words: string,
+};
+
+/**
  * The answer in the styles that people paste.
  */
 export type PasteWords = {
@@ -919,6 +1833,72 @@ export type Plausible = {
    * Highest plausible value.
    */
   high: number,
+};
+
+/**
+ * What a ball speed could carry.
+ */
+export type Potential = {
+  /**
+   * Each build, then the best third.
+   */
+  groups: Array<SpeedGroup>,
+  /**
+   * The largest gap in average carry that any build made to the baseline, yd; null with one build.
+   */
+  largest_change: number | null,
+  /**
+   * Whether this looks like an iron, where carry is not everything.
+   */
+  is_iron: boolean,
+  /**
+   * Carry over launch and spin.
+   */
+  map: CarryMap,
+  /**
+   * Sentences.
+   */
+  words: PotentialWords,
+};
+
+/**
+ * What [`potential`] is asked.
+ */
+export type PotentialRequest = {
+  /**
+   * The shots.
+   */
+  session: Session,
+  /**
+   * Index of the baseline.
+   */
+  baseline: number,
+  /**
+   * Place of the group whose ball speed the map is drawn for; left open, that of the baseline.
+   */
+  map_for?: number,
+};
+
+/**
+ * Sentences about what a ball speed could carry.
+ */
+export type PotentialWords = {
+  /**
+   * What is left unused, beside what the clubs changed.
+   */
+  headline: string,
+  /**
+   * What to make of it.
+   */
+  detail: string,
+  /**
+   * What not to read into it; one sentence each.
+   */
+  cautions: Array<string>,
+  /**
+   * The map for those who hear it.
+   */
+  alternative: string,
 };
 
 /**
@@ -1213,6 +2193,84 @@ export type RowCounts = {
 };
 
 /**
+ * Build and condition side by side.
+ */
+export type Second = {
+  /**
+   * The measure.
+   */
+  measure: MeasureId,
+  /**
+   * Names of the conditions.
+   */
+  names: [string, string],
+  /**
+   * Baseline and candidate, each in both conditions.
+   */
+  cells: Array<Cell>,
+  /**
+   * Candidate − baseline, averaged over both conditions.
+   */
+  build: Effect,
+  /**
+   * Second − first condition, averaged over both builds.
+   */
+  condition: Effect,
+  /**
+   * How much more the candidate gains on the baseline in the second condition than in the first.
+   */
+  interaction: Effect,
+  /**
+   * Size of the condition's effect − size of the build's.
+   */
+  condition_over_build: Effect,
+  /**
+   * Sentences.
+   */
+  words: SecondWords,
+};
+
+/**
+ * What [`second`] is asked.
+ */
+export type SecondRequest = {
+  /**
+   * The shots.
+   */
+  session: Session,
+  /**
+   * Builds, measure and margin; the candidate must be named.
+   */
+  question: Question,
+  /**
+   * For every shot in order, whether it belongs to the second condition; null where that is not known.
+   */
+  is_second: Array<boolean | null>,
+  /**
+   * What the two conditions are called; left open, before and after.
+   */
+  names?: [string, string],
+};
+
+/**
+ * Sentences about build and condition.
+ */
+export type SecondWords = {
+  /**
+   * Which of the two did more, or that it is not settled.
+   */
+  headline: string,
+  /**
+   * What it rests on.
+   */
+  detail: string,
+  /**
+   * What to keep in mind.
+   */
+  note: string,
+};
+
+/**
  * What was seen.
  */
 export type Seen = { "kind": "order",
@@ -1457,6 +2515,98 @@ export type ShownLimits = {
 };
 
 /**
+ * A size with its 95 % interval.
+ */
+export type Span = {
+  /**
+   * Candidate − baseline.
+   */
+  value: number,
+  /**
+   * Lower end.
+   */
+  low: number,
+  /**
+   * Upper end.
+   */
+  high: number,
+};
+
+/**
+ * Shots that are looked at together.
+ */
+export type SpeedGroup = {
+  /**
+   * Index of the build; null for the golfer's best third of all shots.
+   */
+  build: number | null,
+  /**
+   * Shots in it.
+   */
+  n: number,
+  /**
+   * Average launch.
+   */
+  launch: Launch,
+  /**
+   * Average carry as measured, yd.
+   */
+  carry: number,
+  /**
+   * The best launch at its own spin.
+   */
+  best_launch: Improvement,
+  /**
+   * The best spin at its own launch.
+   */
+  best_spin: Improvement,
+  /**
+   * The best of the window.
+   */
+  best: BestBand,
+  /**
+   * Sentences.
+   */
+  words: GroupWords,
+};
+
+/**
+ * What one number of the delivery does to spin (rpm) or to the tilt of its axis (deg), roughly.
+ */
+export type SpinSource = {
+  /**
+   * What is explained: `spin_rate` or `spin_axis`.
+   */
+  of: MeasureId,
+  /**
+   * By what.
+   */
+  from: MeasureId,
+  /**
+   * Candidate − baseline, with the error of the picture of impact in it.
+   */
+  effect: Span,
+  /**
+   * In words.
+   */
+  words: string,
+};
+
+/**
+ * A place on the ground.
+ */
+export type Spot = {
+  /**
+   * Right of the target line, yd.
+   */
+  offline: number,
+  /**
+   * From the tee, yd.
+   */
+  carry: number,
+};
+
+/**
  * Which figure of a summary.
  */
 export type Statistic = "mean" | "median" | "deviation" | "low" | "high" | "range" | "count";
@@ -1568,6 +2718,11 @@ export type SummaryValue = {
 };
 
 /**
+ * Unit of a temperature.
+ */
+export type TemperatureUnit = "celsius" | "fahrenheit";
+
+/**
  * A textbook comparison of two groups, unwidened.
  */
 export type TextbookTest = {
@@ -1636,6 +2791,20 @@ export type Unit = "yd" | "mph" | "rpm" | "deg" | "s" | "mm" | "";
  * Where a column's unit comes from.
  */
 export type UnitSource = "heading" | "units_row" | "values" | "hint" | "assumed" | "none";
+
+/**
+ * A unit mistake that would make the numbers fit.
+ */
+export type UnitStory = {
+  /**
+   * What the ball speed would be in; null for as read.
+   */
+  speed: string | null,
+  /**
+   * What the carry would be in; null for as read.
+   */
+  carry: string | null,
+};
 
 /**
  * What a link holds.

@@ -2,7 +2,9 @@
 //!
 //! Run by `cargo xtask types`, which keeps `crates/wasm/types.d.ts` equal to this output.
 
-use fitting::{check, link, luck, measure, read, report, share};
+use fitting::{
+    cause, check, consistency, flying, landing, link, luck, measure, potential, read, report, second, share,
+};
 use std::collections::BTreeMap;
 use ts_rs::{Config, TS, TypeVisitor};
 
@@ -62,6 +64,20 @@ fn main() {
     declarations.visit::<link::Unpacked>();
     declarations.visit::<share::ShareRequest>();
     declarations.visit::<share::Shared>();
+    declarations.visit::<flying::FlyRequest>();
+    declarations.visit::<flying::FlightOf>();
+    declarations.visit::<flying::AirRequest>();
+    declarations.visit::<flying::InStandardAir>();
+    declarations.visit::<landing::LandingRequest>();
+    declarations.visit::<landing::Landing>();
+    declarations.visit::<cause::CauseRequest>();
+    declarations.visit::<cause::Cause>();
+    declarations.visit::<potential::PotentialRequest>();
+    declarations.visit::<potential::Potential>();
+    declarations.visit::<consistency::ConsistencyRequest>();
+    declarations.visit::<consistency::Consistency>();
+    declarations.visit::<second::SecondRequest>();
+    declarations.visit::<second::Second>();
     println!("// Generated from the Rust structs by `cargo xtask types`. Do not edit.");
     for declaration in declarations.found.values() {
         print!("\n{declaration}");

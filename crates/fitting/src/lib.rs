@@ -10,6 +10,7 @@
 pub mod analysis;
 pub mod cause;
 pub mod check;
+pub mod consistency;
 mod families;
 mod few;
 pub mod flying;
@@ -20,7 +21,6 @@ pub mod landing;
 pub mod link;
 pub mod luck;
 pub mod measure;
-pub mod plausible;
 pub mod potential;
 pub mod question;
 pub mod read;

@@ -5,7 +5,7 @@ mod dice;
 mod support;
 
 use dice::Dice;
-use fitting::landing::{Chance, Hand, Landing, LandingRequest, landing};
+use fitting::landing::{Hand, HitChance, Landing, LandingRequest, landing};
 use fitting::session::{Order, Session, Shot};
 use support::empty;
 
@@ -63,7 +63,8 @@ fn chances_hold_what_counting_finds() {
             let session =
                 session(&mut Dice::seeded(number + 1000 * n as u64), n, [(center, sd), (center, sd)]);
             let build = shown(&session).builds.swap_remove(0);
-            let holds = |chance: Chance, truth: f64| usize::from(chance.low <= truth && truth <= chance.high);
+            let holds =
+                |chance: HitChance, truth: f64| usize::from(chance.low <= truth && truth <= chance.high);
             as_aimed += holds(build.as_aimed.expect("enough shots"), truth);
             let aimed = build.best.expect("enough shots");
             // What the aim read off these shots would really hit.

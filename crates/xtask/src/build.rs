@@ -19,9 +19,10 @@ struct Package {
 }
 
 /// The first is for every visitor; what follows is loaded when it is needed.
-const PACKAGES: [Package; 2] = [
+const PACKAGES: [Package; 3] = [
     Package { of: "straight-answer", name: "straight_answer" },
     Package { of: "straight-answer-workbook", name: "straight_answer_workbook" },
+    Package { of: "straight-answer-flight", name: "straight_answer_flight" },
 ];
 
 /// Builds everything.

@@ -118,6 +118,7 @@ fn lints_wasm() -> Result<()> {
         "--package=fitting",
         "--package=straight-answer",
         "--package=straight-answer-workbook",
+        "--package=straight-answer-flight",
         "--target",
         build::WASM_TARGET,
         "--",

@@ -3,7 +3,7 @@
 //! Sign and order of effects only: a rigid head and a ball that leaves rolling are good to ±30 % of spin, and grip, cover
 //! and friction are free. No strike, loft or attack is ever inferred from the ball.
 
-use super::{Belongs, Sized, difference};
+use super::{Belongs, Span, difference};
 use crate::flying::{MPS_PER_MPH, RAD_PER_DEG, RADPS_PER_RPM};
 use crate::measure::{self, MeasureId};
 use crate::session::Session;
@@ -29,7 +29,7 @@ pub struct Moved {
     /// Which.
     pub measure: MeasureId,
     /// Candidate − baseline.
-    pub change: Sized,
+    pub change: Span,
     /// Whether the interval excludes no difference.
     pub is_clear: bool,
     /// Whose doing.
@@ -47,7 +47,7 @@ pub struct SpinSource {
     /// By what.
     pub from: MeasureId,
     /// Candidate − baseline, with the error of the picture of impact in it.
-    pub effect: Sized,
+    pub effect: Span,
     /// In words.
     pub words: String,
 }
@@ -84,7 +84,7 @@ pub(super) fn moved(session: &Session, baseline: usize, candidate: usize) -> Vec
 }
 
 /// An interval by its ends, each with its sign.
-pub(super) fn span(subject: &Subject, sized: &Sized) -> String {
+pub(super) fn span(subject: &Subject, sized: &Span) -> String {
     format!("{} to {}", subject.signed(sized.low), subject.signed(sized.high))
 }
 
@@ -127,11 +127,11 @@ pub(super) fn spin_sources(session: &Session, baseline: usize, candidate: usize)
 }
 
 /// A difference times a slope that is good to [`IMPACT_ERROR`]; both errors in quadrature.
-fn worth(slope: f64, change: &Sized) -> Sized {
+fn worth(slope: f64, change: &Span) -> Span {
     let value = slope * change.value;
     let measured = slope.abs() * 0.5 * (change.high - change.low);
     let reach = measured.hypot(IMPACT_ERROR * value);
-    Sized { value, low: value - reach, high: value + reach }
+    Span { value, low: value - reach, high: value + reach }
 }
 
 /// A usual delivery around which the slopes are taken.

@@ -3,7 +3,7 @@
 //! Where there are many shots, a sample of the pairs is flown and corrects the quadratic of all of them; the rest takes
 //! up what that leaves, so the parts add up all the same.
 
-use super::Sized;
+use super::Span;
 use super::quick::Quadratic;
 use super::split::{self, Pairing};
 use crate::flying::{Flown, VALUES, forward_yd};
@@ -42,9 +42,9 @@ impl Figures {
         self.values[at].abs() > self.sure_reach[at]
     }
 
-    pub(super) fn sized(&self, at: usize) -> Sized {
+    pub(super) fn sized(&self, at: usize) -> Span {
         let (value, reach) = (self.values[at], self.reach[at]);
-        Sized { value, low: value - reach, high: value + reach }
+        Span { value, low: value - reach, high: value + reach }
     }
 }
 

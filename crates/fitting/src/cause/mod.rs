@@ -85,7 +85,7 @@ pub enum Belongs {
 /// A size with its 95 % interval.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct Sized {
+pub struct Span {
     /// Candidate − baseline.
     pub value: f64,
     /// Lower end.
@@ -94,7 +94,7 @@ pub struct Sized {
     pub high: f64,
 }
 
-impl Sized {
+impl Span {
     /// Whether the interval lies to one side of zero.
     pub(crate) fn is_clear(&self) -> bool {
         self.low > 0.0 || self.high < 0.0
@@ -108,7 +108,7 @@ pub struct Part {
     /// Through what.
     pub factor: Factor,
     /// Carry, yd.
-    pub yards: Sized,
+    pub yards: Span,
     /// Whether it is clear even as one of five parts that were looked at.
     pub is_sure: bool,
     /// Whose doing.
@@ -216,13 +216,13 @@ pub fn cause(request: &CauseRequest) -> Result<Cause, Refusal> {
 }
 
 /// Candidate − baseline on one measure as the answer would give it, without the order allowance.
-pub(crate) fn difference(session: &Session, id: &str, baseline: usize, candidate: usize) -> Option<Sized> {
+pub(crate) fn difference(session: &Session, id: &str, baseline: usize, candidate: usize) -> Option<Span> {
     let table = ShotTable::new(session);
     let pair = compare(&table, &MeasureId::from(id), baseline, candidate, Aspect::Average, Include::All);
     let comparison = pair.comparison.ok()?;
     let range = comparison.range(Level::P95);
     let allowed = comparison.allowance();
-    Some(Sized { value: comparison.value(), low: range.low + allowed, high: range.high - allowed })
+    Some(Span { value: comparison.value(), low: range.low + allowed, high: range.high - allowed })
 }
 
 fn too_few(session: &Session, columns: &Columns) -> Refusal {

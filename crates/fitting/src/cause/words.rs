@@ -1,7 +1,7 @@
 //! Club or swing, in words: through which number the gap came, whose doing that is, and what was not measured.
 
 use super::delivery::span;
-use super::{Belongs, Cause, CauseRequest, Factor, Part, Sized, difference};
+use super::{Belongs, Cause, CauseRequest, Factor, Part, Span, difference};
 use crate::flying::Columns;
 use crate::landing::Hand;
 use crate::measure::MeasureId;
@@ -57,7 +57,7 @@ pub(super) fn part(
     request: &CauseRequest,
     factor: Factor,
     belongs: Belongs,
-    yards: Sized,
+    yards: Span,
 ) -> Part {
     let carry = Subject::of(&"carry".into(), session);
     let worth = if yards.is_clear() {

@@ -22,7 +22,7 @@ pub(super) const SEED: u32 = 1;
 /// A chance, 0 to 1, with its 95 % interval.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct Chance {
+pub struct HitChance {
     /// Of a normal scatter like this one.
     pub value: f64,
     /// Lower end.
@@ -37,16 +37,16 @@ pub struct Chance {
 pub struct BestAim {
     /// Yd right of where it was aimed; negative is left.
     pub aim: f64,
-    /// Chance with that aim. Where the center truly lies is not known, which the chance includes.
-    pub chance: Chance,
+    /// HitChance with that aim. Where the center truly lies is not known, which the chance includes.
+    pub chance: HitChance,
     /// What it adds to the chance as aimed.
-    pub gain: Chance,
+    pub gain: HitChance,
 }
 
 /// Candidate held against baseline, as both were aimed on the day.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct Pair {
+pub struct LandingPair {
     /// Index of the baseline.
     pub baseline: usize,
     /// Index of the candidate.
@@ -58,20 +58,20 @@ pub struct Pair {
     /// How often two equal builds would show centers at least this far apart (Hotelling); null without scatter.
     pub chance_if_same: Option<f64>,
     /// Candidate's chance − baseline's.
-    pub gain_of_club: Chance,
+    pub gain_of_club: HitChance,
     /// What the best aim adds with the baseline, less what the candidate adds as aimed.
-    pub aim_over_club: Chance,
+    pub aim_over_club: HitChance,
 }
 
 pub(super) struct OfBuild {
-    pub(super) at_aim: Option<Chance>,
-    pub(super) as_aimed: Option<Chance>,
+    pub(super) at_aim: Option<HitChance>,
+    pub(super) as_aimed: Option<HitChance>,
     pub(super) best: Option<BestAim>,
 }
 
 pub(super) struct Found {
     pub(super) builds: Vec<OfBuild>,
-    pub(super) pair: Option<Pair>,
+    pub(super) pair: Option<LandingPair>,
 }
 
 /// How many figures of a build are bootstrapped: at this aim, as aimed, best aim, what that adds.
@@ -124,10 +124,10 @@ pub(super) fn chances(
     Found { builds, pair }
 }
 
-fn pair(base: &Group, cand: &Group, gain_of_club: Chance, aim_over_club: Chance) -> Pair {
+fn pair(base: &Group, cand: &Group, gain_of_club: HitChance, aim_over_club: HitChance) -> LandingPair {
     let test = base.points().zip(cand.points()).and_then(|(base, cand)| hotelling(&cand, &base).ok());
     let (from, to) = (base.center(), cand.center());
-    Pair {
+    LandingPair {
         baseline: base.build,
         candidate: cand.build,
         offline: to.offline - from.offline,
@@ -153,7 +153,7 @@ impl Scatter {
         Self { n, center: stats::describe::mean(&values), variance }
     }
 
-    /// Chance to finish within the strip with every shot moved by `shift` and the variance times `wider`; a scatter
+    /// HitChance to finish within the strip with every shot moved by `shift` and the variance times `wider`; a scatter
     /// without width either hits it or not.
     fn hits(&self, fairway: f64, shift: f64, wider: f64) -> f64 {
         let center = Point { x: 0.0, y: self.center + shift };
@@ -177,18 +177,18 @@ fn of_scatter(scatter: &Scatter, fairway: f64, aim: f64) -> [f64; FIGURES] {
 ///
 /// se is that of the resamples; t has n − 1 degrees of freedom and the factor is that of every difference here. The
 /// bias-corrected and accelerated interval, tried first, held the truth in 85 to 95 of 100 sessions of 12 to 60 shots.
-fn of_chance(figure: &Bootstrap, n: usize) -> Chance {
+fn of_chance(figure: &Bootstrap, n: usize) -> HitChance {
     let value = figure.estimate.clamp(LEAST, 1.0 - LEAST);
     let odds = |p: f64| (p / (1.0 - p)).ln();
     let reach = reach(figure, n) / (value * (1.0 - value));
     let chance = |x: f64| 1.0 / (1.0 + (-x).exp());
-    Chance { value: figure.estimate, low: chance(odds(value) - reach), high: chance(odds(value) + reach) }
+    HitChance { value: figure.estimate, low: chance(odds(value) - reach), high: chance(odds(value) + reach) }
 }
 
 /// A difference of chances ± t · 1.10 · se.
-fn of_gain(figure: &Bootstrap, n: usize) -> Chance {
+fn of_gain(figure: &Bootstrap, n: usize) -> HitChance {
     let reach = reach(figure, n);
-    Chance { value: figure.estimate, low: figure.estimate - reach, high: figure.estimate + reach }
+    HitChance { value: figure.estimate, low: figure.estimate - reach, high: figure.estimate + reach }
 }
 
 fn reach(figure: &Bootstrap, n: usize) -> f64 {

@@ -8,7 +8,7 @@
 mod chances;
 mod words;
 
-pub use chances::{BestAim, Chance, Pair};
+pub use chances::{BestAim, HitChance, LandingPair};
 pub use words::{BuildWords, LandingWords};
 
 use crate::check::{MOST_BUILDS, Refusal};
@@ -64,7 +64,7 @@ pub struct LandingRequest {
 /// A place on the ground.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct Place {
+pub struct Spot {
     /// Right of the target line, yd.
     pub offline: f64,
     /// From the tee, yd.
@@ -80,7 +80,7 @@ pub struct Landed {
     /// Index of its build.
     pub build: usize,
     /// Where it landed.
-    pub place: Place,
+    pub place: Spot,
     /// Whether it was set aside; it counts all the same.
     pub left_out: bool,
 }
@@ -108,15 +108,15 @@ pub struct BuildLanding {
     /// Shots with carry and offline.
     pub n: usize,
     /// Average place, as hit.
-    pub center: Place,
+    pub center: Spot,
     /// Half and nine tenths of the shots; empty for too few shots.
     pub ovals: Vec<Oval>,
     /// Shots on the fairway at this aim, counted.
     pub counted: usize,
-    /// Chance at this aim; null for too few shots.
-    pub at_aim: Option<Chance>,
-    /// Chance as aimed on the day; null for too few shots.
-    pub as_aimed: Option<Chance>,
+    /// HitChance at this aim; null for too few shots.
+    pub at_aim: Option<HitChance>,
+    /// HitChance as aimed on the day; null for too few shots.
+    pub as_aimed: Option<HitChance>,
     /// The aim that would hit most; null for too few shots.
     pub best: Option<BestAim>,
     /// Sentences.
@@ -150,7 +150,7 @@ pub struct Landing {
     /// Builds that have such shots.
     pub builds: Vec<BuildLanding>,
     /// The two builds asked about; null when one of them has too few shots.
-    pub pair: Option<Pair>,
+    pub pair: Option<LandingPair>,
     /// Resamples behind each interval.
     pub draws: u32,
     /// Seed they were drawn from.
@@ -229,9 +229,9 @@ impl Group {
         }
     }
 
-    fn center(&self) -> Place {
+    fn center(&self) -> Spot {
         let mean = stats::describe::mean;
-        Place { offline: mean(&self.offline), carry: mean(&self.carry) }
+        Spot { offline: mean(&self.offline), carry: mean(&self.carry) }
     }
 
     fn points(&self) -> Option<Points> {
@@ -255,7 +255,7 @@ fn landed(session: &Session) -> Vec<Landed> {
     let (Some(carry), Some(offline)) = (place("carry"), place("offline")) else { return Vec::new() };
     let landed = |(shot, hit): (usize, &crate::session::Shot)| {
         let value = |index: usize| hit.values.get(index).copied().flatten();
-        let place = Place { offline: value(offline)?, carry: value(carry)? };
+        let place = Spot { offline: value(offline)?, carry: value(carry)? };
         Some(Landed { shot, build: hit.build, place, left_out: hit.left_out.is_some() })
     };
     session.shots.iter().enumerate().filter_map(landed).collect()

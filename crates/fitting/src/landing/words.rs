@@ -2,7 +2,7 @@
 //!
 //! What is true was decided by the intervals; nothing here compares more than their ends with zero.
 
-use super::{BuildLanding, Chance, Hand, Landing, LandingRequest, Pair};
+use super::{BuildLanding, Hand, HitChance, Landing, LandingPair, LandingRequest};
 use crate::session::{Order, Session};
 use crate::words::{Subject, capital, chance, sentences, short_name, shots};
 use serde::Serialize;
@@ -13,7 +13,7 @@ use serde::Serialize;
 pub struct BuildWords {
     /// Its average miss.
     pub miss: String,
-    /// Chance at this aim, with its interval and the count.
+    /// HitChance at this aim, with its interval and the count.
     pub chance: String,
     /// What the best aim would do.
     pub best: String,
@@ -116,7 +116,7 @@ impl Speech<'_> {
         BuildWords { miss, chance, best }
     }
 
-    fn reach(&self, chance: &Chance) -> String {
+    fn reach(&self, chance: &HitChance) -> String {
         format!("{} to {}", hundredths(chance.low), hundredths(chance.high))
     }
 
@@ -178,7 +178,7 @@ impl Speech<'_> {
         )
     }
 
-    fn centers(&self, pair: &Pair) -> String {
+    fn centers(&self, pair: &LandingPair) -> String {
         let long = if pair.carry > 0.0 { "longer" } else { "shorter" };
         let apart = format!(
             "The middle of {} lies {} {long} and {} of that of {}.",

@@ -42,7 +42,7 @@ pub struct PotentialRequest {
 /// One way to carry farther at the same ball speed.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct Better {
+pub struct Improvement {
     /// Where: degrees for a launch, rpm for a spin.
     pub at: f64,
     /// What it would add, yd; never below zero.
@@ -70,7 +70,7 @@ pub struct BestBand {
 /// Shots that are looked at together.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct Group {
+pub struct SpeedGroup {
     /// Index of the build; null for the golfer's best third of all shots.
     pub build: Option<usize>,
     /// Shots in it.
@@ -80,9 +80,9 @@ pub struct Group {
     /// Average carry as measured, yd.
     pub carry: f64,
     /// The best launch at its own spin.
-    pub best_launch: Better,
+    pub best_launch: Improvement,
     /// The best spin at its own launch.
-    pub best_spin: Better,
+    pub best_spin: Improvement,
     /// The best of the window.
     pub best: BestBand,
     /// Sentences.
@@ -94,7 +94,7 @@ pub struct Group {
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct Potential {
     /// Each build, then the best third.
-    pub groups: Vec<Group>,
+    pub groups: Vec<SpeedGroup>,
     /// The largest gap in average carry that any build made to the baseline, yd; null with one build.
     pub largest_change: Option<f64>,
     /// Whether this looks like an iron, where carry is not everything.
@@ -130,7 +130,7 @@ pub fn potential(request: &PotentialRequest) -> Result<Potential, Refusal> {
         remedy: "Name a group of the answer, or leave it open.".into(),
     })?;
     let map = map::carry_map(on_map.launch.ball_speed, &shots);
-    let carry = |group: &Group| group.carry - groups[own].carry;
+    let carry = |group: &SpeedGroup| group.carry - groups[own].carry;
     let others = groups.iter().filter(|group| group.build.is_some_and(|build| build != *baseline));
     let largest_change = others.map(carry).max_by(|a, b| a.abs().total_cmp(&b.abs()));
     let is_iron = groups[own].launch.spin_rate >= IRON_SPIN;
@@ -147,7 +147,7 @@ fn best_third(shots: &[Flown]) -> Vec<&Flown> {
     sorted
 }
 
-fn group(build: Option<usize>, shots: &[&Flown]) -> Option<Group> {
+fn group(build: Option<usize>, shots: &[&Flown]) -> Option<SpeedGroup> {
     if shots.len() < FEWEST {
         return None;
     }
@@ -163,17 +163,17 @@ fn group(build: Option<usize>, shots: &[&Flown]) -> Option<Group> {
     let by_launch = flight::best_launch(&shot, &air, &window, step).ok()?;
     let by_spin = flight::best_spin(&shot, &air, &window, step).ok()?;
     let best = flight::window_optimum(ball_speed * MPS_PER_MPH, &air, &window, step).ok()?;
-    Some(Group {
+    Some(SpeedGroup {
         build,
         n: shots.len(),
         launch: Launch { ball_speed, launch_angle, spin_rate, launch_direction: 0.0, spin_axis: 0.0 },
         carry,
-        best_launch: Better {
+        best_launch: Improvement {
             at: by_launch.launch.elevation_rad / RAD_PER_DEG,
             gain: gain(by_launch.flight.forward_m),
             at_edge: by_launch.at_edge,
         },
-        best_spin: Better {
+        best_spin: Improvement {
             at: by_spin.launch.spin_radps / RADPS_PER_RPM,
             gain: gain(by_spin.flight.forward_m),
             at_edge: by_spin.at_edge,

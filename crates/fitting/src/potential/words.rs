@@ -1,6 +1,6 @@
 //! What a ball speed could carry, in words: now, with another launch, with another spin; and what not to read into it.
 
-use super::{Better, Group, Potential};
+use super::{Improvement, Potential, SpeedGroup};
 use crate::session::Session;
 use crate::words::{Subject, sentences, short_name, shots};
 use serde::Serialize;
@@ -70,7 +70,7 @@ impl Speech {
         }
     }
 
-    fn of_group(&self, session: &Session, group: &Group) -> GroupWords {
+    fn of_group(&self, session: &Session, group: &SpeedGroup) -> GroupWords {
         let name = group.build.map_or_else(
             || "Your best third".to_owned(),
             |build| session.builds.get(build).map_or_else(String::new, |b| short_name(&b.name)),
@@ -114,7 +114,14 @@ impl Speech {
         self.spin.value((rpm / 50.0).round() * 50.0)
     }
 
-    fn one(&self, better: &Better, at: impl Fn(f64) -> String, how: &str, own: &str, what: &str) -> String {
+    fn one(
+        &self,
+        better: &Improvement,
+        at: impl Fn(f64) -> String,
+        how: &str,
+        own: &str,
+        what: &str,
+    ) -> String {
         if better.gain < NOTHING {
             return format!("{what}: nothing to gain; it is within 2 yd of the best.");
         }
@@ -122,7 +129,7 @@ impl Speech {
         format!("{how} {}{edge} {own}: about {} more.", at(better.at), self.carry.amount(better.gain))
     }
 
-    fn headline(&self, own: &Group, largest_change: Option<f64>) -> String {
+    fn headline(&self, own: &SpeedGroup, largest_change: Option<f64>) -> String {
         let unused = own.best_launch.gain.max(own.best_spin.gain);
         let name = &own.words.name;
         let clubs = largest_change.map_or_else(String::new, |change| {
@@ -143,7 +150,7 @@ impl Speech {
         )
     }
 
-    fn detail(&self, own: &Group, is_iron: bool) -> String {
+    fn detail(&self, own: &SpeedGroup, is_iron: bool) -> String {
         if is_iron {
             return "This looks like an iron or a wedge, where height and stopping count as much as carry: read it as \
                     physics, not as a goal."
@@ -157,7 +164,7 @@ impl Speech {
             .to_owned()
     }
 
-    fn alternative(&self, found: &Potential, shown: &Group) -> String {
+    fn alternative(&self, found: &Potential, shown: &SpeedGroup) -> String {
         let map = &found.map;
         let top = map.carries.iter().copied().fold(0.0, f64::max);
         sentences(&[

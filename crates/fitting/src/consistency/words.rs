@@ -1,6 +1,6 @@
 //! Do carry and launch belong together, in words: what does not fit, and what would explain it. Never a correction.
 
-use super::{Doubt, Fit, Plausible, UnitStory};
+use super::{Consistency, Doubt, Fit, UnitStory};
 use crate::session::Session;
 use crate::words::{Subject, short_name, shots};
 use serde::Serialize;
@@ -8,7 +8,7 @@ use serde::Serialize;
 /// Sentences about whether carry and launch belong together.
 #[derive(Debug, Clone, PartialEq, Eq, Default, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct PlausibleWords {
+pub struct ConsistencyWords {
     /// The finding in one sentence.
     pub headline: String,
     /// Of the session as a whole.
@@ -22,7 +22,7 @@ pub struct PlausibleWords {
 /// Stories told of one row.
 const MOST_STORIES: usize = 3;
 
-pub(super) fn fill(session: &Session, found: &mut Plausible) {
+pub(super) fn fill(session: &Session, found: &mut Consistency) {
     let carry = Subject::of(&"carry".into(), session);
     for doubt in &mut found.doubts {
         doubt.words = of_row(session, &carry, doubt);
@@ -33,7 +33,7 @@ pub(super) fn fill(session: &Session, found: &mut Plausible) {
         (0, _) => "The carries fit each other, but not their launches.".to_owned(),
         (n, _) => format!("In {} of {} carry does not fit its own launch.", n, shots(found.rows)),
     };
-    found.words = PlausibleWords {
+    found.words = ConsistencyWords {
         headline,
         session: of_session(found),
         computed: if found.is_computed {
@@ -65,7 +65,7 @@ fn of_row(session: &Session, carry: &Subject, doubt: &Doubt) -> String {
     )
 }
 
-fn of_session(found: &Plausible) -> String {
+fn of_session(found: &Consistency) -> String {
     if found.fit == Fit::Fits {
         return String::new();
     }

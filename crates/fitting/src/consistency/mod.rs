@@ -7,7 +7,7 @@
 mod computed;
 mod words;
 
-pub use words::PlausibleWords;
+pub use words::ConsistencyWords;
 
 use crate::check::Refusal;
 use crate::flying::{Columns, Flown, M_PER_YD, cannot_fly, flown, launch_of};
@@ -26,10 +26,10 @@ const SPEEDS: [(&str, f64); 3] = [("mph", 1.0), ("m/s", 1.0 / 0.447_04), ("km/h"
 /// What a carry may have been, and the factor from there to yards.
 const CARRIES: [(&str, f64); 3] = [("yards", 1.0), ("meters", 1.0 / 0.9144), ("feet", 1.0 / 3.0)];
 
-/// What [`plausible`] is asked.
+/// What [`consistency`] is asked.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct PlausibleRequest {
+pub struct ConsistencyRequest {
     /// The shots.
     #[cfg_attr(feature = "typescript", ts(as = "crate::session::wire::Session"))]
     pub session: Session,
@@ -81,7 +81,7 @@ pub struct Doubt {
 /// Whether carry and launch belong together.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct Plausible {
+pub struct Consistency {
     /// Rows that could be looked at.
     pub rows: usize,
     /// Middle ratio of measured to modeled carry.
@@ -95,14 +95,14 @@ pub struct Plausible {
     /// Rows that do not fit the others.
     pub doubts: Vec<Doubt>,
     /// Sentences.
-    pub words: PlausibleWords,
+    pub words: ConsistencyWords,
 }
 
 /// Holds every carry against its own launch.
 ///
 /// # Errors
 /// A [`Refusal`] when no shot has carry, ball speed, launch angle and spin.
-pub fn plausible(request: &PlausibleRequest) -> Result<Plausible, Refusal> {
+pub fn consistency(request: &ConsistencyRequest) -> Result<Consistency, Refusal> {
     let session = &request.session;
     let rows: Vec<Flown> =
         flown(session, &Columns::of(session)).into_iter().filter(|row| row.modeled > 1.0).collect();
@@ -119,14 +119,14 @@ pub fn plausible(request: &PlausibleRequest) -> Result<Plausible, Refusal> {
     let doubts =
         rows.iter().zip(&ratios).filter_map(|(row, ratio)| doubt(row, ratio / yardstick, yardstick, allowed));
     let fit = if rows.len() >= FEWEST_FOR_MIDDLE { fit_of(middle_ratio - 1.0) } else { Fit::Fits };
-    let mut found = Plausible {
+    let mut found = Consistency {
         rows: rows.len(),
         middle_ratio,
         fit,
         stories: whole_session(&rows, middle_ratio, fit),
         is_computed: computed::is_computed(&rows),
         doubts: doubts.collect(),
-        words: PlausibleWords::default(),
+        words: ConsistencyWords::default(),
     };
     words::fill(session, &mut found);
     Ok(found)

@@ -1,0 +1,113 @@
+//! The second boundary: where shots land and why, in a package that the first answer does not pay for.
+//!
+//! As in `crates/wasm`: plain objects in, plain objects out, no state, no arithmetic, no wording. The declarations are
+//! those of the first package.
+
+use fitting::check::Refusal;
+use serde::{Serialize, de::DeserializeOwned};
+use wasm_bindgen::prelude::*;
+
+#[wasm_bindgen(typescript_custom_section)]
+const TYPES: &str = include_str!("../../wasm/types.d.ts");
+
+fn to_js<T: Serialize>(value: &T) -> Result<JsValue, JsValue> {
+    value.serialize(&serde_wasm_bindgen::Serializer::json_compatible()).map_err(JsValue::from)
+}
+
+fn answer<Q: DeserializeOwned, A: Serialize>(
+    request: JsValue,
+    ask: impl FnOnce(&Q) -> Result<A, Refusal>,
+) -> Result<JsValue, JsValue> {
+    let request = serde_wasm_bindgen::from_value(request).map_err(|error| not_understood(&error))?;
+    match ask(&request) {
+        Ok(answer) => to_js(&answer),
+        Err(refusal) => Err(to_js(&refusal)?),
+    }
+}
+
+fn not_understood(error: &serde_wasm_bindgen::Error) -> JsValue {
+    let refusal = Refusal {
+        kind: "not_understood".into(),
+        place: "request".into(),
+        message: error.to_string(),
+        remedy: "Send an object of the type that the declarations name.".into(),
+    };
+    to_js(&refusal).unwrap_or_else(|error| error)
+}
+
+/// Flies one launch.
+///
+/// # Errors
+/// A `Refusal` with the place and the remedy.
+#[wasm_bindgen(unchecked_return_type = "FlightOf")]
+pub fn fly(
+    #[wasm_bindgen(unchecked_param_type = "FlyRequest")] request: JsValue,
+) -> Result<JsValue, JsValue> {
+    answer(request, fitting::flying::fly)
+}
+
+/// Shows where the shots land and how often they would hit a fairway.
+///
+/// # Errors
+/// A `Refusal` with the place and the remedy.
+#[wasm_bindgen(unchecked_return_type = "Landing")]
+pub fn landing(
+    #[wasm_bindgen(unchecked_param_type = "LandingRequest")] request: JsValue,
+) -> Result<JsValue, JsValue> {
+    answer(request, fitting::landing::landing)
+}
+
+/// Splits the gap in carry between two builds.
+///
+/// # Errors
+/// A `Refusal` with the place and the remedy.
+#[wasm_bindgen(unchecked_return_type = "Cause")]
+pub fn cause(
+    #[wasm_bindgen(unchecked_param_type = "CauseRequest")] request: JsValue,
+) -> Result<JsValue, JsValue> {
+    answer(request, fitting::cause::cause)
+}
+
+/// Shows what the ball speeds of a session could carry.
+///
+/// # Errors
+/// A `Refusal` with the place and the remedy.
+#[wasm_bindgen(unchecked_return_type = "Potential")]
+pub fn potential(
+    #[wasm_bindgen(unchecked_param_type = "PotentialRequest")] request: JsValue,
+) -> Result<JsValue, JsValue> {
+    answer(request, fitting::potential::potential)
+}
+
+/// Holds every carry against its own launch.
+///
+/// # Errors
+/// A `Refusal` with the place and the remedy.
+#[wasm_bindgen(unchecked_return_type = "Consistency")]
+pub fn consistency(
+    #[wasm_bindgen(unchecked_param_type = "ConsistencyRequest")] request: JsValue,
+) -> Result<JsValue, JsValue> {
+    answer(request, fitting::consistency::consistency)
+}
+
+/// Holds the effect of a build beside that of a second thing that changed.
+///
+/// # Errors
+/// A `Refusal` with the place and the remedy.
+#[wasm_bindgen(unchecked_return_type = "Second")]
+pub fn second(
+    #[wasm_bindgen(unchecked_param_type = "SecondRequest")] request: JsValue,
+) -> Result<JsValue, JsValue> {
+    answer(request, fitting::second::second)
+}
+
+/// Adds the carry in standard air to a session's shots.
+///
+/// # Errors
+/// A `Refusal` with the place and the remedy.
+#[wasm_bindgen(js_name = inStandardAir, unchecked_return_type = "InStandardAir")]
+pub fn in_standard_air(
+    #[wasm_bindgen(unchecked_param_type = "AirRequest")] request: JsValue,
+) -> Result<JsValue, JsValue> {
+    answer(request, fitting::flying::in_standard_air)
+}
