@@ -4,8 +4,10 @@
  * Every call is stateless. A refused call rejects with a `Refused` that carries the place and the remedy.
  */
 import init, * as core from "../pkg/straight_answer.js";
-import type { CheckRequest, Hints, Luck, LuckRequest, Measure, Order, ReadResult, Refusal, Report, Session } from "../pkg/straight_answer.js";
+import type { CheckRequest, Hints, Luck, LuckRequest, Measure, Order, ReadResult, Report, Session } from "../pkg/straight_answer.js";
+import { asking } from "./refusal.js";
 
+export { Refused, asRefusal } from "./refusal.js";
 export type {
   Answer,
   Build,
@@ -59,13 +61,6 @@ export interface Engine {
   luck(request: LuckRequest): Promise<Luck>;
 }
 
-/** A request the core would not work on. */
-export class Refused extends Error {
-  constructor(readonly refusal: Refusal) {
-    super(refusal.message);
-  }
-}
-
 /** Loads the core on this thread. */
 export async function openLocal(): Promise<Engine> {
   await init({ module_or_path: new URL("../pkg/straight_answer_bg.wasm", import.meta.url) });
@@ -76,28 +71,4 @@ export async function openLocal(): Promise<Engine> {
     check: async (request) => asking(() => core.check(request)),
     luck: async (request) => asking(() => core.luck(request)),
   };
-}
-
-function asking<T>(call: () => T): T {
-  try {
-    return call();
-  } catch (thrown) {
-    throw new Refused(asRefusal(thrown));
-  }
-}
-
-/** Whatever was thrown, as a refusal: the core's own, or a plain account of the failure. */
-export function asRefusal(thrown: unknown): Refusal {
-  if (thrown instanceof Refused) return thrown.refusal;
-  if (isRefusal(thrown)) return thrown;
-  return {
-    kind: "failed",
-    place: "",
-    message: "The calculation stopped on this device.",
-    remedy: `Reload the page and try again. (${thrown instanceof Error ? thrown.message : String(thrown)})`,
-  };
-}
-
-function isRefusal(thrown: unknown): thrown is Refusal {
-  return typeof thrown === "object" && thrown !== null && "kind" in thrown && "remedy" in thrown;
 }

@@ -1,47 +1,15 @@
 /** The engine in a worker, behind the same interface: for texts and sessions long enough to stop the page. */
-import { Refused, openLocal, type Engine, type Refusal, type Session } from "./engine.js";
-
-/** A call as it crosses to the worker. */
-export interface Call {
-  id: number;
-  name: keyof Engine;
-  parameters: unknown[];
-}
-
-/** The worker's answer to one call. */
-export type Reply = { id: number; value: unknown } | { id: number; refusal: Refusal };
+import { openLocal, type Engine, type Session } from "./engine.js";
+import { caller, type Port } from "./port.js";
 
 /** Texts longer than this, in characters, are read in the worker: about 5,000 rows. */
 const LONG_TEXT = 200_000;
 /** Sessions with more shots than this are checked in the worker. */
 const MANY_SHOTS = 4_000;
 
-/** What `openRemote` needs of a worker. */
-export type Port = Pick<Worker, "postMessage"> & {
-  onmessage: ((event: MessageEvent<Reply>) => void) | null;
-  onerror: ((event: ErrorEvent) => void) | null;
-};
-
 /** The engine that answers through `port`. */
 export function openRemote(port: Port): Engine {
-  const waiting = new Map<number, { resolve: (value: never) => void; reject: (why: unknown) => void }>();
-  let last = 0;
-  port.onmessage = ({ data }) => {
-    const call = waiting.get(data.id);
-    waiting.delete(data.id);
-    if ("refusal" in data) call?.reject(new Refused(data.refusal));
-    else call?.resolve(data.value as never);
-  };
-  port.onerror = (event) => {
-    for (const call of waiting.values()) call.reject(new Error(event.message));
-    waiting.clear();
-  };
-  const call = <T>(name: keyof Engine, ...parameters: unknown[]) =>
-    new Promise<T>((resolve, reject) => {
-      const id = ++last;
-      waiting.set(id, { resolve: resolve as (value: never) => void, reject });
-      port.postMessage({ id, name, parameters } satisfies Call);
-    });
+  const call = caller(port);
   return {
     measures: () => call("measures"),
     read: (text, hints) => call("read", text, hints),

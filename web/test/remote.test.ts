@@ -1,7 +1,8 @@
 /** The engine behind a port answers like the engine itself. */
 import { expect, test } from "vitest";
 import { asRefusal, Refused, type Engine } from "../src/engine.js";
-import { openRemote, type Call, type Port, type Reply } from "../src/remote.js";
+import { replyTo, type Call, type Port, type Reply } from "../src/port.js";
+import { openRemote } from "../src/remote.js";
 import { fakeEngine, session } from "./fake-engine.js";
 
 /** A port whose other side is an engine on this thread; messages are copied as between threads. */
@@ -10,12 +11,7 @@ function portTo(engine: Engine): Port {
     onmessage: null,
     onerror: null,
     postMessage: (message: Call) => {
-      const { id, name, parameters } = structuredClone(message);
-      const call = engine[name] as (...parameters: unknown[]) => Promise<unknown>;
-      call(...parameters).then(
-        (value) => reply({ id, value }),
-        (thrown: unknown) => reply({ id, refusal: asRefusal(thrown) }),
-      );
+      void replyTo(engine, structuredClone(message)).then(reply);
     },
   };
   const reply = (data: Reply) => port.onmessage?.({ data: structuredClone(data) } as MessageEvent<Reply>);

@@ -6,6 +6,7 @@ import type { State } from "../state.js";
 import { answer } from "./answer.js";
 import { counts } from "./counts.js";
 import { entry } from "./entry.js";
+import { flightDoors } from "./flight-doors.js";
 import { give } from "./give.js";
 import { luckDoor } from "./luck-door.js";
 import { part } from "./pieces.js";
@@ -34,6 +35,7 @@ export function page(state: State, actions: Actions): TemplateResult {
               html`${trust(state.report)} ${shots(session, state.report, measureView(state.report.asked.measure, state.measures, session), state.shotsShown, actions)}`,
             ) : nothing}
         ${comparable && state.question && state.report ? luckDoor(session, state.question, state.measures, actions) : nothing}
+        ${state.report ? flightDoors(session, state.report) : nothing}
       </div>
     </div>
     ${state.report && !state.entry && state.answerIs === "below" ? html`<a class="see-answer" href="#answer">See the answer</a>` : nothing}

@@ -1,0 +1,20 @@
+/** Part 7, open. Loaded when its door is opened. */
+import "./styles/flight.css";
+import "./styles/cause.css";
+import type { TemplateResult } from "lit";
+import type { Cause, Flights } from "./flights.js";
+import { OpenedPart } from "./opened-part.js";
+import { causeView } from "./views/cause.js";
+
+export class StraightAnswerCause extends OpenedPart<Cause> {
+  protected override ask(from: Flights): Promise<Cause> {
+    const { session, baseline, candidate } = this;
+    return from.cause({ session, baseline, candidate: candidate ?? baseline, ...(this.hand ? { hand: this.hand } : {}) });
+  }
+
+  protected override show(cause: Cause): TemplateResult {
+    return causeView(cause, this.session, this.hand, this.chooseHand);
+  }
+}
+
+customElements.define("straight-answer-cause", StraightAnswerCause);

@@ -1,0 +1,10 @@
+/** The worker's side of `flights.ts`; the only other file that touches wasm. */
+import init, * as core from "../pkg/straight_answer_flight.js";
+import { replyTo, type Call } from "./port.js";
+
+const ready = init({ module_or_path: new URL("../pkg/straight_answer_flight_bg.wasm", import.meta.url) });
+
+self.onmessage = async ({ data }: MessageEvent<Call>) => {
+  await ready.catch(() => undefined);
+  self.postMessage(await replyTo(core, data));
+};

@@ -1,0 +1,94 @@
+/**
+ * A part of the page that asks the second package once it is open, and again after every change.
+ *
+ * Lives inside a `details`: closed it asks nothing. One question is on its way at a time; what was asked meanwhile is
+ * asked once, as it then stands, so that dragging never queues up.
+ */
+import { LitElement, html, type PropertyValues, type TemplateResult } from "lit";
+import type { Session } from "./engine.js";
+import { flights, type Flights, type Hand } from "./flights.js";
+import { hand, onHand, setHand } from "./hand.js";
+import { asRefusal } from "./refusal.js";
+import type { Refusal } from "../pkg/straight_answer.js";
+import { trouble } from "./views/trouble.js";
+
+export abstract class OpenedPart<Answer> extends LitElement {
+  static override properties = {
+    session: { attribute: false },
+    baseline: { attribute: false },
+    candidate: { attribute: false },
+  };
+  declare session: Session;
+  declare baseline: number;
+  declare candidate: number | null;
+
+  protected answer: Answer | null = null;
+  #trouble: Refusal | null = null;
+  #isStale = true;
+  #isAsking = false;
+  #forgetHand: (() => void) | null = null;
+  readonly #toggled = (): void => this.requestUpdate();
+
+  /** Asks what this part shows. */
+  protected abstract ask(from: Flights): Promise<Answer>;
+  /** Shows it. */
+  protected abstract show(answer: Answer): TemplateResult;
+  /** Another session or another pair: what was chosen for the last one may not fit. */
+  protected forget(): void {}
+
+  protected get hand(): Hand | undefined {
+    return hand() ?? undefined;
+  }
+
+  protected readonly chooseHand = (chosen: Hand): void => setHand(chosen);
+
+  protected override createRenderRoot(): HTMLElement {
+    this.replaceChildren();
+    return this;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.closest("details")?.addEventListener("toggle", this.#toggled);
+    this.#forgetHand = onHand(() => this.change());
+  }
+
+  override disconnectedCallback(): void {
+    this.closest("details")?.removeEventListener("toggle", this.#toggled);
+    this.#forgetHand?.();
+    super.disconnectedCallback();
+  }
+
+  /** Something that is asked has changed. */
+  protected change(apply: () => void = () => {}): void {
+    apply();
+    this.#isStale = true;
+    this.requestUpdate();
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    if (changed.has("session") || changed.has("baseline") || changed.has("candidate")) {
+      this.#isStale = true;
+      this.forget();
+    }
+    if (this.#isStale && !this.#isAsking && this.closest("details")?.open) void this.#refresh();
+  }
+
+  override render(): TemplateResult {
+    if (this.#trouble) return html`<div class="card">${trouble({ ...this.#trouble, place: "" })}</div>`;
+    return this.answer ? this.show(this.answer) : html`<p class="hint">Working it out…</p>`;
+  }
+
+  async #refresh(): Promise<void> {
+    this.#isStale = false;
+    this.#isAsking = true;
+    try {
+      this.answer = await this.ask(flights());
+      this.#trouble = null;
+    } catch (thrown) {
+      this.#trouble = asRefusal(thrown);
+    }
+    this.#isAsking = false;
+    this.requestUpdate();
+  }
+}

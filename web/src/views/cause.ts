@@ -1,0 +1,94 @@
+/** Part 7: the gap in carry part by part, whose doing each is, and what was not measured. */
+import { html, nothing, type TemplateResult } from "lit";
+import { drawParts } from "../chart/draw-parts.js";
+import { partsGeometry, type PartRow } from "../chart/parts.js";
+import type { Session } from "../engine.js";
+import type { Belongs, Cause, Hand, Part } from "../flights.js";
+import { signed, withUnit } from "../format.js";
+import { handChoice } from "./hand.js";
+import { build } from "./pieces.js";
+
+const BELONGS: Record<Belongs, string> = {
+  swing: "The swing that day",
+  both: "Club and swing together",
+  unexplained: "Not explained",
+};
+
+export function causeView(cause: Cause, session: Session, hand: Hand | undefined, chooseHand: (hand: Hand) => void): TemplateResult {
+  const { words } = cause;
+  const name = (index: number) => session.builds[index]?.name ?? "";
+  const asksHand = cause.swing.some(({ measure }) => measure === "club_path");
+  return html`
+    <div class="card">
+      <p class="said">${words.headline}</p>
+      <p>${words.detail}</p>
+      ${picture(cause, name)}
+      <div class="part-list">
+        <h3>What each part rests on</h3>
+        <dl>
+          ${[...cause.parts, ...cause.ball_speed].map(
+            (part) => html`<div><dt>${part.name} <small>${BELONGS[part.belongs].toLowerCase()}</small></dt><dd>${part.words}</dd></div>`,
+          )}
+        </dl>
+      </div>
+      ${cause.swing.length > 0
+        ? html`
+            <div class="part-list">
+              <h3>How the club came to the ball</h3>
+              <ul>${cause.swing.map(({ words: said }) => html`<li>${said}</li>`)}</ul>
+            </div>`
+        : nothing}
+      ${cause.spin.length > 0
+        ? html`
+            <div class="part-list">
+              <h3>What that does to spin and curve, roughly</h3>
+              <ul>${cause.spin.map(({ words: said }) => html`<li>${said}</li>`)}</ul>
+              <p class="hint">From a rigid head and a rolling ball, good to 30 %: which way, and which is larger, not how much.</p>
+            </div>`
+        : nothing}
+      ${words.unmeasured.length > 0
+        ? html`
+            <div class="part-list">
+              <h3>What was not measured</h3>
+              <ul>${words.unmeasured.map((said) => html`<li>${said}</li>`)}</ul>
+            </div>`
+        : nothing}
+      ${asksHand ? handChoice("cause", hand, chooseHand) : nothing}
+      <p class="hint">${words.note}</p>
+    </div>`;
+}
+
+function picture(cause: Cause, name: (index: number) => string): TemplateResult {
+  const yards = (value: number) => withUnit(signed(value, 0), "yd");
+  const geometry = partsGeometry(rows(cause));
+  const belongs = [...new Set(rows(cause).map((row) => row.belongs))].filter((one) => one !== "gap") as Belongs[];
+  return html`
+    <figure class="picture">
+      <div class="sides" aria-hidden="true">
+        <span>← ${build(cause.candidate, name(cause.candidate))} shorter</span>
+        <span>longer →</span>
+      </div>
+      ${drawParts(geometry, { alternative: cause.words.alternative, value: yards, tick: (value) => signed(value, 0) })}
+      <ul class="legend">
+        ${belongs.map((one) => html`<li><span class="swatch ${one}" aria-hidden="true"></span>${BELONGS[one]}</li>`)}
+      </ul>
+      <figcaption>Yards of carry. The parts add up to the gap; the thin line is where each part may truly lie.</figcaption>
+    </figure>`;
+}
+
+function rows(cause: Cause): PartRow[] {
+  const row = ({ factor, name, yards, belongs }: Part, inner: boolean): PartRow => ({
+    key: factor,
+    name,
+    ...yards,
+    belongs,
+    inner,
+  });
+  return [
+    ...cause.parts.flatMap((part) => [
+      row(part, false),
+      ...(part.factor === "ball_speed" ? cause.ball_speed.map((inner) => row(inner, true)) : []),
+    ]),
+    { key: "gap", name: "The gap in these shots", value: cause.gap, low: cause.gap, high: cause.gap, belongs: "gap", inner: false },
+  ];
+}

@@ -1,0 +1,82 @@
+/** Part 8: what each club's ball speed carries now and could carry, and the map of carry over launch and spin. */
+import { html, nothing, type TemplateResult } from "lit";
+import { mapGeometry } from "../chart/carry-map.js";
+import { drawCarryMap } from "../chart/draw-carry-map.js";
+import type { Session } from "../engine.js";
+import type { Potential, SpeedGroup } from "../flights.js";
+import { number } from "../format.js";
+import { build } from "./pieces.js";
+
+export function potentialView(potential: Potential, session: Session, chosen: number, choose: (group: number) => void): TemplateResult {
+  const { words, groups } = potential;
+  const name = (index: number) => session.builds[index]?.name ?? "";
+  const title = (group: SpeedGroup) => (group.build === null ? group.words.name : build(group.build, name(group.build)));
+  return html`
+    <div class="card">
+      <p class="said">${words.headline}</p>
+      ${words.detail ? html`<p>${words.detail}</p>` : nothing}
+      <ul class="speed-groups">
+        ${groups.map(
+          (group) => html`
+            <li>
+              <h3>${title(group)}</h3>
+              <p>${group.words.now}</p>
+              <ul>
+                <li>${group.words.launch}</li>
+                <li>${group.words.spin}</li>
+                <li>${group.words.best}</li>
+              </ul>
+            </li>`,
+        )}
+      </ul>
+      <fieldset>
+        <legend>The map for the ball speed of</legend>
+        <div class="segments">
+          ${groups.map(
+            (group, index) => html`
+              <label class="segment">
+                <input type="radio" name="map-for" value=${index} .checked=${index === chosen} @change=${() => choose(index)} />
+                <span>${title(group)}</span>
+              </label>`,
+          )}
+        </div>
+      </fieldset>
+      ${picture(potential, groups[chosen], session)}
+      <div class="part-list">
+        <h3>Before anything is changed</h3>
+        <ul>${words.cautions.map((said) => html`<li>${said}</li>`)}</ul>
+      </div>
+    </div>`;
+}
+
+function picture({ map, words }: Potential, group: SpeedGroup | undefined, session: Session): TemplateResult | typeof nothing {
+  if (!group) return nothing;
+  const geometry = mapGeometry({
+    ...map,
+    own: { build: group.build, launch: group.launch.launch_angle, spin: group.launch.spin_rate },
+    band: {
+      launchLow: group.best.launch_low,
+      launchHigh: group.best.launch_high,
+      spinLow: group.best.spin_low,
+      spinHigh: group.best.spin_high,
+    },
+  });
+  const builds = [...new Set(map.shots.map((shot) => shot.build))].sort((a, b) => a - b);
+  return html`
+    <figure class="picture">
+      ${drawCarryMap(geometry, {
+        alternative: words.alternative,
+        launch: (value) => `${number(value, 0)}°`,
+        spin: (value) => number(value, 0),
+        carry: (value) => number(value, 0),
+      })}
+      <ul class="legend">
+        ${builds.map((index) => html`<li>${build(index, session.builds[index]?.name ?? "")}</li>`)}
+        <li><span class="swatch best" aria-hidden="true"></span>Best, to 2 yd</li>
+      </ul>
+      <figcaption>
+        Carry in yards at ${number(map.ball_speed, 0)} mph of ball speed, as modeled. Each small mark is a shot at its own
+        launch and spin, the large one the average.
+      </figcaption>
+    </figure>`;
+}
