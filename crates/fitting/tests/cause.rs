@@ -46,7 +46,7 @@ fn session(dice: &mut Dice, rounds: usize, effect: Effect) -> Session {
                 launch_direction: 2.0 * dice.normal(),
                 spin_axis: 6.0 * dice.normal(),
             };
-            let flown = fly(&FlyRequest { launch, conditions: None }).unwrap();
+            let flown = fly(&FlyRequest { launch, conditions: None }).expect("a driver flies");
             let carry = ball * flown.carry + 2.0 * dice.normal();
             let values = [
                 carry,
@@ -59,7 +59,7 @@ fn session(dice: &mut Dice, rounds: usize, effect: Effect) -> Session {
             ];
             session.shots.push(Shot {
                 build,
-                round: Some(u32::try_from(round + 1).unwrap()),
+                round: Some(u32::try_from(round + 1).expect("a few rounds")),
                 number: None,
                 values: values.map(Some).to_vec(),
                 left_out: None,

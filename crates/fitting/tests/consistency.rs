@@ -23,7 +23,7 @@ fn session(seed: u64, n: usize, carry: impl Fn(&mut Dice, &Launch, f64) -> f64) 
             launch_direction: 0.0,
             spin_axis: 0.0,
         };
-        let flown = fly(&FlyRequest { launch, conditions: None }).unwrap().carry;
+        let flown = fly(&FlyRequest { launch, conditions: None }).expect("a driver flies").carry;
         let carry = carry(&mut dice, &launch, flown);
         let values = [carry, launch.ball_speed, launch.launch_angle, launch.spin_rate].map(Some).to_vec();
         session.shots.push(Shot { build: shot % 2, round: None, number: None, values, left_out: None });
@@ -37,7 +37,7 @@ fn seen(dice: &mut Dice, _: &Launch, flown: f64) -> f64 {
 }
 
 fn held(session: &Session) -> Consistency {
-    consistency(&ConsistencyRequest { session: session.clone() }).unwrap()
+    consistency(&ConsistencyRequest { session: session.clone() }).expect("rows to look at")
 }
 
 #[test]

@@ -63,7 +63,7 @@ export function mapGeometry(input: MapInput): MapGeometry {
       path: rings.map((ring) => `M${ring.map(([px, py]) => `${round(px)} ${round(py)}`).join("L")}Z`).join(""),
       shade: (index + 1) / shapes.length,
     })),
-    labels: labels(shapes, width),
+    labels: labels(shapes, width, [x(input.own.launch), y(input.own.spin)]),
     shots: input.shots.map(({ build, launch, spin }) => ({ build, x: x(launch), y: y(spin) })),
     own: { build: input.own.build, x: x(input.own.launch), y: y(input.own.spin) },
     band: {
@@ -79,12 +79,17 @@ export function mapGeometry(input: MapInput): MapGeometry {
 
 type Point = [number, number];
 
-/** Each line's figure stands where the line is highest up inside the field, apart from the others. */
-function labels(shapes: readonly { value: number; rings: readonly (readonly Point[])[] }[], width: number): { value: number; x: number; y: number }[] {
+/** Each line's figure stands on it inside the field, apart from the others and from the
+ * large mark. */
+function labels(
+  shapes: readonly { value: number; rings: readonly (readonly Point[])[] }[],
+  width: number,
+  own: Point,
+): { value: number; x: number; y: number }[] {
   const placed: { value: number; x: number; y: number }[] = [];
   for (const { value, rings } of shapes) {
     const inner = rings.flat().filter(([px, py]) => px > LEFT + 14 && px < LEFT + width - 16 && py > TOP + 10 && py < TOP + FIELD - 8);
-    const free = inner.filter(([px, py]) => placed.every((other) => Math.hypot(other.x - px, (other.y - py) * 1.6) > 34));
+    const free = inner.filter(([px, py]) => Math.hypot(own[0] - px, own[1] - py) > 34 && placed.every((other) => Math.hypot(other.x - px, (other.y - py) * 1.6) > 34));
     const best = free.sort((a, b) => nearness(a, width) - nearness(b, width))[0];
     if (best) placed.push({ value, x: best[0], y: best[1] });
   }

@@ -21,8 +21,8 @@ export const drawParts = (geometry: PartsGeometry, texts: PartsTexts): TemplateR
         <line class="grid" x1=${percent(at)} x2=${percent(at)} y1="0" y2=${geometry.axisY} />
         <text class="tick-label" x=${percent(at)} y=${geometry.axisY + 18} text-anchor="middle">${texts.tick(value)}</text>`,
     )}
-    ${geometry.bars.map((bar) => drawBar(bar, texts))}
     <line class="none" x1=${percent(geometry.none)} x2=${percent(geometry.none)} y1="0" y2=${geometry.axisY} />
+    ${geometry.bars.map((bar) => drawBar(bar, texts))}
   </svg>`;
 
 const drawBar = ({ row, top, y, from, to, low, high, label, anchor }: PartBar, texts: PartsTexts): TemplateResult => svg`

@@ -60,8 +60,13 @@ export interface LandingGeometry {
 }
 
 export function landingGeometry({ shots, builds, fairway, aim, farthestAim }: LandingInput): LandingGeometry {
-  const [near = 0, far = 1] = extent(shots, ({ carry }) => carry);
-  const widest = Math.max(...shots.map(({ offline }) => Math.abs(offline)), fairway / 2, 0) + PAD;
+  const reaches = builds.flatMap(({ center, ovals }) => ovals.map((oval) => ({ center, ...reach(oval) })));
+  const [near = 0, far = 1] = extent([
+    ...shots.map(({ carry }) => carry),
+    ...reaches.flatMap(({ center, long }) => [center.carry - long, center.carry + long]),
+  ]);
+  const sideways = [...shots.map(({ offline }) => Math.abs(offline)), ...reaches.map(({ center, wide }) => Math.abs(center.offline) + wide)];
+  const widest = Math.max(...sideways, fairway / 2) + PAD;
   // Room for the aim as well, up to what a phone can show.
   const half = Math.min(Math.max(widest + Math.min(farthestAim, 10), NARROWEST), Math.max(WIDEST, fairway / 2 + PAD));
   const across = (WIDTH - LEFT - RIGHT) / (2 * half);
@@ -100,6 +105,12 @@ export function landingGeometry({ shots, builds, fairway, aim, farthestAim }: La
     distances: ticks(low, high, 5).map((value) => ({ value, y: y(value) })),
     sides: ticks(-half, half, 5).map((value) => ({ value, x: x(value) })),
   };
+}
+
+/** How far an oval reaches sideways and along, yd. */
+function reach({ major, minor, angle }: { major: number; minor: number; angle: number }): { wide: number; long: number } {
+  const [cos, sin] = [Math.cos((angle * Math.PI) / 180), Math.sin((angle * Math.PI) / 180)];
+  return { wide: Math.hypot(major * cos, minor * sin), long: Math.hypot(major * sin, minor * cos) };
 }
 
 /**

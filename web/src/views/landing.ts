@@ -95,7 +95,10 @@ function picture({ landing, aim, fairway, session }: LandingState, actions: Land
     </figure>`;
 }
 
-/** The line lies over the picture as a slider, so that finger, mouse and keyboard find it alike. */
+/**
+ * The line lies over the picture as a slider, so that finger, mouse and keyboard find it alike. Its place is set as a
+ * property: the page's policy forbids style in markup.
+ */
 function aimLine(geometry: LandingGeometry, aim: number, farthestAim: number, actions: LandingActions): TemplateResult {
   const drag = (event: PointerEvent) => {
     const line = event.currentTarget as HTMLElement;
@@ -118,7 +121,7 @@ function aimLine(geometry: LandingGeometry, aim: number, farthestAim: number, ac
   return html`
     <div class="aim" role="slider" tabindex="0" aria-label="Aim" aria-orientation="horizontal"
       aria-valuemin=${-farthestAim} aria-valuemax=${farthestAim} aria-valuenow=${aim} aria-valuetext=${aimName(aim)}
-      style="left:${(geometry.aim.share * 100).toFixed(2)}%" @pointerdown=${drag} @pointermove=${drag} @keydown=${step}>
+      .style=${`left:${(geometry.aim.share * 100).toFixed(2)}%`} @pointerdown=${drag} @pointermove=${drag} @keydown=${step}>
       <span class="grip" aria-hidden="true">⇔</span>
     </div>`;
 }

@@ -126,23 +126,45 @@ impl Speech<'_> {
         }
         let way = if cause.gap > 0.0 { "farther" } else { "less far" };
         let Some(main) = cause.main.and_then(|factor| self.part(factor)) else {
-            return format!(
-                "{candidate} carried {gap} {way} in these shots, and nothing in how the ball was launched clearly accounts for it.{}",
-                self.against()
-            );
+            let how = if self.rest().is_some() {
+                "most of that is not in how the ball was launched"
+            } else {
+                "nothing in how the ball was launched clearly accounts for it"
+            };
+            return format!("{candidate} carried {gap} {way} in these shots: {how}.{}", self.aside());
         };
-        let most =
-            if main.yards.value.abs() >= cause.gap.abs() { "all of it" } else { "the largest clear part" };
+        let most = if main.yards.value.abs() > 1.05 * cause.gap.abs() {
+            "more than all of it"
+        } else if main.yards.value.abs() > 0.95 * cause.gap.abs() {
+            "all of it"
+        } else {
+            "the largest clear part"
+        };
         format!(
             "{candidate} carried {gap} {way} in these shots: {most}, {}, came through {}.{}",
             self.carry.signed(main.yards.value),
-            self.named(main.factor, main.yards.value),
-            self.against()
+            self.named(main.factor),
+            self.aside()
         )
     }
 
+    /// What the model does not explain, where that is sure and goes the way of the gap.
+    fn rest(&self) -> Option<&Part> {
+        self.part(Factor::Rest).filter(|rest| rest.is_sure && rest.yards.value * self.cause.gap > 0.0)
+    }
+
+    fn aside(&self) -> String {
+        let rest = self.rest().map_or_else(String::new, |rest| {
+            format!(
+                " About {} lie in the ball, the wind or how carry was measured: the launch does not explain them.",
+                self.carry.amount(rest.yards.value)
+            )
+        });
+        format!("{}{rest}", self.against())
+    }
+
     /// `more ball speed`, `a higher launch`: by what differed, not by what it was worth.
-    fn named(&self, factor: Factor, _worth: f64) -> String {
+    fn named(&self, factor: Factor) -> String {
         let change = measure_of(factor)
             .and_then(|id| difference(self.session, id, self.cause.baseline, self.cause.candidate));
         let up = change.is_some_and(|change| change.value > 0.0);
@@ -170,8 +192,7 @@ impl Speech<'_> {
             part.factor != Factor::Rest && part.is_sure && part.yards.value * self.cause.gap < 0.0
         });
         other.map_or_else(String::new, |part| {
-            let (value, how) =
-                (self.carry.signed(part.yards.value), self.named(part.factor, part.yards.value));
+            let (value, how) = (self.carry.signed(part.yards.value), self.named(part.factor));
             format!(" Against it worked {how}: {value}.")
         })
     }
@@ -233,7 +254,7 @@ impl Speech<'_> {
             "Club speed was not measured: it would tell whether ball speed came from a faster swing or a better strike.",
         );
         say(
-            !has("spin_loft") && !(has("dynamic_loft") && has("attack_angle")),
+            !(has("spin_loft") || has("dynamic_loft") && has("attack_angle")),
             "Loft and attack angle at impact were not measured: with both, a change of spin can be held against how the club arrived.",
         );
         say(
@@ -280,10 +301,13 @@ impl Speech<'_> {
         };
         let parts: Vec<String> = self.cause.parts.iter().map(one).collect();
         let deeper: Vec<String> = self.cause.ball_speed.iter().map(one).collect();
-        let deeper =
-            if deeper.is_empty() { String::new() } else { format!(" Of ball speed: {}", deeper.join(" ")) };
+        let deeper = if deeper.is_empty() {
+            String::new()
+        } else {
+            format!(" Within ball speed: {}", deeper.join(" "))
+        };
         format!(
-            "Bars from left, shorter, to right, longer, that add up to {} with {}. {}{deeper}",
+            "Bars from left, shorter, to right, longer, that add up to {} of carry with {}. {}{deeper}",
             self.carry.signed(self.cause.gap),
             self.candidate,
             parts.join(" ")

@@ -1,0 +1,170 @@
+// Where they land, club or swing, and what a ball speed could carry: opened, dragged, read, on a phone and on a desk.
+
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { assertQuiet, open, phone } from "./harness.mjs";
+import { answer, faults, overflows, type } from "./steps.mjs";
+
+const desk = { width: 1280, height: 900 };
+const PARTS = ["landing", "cause", "potential"];
+
+/** Opens the page with an example, and one of the parts on it. */
+async function openPart(part, { example = "twelve", ...options } = {}) {
+  const opened = await open(`#example=${example}`, options);
+  await answer(opened.page);
+  const before = opened.watched.requests.length;
+  await opened.page.locator(`#${part} summary`).click();
+  await opened.page.locator(`#${part} .said`).waitFor();
+  return { ...opened, asked: () => opened.watched.requests.slice(before) };
+}
+
+/** The ground as it stands: aim, words, the picture in words, and where the shots are drawn. */
+const ground = (page) =>
+  page.evaluate(() => ({
+    aim: Number(document.querySelector(".aim").getAttribute("aria-valuenow")),
+    said: document.querySelector(".aim").getAttribute("aria-valuetext"),
+    chances: [...document.querySelectorAll(".on-fairway li")].map((one) => one.innerText),
+    alternative: document.querySelector("svg.ground").getAttribute("aria-label"),
+    first: document.querySelector("svg.ground .mark").getAttribute("transform"),
+  }));
+
+/** The ground once the core has answered for this aim. */
+async function groundAt(page, aim) {
+  const words = aim === 0 ? "Aimed as on the day" : `Aimed ${Math.abs(aim)} yd ${aim < 0 ? "left" : "right"}`;
+  await page.waitForFunction(
+    ([wanted, words]) =>
+      document.querySelector(".aim").getAttribute("aria-valuenow") === String(wanted) &&
+      document.querySelector("svg.ground").getAttribute("aria-label").includes(words),
+    [aim, words],
+  );
+  return ground(page);
+}
+
+/** Drags with one finger, as the browser's own touch events. */
+async function drag(page, from, to) {
+  const session = await page.context().newCDPSession(page);
+  const touch = (type, touchPoints) => session.send("Input.dispatchTouchEvent", { type, touchPoints });
+  await touch("touchStart", [from]);
+  for (let step = 1; step <= 5; step += 1) {
+    await touch("touchMove", [{ x: from.x + ((to.x - from.x) * step) / 5, y: from.y + ((to.y - from.y) * step) / 5 }]);
+  }
+  await touch("touchEnd", []);
+}
+
+test("nothing of a part is loaded before it is opened, and nothing leaves the site", async () => {
+  const { page, context, watched, asked } = await openPart("landing");
+  assert.ok(asked().some((url) => /landing-part.*\.js$/.test(url)) && asked().some((url) => /flight.*\.wasm$/.test(url)));
+  assert.equal(watched.requests.filter((url) => /cause-part|potential-part/.test(url)).length, 0);
+  assertQuiet(watched);
+  await context.close();
+});
+
+test("the aim line is dragged by touch, and shots, chances and words follow", async () => {
+  const { page, context, watched } = await openPart("landing", { hasTouch: true, isMobile: true, viewport: phone });
+  const line = page.getByRole("slider", { name: "Aim" });
+  await line.scrollIntoViewIfNeeded();
+  const asAimed = await groundAt(page, 0);
+  const box = await line.boundingBox();
+  assert.ok(box.width >= 44, "wide enough for a thumb");
+  const from = { x: box.x + box.width / 2, y: box.y + 40 };
+  await drag(page, from, { x: from.x - 60, y: from.y });
+  await page.waitForFunction(() => Number(document.querySelector(".aim").getAttribute("aria-valuenow")) < -5);
+  const { aim } = await ground(page);
+  const left = await groundAt(page, aim);
+  for (const what of ["first", "alternative", "said"]) assert.notEqual(left[what], asAimed[what], what);
+  assert.notDeepEqual(left.chances, asAimed.chances);
+  await page.getByRole("button", { name: "As on the day" }).click();
+  assert.deepEqual(await groundAt(page, 0), asAimed, "back where it was");
+  assert.equal(await overflows(page), false);
+  assertQuiet(watched);
+  await context.close();
+});
+
+test("the aim line steps by keyboard, and no farther than it can", async () => {
+  const { page, context } = await openPart("landing", { viewport: desk });
+  await page.getByRole("slider", { name: "Aim" }).focus();
+  await page.keyboard.press("ArrowRight");
+  assert.match((await groundAt(page, 1)).said, /1 yd right/);
+  await page.keyboard.press("PageDown");
+  assert.match((await groundAt(page, -9)).said, /9 yd left/);
+  await page.keyboard.press("Home");
+  await groundAt(page, -60);
+  await page.keyboard.press("ArrowLeft");
+  assert.equal((await ground(page)).aim, -60);
+  assert.equal(await page.evaluate(() => document.activeElement?.className), "aim", "the keyboard stays on the line");
+  await page.locator("#fairway").fill("50");
+  await page.waitForFunction(() => document.querySelector("svg.ground").getAttribute("aria-label").includes("50-yd fairway"));
+  await context.close();
+});
+
+test("the best aim is one tap away, and a left-hander's sides have a left-hander's names", async () => {
+  const { page, context } = await open();
+  const rows = Array.from({ length: 24 }, (_, shot) => {
+    const [carry, offline] = [250 + ((shot * 7) % 17), 22 + ((shot * 11) % 19) - 9];
+    return `${shot % 2 ? "New" : "Mine"},${carry},${offline}`;
+  });
+  await type(page, `club,carry,offline\n${rows.join("\n")}\n`);
+  await answer(page);
+  await page.locator("#landing summary").click();
+  await page.locator("#landing .said").waitFor();
+  assert.match(await page.locator("#landing .said").innerText(), /You miss 2\d yd right on average with Mine: aiming off would fix more than the club does/);
+  await page.locator("#landing .segment", { hasText: "Left-handed" }).click();
+  await page.locator("#landing .said", { hasText: "right, the draw side" }).waitFor();
+  await page.getByRole("button", { name: "Best for Mine" }).click();
+  const { aim } = await ground(page);
+  assert.ok(aim < -15 && aim > -30, `aim ${aim}`);
+  await groundAt(page, aim);
+  assert.equal(await page.locator("#cause, #potential").count(), 0, "no doors without launch and spin");
+  await context.close();
+});
+
+for (const [screen, viewport] of [["a phone", phone], ["a desk", desk]]) {
+  test(`the split is read on ${screen}, and its picture says the same`, async () => {
+    const { page, context, watched } = await openPart("cause", { viewport });
+    const words = await page.locator("#cause").innerText();
+    assert.match(words, /Driver B carried 13 yd farther in these shots/);
+    assert.match(words, /What was not measured/);
+    const alternative = await page.locator("svg.gap-parts").getAttribute("aria-label");
+    const drawn = await page.locator(".part-value").allTextContents();
+    for (const value of drawn) assert.ok(alternative.includes(value.replace(/\s/g, " ")), `${value} in ${alternative}`);
+    assert.equal(await overflows(page), false);
+    assertQuiet(watched);
+    await context.close();
+  });
+
+  test(`the carry map opens on ${screen}, and its picture says the same`, async () => {
+    const { page, context, watched } = await openPart("potential", { viewport });
+    const map = page.locator("svg.carry-map");
+    const alternative = await map.getAttribute("aria-label");
+    assert.match(alternative, /A map of carry at 15\d\.\d mph.*Own driver: Carries 252 yd/);
+    assert.ok((await map.locator(".area").count()) >= 4, "lines of equal carry");
+    assert.equal(await map.locator(".mark").count(), 61, "every shot, and the average");
+    await page.locator("#potential .segment", { hasText: "Your best third" }).click();
+    await page.waitForFunction((old) => document.querySelector("svg.carry-map").getAttribute("aria-label") !== old, alternative);
+    assert.match(await map.getAttribute("aria-label"), /at 163\.5 mph.*Your best third/);
+    assert.match(await page.locator("#potential").innerText(), /Ask a coach/);
+    assert.equal(await overflows(page), false);
+    assertQuiet(watched);
+    await context.close();
+  });
+}
+
+test("another baseline turns the split around", async () => {
+  const { page, context } = await openPart("cause");
+  await page.locator("#counts .segment", { hasText: "Driver B" }).click();
+  await page.locator("#cause .said", { hasText: "Own driver carried 13 yd less far" }).waitFor();
+  await context.close();
+});
+
+test("axe finds nothing in the three parts, light and dark, narrow and wide", async () => {
+  for (const [colorScheme, viewport] of [["light", phone], ["dark", desk]]) {
+    const { page, context } = await open("#example=twelve", { colorScheme, viewport, reducedMotion: "reduce" });
+    await answer(page);
+    for (const part of PARTS) {
+      await page.locator(`#${part} summary`).click();
+      await page.locator(`#${part} .said`).waitFor();
+    }
+    assert.deepEqual(await faults(page), [], colorScheme);
+    await context.close();
+  }
+});
