@@ -4,7 +4,7 @@
 //! joins, repeats, swaps and replaces. Every reading is checked for what must hold of it. A panic
 //! or a case that takes longer than two seconds ends the run with the text that did it.
 
-use fitting::read::{Delimiter, Hints, Layout, LineIs, Role, decode, read};
+use fitting::read::{Delimiter, Hints, Layout, LineIs, Role, decode, read, read_plain};
 use fitting::write::write_csv;
 use std::path::Path;
 use std::sync::atomic::{AtomicU64, Ordering};
@@ -245,6 +245,9 @@ fn hints(random: &mut Random) -> Hints {
 
 /// What must hold of every reading.
 fn check(text: &str, hints: &Hints) {
+    if let Some(plain) = read_plain(text) {
+        assert_eq!(plain, read(text, &Hints::default()), "the short way reads as the long one");
+    }
     let result = read(text, hints);
     let session = &result.session;
     let width = session.measures.len();

@@ -33,6 +33,7 @@ mod order;
 mod outcome;
 mod own;
 mod own_measures;
+mod plain;
 mod plausible;
 mod position;
 mod receipt;
@@ -52,6 +53,7 @@ pub use outcome::{
     ColumnReading, Delimiter, Layout, LineIs, LineReading, Notice, NoticeKind, Place, Problem, ProblemKind,
     ReadResult, Reading, Role, RowCounts, Statistic, SummaryGap, UnitSource,
 };
+pub use plain::read_plain;
 
 use crate::measure::MeasureId;
 use crate::session::SummaryOf;
@@ -155,12 +157,7 @@ fn read_tables(grid: &Grid, format: Format, hints: &Hints, talk: Talk) -> ReadRe
     let gaps = agreement::compare(&ctx.draft, &rows, &mut ctx.talk);
     summary::settle(&mut ctx.draft, &rows);
     let grouped = tables.iter().any(|t| t.shape != Shape::Plain);
-    order::settle(&mut ctx.draft, !grouped, hints.order, &mut ctx.talk);
-    order::check_numbers(&ctx.draft.session, &mut ctx.talk);
-    averages::note_lacking(&ctx.draft.session, &mut ctx.talk);
-    if hints.layout.is_none() {
-        averages::ask_for_averages(&ctx.draft.session, &mut ctx.talk);
-    }
+    settle_session(&mut ctx, !grouped);
     let single = tables.iter().find_map(|t| match &t.shape {
         Shape::ColumnPerBuild(single) => Some(single.clone()),
         _ => None,
@@ -176,6 +173,17 @@ fn read_tables(grid: &Grid, format: Format, hints: &Hints, talk: Talk) -> ReadRe
         &columns,
         Shown { delimiter, layout, single, gaps, measures: Vec::new(), questions },
     )
+}
+
+/// Order and rounds, and what the session as a whole lacks.
+fn settle_session(ctx: &mut Ctx<'_>, rows_are_in_order: bool) {
+    let hints = ctx.hints;
+    order::settle(&mut ctx.draft, rows_are_in_order, hints.order, &mut ctx.talk);
+    order::check_numbers(&ctx.draft.session, &mut ctx.talk);
+    averages::note_lacking(&ctx.draft.session, &mut ctx.talk);
+    if hints.layout.is_none() {
+        averages::ask_for_averages(&ctx.draft.session, &mut ctx.talk);
+    }
 }
 
 fn layout_of(tables: &[Table<'_>], sorted: &Sorted, is_stacked: bool, no_shots: bool) -> Layout {
