@@ -1,9 +1,11 @@
 /**
- * The statistics core behind one asynchronous interface; the only file that touches the wasm package.
+ * The statistics core behind one asynchronous interface; the only file that touches the wasm packages.
  *
  * Every call is stateless. A refused call rejects with a `Refused` that carries the place and the remedy.
+ * A small package answers first: it reads plain tables and checks them. The complete one is loaded when something
+ * else is asked for; both are built from the same source and give the same results.
  */
-import init, * as core from "../pkg/straight_answer.js";
+import init, * as first from "../pkg/straight_answer_first.js";
 import type { CheckRequest, Hints, Luck, LuckRequest, Measure, Order, ReadResult, Report, Session } from "../pkg/straight_answer.js";
 import { asking } from "./refusal.js";
 
@@ -61,14 +63,38 @@ export interface Engine {
   luck(request: LuckRequest): Promise<Luck>;
 }
 
+type Complete = typeof import("../pkg/straight_answer.js");
+
+let loading: Promise<Complete> | undefined;
+
+/** The complete package, loaded when first asked for; a failed attempt is tried again at the next call. */
+function complete(): Promise<Complete> {
+  loading ??= loadComplete().catch((error: unknown) => {
+    loading = undefined;
+    throw error;
+  });
+  return loading;
+}
+
+async function loadComplete(): Promise<Complete> {
+  const core = await import("../pkg/straight_answer.js");
+  await core.default({ module_or_path: new URL("../pkg/straight_answer_bg.wasm", import.meta.url) });
+  return core;
+}
+
 /** Loads the core on this thread. */
 export async function openLocal(): Promise<Engine> {
-  await init({ module_or_path: new URL("../pkg/straight_answer_bg.wasm", import.meta.url) });
+  await init({ module_or_path: new URL("../pkg/straight_answer_first_bg.wasm", import.meta.url) });
   return {
-    measures: async () => core.measures(),
-    read: async (text, hints) => asking(() => core.read(text, hints)),
-    join: async (sessions, order) => asking(() => core.join([...sessions], order)),
-    check: async (request) => asking(() => core.check(request)),
-    luck: async (request) => asking(() => core.luck(request)),
+    measures: async () => first.measures(),
+    read: async (text, hints) => asking(async () => readPlain(text, hints) ?? (await complete()).read(text, hints)),
+    join: async (sessions, order) => asking(async () => (await complete()).join([...sessions], order)),
+    check: async (request) => asking(async () => first.check(request)),
+    luck: async (request) => asking(async () => (await complete()).luck(request)),
   };
+}
+
+/** What the first package can read by itself: a plain table about which nothing was said. */
+function readPlain(text: string, hints: Hints): ReadResult | undefined {
+  return Object.keys(hints).length === 0 ? first.read_plain(text) : undefined;
 }

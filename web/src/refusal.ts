@@ -8,10 +8,10 @@ export class Refused extends Error {
   }
 }
 
-/** A call into a core; what it throws becomes a `Refused`. */
-export function asking<T>(call: () => T): T {
+/** A call into a core, perhaps after loading it; what it throws becomes a `Refused`. */
+export async function asking<T>(call: () => T | Promise<T>): Promise<T> {
   try {
-    return call();
+    return await call();
   } catch (thrown) {
     throw new Refused(asRefusal(thrown));
   }

@@ -90,9 +90,9 @@ fn hints() -> impl Strategy<Value = Hints> {
             delimiter,
             layout,
             decimal_mark: mark.map(str::to_owned),
-            columns,
-            units,
-            lines,
+            columns: columns.into_iter().collect(),
+            units: units.into_iter().collect(),
+            lines: lines.into_iter().collect(),
             build,
             letters_as_digits: letters,
             ..Hints::default()

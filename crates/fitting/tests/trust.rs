@@ -2,9 +2,9 @@
 
 mod support;
 
+use fitting::few::Map;
 use fitting::session::{Order, Session, Summary, SummaryOf, SummaryValue};
 use fitting::trust::{Seen, TrustFinding, Weight};
-use std::collections::BTreeMap;
 use support::{answer, asking, in_turn, one_after_the_other};
 
 fn findings(session: Session) -> Vec<TrustFinding> {
@@ -77,7 +77,7 @@ fn an_average_that_is_not_of_these_shots_is_named_with_its_size() {
         build: 0,
         n: Some(6),
         of: SummaryOf::All,
-        values: BTreeMap::from([("carry".into(), value(mean))]),
+        values: Map::from([("carry".into(), value(mean))]),
         line: Some(8),
     };
     session.summaries = vec![summary(of_shots.round())];
@@ -109,7 +109,7 @@ fn words_for_every_finding() {
         build: 1,
         n: Some(30),
         of: SummaryOf::All,
-        values: BTreeMap::from([("carry".into(), value)]),
+        values: Map::from([("carry".into(), value)]),
         line: None,
     }];
     let unknown = Session { order: Order::Unknown, ..session.clone() };

@@ -2,11 +2,12 @@
 
 mod support;
 
+use fitting::few::Map;
 use fitting::question::{LookedAfter, Question, Stopping, StoppingWord};
 use fitting::report::Report;
 use fitting::session::{Build, Order, Session, Summary, SummaryOf, SummaryValue};
 use fitting::verdict::{Direction, Matters};
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeSet;
 use support::{answer, asking, averages, in_turn, one_after_the_other};
 
 /// Sessions for every decision, hit in turn unless the decision needs otherwise.
@@ -73,7 +74,7 @@ fn in_averages(session: &Session) -> Session {
                 build,
                 n: u32::try_from(values.len()).ok(),
                 of: SummaryOf::All,
-                values: BTreeMap::from([(session.measures[0].clone(), value)]),
+                values: Map::from([(session.measures[0].clone(), value)]),
                 line: None,
             }
         })

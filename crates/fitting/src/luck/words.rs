@@ -213,7 +213,7 @@ fn of_100(share: f64) -> String {
     } else if hundredths > 99.0 {
         "more than 99 of 100".to_owned()
     } else {
-        format!("{hundredths:.0} of 100")
+        format!("{} of 100", crate::digits::rounded(hundredths, 0))
     }
 }
 

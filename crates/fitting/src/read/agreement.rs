@@ -279,7 +279,9 @@ fn disagreement(draft: &Draft, gap: &SummaryGap) -> String {
 
 /// At most two digits behind the point, none that are zero.
 pub(super) fn shown(value: f64) -> String {
-    let text = format!("{value:.2}");
-    let text = text.trim_end_matches('0').trim_end_matches('.');
-    if text == "-0" { "0".to_owned() } else { text.to_owned() }
+    let digits = crate::digits::rounded(value, 2);
+    let digits =
+        if digits.contains('.') { digits.trim_end_matches('0').trim_end_matches('.') } else { &digits };
+    let sign = if value < 0.0 && digits != "0" { "-" } else { "" };
+    format!("{sign}{digits}")
 }

@@ -13,9 +13,9 @@ use super::shots::{ASSUMED_BUILD, Ctx};
 use super::summary::{MOST_SUMMARIES, shots_meant};
 use super::talk::{Talk, place};
 use super::vocabulary::{Word, lists};
+use crate::few::Map;
 use crate::measure::{self, MeasureId};
 use crate::session::{Session, Summary, SummaryOf, SummaryValue};
-use std::collections::BTreeMap;
 
 /// More rows than this are no table of averages.
 const MOST_ROWS: usize = 40;
@@ -108,7 +108,7 @@ pub(super) fn read_block(ctx: &mut Ctx<'_>, block: &Block, columns: &[Column<'_>
         ctx.build_assumed |= name.is_none();
         let name = name.unwrap_or(ASSUMED_BUILD).to_owned();
         let mut summary =
-            Summary { build: 0, n: None, of: SummaryOf::All, values: BTreeMap::new(), line: Some(line) };
+            Summary { build: 0, n: None, of: SummaryOf::All, values: Map::default(), line: Some(line) };
         for column in columns {
             if column.role == Role::Count {
                 summary.n = whole_number(ctx.grid.cell(row, column.index));
@@ -144,21 +144,21 @@ fn take_cell(
     row: usize,
     column: &Column<'_>,
     id: MeasureId,
-    values: &mut BTreeMap<MeasureId, SummaryValue>,
+    values: &mut Map<MeasureId, SummaryValue>,
 ) {
     let text = ctx.grid.cell(row, column.index);
     if let Some((mean, sd)) = pair(text).filter(|_| matches!(column.role, Role::Measure(_))) {
         let mean = read_text(ctx, mean, row, column);
         let sd = read_text(ctx, sd, row, column);
         ctx.draft.measure(column);
-        let entry = values.entry(id).or_default();
+        let entry = values.entry(id, SummaryValue::default);
         entry.mean = mean.ok().flatten().map(|(value, _)| value);
         entry.sd = sd.ok().flatten().map(|(value, _)| value);
         return;
     }
     let Ok(Some((value, _))) = read_cell(ctx, row, column) else { return };
     ctx.draft.measure(column);
-    let entry = values.entry(id).or_default();
+    let entry = values.entry(id, SummaryValue::default);
     match column.role {
         Role::Deviation(_) => entry.sd = Some(value),
         Role::Low(_) => entry.low = Some(value),

@@ -70,7 +70,9 @@ fn has_sides(column: &Column<'_>) -> bool {
 /// A value as its column would write it.
 fn shown(value: Value, column: &Column<'_>) -> String {
     let decimals = usize::try_from(value.decimals).unwrap_or(0).min(9);
-    format!("{:.*}", decimals, value.value).replace('.', if column.mark.as_char() == ',' { "," } else { "." })
+    let sign = if value.value < 0.0 { "-" } else { "" };
+    let digits = crate::digits::rounded(value.value, decimals);
+    format!("{sign}{}", digits.replace('.', if column.mark.as_char() == ',' { "," } else { "." }))
 }
 
 fn canonical(figure: &Figure<'_>, column: &Column<'_>) -> Option<(f64, f64)> {

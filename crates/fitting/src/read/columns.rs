@@ -13,9 +13,9 @@ use super::number::{Cell, Mark, MarkVotes, scan};
 use super::outcome::{Role, Statistic, UnitSource};
 use super::own_measures;
 use super::vocabulary::Word;
+use crate::few::Set;
 use crate::measure::MeasureId;
 use crate::units::SourceUnit;
-use std::collections::BTreeSet;
 
 /// Distinct cells remembered of a column.
 pub(super) const MOST_DISTINCT: usize = 64;
@@ -31,7 +31,7 @@ pub(super) struct Profile<'a> {
     pub(super) starred: usize,
     pub(super) votes: MarkVotes,
     pub(super) units: Vec<(SourceUnit, usize)>,
-    pub(super) distinct: BTreeSet<&'a str>,
+    pub(super) distinct: Set<&'a str>,
     pub(super) many: bool,
 }
 
@@ -162,7 +162,7 @@ impl<'a> Profile<'a> {
 
 /// Gives every column its role. `averages` says that the rows are averages of builds.
 pub(super) fn assign(columns: &mut [Column<'_>], hints: &Hints, averages: bool, grid: &Grid, rows: &[usize]) {
-    let hinted: crate::few::Set<usize> = hints.columns.keys().copied().collect();
+    let hinted: Set<usize> = hints.columns.keys().copied().collect();
     let grouped = columns.iter().any(|c| c.group.is_some());
     for column in columns.iter_mut() {
         // A column headed by its build has its measure already.

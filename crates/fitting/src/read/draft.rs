@@ -3,9 +3,11 @@
 use super::clock::Moment;
 use super::columns::Column;
 use super::hints::Hints;
+use crate::few::Map;
 use crate::measure::{self, MeasureId};
 use crate::session::{Build, CustomMeasure, Session, Shot};
-use std::collections::BTreeMap;
+use std::collections::HashMap;
+use std::hash::{BuildHasherDefault, DefaultHasher};
 
 /// Room for so many values there is for every text, however short.
 pub(super) const LEAST_SLOTS: usize = 500_000;
@@ -17,8 +19,9 @@ const MOST_MEASURES: usize = 200;
 #[derive(Debug, Default)]
 pub(super) struct Draft {
     pub(super) session: Session,
-    builds: BTreeMap<String, usize>,
-    measures: BTreeMap<String, usize>,
+    /// There may be as many as rows. Looked up only, never gone through: the order is that of `session`.
+    builds: HashMap<String, usize, BuildHasherDefault<DefaultHasher>>,
+    measures: Map<String, usize>,
     /// Line of each shot.
     pub(super) lines: Vec<u32>,
     /// Time of each shot; as long as the shots only when every shot so far has one.

@@ -1,10 +1,10 @@
 //! What the golfer says about the text; every part overrules the guess of the same name.
 
 use super::outcome::{Delimiter, Layout, LineIs, Role};
+use crate::few::Map;
 use crate::measure::MeasureId;
 use crate::session::Order;
 use serde::{Deserialize, Serialize};
-use std::collections::BTreeMap;
 
 /// What the golfer says about the text; overrules every guess. All of it may be left out.
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
@@ -21,27 +21,36 @@ pub struct Hints {
     #[serde(skip_serializing_if = "Option::is_none")]
     pub decimal_mark: Option<String>,
     /// "." or "," by column position.
-    #[cfg_attr(feature = "typescript", ts(optional, as = "Option<BTreeMap<usize, String>>"))]
+    #[cfg_attr(
+        feature = "typescript",
+        ts(optional, as = "Option<std::collections::BTreeMap<usize, String>>")
+    )]
     #[serde(deserialize_with = "super::position::keyed")]
-    pub decimal_marks: BTreeMap<usize, String>,
+    pub decimal_marks: Map<usize, String>,
     /// What columns hold, by position.
-    #[cfg_attr(feature = "typescript", ts(optional, as = "Option<BTreeMap<usize, Role>>"))]
+    #[cfg_attr(feature = "typescript", ts(optional, as = "Option<std::collections::BTreeMap<usize, Role>>"))]
     #[serde(deserialize_with = "super::position::keyed")]
-    pub columns: BTreeMap<usize, Role>,
+    pub columns: Map<usize, Role>,
     /// Units by column position, in the words of `ColumnReading.units`.
-    #[cfg_attr(feature = "typescript", ts(optional, as = "Option<BTreeMap<usize, String>>"))]
+    #[cfg_attr(
+        feature = "typescript",
+        ts(optional, as = "Option<std::collections::BTreeMap<usize, String>>")
+    )]
     #[serde(deserialize_with = "super::position::keyed")]
-    pub units: BTreeMap<usize, String>,
+    pub units: Map<usize, String>,
     /// What lines are, by line number.
-    #[cfg_attr(feature = "typescript", ts(optional, as = "Option<BTreeMap<u32, LineIs>>"))]
+    #[cfg_attr(feature = "typescript", ts(optional, as = "Option<std::collections::BTreeMap<u32, LineIs>>"))]
     #[serde(deserialize_with = "super::position::keyed")]
-    pub lines: BTreeMap<u32, LineIs>,
+    pub lines: Map<u32, LineIs>,
     /// Name of the build that all shots without one belong to.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub build: Option<String>,
     /// Other names for builds, by the name as read; two builds given one name become one.
-    #[cfg_attr(feature = "typescript", ts(optional, as = "Option<BTreeMap<String, String>>"))]
-    pub names: BTreeMap<String, String>,
+    #[cfg_attr(
+        feature = "typescript",
+        ts(optional, as = "Option<std::collections::BTreeMap<String, String>>")
+    )]
+    pub names: Map<String, String>,
     /// The measure of a table with one column for each build.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub single_measure: Option<MeasureId>,

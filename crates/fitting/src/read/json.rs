@@ -7,7 +7,7 @@
 
 use super::grid::Grid;
 use super::limits::MAX_COLUMNS;
-use std::collections::BTreeMap;
+use crate::few::Map;
 
 /// Deepest nesting that is followed.
 const DEEPEST: usize = 32;
@@ -94,7 +94,7 @@ struct Open {
 
 #[derive(Default)]
 struct Table {
-    columns: BTreeMap<String, usize>,
+    columns: Map<String, usize>,
     headings: Vec<String>,
     grid: Grid,
     /// Innermost last.

@@ -31,6 +31,11 @@ pub(super) fn line_ends(text: &str) -> u32 {
     u32::try_from(bytes.iter().enumerate().filter(|found| ends(*found)).count()).unwrap_or(u32::MAX)
 }
 
+/// Cells set apart by a mark that never stands inside one. The second value is the line from which on nothing was read.
+pub(super) fn cut(text: &str, mark: char) -> (Grid, Option<u32>) {
+    fill(text, |grid, line| line.split(mark).for_each(|cell| grid.push(cell)))
+}
+
 /// One cell in each line. The second value is the line from which on nothing was read.
 pub(super) fn whole(text: &str) -> (Grid, Option<u32>) {
     fill(text, |grid, line| grid.push(line))

@@ -9,11 +9,11 @@ use super::outcome::{
     UnitSource,
 };
 use super::talk::{Talk, place};
+use crate::few::Map;
 use crate::measure::{self, MeasureId};
-use crate::session::{Build, CustomMeasure, Order, Session, Shot, Summary, SummaryOf};
+use crate::session::{Build, CustomMeasure, Order, Session, Shot, Summary, SummaryOf, SummaryValue};
 use crate::units::SourceUnit;
 use crate::write::{FIRST_MEASURE, MARK, UNKNOWN, unguarded};
-use std::collections::BTreeMap;
 
 /// Reads a text of the tool's own; `None` for any other.
 pub(super) fn read(text: &str, hints: &Hints) -> Option<ReadResult> {
@@ -166,7 +166,7 @@ impl Own {
             build,
             n: whole(3),
             of,
-            values: BTreeMap::new(),
+            values: Map::default(),
             line: whole(4),
         });
         LineIs::Summary
@@ -183,7 +183,7 @@ impl Own {
             let Some(id) = self.session.measures.get(at).filter(|_| known || value.is_some()) else {
                 continue;
             };
-            let entry = summary.values.entry(id.clone()).or_default();
+            let entry = summary.values.entry(id.clone(), SummaryValue::default);
             match kind {
                 "average" => entry.mean = value,
                 "deviation" => entry.sd = value,

@@ -10,7 +10,9 @@ use super::outcome::{Delimiter, Layout, ReadResult};
 use super::shots::{self, Ctx};
 use super::talk::Talk;
 use super::vocabulary::Word;
-use super::{Around, Shown, averages, blocks, delimited, down, number, plausible, report, settle_session};
+use super::{
+    Around, Shown, averages, blocks, delimited, down, lines, number, plausible, report, settle_session,
+};
 use crate::few::Set;
 use crate::write::MARK;
 
@@ -22,21 +24,16 @@ use crate::write::MARK;
 #[must_use]
 pub fn read_plain(text: &str) -> Option<ReadResult> {
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
-    let (delimiter, byte) = only_delimiter(text)?;
-    let cut = delimited::cut(text, byte);
-    if cut.stopped_at.is_some() || cut.long_line.is_some() {
-        return None;
-    }
+    let (delimiter, mark) = only_delimiter(text)?;
+    let (grid, None) = lines::cut(text, mark) else { return None };
     let hints = Hints::default();
-    let grid = cut.grid;
-    if down::has_measures_down(&grid, &hints) {
+    let is_wide = (0..grid.len()).any(|row| grid.width(row) > MAX_COLUMNS);
+    if is_wide || down::has_measures_down(&grid, &hints) {
         return None;
     }
     let sorted = blocks::sort(&grid, &hints);
     let [block] = sorted.blocks.as_slice() else { return None };
-    if block.headings.is_none() {
-        return None;
-    }
+    block.headings?;
     let said = Around::of(&grid, &sorted).speaks_of_averages;
     let mut columns = columns::profile(&grid, &[block]);
     if !are_plain(&columns) || averages::are_averages(&columns, &block.body, &grid, &hints, said) {
@@ -66,7 +63,7 @@ pub fn read_plain(text: &str) -> Option<ReadResult> {
 }
 
 /// The one mark that sets cells apart, where no other could and nothing is quoted or marked up.
-fn only_delimiter(text: &str) -> Option<(Delimiter, u8)> {
+fn only_delimiter(text: &str) -> Option<(Delimiter, char)> {
     let other = text.len() > MAX_BYTES
         || text.starts_with(MARK)
         || text.contains(['"', '<', '|'])
@@ -75,8 +72,8 @@ fn only_delimiter(text: &str) -> Option<(Delimiter, u8)> {
     if other {
         return None;
     }
-    let marks = [(Delimiter::Tab, b'\t'), (Delimiter::Semicolon, b';'), (Delimiter::Comma, b',')];
-    let mut there = marks.into_iter().filter(|(_, byte)| text.as_bytes().contains(byte));
+    let marks = [(Delimiter::Tab, '\t'), (Delimiter::Semicolon, ';'), (Delimiter::Comma, ',')];
+    let mut there = marks.into_iter().filter(|(_, mark)| text.contains(*mark));
     let only = there.next().filter(|_| there.next().is_none())?;
     (delimited::sniff(text) == only.0).then_some(only)
 }
@@ -94,5 +91,5 @@ fn are_plain(columns: &[Column<'_>]) -> bool {
         };
         column.understood.beside.is_none() && column.understood.statistic.is_none() && seen.insert(key)
     };
-    columns.len() < MAX_COLUMNS && columns.iter().all(plain)
+    columns.iter().all(plain)
 }

@@ -3,9 +3,9 @@
 //! A plain object's keys are always text, so a position arrives as "3" there and as 3 from a
 //! typed map. Both are taken; anything else is refused with what was found.
 
+use crate::few::Map;
 use serde::de::{Error, MapAccess, Visitor};
 use serde::{Deserialize, Deserializer};
-use std::collections::BTreeMap;
 use std::fmt;
 use std::marker::PhantomData;
 
@@ -13,7 +13,7 @@ use std::marker::PhantomData;
 ///
 /// # Errors
 /// When a key is no position or a value is not of its type.
-pub(super) fn keyed<'de, D, K, V>(deserializer: D) -> Result<BTreeMap<K, V>, D::Error>
+pub(super) fn keyed<'de, D, K, V>(deserializer: D) -> Result<Map<K, V>, D::Error>
 where
     D: Deserializer<'de>,
     K: TryFrom<usize> + Ord,
@@ -25,14 +25,14 @@ where
 struct Keyed<K, V>(PhantomData<(K, V)>);
 
 impl<'de, K: TryFrom<usize> + Ord, V: Deserialize<'de>> Visitor<'de> for Keyed<K, V> {
-    type Value = BTreeMap<K, V>;
+    type Value = Map<K, V>;
 
     fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str("a map keyed by column position, from 0")
     }
 
     fn visit_map<A: MapAccess<'de>>(self, mut map: A) -> Result<Self::Value, A::Error> {
-        let mut read = BTreeMap::new();
+        let mut read = Map::default();
         while let Some((Position(at), value)) = map.next_entry()? {
             let at = K::try_from(at).map_err(|_| A::Error::custom("a position or line is too large"))?;
             read.insert(at, value);
@@ -87,9 +87,9 @@ mod tests {
             r#"{"columns": {"0": "build", "2": {"measure": "carry"}}, "units": {"2": "m"}}"#,
         )
         .expect("plain-object keys are text");
-        assert_eq!(hints.columns[&0], Role::Build);
-        assert_eq!(hints.columns[&2], Role::Measure(MeasureId::from("carry")));
-        assert_eq!(hints.units[&2], "m");
+        assert_eq!(hints.columns.get(&0), Some(&Role::Build));
+        assert_eq!(hints.columns.get(&2), Some(&Role::Measure(MeasureId::from("carry"))));
+        assert_eq!(hints.units.get(&2).map(String::as_str), Some("m"));
     }
 
     #[test]

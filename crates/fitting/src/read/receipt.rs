@@ -15,10 +15,10 @@ use super::shots::{ASSUMED_BUILD, Ctx};
 use super::summary::shots_meant;
 use super::talk::place;
 use super::vocabulary::{Word, lists};
+use crate::few::Map;
 use crate::measure::{self, MeasureId};
 use crate::session::{CustomMeasure, Summary, SummaryOf, SummaryValue};
 use crate::units::SourceUnit;
-use std::collections::BTreeMap;
 
 /// What stands over one column of values.
 #[derive(Debug, Clone)]
@@ -41,7 +41,7 @@ struct Receipt<'c, 'g> {
     mark: Mark,
     above: Above,
     /// One summary for each build in each stretch of rows.
-    open: crate::few::Map<usize, Summary>,
+    open: Map<usize, Summary>,
     measures: Vec<ColumnReading>,
 }
 
@@ -49,13 +49,8 @@ struct Receipt<'c, 'g> {
 pub(super) fn read(ctx: &mut Ctx<'_>) -> Vec<ColumnReading> {
     let grid = ctx.grid;
     let mark = mark_of(grid, ctx.hints);
-    let mut receipt = Receipt {
-        ctx,
-        mark,
-        above: Above::default(),
-        open: crate::few::Map::default(),
-        measures: Vec::new(),
-    };
+    let mut receipt =
+        Receipt { ctx, mark, above: Above::default(), open: Map::default(), measures: Vec::new() };
     for row in 0..grid.len() {
         let outcome = receipt.take(row);
         receipt.ctx.outcomes.push((row, outcome));
@@ -249,7 +244,7 @@ impl Receipt<'_, '_> {
             summary.n = whole_number(text);
             return true;
         };
-        let entry: &mut SummaryValue = summary.values.entry(id.clone()).or_default();
+        let entry: &mut SummaryValue = summary.values.entry(id.clone(), SummaryValue::default);
         match figure {
             Statistic::Deviation => entry.sd = Some(mean),
             Statistic::Low => entry.low = Some(mean),
@@ -270,7 +265,7 @@ impl Receipt<'_, '_> {
         self.ctx.build_assumed |= name.is_none();
         let build = self.ctx.draft.build(name.as_deref().unwrap_or(ASSUMED_BUILD), self.ctx.hints);
         let of = self.above.around;
-        self.open.entry(build, || Summary { build, n: None, of, values: BTreeMap::new(), line: Some(line) })
+        self.open.entry(build, || Summary { build, n: None, of, values: Map::default(), line: Some(line) })
     }
 
     fn note_custom(&mut self, id: MeasureId, label: &str) {

@@ -202,7 +202,7 @@ pub(super) fn settle(draft: &mut Draft, rows: &[SummaryRow]) {
             *b == build && !seen.contains(&row.statistic) && *shots == row.shots
         });
         if !same {
-            let values = std::collections::BTreeMap::new();
+            let values = crate::few::Map::default();
             draft.session.summaries.push(Summary {
                 build,
                 n: None,
@@ -222,7 +222,7 @@ pub(super) fn settle(draft: &mut Draft, rows: &[SummaryRow]) {
         }
         for &(measure, value, _) in &row.values {
             let Some(id) = draft.session.measures.get(measure) else { continue };
-            let entry: &mut SummaryValue = summary.values.entry(id.clone()).or_default();
+            let entry: &mut SummaryValue = summary.values.entry(id.clone(), SummaryValue::default);
             match row.statistic {
                 Statistic::Mean => entry.mean = Some(value),
                 Statistic::Deviation => entry.sd = Some(value),

@@ -3,9 +3,9 @@
 //! Values are in canonical units (see [`crate::measure`]). Inside, a shot's values stand
 //! in the order of [`Session::measures`]; at the boundary they are keyed by measure id.
 
+use crate::few::Map;
 use crate::measure::MeasureId;
 use serde::{Deserialize, Serialize};
-use std::collections::BTreeMap;
 
 mod rounds;
 pub mod wire;
@@ -102,7 +102,8 @@ pub struct Summary {
     #[serde(default)]
     pub of: SummaryOf,
     /// By measure id.
-    pub values: BTreeMap<MeasureId, SummaryValue>,
+    #[cfg_attr(feature = "typescript", ts(as = "std::collections::BTreeMap<MeasureId, SummaryValue>"))]
+    pub values: Map<MeasureId, SummaryValue>,
     /// Line in the source where it stood, from 1; `None` when typed in.
     #[serde(default)]
     pub line: Option<u32>,

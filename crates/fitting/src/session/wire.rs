@@ -1,8 +1,8 @@
 //! The session as it crosses the boundary: values keyed by measure id.
 
 use super::{Build, CustomMeasure, MeasureId, Order, Summary};
+use crate::few::Map;
 use serde::{Deserialize, Serialize};
-use std::collections::BTreeMap;
 
 /// A shot with its values keyed by measure id.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -17,7 +17,8 @@ pub struct Shot {
     #[serde(default)]
     pub number: Option<u32>,
     /// Canonical units; null where nothing was read.
-    pub values: BTreeMap<MeasureId, Option<f64>>,
+    #[cfg_attr(feature = "typescript", ts(as = "std::collections::BTreeMap<MeasureId, Option<f64>>"))]
+    pub values: Map<MeasureId, Option<f64>>,
     /// Why it was set aside, null when it counts.
     #[serde(default)]
     pub left_out: Option<String>,

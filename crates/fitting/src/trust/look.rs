@@ -163,7 +163,7 @@ fn summaries_that_disagree(session: &Session, baseline: usize, candidate: usize)
         if summary.build != baseline && summary.build != candidate {
             continue;
         }
-        for (id, value) in &summary.values {
+        for (id, value) in summary.values.iter() {
             let Some((printed, index)) = value.mean.zip(session.measure_index(id)) else { continue };
             let values: Vec<f64> = session
                 .shots

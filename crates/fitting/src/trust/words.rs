@@ -30,7 +30,7 @@ pub(super) fn say(session: &Session, question: &Question, seen: Seen) -> TrustFi
         ),
         Seen::LongTurns { shots: turn } => (
             Weight::Serious,
-            format!("The clubs changed hands only every {turn:.0} shots or so."),
+            format!("The clubs changed hands only every {} shots or so.", crate::digits::rounded(*turn, 0)),
             "Within such a turn warming up and tiring count as the club, so only whole rounds are taken as evidence: \
              the answer is much less sure than the number of shots suggests."
                 .to_owned(),

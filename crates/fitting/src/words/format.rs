@@ -128,7 +128,7 @@ fn unit_suffix(unit: Unit) -> String {
 
 /// A number with a true minus sign and thousands set apart, as English prints it.
 pub(crate) fn number(x: f64, decimals: usize) -> String {
-    let plain = rounded(x.abs(), decimals);
+    let plain = crate::digits::rounded(x, decimals);
     let (whole, fraction) = plain.split_once('.').map_or((plain.as_str(), ""), |(w, f)| (w, f));
     let mut text = String::with_capacity(plain.len() + 4);
     let is_zero = plain.bytes().all(|b| matches!(b, b'0' | b'.'));
@@ -146,16 +146,6 @@ pub(crate) fn number(x: f64, decimals: usize) -> String {
         text.push_str(fraction);
     }
     text
-}
-
-/// A size with so many decimals, an exact half rounded up: pages round halves away from zero, and a sentence must not
-/// say 4 where the picture beside it says 5.
-fn rounded(size: f64, decimals: usize) -> String {
-    const MORE: usize = 25;
-    let exact = format!("{size:.digits$}", digits = decimals + MORE);
-    let is_half = exact.get(exact.len() - MORE..).is_some_and(|rest| rest.trim_end_matches('0') == "5");
-    let size = if is_half { size * (1.0 + f64::EPSILON) } else { size };
-    format!("{size:.decimals$}")
 }
 
 /// A name short enough for a sentence, control characters made visible as spaces.

@@ -5,11 +5,11 @@
 pub(crate) mod fitting_session;
 
 use fitting::check::{CheckRequest, check};
+use fitting::few::Map;
 use fitting::measure::MeasureId;
 use fitting::question::{Question, Stopping, StoppingWord};
 use fitting::report::Report;
 use fitting::session::{Build, Order, Session, Shot, Summary, SummaryOf, SummaryValue};
-use std::collections::BTreeMap;
 
 /// Deviations of single shots, in units of a set's scatter: no trend, no outlier, mean zero over nine.
 const SCATTER: [f64; 9] = [0.4, -1.1, 0.9, -0.6, 1.3, -0.2, 0.1, -1.2, 0.4];
@@ -88,7 +88,7 @@ pub(crate) fn averages(of: SummaryOf, n: Option<u32>, sd: Option<f64>, means: [f
             build,
             n,
             of,
-            values: BTreeMap::from([(
+            values: Map::from([(
                 "carry".into(),
                 SummaryValue { mean: Some(mean), sd, low: None, high: None },
             )]),

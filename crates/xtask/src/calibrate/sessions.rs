@@ -3,10 +3,10 @@
 use crate::simulate::model::Parameters;
 use crate::simulate::{Effects, MEASURES, Turn, Turns, blocked, in_turns, random, session};
 use fitting::check::{CheckRequest, check};
+use fitting::few::Map;
 use fitting::question::{Question, Stopping, StoppingWord};
 use fitting::report::Report;
 use fitting::session::{Build, Order, Session, Shot, Summary, SummaryOf, SummaryValue};
-use std::collections::BTreeMap;
 
 /// Positions in [`MEASURES`].
 pub(crate) const CARRY: usize = 0;
@@ -123,7 +123,7 @@ pub(crate) fn averages_only(session: &Session) -> Session {
                 build,
                 n: u32::try_from(values.len()).ok(),
                 of: SummaryOf::All,
-                values: BTreeMap::from([(session.measures[0].clone(), value)]),
+                values: Map::from([(session.measures[0].clone(), value)]),
                 line: None,
             }
         })
