@@ -229,13 +229,11 @@ fn hints(random: &mut Random) -> Hints {
         match random.below(7) {
             0 => hints.layout = Some(*random.pick(&layouts)),
             1 => hints.delimiter = Some(*random.pick(&delimiters)),
-            2 => drop(hints.columns.insert(random.below(6), random.pick(&roles).clone())),
-            3 => drop(
-                hints
-                    .units
-                    .insert(random.below(6), (*random.pick(&["m", "km/h", "ft", "in", "x"])).to_owned()),
-            ),
-            4 => drop(hints.lines.insert(u32::try_from(random.below(9)).unwrap_or(0), *random.pick(&lines))),
+            2 => hints.columns.insert(random.below(6), random.pick(&roles).clone()),
+            3 => hints
+                .units
+                .insert(random.below(6), (*random.pick(&["m", "km/h", "ft", "in", "x"])).to_owned()),
+            4 => hints.lines.insert(u32::try_from(random.below(9)).unwrap_or(0), *random.pick(&lines)),
             5 => hints.decimal_mark = Some((*random.pick(&[".", ","])).to_owned()),
             _ => hints.letters_as_digits = Some(true),
         }

@@ -130,6 +130,14 @@ impl<K: Ord, V> Map<K, V> {
         &mut self.0[at].1
     }
 
+    /// Takes a key and its value out.
+    pub fn remove<Q: Ord + ?Sized>(&mut self, key: &Q) -> Option<V>
+    where
+        K: Borrow<Q>,
+    {
+        self.find(key).ok().map(|at| self.0.remove(at).1)
+    }
+
     /// Keeps what `keep` says yes to.
     pub fn retain(&mut self, keep: impl Fn(&K, &V) -> bool) {
         self.0.retain(|(key, value)| keep(key, value));

@@ -8,7 +8,6 @@ use crate::check::MOST_BUILDS;
 use crate::measure::{self, MeasureId, Unit};
 use crate::session::{Build, CustomMeasure, Session, Shot, Summary, SummaryValue};
 use crate::words::{Subject, capital};
-use std::collections::BTreeMap;
 
 /// A measure written by its id; then come the session's own columns in their order, then the trade's codes.
 const BY_ID: usize = 0;
@@ -261,7 +260,7 @@ pub(super) fn read_summaries(input: &mut Reader<'_>, session: &mut Session) -> R
         let n = input.maybe()?;
         let of = *SUMMARIES_OF.get(usize::from(input.byte()?)).ok_or(Broken)?;
         let line = input.maybe()?;
-        let mut values = BTreeMap::new();
+        let mut values = crate::few::Map::default();
         for id in &session.measures {
             let there = input.byte()?;
             if there == 0 {
