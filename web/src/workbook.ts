@@ -6,12 +6,16 @@ export type { Sheet } from "../pkg/straight_answer_workbook.js";
 /** What the worker sends back. */
 export type Opened = { sheets: Sheet[] } | { refusal: Refusal };
 
-/** The sheets of a workbook, or why there are none. A file that no memory holds ends the worker, not the page. */
+/** The largest workbook that is read takes a phone a fraction of this, in milliseconds. */
+const LONGEST_WAIT = 60_000;
+
+/** The sheets of a workbook, or why there are none. A file that no memory or no patience holds ends the worker, not the page. */
 export function openWorkbook(bytes: Uint8Array, name: string): Promise<Opened> {
   const worker = new Worker(new URL("./workbook-worker.ts", import.meta.url), { type: "module" });
   return new Promise<Opened>((resolve) => {
     worker.onmessage = ({ data }: MessageEvent<Opened>) => resolve(data);
     worker.onerror = () => resolve({ refusal: failed(name) });
+    setTimeout(() => resolve({ refusal: failed(name) }), LONGEST_WAIT);
     worker.postMessage(bytes, [bytes.buffer]);
   }).finally(() => worker.terminate());
 }

@@ -2,8 +2,9 @@
 
 use crate::cell;
 use calamine::{Data, Ods, OdsError, Reader, Xlsx, XlsxError};
+use quick_xml::events::Event;
 use serde::Serialize;
-use std::io::{Cursor, Read};
+use std::io::{BufRead, BufReader, Cursor, Read};
 use zip::ZipArchive;
 
 /// Largest file, in bytes: a season of shots is a few hundred thousand.
@@ -123,7 +124,31 @@ fn format(bytes: &[u8], most_unpacked: u64) -> Result<Format, Refusal> {
         let unpacked = std::io::copy(&mut file.take(left), &mut std::io::sink()).map_err(|_| BROKEN)?;
         left = left.checked_sub(unpacked).filter(|left| *left > 0).ok_or(TOO_LARGE)?;
     }
+    if matches!(found, Format::Ods) {
+        let content = archive.by_name("content.xml").map_err(|_| BROKEN)?;
+        if !is_whole(BufReader::new(content)) {
+            return Err(BROKEN);
+        }
+    }
     Ok(found)
+}
+
+/// Whether every element that begins also ends. Calamine looks for the end of a table until it finds it.
+fn is_whole(content: impl BufRead) -> bool {
+    let mut reader = quick_xml::Reader::from_reader(content);
+    let mut buffer = Vec::new();
+    let mut open = 0_usize;
+    loop {
+        match reader.read_event_into(&mut buffer) {
+            Ok(Event::Start(_)) => open += 1,
+            Ok(Event::End(_)) if open == 0 => return false,
+            Ok(Event::End(_)) => open -= 1,
+            Ok(Event::Eof) => return open == 0,
+            Ok(_) => {}
+            Err(_) => return false,
+        }
+        buffer.clear();
+    }
 }
 
 fn of_xlsx(bytes: Vec<u8>) -> Result<Vec<Sheet>, Refusal> {
@@ -233,6 +258,15 @@ mod tests {
         let bytes = std::fs::read(path).unwrap();
         assert!(format(&bytes, MOST_UNPACKED).is_ok());
         assert_eq!(format(&bytes, 2000).err(), Some(TOO_LARGE));
+    }
+
+    #[test]
+    fn a_document_that_ends_too_early_is_not_whole() {
+        let whole = "<a><b x='1'/><c>d &amp; e</c></a>";
+        assert!(is_whole(whole.as_bytes()));
+        for broken in ["<a><b>", "<a></b></a>", "</a>", "<a", "<a><b></a></b>"] {
+            assert!(!is_whole(broken.as_bytes()), "{broken}");
+        }
     }
 
     #[test]

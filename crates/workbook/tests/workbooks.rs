@@ -1,8 +1,11 @@
 //! Workbooks made by general-purpose libraries, see `tests/workbooks/make.py`; and files that are none.
 
 use std::fs;
+use std::io::{Cursor, Read, Write};
 use std::path::Path;
 use straight_answer_workbook::{LARGEST_FILE, Sheet, sheets};
+use zip::write::SimpleFileOptions;
+use zip::{CompressionMethod, ZipArchive, ZipWriter};
 
 fn bytes(name: &str) -> Vec<u8> {
     let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../tests/workbooks");
@@ -85,6 +88,46 @@ fn a_damaged_workbook_is_refused_and_never_panics() {
         for at in (0..whole.len()).step_by(31) {
             let mut hurt = whole.clone();
             hurt[at] ^= 0x55;
+            let _ = sheets(hurt);
+        }
+    }
+}
+
+/// A workbook packed anew with one of its parts changed.
+fn with_part_changed(name: &str, part: &str, change: impl FnOnce(&mut Vec<u8>)) -> Vec<u8> {
+    let mut archive = ZipArchive::new(Cursor::new(bytes(name))).expect("a workbook");
+    let mut changed = Vec::new();
+    archive.by_name(part).and_then(|mut file| Ok(file.read_to_end(&mut changed)?)).expect("the part");
+    change(&mut changed);
+    let mut writer = ZipWriter::new(Cursor::new(Vec::new()));
+    for at in 0..archive.len() {
+        let file = archive.by_index_raw(at).expect("a part");
+        if file.name().is_ok_and(|name| name != part) {
+            writer.raw_copy_file(file).expect("a copy");
+        }
+    }
+    let stored = SimpleFileOptions::default().compression_method(CompressionMethod::Stored);
+    writer.start_file(part, stored).expect("a new part");
+    writer.write_all(&changed).expect("its bytes");
+    writer.finish().expect("a packed file").into_inner()
+}
+
+#[test]
+fn a_part_that_ends_too_early_is_refused_and_never_waited_for() {
+    for (name, part) in [("open_document.ods", "content.xml"), ("one_sheet.xlsx", "xl/worksheets/sheet1.xml")]
+    {
+        let whole = with_part_changed(name, part, |_| {});
+        assert_eq!(sheets(whole).map(|all| all[0].rows >= 25), Ok(true));
+        for eighths in 1..8 {
+            let cut = with_part_changed(name, part, |xml| xml.truncate(xml.len() * eighths / 8));
+            assert_eq!(refused(cut), "broken", "{name}, {eighths} eighths of {part}");
+        }
+        for at in (0..2000).step_by(23) {
+            let hurt = with_part_changed(name, part, |xml| {
+                if let Some(byte) = xml.get_mut(at) {
+                    *byte = b'9';
+                }
+            });
             let _ = sheets(hurt);
         }
     }

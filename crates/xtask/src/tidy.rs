@@ -35,7 +35,10 @@ const ALLOWED_EDGES: [(&str, &[&str]); 6] = [
     ("flight", &["libm"]),
     ("fitting", &["stats", "flight", "csv", "serde"]),
     ("straight-answer", &["fitting", "serde", "serde-wasm-bindgen", "wasm-bindgen", "js-sys", "web-sys"]),
-    ("straight-answer-workbook", &["calamine", "zip", "serde", "serde-wasm-bindgen", "wasm-bindgen"]),
+    (
+        "straight-answer-workbook",
+        &["calamine", "quick-xml", "zip", "serde", "serde-wasm-bindgen", "wasm-bindgen"],
+    ),
     ("straight-answer-flight", &["fitting", "serde", "serde-wasm-bindgen", "wasm-bindgen"]),
 ];
 
