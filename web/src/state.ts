@@ -210,7 +210,7 @@ function afterHint(state: State, { order, ...hints }: Hints, at: number): State 
 }
 
 function afterReading(state: State, { results, session }: { results: readonly ReadResult[]; session: Session }): State {
-  const given = state.given.map((one, at) => ({ ...one, result: results[at] ?? null }));
+  const given = state.given.map((one, at) => ({ ...one, result: results[at] ?? null, shown: results[at] ?? null }));
   const empty = given.length > 1 ? given.map(nothingIn).find((refusal) => refusal !== null) : undefined;
   if (empty) {
     const kept = given.filter((one) => nothingIn(one) === null);

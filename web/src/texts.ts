@@ -24,6 +24,8 @@ export interface Given {
   /** The club that shots without one were given to, until the golfer says which it was. */
   assumed: string | null;
   result: ReadResult | null;
+  /** What stands on the page until it is read again. */
+  shown: ReadResult | null;
 }
 
 /** Sheets of a workbook, from which the golfer chooses. */
@@ -47,7 +49,7 @@ export function withMore(before: readonly Given[], more: readonly NewText[]): Gi
   for (const { source, hints = {} } of more) {
     const assumed = all.length === 0 && more.length === 1 ? null : freeName(all, source);
     const isSaid = more.length > 1 && assumed !== null && !isNumbered(assumed);
-    all.push({ source, hints: isSaid ? { build: assumed, ...hints } : hints, assumed, result: null });
+    all.push({ source, hints: isSaid ? { build: assumed, ...hints } : hints, assumed, result: null, shown: null });
   }
   return all;
 }

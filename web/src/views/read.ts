@@ -50,7 +50,7 @@ const openAgain = ({ source: { kind } }: Given, at: number, actions: Actions): T
 
 /** Of several texts each opens by itself; one that needs a look stands open. */
 function oneOfSeveral(state: State, one: Given, at: number, session: Session, actions: Actions): TemplateResult {
-  const { source, result } = one;
+  const { source, shown: result } = one;
   const needsLook = result !== null && (result.problems.length > 0 || result.reading.columns.some(({ sure }) => !sure));
   return html`
     <details class="text" ?open=${needsLook}>
@@ -67,7 +67,7 @@ function oneOfSeveral(state: State, one: Given, at: number, session: Session, ac
 
 /** How one text was understood. */
 function text(state: State, given: Given, at: number, session: Session, actions: Actions): TemplateResult | typeof nothing {
-  const { result } = given;
+  const result = given.shown;
   if (!result) return nothing;
   const { reading } = result;
   // Where every column was chosen before it was typed there is nothing to correct.
