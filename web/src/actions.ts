@@ -1,5 +1,5 @@
 /** What a view may ask the page to do. Views call these and send nothing else. */
-import type { Hints, Luck, LuckRequest, ReadResult } from "./engine.js";
+import type { Hints, Luck, LuckRequest, ReadResult, Session, Shared, ShareRequest } from "./engine.js";
 import type { Example } from "./examples.js";
 import type { Entry, QuestionPatch } from "./state.js";
 import type { NewText } from "./texts.js";
@@ -29,7 +29,11 @@ export interface Actions {
   leaveOut: (shot: number, reason: string | null) => void;
   showMoreShots: () => void;
   startAgain: () => void;
+  /** Back to how the sender of the link asked. */
+  asSent: () => void;
   /** Asks the core directly: what it shows belongs to its own part and changes nothing else on the page. */
   luck: (request: LuckRequest) => Promise<Luck>;
   read: (text: string, hints: Hints) => Promise<ReadResult>;
+  share: (request: ShareRequest) => Promise<Shared>;
+  writeCsv: (session: Session) => Promise<string>;
 }

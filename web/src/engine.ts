@@ -6,7 +6,7 @@
  * else is asked for; both are built from the same source and give the same results.
  */
 import init, * as first from "../pkg/straight_answer_first.js";
-import type { CheckRequest, Hints, Luck, LuckRequest, Measure, Order, ReadResult, Report, Session } from "../pkg/straight_answer.js";
+import type { CheckRequest, Hints, Luck, LuckRequest, Measure, Order, ReadResult, Report, Session, Shared, ShareRequest, Unpacked } from "../pkg/straight_answer.js";
 import { asking } from "./refusal.js";
 
 export { Refused, asRefusal } from "./refusal.js";
@@ -26,6 +26,7 @@ export type {
   Layout,
   LineIs,
   LineReading,
+  LinkNotice,
   Luck,
   LuckRequest,
   Measure,
@@ -42,11 +43,15 @@ export type {
   Role,
   RowCounts,
   Session,
+  Shared,
+  ShareRequest,
   Shot,
   Showing,
   Stopping,
   TextbookTest,
   TrustFinding,
+  Unpacked,
+  View,
 } from "../pkg/straight_answer.js";
 
 /** What the page asks of the core; a worker answers to the same interface (see `remote.ts`). */
@@ -61,6 +66,12 @@ export interface Engine {
   check(request: CheckRequest): Promise<Report>;
   /** Shows how far luck reaches on a session's own shots. */
   luck(request: LuckRequest): Promise<Luck>;
+  /** What a link holds; anything else is refused. */
+  unpack(link: string): Promise<Unpacked>;
+  /** The answer made ready to give away: link, words, lines of a card, the report as a file. */
+  share(request: ShareRequest): Promise<Shared>;
+  /** The session as the tool's own CSV, which reads back identical. */
+  writeCsv(session: Session): Promise<string>;
 }
 
 type Complete = typeof import("../pkg/straight_answer.js");
@@ -91,6 +102,9 @@ export async function openLocal(): Promise<Engine> {
     join: async (sessions, order) => asking(async () => (await complete()).join([...sessions], order)),
     check: async (request) => asking(async () => first.check(request)),
     luck: async (request) => asking(async () => (await complete()).luck(request)),
+    unpack: async (link) => asking(async () => (await complete()).unpack(link)),
+    share: async (request) => asking(async () => (await complete()).share(request)),
+    writeCsv: async (session) => asking(async () => (await complete()).write_csv(session)),
   };
 }
 

@@ -8,6 +8,7 @@ import "./styles/counts.css";
 import "./styles/answer.css";
 import "./styles/picture.css";
 import "./styles/trust.css";
+import "./styles/sent.css";
 import "./styles/wide.css";
 import "./styles/print.css";
 import { StraightAnswerPage } from "./page.js";

@@ -8,6 +8,7 @@ import type { Actions } from "./actions.js";
 import { asRefusal, type Engine, type Question } from "./engine.js";
 import { exampleIn, type Example } from "./examples.js";
 import { take } from "./intake.js";
+import { isLink } from "./link.js";
 import { reduce, start, type AnswerPlace, type Message, type State } from "./state.js";
 import { textsOf, type NewText } from "./texts.js";
 import { page } from "./views/page.js";
@@ -21,7 +22,7 @@ export class StraightAnswerPage extends LitElement {
   engine!: Promise<Engine>;
   #state: State = start;
   /** Where to go once the answer stands: an example opened by its address shows the answer first. */
-  #goTo: "answer" | "shots" | null = null;
+  #goTo: "answer" | "shots" | "sent" | null = null;
   #watch: IntersectionObserver | null = null;
   #watched: Element | null = null;
 
@@ -44,7 +45,10 @@ export class StraightAnswerPage extends LitElement {
     leaveOut: (shot, reason) => this.#dispatch({ type: "left_out", shot, reason }),
     showMoreShots: () => this.#dispatch({ type: "more_shots" }),
     startAgain: () => this.#startAgain(),
+    asSent: () => this.#dispatch({ type: "as_sent" }),
     luck: async (request) => (await this.engine).luck(request),
+    share: async (request) => (await this.engine).share(request),
+    writeCsv: async (session) => (await this.engine).writeCsv(session),
     read: async (text, hints) => (await this.engine).read(text, hints),
   };
 
@@ -182,10 +186,25 @@ export class StraightAnswerPage extends LitElement {
   #openFromAddress(): void {
     const example = exampleIn(location.hash);
     if (example) void this.#openExample(example, "answer");
+    else if (isLink(location.hash)) void this.#openLink(location.hash);
+  }
+
+  /** The link's shots come in as a text that reads back as they were: all that can be done with a text can be done with them. */
+  async #openLink(link: string): Promise<void> {
+    try {
+      const engine = await this.engine;
+      const { session, ...sent } = await engine.unpack(link);
+      const text = await engine.writeCsv(session);
+      this.#goTo = "sent";
+      this.#dispatch({ type: "link_opened", text: { source: { kind: "link", name: "The link", text } }, sent });
+    } catch (thrown) {
+      this.#dispatch({ type: "started_again" });
+      this.#dispatch({ type: "file_refused", refusal: { ...asRefusal(thrown), place: "" } });
+    }
   }
 
   #startAgain(): void {
-    if (exampleIn(location.hash)) history.replaceState(null, "", location.pathname + location.search);
+    if (exampleIn(location.hash) || isLink(location.hash)) history.replaceState(null, "", location.pathname + location.search);
     this.#dispatch({ type: "started_again" });
     void this.updateComplete.then(() => this.#show("shots"));
   }

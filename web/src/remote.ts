@@ -16,6 +16,9 @@ export function openRemote(port: Port): Engine {
     join: (sessions, order) => call("join", sessions, order),
     check: (request) => call("check", request),
     luck: (request) => call("luck", request),
+    unpack: (link) => call("unpack", link),
+    share: (request) => call("share", request),
+    writeCsv: (session) => call("writeCsv", session),
   };
 }
 
@@ -34,5 +37,8 @@ export async function openEngine(startWorker: () => Port): Promise<Engine> {
     },
     check: (request) => engineFor(request.session).check(request),
     luck: (request) => engineFor(request.session).luck(request),
+    unpack: local.unpack,
+    share: (request) => engineFor(request.session).share(request),
+    writeCsv: (session) => engineFor(session).writeCsv(session),
   };
 }

@@ -4,7 +4,7 @@
  * What has to be computed next stands in `wants`; `page.ts` does it and sends the outcome back with
  * the `turn` it was asked in, so that an outcome overtaken by a newer wish is dropped.
  */
-import type { Hints, Measure, Order, Question, ReadResult, Refusal, Report, Session, Shot } from "./engine.js";
+import type { Hints, Measure, Order, Question, ReadResult, Refusal, Report, Session, Shot, Unpacked } from "./engine.js";
 import { isSpread } from "./margin.js";
 import { openingQuestion, settled } from "./question.js";
 import { again, nothingIn, renamed, withMore, type Given, type NewText, type Workbook } from "./texts.js";
@@ -25,6 +25,9 @@ interface Seen {
 export type Entry =
   | { kind: "grid" | "averages"; at: number | null }
   | { kind: "sheets"; workbook: Workbook; adding: boolean };
+
+/** What came with a link: how its sender asked, and what is worth knowing of it. */
+export type Sent = Pick<Unpacked, "question" | "view" | "notices">;
 
 interface Joined {
   session: Session;
@@ -49,6 +52,8 @@ export interface State {
   unfinished: Readonly<Record<string, unknown>>;
   past: readonly Past[];
   question: Question | null;
+  /** What came with the link that the shots came in. */
+  sent: Sent | null;
   report: Report | null;
   /** Why the last request was refused or failed; what was there before stays. */
   trouble: Refusal | null;
@@ -70,6 +75,8 @@ export interface State {
 export type Message =
   | { type: "opened"; measures: readonly Measure[] }
   | { type: "texts_given"; texts: readonly NewText[]; question?: Partial<Question> | undefined }
+  | { type: "link_opened"; text: NewText; sent: Sent }
+  | { type: "as_sent" }
   | { type: "texts_added"; texts: readonly NewText[] }
   | { type: "text_replaced"; at: number; text: NewText }
   | { type: "text_removed"; at: number }
@@ -105,6 +112,7 @@ export const start: State = {
   unfinished: {},
   past: [],
   question: null,
+  sent: null,
   report: null,
   trouble: null,
   notAdded: null,
@@ -133,6 +141,10 @@ function step(state: State, message: Message): State {
         question: message.question ? openingQuestion(message.question) : null,
         ...wish(state, "read"),
       };
+    case "link_opened":
+      return { ...step(state, { type: "texts_given", texts: [message.text] }), question: message.sent.question, sent: message.sent };
+    case "as_sent":
+      return state.sent ? { ...state, question: state.sent.question, setAside: {}, ...wish(state, "read") } : state;
     case "texts_added":
       return withTexts(remembered(state, "added shots"), withMore(state.given, message.texts));
     case "text_replaced":

@@ -4,7 +4,7 @@ import type { Sheet } from "./workbook.js";
 
 /** Where a text came from. */
 export interface Source {
-  kind: "pasted" | "file" | "example" | "typed" | "averages";
+  kind: "pasted" | "file" | "example" | "typed" | "averages" | "link";
   name: string;
   text: string;
   /** What was typed into the grid or the form, for opening it again. */

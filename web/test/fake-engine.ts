@@ -85,6 +85,9 @@ export function fakeEngine(): Engine & { calls: string[] } {
       calls.push(`check ${shots.length}`);
       return report();
     },
+    unpack: () => Promise.reject(new Error("not asked for in these tests")),
+    share: () => Promise.reject(new Error("not asked for in these tests")),
+    writeCsv: () => Promise.resolve(""),
     luck: ({ shown }) => {
       calls.push(`luck ${shown ?? "open"}`);
       return Promise.reject(new Refused({ kind: "one_build", place: "session.builds", message: "m", remedy: "r" }));

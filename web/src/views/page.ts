@@ -11,6 +11,8 @@ import { give } from "./give.js";
 import { luckDoor } from "./luck-door.js";
 import { part } from "./pieces.js";
 import { read } from "./read.js";
+import { sent } from "./sent.js";
+import { shareDoor } from "./share-door.js";
 import { shots } from "./shots.js";
 import { trust } from "./trust.js";
 
@@ -22,6 +24,7 @@ export function page(state: State, actions: Actions): TemplateResult {
   const { session } = state.read;
   const comparable = session.builds.length > 1;
   return html`
+    ${state.sent ? sent(state, state.sent, session, actions) : nothing}
     <div class="parts">
       <div class="said">
         ${state.entry ? entry(state, state.entry, actions) : read(state, session, actions)}
@@ -36,6 +39,7 @@ export function page(state: State, actions: Actions): TemplateResult {
             ) : nothing}
         ${comparable && state.question && state.report ? luckDoor(session, state.question, state.measures, actions) : nothing}
         ${state.report ? flightDoors(session, state.report) : nothing}
+        ${state.question && state.report ? shareDoor(session, state.question, state.measures, actions) : nothing}
       </div>
     </div>
     ${state.report && !state.entry && state.answerIs === "below" ? html`<a class="see-answer" href="#answer">See the answer</a>` : nothing}

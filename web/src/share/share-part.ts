@@ -1,0 +1,178 @@
+/**
+ * Part 10, open: makes link, words, card and files of the session and its answer, and hands them to the device.
+ *
+ * Loaded when its door is opened (`views/share-door.ts`). Nothing leaves the device but by the golfer's own hand.
+ */
+import "../styles/share.css";
+import { LitElement, type PropertyValues, type TemplateResult } from "lit";
+import { asRefusal, type Measure, type Question, type Refusal, type Session, type Shared, type ShareRequest } from "../engine.js";
+import { measureView } from "../format.js";
+import { withoutNames } from "../link.js";
+import { card } from "./card.js";
+import { colors, type Scheme } from "./colors.js";
+import { copy, openShareSheet, save } from "./hand-over.js";
+import { shareView, type Style } from "./share-view.js";
+
+export class StraightAnswerShare extends LitElement {
+  static override properties = {
+    session: { attribute: false },
+    question: { attribute: false },
+    measures: { attribute: false },
+    ask: { attribute: false },
+    writeCsv: { attribute: false },
+  };
+  declare session: Session;
+  declare question: Question;
+  declare measures: readonly Measure[];
+  declare ask: (request: ShareRequest) => Promise<Shared>;
+  declare writeCsv: (session: Session) => Promise<string>;
+
+  #blank = false;
+  #note = "";
+  #style: Style = "plain";
+  #scheme: Scheme = matchMedia("(prefers-color-scheme: dark)").matches ? "dark" : "light";
+  #shared: Shared | null = null;
+  #trouble: Refusal | null = null;
+  #picture: { address: string; blob: Blob; coded: boolean } | null = null;
+  #done = "";
+  #turn = 0;
+  #stale = true;
+  readonly #toggled = (): void => this.requestUpdate();
+
+  protected override createRenderRoot(): HTMLElement {
+    this.replaceChildren();
+    return this;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.closest("details")?.addEventListener("toggle", this.#toggled);
+  }
+
+  override disconnectedCallback(): void {
+    this.closest("details")?.removeEventListener("toggle", this.#toggled);
+    this.#forgetPicture();
+    super.disconnectedCallback();
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    if (changed.has("session") || changed.has("question")) this.#stale = true;
+    if (this.#stale && this.closest("details")?.open) void this.#refresh();
+  }
+
+  override render(): TemplateResult {
+    return shareView(
+      {
+        shared: this.#shared,
+        trouble: this.#trouble,
+        blank: this.#blank,
+        note: this.#note,
+        style: this.#style,
+        scheme: this.#scheme,
+        picture: this.#picture,
+        done: this.#done,
+      },
+      {
+        blankNames: (blank) => this.#change(() => (this.#blank = blank)),
+        addNote: (note) => this.#change(() => (this.#note = note)),
+        choose: (style) => this.#redraw(() => (this.#style = style)),
+        show: (scheme) => this.#redraw(() => (this.#scheme = scheme), true),
+        copy: (what, text) => void this.#copy(what, text),
+        share: (data) => void this.#share(data),
+        savePicture: () => this.#picture && save(this.#file("png"), this.#picture.blob),
+        saveCsv: () => void this.#saveCsv(),
+        saveReport: () => this.#saveReport(),
+        print: () => window.print(),
+      },
+    );
+  }
+
+  #change(apply: () => void): void {
+    apply();
+    this.#stale = true;
+    this.requestUpdate();
+  }
+
+  #redraw(apply: () => void, picture = false): void {
+    apply();
+    if (picture) void this.#draw(this.#turn);
+    this.requestUpdate();
+  }
+
+  /** The session as it is given away. */
+  get #given(): Session {
+    return this.#blank ? withoutNames(this.session) : this.session;
+  }
+
+  /** Asks the core; an outcome overtaken by a newer wish is dropped. */
+  async #refresh(): Promise<void> {
+    this.#stale = false;
+    const turn = ++this.#turn;
+    const view = this.#note.trim() === "" ? {} : { note: this.#note.trim() };
+    try {
+      const address = new URL("./", location.href).href;
+      const shared = await this.ask({ session: this.#given, question: this.question, view, address });
+      if (turn !== this.#turn) return;
+      this.#settle(shared, null);
+      await this.#draw(turn);
+    } catch (thrown) {
+      if (turn === this.#turn) this.#settle(null, asRefusal(thrown));
+    }
+  }
+
+  #settle(shared: Shared | null, trouble: Refusal | null): void {
+    this.#shared = shared;
+    this.#trouble = trouble;
+    this.#done = "";
+    this.requestUpdate();
+  }
+
+  /** Draws the card; what draws the code is loaded with the first one. */
+  async #draw(turn: number): Promise<void> {
+    const shared = this.#shared;
+    if (!shared) return;
+    const { code } = await import("./code.js");
+    const rows = shared.link === null ? null : code(shared.link);
+    const measure = measureView(shared.file.question.measure, this.measures, this.session);
+    const date = new Date().toLocaleDateString("en", { year: "numeric", month: "long", day: "numeric" });
+    const blob = await card({ shared, measure, date, code: rows, colors: colors(this.#scheme) });
+    if (turn !== this.#turn) return;
+    this.#forgetPicture();
+    this.#picture = { address: URL.createObjectURL(blob), blob, coded: rows !== null };
+    this.requestUpdate();
+  }
+
+  #forgetPicture(): void {
+    if (this.#picture) URL.revokeObjectURL(this.#picture.address);
+    this.#picture = null;
+  }
+
+  async #copy(what: string, text: string): Promise<void> {
+    const copied = await copy(text);
+    this.#done = copied ? `${what} copied.` : `The browser did not let it be copied. Mark the text and copy it by hand.`;
+    this.requestUpdate();
+  }
+
+  async #share(data: ShareData): Promise<void> {
+    try {
+      await openShareSheet(data);
+    } catch {
+      this.#done = "The device did not take it. Copy it instead.";
+      this.requestUpdate();
+    }
+  }
+
+  async #saveCsv(): Promise<void> {
+    save(this.#file("csv"), new Blob([await this.writeCsv(this.#given)], { type: "text/csv" }));
+  }
+
+  #saveReport(): void {
+    if (this.#shared) save(this.#file("json"), new Blob([JSON.stringify(this.#shared.file, null, 2)], { type: "application/json" }));
+  }
+
+  #file(ending: string): string {
+    return `straight-answer-${new Date().toISOString().slice(0, 10)}.${ending}`;
+  }
+}
+
+customElements.define("straight-answer-share", StraightAnswerShare);

@@ -1,0 +1,53 @@
+/** A session that came by a link: the sender's settings, the reader's own, and back. */
+import { describe, expect, test } from "vitest";
+import type { Question } from "../src/engine.js";
+import { isChanged, isLink, withoutNames } from "../src/link.js";
+import { reduce, start, type Message, type State } from "../src/state.js";
+import { MEASURES, readResult, report, session } from "./fake-engine.js";
+
+const question: Question = { baseline: 1, measure: "carry", margin: 4, stopping: "fixed" };
+const run = (state: State, ...messages: Message[]): State => messages.reduce(reduce, state);
+const text = { source: { kind: "link", name: "The link", text: "x" } } as const;
+
+function opened(): State {
+  const one = run(start, { type: "opened", measures: MEASURES }, { type: "link_opened", text, sent: { question, view: { note: "Saturday" }, notices: [] } });
+  const of = session(2, 3);
+  const two = run(one, { type: "read", turn: one.turn, results: [readResult(of)], session: of });
+  return run(two, { type: "answered", turn: two.turn, report: report() });
+}
+
+describe("a link", () => {
+  test("is told from an example and from a part of the page", () => {
+    expect(["#1.AQY", "1.AQY", "#12.x"].map(isLink)).toEqual([true, true, true]);
+    expect(["", "#answer", "#example=fair", "#1.", "#v1.AQY"].map(isLink)).toEqual([false, false, false, false, false]);
+  });
+
+  test("asks as its sender did", () => {
+    const state = opened();
+    expect(state.question).toEqual(question);
+    expect(state.sent?.view.note).toBe("Saturday");
+    expect(isChanged(state)).toBe(false);
+  });
+
+  test("lets the reader ask anew, and go back to how it was sent", () => {
+    const changed = run(opened(), { type: "asked", patch: { margin: 9 } }, { type: "left_out", shot: 0, reason: "mishit" });
+    expect(isChanged(changed)).toBe(true);
+    expect(changed.sent?.question).toEqual(question);
+    const back = run(changed, { type: "as_sent" });
+    expect(back.question).toEqual(question);
+    expect(back.wants).toBe("read");
+    expect(isChanged(back)).toBe(false);
+  });
+
+  test("is forgotten with its shots", () => {
+    expect(run(opened(), { type: "texts_given", texts: [text] }).sent).toBeNull();
+    expect(run(opened(), { type: "started_again" }).sent).toBeNull();
+  });
+});
+
+test("names left out become letters, and nothing else changes", () => {
+  const named = session(28, 1);
+  const blank = withoutNames(named);
+  expect(blank.builds.map(({ name }) => name)).toEqual(expect.arrayContaining(["Club A", "Club Z", "Club AA", "Club AB"]));
+  expect({ ...blank, builds: [] }).toEqual({ ...named, builds: [] });
+});
