@@ -2,6 +2,8 @@
  * What rests on the flight model, behind one asynchronous interface: a package and a worker of their own, both loaded
  * when the first part that needs them is opened. The worker keeps the page awake: a split takes a phone a moment.
  */
+import { startWorker } from "./trusted.js";
+import address from "./flights-worker.ts?worker&url";
 import type {
   AirRequest,
   Cause,
@@ -60,7 +62,7 @@ export function flights(): Flights {
 }
 
 function open(): Flights {
-  const call = caller(new Worker(new URL("./flights-worker.ts", import.meta.url), { type: "module" }));
+  const call = caller(startWorker(address));
   return {
     landing: (request) => call("landing", request),
     cause: (request) => call("cause", request),

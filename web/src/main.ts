@@ -13,8 +13,10 @@ import "./styles/wide.css";
 import "./styles/print.css";
 import { StraightAnswerPage } from "./page.js";
 import { openEngine } from "./remote.js";
+import { startWorker } from "./trusted.js";
+import address from "./worker.ts?worker&url";
 
-const engine = openEngine(() => new Worker(new URL("./worker.ts", import.meta.url), { type: "module" }));
+const engine = openEngine(() => startWorker(address));
 
 customElements.define(
   "straight-answer-page",

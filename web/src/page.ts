@@ -20,6 +20,10 @@ const SEEN = 0.5;
 export class StraightAnswerPage extends LitElement {
   /** Set before the element is put into the document. */
   engine!: Promise<Engine>;
+  /** What is asked before the golfer has said anything; a host page may set it. */
+  opening: Partial<Question> = {};
+  /** Inside somebody else's page nothing moves, and the keyboard stays where it is, until the visitor does something. */
+  quiet = false;
   #state: State = start;
   /** Where to go once the answer stands: an example opened by its address shows the answer first. */
   #goTo: "answer" | "shots" | "sent" | null = null;
@@ -86,10 +90,18 @@ export class StraightAnswerPage extends LitElement {
     this.#openFromAddress();
   }
 
+  /** Takes texts in, in the place of what is there: for whoever holds this element. */
+  open(texts: readonly NewText[]): void {
+    this.#give(texts);
+  }
+
   #dispatch(message: Message): void {
     const before = this.#state;
     this.#state = reduce(before, message);
     this.requestUpdate();
+    const { report, trouble } = this.#state;
+    if (report && report !== before.report) this.dispatchEvent(new CustomEvent("answered", { detail: report }));
+    if (trouble && trouble !== before.trouble) this.dispatchEvent(new CustomEvent("refused", { detail: trouble.message }));
     if (this.#state.wants && this.#state.turn !== before.turn) void this.#work(this.#state);
   }
 
@@ -115,7 +127,7 @@ export class StraightAnswerPage extends LitElement {
     }
     this.#goTo ??= "shots";
     if (adding && this.#state.given.length > 0) this.#dispatch({ type: "texts_added", texts });
-    else this.#dispatch({ type: "texts_given", texts, question });
+    else this.#dispatch({ type: "texts_given", texts, question: question ?? (Object.keys(this.opening).length > 0 ? this.opening : undefined) });
   }
 
   #giveText(text: string, adding?: boolean): void {
@@ -250,6 +262,7 @@ export class StraightAnswerPage extends LitElement {
 
   /** Puts a part on the screen and the keyboard there. */
   #show(id: string): void {
+    if (this.quiet && !navigator.userActivation?.hasBeenActive) return;
     const section = this.querySelector(`#${id}`);
     section?.scrollIntoView({ block: "start" });
     this.querySelector<HTMLElement>(`#${id}-title`)?.focus({ preventScroll: true });

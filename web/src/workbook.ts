@@ -1,4 +1,6 @@
 /** Workbooks, opened in a worker of their own with a package of their own: both come when such a file does, and go after it. */
+import { startWorker } from "./trusted.js";
+import address from "./workbook-worker.ts?worker&url";
 import type { Refusal, Sheet } from "../pkg/straight_answer_workbook.js";
 
 export type { Sheet } from "../pkg/straight_answer_workbook.js";
@@ -11,7 +13,7 @@ const LONGEST_WAIT = 60_000;
 
 /** The sheets of a workbook, or why there are none. A file that no memory or no patience holds ends the worker, not the page. */
 export function openWorkbook(bytes: Uint8Array, name: string): Promise<Opened> {
-  const worker = new Worker(new URL("./workbook-worker.ts", import.meta.url), { type: "module" });
+  const worker = startWorker(address);
   return new Promise<Opened>((resolve) => {
     worker.onmessage = ({ data }: MessageEvent<Opened>) => resolve(data);
     worker.onerror = () => resolve({ refusal: failed(name) });

@@ -34,7 +34,7 @@ pub(crate) fn site() -> Result<()> {
     install_web_packages()?;
     add_wasm_target()?;
     PACKAGES.iter().try_for_each(package)?;
-    fs::write(root().join("web/pkg/package.json"), manifest())?;
+    describe_package()?;
     run(&mut npm(&["run", "--silent", "build"])?)?;
     if !root().join("dist/index.html").is_file() {
         bail!("the web build left no dist/index.html");
@@ -141,17 +141,35 @@ fn wasm_opt(from: &Path, to: &Path, passes: &[&str]) -> Result<()> {
     run(command.args(passes).arg("--output").arg(to).arg(from))
 }
 
-/// Makes Node and bundlers read the generated script as a module.
+/// What makes the generated files a package for `npm pack`: manifest, words and licenses.
+fn describe_package() -> Result<()> {
+    let folder = root().join("web/pkg");
+    fs::write(folder.join("package.json"), manifest())?;
+    let copies = [
+        ("web/package-readme.md", "README.md"),
+        ("LICENSE-MIT", "LICENSE-MIT"),
+        ("LICENSE-APACHE", "LICENSE-APACHE"),
+    ];
+    for (from, to) in copies {
+        fs::copy(root().join(from), folder.join(to)).with_context(|| from.to_owned())?;
+    }
+    Ok(())
+}
+
+/// Makes Node and bundlers read the generated scripts as modules.
 fn manifest() -> String {
     let [Package { name, .. }, ..] = PACKAGES;
     format!(
         r#"{{
   "name": "straight-answer",
   "version": "{}",
+  "description": "Whether two golf clubs really perform differently, or the session was too small to say.",
   "license": "MIT OR Apache-2.0",
   "type": "module",
   "main": "{name}.js",
   "types": "{name}.d.ts",
+  "exports": {{ ".": {{ "types": "./{name}.d.ts", "default": "./{name}.js" }}, "./*": "./*" }},
+  "files": ["*.js", "*.d.ts", "*.wasm", "LICENSE-*"],
   "sideEffects": false
 }}
 "#,

@@ -2,6 +2,7 @@
 //!
 //! Assumes rustup, Node 20 or newer with npm, and git; fetches the rest or says what is missing.
 
+mod audit;
 mod bench;
 mod browser;
 mod build;
@@ -25,7 +26,7 @@ cargo xtask COMMAND
   build              write the finished static site to dist/
   test [STEP ...]    run every test, or only the named steps (`test --list` names them)
   check              the steps that need no test run: format, lints, types, tidy, build, sizes
-  types              rewrite crates/wasm/types.d.ts from the Rust structs
+  types              rewrite crates/wasm/types.d.ts from the Rust structs, and the report's JSON Schema from it
   bench              time check and read in wasm and natively
   demo               write the invented sessions in demo/ anew, from their seeds
   simulate [...]     moments of many invented sessions (--level none|mild|typical|strong,

@@ -1,7 +1,7 @@
 //! The steps that `check` and `test` are made of, in their order; what fails does not hide the rest.
 
 use crate::shell::{cargo, npm, program, root, run};
-use crate::{browser, build, sizes, tidy, types};
+use crate::{audit, browser, build, sizes, tidy, types};
 use anyhow::{Result, bail};
 use std::time::Instant;
 
@@ -28,13 +28,14 @@ const fn built(step: Step) -> Step {
     Step { needs_build: true, ..step }
 }
 
-static STEPS: [Step; 13] = [
+static STEPS: [Step; 14] = [
     quick(step("format", "rustfmt has nothing to change", format)),
     quick(step("lints", "clippy without a warning, native", lints)),
     quick(step("lints-wasm", "clippy without a warning, wasm32", lints_wasm)),
     quick(step("types", "types.d.ts is that of the structs", types::check)),
     quick(step("tidy", "shape of the tree and edges between crates", tidy::check)),
     quick(step("docs", "documentation without a warning", docs)),
+    quick(step("audit", "known weaknesses of the packages in the lock files", audit::check)),
     step("rust", "Rust tests of every crate", rust),
     quick(step("build", "the static site in dist/", build::site)),
     quick(built(step("sizes", "download budgets of the first answer", sizes::print_and_check))),

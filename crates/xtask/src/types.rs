@@ -1,6 +1,7 @@
 //! The TypeScript declarations that are generated from the Rust structs and kept in the tree.
 
-use crate::shell::{cargo, output, root};
+use crate::build;
+use crate::shell::{cargo, output, program, root, run};
 use anyhow::{Result, bail};
 use std::fs;
 
@@ -10,7 +11,9 @@ const FILE: &str = "crates/wasm/types.d.ts";
 pub(crate) fn write() -> Result<()> {
     fs::write(root().join(FILE), generated()?)?;
     println!("{FILE} written");
-    Ok(())
+    build::install_web_packages()?;
+    // The schema of the report's file is made from the declarations.
+    run(&mut program("node", &["web/schema.mjs"]))
 }
 
 /// Fails when the declarations in the tree are not those of the structs.

@@ -1,0 +1,21 @@
+/**
+ * The one place where an address becomes a script: the page's policy requires Trusted Types, and this one lets
+ * nothing through but files of the page's own origin.
+ */
+interface Policies {
+  createPolicy(name: string, rules: { createScriptURL: (address: string) => string }): { createScriptURL(address: string): unknown };
+}
+
+const own = (address: string): string => {
+  if (new URL(address, location.href).origin !== location.origin) throw new TypeError("not a script of this page");
+  return address;
+};
+
+const policies = (globalThis as { trustedTypes?: Policies }).trustedTypes;
+const policy = policies?.createPolicy("straight-answer", { createScriptURL: own });
+
+/** A worker from a file of the page. */
+export function startWorker(address: string): Worker {
+  // Browsers without Trusted Types take the address itself.
+  return new Worker((policy?.createScriptURL(address) ?? own(address)) as string, { type: "module" });
+}

@@ -1,0 +1,12 @@
+/** How `embed.js` is built: one classic script under a name that stays, so that a host needs no CORS and no update. */
+import { defineConfig } from "vite";
+
+export default defineConfig({
+  publicDir: false,
+  build: {
+    outDir: "../dist",
+    emptyOutDir: false,
+    target: "es2022",
+    lib: { entry: "src/embed/embed.ts", formats: ["iife"], name: "straightAnswerEmbed", fileName: () => "embed.js" },
+  },
+});
