@@ -29,4 +29,5 @@ function paint(wanted: string): void {
   const { accent, on } = readable(wanted, /^#[0-9a-f]{6}$/i.test(ground) ? ground : "#ffffff");
   style.setProperty("--accent", accent);
   style.setProperty("--on-accent", on);
+  style.setProperty("--accent-soft", `color-mix(in srgb, ${accent} 12%, var(--card))`);
 }
