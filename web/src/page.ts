@@ -22,7 +22,7 @@ export class StraightAnswerPage extends LitElement {
   engine!: Promise<Engine>;
   /** What is asked before the golfer has said anything; a host page may set it. */
   opening: Partial<Question> = {};
-  /** Inside somebody else's page nothing moves, and the keyboard stays where it is, until the visitor does something. */
+  /** Inside somebody else's page nothing moves, and the keyboard stays where it is. */
   quiet = false;
   #state: State = start;
   /** Where to go once the answer stands: an example opened by its address shows the answer first. */
@@ -262,7 +262,7 @@ export class StraightAnswerPage extends LitElement {
 
   /** Puts a part on the screen and the keyboard there. */
   #show(id: string): void {
-    if (this.quiet && !navigator.userActivation?.hasBeenActive) return;
+    if (this.quiet) return;
     const section = this.querySelector(`#${id}`);
     section?.scrollIntoView({ block: "start" });
     this.querySelector<HTMLElement>(`#${id}-title`)?.focus({ preventScroll: true });

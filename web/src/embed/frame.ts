@@ -22,7 +22,9 @@ let height = 0;
 
 look(settings);
 page.opening = settings.opening;
+// Until the visitor does something here, the host's page keeps its place and its keyboard.
 page.quiet = true;
+for (const touched of ["pointerdown", "keydown"]) addEventListener(touched, () => (page.quiet = false), { once: true, capture: true });
 
 page.addEventListener("answered", (event) => {
   report = (event as CustomEvent<Report>).detail;
