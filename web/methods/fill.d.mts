@@ -13,4 +13,17 @@ export interface Row {
   pass: boolean;
 }
 
-export function fill(page: string, content: { sections: string[]; measures: Measure[]; rows: Row[] | null }): string;
+/** A figure of tests/rivals.json. */
+export interface Rival {
+  each: number;
+  method: string;
+  what: string;
+  rate: number;
+  se: number;
+  sessions: number;
+}
+
+export function fill(
+  page: string,
+  content: { sections: string[]; measures: Measure[]; rows: Row[] | null; rivals: Rival[] | null },
+): string;

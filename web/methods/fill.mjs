@@ -6,18 +6,21 @@
 /** @import { Measure } from "../pkg/straight_answer.js" */
 /** @typedef {{ target: number, what: string, measured: number, se: number, sessions: number,
  *    at_least: number | null, at_most: number, pass: boolean }} Row a line of tests/calibration.json */
+/** @typedef {{ each: number, method: string, what: string, rate: number, se: number, sessions: number }} Rival a figure
+ *    of tests/rivals.json */
 
 /**
  * @param {string} page the page with its marks
- * @param {{ sections: string[], measures: Measure[], rows: Row[] | null }} content
+ * @param {{ sections: string[], measures: Measure[], rows: Row[] | null, rivals: Rival[] | null }} content
  */
-export function fill(page, { sections, measures, rows }) {
+export function fill(page, { sections, measures, rows, rivals }) {
   const text = sections.join("\n");
   return page
     .replace("<!-- contents -->", () => contents(text))
     .replace("<!-- sections -->", () => text)
     .replace("<!-- margins -->", () => margins(measures))
     .replace("<!-- measured-summary -->", () => summary(rows))
+    .replace("<!-- rivals -->", () => compared(rivals))
     .replace(/<!-- measured ([\d ]+) -->/g, (_, targets) => measured(rows, targets.split(" ").map(Number)));
 }
 
@@ -55,6 +58,22 @@ function measured(rows, targets) {
   );
   return `<details class="measured"><summary>Measured: ${within} of ${shown.length} within their limits</summary>
     ${table(["Invented sessions, and what was counted", "Measured", "± its standard error", "Limit", "Within"], lines)}</details>`;
+}
+
+/** The answer's method beside others: a line for each method and number of shots, a column for each kind of session. */
+function compared(rivals) {
+  if (!rivals) return `<p class="unmeasured">Not yet measured against other methods.</p>`;
+  const kinds = [...new Set(rivals.map(({ what }) => what))];
+  const lines = Map.groupBy(rivals, ({ each, method }) => `${method}, ${each} shots each`);
+  const rate = (line, kind) => line.find(({ what }) => what === kind);
+  const percent = (figure) => (figure ? `${(figure.rate * 100).toFixed(1)}\u00a0%` : "");
+  const rows = [...lines].map(
+    ([name, line]) =>
+      `<tr><th scope="row">${escaped(name)}</th>${kinds.map((kind) => `<td>${percent(rate(line, kind))}</td>`).join("")}</tr>`,
+  );
+  const worst = Math.max(...rivals.map(({ se }) => se)) * 100;
+  return `<details class="measured"><summary>Called different, by method, on the same ${grouped(rivals[0].sessions)} invented sessions each
+    (standard error at most ${worst.toFixed(1)} points)</summary>${table(["Method", ...kinds.map(escaped)], rows)}</details>`;
 }
 
 function limit(row) {

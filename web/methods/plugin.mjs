@@ -4,7 +4,10 @@ import { initSync, measures } from "../pkg/straight_answer.js";
 import { fill } from "./fill.mjs";
 
 const here = new URL("./", import.meta.url);
-const calibration = new URL("../../tests/calibration.json", here);
+const measured = (name) => {
+  const file = new URL(`../../tests/${name}.json`, here);
+  return existsSync(file) ? JSON.parse(readFileSync(file, "utf8")) : null;
+};
 
 /** @returns {import("vite").Plugin} */
 export const methodsPage = () => ({
@@ -19,6 +22,5 @@ function content() {
   const text = (name) => readFileSync(new URL(name, here), "utf8");
   const sections = readdirSync(here).filter((name) => name.endsWith(".html")).sort().map(text);
   initSync({ module: readFileSync(new URL("../pkg/straight_answer_bg.wasm", here)) });
-  const rows = existsSync(calibration) ? JSON.parse(readFileSync(calibration, "utf8")) : null;
-  return { sections, measures: measures(), rows };
+  return { sections, measures: measures(), rows: measured("calibration"), rivals: measured("rivals") };
 }

@@ -28,7 +28,7 @@ test("every constant on the page is the one in the code", async () => {
 });
 
 describe("measured error rates", () => {
-  const filled = (rows: Row[] | null) => fill(page, { sections, measures: MEASURES, rows });
+  const filled = (rows: Row[] | null) => fill(page, { sections, measures: MEASURES, rows, rivals: null });
 
   test("without them the page says so, everywhere", () => {
     const text = filled(null);
@@ -59,8 +59,17 @@ describe("measured error rates", () => {
   });
 });
 
+test("other methods stand beside the answer's, a column for each kind of session", () => {
+  const figure = (method: string, what: string, rate: number) => ({ each: 9, method, what, rate, se: 0.0071, sessions: 4000 });
+  const rivals = [figure("ours", "equal", 0.025), figure("ours", "found", 0.31), figure("<other>", "equal", 0.09), figure("<other>", "found", 0.4)];
+  const text = fill(page, { sections, measures: MEASURES, rows: null, rivals });
+  expect(text).toMatch(/ours, 9 shots each<\/th><td>2\.5\u00a0%<\/td><td>31\.0\u00a0%<\/td>/);
+  expect(text).toMatch(/&lt;other&gt;, 9 shots each<\/th><td>9\.0\u00a0%/);
+  expect(text).toContain("standard error at most 0.7 points");
+});
+
 test("the margins are those of the core, and links inside the page lead somewhere", () => {
-  const text = fill(page, { sections, measures: MEASURES, rows: null });
+  const text = fill(page, { sections, measures: MEASURES, rows: null, rivals: null });
   expect(text).toMatch(/Carry<\/th><td>5\u00a0yd<\/td><td>Common practice, no source\./);
   const ids = [...text.matchAll(/id="([\w-]+)"/g)].map(([, id]) => id);
   expect(new Set(ids).size).toBe(ids.length);

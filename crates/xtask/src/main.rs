@@ -32,6 +32,7 @@ cargo xtask COMMAND
   simulate [...]     moments of many invented sessions (--level none|mild|typical|strong,
                      --order reversed|fixed|drawn|blocked, --builds, --each, --sessions, --seed)
   calibrate [--short | --only N] how often verdicts are wrong, on invented sessions; writes tests/calibration.json
+  rivals             power of the answer beside other methods; writes tests/rivals.json
   links              how long the links of real-shaped sessions are, as a table
   sizes              print what a visitor downloads before the first answer
   help               this text
@@ -68,6 +69,7 @@ fn command(words: &[&str]) -> Result<()> {
         ["demo"] => demo::write(),
         ["simulate", options @ ..] => simulate::report::print(options),
         ["calibrate", options @ ..] => calibrate::run(options),
+        ["rivals"] => calibrate::rivals::run(),
         ["links"] => links(),
         ["sizes"] => build::site().and_then(|()| sizes::print_and_check()),
         other => bail!("`{}` is not a command\n\n{HELP}", other.join(" ")),

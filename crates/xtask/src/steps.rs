@@ -37,6 +37,7 @@ static STEPS: [Step; 14] = [
     quick(step("docs", "documentation without a warning", docs)),
     quick(step("audit", "known weaknesses of the packages in the lock files", audit::check)),
     step("rust", "Rust tests of every crate", rust),
+    step("calibrate", "error rates, in short", || crate::calibrate::run(&["--short"])),
     quick(step("build", "the static site in dist/", build::site)),
     quick(built(step("sizes", "download budgets of the first answer", sizes::print_and_check))),
     built(step("node", "the generated package in Node", node)),

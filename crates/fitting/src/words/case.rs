@@ -131,10 +131,16 @@ impl<'a> Case<'a> {
             );
         };
         let (margin, each) = (self.subject.chosen(margin), count_of(needed as usize));
+        let in_turn = if estimate.order_allowance > 0.0 {
+            "First hit the clubs in turn, three shots at a time: one after the other, even many shots cannot tell the \
+             club from warming up. "
+        } else {
+            ""
+        };
         if needed > MOST_SHOTS_ASKED {
             return format!(
-                "With this much scatter it would take about {each} shots with each to settle {margin}: more than one \
-                 visit holds. Unless a bigger gap is what you are after, choose by feel, look or price."
+                "{in_turn}With this much scatter it would take about {each} shots with each to settle {margin}: more \
+                 than one visit holds. Unless a bigger gap is what you are after, choose by feel, look or price."
             );
         }
         let fewest = estimate.n.baseline.min(estimate.n.candidate);
@@ -147,9 +153,12 @@ impl<'a> Case<'a> {
                  tell."
             );
         }
-        format!(
-            "About {each} shots with each, planned before and hit in turns of three, would settle {margin}."
-        )
+        if in_turn.is_empty() {
+            return format!(
+                "About {each} shots with each, planned before and hit in turns of three, would settle {margin}."
+            );
+        }
+        format!("{in_turn}About {each} shots with each, planned before, would then settle {margin}.")
     }
 
     /// The margin in words, empty without one.

@@ -6,6 +6,7 @@
 
 mod more;
 mod rate;
+pub(crate) mod rivals;
 mod sessions;
 mod targets;
 

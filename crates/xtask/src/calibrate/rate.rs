@@ -46,7 +46,7 @@ impl Rate {
     }
 
     /// √(p(1−p)/n), with p no smaller than one in n.
-    fn se(self) -> f64 {
+    pub(crate) fn se(self) -> f64 {
         let p = self.value().clamp(1.0 / self.sessions as f64, 0.5);
         (p * (1.0 - p) / self.sessions as f64).sqrt()
     }
