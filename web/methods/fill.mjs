@@ -64,10 +64,11 @@ function measured(rows, targets) {
 function compared(rivals) {
   if (!rivals) return `<p class="unmeasured">Not yet measured against other methods.</p>`;
   const kinds = [...new Set(rivals.map(({ what }) => what))];
-  const lines = Map.groupBy(rivals, ({ each, method }) => `${method}, ${each} shots each`);
+  const nameOf = ({ each, method }) => `${method}, ${each} shots each`;
+  const lines = [...new Set(rivals.map(nameOf))].map((name) => [name, rivals.filter((figure) => nameOf(figure) === name)]);
   const rate = (line, kind) => line.find(({ what }) => what === kind);
   const percent = (figure) => (figure ? `${(figure.rate * 100).toFixed(1)}\u00a0%` : "");
-  const rows = [...lines].map(
+  const rows = lines.map(
     ([name, line]) =>
       `<tr><th scope="row">${escaped(name)}</th>${kinds.map((kind) => `<td>${percent(rate(line, kind))}</td>`).join("")}</tr>`,
   );

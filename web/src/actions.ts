@@ -28,6 +28,8 @@ export interface Actions {
   /** Sets a shot aside for a reason, or puts it back (null). */
   leaveOut: (shot: number, reason: string | null) => void;
   showMoreShots: () => void;
+  /** Draws the page anew: something that it shows has been loaded. */
+  drawAgain: () => void;
   startAgain: () => void;
   /** Back to how the sender of the link asked. */
   asSent: () => void;

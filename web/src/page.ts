@@ -31,6 +31,7 @@ export class StraightAnswerPage extends LitElement {
   #watched: Element | null = null;
 
   readonly #actions: Actions = {
+    drawAgain: () => this.requestUpdate(),
     canPaste: typeof navigator.clipboard?.readText === "function",
     pasteFromClipboard: (adding) => void this.#pasteFromClipboard(adding),
     giveText: (text, adding) => this.#giveText(text, adding),

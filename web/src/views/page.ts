@@ -8,13 +8,15 @@ import { counts } from "./counts.js";
 import { entry } from "./entry.js";
 import { flightDoors } from "./flight-doors.js";
 import { give } from "./give.js";
+import { later } from "./later.js";
 import { luckDoor } from "./luck-door.js";
 import { part } from "./pieces.js";
 import { read } from "./read.js";
 import { sent } from "./sent.js";
 import { shareDoor } from "./share-door.js";
-import { shots } from "./shots.js";
 import { trust } from "./trust.js";
+
+const shots = later(() => import("./shots.js").then((module) => module.shots));
 
 export function page(state: State, actions: Actions): TemplateResult {
   if (!state.read) {
@@ -35,7 +37,7 @@ export function page(state: State, actions: Actions): TemplateResult {
         ${state.report?.trust.length ? part(
               "trust",
               "Can this session be trusted?",
-              html`${trust(state.report)} ${shots(session, state.report, measureView(state.report.asked.measure, state.measures, session), state.shotsShown, actions)}`,
+              html`${trust(state.report)} ${shots(actions.drawAgain, session, state.report, measureView(state.report.asked.measure, state.measures, session), state.shotsShown, actions)}`,
             ) : nothing}
         ${comparable && state.question && state.report ? luckDoor(session, state.question, state.measures, actions) : nothing}
         ${state.report ? flightDoors(session, state.report) : nothing}

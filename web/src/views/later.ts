@@ -1,0 +1,26 @@
+/**
+ * Views that no answer waits for: loaded when first asked for, and shown when they are there.
+ *
+ * They stand below the answer, so nothing the reader looks at moves.
+ */
+import { html, type TemplateResult } from "lit";
+
+const FAILED = "This part could not be loaded. Check the connection and reload the page.";
+
+/** A view by its loader: what it draws, or that it is on its way. `again` draws the page anew once it is there. */
+export function later<View extends (...given: never[]) => unknown>(load: () => Promise<View>) {
+  let view: View | undefined;
+  let failed = false;
+  let asked = false;
+  return (again: () => void, ...given: Parameters<View>): ReturnType<View> | TemplateResult => {
+    if (view) return view(...given) as ReturnType<View>;
+    if (!asked) {
+      asked = true;
+      load()
+        .then((loaded) => (view = loaded))
+        .catch(() => (failed = true))
+        .finally(again);
+    }
+    return html`<p class="hint">${failed ? FAILED : "Loading…"}</p>`;
+  };
+}
