@@ -149,3 +149,26 @@ fn npk() {
     close(round.df, 17.0, "degrees of freedom");
     assert_eq!(report.answer.decision.kind, DecisionKind::Different);
 }
+
+/// Dunnett (1955): blood counts of animals on two drugs against controls. Dunnett's own analysis tells drug B from the
+/// controls and drug A not. Welch: scipy.stats.ttest_ind(drug, control,
+/// equal_var=False) on each pair; Holm over the two.
+#[test]
+fn blood_counts() {
+    let hints = Hints {
+        columns: [(0, Role::Build), (1, Role::Measure("count".into()))].into_iter().collect(),
+        ..Hints::default()
+    };
+    let session = read(&data("blood_counts.csv"), &hints).session;
+    assert_eq!(session.shots.len(), 15);
+    let report = ask(session.clone(), "control", "count");
+    for (drug, diff, df, kind) in
+        [("A", 0.65, 6.775_881, DecisionKind::CannotTell), ("B", 2.628, 6.333_034, DecisionKind::Different)]
+    {
+        let finding = finding(&report, &session, drug, "count");
+        let welch = finding.numbers.welch.expect("welch");
+        close(welch.diff, diff, drug);
+        close(welch.df, df, drug);
+        assert_eq!(finding.decision.kind, kind, "{drug}");
+    }
+}
