@@ -1,6 +1,8 @@
 /** How the page is built: relative paths, so that `dist` works under any sub-path of any host. */
 import { defineConfig, type Plugin } from "vite";
 import { methodsPage } from "./methods/plugin.mjs";
+import { offline } from "./offline/plugin.mjs";
+import manifest from "./package.json" with { type: "json" };
 
 /** The build server injects styles and a socket that the page's own policy forbids; the built page keeps the policy. */
 const policyOnlyWhenBuilt: Plugin = {
@@ -31,7 +33,8 @@ const policy: Plugin = { name: "policy", transformIndexHtml: (html) => html.repl
 
 export default defineConfig({
   base: "./",
-  plugins: [policy, policyOnlyWhenBuilt, methodsPage()],
+  plugins: [policy, policyOnlyWhenBuilt, methodsPage(), offline()],
+  define: { APP_VERSION: JSON.stringify(manifest.version) },
   build: {
     outDir: "../dist",
     emptyOutDir: true,

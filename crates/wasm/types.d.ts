@@ -1,6 +1,11 @@
 // Generated from the Rust structs by `cargo xtask types`. Do not edit.
 
 /**
+ * How a feeling and the shots lie.
+ */
+export type Agreement = "shown" | "opposite" | "same" | "not_shown" | "not_measured";
+
+/**
  * What [`in_standard_air`] is asked.
  */
 export type AirRequest = {
@@ -452,6 +457,178 @@ export type CheckRequest = {
 };
 
 /**
+ * How claim and retest lie.
+ */
+export type ClaimKind = "supported" | "contradicted" | "not_settled" | "no_retest";
+
+/**
+ * What luck alone does with as many shots as the claim rested on.
+ */
+export type ClaimLuck = {
+  /**
+   * Scatter of single shots that was taken: the retest's, or what is usual.
+   */
+  shot_sd: number,
+  /**
+   * Whether it is the retest's.
+   */
+  from_retest: boolean,
+  /**
+   * Size of the gap that luck sets between two equal clubs on average.
+   */
+  usual_gap: number,
+  /**
+   * Share of fittings of equal clubs whose best one would show at least the claimed gap.
+   */
+  chance: number,
+  /**
+   * Lead of the best of as many equal clubs as were tried, on average; 0 for one.
+   */
+  best_of: number,
+  /**
+   * What is left of the claim after regression to the mean.
+   */
+  honest: number,
+  /**
+   * Half-width, at 95 %, of what the claim's own shots could know.
+   */
+  error_95: number,
+  /**
+   * What warming up and tiring can add where clubs are not hit in turn.
+   */
+  order_allowance: number,
+};
+
+/**
+ * A claim held against a retest.
+ */
+export type ClaimReport = {
+  /**
+   * How they lie.
+   */
+  kind: ClaimKind,
+  /**
+   * The claimed difference, new − own.
+   */
+  claimed: number,
+  /**
+   * The candidate of the retest; null without one.
+   */
+  candidate?: number,
+  /**
+   * The retest's difference; null without one.
+   */
+  retest?: Range,
+  /**
+   * Claim − retest at the level of 'different'.
+   */
+  difference?: Range,
+  /**
+   * Whether the luck of the claim's own shots, and the order they were hit in, are enough to explain the distance
+   * between both; null where the shots are not known.
+   */
+  luck_explains?: boolean,
+  /**
+   * What luck and picking would produce; null where the claim's shots or their scatter are not known.
+   */
+  luck?: ClaimLuck,
+  /**
+   * What each unit of gain costs; null without a price or a retest.
+   */
+  price?: Price,
+  /**
+   * The retest's own answer; null without one.
+   */
+  answer?: Answer,
+  /**
+   * In words.
+   */
+  words: ClaimWords,
+};
+
+/**
+ * What [`claim`] is asked.
+ */
+export type ClaimRequest = {
+  /**
+   * What the fitting said.
+   */
+  claimed: Claimed,
+  /**
+   * The retest; one without shots leaves only what luck does.
+   */
+  session: Session,
+  /**
+   * What is asked of it.
+   */
+  question: Question,
+};
+
+/**
+ * Sentences about a claim.
+ */
+export type ClaimWords = {
+  /**
+   * The outcome in one sentence.
+   */
+  headline: string,
+  /**
+   * What the retest showed.
+   */
+  detail: string,
+  /**
+   * What luck and picking would have produced.
+   */
+  luck: string,
+  /**
+   * What each unit costs; empty without a price.
+   */
+  price: string,
+  /**
+   * What to do.
+   */
+  next: string,
+};
+
+/**
+ * What was claimed, and on what it rested.
+ */
+export type Claimed = {
+  /**
+   * Average with the golfer's own club.
+   */
+  before?: number,
+  /**
+   * Average with the new one.
+   */
+  after?: number,
+  /**
+   * The promised gain toward the goal, without a sign, where no averages were given.
+   */
+  gain?: number,
+  /**
+   * Shots behind `before`.
+   */
+  shots_before?: number,
+  /**
+   * Shots behind `after`.
+   */
+  shots_after?: number,
+  /**
+   * New clubs that were tried before this one was named; 1 when left open.
+   */
+  tried?: number,
+  /**
+   * What it costs, in any currency.
+   */
+  price?: number,
+  /**
+   * How the currency is written.
+   */
+  currency?: string,
+};
+
+/**
  * One column as it was understood.
  */
 export type ColumnReading = {
@@ -499,6 +676,44 @@ export type ColumnReading = {
    * The unit in which the whole column would make sense, when it makes none in its own.
    */
   unit_question: string | null,
+};
+
+/**
+ * Sessions combined on one pair.
+ */
+export type CombinedDays = {
+  /**
+   * Candidate − baseline.
+   */
+  value: number,
+  /**
+   * The interval that decides 'different'.
+   */
+  different: Range,
+  /**
+   * The interval that decides 'same'.
+   */
+  same: Range,
+  /**
+   * Days in it.
+   */
+  days: number,
+  /**
+   * Standard deviation of the true difference from day to day.
+   */
+  between: number,
+  /**
+   * Share of the scatter among days that shots do not explain, 0 to 1.
+   */
+  share_between: number,
+  /**
+   * The same as if days did not differ: value and standard error.
+   */
+  if_equal: number,
+  /**
+   * Standard error of that.
+   */
+  if_equal_se: number,
 };
 
 /**
@@ -632,6 +847,24 @@ export type CustomMeasure = {
    * Unit as written, empty when none was given.
    */
   unit: string,
+};
+
+/**
+ * One session's part.
+ */
+export type Day = {
+  /**
+   * Index of the session.
+   */
+  session: number,
+  /**
+   * Its own answer on the pair; null when it does not hold both builds.
+   */
+  answer: Answer | null,
+  /**
+   * Share of the combined answer that it makes, 0 to 1.
+   */
+  weight: number,
 };
 
 /**
@@ -803,6 +1036,56 @@ export type Estimate = {
 export type Factor = "ball_speed" | "launch_angle" | "spin_rate" | "launch_direction" | "spin_axis" | "rest" | "club_speed" | "smash";
 
 /**
+ * The golfer's say beside the verdict.
+ */
+export type Feel = {
+  /**
+   * One for each thing felt.
+   */
+  felt: Array<Felt>,
+  /**
+   * How to choose where the shots leave it open; empty where they do not.
+   */
+  choose: string,
+};
+
+/**
+ * What [`beside`] is asked.
+ */
+export type FeelRequest = {
+  /**
+   * The shots.
+   */
+  session: Session,
+  /**
+   * What is asked of them.
+   */
+  question: Question,
+  /**
+   * What was felt.
+   */
+  say: OwnSay,
+};
+
+/**
+ * One feeling beside the shots.
+ */
+export type Felt = {
+  /**
+   * The build it was said of.
+   */
+  build: number,
+  /**
+   * How it lies with the shots.
+   */
+  agreement: Agreement,
+  /**
+   * In one sentence.
+   */
+  words: string,
+};
+
+/**
  * One pair on one measure: decision, size, words and the numbers behind them.
  */
 export type Finding = {
@@ -898,6 +1181,54 @@ export type FlyRequest = {
 };
 
 /**
+ * What [`follow`] is asked.
+ */
+export type FollowRequest = {
+  /**
+   * The plan, as it was asked for.
+   */
+  plan: PlanRequest,
+  /**
+   * The shots in the order hit.
+   */
+  shots: Array<LoggedShot>,
+  /**
+   * Sets ended before their last shot.
+   */
+  ended: Array<number>,
+  /**
+   * Looks at the answer, in their order.
+   */
+  looks: Array<LookTaken>,
+};
+
+/**
+ * Sentences for the card.
+ */
+export type FollowWords = {
+  /**
+   * `Round 2 of 6, shot 1 of 3`, or that all is hit.
+   */
+  place: string,
+  /**
+   * Why the answer is covered, or that it may be looked at.
+   */
+  look: string,
+  /**
+   * What looking at this moment would do.
+   */
+  early: string,
+  /**
+   * How strict the answer is, once a look was taken that the plan did not hold; else empty.
+   */
+  stricter: string,
+  /**
+   * Notes on shots, by build; empty when there are none.
+   */
+  notes: string,
+};
+
+/**
  * What choosing could do for one build. Gaps are candidate − baseline, whichever build it is for.
  */
 export type ForBuild = {
@@ -917,6 +1248,24 @@ export type ForBuild = {
    * Share of all pairs of choices that speak for it by the margin or more; without a margin, at all.
    */
   share: number,
+};
+
+/**
+ * How often a test like this finds a true difference of some size.
+ */
+export type Found = {
+  /**
+   * The true difference, in the measure's unit; a ratio for the goal `tighter`.
+   */
+  difference: number,
+  /**
+   * Share of tests that call it different at one of the looks, 0 to 1.
+   */
+  chance: number,
+  /**
+   * In words: `10 yd: 5 times in 10`.
+   */
+  words: string,
 };
 
 /**
@@ -1333,6 +1682,40 @@ export type Launch = {
 export type Layout = "rows" | "blocks" | "column_per_build" | "side_by_side" | "column_after_column" | "averages" | "measures_down";
 
 /**
+ * One length of a test.
+ */
+export type Length = {
+  /**
+   * Passes through the builds.
+   */
+  rounds: number,
+  /**
+   * Balls with the warm-up.
+   */
+  balls: number,
+  /**
+   * About so many minutes.
+   */
+  minutes: number,
+  /**
+   * Share of tests that find a difference of the margin; null where the spread is not known.
+   */
+  margin_found: number | null,
+  /**
+   * The same for twice the margin; for the goal `tighter` its square.
+   */
+  double_found: number | null,
+  /**
+   * Share of tests that call equal builds the same.
+   */
+  same: number | null,
+  /**
+   * Whether it is the plan's own length.
+   */
+  is_plan: boolean,
+};
+
+/**
  * What a line was taken for.
  */
 export type LineIs = "shot" | "summary" | "headings" | "units" | "build" | "text" | "problem";
@@ -1371,6 +1754,48 @@ message: string, } | { "kind": "skipped",
  * In plain words.
  */
 message: string, };
+
+/**
+ * One shot as it was written down in the bay.
+ */
+export type LoggedShot = {
+  /**
+   * Index of the set it belongs to, in the plan's order.
+   */
+  turn: number,
+  /**
+   * In canonical units; null or absent where nothing was read.
+   */
+  values: { [key in MeasureId]: number | null },
+  /**
+   * What the golfer said of it, such as `mishit`. It counts all the same.
+   */
+  note: string | null,
+};
+
+/**
+ * After which rounds the answer may be looked at.
+ */
+export type LookAfter = LookWord | Array<number>;
+
+/**
+ * A look that was taken.
+ */
+export type LookTaken = {
+  /**
+   * Rounds that were complete.
+   */
+  after_round: number,
+  /**
+   * Whether shots of the next round were in already.
+   */
+  within_a_round: boolean,
+};
+
+/**
+ * Usual choices of looks.
+ */
+export type LookWord = "at_end" | "halfway" | "every_round";
 
 /**
  * When the numbers were looked at on the way.
@@ -1618,6 +2043,40 @@ export type Notice = {
 export type NoticeKind = "build_assumed" | "build_column_guessed" | "build_carried_down" | "no_headings" | "column_unsure" | "column_repeated" | "measure_guessed" | "unit_assumed" | "unit_question" | "implausible" | "letters_read" | "ordered_by_number" | "ordered_by_time" | "rounds_inferred" | "numbers_missing" | "numbers_repeated" | "summary_disagrees" | "summary_agrees" | "too_many_summaries" | "deviation_missing" | "count_missing" | "chosen_shots" | "perhaps_averages" | "text_passed_over" | "quotes_ignored" | "marked_values" | "column_too_sparse" | "more";
 
 /**
+ * Whose turn it is.
+ */
+export type NowTurn = {
+  /**
+   * Index of the set in the plan.
+   */
+  index: number,
+  /**
+   * Index of the build.
+   */
+  build: number,
+  /**
+   * The round, from 1.
+   */
+  round: number,
+  /**
+   * The shot of the set that is next, from 1.
+   */
+  shot: number,
+  /**
+   * Shots of the set.
+   */
+  of: number,
+  /**
+   * Whether a club is taken in hand for this shot.
+   */
+  change: boolean,
+  /**
+   * Whether a rest is due before it.
+   */
+  rest: boolean,
+};
+
+/**
  * The numbers behind a finding, as a textbook would print them: no widening, no allowance.
  */
 export type Numbers = {
@@ -1718,6 +2177,32 @@ export type Overlay = {
  * What stands over a verdict and changes how it must be read.
  */
 export type OverlayKind = "order_mixed_up" | "left_out" | "several_builds" | "looked_at_before" | "margin_changed" | "averages_only";
+
+/**
+ * Which build it was for each question; null where the golfer felt no difference or did not say.
+ */
+export type OwnSay = {
+  /**
+   * Felt straighter.
+   */
+  straighter: number | null,
+  /**
+   * Felt longer.
+   */
+  longer: number | null,
+  /**
+   * Felt easier to hit.
+   */
+  easier: number | null,
+  /**
+   * Its look is liked best.
+   */
+  look: number | null,
+  /**
+   * Its sound is liked best.
+   */
+  sound: number | null,
+};
 
 /**
  * What [`pack`] is asked.
@@ -1822,6 +2307,243 @@ export type Place = {
 };
 
 /**
+ * Everything that is decided before the first ball.
+ */
+export type Plan = {
+  /**
+   * Names of the builds; the first is the one the others are held against.
+   */
+  builds: Array<string>,
+  /**
+   * What will be asked of the shots.
+   */
+  question: Question,
+  /**
+   * The measure.
+   */
+  measure: MeasureId,
+  /**
+   * What better means.
+   */
+  goal: Goal,
+  /**
+   * The smallest difference that matters.
+   */
+  margin: number,
+  /**
+   * Whether that is the usual one.
+   */
+  margin_is_default: boolean,
+  /**
+   * How far single shots scatter; null where nobody knows.
+   */
+  spread: PlanSpread | null,
+  /**
+   * Shots in a row.
+   */
+  set: number,
+  /**
+   * Passes through the builds.
+   */
+  rounds: number,
+  /**
+   * Seed of a drawn order; null for the balanced one.
+   */
+  seed: number | null,
+  /**
+   * Shots before the first that counts.
+   */
+  warm_up: number,
+  /**
+   * The sets in the order of hitting.
+   */
+  turns: Array<Turn>,
+  /**
+   * Rounds after which to rest.
+   */
+  rests: Array<number>,
+  /**
+   * When the answer may be looked at.
+   */
+  looks: Array<PlannedLook>,
+  /**
+   * Balls with the warm-up.
+   */
+  balls: number,
+  /**
+   * About so many minutes.
+   */
+  minutes: number,
+  /**
+   * What the test will show; null where the spread is not known.
+   */
+  power: PlanPower | null,
+  /**
+   * What shorter and longer tests would show.
+   */
+  lengths: Array<Length>,
+  /**
+   * What to write down.
+   */
+  record: Array<ToRecord>,
+  /**
+   * What to mind.
+   */
+  cautions: Array<string>,
+  /**
+   * One build under two labels.
+   */
+  same_club: boolean,
+  /**
+   * The plan in words.
+   */
+  words: PlanWords,
+};
+
+/**
+ * What a plan will show.
+ */
+export type PlanPower = {
+  /**
+   * For the margin, twice and three times as much.
+   */
+  seen: Array<Found>,
+  /**
+   * Share of tests of truly equal builds that call them the same; null where that is not known.
+   */
+  same: number | null,
+  /**
+   * The true difference found in 8 of 10 tests; null when there is none of any sense.
+   */
+  detectable: number | null,
+  /**
+   * Rounds hit on average, if one stops when the margin is found at a planned look.
+   */
+  average_rounds: number,
+};
+
+/**
+ * What [`plan`](super::plan) is asked.
+ */
+export type PlanRequest = {
+  /**
+   * Names of the builds, the golfer's own first; 2 to 8, or one that is hit under two labels.
+   */
+  builds: Array<string>,
+  /**
+   * The measure named before the numbers.
+   */
+  measure: MeasureId,
+  /**
+   * What better means; left open, the measure's own.
+   */
+  goal?: Goal,
+  /**
+   * Smallest difference that would matter; left open, the usual one. A ratio above 1 for the goal `tighter`.
+   */
+  margin?: number,
+  /**
+   * Standard deviation of the golfer's shots with one build; left open, that of the earlier session or what is
+   * usual.
+   */
+  spread?: number,
+  /**
+   * A session that shows how far this golfer's shots scatter.
+   */
+  earlier?: Session,
+  /**
+   * Shots with one build in a row, 1 to 5.
+   */
+  set?: number,
+  /**
+   * Passes through the builds; left open, what about an hour holds.
+   */
+  rounds?: number,
+  /**
+   * Draws the order within rounds from this seed; left open, the balanced order.
+   */
+  seed?: number,
+  /**
+   * Shots before the first that counts.
+   */
+  warm_up?: number,
+  /**
+   * When the answer may be looked at; left open, halfway and at the end.
+   */
+  looks?: LookAfter,
+  /**
+   * One build under two labels, to see what no difference looks like.
+   */
+  same_club: boolean,
+};
+
+/**
+ * How far single shots with one build scatter.
+ */
+export type PlanSpread = {
+  /**
+   * Standard deviation.
+   */
+  value: number,
+  /**
+   * Where it comes from.
+   */
+  from: SpreadFrom,
+};
+
+/**
+ * Sentences about a plan.
+ */
+export type PlanWords = {
+  /**
+   * What the test is, in one sentence.
+   */
+  headline: string,
+  /**
+   * What it will show.
+   */
+  power: string,
+  /**
+   * How often equal builds will be called the same.
+   */
+  same: string,
+  /**
+   * Where the spread comes from, and what it means.
+   */
+  spread: string,
+  /**
+   * How the builds follow each other, and why.
+   */
+  order: string,
+  /**
+   * When the answer may be looked at, and what an early look costs.
+   */
+  looks: string,
+  /**
+   * For the same club twice: what to expect; empty otherwise.
+   */
+  same_club: string,
+};
+
+/**
+ * One look of a plan.
+ */
+export type PlannedLook = {
+  /**
+   * The look comes when this round is complete.
+   */
+  after_round: number,
+  /**
+   * Level of the interval that must exclude zero.
+   */
+  level: number,
+  /**
+   * The same as the two-sided p below which the answer may be 'different'.
+   */
+  nominal_p: number,
+};
+
+/**
  * The values a measure can take on a range.
  */
 export type Plausible = {
@@ -1902,6 +2624,20 @@ export type PotentialWords = {
 };
 
 /**
+ * What each unit of gain costs, by the retest.
+ */
+export type Price = {
+  /**
+   * If the gain is the largest the retest allows; null when it allows none.
+   */
+  least: number | null,
+  /**
+   * If it is the smallest; null when that may be nothing, so that there is no limit.
+   */
+  most: number | null,
+};
+
+/**
  * A row or cell that could not be used.
  */
 export type Problem = {
@@ -1935,6 +2671,60 @@ export type Problem = {
  * Why a row, a cell or a whole text could not be used.
  */
 export type ProblemKind = "empty_text" | "no_numbers" | "too_long" | "not_a_number" | "letter_for_digit" | "other_decimal_mark" | "other_unit" | "too_many_cells" | "no_number_in_row" | "no_build" | "uneven_columns" | "more";
+
+/**
+ * Where a test stands.
+ */
+export type Progress = {
+  /**
+   * What is next; null when all is hit.
+   */
+  turn: NowTurn | null,
+  /**
+   * Shots that count so far.
+   */
+  hit: number,
+  /**
+   * Shots of the whole plan.
+   */
+  of: number,
+  /**
+   * Shots so far with each build.
+   */
+  by_build: Array<number>,
+  /**
+   * Rounds that are complete.
+   */
+  rounds_complete: number,
+  /**
+   * Whether a look that the plan holds is due now and not taken yet.
+   */
+  look_due: boolean,
+  /**
+   * The next round after which the plan holds a look; null when none is left.
+   */
+  next_look: number | null,
+  /**
+   * The look that would be taken now.
+   */
+  look_now: LookTaken,
+  /**
+   * Whether a look was taken that the plan did not hold.
+   */
+  looked_early: boolean,
+  /**
+   * The shots, for `check`.
+   */
+  session: Session,
+  /**
+   * What is asked of them, with the looks taken so far.
+   */
+  question: Question,
+  /**
+   * In words.
+   */
+  words: FollowWords,
+};
 
 /**
  * The question: does the candidate differ from the baseline on this measure, by enough to matter?
@@ -2607,6 +3397,11 @@ export type Spot = {
 };
 
 /**
+ * Where the spread of a plan comes from.
+ */
+export type SpreadFrom = "given" | "earlier" | "usual";
+
+/**
  * Which figure of a summary.
  */
 export type Statistic = "mean" | "median" | "deviation" | "low" | "high" | "range" | "count";
@@ -2757,6 +3552,72 @@ export type TextbookTest = {
 };
 
 /**
+ * One thing to write down.
+ */
+export type ToRecord = {
+  /**
+   * The measure.
+   */
+  measure: MeasureId,
+  /**
+   * Its name.
+   */
+  name: string,
+  /**
+   * Why it is worth the trouble.
+   */
+  why: string,
+  /**
+   * Whether there is no answer without it.
+   */
+  needed: boolean,
+};
+
+/**
+ * A candidate over all sessions.
+ */
+export type TogetherPair = {
+  /**
+   * Index of the candidate in the first session.
+   */
+  candidate: number,
+  /**
+   * Every session.
+   */
+  days: Array<Day>,
+  /**
+   * Null with fewer than two usable days.
+   */
+  combined: CombinedDays | null,
+  /**
+   * What was decided; null as `combined`.
+   */
+  decision: Decision | null,
+  /**
+   * The answer in one sentence.
+   */
+  headline: string,
+  /**
+   * How much days differ, and what that means.
+   */
+  detail: string,
+};
+
+/**
+ * What [`together`] is asked.
+ */
+export type TogetherRequest = {
+  /**
+   * The sessions, in any order; builds and measures are those of the first.
+   */
+  sessions: Array<Session>,
+  /**
+   * What is asked, with the builds of the first session.
+   */
+  question: Question,
+};
+
+/**
  * One thing worth knowing about the session.
  */
 export type TrustFinding = {
@@ -2780,6 +3641,24 @@ export type TrustFinding = {
    * What to do about it.
    */
   next: string,
+};
+
+/**
+ * One set: a build, a few shots in a row.
+ */
+export type Turn = {
+  /**
+   * Index of the build.
+   */
+  build: number,
+  /**
+   * The pass through the builds, from 1.
+   */
+  round: number,
+  /**
+   * Shots of the set.
+   */
+  shots: number,
 };
 
 /**

@@ -12,6 +12,8 @@ import "./styles/sent.css";
 import "./styles/wide.css";
 import "./styles/print.css";
 import { StraightAnswerPage } from "./page.js";
+import { hangDoors } from "./doors.js";
+import { keepOffline } from "./offline.js";
 import { openEngine } from "./remote.js";
 import { startWorker } from "./trusted.js";
 import address from "./worker.ts?worker&url";
@@ -24,3 +26,12 @@ customElements.define(
     override engine = engine;
   },
 );
+
+const page = document.querySelector<StraightAnswerPage>("straight-answer-page")!;
+hangDoors({
+  engine,
+  current: () => page.current,
+  showAnswer: (csv, question) => page.showLogged(csv, question),
+  coverAnswer: () => page.cover(),
+});
+keepOffline();

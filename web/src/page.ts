@@ -7,6 +7,7 @@ import { LitElement, type TemplateResult } from "lit";
 import type { Actions } from "./actions.js";
 import { asRefusal, type Engine, type Question } from "./engine.js";
 import { exampleIn, type Example } from "./examples.js";
+import type { Current } from "./hand-over.js";
 import { take } from "./intake.js";
 import { isLink } from "./link.js";
 import { reduce, start, type AnswerPlace, type Message, type State } from "./state.js";
@@ -57,6 +58,23 @@ export class StraightAnswerPage extends LitElement {
     read: async (text, hints) => (await this.engine).read(text, hints),
   };
 
+  /** What stands on the page, for the parts beside it; null before anything was read. */
+  get current(): Current | null {
+    const { read, question, report } = this.#state;
+    return read && question ? { session: read.session, question, report } : null;
+  }
+
+  /** Answers a session in the tool's own CSV, as the log of a test hands it over. */
+  showLogged(csv: string, question: Question): void {
+    this.#goTo = "answer";
+    this.#give([{ source: { kind: "pasted", name: "Your test, as logged", text: csv } }], false, question);
+  }
+
+  /** Takes shots and answer off the page. */
+  cover(): void {
+    this.#dispatch({ type: "started_again" });
+  }
+
   protected override createRenderRoot(): HTMLElement {
     this.replaceChildren();
     return this;
@@ -103,6 +121,7 @@ export class StraightAnswerPage extends LitElement {
     const { report, trouble } = this.#state;
     if (report && report !== before.report) this.dispatchEvent(new CustomEvent("answered", { detail: report }));
     if (trouble && trouble !== before.trouble) this.dispatchEvent(new CustomEvent("refused", { detail: trouble.message }));
+    if (message.type === "answered" || message.type === "started_again") this.dispatchEvent(new Event("straight-answer", { bubbles: true }));
     if (this.#state.wants && this.#state.turn !== before.turn) void this.#work(this.#state);
   }
 

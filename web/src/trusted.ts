@@ -14,8 +14,8 @@ const own = (address: string): string => {
 const policies = (globalThis as { trustedTypes?: Policies }).trustedTypes;
 const policy = policies?.createPolicy("straight-answer", { createScriptURL: own });
 
+/** The address of a script of the page; browsers without Trusted Types take the address itself. */
+export const scriptAddress = (address: string): string => (policy?.createScriptURL(address) ?? own(address)) as string;
+
 /** A worker from a file of the page. */
-export function startWorker(address: string): Worker {
-  // Browsers without Trusted Types take the address itself.
-  return new Worker((policy?.createScriptURL(address) ?? own(address)) as string, { type: "module" });
-}
+export const startWorker = (address: string): Worker => new Worker(scriptAddress(address), { type: "module" });

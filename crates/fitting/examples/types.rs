@@ -3,7 +3,8 @@
 //! Run by `cargo xtask types`, which keeps `crates/wasm/types.d.ts` equal to this output.
 
 use fitting::{
-    cause, check, consistency, flying, landing, link, luck, measure, potential, read, report, second, share,
+    cause, check, claim, consistency, feel, flying, landing, link, luck, measure, plan, potential, read,
+    report, second, share, together,
 };
 use std::collections::BTreeMap;
 use ts_rs::{Config, TS, TypeVisitor};
@@ -78,6 +79,16 @@ fn main() {
     declarations.visit::<consistency::Consistency>();
     declarations.visit::<second::SecondRequest>();
     declarations.visit::<second::Second>();
+    declarations.visit::<plan::PlanRequest>();
+    declarations.visit::<plan::Plan>();
+    declarations.visit::<plan::FollowRequest>();
+    declarations.visit::<plan::Progress>();
+    declarations.visit::<claim::ClaimRequest>();
+    declarations.visit::<claim::ClaimReport>();
+    declarations.visit::<together::TogetherRequest>();
+    declarations.visit::<together::TogetherPair>();
+    declarations.visit::<feel::FeelRequest>();
+    declarations.visit::<feel::Feel>();
     println!("// Generated from the Rust structs by `cargo xtask types`. Do not edit.");
     for declaration in declarations.found.values() {
         print!("\n{declaration}");

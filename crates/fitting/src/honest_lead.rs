@@ -4,6 +4,7 @@
 
 use crate::analysis::{Basis, Group};
 use crate::judge::Judgment;
+use crate::measure::MeasureId;
 use serde::Serialize;
 
 /// What is left of the shown lead of one candidate among several, and what luck alone would show.
@@ -24,6 +25,14 @@ pub struct HonestLead {
 /// to help out; on other measures by the same share of a shot's scatter. Assumed, see `stats::choices`.
 const USUAL_SPREAD_OF_BUILDS_YD: f64 = 4.0;
 
+/// How far true averages of builds are taken to differ, as a standard deviation.
+pub(crate) fn usual_spread_of_builds(measure: &MeasureId, shot_sd: f64) -> f64 {
+    match measure.0.as_str() {
+        "carry" | "total" => USUAL_SPREAD_OF_BUILDS_YD,
+        _ => stats::usual_prior_sd(shot_sd),
+    }
+}
+
 /// The honest lead of the candidate spoken of; `None` with a single candidate or without averages to compare.
 pub(crate) fn honest_lead(judgments: &[Judgment], headline: &Judgment) -> Option<HonestLead> {
     let Basis::Difference(careful) = headline.comparison()?.basis else { return None };
@@ -38,10 +47,7 @@ pub(crate) fn honest_lead(judgments: &[Judgment], headline: &Judgment) -> Option
     let variance_of_mean =
         groups.iter().map(|g| shot_sd.powi(2) / g.n.max(1) as f64).sum::<f64>() / groups.len() as f64;
     let means: Vec<f64> = groups.iter().map(|g| g.mean).collect();
-    let prior = match headline.measure.0.as_str() {
-        "carry" | "total" => USUAL_SPREAD_OF_BUILDS_YD,
-        _ => stats::usual_prior_sd(shot_sd),
-    };
+    let prior = usual_spread_of_builds(&headline.measure, shot_sd);
     let shrinkage = stats::shrinkage(&means, variance_of_mean, prior)?;
     Some(HonestLead {
         candidates: candidates.len(),

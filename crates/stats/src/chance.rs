@@ -24,3 +24,42 @@ impl Chance {
         ((u64::from(self.0.next_u32()) * u64::from(bound)) >> 32) as usize
     }
 }
+
+/// Orders of `items` things, `rounds` of them, each as likely as any other; the same seed gives the same orders.
+#[must_use]
+pub fn drawn_orders(items: usize, rounds: usize, seed: u64) -> Vec<Vec<usize>> {
+    let mut chance = Chance::seeded(seed);
+    let mut order = |_| {
+        let mut order: Vec<usize> = (0..items).collect();
+        for last in (1..items).rev() {
+            order.swap(last, chance.below(u32::try_from(last + 1).unwrap_or(u32::MAX)));
+        }
+        order
+    };
+    (0..rounds).map(&mut order).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn drawn_orders_repeat_by_their_seed_and_hold_everything_once() {
+        assert_eq!(drawn_orders(5, 40, 3), drawn_orders(5, 40, 3));
+        assert_ne!(drawn_orders(5, 40, 3), drawn_orders(5, 40, 4));
+        for mut order in drawn_orders(5, 40, 3) {
+            order.sort_unstable();
+            assert_eq!(order, [0, 1, 2, 3, 4]);
+        }
+    }
+
+    #[test]
+    fn every_order_of_three_comes_as_often_as_any_other() {
+        let orders = drawn_orders(3, 6_000, 1);
+        for first in [[0, 1, 2], [0, 2, 1], [1, 0, 2], [1, 2, 0], [2, 0, 1], [2, 1, 0]] {
+            let n = orders.iter().filter(|order| ***order == first).count();
+            // 1,000 expected; five standard deviations are 144.
+            assert!(n.abs_diff(1_000) < 144, "{first:?}: {n}");
+        }
+    }
+}

@@ -98,6 +98,19 @@ impl Scale {
         self.integral(self.high.min(ln(limit)), steepness, f) / mass
     }
 
+    /// Values of s between two of its values, each with its share of the density up to one common factor.
+    pub(crate) fn places(&self, from: f64, to: f64, panels: usize) -> Vec<Node> {
+        let low = if from > 0.0 { ln(from).max(self.low) } else { self.low };
+        let high = if to < f64::INFINITY { ln(to).min(self.high) } else { self.high };
+        // Also where either is not a number.
+        if low.partial_cmp(&high) != Some(std::cmp::Ordering::Less) {
+            return Vec::new();
+        }
+        let place =
+            |node: &Node| Node { at: exp(node.at), weight: node.weight * exp(self.df * log_shape(node.at)) };
+        nodes(low, high, panels).iter().map(place).collect()
+    }
+
     fn integral(&self, high: f64, steepness: f64, f: &dyn Fn(f64) -> f64) -> f64 {
         let wanted = (high - self.low) * (0.5 * self.df.sqrt() + steepness / 3.0);
         let part = |node: &Node| node.weight * exp(self.df * log_shape(node.at)) * f(exp(node.at));

@@ -22,11 +22,12 @@ struct Package {
 
 /// Every function there is; then what a page needs for its first answer, out of the same crate; then what is
 /// loaded when it is needed.
-const PACKAGES: [Package; 4] = [
+const PACKAGES: [Package; 5] = [
     Package { of: "straight-answer", name: "straight_answer", bare: false },
     Package { of: "straight-answer", name: "straight_answer_first", bare: true },
     Package { of: "straight-answer-workbook", name: "straight_answer_workbook", bare: false },
     Package { of: "straight-answer-flight", name: "straight_answer_flight", bare: false },
+    Package { of: "straight-answer-plan", name: "straight_answer_plan", bare: false },
 ];
 
 /// Builds everything.

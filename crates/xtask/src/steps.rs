@@ -121,6 +121,7 @@ fn lints_wasm() -> Result<()> {
         "--package=straight-answer",
         "--package=straight-answer-workbook",
         "--package=straight-answer-flight",
+        "--package=straight-answer-plan",
         "--target",
         build::WASM_TARGET,
         "--",

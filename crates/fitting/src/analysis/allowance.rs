@@ -39,6 +39,46 @@ pub fn largest_usual_sd(id: &MeasureId) -> Option<f64> {
     }
 }
 
+/// The usual standard deviation of single shots: low, middle and high end.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct UsualSpread {
+    /// Of a golfer who scatters little.
+    pub low: f64,
+    /// What a plan takes when nothing is known.
+    pub middle: f64,
+    /// Of one who scatters much; see [`largest_usual_sd`].
+    pub high: f64,
+}
+
+/// What is usual among amateurs with a driver; `None` where no usual spread is known.
+///
+/// Source: as for [`largest_usual_sd`]; the middle is about halfway.
+#[must_use]
+pub fn usual_spread(id: &MeasureId) -> Option<UsualSpread> {
+    let high = largest_usual_sd(id)?;
+    let (low, middle) = match id.0.as_str() {
+        "carry" | "total" => (8.0, 11.0),
+        "offline" => (13.0, 16.0),
+        "ball_speed" => (2.5, 3.0),
+        "club_speed" => (1.2, 1.6),
+        "spin_rate" => (250.0, 400.0),
+        _ => (1.2, 1.8),
+    };
+    Some(UsualSpread { low, middle, high })
+}
+
+/// The usual kurtosis of single shots (3 for a normal distribution), which decides how many shots a comparison of
+/// scatters takes. Assumed: that of the invented shots, see `cargo xtask simulate`; 4 where none were invented.
+#[must_use]
+pub fn usual_kurtosis(id: &MeasureId) -> f64 {
+    match id.0.as_str() {
+        "carry" | "total" | "spin_rate" => 8.0,
+        "offline" => 4.5,
+        "ball_speed" => 5.5,
+        _ => 4.0,
+    }
+}
+
 /// Deficit of the first shot against a warm golfer's, yards of carry. Assumed, common practice, no source.
 const WARM_UP_YD: f64 = 6.0;
 /// Shots after which about a third of the deficit is left. Assumed, common practice, no source.

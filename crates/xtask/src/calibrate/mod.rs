@@ -5,6 +5,7 @@
 //! Monte-Carlo standard errors. The full run writes `tests/calibration.json`, which the methods page shows.
 
 mod more;
+mod plans;
 mod rate;
 pub(crate) mod rivals;
 mod sessions;

@@ -105,12 +105,6 @@ pub(crate) fn answer(session: Session, question: Question) -> Report {
     }
 }
 
-/// The first `rounds` rounds of a session.
-pub(crate) fn first_rounds(session: &Session, rounds: u32) -> Session {
-    let shots = session.shots.iter().filter(|s| s.round.is_some_and(|r| r <= rounds)).cloned().collect();
-    Session { shots, ..session.clone() }
-}
-
 /// What is left of a session when only averages and counts are written down.
 pub(crate) fn averages_only(session: &Session) -> Session {
     let summaries = (0..session.builds.len())

@@ -2,13 +2,13 @@
 
 use super::Effort;
 use super::more;
+use super::plans::{self, Planned, Wanted};
 use super::rate::{Limit, Row, rate};
-use super::sessions::{
-    BALL_SPEED, CARRY, Design, Kind, OFFLINE, SPIN_RATE, answer, averages_only, first_rounds, fixed,
-};
+use super::sessions::{BALL_SPEED, CARRY, Design, Kind, OFFLINE, SPIN_RATE, answer, averages_only, fixed};
 use crate::simulate::model::{NONE, Parameters, STRONG, TYPICAL};
 use fitting::analysis::whole_turns;
-use fitting::question::{LookedAfter, Question, Stopping};
+use fitting::plan::LookWord;
+use fitting::question::Question;
 use fitting::verdict::DecisionKind;
 
 /// What measures a target: the numbers of the targets it holds, and the run.
@@ -16,7 +16,7 @@ pub(crate) type Target = (&'static [u32], fn(Effort) -> Vec<Row>);
 
 /// Every target, in the order of their numbers. The fifteenth, that the same input gives the same figures to the
 /// last digit, is a test of the worked session in `fitting`.
-pub(crate) const ALL: [Target; 13] = [
+pub(crate) const ALL: [Target; 14] = [
     (&[1, 2, 3], in_turn),
     (&[4], pick_ups),
     (&[5], blocked),
@@ -30,6 +30,7 @@ pub(crate) const ALL: [Target; 13] = [
     (&[13], averages),
     (&[14], more::honest_leads),
     (&[16], more::long_sets),
+    (&[17], plans::promises),
 ];
 
 pub(super) const MEASURES: [(usize, &str); 4] =
@@ -177,18 +178,23 @@ fn power(effort: Effort) -> Vec<Row> {
     rows
 }
 
-/// Whether any look from the second round on finds the kind of answer.
-fn ever(kind: &Kind, number: u64, measure: usize, rounds: u32, planned: bool, wanted: DecisionKind) -> bool {
-    let whole = kind.session(number, &[measure]);
-    (2..=rounds).any(|round| {
-        let stopping = if planned {
-            Stopping::Planned { planned_rounds: rounds, looked_after: LookedAfter::EveryRoundTo(round) }
-        } else {
-            Stopping::default()
-        };
-        let question = Question { stopping, ..fixed(measure) };
-        answer(first_rounds(&whole, round), question).answer.decision.kind == wanted
-    })
+/// A test of two builds in rounds of three, as the planner lays it out.
+fn planned(measure: usize, rounds: u32, level: Parameters, seed: u64) -> Planned {
+    let wanted = Wanted {
+        builds: 2,
+        measure,
+        rounds,
+        set: 3,
+        looks: LookWord::EveryRound,
+        spread: None,
+        margin: None,
+    };
+    Planned::new(&wanted, level, seed)
+}
+
+/// Looks after every round from the second.
+fn every_round(rounds: u32) -> Vec<u32> {
+    (2..=rounds).collect()
 }
 
 /// Target 8: looking after every round of a plan.
@@ -198,9 +204,9 @@ fn planned_looks(effort: Effort) -> Vec<Row> {
         [("no drift", NONE, 0.035), ("typical", TYPICAL, 0.050), ("strong", STRONG, 0.075)]
     {
         for rounds in [5, 10] {
-            let kind = Kind::in_turn(level, rounds as usize * 3, seed(8, rows.len()));
+            let test = planned(CARRY, rounds, level, seed(8, rows.len()));
             let found = rate(sessions(8_000, effort), |number| {
-                ever(&kind, number, CARRY, rounds, true, DecisionKind::Different)
+                test.ever(number, &every_round(rounds), false, DecisionKind::Different)
             });
             let what =
                 format!("{rounds} planned rounds, looked at after each, {name}: carry ever called different");
@@ -222,9 +228,9 @@ fn open_looks(effort: Effort) -> Vec<Row> {
     let mut rows = Vec::new();
     for (measure, measure_name, name, level, to_ten, to_twenty) in cases {
         for (rounds, limit) in [(10, to_ten), (20, to_twenty)] {
-            let kind = Kind::in_turn(level, rounds as usize * 3, seed(9, rows.len()));
+            let test = planned(measure, rounds, level, seed(9, rows.len()));
             let found = rate(sessions(8_000, effort), |number| {
-                ever(&kind, number, measure, rounds, false, DecisionKind::Different)
+                test.ever(number, &every_round(rounds), true, DecisionKind::Different)
             });
             let what = format!(
                 "no plan, looked at after each of {rounds} rounds, {name}: {measure_name} ever different"
@@ -238,9 +244,10 @@ fn open_looks(effort: Effort) -> Vec<Row> {
 /// Target 10: the same for 'the same', when the builds differ by just the margin.
 fn open_looks_same(effort: Effort) -> Vec<Row> {
     let row = |(i, (name, level, limit)): (usize, (&str, Parameters, f64))| {
-        let kind = Kind::in_turn(level, 60, seed(10, i)).with_shift(CARRY, 5.0);
-        let found =
-            rate(sessions(8_000, effort), |number| ever(&kind, number, CARRY, 20, false, DecisionKind::Same));
+        let test = planned(CARRY, 20, level, seed(10, i)).with_shift(5.0);
+        let found = rate(sessions(8_000, effort), |number| {
+            test.ever(number, &every_round(20), true, DecisionKind::Same)
+        });
         let what =
             format!("5 yd apart, no plan, looked at after each of 20 rounds, {name}: ever called the same");
         Row::of_rate(10, what, found, Limit::AtMost(limit), effort)

@@ -1,0 +1,270 @@
+//! What a plan is asked for, and the same with every gap filled or refused.
+
+use super::length::usual_rounds;
+use super::looks::LookAfter;
+use crate::analysis::allowance::usual_spread;
+use crate::analysis::levels::MOST_PLANNED_ROUNDS;
+use crate::check::Refusal;
+use crate::measure::{self, Measure, MeasureId};
+use crate::question::{Goal, Question, Stopping, StoppingWord};
+use crate::session::Session;
+use serde::{Deserialize, Serialize};
+
+/// Most builds of a plan: with more, an hour is not enough for any of them.
+pub const MOST_BUILDS: usize = 8;
+/// Most shots with one build in a row: longer sets are blocks in small, see `stats::choices::LONGEST_TURN`.
+pub const LONGEST_SET: u32 = 5;
+/// Most warm-up shots.
+const MOST_WARM_UP: u32 = 100;
+/// Shots in a row with one build when nothing else is said.
+const USUAL_SET: u32 = 3;
+/// Shots that do not count before the first that does. Judgement, no source.
+const USUAL_WARM_UP: u32 = 10;
+/// Smallest worthwhile ratio of scatters when nothing else is said, as in `judge`.
+const USUAL_RATIO: f64 = 1.25;
+
+/// What [`plan`](super::plan) is asked.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
+pub struct PlanRequest {
+    /// Names of the builds, the golfer's own first; 2 to 8, or one that is hit under two labels.
+    pub builds: Vec<String>,
+    /// The measure named before the numbers.
+    pub measure: MeasureId,
+    /// What better means; left open, the measure's own.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub goal: Option<Goal>,
+    /// Smallest difference that would matter; left open, the usual one. A ratio above 1 for the goal `tighter`.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub margin: Option<f64>,
+    /// Standard deviation of the golfer's shots with one build; left open, that of the earlier session or what is
+    /// usual.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub spread: Option<f64>,
+    /// A session that shows how far this golfer's shots scatter.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "typescript", ts(as = "Option<crate::session::wire::Session>"))]
+    pub earlier: Option<Session>,
+    /// Shots with one build in a row, 1 to 5.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub set: Option<u32>,
+    /// Passes through the builds; left open, what about an hour holds.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub rounds: Option<u32>,
+    /// Draws the order within rounds from this seed; left open, the balanced order.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub seed: Option<u32>,
+    /// Shots before the first that counts.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub warm_up: Option<u32>,
+    /// When the answer may be looked at; left open, halfway and at the end.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub looks: Option<LookAfter>,
+    /// One build under two labels, to see what no difference looks like.
+    #[serde(default)]
+    pub same_club: bool,
+}
+
+/// Where the spread of a plan comes from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum SpreadFrom {
+    /// The golfer said so.
+    Given,
+    /// An earlier session.
+    Earlier,
+    /// What is usual.
+    Usual,
+}
+
+/// How far single shots with one build scatter.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct PlanSpread {
+    /// Standard deviation.
+    pub value: f64,
+    /// Where it comes from.
+    pub from: SpreadFrom,
+}
+
+/// A request with every gap filled.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) struct Settled {
+    pub(super) builds: Vec<String>,
+    pub(super) known: &'static Measure,
+    pub(super) measure: MeasureId,
+    pub(super) goal: Goal,
+    pub(super) margin: f64,
+    pub(super) margin_is_default: bool,
+    pub(super) spread: Option<PlanSpread>,
+    pub(super) set: u32,
+    pub(super) rounds: u32,
+    pub(super) seed: Option<u32>,
+    pub(super) warm_up: u32,
+    pub(super) looks: Vec<u32>,
+    pub(super) look_after: LookAfter,
+    pub(super) same_club: bool,
+}
+
+impl Settled {
+    pub(super) fn candidates(&self) -> usize {
+        self.builds.len() - 1
+    }
+
+    /// Builds, for arithmetic with shots.
+    pub(super) fn clubs(&self) -> u32 {
+        self.builds.iter().map(|_| 1).sum()
+    }
+}
+
+/// Fills the gaps.
+pub(super) fn settle(request: &PlanRequest) -> Result<Settled, Refusal> {
+    let builds = builds(request)?;
+    let measure = request.measure.clone();
+    let known = measure::known(&measure).ok_or_else(|| {
+        refusal("no_such_measure", "measure", "This measure is not in the list.", "Choose one of the list.")
+    })?;
+    let set = within("set", "shots in a row", request.set.unwrap_or(USUAL_SET), 1, LONGEST_SET)?;
+    let usual = usual_rounds(builds.len(), set);
+    let rounds = within("rounds", "rounds", request.rounds.unwrap_or(usual), 2, MOST_PLANNED_ROUNDS)?;
+    let warm_up =
+        within("warm_up", "warm-up shots", request.warm_up.unwrap_or(USUAL_WARM_UP), 0, MOST_WARM_UP)?;
+    let question = opening_question(request);
+    let goal = crate::judge::goal(&question, &measure);
+    let least = if goal == Goal::Tighter { 1.0 } else { 0.0 };
+    let usual_margin = if goal == Goal::Tighter { USUAL_RATIO } else { known.margin };
+    let margin = request.margin.unwrap_or(usual_margin);
+    if !(margin.is_finite() && margin > least) {
+        return Err(refusal(
+            "not_a_margin",
+            "margin",
+            "The smallest difference that matters must be a number above nothing.",
+            "Enter a size without a sign, or leave it open for the usual one.",
+        ));
+    }
+    let look_after = request.looks.clone().unwrap_or_default();
+    let looks = look_after.rounds(rounds).ok_or_else(|| {
+        refusal(
+            "not_a_look",
+            "looks",
+            &format!("A look comes after round 2 to {rounds}."),
+            "Leave out looks that are earlier or later.",
+        )
+    })?;
+    let spread = spread(request)?;
+    let (seed, same_club, margin_is_default) = (request.seed, request.same_club, request.margin.is_none());
+    Ok(Settled {
+        builds,
+        known,
+        measure,
+        goal,
+        margin,
+        margin_is_default,
+        spread,
+        set,
+        rounds,
+        seed,
+        warm_up,
+        looks,
+        look_after,
+        same_club,
+    })
+}
+
+/// The question as far as it can be asked before the first shot.
+pub(super) fn opening_question(request: &PlanRequest) -> Question {
+    Question {
+        baseline: 0,
+        candidate: None,
+        measure: request.measure.clone(),
+        goal: request.goal,
+        margin: request.margin,
+        first_margin: None,
+        stopping: Stopping::Word(StoppingWord::Fixed),
+    }
+}
+
+fn builds(request: &PlanRequest) -> Result<Vec<String>, Refusal> {
+    let mut names: Vec<String> = request.builds.iter().map(|name| name.trim().to_owned()).collect();
+    if let Some(at) = names.iter().position(String::is_empty) {
+        return Err(refusal(
+            "no_name",
+            &format!("builds.{at}"),
+            "A club has no name.",
+            "Give every club a name that you will know again in the bay.",
+        ));
+    }
+    if request.same_club {
+        let name = names.first().map_or("Club", String::as_str);
+        return Ok(vec![format!("{name}, label A"), format!("{name}, label B")]);
+    }
+    if !(2..=MOST_BUILDS).contains(&names.len()) {
+        return Err(refusal(
+            "number_of_builds",
+            "builds",
+            &format!("A test has 2 to {MOST_BUILDS} clubs, not {}.", names.len()),
+            "Add your own club and one to hold against it, or hit one club under two labels.",
+        ));
+    }
+    names.sort();
+    if names.windows(2).any(|pair| pair[0] == pair[1]) {
+        return Err(refusal(
+            "same_name",
+            "builds",
+            "Two clubs have the same name.",
+            "Name them differently, or choose 'the same club twice'.",
+        ));
+    }
+    Ok(request.builds.iter().map(|name| name.trim().to_owned()).collect())
+}
+
+fn spread(request: &PlanRequest) -> Result<Option<PlanSpread>, Refusal> {
+    if let Some(value) = request.spread {
+        if !(value.is_finite() && value > 0.0) {
+            return Err(refusal(
+                "not_a_spread",
+                "spread",
+                "The scatter of your shots must be a number above zero.",
+                "Leave it open to take what is usual.",
+            ));
+        }
+        return Ok(Some(PlanSpread { value, from: SpreadFrom::Given }));
+    }
+    let earlier = request.earlier.as_ref().and_then(|session| seen_spread(session, &request.measure));
+    if let Some(value) = earlier {
+        return Ok(Some(PlanSpread { value, from: SpreadFrom::Earlier }));
+    }
+    let usual = usual_spread(&request.measure);
+    Ok(usual.map(|usual| PlanSpread { value: usual.middle, from: SpreadFrom::Usual }))
+}
+
+/// Standard deviation of the shots around the average of their build, all builds together.
+fn seen_spread(session: &Session, measure: &MeasureId) -> Option<f64> {
+    let at = session.measure_index(measure)?;
+    let (mut squares, mut df) = (0.0, 0.0);
+    for build in 0..session.builds.len() {
+        let own = session.shots.iter().filter(|shot| shot.build == build);
+        let values: Vec<f64> = own.filter_map(|shot| shot.values.get(at).copied().flatten()).collect();
+        if values.len() >= 2 {
+            squares += stats::describe::sum_of_squares(&values);
+            df += (values.len() - 1) as f64;
+        }
+    }
+    // Fewer shots say too little about scatter to plan by.
+    const FEWEST: f64 = 8.0;
+    let sd = (squares / df).sqrt();
+    (df >= FEWEST && sd.is_finite() && sd > 0.0).then_some(sd)
+}
+
+fn within(place: &str, what: &str, got: u32, least: u32, most: u32) -> Result<u32, Refusal> {
+    if (least..=most).contains(&got) {
+        return Ok(got);
+    }
+    let message = format!("A plan has {least} to {most} {what}, not {got}.");
+    Err(refusal("out_of_range", place, &message, "Choose a number between them."))
+}
+
+pub(super) fn refusal(kind: &str, place: &str, message: &str, remedy: &str) -> Refusal {
+    Refusal { kind: kind.into(), place: place.into(), message: message.into(), remedy: remedy.into() }
+}

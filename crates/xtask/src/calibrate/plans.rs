@@ -1,0 +1,184 @@
+//! Targets that go through the planner: what a plan promises, and what its looks cost.
+//!
+//! Sessions are hit in the order of `fitting::plan`, written down shot by shot and followed as the page follows
+//! them; the question with its stopping rule is the planner's own.
+
+use super::Effort;
+use super::rate::{Limit, Row, rate};
+use super::sessions::{BALL_SPEED, CARRY, OFFLINE, SPIN_RATE, answer};
+use super::targets::{seed, sessions};
+use crate::simulate::model::{NONE, Parameters};
+use crate::simulate::{Effects, MEASURES, Turn, random, session};
+use fitting::check::Refusal;
+use fitting::plan::{
+    FollowRequest, LoggedShot, LookAfter, LookTaken, LookWord, Plan, PlanRequest, follow, plan,
+};
+use fitting::report::Report;
+use fitting::verdict::DecisionKind;
+
+/// A test that was planned, and how it is hit.
+#[derive(Debug, Clone)]
+pub(super) struct Planned {
+    pub(super) request: PlanRequest,
+    plan: Plan,
+    turns: Vec<Turn>,
+    measure: usize,
+    pub(super) level: Parameters,
+    pub(super) effects: Vec<Effects>,
+    pub(super) seed: u64,
+}
+
+/// What a request for a plan needs to say in a simulation.
+pub(super) struct Wanted {
+    pub(super) builds: usize,
+    pub(super) measure: usize,
+    pub(super) rounds: u32,
+    pub(super) set: u32,
+    pub(super) looks: LookWord,
+    pub(super) spread: Option<f64>,
+    pub(super) margin: Option<f64>,
+}
+
+impl Planned {
+    pub(super) fn new(wanted: &Wanted, level: Parameters, seed: u64) -> Self {
+        let request = PlanRequest {
+            builds: (0..wanted.builds).map(|b| format!("Build {b}")).collect(),
+            measure: MEASURES[wanted.measure].into(),
+            goal: None,
+            margin: wanted.margin,
+            spread: wanted.spread,
+            earlier: None,
+            set: Some(wanted.set),
+            rounds: Some(wanted.rounds),
+            seed: None,
+            warm_up: None,
+            looks: Some(LookAfter::Word(wanted.looks)),
+            same_club: false,
+        };
+        let plan = made(plan(&request));
+        let mut turns = Vec::new();
+        for (pick_up, turn) in plan.turns.iter().enumerate() {
+            let shot = Turn { build: turn.build, round: turn.round as usize - 1, pick_up };
+            turns.extend(std::iter::repeat_n(shot, turn.shots as usize));
+        }
+        Self { request, plan, turns, measure: wanted.measure, level, effects: Vec::new(), seed }
+    }
+
+    /// The same with something added to the last build.
+    pub(super) fn with_shift(mut self, shift: f64) -> Self {
+        self.effects.resize(self.plan.builds.len(), Effects::default());
+        if let Some(last) = self.effects.last_mut() {
+            last.shift[self.measure] = shift;
+        }
+        self
+    }
+
+    /// The whole log of the session of this number.
+    fn log(&self, number: u64) -> Vec<LoggedShot> {
+        let values = session(&self.turns, &self.level, &self.effects, &mut random(self.seed, number));
+        let id = || MEASURES[self.measure].into();
+        self.turns
+            .iter()
+            .zip(values)
+            .map(|(turn, values)| LoggedShot {
+                turn: turn.pick_up,
+                values: [(id(), Some(values[self.measure]))].into(),
+                note: None,
+            })
+            .collect()
+    }
+
+    /// The report at each look, in turn; `within` makes the looks ones that no plan covers.
+    fn at_looks(&self, number: u64, rounds: &[u32], within: bool) -> impl Iterator<Item = Report> {
+        let log = self.log(number);
+        let looks: Vec<LookTaken> =
+            rounds.iter().map(|&after_round| LookTaken { after_round, within_a_round: within }).collect();
+        (0..looks.len()).map(move |look| {
+            let shots = log
+                .iter()
+                .filter(|shot| self.plan.turns[shot.turn].round <= looks[look].after_round)
+                .cloned()
+                .collect();
+            let (plan, looks) = (self.request.clone(), looks[..=look].to_vec());
+            let progress = made(follow(&FollowRequest { plan, shots, ended: Vec::new(), looks }));
+            answer(progress.session, progress.question)
+        })
+    }
+
+    /// Whether any look finds this kind of answer for any candidate.
+    pub(super) fn ever(&self, number: u64, rounds: &[u32], within: bool, wanted: DecisionKind) -> bool {
+        self.at_looks(number, rounds, within).any(|report| report.answer.decision.kind == wanted)
+    }
+
+    /// Whether any of the plan's own looks finds the last build different.
+    fn finds_the_last(&self, number: u64) -> bool {
+        let looks: Vec<u32> = self.plan.looks.iter().map(|look| look.after_round).collect();
+        let last = self.plan.builds.len() - 1;
+        self.at_looks(number, &looks, false).any(|report| {
+            report.findings.iter().any(|f| f.candidate == last && f.decision.kind == DecisionKind::Different)
+        })
+    }
+}
+
+fn made<T>(result: Result<T, Refusal>) -> T {
+    match result {
+        Ok(made) => made,
+        Err(refusal) => unreachable!("an invented plan was refused: {refusal:?}"),
+    }
+}
+
+/// How far measured may lie from promised, and how far above it where one looks after every round: there a plan
+/// promises a little less than it keeps, since each look has its own luck with the scatter.
+const POINTS: f64 = 0.03;
+const POINTS_ABOVE_WITH_MANY_LOOKS: f64 = 0.06;
+
+/// Target 17: a plan promises what it keeps, over margins, spreads, rounds, builds and looks.
+pub(super) fn promises(effort: Effort) -> Vec<Row> {
+    let mut rows = Vec::new();
+    let designs = [(2, 4, 3), (2, 6, 3), (2, 10, 3), (2, 6, 5), (3, 6, 3), (4, 5, 3), (2, 12, 1), (8, 3, 3)];
+    for (i, (builds, rounds, set)) in designs.into_iter().enumerate() {
+        for (j, looks) in [LookWord::AtEnd, LookWord::Halfway, LookWord::EveryRound].into_iter().enumerate() {
+            // Measures and scatters take turns, so that the grid stays short.
+            let (measure, sd) = SHOT_SD[(i + j) % SHOT_SD.len()];
+            let factor = [0.7, 1.0, 1.4][(i + 2 * j) % 3];
+            for size in [0.6, 1.1] {
+                let (sd, difference) = (sd * factor, size * sd * factor);
+                let wanted = Wanted {
+                    builds,
+                    measure,
+                    rounds,
+                    set,
+                    looks,
+                    spread: Some(sd),
+                    margin: Some(difference),
+                };
+                let mut planned = Planned::new(&wanted, NONE, seed(17, rows.len()));
+                planned.effects = vec![Effects::default(); builds];
+                planned.effects.iter_mut().for_each(|build| build.spread[measure] = factor);
+                rows.push(promise(&planned.with_shift(difference), difference, effort));
+            }
+        }
+    }
+    rows
+}
+
+/// Measures with the deviations of their invented shots, as `cargo xtask simulate --level none` prints them.
+const SHOT_SD: [(usize, f64); 4] = [(CARRY, 11.48), (OFFLINE, 15.65), (BALL_SPEED, 3.0), (SPIN_RATE, 382.0)];
+
+fn promise(planned: &Planned, difference: f64, effort: Effort) -> Row {
+    let plan = &planned.plan;
+    let promised = plan.power.as_ref().map_or(f64::NAN, |power| power.seen[0].chance);
+    // As it is printed.
+    let promised = (promised * 100.0).round() / 100.0;
+    let above = if plan.looks.len() > 2 { POINTS_ABOVE_WITH_MANY_LOOKS } else { POINTS };
+    let found = rate(sessions(4_000, effort), |number| planned.finds_the_last(number));
+    let looks = if plan.looks.len() == 1 { "1 look".into() } else { format!("{} looks", plan.looks.len()) };
+    let what = format!(
+        "plan of {} builds, {} rounds of {}, {looks}, {} {difference:.1} apart: found, {promised:.2} promised",
+        plan.builds.len(),
+        plan.rounds,
+        plan.set,
+        MEASURES[planned.measure],
+    );
+    Row::of_rate(17, what, found, Limit::Between(promised - POINTS, promised + above), effort)
+}

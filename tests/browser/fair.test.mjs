@@ -1,0 +1,245 @@
+// The coach's hour on a phone: plan, log, lose the page, lose the network, finish, read, save; no shot lost.
+
+import assert from "node:assert/strict";
+import { readFile } from "node:fs/promises";
+import { test } from "node:test";
+import { assertQuiet, open, siteUrl } from "./harness.mjs";
+import { answer, demo, faults, overflows, paste } from "./steps.mjs";
+
+const phone = { hasTouch: true, isMobile: true };
+
+/** What is stored of the golfer on this device: names of databases and marks; files kept for offline are no shots. */
+const stored = (page) =>
+  page.evaluate(async () => ({
+    databases: (await indexedDB.databases()).map(({ name }) => name),
+    marks: Object.keys(localStorage),
+    session: Object.keys(sessionStorage),
+    cookies: document.cookie,
+  }));
+const NOTHING = { databases: [], marks: [], session: [], cookies: "" };
+
+async function openFair(options = phone, rest = "") {
+  const opened = await open(rest, options);
+  await opened.page.locator("#fair summary").first().click();
+  await opened.page.locator(".fair-power").waitFor();
+  return opened;
+}
+
+/** Sets the number of rounds by the buttons, as a thumb would. */
+async function rounds(page, wanted) {
+  for (;;) {
+    const now = Number(await page.locator("#fair-rounds").innerText());
+    if (now === wanted) return;
+    await page.getByRole("button", { name: now > wanted ? "One round less" : "One round more" }).click();
+    await page.waitForFunction((before) => document.querySelector("#fair-rounds").textContent !== String(before), now);
+  }
+}
+
+async function start(page) {
+  await page.getByRole("button", { name: "Start the test on this phone" }).click();
+  await page.getByRole("button", { name: "I am warm" }).click();
+  await page.locator(".log-keys").waitFor();
+}
+
+/** Types a number on the big keys and keeps the shot; waits until it is on the device. */
+async function hit(page, carry, keptText = "Kept on this device") {
+  const before = await shots(page);
+  for (const digit of String(carry)) await page.locator(".log-keys").getByRole("button", { name: digit, exact: true }).click();
+  await page.getByRole("button", { name: "Keep this shot" }).click();
+  await page.waitForFunction((n) => Number(document.querySelector("[data-shots]")?.dataset.shots) === n, before + 1);
+  await page.waitForFunction(([text, n]) => {
+    const note = document.querySelector(".log-kept")?.textContent ?? "";
+    return note.includes(text) && note.includes(`: ${n} of`);
+  }, [keptText, before + 1]);
+}
+
+const shots = async (page) => Number(await page.locator("[data-shots]").getAttribute("data-shots"));
+const whose = (page) => page.locator(".log-who").innerText();
+
+/** Hits until so many shots are in; the new club carries farther by `gap`. */
+async function hitTo(page, wanted, gap) {
+  for (let n = await shots(page); n < wanted; n += 1) {
+    const isNew = (await whose(page)).includes("New driver");
+    await hit(page, 240 + (isNew ? gap : 0) + ((n * 5) % 7));
+  }
+}
+
+test("plan, log, lose the page between shots, lose the network, finish, read the answer and save it", async () => {
+  const { page, context, watched } = await openFair();
+  assert.deepEqual(await stored(page), NOTHING, "a plan alone stores nothing");
+  const long = await page.locator(".fair-power").innerText();
+  await rounds(page, 2);
+  assert.match(await page.locator(".fair-headline").innerText(), /^2 rounds of 3 shots/);
+  assert.notEqual(await page.locator(".fair-power").innerText(), long);
+  assert.equal(await overflows(page), false);
+  // The whole site is kept before the network goes.
+  await page.waitForFunction(() => /Works without a network/.test(document.querySelector("#version").textContent));
+  await start(page);
+  assert.match(await whose(page), /My driver/);
+  assert.equal(await page.locator("straight-answer-page").isVisible(), false, "nothing but the card");
+  assert.equal(await overflows(page), false);
+  await hitTo(page, 4, 25);
+  assert.match(await page.locator(".log-place").innerText(), /Round 1 of 2, shot 2 of 3/);
+
+  // Killed between two shots.
+  await page.close();
+  const again = await context.newPage();
+  await again.goto(siteUrl);
+  await again.locator(".log-keys").waitFor();
+  assert.equal(await shots(again), 4, "no shot is lost");
+  await hitTo(again, 6, 25);
+
+  await context.setOffline(true);
+  await again.reload();
+  await again.locator(".log-keys").waitFor();
+  assert.equal(await shots(again), 6, "no shot is lost without a network");
+  await hitTo(again, 12, 25);
+  await again.getByRole("button", { name: "Look at the answer" }).click();
+  await again.locator(".fair-feel .segment", { hasText: "New driver" }).nth(1).click();
+  await again.getByRole("button", { name: "Now show the answer" }).click();
+  const said = await answer(again);
+  assert.equal(said.kind, "different");
+  assert.match(said.headline, /New driver carries farther/);
+  assert.match(await again.locator("#shots").innerText(), /12\sshots|6\sshots/);
+  assert.match(await again.locator(".fair-felt").innerText(), /New driver felt longer, and the shots show it/);
+
+  const [download] = await Promise.all([
+    again.waitForEvent("download"),
+    again.locator(".fair-after > .buttons").getByRole("button", { name: "Save the shots as a file" }).click(),
+  ]);
+  const csv = await readFile(await download.path(), "utf8");
+  assert.equal(csv.split("\n").filter((line) => line.startsWith("shot,")).length, 12, "every shot is in the file");
+
+  await again.getByText("Leave, keep or forget").click();
+  await again.getByRole("button", { name: "Forget everything on this device" }).click();
+  await again.locator(".fair-power").waitFor();
+  assert.deepEqual(await stored(again), NOTHING);
+  await again.reload();
+  await again.locator("#text").waitFor();
+  assert.equal(await again.locator("#fair > details").getAttribute("open"), null, "nothing is gone on with");
+  assertQuiet(watched);
+  await context.close();
+});
+
+test("the answer is covered; looking early is written down and makes it stricter", async () => {
+  const { page, context, watched } = await openFair();
+  await rounds(page, 4);
+  await start(page);
+  await hitTo(page, 7, 25);
+  assert.equal(await page.locator(".headline").count(), 0, "covered");
+  assert.match(await page.locator(".log-look").innerText(), /covered until round 2 is complete/);
+  await page.getByText("Look now all the same").click();
+  assert.match(await page.locator(".log-look").innerText(), /No plan covers a look at this moment/);
+  await page.getByRole("button", { name: "Look now", exact: true }).click();
+  await page.getByRole("button", { name: "Now show the answer" }).click();
+  await answer(page);
+  assert.match(await page.locator(".fair-after").innerText(), /99 % in place of 95 %/);
+  await page.getByRole("button", { name: /^Go on/ }).click();
+  await page.locator(".log-keys").waitFor();
+  assert.equal(await page.locator("straight-answer-page .headline").count(), 0, "covered again");
+  await hitTo(page, 24, 25);
+  await page.getByRole("button", { name: "Look at the answer" }).click();
+  await answer(page);
+  assert.match(await page.locator("#answer").textContent(), /99\s?%/, "the level of the last answer");
+  assert.equal(await page.locator("input[name=stopping][value=unknown]").isChecked(), true);
+  assertQuiet(watched);
+  await context.close();
+});
+
+test("undo, a mishit, an ended set, a pasted set and a tapped strike keep the count", async () => {
+  const { page, context, watched } = await openFair();
+  await rounds(page, 2);
+  await page.locator(".fair-record .option", { hasText: "Strike offset" }).click();
+  await page.locator(".fair-record .option", { hasText: "Strike height" }).click();
+  await start(page);
+  const face = page.locator(".log-face svg");
+  const box = await face.boundingBox();
+  await page.touchscreen.tap(box.x + box.width * 0.3, box.y + box.height * 0.4);
+  await page.waitForFunction(() => /toe/.test(document.querySelector(".log-ends").textContent));
+  await page.locator(".log-mishit").click();
+  await hit(page, 201);
+  assert.match(await page.locator(".log-card").innerText(), /1 shot noted as a mishit/);
+  await page.getByRole("button", { name: "Undo" }).click();
+  await page.waitForFunction(() => document.querySelector("[data-shots]").dataset.shots === "0");
+  assert.match(await page.locator(".log-value").first().innerText(), /201/, "the shot comes back into the hand");
+  await page.getByRole("button", { name: "Keep this shot" }).click();
+  await page.waitForFunction(() => document.querySelector("[data-shots]").dataset.shots === "1");
+  await page.getByText("Paste a shot or a set").click();
+  const field = page.getByLabel("Paste here");
+  await field.fill("244 3 1\n251 -6 2\n239 0 0");
+  await field.press("Enter");
+  await page.locator(".log-paste .trouble").waitFor();
+  assert.equal(await shots(page), 1, "a set that does not fit is refused whole");
+  await field.evaluate((input) => { input.value = ""; });
+  await field.evaluate((input) => {
+    const clipboardData = new DataTransfer();
+    clipboardData.setData("text/plain", "244\t3\t1\n251\t-6\t2");
+    input.dispatchEvent(new ClipboardEvent("paste", { clipboardData, bubbles: true, cancelable: true }));
+  });
+  await page.waitForFunction(() => document.querySelector("[data-shots]").dataset.shots === "3");
+  assert.match(await whose(page), /New driver/);
+  await page.getByRole("button", { name: "End this set" }).click();
+  await page.waitForFunction(() => /Round 2 of 2/.test(document.querySelector(".log-place").textContent));
+  assert.equal(await shots(page), 3);
+  assert.deepEqual(await faults(page), []);
+  assertQuiet(watched);
+  await context.close();
+});
+
+test("a store that is blocked is said, and the shots stay on the screen", async () => {
+  const { page, context } = await openFair();
+  await page.evaluate(() => {
+    IDBObjectStore.prototype.put = () => { throw new DOMException("full", "QuotaExceededError"); };
+  });
+  await rounds(page, 2);
+  await start(page);
+  await page.locator(".log-keys").getByRole("button", { name: "9", exact: true }).click();
+  await page.getByRole("button", { name: "Keep this shot" }).click();
+  await page.waitForFunction(() => document.querySelector("[data-shots]").dataset.shots === "1");
+  await page.getByText("This device does not keep the shots").waitFor();
+  assert.match(await page.locator(".log-place").innerText(), /shot 2 of 3/);
+  await context.close();
+});
+
+test("a claim is contradicted by the session on the page, and without one luck alone answers", async () => {
+  const { page, context, watched } = await open("", phone);
+  await page.locator("#claim summary").first().click();
+  await page.locator("#claim-gain").fill("12");
+  await page.locator("#claim-shots_after").fill("5");
+  await page.locator("#claim-shots_after").press("Enter");
+  await page.locator(".claim-outcome.no_retest").waitFor();
+  await paste(page, await demo("fair-same"));
+  await answer(page);
+  await page.locator("#claim-gain").fill("40");
+  await page.locator("#claim-price").fill("500");
+  await page.locator("#claim-price").press("Enter");
+  const outcome = page.locator(".claim-outcome.contradicted");
+  await outcome.waitFor();
+  const words = await outcome.innerText();
+  assert.match(words, /contradicts the claim: 40 yd more/);
+  assert.match(words, /Each yard costs at least|no gain to pay for/);
+  assert.doesNotMatch(words, /cheat|lie|lied|trick|dishonest/i);
+  await page.locator(".together textarea").fill(await demo("fair-same"));
+  await page.getByRole("button", { name: "Add this day" }).click();
+  await page.locator(".together-pair").waitFor();
+  assert.equal(await page.locator(".together-pair li").count(), 2);
+  assert.equal(await overflows(page), false);
+  assert.deepEqual(await faults(page), []);
+  assert.deepEqual(await stored(page), NOTHING);
+  assertQuiet(watched);
+  await context.close();
+});
+
+test("plan and card are clean for axe, light and dark, and the sheet goes to one page of paper", async () => {
+  for (const colorScheme of ["light", "dark"]) {
+    const { page, context } = await openFair({ ...phone, colorScheme, reducedMotion: "reduce" });
+    assert.deepEqual(await faults(page), [], `plan, ${colorScheme}`);
+    await page.evaluate(() => { document.body.dataset.print = "sheet"; });
+    const pdf = (await page.pdf({ format: "A4" })).toString("latin1");
+    assert.equal(pdf.match(/\/Type\s*\/Page\b/g).length, 1, "one page");
+    await page.evaluate(() => { delete document.body.dataset.print; });
+    await start(page);
+    assert.deepEqual(await faults(page), [], `card, ${colorScheme}`);
+    await context.close();
+  }
+});

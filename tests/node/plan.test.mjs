@@ -1,0 +1,77 @@
+// The package of the coach's hour in Node: a plan crosses whole, is followed to its end, and refuses nonsense.
+// What plans promise and claims mean is tested in the Rust crates.
+
+import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import { before, test } from "node:test";
+import * as answer from "../../web/pkg/straight_answer.js";
+import * as coach from "../../web/pkg/straight_answer_plan.js";
+
+const bytes = (file) => readFileSync(new URL(`../../${file}`, import.meta.url));
+
+before(() => {
+  answer.initSync({ module: bytes("web/pkg/straight_answer_bg.wasm") });
+  coach.initSync({ module: bytes("web/pkg/straight_answer_plan_bg.wasm") });
+});
+
+const request = { builds: ["Own", "New"], measure: "carry", same_club: false, rounds: 4 };
+
+/** Invented shots of a plan, the second club a good deal longer. */
+function hit({ turns }, n) {
+  const order = turns.flatMap(({ build, shots }, turn) => Array.from({ length: shots }, () => ({ turn, build })));
+  return order.slice(0, n).map(({ turn, build }, i) => ({ turn, values: { carry: 240 + 18 * build + ((i * 5) % 7) }, note: null }));
+}
+
+test("a plan crosses whole and repeats bit for bit", () => {
+  const plan = coach.plan(request);
+  assert.deepEqual(JSON.parse(JSON.stringify(plan)), plan);
+  assert.equal(JSON.stringify(coach.plan(structuredClone(request))), JSON.stringify(plan));
+  assert.deepEqual(plan.turns.slice(0, 4).map(({ build }) => build), [0, 1, 1, 0]);
+  assert.ok(plan.power.seen[0].chance < plan.power.seen[1].chance);
+});
+
+test("a test that is followed to its end is answered by check, and its CSV reads back identical", () => {
+  const plan = coach.plan(request);
+  const { session, question, turn, look_due } = coach.follow({ plan: request, shots: hit(plan, 24) });
+  assert.equal(turn, null);
+  assert.equal(look_due, true);
+  assert.equal(session.shots.length, 24);
+  const report = answer.check({ session, question });
+  assert.equal(report.answer.decision.kind, "different");
+  const read = answer.read(coach.write_csv(session), null);
+  assert.deepEqual(read.problems, []);
+  assert.deepEqual(answer.check({ session: read.session, question }), report);
+});
+
+test("a claim, days together and a feeling are answered from a session", () => {
+  const plan = coach.plan(request);
+  const { session, question } = coach.follow({ plan: request, shots: hit(plan, 24) });
+  const claimed = { gain: 60, shots_before: 5, shots_after: 5 };
+  assert.equal(coach.claim({ claimed, session, question }).kind, "contradicted");
+  const [pair] = coach.together({ sessions: [session, session, session], question });
+  assert.equal(pair.days.length, 3);
+  assert.equal(pair.combined.days, 3);
+  const say = { straighter: null, longer: 1, easier: null, look: null, sound: null };
+  assert.equal(coach.beside({ session, question, say }).felt[0].agreement, "shown");
+});
+
+test("nonsense is refused as an object, never a panic", () => {
+  const calls = [
+    ["plan", [undefined, null, "x", {}, { ...request, builds: [] }, { ...request, rounds: -1 }, { ...request, looks: "never" }]],
+    ["follow", [{}, { plan: request, shots: [{ turn: 99, values: {} }] }, { plan: request, shots: "none" }]],
+    ["claim", [{}, { claimed: {}, session: null, question: null }]],
+    ["together", [{}, { sessions: [], question: { baseline: 0, measure: "carry" } }]],
+    ["beside", [{}, null]],
+    ["write_csv", [{}, null, 3]],
+  ];
+  for (const [name, requests] of calls) {
+    for (const wrong of requests) {
+      assert.throws(
+        () => coach[name](wrong),
+        (refusal) => typeof refusal.kind === "string" && refusal.message.length > 0 && refusal.remedy.length > 0,
+        `${name} ${JSON.stringify(wrong)}`,
+      );
+    }
+  }
+  assert.ok(coach.plan(request), "still alive");
+});

@@ -1,0 +1,4 @@
+/** Types of `plugin.mjs`. */
+import type { Plugin } from "vite";
+
+export function offline(): Plugin;

@@ -1,0 +1,38 @@
+/** After the build: a service worker by workbox that keeps every file of the site, at any sub-path. */
+import { fileURLToPath } from "node:url";
+import { generateSW } from "workbox-build";
+
+const dist = fileURLToPath(new URL("../../dist/", import.meta.url));
+
+/** @returns {import("vite").Plugin} */
+export function offline() {
+  return {
+    name: "offline",
+    apply: "build",
+    closeBundle: {
+      sequential: true,
+      order: "post",
+      async handler() {
+        const { warnings } = await generateSW({
+          globDirectory: dist,
+          globPatterns: ["**/*"],
+          globIgnores: ["sw.js", "licenses.md"],
+          swDest: `${dist}sw.js`,
+          inlineWorkboxRuntime: true,
+          sourcemap: false,
+          cleanupOutdatedCaches: true,
+          clientsClaim: true,
+          // A new version waits until the page is closed: a session on the screen is never swapped under the golfer.
+          skipWaiting: false,
+          // What the build names by its content needs no second look.
+          dontCacheBustURLsMatching: /^assets\//,
+          directoryIndex: "index.html",
+          ignoreURLParametersMatching: [/./],
+          maximumFileSizeToCacheInBytes: 5_000_000,
+          mode: "production",
+        });
+        for (const warning of warnings) this.warn(warning);
+      },
+    },
+  };
+}

@@ -1,0 +1,31 @@
+/**
+ * The parts that stand closed beside the page: the fair test and the claim. What is behind a door loads when it is
+ * opened; a test that is under way on this device opens its own door.
+ */
+import { isMarked } from "./fair/mark.js";
+import type { HandOver } from "./hand-over.js";
+
+const LOADERS: Record<string, () => Promise<unknown>> = {
+  fair: () => import("./fair/part.js"),
+  claim: () => import("./claim/part.js"),
+};
+
+export function hangDoors(page: HandOver): void {
+  for (const [id, load] of Object.entries(LOADERS)) {
+    const door = document.querySelector<HTMLDetailsElement>(`#${id} > details`);
+    const part = door?.querySelector<HTMLElement & { page?: HandOver }>(`straight-answer-${id}`);
+    if (!door || !part) continue;
+    part.page = page;
+    door.addEventListener("toggle", () => {
+      if (!door.open) return;
+      load().catch(() => {
+        const text = part.querySelector("p");
+        if (text) text.textContent = "This part could not be loaded. Check the connection, reload the page and open it again.";
+      });
+    });
+    if (door.open || (id === "fair" && isMarked())) {
+      door.open = true;
+      void load();
+    }
+  }
+}

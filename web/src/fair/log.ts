@@ -1,0 +1,79 @@
+/**
+ * The log of a test under way: what is stored, and how each event changes it. Pure: no storage, no core, no clock.
+ *
+ * Whose turn it is, what may be looked at and what is asked of the shots is worked out by the core from this record.
+ */
+import type { FollowRequest, LoggedShot, LookTaken, OwnSay, PlanRequest } from "../planner.js";
+
+/** The shape that is stored; a record of another version is not opened. */
+export const VERSION = 1;
+
+export interface TestLog {
+  version: typeof VERSION;
+  plan: PlanRequest;
+  /** Measures written down for each shot, in the order of the keys. */
+  measures: string[];
+  /** Whether the warm-up is done. */
+  warm: boolean;
+  shots: LoggedShot[];
+  /** Sets that were ended before their last shot. */
+  ended: number[];
+  looks: LookTaken[];
+  /** What the golfer felt, asked once before any number is shown; null until then. */
+  say: OwnSay | null;
+}
+
+export type Values = Record<string, number | null>;
+
+export const begun = (plan: PlanRequest, measures: readonly string[]): TestLog => ({
+  version: VERSION,
+  plan,
+  measures: [...measures],
+  warm: false,
+  shots: [],
+  ended: [],
+  looks: [],
+  say: null,
+});
+
+/** Whether something out of a store is a log that this version can go on with. */
+export function isLog(value: unknown): value is TestLog {
+  const log = value as Partial<TestLog> | null | undefined;
+  return typeof log === "object" && log !== null && log.version === VERSION && Array.isArray(log.shots) && Array.isArray(log.measures);
+}
+
+export const warmedUp = (log: TestLog): TestLog => ({ ...log, warm: true });
+
+export function withShot(log: TestLog, turn: number, values: Values, mishit: boolean): TestLog {
+  return { ...log, shots: [...log.shots, { turn, values, note: mishit ? "mishit" : null }] };
+}
+
+/** Ends a set before its last shot. */
+export const withSetEnded = (log: TestLog, turn: number): TestLog => ({ ...log, ended: [...log.ended, turn] });
+
+/** Takes back what was done last: an ended set, else the last shot, which comes back into the hand. */
+export function undone(log: TestLog): { log: TestLog; back: LoggedShot | null } {
+  const last = log.shots.at(-1);
+  const ended = log.ended.at(-1);
+  if (ended !== undefined && (!last || ended >= last.turn)) {
+    return { log: { ...log, ended: log.ended.slice(0, -1) }, back: null };
+  }
+  return last ? { log: { ...log, shots: log.shots.slice(0, -1) }, back: last } : { log, back: null };
+}
+
+/** The last shot called a mishit, or not one after all. It stays and counts. */
+export function withMishit(log: TestLog, mishit: boolean): TestLog {
+  const shots = log.shots.map((shot, at) => (at === log.shots.length - 1 ? { ...shot, note: mishit ? "mishit" : null } : shot));
+  return { ...log, shots };
+}
+
+export const withSay = (log: TestLog, say: OwnSay): TestLog => ({ ...log, say });
+
+/** A look counts once, however often the page is drawn. */
+export function withLook(log: TestLog, look: LookTaken): TestLog {
+  const same = (one: LookTaken) => one.after_round === look.after_round && one.within_a_round === look.within_a_round;
+  return log.looks.some(same) ? log : { ...log, looks: [...log.looks, look] };
+}
+
+/** What the core is asked about it. */
+export const asked = ({ plan, shots, ended, looks }: TestLog): FollowRequest => ({ plan, shots, ended, looks });

@@ -1,0 +1,307 @@
+/**
+ * Part 9, open: a test planned, hit shot by shot, and looked at when the plan says so.
+ *
+ * Keeps the request and the log, asks the core after every change, writes every shot down at once. The answer itself
+ * is shown by the page: a look hands it the session with the question of the plan.
+ */
+import "../styles/fair.css";
+import "../styles/log.css";
+import { LitElement, html, nothing, type TemplateResult } from "lit";
+import { asRefusal, type Measure, type Refusal } from "../engine.js";
+import type { Current, HandOver } from "../hand-over.js";
+import { openPlanner, type Feel, type OwnSay, type Plan, type Planner, type PlanRequest, type Progress } from "../planner.js";
+import { asked, begun, undone, warmedUp, withLook, withMishit, withSay, withSetEnded, withShot, type TestLog, type Values } from "./log.js";
+import { pastedRows } from "./paste.js";
+import { forgetEverything, keep, kept } from "./store.js";
+import { cardView } from "./views/card.js";
+import { afterLookView } from "./views/after-look.js";
+import { feelView } from "./views/feel.js";
+import { planView } from "./views/plan.js";
+import { sheetView } from "./views/sheet.js";
+import { emptyEntry, turnedTo, type Entry } from "./entry.js";
+import { WakeLock } from "./wake-lock.js";
+
+/** What of the part is on the screen. */
+export type Mode = "plan" | "log" | "feel" | "answer" | "paused";
+
+export interface FairState {
+  mode: Mode;
+  measures: readonly Measure[];
+  current: Current | null;
+  request: PlanRequest;
+  plan: Plan | null;
+  /** Measures to write down for each shot. */
+  record: readonly string[];
+  log: TestLog | null;
+  progress: Progress | null;
+  entry: Entry;
+  feel: Feel | null;
+  refusal: Refusal | null;
+  /** What went wrong with a pasted shot; empty when nothing did. */
+  pasteTrouble: string;
+  /** Whether the last shot is on the device: null before there is one. */
+  isKept: boolean | null;
+}
+
+export interface FairActions {
+  change: (patch: PlanPatch) => void;
+  changeRecord: (record: readonly string[]) => void;
+  start: () => void;
+  print: () => void;
+  warmedUp: () => void;
+  enter: (entry: Partial<Entry>) => void;
+  save: () => void;
+  paste: (text: string) => void;
+  pasteFromClipboard: () => void;
+  undo: () => void;
+  mishit: (mishit: boolean) => void;
+  endSet: () => void;
+  look: () => void;
+  say: (say: OwnSay) => void;
+  goOn: () => void;
+  pause: () => void;
+  exportCsv: () => void;
+  forget: () => void;
+}
+
+/** A change to the request; `undefined` leaves the choice to the core again. */
+export type PlanPatch = { [K in keyof PlanRequest]?: PlanRequest[K] | undefined };
+
+const OPENING: PlanRequest = { builds: ["My driver", "New driver"], measure: "carry", same_club: false };
+
+export class StraightAnswerFair extends LitElement {
+  /** Set by the door. */
+  declare page: HandOver;
+  #state: FairState = {
+    mode: "plan", measures: [], current: null, request: OPENING, plan: null, record: ["carry"], log: null, progress: null,
+    entry: emptyEntry(["carry"]), feel: null, refusal: null, pasteTrouble: "", isKept: null,
+  };
+  #planner: Planner | null = null;
+  readonly #awake = new WakeLock();
+
+  readonly #actions: FairActions = {
+    change: (patch) => this.#replan(withoutBlanks({ ...this.#state.request, ...patch })),
+    changeRecord: (record) => this.#set({ record, entry: emptyEntry(record) }),
+    start: () => this.#start(),
+    print: () => printSheet(),
+    warmedUp: () => void this.#write(warmedUp(this.#log), this.#state.entry),
+    enter: (entry) => this.#set({ entry: { ...this.#state.entry, ...entry } }),
+    save: () => this.#save(),
+    paste: (text) => this.#paste(text),
+    pasteFromClipboard: () => void this.#pasteFromClipboard(),
+    undo: () => this.#undo(),
+    mishit: (mishit) => void this.#write(withMishit(this.#log, mishit), this.#state.entry),
+    endSet: () => this.#endSet(),
+    look: () => this.#look(),
+    say: (say) => void this.#said(say),
+    goOn: () => this.#goOn(),
+    pause: () => this.#set({ mode: "paused" }),
+    exportCsv: () => this.#export(),
+    forget: () => void this.#forget(),
+  };
+
+  protected override createRenderRoot(): HTMLElement {
+    this.replaceChildren();
+    return this;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    void this.#open();
+  }
+
+  override disconnectedCallback(): void {
+    this.#awake.release();
+    super.disconnectedCallback();
+  }
+
+  protected override willUpdate(): void {
+    this.dataset["mode"] = this.#state.mode;
+  }
+
+  override render(): TemplateResult {
+    const { mode, plan, progress } = this.#state;
+    if (!this.#planner) return html`<p class="hint">${this.#state.refusal?.message ?? "Opening…"}</p>`;
+    if (mode === "log" && progress) return cardView(this.#state, progress, this.#actions);
+    if (mode === "feel" && progress) return feelView(progress, this.#actions);
+    if ((mode === "answer" || mode === "paused") && progress) return afterLookView(this.#state, progress, this.#actions);
+    return html`${planView(this.#state, this.#actions)}${plan ? sheetView(plan, this.#state) : nothing}`;
+  }
+
+  get #log(): TestLog {
+    return this.#state.log ?? begun(this.#state.request, this.#state.record);
+  }
+
+  #set(patch: Partial<FairState>): void {
+    this.#state = { ...this.#state, ...patch };
+    if (this.#state.mode === "log") this.#awake.hold();
+    else this.#awake.release();
+    this.requestUpdate();
+  }
+
+  async #open(): Promise<void> {
+    try {
+      this.#planner = await openPlanner();
+      const measures = await (await this.page.engine).measures();
+      this.#set({ measures, current: this.page.current() });
+      const log = await kept().catch(() => null);
+      if (log) this.#resume(log);
+      else this.#replan(this.#state.request);
+    } catch (thrown) {
+      this.#set({ refusal: asRefusal(thrown) });
+    }
+  }
+
+  #resume(log: TestLog): void {
+    this.#set({ log, request: log.plan, record: log.measures, entry: emptyEntry(log.measures), isKept: true });
+    this.#replan(log.plan);
+    this.#follow(log, "log");
+  }
+
+  /** A request that makes no plan keeps the last one on the screen, with what is wrong. */
+  #replan(request: PlanRequest): void {
+    const before = this.#state.request.measure;
+    const kept = this.#state.record.filter((id) => id !== request.measure && id !== before);
+    const record = [request.measure, ...kept];
+    try {
+      this.#set({ request, record, entry: emptyEntry(record), plan: this.#planner!.plan(request), refusal: null });
+    } catch (thrown) {
+      this.#set({ request, refusal: asRefusal(thrown) });
+    }
+  }
+
+  #follow(log: TestLog, mode: Mode, patch: Partial<FairState> = {}): void {
+    try {
+      this.#set({ log, mode, progress: this.#planner!.follow(asked(log)), refusal: null, ...patch });
+    } catch (thrown) {
+      this.#set({ log, refusal: asRefusal(thrown), ...patch });
+    }
+  }
+
+  /** Shows the new state at once and stores it at once; a store that fails is said, and the test goes on. */
+  async #write(log: TestLog, entry: Entry, mode: Mode = this.#state.mode): Promise<void> {
+    this.#follow(log, mode, { entry, pasteTrouble: "" });
+    try {
+      await keep(log);
+      if (this.#state.log === log) this.#set({ isKept: true });
+    } catch {
+      if (this.#state.log === log) this.#set({ isKept: false });
+    }
+  }
+
+  #start(): void {
+    this.page.coverAnswer();
+    void this.#write(begun(this.#state.request, this.#state.record), emptyEntry(this.#state.record), "log");
+    this.#toTop();
+  }
+
+  #save(): void {
+    const turn = this.#state.progress?.turn;
+    const { values, mishit } = this.#state.entry;
+    if (!turn || Object.values(values).every((value) => value === null)) return;
+    void this.#write(withShot(this.#log, turn.index, values, mishit), emptyEntry(this.#state.record));
+  }
+
+  #paste(text: string): void {
+    const pasted = pastedRows(text, this.#log.measures);
+    if ("trouble" in pasted) return this.#set({ pasteTrouble: pasted.trouble });
+    const turn = this.#state.progress?.turn;
+    const room = turn ? turn.of - turn.shot + 1 : 0;
+    if (!turn || pasted.rows.length > room) {
+      return this.#set({ pasteTrouble: `These are ${pasted.rows.length} shots; this set has room for ${room}.` });
+    }
+    const add = (log: TestLog, values: Values) => withShot(log, turn.index, values, false);
+    void this.#write(pasted.rows.reduce(add, this.#log), emptyEntry(this.#state.record));
+  }
+
+  async #pasteFromClipboard(): Promise<void> {
+    try {
+      this.#paste(await navigator.clipboard.readText());
+    } catch {
+      this.#set({ pasteTrouble: "The browser did not hand over the clipboard. Paste into the field instead." });
+    }
+  }
+
+  #undo(): void {
+    const { log, back } = undone(this.#log);
+    const empty = emptyEntry(this.#state.record);
+    const entry = back ? { ...empty, values: { ...empty.values, ...(back.values as Values) }, mishit: back.note !== null } : empty;
+    void this.#write(log, turnedTo(entry, entry.active));
+  }
+
+  #endSet(): void {
+    const turn = this.#state.progress?.turn;
+    if (turn) void this.#write(withSetEnded(this.#log, turn.index), emptyEntry(this.#state.record));
+  }
+
+  /** What was felt is asked before any number is shown. */
+  #look(): void {
+    if (this.#log.say) void this.#uncover(this.#log);
+    else this.#set({ mode: "feel" });
+    this.#toTop();
+  }
+
+  async #said(say: OwnSay): Promise<void> {
+    await this.#uncover(withSay(this.#log, say));
+  }
+
+  /** The look is written down before anything is shown. */
+  async #uncover(before: TestLog): Promise<void> {
+    const now = this.#state.progress?.look_now;
+    if (!now) return;
+    const log = withLook(before, now);
+    await this.#write(log, this.#state.entry, "answer");
+    const { progress } = this.#state;
+    if (!progress) return;
+    const { session, question } = progress;
+    try {
+      const feel = log.say ? this.#planner!.beside({ session, question, say: log.say }) : null;
+      this.#set({ feel });
+      this.page.showAnswer(this.#planner!.writeCsv(session), question);
+    } catch (thrown) {
+      this.#set({ refusal: asRefusal(thrown) });
+    }
+  }
+
+  #goOn(): void {
+    this.page.coverAnswer();
+    this.#follow(this.#log, "log");
+    this.#toTop();
+  }
+
+  #export(): void {
+    const { progress } = this.#state;
+    if (!progress) return;
+    const url = URL.createObjectURL(new Blob([this.#planner!.writeCsv(progress.session)], { type: "text/csv" }));
+    const link = Object.assign(document.createElement("a"), { href: url, download: "fair-test.csv" });
+    link.click();
+    setTimeout(() => URL.revokeObjectURL(url), 60_000);
+  }
+
+  async #forget(): Promise<void> {
+    try {
+      await forgetEverything();
+      this.page.coverAnswer();
+      this.#set({ mode: "plan", log: null, progress: null, feel: null, isKept: null, entry: emptyEntry(this.#state.record) });
+    } catch {
+      this.#set({ isKept: false });
+    }
+  }
+
+  #toTop(): void {
+    void this.updateComplete.then(() => this.scrollIntoView({ block: "start" }));
+  }
+}
+
+/** The sheet goes to paper, whatever else stands on the page. */
+function printSheet(): void {
+  document.body.dataset["print"] = "sheet";
+  window.addEventListener("afterprint", () => delete document.body.dataset["print"], { once: true });
+  window.print();
+}
+
+function withoutBlanks(request: PlanPatch): PlanRequest {
+  return Object.fromEntries(Object.entries(request).filter(([, value]) => value !== undefined)) as unknown as PlanRequest;
+}
+
+customElements.define("straight-answer-fair", StraightAnswerFair);

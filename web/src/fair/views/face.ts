@@ -1,0 +1,58 @@
+/**
+ * Where the ball was struck: a tap on a picture of the face writes height and offset in millimeters.
+ *
+ * Seen from the ball, as the mark on the face is seen when the club is turned up; toe is plus, high is plus.
+ */
+import { html, svg, type TemplateResult } from "lit";
+import { number } from "../../format.js";
+import type { Entry } from "../entry.js";
+import type { FairActions } from "../part.js";
+
+/** Half of what the picture spans, mm. */
+const HALF_WIDTH = 55;
+const HALF_HEIGHT = 32;
+const STEP = 5;
+
+export const isStrike = (measure: string): boolean => measure === "strike_offset" || measure === "strike_height";
+
+export function faceView(entry: Entry, strike: readonly string[], actions: FairActions): TemplateResult {
+  const offset = entry.values["strike_offset"] ?? null;
+  const height = entry.values["strike_height"] ?? null;
+  const put = (across: number, up: number) => {
+    const values = { ...entry.values };
+    if (strike.includes("strike_offset")) values["strike_offset"] = clamp(Math.round(across), HALF_WIDTH);
+    if (strike.includes("strike_height")) values["strike_height"] = clamp(Math.round(up), HALF_HEIGHT);
+    actions.enter({ values });
+  };
+  const tapped = (event: PointerEvent) => {
+    const box = (event.currentTarget as SVGElement).getBoundingClientRect();
+    put(-((event.clientX - box.left) / box.width - 0.5) * 2 * HALF_WIDTH, (0.5 - (event.clientY - box.top) / box.height) * 2 * HALF_HEIGHT);
+  };
+  const keyed = (event: KeyboardEvent) => {
+    const [across, up] = ({ ArrowLeft: [STEP, 0], ArrowRight: [-STEP, 0], ArrowUp: [0, STEP], ArrowDown: [0, -STEP] } as Record<string, [number, number]>)[event.key] ?? [];
+    if (across === undefined || up === undefined) return;
+    event.preventDefault();
+    put((offset ?? 0) + across, (height ?? 0) + up);
+  };
+  return html`
+    <div class="log-face">
+      <svg viewBox="${-HALF_WIDTH} ${-HALF_HEIGHT} ${2 * HALF_WIDTH} ${2 * HALF_HEIGHT}" role="application" tabindex="0"
+        aria-label="Strike on the face: ${said(offset, height)}. Tap where the ball was struck, or use the arrow keys."
+        @pointerdown=${tapped} @keydown=${keyed}>
+        <path class="face" d="M -50 4 C -52 -22 -30 -29 -4 -29 C 24 -29 46 -22 50 -8 C 52 8 40 24 20 27 C -14 31 -48 26 -50 4 Z" />
+        <path class="score" d="M -30 -12 H 30 M -34 0 H 34 M -30 12 H 30" />
+        <path class="middle" d="M 0 -4 V 4 M -4 0 H 4" />
+        ${offset === null && height === null ? "" : svg`<circle class="strike" cx=${-(offset ?? 0)} cy=${-(height ?? 0)} r="6" />`}
+      </svg>
+      <p class="log-ends" aria-hidden="true"><span>Toe</span><span>${said(offset, height)}</span><span>Heel</span></p>
+    </div>`;
+}
+
+function said(offset: number | null, height: number | null): string {
+  if (offset === null && height === null) return "tap where it was struck";
+  const across = offset === null ? "" : offset === 0 ? "middle" : `${number(Math.abs(offset), 0)} mm ${offset > 0 ? "toe" : "heel"}`;
+  const up = height === null ? "" : height === 0 ? "middle height" : `${number(Math.abs(height), 0)} mm ${height > 0 ? "high" : "low"}`;
+  return [across, up].filter(Boolean).join(", ");
+}
+
+const clamp = (value: number, most: number): number => Math.min(most, Math.max(-most, value)) + 0;

@@ -1,0 +1,40 @@
+/** The plan on one page to fill in by hand: order, a cell for every shot and measure, looks and cautions. Print only. */
+import { html, nothing, type TemplateResult } from "lit";
+import { unitName } from "../../format.js";
+import type { Plan } from "../../planner.js";
+import type { FairState } from "../part.js";
+import { club } from "./plan.js";
+
+export function sheetView(plan: Plan, { measures, record }: FairState): TemplateResult {
+  const chosen = record.map((id) => measures.find((one) => one.id === id)).filter((one) => one !== undefined);
+  const rounds = Array.from({ length: plan.rounds }, (_, index) => index + 1);
+  const looks = new Set(plan.looks.map((look) => look.after_round));
+  return html`
+    <section class="sheet print-only" aria-hidden="true">
+      <h2>A fair test: ${plan.builds.join(" against ")}</h2>
+      <p>${plan.words.headline} ${plan.words.power}</p>
+      <p>${plan.words.order} ${plan.words.looks}</p>
+      <p>Before: ${plan.warm_up} warm-up shots, not counted. ${plan.cautions.join(" ")}</p>
+      <table>
+        <thead>
+          <tr><th>Round</th><th>Club</th>${Array.from({ length: plan.set }, (_, shot) => html`<th>Shot ${shot + 1}</th>`)}</tr>
+        </thead>
+        <tbody>
+          ${rounds.map((round) =>
+            plan.turns
+              .filter((turn) => turn.round === round)
+              .map(
+                (turn, at) => html`
+                  <tr class=${at === 0 ? "first" : ""}>
+                    <th>${at === 0 ? round : ""}${at === 0 && looks.has(round - 1) ? html`<br /><small>look before</small>` : nothing}</th>
+                    <th>${club(plan, turn.build)}</th>
+                    ${Array.from({ length: turn.shots }, () => html`<td></td>`)}
+                  </tr>`,
+              ),
+          )}
+        </tbody>
+      </table>
+      <p>In each cell: ${chosen.map(({ name, unit }) => (unit ? `${name} (${unitName(unit)})` : name)).join(" / ")}. Write every shot down; mark a mishit with m.</p>
+      <p>Which felt straighter? ________ longer? ________ easier? ________ Look liked best: ________ sound: ________ (before any average is worked out)</p>
+    </section>`;
+}

@@ -1,0 +1,56 @@
+/**
+ * The coach's hour behind one asynchronous interface: plan, follow, claim, together, feel; a package of its own.
+ *
+ * Loaded when a part that needs it is opened. Every call is stateless; a refused one rejects with a `Refused`.
+ */
+import init, * as core from "../pkg/straight_answer_plan.js";
+import type {
+  ClaimReport, ClaimRequest, Feel, FeelRequest, FollowRequest, Plan, PlanRequest, Progress, Session, TogetherPair, TogetherRequest,
+} from "../pkg/straight_answer_plan.js";
+import { Refused, asRefusal } from "./engine.js";
+
+export type {
+  Claimed, ClaimReport, ClaimRequest, Feel, FeelRequest, FollowRequest, Length, LoggedShot, LookAfter, LookTaken, LookWord, OwnSay, Plan,
+  PlanRequest, Progress, TogetherPair, TogetherRequest,
+} from "../pkg/straight_answer_plan.js";
+
+export interface Planner {
+  plan(request: PlanRequest): Plan;
+  follow(request: FollowRequest): Progress;
+  claim(request: ClaimRequest): ClaimReport;
+  together(request: TogetherRequest): TogetherPair[];
+  beside(request: FeelRequest): Feel;
+  /** A session as the tool's own CSV. */
+  writeCsv(session: Session): string;
+}
+
+let opened: Promise<Planner> | undefined;
+
+/** Loads the package once; after a failure the next call tries again. */
+export function openPlanner(): Promise<Planner> {
+  opened ??= load().catch((failed: unknown) => {
+    opened = undefined;
+    throw failed;
+  });
+  return opened;
+}
+
+async function load(): Promise<Planner> {
+  await init({ module_or_path: new URL("../pkg/straight_answer_plan_bg.wasm", import.meta.url) });
+  return {
+    plan: (request) => asking(() => core.plan(request)),
+    follow: (request) => asking(() => core.follow(request)),
+    claim: (request) => asking(() => core.claim(request)),
+    together: (request) => asking(() => core.together(request)),
+    beside: (request) => asking(() => core.beside(request)),
+    writeCsv: (session) => asking(() => core.write_csv(session)),
+  };
+}
+
+function asking<T>(call: () => T): T {
+  try {
+    return call();
+  } catch (thrown) {
+    throw new Refused(asRefusal(thrown));
+  }
+}
