@@ -1,7 +1,7 @@
 //! A session, its question and how it was looked at as one short text that fits an address: nothing is stored
 //! anywhere, the link is the session.
 //!
-//! `1.` and then, in letters that addresses keep ([`base64`]), tagged sections and a check sum over them. A section
+//! `1.` and then, in letters that addresses keep (`base64`), tagged sections and a check sum over them. A section
 //! that this version does not know is skipped with a notice, so links of later versions open as far as they can; what
 //! a section once meant it means forever (`tests/links`). Values come back at the precision they were given in
 //! ([`column`]). Reading holds every length against a limit first: any text gives a session or an error, quickly.
