@@ -1461,6 +1461,10 @@ export type InStandardAir = {
    */
   measure: MeasureId,
   /**
+   * The smallest difference of it that usually matters: that of carry, yd.
+   */
+  margin: number,
+  /**
    * Shots that got it.
    */
   shots: number,
@@ -1469,9 +1473,13 @@ export type InStandardAir = {
    */
   average_change: number,
   /**
-   * In words, with what it is worth.
+   * In words.
    */
   words: string,
+  /**
+   * What that is worth.
+   */
+  note: string,
 };
 
 /**

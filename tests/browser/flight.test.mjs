@@ -168,3 +168,57 @@ test("axe finds nothing in the three parts, light and dark, narrow and wide", as
     await context.close();
   }
 });
+
+test("a row that does not fit its launch is told under trust, and nothing is changed", async () => {
+  const { page, context, watched } = await open();
+  const rows = Array.from({ length: 16 }, (_, shot) => {
+    const [speed, launch] = [155 + ((shot * 5) % 9), 12 + ((shot * 3) % 5) / 2];
+    const carry = shot === 5 ? 780 : Math.round(1.72 * speed + 1.5 * (launch - 12) - 22 + ((shot * 7) % 11));
+    return `${shot % 2 ? "New" : "Mine"},${carry},${speed},${launch},2700`;
+  });
+  await type(page, `club,carry (yd),ball speed (mph),launch angle (deg),spin rate (rpm)\n${rows.join("\n")}\n`);
+  await answer(page);
+  await page.locator("#consistency summary").click();
+  await page.locator("#consistency .said").waitFor();
+  const words = await page.locator("#consistency").innerText();
+  assert.match(words, /In 1 of 16 shots carry does not fit its own launch/);
+  assert.match(words, /780 yd of carry[\s\S]*It would fit if carry is in feet[\s\S]*Nothing was changed/);
+  assertQuiet(watched);
+  await context.close();
+});
+
+test("before and after: the change is moved and named, and can be moved where it cannot be answered", async () => {
+  const { page, context, watched } = await open("#example=twelve", { viewport: phone });
+  await answer(page);
+  await page.locator("#change summary").click();
+  await page.locator("#change .said").waitFor();
+  assert.match(await page.locator("#change").innerText(), /Driver B: 13\syd more than Own driver/);
+  await page.getByLabel("Called after it").fill("new ball");
+  await page.keyboard.press("Tab");
+  await page.locator("#change .effects", { hasText: "New ball against before" }).waitFor();
+  await page.getByRole("slider", { name: "First shot after the change" }).fill("60");
+  await page.locator("#change", { hasText: "at least 3 shots with each of two clubs on both sides" }).waitFor();
+  await page.getByRole("slider", { name: "First shot after the change" }).fill("25");
+  await page.locator("#change .effects").waitFor();
+  assert.equal(await overflows(page), false);
+  assertQuiet(watched);
+  await context.close();
+});
+
+test("the weather brings carry to standard air, modeled, with the answer there", async () => {
+  const { page, context, watched } = await open("#example=twelve", { viewport: phone });
+  await answer(page);
+  await page.locator("#weather summary").click();
+  await page.locator("#weather .said", { hasText: "would carry the same" }).waitFor();
+  await page.getByLabel("Feet above the sea").fill("5000");
+  await page.keyboard.press("Tab");
+  await page.locator("#weather .said", { hasText: /about 1\d\syd less far/ }).waitFor();
+  const words = await page.locator("#weather").innerText();
+  assert.match(words, /The answer in standard air, modeled\s+Modeled standard-air carry of Driver B is higher/);
+  await page.getByLabel("Temperature", { exact: true }).fill("900");
+  await page.keyboard.press("Tab");
+  await page.locator("#weather", { hasText: "Nobody plays golf in this weather" }).waitFor();
+  assert.deepEqual(await faults(page), []);
+  assertQuiet(watched);
+  await context.close();
+});

@@ -1,5 +1,5 @@
 /** What a view may ask the page to do. Views call these and send nothing else. */
-import type { Hints, Luck, LuckRequest, ReadResult, Session, Shared, ShareRequest } from "./engine.js";
+import type { CheckRequest, Hints, Luck, LuckRequest, ReadResult, Report, Session, Shared, ShareRequest } from "./engine.js";
 import type { Example } from "./examples.js";
 import type { Entry, QuestionPatch } from "./state.js";
 import type { NewText } from "./texts.js";
@@ -35,6 +35,8 @@ export interface Actions {
   asSent: () => void;
   /** Asks the core directly: what it shows belongs to its own part and changes nothing else on the page. */
   luck: (request: LuckRequest) => Promise<Luck>;
+  /** The same for an answer beside the answer. */
+  check: (request: CheckRequest) => Promise<Report>;
   read: (text: string, hints: Hints) => Promise<ReadResult>;
   share: (request: ShareRequest) => Promise<Shared>;
   writeCsv: (session: Session) => Promise<string>;

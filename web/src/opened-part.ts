@@ -33,6 +33,11 @@ export abstract class OpenedPart<Answer> extends LitElement {
   protected abstract ask(from: Flights): Promise<Answer>;
   /** Shows it. */
   protected abstract show(answer: Answer): TemplateResult;
+  /** Says why it cannot; a part with choices of its own keeps them in reach. */
+  protected showTrouble(refusal: Refusal): TemplateResult {
+    return html`<div class="card">${trouble(refusal)}</div>`;
+  }
+
   /** Another session or another pair: what was chosen for the last one may not fit. */
   protected forget(): void {}
 
@@ -67,6 +72,7 @@ export abstract class OpenedPart<Answer> extends LitElement {
   }
 
   protected override willUpdate(changed: PropertyValues): void {
+    if (changed.has("question")) this.#isStale = true;
     if (changed.has("session") || changed.has("baseline") || changed.has("candidate")) {
       this.#isStale = true;
       this.forget();
@@ -75,7 +81,7 @@ export abstract class OpenedPart<Answer> extends LitElement {
   }
 
   override render(): TemplateResult {
-    if (this.#trouble) return html`<div class="card">${trouble({ ...this.#trouble, place: "" })}</div>`;
+    if (this.#trouble) return this.showTrouble(this.#trouble);
     return this.answer ? this.show(this.answer) : html`<p class="hint">Working it out…</p>`;
   }
 
@@ -86,7 +92,7 @@ export abstract class OpenedPart<Answer> extends LitElement {
       this.answer = await this.ask(flights());
       this.#trouble = null;
     } catch (thrown) {
-      this.#trouble = asRefusal(thrown);
+      this.#trouble = { ...asRefusal(thrown), place: "" };
     }
     this.#isAsking = false;
     this.requestUpdate();

@@ -55,6 +55,7 @@ export class StraightAnswerPage extends LitElement {
     luck: async (request) => (await this.engine).luck(request),
     share: async (request) => (await this.engine).share(request),
     writeCsv: async (session) => (await this.engine).writeCsv(session),
+    check: async (request) => (await this.engine).check(request),
     read: async (text, hints) => (await this.engine).read(text, hints),
   };
 

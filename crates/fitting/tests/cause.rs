@@ -133,7 +133,7 @@ fn swapping_the_builds_turns_every_sign() {
 /// change: 3 mph of club speed (8 yd), 1,000 rpm of spin (8 yd).
 #[test]
 fn a_known_cause_is_named() {
-    let sessions = 200;
+    let sessions = 120;
     let (mut speed, mut spin, mut held, mut nothing) = (0, 0, 0, 0);
     for seed in 0..sessions {
         let of = |effect| split(&session(&mut Dice::seeded(1_000 + seed), 10, effect));
@@ -151,6 +151,56 @@ fn a_known_cause_is_named() {
         "speed {speed}, spin {spin}, nothing {nothing} of {sessions}; {held} of {} parts",
         6 * sessions
     );
-    assert!(speed >= 190, "club speed named in {speed} of {sessions}");
-    assert!(spin >= 190, "spin named in {spin} of {sessions}");
+    assert!(speed >= 114, "club speed named in {speed} of {sessions}");
+    assert!(spin >= 114, "spin named in {spin} of {sessions}");
+    // Of equal builds a cause is named in about 1 of 40, and 95 of 100 intervals hold what is true of them: nothing.
+    assert!(nothing >= 112, "nothing named in {nothing} of {sessions}");
+    assert!(held >= 6 * 112, "{held} of {} parts", 6 * sessions);
+}
+
+#[test]
+fn what_is_said_in_full() {
+    let effect = Effect { club_speed: 3.0, spin: 900.0, ..Effect::default() };
+    let found = split(&session(&mut Dice::seeded(12), 10, effect));
+    let parts: Vec<_> = found.parts.iter().chain(&found.ball_speed).map(|part| &part.words).collect();
+    let swing: Vec<_> = found.swing.iter().map(|moved| &moved.words).collect();
+    insta::assert_debug_snapshot!("cause", (&found.words, parts, swing));
+}
+
+#[test]
+fn sessions_that_cannot_be_split_are_told_what_is_missing() {
+    let refused = |request: CauseRequest| cause(&request).unwrap_err();
+    let good = session(&mut Dice::seeded(1), 3, Effect::default());
+    let without = CauseRequest { session: empty("carry", 2), ..request(&good) };
+    assert!(refused(without).message.contains("ball speed, launch angle, spin rate"));
+    assert_eq!(refused(CauseRequest { candidate: 0, ..request(&good) }).kind, "same_build_twice");
+    assert_eq!(refused(CauseRequest { candidate: 5, ..request(&good) }).kind, "no_such_build");
+    let mut few = good.clone();
+    few.shots.truncate(6);
+    assert_eq!(refused(request(&few)).kind, "cannot_fly");
+}
+
+/// Delivery and strike, where measured, are told apart by whose doing they are, and held against spin.
+#[test]
+fn delivery_and_strike_are_told_where_measured() {
+    let mut session = session(&mut Dice::seeded(13), 10, Effect { spin: -700.0, ..Effect::default() });
+    let mut dice = Dice::seeded(14);
+    session.measures.extend(["strike_height", "club_path", "spin_loft"].map(Into::into));
+    for shot in &mut session.shots {
+        let second = f64::from(u8::from(shot.build == 1));
+        shot.values.extend(
+            [5.0 * second + dice.normal(), 3.0 * second + dice.normal(), 14.0 + 0.5 * dice.normal()]
+                .map(Some),
+        );
+    }
+    let found =
+        cause(&CauseRequest { hand: Some(fitting::landing::Hand::Left), ..request(&session) }).unwrap();
+    let moved: Vec<&str> = found.swing.iter().filter(|m| m.is_clear).map(|m| m.measure.0.as_str()).collect();
+    assert_eq!(moved, ["club_path", "strike_height"]);
+    let strike = found.spin.iter().find(|source| source.from.0 == "strike_height").expect("told");
+    // FLIGHT §5: 5 mm higher is about 700 rpm less.
+    assert!((strike.effect.value + 700.0).abs() < 250.0, "{strike:?}");
+    assert!(strike.effect.low < -700.0 && strike.effect.high > -900.0);
+    assert!(found.words.detail.contains("The path went more from out to in"), "{}", found.words.detail);
+    assert!(!found.words.unmeasured.iter().any(|said| said.contains("Where on the face")));
 }

@@ -27,7 +27,7 @@ export function causeView(cause: Cause, session: Session, hand: Hand | undefined
         <h3>What each part rests on</h3>
         <dl>
           ${[...cause.parts, ...cause.ball_speed].map(
-            (part) => html`<div><dt>${part.name} <small>${BELONGS[part.belongs].toLowerCase()}</small></dt><dd>${part.words}</dd></div>`,
+            (part) => html`<div><dt>${part.name} ${part.belongs === "unexplained" ? nothing : html`<small>${BELONGS[part.belongs].toLowerCase()}</small>`}</dt><dd>${part.words}</dd></div>`,
           )}
         </dl>
       </div>

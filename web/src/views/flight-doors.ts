@@ -1,13 +1,15 @@
 /** Parts 6 to 8, closed: what stands on the page before somebody wants to know; each is loaded when it is opened. */
 import { html, nothing, type TemplateResult } from "lit";
-import type { Report, Session } from "../engine.js";
+import type { Actions } from "../actions.js";
+import type { Measure, Question, Report, Session } from "../engine.js";
+import { measureView } from "../format.js";
 
 const LAUNCH = ["carry", "ball_speed", "launch_angle", "spin_rate"];
 
 /** The doors that this session has something behind. */
-export function flightDoors(session: Session, report: Report): TemplateResult {
-  const { baseline, candidate } = report.asked;
-  const has = (measures: readonly string[]) => session.shots.length > 0 && measures.every((id) => session.measures.includes(id));
+export function flightDoors(session: Session, question: Question, report: Report, measures: readonly Measure[], actions: Actions): TemplateResult {
+  const { baseline, candidate, measure } = report.asked;
+  const has = (wanted: readonly string[]) => session.shots.length > 0 && wanted.every((id) => session.measures.includes(id));
   return html`
     ${has(["carry", "offline"])
       ? door("landing", "Where they land", () => import("../landing-part.js"), html`
@@ -20,8 +22,29 @@ export function flightDoors(session: Session, report: Report): TemplateResult {
     ${has(LAUNCH)
       ? door("potential", "What this ball speed could carry", () => import("../potential-part.js"), html`
           <straight-answer-potential .session=${session} .baseline=${baseline} .candidate=${candidate}>${waiting}</straight-answer-potential>`)
+      : nothing}
+    ${has([measure]) && candidate !== null
+      ? door("change", "Before and after", () => import("../second-part.js"), html`
+          <p class="hint">A lesson, another ball, a break: did the club or that change do more?</p>
+          <straight-answer-second .session=${session} .baseline=${baseline} .candidate=${candidate} .question=${question}
+            .measure=${measureView(measure, measures, session)}>${waiting}</straight-answer-second>`)
+      : nothing}
+    ${has(LAUNCH)
+      ? door("weather", "The weather that day", () => import("../weather-part.js"), html`
+          <straight-answer-weather .session=${session} .baseline=${baseline} .candidate=${candidate} .question=${question}
+            .check=${actions.check}>${waiting}</straight-answer-weather>`)
       : nothing}`;
 }
+
+/** Under what can be trusted: whether the rows hold together. */
+export const consistencyDoor = (session: Session): TemplateResult | typeof nothing =>
+  session.shots.length > 0 && LAUNCH.every((id) => session.measures.includes(id))
+    ? html`
+        <details class="flight" id="consistency" @toggle=${(event: Event) => opened(event, () => import("../consistency-part.js"))}>
+          <summary><h3>Do carry and launch belong together?</h3></summary>
+          <straight-answer-consistency .session=${session} .baseline=${0} .candidate=${null}>${waiting}</straight-answer-consistency>
+        </details>`
+    : nothing;
 
 const waiting = html`<p class="hint">Loading…</p>`;
 
@@ -37,7 +60,7 @@ function opened({ currentTarget }: Event, load: () => Promise<unknown>): void {
   const details = currentTarget as HTMLDetailsElement;
   if (!details.open) return;
   load().catch(() => {
-    const text = details.querySelector(":scope > * > p.hint");
+    const text = details.querySelector(":scope > :not(p, summary) > p.hint");
     if (text) text.textContent = "This part could not be loaded. Check the connection, reload the page and open it again.";
   });
 }

@@ -6,7 +6,7 @@ import type { State } from "../state.js";
 import { answer } from "./answer.js";
 import { counts } from "./counts.js";
 import { entry } from "./entry.js";
-import { flightDoors } from "./flight-doors.js";
+import { consistencyDoor, flightDoors } from "./flight-doors.js";
 import { give } from "./give.js";
 import { later } from "./later.js";
 import { luckDoor } from "./luck-door.js";
@@ -37,10 +37,10 @@ export function page(state: State, actions: Actions): TemplateResult {
         ${state.report?.trust.length ? part(
               "trust",
               "Can this session be trusted?",
-              html`${trust(state.report)} ${shots(actions.drawAgain, session, state.report, measureView(state.report.asked.measure, state.measures, session), state.shotsShown, actions)}`,
+              html`${trust(state.report)} ${shots(actions.drawAgain, session, state.report, measureView(state.report.asked.measure, state.measures, session), state.shotsShown, actions)} ${consistencyDoor(session)}`,
             ) : nothing}
         ${comparable && state.question && state.report ? luckDoor(session, state.question, state.measures, actions) : nothing}
-        ${state.report ? flightDoors(session, state.report) : nothing}
+        ${state.report && state.question ? flightDoors(session, state.question, state.report, state.measures, actions) : nothing}
         ${state.question && state.report ? shareDoor(session, state.question, state.measures, actions) : nothing}
       </div>
     </div>

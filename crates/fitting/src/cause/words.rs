@@ -126,12 +126,14 @@ impl Speech<'_> {
         }
         let way = if cause.gap > 0.0 { "farther" } else { "less far" };
         let Some(main) = cause.main.and_then(|factor| self.part(factor)) else {
-            let how = if self.rest().is_some() {
-                "most of that is not in how the ball was launched"
-            } else {
-                "nothing in how the ball was launched clearly accounts for it"
-            };
-            return format!("{candidate} carried {gap} {way} in these shots: {how}.{}", self.aside());
+            let how = self.rest().map_or_else(
+                || "nothing in how the ball was launched clearly accounts for it".to_owned(),
+                |rest| {
+                    let size = self.carry.amount(rest.yards.value);
+                    format!("about {size} of that lie in ball, wind, luck or how carry was measured, not in the launch")
+                },
+            );
+            return format!("{candidate} carried {gap} {way} in these shots: {how}.{}", self.against());
         };
         let most = if main.yards.value.abs() > 1.05 * cause.gap.abs() {
             "more than all of it"
@@ -156,7 +158,7 @@ impl Speech<'_> {
     fn aside(&self) -> String {
         let rest = self.rest().map_or_else(String::new, |rest| {
             format!(
-                " About {} lie in the ball, the wind or how carry was measured: the launch does not explain them.",
+                " About {} lie in ball, wind, luck or how carry was measured, not in the launch.",
                 self.carry.amount(rest.yards.value)
             )
         });

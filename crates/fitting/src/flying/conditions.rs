@@ -106,16 +106,20 @@ pub struct InStandardAir {
     pub session: Session,
     /// Id of the added measure.
     pub measure: MeasureId,
+    /// The smallest difference of it that usually matters: that of carry, yd.
+    pub margin: f64,
     /// Shots that got it.
     pub shots: usize,
     /// What it does to an average shot, yd.
     pub average_change: f64,
-    /// In words, with what it is worth.
+    /// In words.
     pub words: String,
+    /// What that is worth.
+    pub note: String,
 }
 
 /// Id of the added measure.
-const MEASURE: &str = "carry_standard_air";
+pub(crate) const MEASURE: &str = "carry_standard_air";
 
 /// Adds the carry in standard air to every shot that can be flown.
 ///
@@ -146,7 +150,7 @@ pub fn in_standard_air(request: &AirRequest) -> Result<InStandardAir, Refusal> {
         session.measures.push(measure.clone());
         session.custom.push(CustomMeasure {
             id: measure.clone(),
-            name: "Carry in standard air, modeled".into(),
+            name: "Modeled standard-air carry".into(),
             unit: "yd".into(),
         });
         session.shots.iter_mut().for_each(|shot| shot.values.push(None));
@@ -160,14 +164,27 @@ pub fn in_standard_air(request: &AirRequest) -> Result<InStandardAir, Refusal> {
     let moved: Vec<f64> = changes.iter().map(|(_, standard, measured)| standard - measured).collect();
     let average_change = stats::describe::mean(&moved);
     let words = words(average_change);
-    Ok(InStandardAir { session, measure, shots: changes.len(), average_change, words })
+    let margin = crate::measure::known(&"carry".into()).map_or(0.0, |carry| carry.margin);
+    Ok(InStandardAir {
+        session,
+        measure,
+        margin,
+        shots: changes.len(),
+        average_change,
+        words,
+        note: NOTE.to_owned(),
+    })
 }
 
 fn words(change: f64) -> String {
-    let size = crate::words::Subject::of(&"carry".into(), &Session::default()).amount(change);
-    let way = if change > 0.0 { "farther" } else { "less far" };
-    format!(
-        "In standard air (15 °C at sea level, dry, calm) an average shot of yours would carry about {size} {way}. This is \
-         modeled: wind near the ground says little about the wind the ball meets higher up."
-    )
+    let carry = crate::words::Subject::of(&"carry".into(), &Session::default());
+    let how = if carry.prints_as_zero(change) {
+        "the same".to_owned()
+    } else {
+        format!("about {} {}", carry.amount(change), if change > 0.0 { "farther" } else { "less far" })
+    };
+    format!("In standard air (15 °C at sea level, dry, calm) an average shot of yours would carry {how}.")
 }
+
+const NOTE: &str = "Modeled: only the change of air is, your own ball stays in the number. A reading near the ground says \
+                    little about the wind that the ball meets higher up.";

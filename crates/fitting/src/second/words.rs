@@ -4,7 +4,7 @@ use super::{Effect, Second};
 use crate::question::Question;
 use crate::session::Session;
 use crate::verdict::{Decision, DecisionKind, Direction};
-use crate::words::{Subject, phrase_for, sentences, short_name, shots};
+use crate::words::{Subject, phrase_for, sentences, short_name};
 use serde::Serialize;
 
 /// Sentences about build and condition.
@@ -50,21 +50,20 @@ pub(super) fn fill(session: &Session, question: &Question, candidate: usize, fou
         DecisionKind::Same => "What the club does is the same in both.".to_owned(),
         _ => "Whether the club does more in one than in the other is not settled.".to_owned(),
     };
-    let counts: Vec<String> = found.cells.iter().map(|cell| cell.n.to_string()).collect();
+    let n = |at: usize| found.cells.get(at).map_or(0, |cell| cell.n);
+    let detail =
+        format!("Shots: {own} {} {first} and {} {second}, {other} {} and {}.", n(0), n(1), n(2), n(3));
     found.words = SecondWords {
         headline: headline(&subject, &second, &other, found),
-        detail: format!("From {} in the four groups.", counts.join(", ")),
-        note: sentences(&[
-            if found.condition.order_allowance > 0.0 {
-                format!(
-                    "What came later is mixed up with warming up and tiring: {} of each end stand for that.",
-                    subject.chosen(found.condition.order_allowance)
-                )
-            } else {
-                String::new()
-            },
-            format!("All {} were counted.", shots(found.cells.iter().map(|cell| cell.n).sum())),
-        ]),
+        detail,
+        note: sentences(&[if found.condition.order_allowance > 0.0 {
+            format!(
+                "What came later is mixed up with warming up and tiring: {} of each end stand for that.",
+                subject.chosen(found.condition.order_allowance)
+            )
+        } else {
+            String::new()
+        }]),
     };
     found.build.words = build;
     found.condition.words = condition;

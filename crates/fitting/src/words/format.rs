@@ -35,7 +35,8 @@ impl Subject {
             id: id.clone(),
             name: short_name(custom.map_or(id.0.as_str(), |c| c.name.as_str())),
             unit: if unit.is_empty() { String::new() } else { format!(" {}", short_name(unit)) },
-            decimals: 2,
+            // Carry in standard air is a carry, whatever list it stands in.
+            decimals: if id.0 == crate::flying::STANDARD_AIR_CARRY { 0 } else { 2 },
         }
     }
 

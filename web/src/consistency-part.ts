@@ -1,0 +1,18 @@
+/** Whether carry and launch belong together, open. Loaded when its door is opened. */
+import "./styles/flight.css";
+import type { TemplateResult } from "lit";
+import type { Consistency, Flights } from "./flights.js";
+import { OpenedPart } from "./opened-part.js";
+import { consistencyView } from "./views/consistency.js";
+
+export class StraightAnswerConsistency extends OpenedPart<Consistency> {
+  protected override ask(from: Flights): Promise<Consistency> {
+    return from.consistency({ session: this.session });
+  }
+
+  protected override show(consistency: Consistency): TemplateResult {
+    return consistencyView(consistency);
+  }
+}
+
+customElements.define("straight-answer-consistency", StraightAnswerConsistency);
