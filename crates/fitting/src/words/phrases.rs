@@ -44,9 +44,7 @@ const RIGHT: (&str, &str) = ("farther right", "farther left");
 /// The phrase for a measure; a column of the golfer's own is spoken of by its name, see [`Phrase`].
 pub(crate) fn phrase_for(id: &MeasureId) -> Phrase {
     match id.0.as_str() {
-        "carry" | crate::flying::STANDARD_AIR_CARRY => {
-            phrase("carries farther", "carries less far", MORE, None)
-        }
+        "carry" => phrase("carries farther", "carries less far", MORE, None),
         "total" => phrase("goes farther in total", "goes less far in total", MORE, None),
         "offline" => phrase("finishes farther right", "finishes farther left", RIGHT, LEFT_RIGHT),
         "ball_speed" => phrase("gives more ball speed", "gives less ball speed", MORE, None),
