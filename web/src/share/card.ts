@@ -96,7 +96,7 @@ function writer(ctx: CanvasRenderingContext2D, colors: Colors) {
 function broken(ctx: CanvasRenderingContext2D, text: string, width: number): string[] {
   const lines: string[] = [];
   let line = "";
-  for (const word of text.split(/\s+/)) {
+  for (const word of text.split(/ +/)) {
     const longer = line === "" ? word : `${line} ${word}`;
     if (ctx.measureText(longer).width <= width) line = longer;
     else {
@@ -110,6 +110,8 @@ function broken(ctx: CanvasRenderingContext2D, text: string, width: number): str
 
 const PICTURE = 220;
 const BAR_Y = 96;
+/** Room for the words at either end. */
+const SIDE = 330;
 
 interface Picture {
   geometry: IntervalGeometry;
@@ -140,6 +142,9 @@ function drawInterval(ctx: CanvasRenderingContext2D, { geometry, isRatio }: Pict
   if (geometry.zone) {
     ctx.fillStyle = colors.zone;
     ctx.fillRect(x(geometry.zone.from), top + 40, x(geometry.zone.to) - x(geometry.zone.from), floor - top - 40);
+    // Above its zone, as far as the words at both ends leave room.
+    const middle = x((geometry.zone.from + geometry.zone.to) / 2);
+    text("too small to matter", Math.min(Math.max(middle, PAD + SIDE), WIDTH - PAD - SIDE), top + 24, "center");
   }
   ctx.strokeStyle = colors.ink;
   ctx.lineWidth = 3;

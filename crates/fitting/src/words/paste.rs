@@ -143,7 +143,7 @@ fn difference(session: &Session, report: &Report, estimate: &Estimate) -> String
             (hundredths, false) => format!("{hundredths} % more"),
         };
         return format!(
-            "Scatter: {}; allowing for luck {} to {} ({level} % interval).",
+            "Scatter: {}; allowing for luck {} to {} ({level}\u{a0}% interval).",
             ratio(estimate.value),
             ratio(estimate.low),
             ratio(estimate.high)
@@ -155,7 +155,7 @@ fn difference(session: &Session, report: &Report, estimate: &Estimate) -> String
     };
     let luck = if estimate.order_allowance > 0.0 { "luck and order" } else { "luck" };
     format!(
-        "Gap: {}; allowing for {luck} {} to {} ({level} % interval).",
+        "Gap: {}; allowing for {luck} {} to {} ({level}\u{a0}% interval).",
         signed(estimate.value),
         signed(estimate.low),
         signed(estimate.high)
