@@ -13,7 +13,6 @@ import "./styles/wide.css";
 import "./styles/print.css";
 import { StraightAnswerPage } from "./page.js";
 import { hangDoors } from "./doors.js";
-import { keepOffline } from "./offline.js";
 import { openEngine } from "./remote.js";
 import { startWorker } from "./trusted.js";
 import address from "./worker.ts?worker&url";
@@ -34,4 +33,7 @@ hangDoors({
   showAnswer: (csv, question) => page.showLogged(csv, question),
   coverAnswer: () => page.cover(),
 });
-keepOffline();
+// After the answer can stand: the rest of the site is fetched for the day without a network.
+const offline = () => void import("./offline.js").then(({ keepOffline }) => keepOffline()).catch(() => undefined);
+if (document.readyState === "complete") offline();
+else window.addEventListener("load", offline, { once: true });

@@ -2,7 +2,7 @@
  * The page without a network: a service worker keeps every file of the site after the first visit.
  *
  * A new version is fetched in the background and waits until the page is closed, so that no session is lost to it;
- * whoever wants it at once says so. Registered when the page is at rest, so that it never stands before the answer.
+ * whoever wants it at once says so. Loaded when the page is at rest, so that it never stands before the answer.
  */
 import { scriptAddress } from "./trusted.js";
 
@@ -12,9 +12,7 @@ export function keepOffline(): void {
   const version = document.querySelector("#version");
   if (version) version.textContent = `Version ${APP_VERSION}.`;
   if (!import.meta.env.PROD || !("serviceWorker" in navigator)) return;
-  const register = () => void start(version).catch(() => undefined);
-  if (document.readyState === "complete") register();
-  else window.addEventListener("load", register, { once: true });
+  void start(version).catch(() => undefined);
 }
 
 async function start(version: Element | null): Promise<void> {
