@@ -1,9 +1,10 @@
 /** Part 3: the answer's words as they come from the report, its picture, and what stands over it. */
 import { html, nothing, type TemplateResult } from "lit";
+import type { Actions } from "../actions.js";
 import type { Finding, Overlay, Report, Session } from "../engine.js";
 import { measureView } from "../format.js";
 import type { State } from "../state.js";
-import { numbers } from "./numbers.js";
+import { later } from "./later.js";
 import { picture } from "./picture.js";
 import { build, part } from "./pieces.js";
 import { trouble } from "./trouble.js";
@@ -11,14 +12,16 @@ import { trouble } from "./trouble.js";
 const CAUTION =
   "Before you hit more balls: warm up, rest between sets, stop if anything hurts, and use a bay that is safe to swing in.";
 
-export function answer(state: State, session: Session): TemplateResult {
-  return part("answer", "The answer", state.report ? answered(state, state.report, session) : waiting(state));
+const numbers = later(() => import("./numbers.js").then((module) => module.numbers));
+
+export function answer(state: State, session: Session, actions: Actions): TemplateResult {
+  return part("answer", "The answer", state.report ? answered(state, state.report, session, actions) : waiting(state));
 }
 
 const waiting = (state: State): TemplateResult =>
   html`<div class="card answer">${state.trouble ? trouble(state.trouble) : html`<p class="hint">Working it out…</p>`}</div>`;
 
-function answered(state: State, report: Report, session: Session): TemplateResult {
+function answered(state: State, report: Report, session: Session, actions: Actions): TemplateResult {
   const { words, decision } = report.answer;
   const measure = measureView(report.asked.measure, state.measures, session);
   return html`
@@ -32,7 +35,7 @@ function answered(state: State, report: Report, session: Session): TemplateResul
     </article>
     ${report.overlays.length > 0 ? html`<ul class="overlays">${report.overlays.map(overlay)}</ul>` : nothing}
     ${others(report, state, session)}
-    ${numbers(report, state, session)}`;
+    ${numbers(actions.drawAgain, report, state, session)}`;
 }
 
 const asked = (report: Report, session: Session, measure: string): TemplateResult => html`

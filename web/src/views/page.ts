@@ -12,10 +12,10 @@ import { later } from "./later.js";
 import { luckDoor } from "./luck-door.js";
 import { part } from "./pieces.js";
 import { read } from "./read.js";
-import { sent } from "./sent.js";
 import { shareDoor } from "./share-door.js";
 import { trust } from "./trust.js";
 
+const sent = later(() => import("./sent.js").then((module) => module.sent));
 const shots = later(() => import("./shots.js").then((module) => module.shots));
 
 export function page(state: State, actions: Actions): TemplateResult {
@@ -26,14 +26,14 @@ export function page(state: State, actions: Actions): TemplateResult {
   const { session } = state.read;
   const comparable = session.builds.length > 1;
   return html`
-    ${state.sent ? sent(state, state.sent, session, actions) : nothing}
+    ${state.sent ? sent(actions.drawAgain, state, state.sent, session, actions) : nothing}
     <div class="parts">
       <div class="said">
         ${state.entry ? entry(state, state.entry, actions) : read(state, session, actions)}
         ${comparable && state.question ? counts(state, session, state.question, actions) : nothing}
       </div>
       <div class="told">
-        ${answer(state, session)}
+        ${answer(state, session, actions)}
         ${state.report?.trust.length ? part(
               "trust",
               "Can this session be trusted?",
