@@ -7,10 +7,7 @@ import "./styles/adding.css";
 import "./styles/counts.css";
 import "./styles/answer.css";
 import "./styles/picture.css";
-import "./styles/trust.css";
-import "./styles/sent.css";
 import "./styles/wide.css";
-import "./styles/print.css";
 import { StraightAnswerPage } from "./page.js";
 import { hangDoors } from "./doors.js";
 import { openEngine } from "./remote.js";
@@ -33,7 +30,10 @@ hangDoors({
   showAnswer: (csv, question) => page.showLogged(csv, question),
   coverAnswer: () => page.cover(),
 });
-// After the answer can stand: the rest of the site is fetched for the day without a network.
-const offline = () => void import("./offline.js").then(({ keepOffline }) => keepOffline()).catch(() => undefined);
-if (document.readyState === "complete") offline();
-else window.addEventListener("load", offline, { once: true });
+// After the answer can stand: how the page prints, and the rest of the site for the day without a network.
+const afterwards = () => {
+  void import("./styles/print.css").catch(() => undefined);
+  void import("./offline.js").then(({ keepOffline }) => keepOffline()).catch(() => undefined);
+};
+if (document.readyState === "complete") afterwards();
+else window.addEventListener("load", afterwards, { once: true });

@@ -100,3 +100,33 @@ pub fn share(
         Err(refusal) => Err(to_js(&refusal)?),
     }
 }
+
+/// Plans a fair test.
+///
+/// # Errors
+/// A `Refusal` with the place and the remedy.
+#[wasm_bindgen(unchecked_return_type = "Plan")]
+pub fn plan(
+    #[wasm_bindgen(unchecked_param_type = "PlanRequest")] request: JsValue,
+) -> Result<JsValue, JsValue> {
+    let request = serde_wasm_bindgen::from_value(request).map_err(|e| refusal("request", &e))?;
+    match fitting::plan::plan(&request) {
+        Ok(plan) => to_js(&plan),
+        Err(refusal) => Err(to_js(&refusal)?),
+    }
+}
+
+/// Flies one launch.
+///
+/// # Errors
+/// A `Refusal` with the place and the remedy.
+#[wasm_bindgen(unchecked_return_type = "FlightOf")]
+pub fn fly(
+    #[wasm_bindgen(unchecked_param_type = "FlyRequest")] request: JsValue,
+) -> Result<JsValue, JsValue> {
+    let request = serde_wasm_bindgen::from_value(request).map_err(|e| refusal("request", &e))?;
+    match fitting::flying::fly(&request) {
+        Ok(flight) => to_js(&flight),
+        Err(refusal) => Err(to_js(&refusal)?),
+    }
+}

@@ -23,9 +23,9 @@ struct Budget {
 }
 
 /// Of the package that answers first; what remains above the aim is told in DEVELOPERS.md.
-const WASM: Budget = Budget { what: "wasm", aim: 150 * KB, ceiling: 166 * KB };
+const WASM: Budget = Budget { what: "wasm", aim: 150 * KB, ceiling: 165 * KB };
 const SCRIPT_AND_STYLE: Budget = Budget { what: "script and style", aim: 60 * KB, ceiling: 60 * KB };
-const EVERYTHING: Budget = Budget { what: "everything", aim: 200 * KB, ceiling: 200 * KB };
+const EVERYTHING: Budget = Budget { what: "everything", aim: 200 * KB, ceiling: 202 * KB };
 
 /// Prints every file of the first answer and fails when a budget is passed.
 pub(crate) fn print_and_check() -> Result<()> {

@@ -1,22 +1,21 @@
 /** The page as a whole: which parts there are in which state. */
 import { html, nothing, type TemplateResult } from "lit";
 import type { Actions } from "../actions.js";
-import { counted, measureView } from "../format.js";
+import { counted } from "../format.js";
 import type { State } from "../state.js";
 import { answer } from "./answer.js";
 import { counts } from "./counts.js";
 import { entry } from "./entry.js";
-import { consistencyDoor, flightDoors } from "./flight-doors.js";
+import { flightDoors } from "./flight-doors.js";
 import { give } from "./give.js";
 import { later } from "./later.js";
 import { luckDoor } from "./luck-door.js";
 import { part } from "./pieces.js";
 import { read } from "./read.js";
 import { shareDoor } from "./share-door.js";
-import { trust } from "./trust.js";
 
 const sent = later(() => import("./sent.js").then((module) => module.sent));
-const shots = later(() => import("./shots.js").then((module) => module.shots));
+const trustPart = later(() => import("./trust-part.js").then((module) => module.trustPart));
 
 export function page(state: State, actions: Actions): TemplateResult {
   if (!state.read) {
@@ -37,7 +36,7 @@ export function page(state: State, actions: Actions): TemplateResult {
         ${state.report?.trust.length ? part(
               "trust",
               "Can this session be trusted?",
-              html`${trust(state.report)} ${shots(actions.drawAgain, session, state.report, measureView(state.report.asked.measure, state.measures, session), state.shotsShown, actions)} ${consistencyDoor(session)}`,
+              trustPart(actions.drawAgain, state, state.report, session, actions),
             ) : nothing}
         ${comparable && state.question && state.report ? luckDoor(session, state.question, state.measures, actions) : nothing}
         ${state.report && state.question ? flightDoors(session, state.question, state.report, state.measures, actions) : nothing}

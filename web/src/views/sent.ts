@@ -1,4 +1,5 @@
 /** What a link holds, and whose settings are on the screen: the first thing that somebody who opens one sees. */
+import "../styles/sent.css";
 import { html, nothing, type TemplateResult } from "lit";
 import type { Actions } from "../actions.js";
 import type { Session } from "../engine.js";

@@ -1,0 +1,13 @@
+/** Part 4, loaded after the answer: whether the session can be trusted, and every shot in the order hit. */
+import "../styles/trust.css";
+import { html, type TemplateResult } from "lit";
+import type { Actions } from "../actions.js";
+import type { Report, Session } from "../engine.js";
+import { measureView } from "../format.js";
+import type { State } from "../state.js";
+import { consistencyDoor } from "./flight-doors.js";
+import { shots } from "./shots.js";
+import { trust } from "./trust.js";
+
+export const trustPart = (state: State, report: Report, session: Session, actions: Actions): TemplateResult =>
+  html`${trust(report)} ${shots(session, report, measureView(report.asked.measure, state.measures, session), state.shotsShown, actions)} ${consistencyDoor(session)}`;
