@@ -187,7 +187,7 @@ test("a damaged workbook and a packed file are refused by name with a remedy", a
 });
 
 test("without a network a workbook says so, and nothing is lost", async () => {
-  const { page, context } = await open();
+  const { page, context } = await open("", { serviceWorkers: "block" });
   await page.locator("#text").fill("Mine,2");
   await context.setOffline(true);
   await page.locator(".give input[type=file]").setInputFiles(workbook("one_sheet.xlsx"));

@@ -111,7 +111,7 @@ test("a chosen file is read like a paste", async () => {
 });
 
 test("without a network an example says so, and pasted shots are still answered", async () => {
-  const { page, context } = await open();
+  const { page, context } = await open("", { serviceWorkers: "block" });
   await page.locator("#text").waitFor();
   await page.waitForLoadState("networkidle");
   await context.setOffline(true);
