@@ -27,6 +27,8 @@ export abstract class EntryElement<Draft> extends LitElement {
   /** Where typing began that is not yet a step of its own. */
   #typedFrom: Draft | null = null;
   #turn = 0;
+  /** While a button of the mouse or a finger is down: settled once what it presses has been told. */
+  #pressed: Promise<void> | null = null;
 
   /** A draft with nothing in it. */
   protected abstract empty(): Draft;
@@ -81,7 +83,23 @@ export abstract class EntryElement<Draft> extends LitElement {
   }
 
   override firstUpdated(): void {
+    this.addEventListener("pointerdown", () => this.#press());
     if (this.draft) void this.#look();
+  }
+
+  /** Leaving a field by pressing a button makes the core look: what it says must not move that button away meanwhile. */
+  #press(): void {
+    this.#pressed ??= new Promise<void>((settle) => {
+      const ends = ["pointerup", "pointercancel"];
+      const released = () => {
+        ends.forEach((end) => window.removeEventListener(end, released));
+        setTimeout(() => {
+          this.#pressed = null;
+          settle();
+        });
+      };
+      ends.forEach((end) => window.addEventListener(end, released));
+    });
   }
 
   async #look(): Promise<void> {
@@ -90,6 +108,7 @@ export abstract class EntryElement<Draft> extends LitElement {
     const draft = this.now;
     const { text, hints } = this.write(draft);
     const result = await this.read(text, hints);
+    await this.#pressed;
     if (turn !== this.#turn) return;
     this.wasRead(draft, result);
     this.requestUpdate();
