@@ -1,6 +1,7 @@
 /** Part 6, open: keeps aim and width, and asks after every move. Loaded when its door is opened. */
 import "./styles/flight.css";
 import "./styles/landing.css";
+import "./styles/slider.css";
 import type { TemplateResult } from "lit";
 import type { Flights, Landing } from "./flights.js";
 import { OpenedPart } from "./opened-part.js";

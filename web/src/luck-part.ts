@@ -4,11 +4,13 @@
  * Loaded when its door is opened (`views/luck-door.ts`); a closed door asks nothing.
  */
 import "./styles/luck.css";
-import { LitElement, type PropertyValues, type TemplateResult } from "lit";
+import "./styles/slider.css";
+import type { PropertyValues, TemplateResult } from "lit";
+import { BehindDoor } from "./behind-door.js";
 import { asRefusal, type Luck, type LuckRequest, type Measure, type Question, type Refusal, type Session, type Showing } from "./engine.js";
 import { luckView } from "./views/luck.js";
 
-export class StraightAnswerLuck extends LitElement {
+export class StraightAnswerLuck extends BehindDoor {
   static override properties = {
     session: { attribute: false },
     question: { attribute: false },
@@ -28,26 +30,10 @@ export class StraightAnswerLuck extends LitElement {
   #turn = 0;
   /** Whether what is asked has changed since it was last asked. */
   #stale = true;
-  readonly #toggled = (): void => this.requestUpdate();
-
-  protected override createRenderRoot(): HTMLElement {
-    this.replaceChildren();
-    return this;
-  }
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.closest("details")?.addEventListener("toggle", this.#toggled);
-  }
-
-  override disconnectedCallback(): void {
-    this.closest("details")?.removeEventListener("toggle", this.#toggled);
-    super.disconnectedCallback();
-  }
 
   protected override willUpdate(changed: PropertyValues): void {
     if (changed.has("session") || changed.has("question")) this.#stale = true;
-    if (this.#stale && this.closest("details")?.open) void this.#refresh();
+    if (this.#stale && this.isOpen) void this.#refresh();
   }
 
   override render(): TemplateResult {

@@ -4,7 +4,8 @@
  * Lives inside a `details`: closed it asks nothing. One question is on its way at a time; what was asked meanwhile is
  * asked once, as it then stands, so that dragging never queues up.
  */
-import { LitElement, html, type PropertyValues, type TemplateResult } from "lit";
+import { html, type PropertyValues, type TemplateResult } from "lit";
+import { BehindDoor } from "./behind-door.js";
 import type { Session } from "./engine.js";
 import { flights, type Flights, type Hand } from "./flights.js";
 import { hand, onHand, setHand } from "./hand.js";
@@ -12,7 +13,7 @@ import { asRefusal } from "./refusal.js";
 import type { Refusal } from "../pkg/straight_answer.js";
 import { trouble } from "./views/trouble.js";
 
-export abstract class OpenedPart<Answer> extends LitElement {
+export abstract class OpenedPart<Answer> extends BehindDoor {
   static override properties = {
     session: { attribute: false },
     baseline: { attribute: false },
@@ -27,7 +28,6 @@ export abstract class OpenedPart<Answer> extends LitElement {
   #isStale = true;
   #isAsking = false;
   #forgetHand: (() => void) | null = null;
-  readonly #toggled = (): void => this.requestUpdate();
 
   /** Asks what this part shows. */
   protected abstract ask(from: Flights): Promise<Answer>;
@@ -47,19 +47,12 @@ export abstract class OpenedPart<Answer> extends LitElement {
 
   protected readonly chooseHand = (chosen: Hand): void => setHand(chosen);
 
-  protected override createRenderRoot(): HTMLElement {
-    this.replaceChildren();
-    return this;
-  }
-
   override connectedCallback(): void {
     super.connectedCallback();
-    this.closest("details")?.addEventListener("toggle", this.#toggled);
     this.#forgetHand = onHand(() => this.change());
   }
 
   override disconnectedCallback(): void {
-    this.closest("details")?.removeEventListener("toggle", this.#toggled);
     this.#forgetHand?.();
     super.disconnectedCallback();
   }
@@ -77,7 +70,7 @@ export abstract class OpenedPart<Answer> extends LitElement {
       this.#isStale = true;
       this.forget();
     }
-    if (this.#isStale && !this.#isAsking && this.closest("details")?.open) void this.#refresh();
+    if (this.#isStale && !this.#isAsking && this.isOpen) void this.#refresh();
   }
 
   override render(): TemplateResult {

@@ -2,6 +2,7 @@
 import "./styles/flight.css";
 import "./styles/cause.css";
 import "./styles/change.css";
+import "./styles/slider.css";
 import { html, type TemplateResult } from "lit";
 import type { Question } from "./engine.js";
 import type { MeasureView } from "./format.js";

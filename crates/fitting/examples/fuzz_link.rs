@@ -5,11 +5,15 @@
 //! opens must be whole, answer the question and pack again. A panic, a case over 50 ms or one that takes more than
 //! 16 MB at once ends the run with the text that did it.
 
+#[path = "support/random.rs"]
+mod random;
+
 use fitting::check::{CheckRequest, check};
 use fitting::link::{PackRequest, Unpacked, View, pack, unpack};
 use fitting::measure::MEASURES;
 use fitting::question::{Question, Stopping};
 use fitting::session::{Build, Session, Shot};
+use random::Random;
 use std::alloc::{GlobalAlloc, Layout, System};
 use std::path::Path;
 use std::sync::Mutex;
@@ -44,27 +48,6 @@ unsafe impl GlobalAlloc for Counting {
 
 #[global_allocator]
 static ALLOCATOR: Counting = Counting;
-
-/// A small generator: S. Vigna's splitmix64 as published by its author in 2015.
-struct Random(u64);
-
-impl Random {
-    fn next(&mut self) -> u64 {
-        self.0 = self.0.wrapping_add(0x9E37_79B9_7F4A_7C15);
-        let mut z = self.0;
-        z = (z ^ (z >> 30)).wrapping_mul(0xBF58_476D_1CE4_E5B9);
-        z = (z ^ (z >> 27)).wrapping_mul(0x94D0_49BB_1331_11EB);
-        z ^ (z >> 31)
-    }
-
-    fn below(&mut self, n: usize) -> usize {
-        usize::try_from(self.next() % (n.max(1) as u64)).unwrap_or(0)
-    }
-
-    fn byte(&mut self) -> u8 {
-        self.next().to_le_bytes()[0]
-    }
-}
 
 fn decoded(link: &str) -> Vec<u8> {
     let six = |b: u8| LETTERS.iter().position(|l| *l == b).unwrap_or(0);

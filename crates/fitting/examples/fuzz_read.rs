@@ -4,8 +4,12 @@
 //! joins, repeats, swaps and replaces. Every reading is checked for what must hold of it. A panic
 //! or a case that takes longer than two seconds ends the run with the text that did it.
 
+#[path = "support/random.rs"]
+mod random;
+
 use fitting::read::{Delimiter, Hints, Layout, LineIs, Role, decode, read, read_plain};
 use fitting::write::write_csv;
+use random::Random;
 use std::path::Path;
 use std::sync::atomic::{AtomicU64, Ordering};
 use std::sync::{Arc, Mutex};
@@ -16,28 +20,6 @@ const LONGEST: Duration = Duration::from_secs(2);
 
 /// Bytes a case has at most.
 const MOST_BYTES: usize = 600;
-
-/// A small generator: S. Vigna's splitmix64 as published by its author in 2015.
-struct Random(u64);
-
-impl Random {
-    fn next(&mut self) -> u64 {
-        self.0 = self.0.wrapping_add(0x9E37_79B9_7F4A_7C15);
-        let mut z = self.0;
-        z = (z ^ (z >> 30)).wrapping_mul(0xBF58_476D_1CE4_E5B9);
-        z = (z ^ (z >> 27)).wrapping_mul(0x94D0_49BB_1331_11EB);
-        z ^ (z >> 31)
-    }
-
-    fn below(&mut self, n: usize) -> usize {
-        usize::try_from(self.next() % (n.max(1) as u64)).unwrap_or(0)
-    }
-
-    fn pick<'a, T>(&mut self, from: &'a [T]) -> &'a T {
-        let at = self.below(from.len());
-        &from[at]
-    }
-}
 
 const PIECES: [&str; 92] = [
     ",",

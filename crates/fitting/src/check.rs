@@ -41,6 +41,12 @@ pub struct Refusal {
     pub remedy: String,
 }
 
+impl Refusal {
+    pub(crate) fn new(kind: &str, place: &str, message: &str, remedy: &str) -> Self {
+        Self { kind: kind.into(), place: place.into(), message: message.into(), remedy: remedy.into() }
+    }
+}
+
 /// Answers the question from the session's shots.
 ///
 /// # Errors

@@ -151,7 +151,7 @@ pub(crate) fn decision(pair: &Pair, levels: &Levels, margin: Option<f64>) -> Dec
 }
 
 /// Smallest ratio of scatters that usually matters: a quarter more, or a fifth less. Judgement, no source.
-const WORTHWHILE_RATIO: f64 = 1.25;
+pub(crate) const WORTHWHILE_RATIO: f64 = 1.25;
 
 /// The smallest difference that matters: the golfer's own on the measure asked for, else the usual one.
 pub(crate) fn margin(question: &Question, id: &MeasureId) -> Option<f64> {

@@ -93,12 +93,7 @@ pub struct TogetherPair {
 pub fn together(request: &TogetherRequest) -> Result<Vec<TogetherPair>, Refusal> {
     let TogetherRequest { sessions, question } = request;
     let refuse = |kind: &str, place: &str, message: &str, remedy: &str| {
-        Err(Refusal {
-            kind: kind.into(),
-            place: place.into(),
-            message: message.into(),
-            remedy: remedy.into(),
-        })
+        Err(Refusal::new(kind, place, message, remedy))
     };
     let Some(first) = sessions.first().filter(|_| (2..=MOST_SESSIONS).contains(&sessions.len())) else {
         return refuse(

@@ -2,13 +2,11 @@
 //!
 //! A package of its own, loaded only when somebody plans a test, checks a claim or puts days together.
 
-use fitting::check::Refusal;
-use serde::Serialize;
-use serde::de::DeserializeOwned;
-use wasm_bindgen::prelude::*;
+#[path = "../../wasm/src/boundary.rs"]
+mod boundary;
 
-#[wasm_bindgen(typescript_custom_section)]
-const TYPES: &str = include_str!("../../wasm/types.d.ts");
+use boundary::{answered, understood};
+use wasm_bindgen::prelude::*;
 
 /// Plans a test before the first ball.
 ///
@@ -73,31 +71,5 @@ pub fn beside(
 pub fn write_csv(
     #[wasm_bindgen(unchecked_param_type = "Session")] session: JsValue,
 ) -> Result<String, JsValue> {
-    Ok(fitting::write::write_csv(&understood(session)?))
-}
-
-fn answered<Q: DeserializeOwned, A: Serialize>(
-    request: JsValue,
-    answer: impl Fn(&Q) -> Result<A, Refusal>,
-) -> Result<JsValue, JsValue> {
-    match answer(&understood(request)?) {
-        Ok(answer) => to_js(&answer),
-        Err(refusal) => Err(to_js(&refusal)?),
-    }
-}
-
-fn understood<Q: DeserializeOwned>(request: JsValue) -> Result<Q, JsValue> {
-    serde_wasm_bindgen::from_value(request).map_err(|error| {
-        let refusal = Refusal {
-            kind: "not_understood".into(),
-            place: "request".into(),
-            message: error.to_string(),
-            remedy: "Send an object of the type that the declarations name.".into(),
-        };
-        to_js(&refusal).unwrap_or_else(|error| error)
-    })
-}
-
-fn to_js<T: Serialize>(value: &T) -> Result<JsValue, JsValue> {
-    value.serialize(&serde_wasm_bindgen::Serializer::json_compatible()).map_err(JsValue::from)
+    Ok(fitting::write::write_csv(&understood(session, "request")?))
 }

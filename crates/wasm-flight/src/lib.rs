@@ -3,37 +3,11 @@
 //! As in `crates/wasm`: plain objects in, plain objects out, no state, no arithmetic, no wording. The declarations are
 //! those of the first package.
 
-use fitting::check::Refusal;
-use serde::{Serialize, de::DeserializeOwned};
+#[path = "../../wasm/src/boundary.rs"]
+mod boundary;
+
+use boundary::answered;
 use wasm_bindgen::prelude::*;
-
-#[wasm_bindgen(typescript_custom_section)]
-const TYPES: &str = include_str!("../../wasm/types.d.ts");
-
-fn to_js<T: Serialize>(value: &T) -> Result<JsValue, JsValue> {
-    value.serialize(&serde_wasm_bindgen::Serializer::json_compatible()).map_err(JsValue::from)
-}
-
-fn answer<Q: DeserializeOwned, A: Serialize>(
-    request: JsValue,
-    ask: impl FnOnce(&Q) -> Result<A, Refusal>,
-) -> Result<JsValue, JsValue> {
-    let request = serde_wasm_bindgen::from_value(request).map_err(|error| not_understood(&error))?;
-    match ask(&request) {
-        Ok(answer) => to_js(&answer),
-        Err(refusal) => Err(to_js(&refusal)?),
-    }
-}
-
-fn not_understood(error: &serde_wasm_bindgen::Error) -> JsValue {
-    let refusal = Refusal {
-        kind: "not_understood".into(),
-        place: "request".into(),
-        message: error.to_string(),
-        remedy: "Send an object of the type that the declarations name.".into(),
-    };
-    to_js(&refusal).unwrap_or_else(|error| error)
-}
 
 /// Flies one launch.
 ///
@@ -43,7 +17,7 @@ fn not_understood(error: &serde_wasm_bindgen::Error) -> JsValue {
 pub fn fly(
     #[wasm_bindgen(unchecked_param_type = "FlyRequest")] request: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answer(request, fitting::flying::fly)
+    answered(request, fitting::flying::fly)
 }
 
 /// Shows where the shots land and how often they would hit a fairway.
@@ -54,7 +28,7 @@ pub fn fly(
 pub fn landing(
     #[wasm_bindgen(unchecked_param_type = "LandingRequest")] request: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answer(request, fitting::landing::landing)
+    answered(request, fitting::landing::landing)
 }
 
 /// Splits the gap in carry between two builds.
@@ -65,7 +39,7 @@ pub fn landing(
 pub fn cause(
     #[wasm_bindgen(unchecked_param_type = "CauseRequest")] request: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answer(request, fitting::cause::cause)
+    answered(request, fitting::cause::cause)
 }
 
 /// Shows what the ball speeds of a session could carry.
@@ -76,7 +50,7 @@ pub fn cause(
 pub fn potential(
     #[wasm_bindgen(unchecked_param_type = "PotentialRequest")] request: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answer(request, fitting::potential::potential)
+    answered(request, fitting::potential::potential)
 }
 
 /// Holds every carry against its own launch.
@@ -87,7 +61,7 @@ pub fn potential(
 pub fn consistency(
     #[wasm_bindgen(unchecked_param_type = "ConsistencyRequest")] request: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answer(request, fitting::consistency::consistency)
+    answered(request, fitting::consistency::consistency)
 }
 
 /// Holds the effect of a build beside that of a second thing that changed.
@@ -98,7 +72,7 @@ pub fn consistency(
 pub fn second(
     #[wasm_bindgen(unchecked_param_type = "SecondRequest")] request: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answer(request, fitting::second::second)
+    answered(request, fitting::second::second)
 }
 
 /// Adds the carry in standard air to a session's shots.
@@ -109,5 +83,5 @@ pub fn second(
 pub fn in_standard_air(
     #[wasm_bindgen(unchecked_param_type = "AirRequest")] request: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answer(request, fitting::flying::in_standard_air)
+    answered(request, fitting::flying::in_standard_air)
 }

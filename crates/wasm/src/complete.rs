@@ -1,6 +1,6 @@
 //! What comes after a first answer, or when a text is no plain table.
 
-use super::{refusal, to_js};
+use super::boundary::{answered, to_js, understood};
 use wasm_bindgen::prelude::*;
 
 /// Reads shots from text.
@@ -15,7 +15,7 @@ pub fn read(
     let hints = if hints.is_null() || hints.is_undefined() {
         fitting::read::Hints::default()
     } else {
-        serde_wasm_bindgen::from_value(hints).map_err(|e| refusal("hints", &e))?
+        understood(hints, "hints")?
     };
     to_js(&fitting::read::read(text, &hints))
 }
@@ -29,9 +29,8 @@ pub fn join(
     #[wasm_bindgen(unchecked_param_type = "Session[]")] sessions: JsValue,
     #[wasm_bindgen(unchecked_optional_param_type = "Order | null")] order: JsValue,
 ) -> Result<JsValue, JsValue> {
-    let sessions: Vec<fitting::session::Session> =
-        serde_wasm_bindgen::from_value(sessions).map_err(|e| refusal("sessions", &e))?;
-    let order = serde_wasm_bindgen::from_value(order).map_err(|e| refusal("order", &e))?;
+    let sessions: Vec<fitting::session::Session> = understood(sessions, "sessions")?;
+    let order = understood(order, "order")?;
     to_js(&fitting::read::join(&sessions, order))
 }
 
@@ -43,7 +42,7 @@ pub fn join(
 pub fn write_csv(
     #[wasm_bindgen(unchecked_param_type = "Session")] session: JsValue,
 ) -> Result<String, JsValue> {
-    let session = serde_wasm_bindgen::from_value(session).map_err(|e| refusal("session", &e))?;
+    let session = understood(session, "session")?;
     Ok(fitting::write::write_csv(&session))
 }
 
@@ -55,11 +54,7 @@ pub fn write_csv(
 pub fn luck(
     #[wasm_bindgen(unchecked_param_type = "LuckRequest")] request: JsValue,
 ) -> Result<JsValue, JsValue> {
-    let request = serde_wasm_bindgen::from_value(request).map_err(|e| refusal("request", &e))?;
-    match fitting::luck::luck(&request) {
-        Ok(luck) => to_js(&luck),
-        Err(refusal) => Err(to_js(&refusal)?),
-    }
+    answered(request, fitting::luck::luck)
 }
 
 /// A session and its question as a short text for an address.
@@ -70,7 +65,7 @@ pub fn luck(
 pub fn pack(
     #[wasm_bindgen(unchecked_param_type = "PackRequest")] request: JsValue,
 ) -> Result<String, JsValue> {
-    let request = serde_wasm_bindgen::from_value(request).map_err(|e| refusal("request", &e))?;
+    let request = understood(request, "request")?;
     fitting::link::pack(&request).or_else(|refusal| Err(to_js(&refusal)?))
 }
 
@@ -94,11 +89,7 @@ pub fn unpack(text: &str) -> Result<JsValue, JsValue> {
 pub fn share(
     #[wasm_bindgen(unchecked_param_type = "ShareRequest")] request: JsValue,
 ) -> Result<JsValue, JsValue> {
-    let request = serde_wasm_bindgen::from_value(request).map_err(|e| refusal("request", &e))?;
-    match fitting::share::share(&request) {
-        Ok(shared) => to_js(&shared),
-        Err(refusal) => Err(to_js(&refusal)?),
-    }
+    answered(request, fitting::share::share)
 }
 
 /// Plans a fair test.
@@ -109,11 +100,7 @@ pub fn share(
 pub fn plan(
     #[wasm_bindgen(unchecked_param_type = "PlanRequest")] request: JsValue,
 ) -> Result<JsValue, JsValue> {
-    let request = serde_wasm_bindgen::from_value(request).map_err(|e| refusal("request", &e))?;
-    match fitting::plan::plan(&request) {
-        Ok(plan) => to_js(&plan),
-        Err(refusal) => Err(to_js(&refusal)?),
-    }
+    answered(request, fitting::plan::plan)
 }
 
 /// Flies one launch.
@@ -124,9 +111,5 @@ pub fn plan(
 pub fn fly(
     #[wasm_bindgen(unchecked_param_type = "FlyRequest")] request: JsValue,
 ) -> Result<JsValue, JsValue> {
-    let request = serde_wasm_bindgen::from_value(request).map_err(|e| refusal("request", &e))?;
-    match fitting::flying::fly(&request) {
-        Ok(flight) => to_js(&flight),
-        Err(refusal) => Err(to_js(&refusal)?),
-    }
+    answered(request, fitting::flying::fly)
 }

@@ -9,25 +9,10 @@ mod complete;
 #[cfg(feature = "complete")]
 pub use complete::*;
 
-use serde::Serialize;
+mod boundary;
+
+use boundary::{answered, to_js};
 use wasm_bindgen::prelude::*;
-
-#[wasm_bindgen(typescript_custom_section)]
-const TYPES: &str = include_str!("../types.d.ts");
-
-fn to_js<T: Serialize>(value: &T) -> Result<JsValue, JsValue> {
-    value.serialize(&serde_wasm_bindgen::Serializer::json_compatible()).map_err(JsValue::from)
-}
-
-fn refusal(place: &str, error: &serde_wasm_bindgen::Error) -> JsValue {
-    let refusal = fitting::check::Refusal {
-        kind: "not_understood".into(),
-        place: place.into(),
-        message: error.to_string(),
-        remedy: "Send an object of the type that the declarations name.".into(),
-    };
-    to_js(&refusal).unwrap_or_else(|error| error)
-}
 
 /// The trade's measures.
 ///
@@ -58,9 +43,5 @@ pub fn read_plain(text: &str) -> Result<JsValue, JsValue> {
 pub fn check(
     #[wasm_bindgen(unchecked_param_type = "CheckRequest")] request: JsValue,
 ) -> Result<JsValue, JsValue> {
-    let request = serde_wasm_bindgen::from_value(request).map_err(|e| refusal("request", &e))?;
-    match fitting::check::check(&request) {
-        Ok(report) => to_js(&report),
-        Err(refusal) => Err(to_js(&refusal)?),
-    }
+    answered(request, fitting::check::check)
 }

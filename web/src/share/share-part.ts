@@ -4,7 +4,8 @@
  * Loaded when its door is opened (`views/share-door.ts`). Nothing leaves the device but by the golfer's own hand.
  */
 import "../styles/share.css";
-import { LitElement, type PropertyValues, type TemplateResult } from "lit";
+import type { PropertyValues, TemplateResult } from "lit";
+import { BehindDoor } from "../behind-door.js";
 import { asRefusal, type Measure, type Question, type Refusal, type Session, type Shared, type ShareRequest } from "../engine.js";
 import { measureView } from "../format.js";
 import { withoutNames } from "../link.js";
@@ -13,7 +14,7 @@ import { colors, type Scheme } from "./colors.js";
 import { copy, openShareSheet, save } from "./hand-over.js";
 import { shareView, type Style } from "./share-view.js";
 
-export class StraightAnswerShare extends LitElement {
+export class StraightAnswerShare extends BehindDoor {
   static override properties = {
     session: { attribute: false },
     question: { attribute: false },
@@ -37,27 +38,15 @@ export class StraightAnswerShare extends LitElement {
   #done = "";
   #turn = 0;
   #stale = true;
-  readonly #toggled = (): void => this.requestUpdate();
-
-  protected override createRenderRoot(): HTMLElement {
-    this.replaceChildren();
-    return this;
-  }
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.closest("details")?.addEventListener("toggle", this.#toggled);
-  }
 
   override disconnectedCallback(): void {
-    this.closest("details")?.removeEventListener("toggle", this.#toggled);
     this.#forgetPicture();
     super.disconnectedCallback();
   }
 
   protected override willUpdate(changed: PropertyValues): void {
     if (changed.has("session") || changed.has("question")) this.#stale = true;
-    if (this.#stale && this.closest("details")?.open) void this.#refresh();
+    if (this.#stale && this.isOpen) void this.#refresh();
   }
 
   override render(): TemplateResult {

@@ -3,6 +3,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import type { Actions } from "../actions.js";
 import type { Measure, Question, Report, Session } from "../engine.js";
 import { measureView } from "../format.js";
+import { door, opened, waiting } from "./door.js";
 
 const LAUNCH = ["carry", "ball_speed", "launch_angle", "spin_rate"];
 
@@ -12,25 +13,25 @@ export function flightDoors(session: Session, question: Question, report: Report
   const has = (wanted: readonly string[]) => session.shots.length > 0 && wanted.every((id) => session.measures.includes(id));
   return html`
     ${has(["carry", "offline"])
-      ? door("landing", "Where they land", () => import("../landing-part.js"), html`
+      ? door("landing", "Where they land", "flight", () => import("../landing-part.js"), html`
           <straight-answer-landing .session=${session} .baseline=${baseline} .candidate=${candidate}>${waiting}</straight-answer-landing>`)
       : nothing}
     ${has(LAUNCH) && candidate !== null
-      ? door("cause", "Club or swing?", () => import("../cause-part.js"), html`
+      ? door("cause", "Club or swing?", "flight", () => import("../cause-part.js"), html`
           <straight-answer-cause .session=${session} .baseline=${baseline} .candidate=${candidate}>${waiting}</straight-answer-cause>`)
       : nothing}
     ${has(LAUNCH)
-      ? door("potential", "What this ball speed could carry", () => import("../potential-part.js"), html`
+      ? door("potential", "What this ball speed could carry", "flight", () => import("../potential-part.js"), html`
           <straight-answer-potential .session=${session} .baseline=${baseline} .candidate=${candidate}>${waiting}</straight-answer-potential>`)
       : nothing}
     ${has([measure]) && candidate !== null
-      ? door("change", "Before and after", () => import("../second-part.js"), html`
+      ? door("change", "Before and after", "flight", () => import("../second-part.js"), html`
           <p class="hint">A lesson, another ball, a break: did the club or that change do more?</p>
           <straight-answer-second .session=${session} .baseline=${baseline} .candidate=${candidate} .question=${question}
             .measure=${measureView(measure, measures, session)}>${waiting}</straight-answer-second>`)
       : nothing}
     ${has(LAUNCH)
-      ? door("weather", "The weather that day", () => import("../weather-part.js"), html`
+      ? door("weather", "The weather that day", "flight", () => import("../weather-part.js"), html`
           <straight-answer-weather .session=${session} .baseline=${baseline} .candidate=${candidate} .question=${question}
             .check=${actions.check}>${waiting}</straight-answer-weather>`)
       : nothing}`;
@@ -45,22 +46,3 @@ export const consistencyDoor = (session: Session): TemplateResult | typeof nothi
           <straight-answer-consistency .session=${session} .baseline=${0} .candidate=${null}>${waiting}</straight-answer-consistency>
         </details>`
     : nothing;
-
-const waiting = html`<p class="hint">Loading…</p>`;
-
-const door = (id: string, title: string, load: () => Promise<unknown>, body: TemplateResult): TemplateResult => html`
-  <section class="part" id=${id} aria-labelledby="${id}-title">
-    <details class="flight" @toggle=${(event: Event) => opened(event, load)}>
-      <summary><h2 id="${id}-title" tabindex="-1">${title}</h2></summary>
-      ${body}
-    </details>
-  </section>`;
-
-function opened({ currentTarget }: Event, load: () => Promise<unknown>): void {
-  const details = currentTarget as HTMLDetailsElement;
-  if (!details.open) return;
-  load().catch(() => {
-    const text = details.querySelector(":scope > :not(p, summary) > p.hint");
-    if (text) text.textContent = "This part could not be loaded. Check the connection, reload the page and open it again.";
-  });
-}

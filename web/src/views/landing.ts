@@ -143,7 +143,7 @@ function width({ landing, fairway }: LandingState, actions: LandingActions): Tem
     <div class="fairway-width">
       <label for="fairway">Width of the fairway</label>
       <output for="fairway">${plain(fairway)} yd</output>
-      <input id="fairway" type="range" min=${landing.limits.narrowest} max=${landing.limits.widest} step="5" .value=${String(fairway)}
+      <input id="fairway" class="slider" type="range" min=${landing.limits.narrowest} max=${landing.limits.widest} step="5" .value=${String(fairway)}
         aria-valuetext="${plain(fairway)} yards" @input=${moved} />
     </div>`;
 }

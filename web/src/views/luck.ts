@@ -56,7 +56,7 @@ function slider({ shown, limits }: Luck, actions: LuckActions): TemplateResult {
     <div class="luck-slider">
       <label for="luck-shown">Shots shown with each club</label>
       <output for="luck-shown">${shown}</output>
-      <input id="luck-shown" type="range" min=${limits.fewest} max=${limits.most} step="1" .value=${String(shown)}
+      <input id="luck-shown" class="slider" type="range" min=${limits.fewest} max=${limits.most} step="1" .value=${String(shown)}
         aria-valuetext=${counted(shown, "shot")} ?disabled=${limits.fewest === limits.most} @input=${moved} />
       <span class="luck-ends" aria-hidden="true"><span>${limits.fewest}</span><span>${limits.most}</span></span>
     </div>`;

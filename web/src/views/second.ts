@@ -36,7 +36,7 @@ export const controls = ({ session, from, names }: Omit<SecondState, "second" | 
     <div class="change-at">
       <label for="change-at">First shot after the change</label>
       <output for="change-at">${plain(from)}</output>
-      <input id="change-at" type="range" min="2" max=${session.shots.length} step="1" .value=${String(from)}
+      <input id="change-at" class="slider" type="range" min="2" max=${session.shots.length} step="1" .value=${String(from)}
         @input=${(event: Event) => actions.move((event.target as HTMLInputElement).valueAsNumber)} />
     </div>
     ${(["Called before it", "Called after it"] as const).map(

@@ -202,12 +202,7 @@ fn decide(short: &Short, margin: Option<f64>) -> ClaimKind {
 /// New − own, from the averages or from the promised gain.
 fn claimed_difference(said: &Claimed, question: &Question) -> Result<f64, Refusal> {
     let refuse = |kind: &str, place: &str, message: &str, remedy: &str| {
-        Err(Refusal {
-            kind: kind.into(),
-            place: place.into(),
-            message: message.into(),
-            remedy: remedy.into(),
-        })
+        Err(Refusal::new(kind, place, message, remedy))
     };
     let goal = judge::goal(question, &question.measure);
     if goal == Goal::Tighter {

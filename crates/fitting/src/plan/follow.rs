@@ -1,7 +1,7 @@
 //! A test under way: the shots so far, whose turn it is, and whether the answer may be looked at.
 
 use super::looks::{LookTaken, stopping};
-use super::request::{PlanRequest, Settled, refusal, settle};
+use super::request::{PlanRequest, Settled, settle};
 use super::{Turn, length, question, turns, words};
 use crate::check::Refusal;
 use crate::measure::MeasureId;
@@ -121,7 +121,7 @@ pub fn follow(request: &FollowRequest) -> Result<Progress, Refusal> {
     {
         if turn >= turns.len() {
             let message = format!("There is no set {turn}; the plan has {}, counted from 0.", turns.len());
-            return Err(refusal(
+            return Err(Refusal::new(
                 "no_such_turn",
                 &place,
                 &message,

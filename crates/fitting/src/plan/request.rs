@@ -20,8 +20,6 @@ const MOST_WARM_UP: u32 = 100;
 const USUAL_SET: u32 = 3;
 /// Shots that do not count before the first that does. Judgement, no source.
 const USUAL_WARM_UP: u32 = 10;
-/// Smallest worthwhile ratio of scatters when nothing else is said, as in `judge`.
-const USUAL_RATIO: f64 = 1.25;
 
 /// What [`plan`](super::plan) is asked.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -123,7 +121,12 @@ pub(super) fn settle(request: &PlanRequest) -> Result<Settled, Refusal> {
     let builds = builds(request)?;
     let measure = request.measure.clone();
     let known = measure::known(&measure).ok_or_else(|| {
-        refusal("no_such_measure", "measure", "This measure is not in the list.", "Choose one of the list.")
+        Refusal::new(
+            "no_such_measure",
+            "measure",
+            "This measure is not in the list.",
+            "Choose one of the list.",
+        )
     })?;
     let set = within("set", "shots in a row", request.set.unwrap_or(USUAL_SET), 1, LONGEST_SET)?;
     let usual = usual_rounds(builds.len(), set);
@@ -133,10 +136,10 @@ pub(super) fn settle(request: &PlanRequest) -> Result<Settled, Refusal> {
     let question = opening_question(request);
     let goal = crate::judge::goal(&question, &measure);
     let least = if goal == Goal::Tighter { 1.0 } else { 0.0 };
-    let usual_margin = if goal == Goal::Tighter { USUAL_RATIO } else { known.margin };
+    let usual_margin = if goal == Goal::Tighter { crate::judge::WORTHWHILE_RATIO } else { known.margin };
     let margin = request.margin.unwrap_or(usual_margin);
     if !(margin.is_finite() && margin > least) {
-        return Err(refusal(
+        return Err(Refusal::new(
             "not_a_margin",
             "margin",
             "The smallest difference that matters must be a number above nothing.",
@@ -145,7 +148,7 @@ pub(super) fn settle(request: &PlanRequest) -> Result<Settled, Refusal> {
     }
     let look_after = request.looks.clone().unwrap_or_default();
     let looks = look_after.rounds(rounds).ok_or_else(|| {
-        refusal(
+        Refusal::new(
             "not_a_look",
             "looks",
             &format!("A look comes after round 2 to {rounds}."),
@@ -188,7 +191,7 @@ pub(super) fn opening_question(request: &PlanRequest) -> Question {
 fn builds(request: &PlanRequest) -> Result<Vec<String>, Refusal> {
     let mut names: Vec<String> = request.builds.iter().map(|name| name.trim().to_owned()).collect();
     if let Some(at) = names.iter().position(String::is_empty) {
-        return Err(refusal(
+        return Err(Refusal::new(
             "no_name",
             &format!("builds.{at}"),
             "A club has no name.",
@@ -200,7 +203,7 @@ fn builds(request: &PlanRequest) -> Result<Vec<String>, Refusal> {
         return Ok(vec![format!("{name}, label A"), format!("{name}, label B")]);
     }
     if !(2..=MOST_BUILDS).contains(&names.len()) {
-        return Err(refusal(
+        return Err(Refusal::new(
             "number_of_builds",
             "builds",
             &format!("A test has 2 to {MOST_BUILDS} clubs, not {}.", names.len()),
@@ -209,7 +212,7 @@ fn builds(request: &PlanRequest) -> Result<Vec<String>, Refusal> {
     }
     names.sort();
     if names.windows(2).any(|pair| pair[0] == pair[1]) {
-        return Err(refusal(
+        return Err(Refusal::new(
             "same_name",
             "builds",
             "Two clubs have the same name.",
@@ -222,7 +225,7 @@ fn builds(request: &PlanRequest) -> Result<Vec<String>, Refusal> {
 fn spread(request: &PlanRequest) -> Result<Option<PlanSpread>, Refusal> {
     if let Some(value) = request.spread {
         if !(value.is_finite() && value > 0.0) {
-            return Err(refusal(
+            return Err(Refusal::new(
                 "not_a_spread",
                 "spread",
                 "The scatter of your shots must be a number above zero.",
@@ -262,9 +265,5 @@ fn within(place: &str, what: &str, got: u32, least: u32, most: u32) -> Result<u3
         return Ok(got);
     }
     let message = format!("A plan has {least} to {most} {what}, not {got}.");
-    Err(refusal("out_of_range", place, &message, "Choose a number between them."))
-}
-
-pub(super) fn refusal(kind: &str, place: &str, message: &str, remedy: &str) -> Refusal {
-    Refusal { kind: kind.into(), place: place.into(), message: message.into(), remedy: remedy.into() }
+    Err(Refusal::new("out_of_range", place, &message, "Choose a number between them."))
 }

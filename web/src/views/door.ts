@@ -1,0 +1,24 @@
+/** A part that is closed: what stands on the page before somebody wants to know; what is behind it is loaded when it is opened. */
+import { html, type TemplateResult } from "lit";
+
+/** Stands inside the part's element until that is there. */
+export const waiting = html`<p class="hint">Loading…</p>`;
+
+/** A whole part behind a door; `look` is the class of its `details`. */
+export const door = (id: string, title: string, look: string, load: () => Promise<unknown>, body: TemplateResult): TemplateResult => html`
+  <section class="part" id=${id} aria-labelledby="${id}-title">
+    <details class=${look} @toggle=${(event: Event) => opened(event, load)}>
+      <summary><h2 id="${id}-title" tabindex="-1">${title}</h2></summary>
+      ${body}
+    </details>
+  </section>`;
+
+/** Loads what is behind a door that was opened; a failure is said where the part would stand. */
+export function opened({ currentTarget }: Event, load: () => Promise<unknown>): void {
+  const details = currentTarget as HTMLDetailsElement;
+  if (!details.open) return;
+  load().catch(() => {
+    const text = details.querySelector(":scope > :not(p, summary) > p.hint");
+    if (text) text.textContent = "This part could not be loaded. Check the connection, reload the page and open it again.";
+  });
+}
