@@ -1,19 +1,19 @@
 //! A number's decimal digits, rounded exactly, without the large tables that printing any number to any length needs.
 
-/// Sizes from here on print all their digits: no measure of golf comes near.
+/// Sizes from here on are only said to be beyond it: no measure of golf comes near.
 const HUGE: f64 = 9.0e9;
 
 /// Most digits behind the point.
 const MOST_DECIMALS: usize = 9;
 
-/// A size with so many digits behind the point (at most nine), an exact half rounded up.
+/// A size with so many digits behind the point (at most nine), an exact half rounded up; in words where it is no number or nine thousand million.
 ///
 /// The double is taken as the exact binary fraction it is, so nothing is rounded twice. Pages round halves away
 /// from zero too: a sentence and the picture beside it say the same. The sign is the caller's.
 pub(crate) fn rounded(size: f64, decimals: usize) -> String {
     let size = size.abs();
     if size.is_nan() || size >= HUGE {
-        return size.to_string();
+        return (if size.is_nan() { "unknown" } else { "over 9000000000" }).to_owned();
     }
     let decimals = decimals.min(MOST_DECIMALS);
     let units = units(size, u32::try_from(decimals).unwrap_or(0));

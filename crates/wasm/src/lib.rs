@@ -9,9 +9,15 @@ mod complete;
 #[cfg(feature = "complete")]
 pub use complete::*;
 
+#[cfg(feature = "complete")]
 mod boundary;
+#[cfg(not(feature = "complete"))]
+mod lean;
 
+#[cfg(feature = "complete")]
 use boundary::{answered, to_js};
+#[cfg(not(feature = "complete"))]
+use lean::{answered, to_js};
 use wasm_bindgen::prelude::*;
 
 /// The trade's measures.

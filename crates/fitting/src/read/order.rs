@@ -3,8 +3,7 @@
 use super::draft::Draft;
 use super::outcome::NoticeKind;
 use super::talk::{Talk, place};
-use crate::few::Set;
-use crate::session::{Order, Session, Shot};
+use crate::session::{Order, Session, Shot, infer_rounds};
 use stats::arrange;
 
 /// Puts the shots in the order hit where times or numbers tell it, works out rounds where none
@@ -52,7 +51,8 @@ fn find(draft: &mut Draft, in_rows: bool, told: Option<Order>, talk: &mut Talk) 
         session.order = Order::Unknown;
         return;
     }
-    let rounds = infer_rounds(&session.shots);
+    let builds: Vec<usize> = session.shots.iter().map(|shot| shot.build).collect();
+    let rounds = infer_rounds(&builds);
     session.order = order_of_rounds(session, &rounds);
     if session.order == Order::Interleaved && told.is_none_or(|t| t == Order::Interleaved) {
         let count = rounds.last().copied().unwrap_or(0);
@@ -82,46 +82,6 @@ fn order_of_rounds(session: &Session, rounds: &[u32]) -> Order {
     let all: Vec<u32> = pairs.into_iter().map(|(round, _)| round).collect();
     let mixed = all.chunk_by(|a, b| a == b).filter(|round| round.len() > 1).count();
     if mixed >= 2 { Order::Interleaved } else { Order::Blocked }
-}
-
-/// The round of each shot: a new one begins with the first set of a build that the round already has.
-///
-/// A set is a run of shots of one build. Where two rounds meet with the same build, as in
-/// A B, B A, their sets run together; when every run is as long as the shortest or twice that,
-/// the long ones are split.
-pub(super) fn infer_rounds(shots: &[Shot]) -> Vec<u32> {
-    let runs: Vec<(usize, usize)> =
-        shots.chunk_by(|a, b| a.build == b.build).map(|r| (r[0].build, r.len())).collect();
-    let size = runs.iter().map(|(_, length)| *length).min().unwrap_or(1);
-    let splits = runs.iter().all(|(_, length)| *length == size || *length == 2 * size);
-    let builds = arrange::distinct(runs.iter().map(|&(build, _)| build)).len();
-    if splits {
-        let halves: Vec<(usize, usize)> =
-            runs.iter().flat_map(|&(build, length)| vec![(build, size); length / size]).collect();
-        let (rounds, complete) = number_rounds(&halves, builds);
-        if complete {
-            return rounds;
-        }
-    }
-    number_rounds(&runs, builds).0
-}
-
-/// Round of each shot, and whether every round but the last holds every build.
-fn number_rounds(sets: &[(usize, usize)], builds: usize) -> (Vec<u32>, bool) {
-    let mut rounds = Vec::new();
-    let mut seen = Set::default();
-    let mut round = 1;
-    let mut complete = true;
-    for &(build, length) in sets {
-        if !seen.insert(build) {
-            complete &= seen.len() == builds;
-            seen.clear();
-            seen.insert(build);
-            round += 1;
-        }
-        rounds.extend(std::iter::repeat_n(round, length));
-    }
-    (rounds, complete)
 }
 
 fn sort_by_time(draft: &mut Draft, talk: &mut Talk) -> bool {
