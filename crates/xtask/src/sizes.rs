@@ -16,16 +16,14 @@ const KB: usize = 1000;
 /// What may stand between a visitor and the first answer, in bytes after gzip.
 struct Budget {
     what: &'static str,
-    /// What the design promises.
-    aim: usize,
-    /// What fails the step. Above the aim it is a debt: it may only ever be lowered, until it is the aim.
-    ceiling: usize,
+    /// What the design promises; one byte more fails the step.
+    most: usize,
 }
 
-/// Of the package that answers first; what remains above the aim is told in DEVELOPERS.md.
-const WASM: Budget = Budget { what: "wasm", aim: 150 * KB, ceiling: 165 * KB };
-const SCRIPT_AND_STYLE: Budget = Budget { what: "script and style", aim: 60 * KB, ceiling: 60 * KB };
-const EVERYTHING: Budget = Budget { what: "everything", aim: 200 * KB, ceiling: 202 * KB };
+/// Of the package that answers first.
+const WASM: Budget = Budget { what: "wasm", most: 150 * KB };
+const SCRIPT_AND_STYLE: Budget = Budget { what: "script and style", most: 60 * KB };
+const EVERYTHING: Budget = Budget { what: "everything", most: 200 * KB };
 
 /// Prints every file of the first answer and fails when a budget is passed.
 pub(crate) fn print_and_check() -> Result<()> {
@@ -44,11 +42,10 @@ pub(crate) fn print_and_check() -> Result<()> {
         }
     }
     let sizes = [(wasm, WASM), (script_and_style, SCRIPT_AND_STYLE), (everything, EVERYTHING)];
-    for (size, Budget { what, aim, .. }) in &sizes {
-        let over = if size > aim { "  OVER ITS AIM" } else { "" };
-        println!("   {size:>7} of {aim:>7}  {what}, after gzip, of the aim{over}");
+    for (size, Budget { what, most }) in &sizes {
+        println!("   {size:>7} of {most:>7}  {what}, after gzip, of what it may weigh");
     }
-    let passed: Vec<_> = sizes.iter().filter(|(size, b)| *size > b.ceiling).map(|(_, b)| b.what).collect();
+    let passed: Vec<_> = sizes.iter().filter(|(size, b)| *size > b.most).map(|(_, b)| b.what).collect();
     if wasm == 0 || script_and_style == 0 {
         bail!("no wasm or no script found from dist/index.html: the count cannot be right");
     }

@@ -1,0 +1,28 @@
+// What a visitor's browser really loads until the first answer stands, compressed as static hosts do.
+//
+// `cargo xtask sizes` counts what the built files name; this counts what the browser asked for.
+
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { gzipSync } from "node:zlib";
+import { browser, phone, siteUrl } from "./harness.mjs";
+import { answer } from "./steps.mjs";
+
+const MOST = 200_000;
+
+test("everything loaded for the first answer is within its budget", async () => {
+  const context = await (await browser()).newContext({ viewport: phone, serviceWorkers: "block" });
+  const page = await context.newPage();
+  const files = [];
+  page.on("response", (response) => files.push(response));
+  await page.goto(`${siteUrl}#example=fair`);
+  await answer(page);
+  const first = files.splice(0, files.length);
+  const weights = await Promise.all(
+    first.filter((file) => file.ok()).map(async (file) => [file.url().replace(siteUrl, ""), gzipSync(await file.body(), { level: 9 }).length]),
+  );
+  assert.ok(weights.some(([name]) => name.endsWith(".wasm")), "the wasm was loaded before the answer");
+  const all = weights.reduce((sum, [, weight]) => sum + weight, 0);
+  assert.ok(all <= MOST, `${all} bytes:\n${weights.map(([name, weight]) => `${weight} ${name}`).join("\n")}`);
+  await context.close();
+});
