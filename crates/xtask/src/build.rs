@@ -16,7 +16,7 @@ struct Package {
     of: &'static str,
     /// What its files are called.
     name: &'static str,
-    /// Without the crate's default features.
+    /// Without the crate's default features, and as small as it gets.
     bare: bool,
 }
 
@@ -69,14 +69,15 @@ pub(crate) fn install_web_packages() -> Result<()> {
 
 /// Builds a crate and generates its package in `web/pkg/` from it.
 fn package(Package { of, name, bare }: &Package) -> Result<()> {
-    // A folder of its own for other features: cargo would otherwise build one over the other each time.
-    let folder = if *bare { target_folder().join("bare") } else { target_folder() };
-    let mut build = cargo(&["build", "--quiet", "--package", of, "--profile=wasm", "--target", WASM_TARGET]);
+    let profile = if *bare { "wasm-first" } else { "wasm" };
+    let mut build =
+        cargo(&["build", "--quiet", "--package", of, "--profile", profile, "--target", WASM_TARGET]);
     if *bare {
         build.arg("--no-default-features");
     }
-    run(build.arg("--target-dir").arg(&folder))?;
-    let compiled = folder.join(WASM_TARGET).join("wasm").join(of.replace('-', "_")).with_extension("wasm");
+    run(build.arg("--target-dir").arg(target_folder()))?;
+    let compiled =
+        target_folder().join(WASM_TARGET).join(profile).join(of.replace('-', "_")).with_extension("wasm");
     let folder = root().join("web/pkg");
     let shipped = folder.join(format!("{name}_bg.wasm"));
     if is_newer(&shipped, &[compiled.clone(), std::env::current_exe()?]) {

@@ -85,7 +85,12 @@ pub(super) fn is_blank(c: char) -> bool {
 
 /// Without spaces and invisible marks at both ends.
 pub(super) fn trim(text: &str) -> &str {
-    text.trim_matches(is_blank)
+    // Nearly every cell begins and ends with a figure or a letter.
+    match text.as_bytes() {
+        [only] if only.is_ascii_graphic() => text,
+        [first, .., last] if first.is_ascii_graphic() && last.is_ascii_graphic() => text,
+        _ => text.trim_matches(is_blank),
+    }
 }
 
 const MISSING: [&str; 19] = [
@@ -96,7 +101,9 @@ const MISSING: [&str; 19] = [
 /// Whether a cell says that there is no value.
 pub(super) fn is_missing(text: &str) -> bool {
     let text = trim(text);
-    text.len() <= 6 && MISSING.iter().any(|m| m.eq_ignore_ascii_case(text))
+    text.len() <= 6
+        && !text.starts_with(|c: char| c.is_ascii_digit())
+        && MISSING.iter().any(|m| m.eq_ignore_ascii_case(text))
 }
 
 const LEFT: [&str; 7] = ["l", "left", "lt", "down", "d", "heel", "low"];
@@ -158,6 +165,9 @@ fn figure(text: &str) -> Option<Figure<'_>> {
 fn leading_side(text: &str) -> (Option<f64>, &str) {
     let end = text.find(|c: char| !c.is_alphabetic()).unwrap_or(text.len());
     let (word, rest) = text.split_at(end);
+    if word.is_empty() {
+        return (None, text);
+    }
     match side(word) {
         Some(side) => (Some(side), trim(rest.trim_start_matches(['.', ':']))),
         None => (None, text),
@@ -235,8 +245,8 @@ fn unit_and_side(tail: &str, at: usize) -> Option<(SourceUnit, f64)> {
 impl<'a> Figure<'a> {
     /// What this figure says about the decimal mark of its column.
     pub(super) fn mark_sign(&self) -> MarkSign {
-        let points = self.body.matches('.').count();
-        let commas = self.body.matches(',').count();
+        let count = |mark: u8| self.body.bytes().filter(|b| *b == mark).count();
+        let (points, commas) = (count(b'.'), count(b','));
         let (mark, count) = match (points, commas) {
             (0, 0) => return MarkSign::Plain,
             (_, 0) => (Mark::Point, points),

@@ -4,6 +4,7 @@
 //! common practice, no source: a full shot carries between 0.6 and 2.2 yards for each mile per
 //! hour of its ball speed, and the ball leaves between 0.7 and 1.6 times as fast as the club.
 
+use super::agreement::shown;
 use super::columns::Column;
 use super::draft::Draft;
 use super::limits::shortened;
@@ -135,14 +136,11 @@ fn ask_by_ratio(
 fn flag(draft: &Draft, at: usize, known: &Measure, talk: &mut Talk) {
     let (low, high) = (known.plausible.low, known.plausible.high);
     let unit = SourceUnit::canonical(known.unit).map_or("", SourceUnit::label);
+    let outside = format!("{unit} lies outside {} to {} {unit}; it still counts.", shown(low), shown(high));
     for (shot, &line) in draft.session.shots.iter().zip(&draft.lines) {
         let Some(value) = shot.values.get(at).copied().flatten() else { continue };
         if value < low || value > high {
-            let message = format!(
-                "{} of {} {unit} lies outside {low} to {high} {unit}; it still counts.",
-                known.name,
-                super::agreement::shown(value)
-            );
+            let message = format!("{} of {} {outside}", known.name, shown(value));
             talk.notice(NoticeKind::Implausible, place(line, known.name), message);
         }
     }
