@@ -46,7 +46,8 @@ pub(crate) fn find_root(low: f64, high: f64, absolute: f64, f: &dyn Fn(f64) -> f
         } else {
             0.5
         };
-        share = if share.is_finite() { share.clamp(limit, 1.0 - limit) } else { 0.5 };
+        // Not `clamp`: the message it has ready for bounds the wrong way round brings all printing of numbers along.
+        share = if share.is_finite() { share.max(limit).min(1.0 - limit) } else { 0.5 };
     }
     Some(if fa.abs() < fb.abs() { a } else { b })
 }

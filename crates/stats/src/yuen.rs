@@ -80,9 +80,8 @@ fn trimmed(sample: &Sample, trim: f64) -> Result<Trimmed, Refusal> {
     }
     let center = mean(&values[cut..n - cut]);
     let (lowest, highest) = (values[cut], values[n - cut - 1]);
-    for value in &mut values {
-        *value = value.clamp(lowest, highest);
-    }
+    values[..cut].fill(lowest);
+    values[n - cut..].fill(highest);
     let squares = sum_of_squares(&values);
     Ok(Trimmed { mean: center, winsorized_sd: (squares / (n - 1) as f64).sqrt(), kept, cut })
 }
