@@ -80,6 +80,17 @@ test("two files chosen at once are two clubs, named after them", async () => {
   await context.close();
 });
 
+test("a file of an old spreadsheet keeps its letters and dashes", async () => {
+  const { page, context } = await open("", touch);
+  const rows = (name) => [231, 226, 229, 233].map((carry) => `${name};${carry},5\n`).join("");
+  const text = `Schläger;Carry\n${rows("Mein – alter")}${rows("Größer")}`;
+  const windows = Buffer.from([...text].map((c) => (c === "–" ? 0x96 : c.charCodeAt(0))));
+  await page.locator(".give input[type=file]").setInputFiles({ name: "alt.csv", mimeType: "text/csv", buffer: windows });
+  await page.locator(".builds li").first().waitFor();
+  assert.match((await builds(page)).join(), /Mein – alter[\s\S]*Größer/);
+  await context.close();
+});
+
 test("added shots can go to a club that is there, and every step can be taken back", async () => {
   const { page, context } = await open("", touch);
   await paste(page, await demo("fair-12-yards"));

@@ -58,6 +58,8 @@ export type {
 export interface Engine {
   /** The measures of the trade, with their usual smallest difference that matters. */
   measures(): Promise<Measure[]>;
+  /** The text of a file; nothing when it is a workbook, and refused when it is neither. */
+  decode(bytes: Uint8Array, name: string): Promise<string | undefined>;
   /** Reads shots from text; never refuses text, only hints of the wrong type. */
   read(text: string, hints: Hints): Promise<ReadResult>;
   /** Joins sessions of texts given one after another; `order` is how the clubs were hit, when that is known. */
@@ -98,6 +100,7 @@ export async function openLocal(): Promise<Engine> {
   await init({ module_or_path: new URL("../pkg/straight_answer_first_bg.wasm", import.meta.url) });
   return {
     measures: async () => first.measures(),
+    decode: async (bytes, name) => asking(async () => first.decode(bytes, name)),
     read: async (text, hints) => asking(async () => readPlain(text, hints) ?? (await complete()).read(text, hints)),
     join: async (sessions, order) => asking(async () => (await complete()).join([...sessions], order)),
     check: async (request) => asking(async () => first.check(request)),

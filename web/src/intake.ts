@@ -1,17 +1,19 @@
 /** Files into texts: decoded, workbooks opened, sheets offered by name where there are several. */
-import { LARGEST_FILE, decode, tooLarge } from "./decode.js";
-import type { Refusal } from "./engine.js";
+import { asRefusal, type Engine, type Refusal } from "./engine.js";
 import type { NewText, Workbook } from "./texts.js";
 import { textsOf } from "./texts.js";
 
 /** What came of files: texts, sheets to choose from, or why there is nothing. */
 export type Taken = { texts: NewText[] } | { workbook: Workbook } | { refusal: Refusal };
 
+/** Files larger than this are refused before they are read: far beyond any session, and a phone's memory is small. */
+const LARGEST_FILE = 50_000_000;
+
 /** Takes files in, in their order; one that cannot be read stops the rest. */
-export async function take(files: readonly File[]): Promise<Taken> {
+export async function take(files: readonly File[], engine: Pick<Engine, "decode">): Promise<Taken> {
   const texts: NewText[] = [];
   for (const file of files) {
-    const taken = await takeOne(file);
+    const taken = await takeOne(file, engine);
     if ("refusal" in taken) return taken;
     // Of several files nobody wants to choose among sheets: all that hold something are taken.
     if ("workbook" in taken && files.length === 1) return taken;
@@ -20,14 +22,16 @@ export async function take(files: readonly File[]): Promise<Taken> {
   return { texts };
 }
 
-async function takeOne(file: File): Promise<Taken> {
+async function takeOne(file: File, engine: Pick<Engine, "decode">): Promise<Taken> {
   const { name } = file;
   if (file.size > LARGEST_FILE) return { refusal: tooLarge(name) };
   const bytes = new Uint8Array(await file.arrayBuffer());
-  const decoded = decode(bytes, name);
-  if ("refusal" in decoded) return decoded;
-  if ("text" in decoded) return { texts: [{ source: { kind: "file", name, text: decoded.text } }] };
-  return workbook(bytes, name);
+  try {
+    const text = await engine.decode(bytes, name);
+    return text === undefined ? await workbook(bytes, name) : { texts: [{ source: { kind: "file", name, text } }] };
+  } catch (thrown) {
+    return { refusal: asRefusal(thrown) };
+  }
 }
 
 async function workbook(bytes: Uint8Array, name: string): Promise<Taken> {
@@ -41,6 +45,13 @@ async function workbook(bytes: Uint8Array, name: string): Promise<Taken> {
     return { refusal: notLoaded(name) };
   }
 }
+
+const tooLarge = (place: string): Refusal => ({
+  kind: "too_large",
+  place,
+  message: "This file is larger than 50 MB.",
+  remedy: "Keep only the columns and rows of this session, or paste them here.",
+});
 
 const notLoaded = (place: string): Refusal => ({
   kind: "not_loaded",

@@ -156,7 +156,7 @@ export class StraightAnswerPage extends LitElement {
   }
 
   async #giveFiles(files: readonly File[], adding = false): Promise<void> {
-    const taken = await take(files);
+    const taken = await take(files, await this.engine);
     if ("refusal" in taken) this.#dispatch({ type: "file_refused", refusal: taken.refusal });
     else if ("workbook" in taken) this.#enter({ type: "entry", entry: { kind: "sheets", workbook: taken.workbook, adding } });
     else this.#give(taken.texts, adding);

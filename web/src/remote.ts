@@ -12,6 +12,7 @@ export function openRemote(port: Port): Engine {
   const call = caller(port);
   return {
     measures: () => call("measures"),
+    decode: (bytes, name) => call("decode", bytes, name),
     read: (text, hints) => call("read", text, hints),
     join: (sessions, order) => call("join", sessions, order),
     check: (request) => call("check", request),
@@ -30,6 +31,7 @@ export async function openEngine(startWorker: () => Port): Promise<Engine> {
   const engineFor = (session: Session) => (session.shots.length > MANY_SHOTS ? away() : local);
   return {
     measures: local.measures,
+    decode: local.decode,
     read: (text, hints) => (text.length > LONG_TEXT ? away() : local).read(text, hints),
     join: (sessions, order) => {
       const shots = sessions.reduce((sum, session) => sum + session.shots.length, 0);

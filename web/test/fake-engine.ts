@@ -73,6 +73,7 @@ export function fakeEngine(): Engine & { calls: string[] } {
   return {
     calls,
     measures: async () => MEASURES,
+    decode: () => Promise.reject(new Error("not asked for in these tests")),
     read: async (text) => {
       calls.push(`read ${text.length}`);
       return readResult(session(2));

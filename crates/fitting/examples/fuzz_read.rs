@@ -7,7 +7,11 @@
 #[path = "support/random.rs"]
 mod random;
 
-use fitting::read::{Delimiter, Hints, Layout, LineIs, Role, decode, read, read_plain};
+#[path = "../tests/support/decoded.rs"]
+mod decoded;
+
+use decoded::decoded;
+use fitting::read::{Delimiter, Hints, Layout, LineIs, Role, read, read_plain};
 use fitting::write::write_csv;
 use random::Random;
 use std::path::Path;
@@ -243,7 +247,7 @@ fn seeds() -> Vec<String> {
     let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../tests/csv");
     let entries = std::fs::read_dir(folder).expect("tests/csv is there");
     let files = entries.filter_map(|e| std::fs::read(e.ok()?.path()).ok());
-    files.map(|bytes| decode(&bytes).text).filter(|text| text.len() < 4000).collect()
+    files.map(|bytes| decoded(&bytes)).filter(|text| text.len() < 4000).collect()
 }
 
 fn main() {

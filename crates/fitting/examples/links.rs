@@ -6,9 +6,13 @@
 #[path = "../tests/support/fitting_session.rs"]
 mod fitting_session;
 
+#[path = "../tests/support/decoded.rs"]
+mod decoded;
+
+use decoded::decoded;
 use fitting::link::{PackRequest, View, pack, unpack};
 use fitting::question::{Question, Stopping, StoppingWord};
-use fitting::read::{Hints, decode, read};
+use fitting::read::{Hints, read};
 use fitting::session::Session;
 use fitting::write::write_csv;
 use fitting_session::{Shape, fitting_session};
@@ -19,7 +23,7 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
     println!("| session | characters | as CSV text | opens in |\n|---|---:|---:|---:|");
     for name in ["fair-same", "sales-floor", "four-equal"] {
         let file = Path::new(env!("CARGO_MANIFEST_DIR")).join(format!("../../demo/{name}.csv"));
-        let session = read(&decode(&std::fs::read(file)?).text, &Hints::default()).session;
+        let session = read(&decoded(&std::fs::read(file)?), &Hints::default()).session;
         let what =
             format!("`demo/{name}.csv`: {} shots × {} measures", session.shots.len(), session.measures.len());
         print_row(&what, session)?;

@@ -1,7 +1,11 @@
 //! Every file under tests/csv against the reading a careful person would make of it, which stands
 //! beside it as `NAME.expected.json`. All of them hold invented data.
 
-use fitting::read::{Delimiter, Hints, Layout, ReadResult, decode, read};
+#[path = "support/decoded.rs"]
+mod decoded;
+
+use decoded::decoded;
+use fitting::read::{Delimiter, Hints, Layout, ReadResult, read};
 use serde_json::{Value, json};
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
@@ -109,7 +113,7 @@ fn every_file_reads_as_a_careful_person_would() {
     let mut wrong = Vec::new();
     for name in &names {
         let bytes = std::fs::read(folder().join(name)).expect("the file can be read");
-        let text = decode(&bytes).text;
+        let text = decoded(&bytes);
         let expected = std::fs::read_to_string(folder().join(format!("{name}.expected.json")))
             .unwrap_or_else(|_| panic!("{name} has no expectation"));
         let mut expected: Value = serde_json::from_str(&expected).expect("the expectation is JSON");

@@ -1,6 +1,10 @@
 //! The short way through reading gives what the whole reader gives, or nothing.
 
-use fitting::read::{Hints, decode, read, read_plain};
+#[path = "support/decoded.rs"]
+mod decoded;
+
+use decoded::decoded;
+use fitting::read::{Hints, read, read_plain};
 use proptest::collection::vec;
 use proptest::prelude::*;
 use std::path::{Path, PathBuf};
@@ -17,7 +21,7 @@ fn texts(name: &str) -> Vec<(String, String)> {
         .filter(|path| path.is_file())
         .map(|path| {
             let bytes = std::fs::read(&path).expect("the file can be read");
-            (path.file_name().unwrap_or_default().display().to_string(), decode(&bytes).text)
+            (path.file_name().unwrap_or_default().display().to_string(), decoded(&bytes))
         })
         .collect();
     texts.sort();

@@ -2,9 +2,13 @@
 
 mod any_session;
 
+#[path = "support/decoded.rs"]
+mod decoded;
+
 use any_session::{characters, name, session};
+use decoded::decoded;
 use fitting::measure::{self, MeasureId};
-use fitting::read::{Delimiter, Hints, Layout, LineIs, ReadResult, Role, decode, join, read};
+use fitting::read::{Delimiter, Hints, Layout, LineIs, ReadResult, Role, join, read};
 use fitting::session::Session;
 use fitting::write::write_csv;
 use proptest::collection::vec;
@@ -171,7 +175,7 @@ proptest! {
 
     #[test]
     fn any_bytes_are_read(bytes in vec(any::<u8>(), 0..400)) {
-        let text = decode(&bytes).text;
+        let text = decoded(&bytes);
         check(&text, &read(&text, &Hints::default()))?;
     }
 

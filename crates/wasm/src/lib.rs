@@ -16,9 +16,27 @@ mod lean;
 
 #[cfg(feature = "complete")]
 use boundary::{answered, to_js};
+use fitting::read::FileIs;
 #[cfg(not(feature = "complete"))]
 use lean::{answered, to_js};
 use wasm_bindgen::prelude::*;
+use web_sys::TextDecoder;
+
+/// The text of a file from its bytes, by the host's decoders; nothing when it is a workbook, which has a package of
+/// its own.
+///
+/// # Errors
+/// A `Refusal` with the file's name as its place when the bytes are neither.
+#[wasm_bindgen]
+pub fn decode(bytes: &[u8], name: &str) -> Result<Option<String>, JsValue> {
+    match fitting::read::recognize(bytes, name) {
+        Ok(FileIs::Workbook) => Ok(None),
+        Ok(FileIs::Text(encoding)) => {
+            TextDecoder::new_with_label(encoding.label())?.decode_with_u8_array(bytes).map(Some)
+        }
+        Err(refusal) => Err(to_js(&refusal)?),
+    }
+}
 
 /// The trade's measures.
 ///

@@ -13,10 +13,10 @@ mod cell;
 mod clock;
 mod columns;
 mod decimal;
-mod decode;
 mod delimited;
 mod down;
 mod draft;
+mod file;
 mod formats;
 mod grid;
 mod heading;
@@ -46,7 +46,7 @@ mod summary;
 mod talk;
 mod vocabulary;
 
-pub use decode::{Decoded, Encoding, decode};
+pub use file::{Encoding, FileIs, recognize};
 pub use hints::Hints;
 pub use join::join;
 pub use outcome::{
