@@ -1371,6 +1371,10 @@ export type Hints = {
    */
   order?: Order,
   /**
+   * The weather, for carry in standard air; an empty one takes back what the text says.
+   */
+  weather?: Conditions,
+  /**
    * Read the letters O, l, I, S and B in numbers as the digits 0, 1, 1, 5 and 8.
    */
   letters_as_digits?: boolean,
@@ -2048,7 +2052,7 @@ export type Notice = {
 /**
  * What a notice is about.
  */
-export type NoticeKind = "build_assumed" | "build_column_guessed" | "build_carried_down" | "no_headings" | "column_unsure" | "column_repeated" | "measure_guessed" | "unit_assumed" | "unit_question" | "implausible" | "letters_read" | "ordered_by_number" | "ordered_by_time" | "rounds_inferred" | "numbers_missing" | "numbers_repeated" | "summary_disagrees" | "summary_agrees" | "too_many_summaries" | "deviation_missing" | "count_missing" | "chosen_shots" | "perhaps_averages" | "text_passed_over" | "quotes_ignored" | "marked_values" | "column_too_sparse" | "more";
+export type NoticeKind = "build_assumed" | "build_column_guessed" | "build_carried_down" | "no_headings" | "column_unsure" | "column_repeated" | "measure_guessed" | "unit_assumed" | "unit_question" | "implausible" | "letters_read" | "ordered_by_number" | "ordered_by_time" | "rounds_inferred" | "numbers_missing" | "numbers_repeated" | "summary_disagrees" | "summary_agrees" | "too_many_summaries" | "deviation_missing" | "count_missing" | "chosen_shots" | "perhaps_averages" | "text_passed_over" | "quotes_ignored" | "marked_values" | "column_too_sparse" | "second_mixed_up" | "more";
 
 /**
  * Whose turn it is.
@@ -2962,7 +2966,7 @@ export type ReportFile = {
 /**
  * What a column holds.
  */
-export type Role = "build" | "round" | "number" | "time" | "count" | "left_out" | { "measure": MeasureId } | { "deviation": MeasureId } | { "low": MeasureId } | { "high": MeasureId } | "ignored";
+export type Role = "build" | "round" | "number" | "time" | "count" | "left_out" | { "measure": MeasureId } | { "deviation": MeasureId } | { "low": MeasureId } | { "high": MeasureId } | "second" | "ignored";
 
 /**
  * How the rows were sorted.
@@ -3026,6 +3030,22 @@ export type Second = {
    * Sentences.
    */
   words: SecondWords,
+};
+
+/**
+ * A second thing that changed during the session, beside the build: a lesson, another ball, another tee.
+ *
+ * Each shot names the value it was hit under, [`super::Shot::second`].
+ */
+export type SecondFactor = {
+  /**
+   * What changed, as the source's heading has it.
+   */
+  name: string,
+  /**
+   * What it was: before and after, one ball and another. The first is what the others are held against.
+   */
+  values: Array<string>,
 };
 
 /**
@@ -3217,6 +3237,14 @@ export type Session = {
    * How builds and time lie.
    */
   order: Order,
+  /**
+   * What else changed during the session.
+   */
+  second?: SecondFactor,
+  /**
+   * The weather.
+   */
+  weather?: Conditions,
 };
 
 /**
@@ -3291,6 +3319,10 @@ export type Shot = {
    * Why it was set aside, null when it counts.
    */
   left_out: string | null,
+  /**
+   * Index into the values of the session's second factor.
+   */
+  second?: number,
 };
 
 /**

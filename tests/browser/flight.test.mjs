@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { assertQuiet, open, phone } from "./harness.mjs";
+import { assertQuiet, open, phone, siteUrl } from "./harness.mjs";
 import { answer, faults, overflows, type } from "./steps.mjs";
 
 const desk = { width: 1280, height: 900 };
@@ -219,6 +219,77 @@ test("the weather brings carry to standard air, modeled, with the answer there",
   await page.keyboard.press("Tab");
   await page.locator("#weather", { hasText: "Nobody plays golf in this weather" }).waitFor();
   assert.deepEqual(await faults(page), []);
+  assertQuiet(watched);
+  await context.close();
+});
+
+/** Two clubs with two balls in turn, of which the ball moves spin more than the club does. */
+function twoBalls() {
+  const rows = Array.from({ length: 48 }, (_, shot) => {
+    const [club, ball] = [shot % 2, Math.floor(shot / 4) % 2];
+    const spin = 2600 - 100 * club - 700 * ball + ((shot * 37) % 120);
+    return `${club ? "New" : "Mine"},${ball ? "hard" : "soft"},${spin}`;
+  });
+  return `club,Ball type,spin rate (rpm)\n${rows.join("\n")}\n`;
+}
+
+test("a column that says what changed is found, answers without typing, and travels with the link", async () => {
+  const { page, context, watched } = await open("", { viewport: phone });
+  await type(page, twoBalls());
+  await answer(page);
+  assert.equal(await page.getByLabel("What “Ball type” holds").inputValue(), '"second"');
+  await page.locator("#change summary").click();
+  await page.locator("#change .said").waitFor();
+  const words = await page.locator("#change").innerText();
+  assert.match(words, /Your shots say what changed: Ball type[^]*The change to 'hard' moved spin rate more than New did/);
+  assert.match(words, /Hard: 7\d\d\srpm less than soft/);
+  assert.deepEqual(await faults(page), []);
+  assert.equal(await overflows(page), false);
+  await page.locator("#change .segment", { hasText: "From one shot on" }).click();
+  await page.getByRole("slider", { name: "First shot after the change" }).waitFor();
+  await page.locator("#share summary").first().click();
+  await page.locator("img.share-card").waitFor();
+  const link = await page.locator("#share-address").inputValue();
+  assertQuiet(watched);
+  await context.close();
+
+  const elsewhere = await open(link.slice(siteUrl.length), { viewport: desk });
+  await answer(elsewhere.page);
+  await elsewhere.page.locator("#change summary").click();
+  await elsewhere.page.locator("#change .said", { hasText: "The change to 'hard' moved spin rate more than New did" }).waitFor();
+  assertQuiet(elsewhere.watched);
+  await elsewhere.context.close();
+});
+
+test("weather told makes carry in standard air one of the measures, in the link too, until it is taken back", async () => {
+  const { page, context, watched } = await open("#example=twelve", { viewport: phone });
+  await answer(page);
+  await page.locator("#weather summary").click();
+  await page.locator("#weather .said").waitFor();
+  await page.getByLabel("Feet above the sea").fill("5000");
+  await page.keyboard.press("Tab");
+  await page.locator(".others", { hasText: "Modeled standard-air carry" }).waitFor();
+  assert.ok(await page.locator("#weather details[open]").count(), "the door stays open");
+  await page.locator("#share summary").first().click();
+  await page.locator("img.share-card").waitFor();
+  const link = await page.locator("#share-address").inputValue();
+
+  const elsewhere = await open(link.slice(siteUrl.length), { viewport: desk });
+  await answer(elsewhere.page);
+  assert.match(await elsewhere.page.locator(".others").innerText(), /Modeled standard-air carry/);
+  await elsewhere.page.locator("#weather summary").click();
+  await elsewhere.page.locator("#weather .said").waitFor();
+  assert.equal(await elsewhere.page.getByLabel("Feet above the sea").inputValue(), "5000");
+  assertQuiet(elsewhere.watched);
+  await elsewhere.context.close();
+
+  await page.getByLabel("Feet above the sea").fill("");
+  await page.keyboard.press("Tab");
+  await page.locator("#weather .said", { hasText: "would carry the same" }).waitFor();
+  await page.waitForFunction(() => !document.querySelector(".others").innerText.includes("Modeled"));
+  await page.locator(".undo button").click();
+  await page.locator(".others", { hasText: "Modeled standard-air carry" }).waitFor();
+  await page.waitForFunction(() => document.querySelector("#weather input").value === "");
   assertQuiet(watched);
   await context.close();
 });

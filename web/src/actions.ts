@@ -1,5 +1,5 @@
 /** What a view may ask the page to do. Views call these and send nothing else. */
-import type { CheckRequest, Hints, Luck, LuckRequest, ReadResult, Report, Session, Shared, ShareRequest } from "./engine.js";
+import type { CheckRequest, Conditions, Hints, Luck, LuckRequest, ReadResult, Report, Session, Shared, ShareRequest } from "./engine.js";
 import type { Example } from "./examples.js";
 import type { Entry, QuestionPatch } from "./state.js";
 import type { NewText } from "./texts.js";
@@ -22,6 +22,8 @@ export interface Actions {
   changeText: (at: number, text: string) => void;
   removeText: (at: number) => void;
   hint: (hints: Hints, at?: number) => void;
+  /** Says what the weather was, of all the texts. */
+  weather: (conditions: Conditions) => void;
   rename: (build: string, name: string) => void;
   undo: () => void;
   ask: (patch: QuestionPatch) => void;

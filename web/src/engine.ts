@@ -15,6 +15,7 @@ export type {
   Build,
   CheckRequest,
   ColumnReading,
+  Conditions,
   CustomMeasure,
   Decision,
   Delimiter,

@@ -33,6 +33,7 @@ export type {
   Part,
   Potential,
   Second,
+  SecondFactor,
   Effect,
   SpeedGroup,
 } from "../pkg/straight_answer_flight.js";

@@ -159,6 +159,7 @@ const ROLES: Record<string, string> = {
   time: "Time",
   count: "Number of shots",
   left_out: "Left out",
+  second: "What changed",
   ignored: "Not used",
 };
 const STATISTICS: Record<string, string> = { deviation: "scatter", low: "smallest", high: "largest" };
@@ -189,6 +190,7 @@ export function rolesFor(column: ColumnReading, measures: readonly Measure[], pr
     "time",
     "count",
     "left_out",
+    "second",
     ...present.map((measure): Role => ({ deviation: measure })),
     "ignored",
   ];

@@ -45,6 +45,7 @@ export class StraightAnswerPage extends LitElement {
     changeText: (at, text) => this.#changeText(at, text),
     removeText: (at) => this.#dispatch({ type: "text_removed", at }),
     hint: (hints, at) => this.#dispatch({ type: "hinted", hints, at: at ?? 0 }),
+    weather: (weather) => this.#dispatch({ type: "hinted", hints: { weather }, at: "all" }),
     rename: (build, name) => this.#dispatch({ type: "renamed", build, name }),
     undo: () => this.#dispatch({ type: "undone" }),
     ask: (patch) => this.#dispatch({ type: "asked", patch }),

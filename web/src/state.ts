@@ -82,7 +82,7 @@ export type Message =
   | { type: "text_removed"; at: number }
   | { type: "entry"; entry: Entry | null }
   | { type: "entry_left"; draft: unknown }
-  | { type: "hinted"; hints: Hints; at?: number }
+  | { type: "hinted"; hints: Hints; at?: number | "all" }
   | { type: "renamed"; build: string; name: string }
   | { type: "undone" }
   | { type: "read"; turn: number; results: readonly ReadResult[]; session: Session }
@@ -212,11 +212,11 @@ const withNames = (state: State, given: readonly Given[]): State => ({ ...state,
 const replaced = (given: readonly Given[], { at, text }: { at: number; text: NewText }): Given[] =>
   given.map((one, index) => (index === at ? { ...withMore([], [text])[0]!, assumed: one.assumed } : one));
 
-function afterHint(state: State, { order, ...hints }: Hints, at: number): State {
+function afterHint(state: State, { order, ...hints }: Hints, at: number | "all"): State {
   const before = remembered(state, "corrected how it was read");
   const said = order === undefined ? before.order : order;
   // The order is the session's: of a single text the reader works it out, of several the joining.
-  const touched = (index: number) => (order !== undefined && state.given.length === 1) || (index === at && Object.keys(hints).length > 0);
+  const touched = (index: number) => (order !== undefined && state.given.length === 1) || ((at === "all" || index === at) && Object.keys(hints).length > 0);
   const given = state.given.map((one, index) => (touched(index) ? again(one, hints) : one));
   return { ...before, given, order: said, ...wish(state, "read") };
 }

@@ -15,27 +15,40 @@ interface Answered {
 }
 
 export class StraightAnswerWeather extends OpenedPart<Answered> {
-  static override properties = { ...OpenedPart.properties, question: { attribute: false }, check: { attribute: false } };
+  static override properties = { ...OpenedPart.properties, question: { attribute: false }, check: { attribute: false }, tell: { attribute: false } };
   declare question: Question;
   declare check: (request: CheckRequest) => Promise<Report>;
+  /** Makes the weather part of the session; carry in standard air is one of its measures from then on. */
+  declare tell: (conditions: Conditions) => void;
 
   #conditions: Conditions = { temperature_unit: "celsius" };
+  /** What was said last; a session with other weather was read anew, or a step was taken back. */
+  #told: string | null = null;
   readonly #actions: WeatherActions = {
-    set: (change) =>
-      this.change(() => {
-        const all = Object.entries({ ...this.#conditions, ...change }).filter(([, value]) => value !== undefined);
-        this.#conditions = Object.fromEntries(all) as unknown as Conditions;
-      }),
+    set: (change) => this.change(() => (this.#conditions = { ...this.#conditions, ...change })),
   };
 
   protected override async ask(from: Flights): Promise<Answered> {
     const { session, baseline, candidate, question } = this;
-    const air = await from.inStandardAir({ session, conditions: this.#conditions });
+    const conditions = this.#conditions;
+    const air = await from.inStandardAir({ session, conditions });
+    const said = figures(conditions);
+    if (said !== figures(session.weather) && said !== this.#told) {
+      this.#told = said;
+      this.tell(complete(conditions));
+    }
     if (candidate === null) return { air, report: null };
     // What matters of carry matters of carry in standard air; the goal goes with it.
     const margin = question.measure === "carry" && question.margin !== undefined ? question.margin : air.margin;
     const { stopping } = question;
     return { air, report: await this.check({ session: air.session, question: { baseline, candidate, measure: air.measure, margin, goal: "higher", stopping } }) };
+  }
+
+  /** The session's weather goes before what stands in the fields, save what has just been said. */
+  protected override forget(): void {
+    const now = figures(this.session.weather);
+    if (now === this.#told) this.#told = null;
+    else if (this.#told === null && now !== figures(this.#conditions)) this.#conditions = this.session.weather ?? { temperature_unit: this.#conditions.temperature_unit };
   }
 
   protected override show({ air, report }: Answered): TemplateResult {
@@ -46,5 +59,15 @@ export class StraightAnswerWeather extends OpenedPart<Answered> {
     return html`<div class="card">${weatherForm(this.#conditions, this.#actions)} ${trouble(refusal)}</div>`;
   }
 }
+
+/** Every figure named: one that is not said takes back what was said before. */
+const complete = ({ temperature_unit, temperature, altitude_ft, humidity_percent, wind_helping_mph, wind_to_right_mph }: Conditions): Conditions =>
+  ({ temperature_unit, temperature, altitude_ft, humidity_percent, wind_helping_mph, wind_to_right_mph }) as Conditions;
+
+/** What weather says, to be compared. */
+const figures = (conditions: Conditions | undefined): string => {
+  const { temperature_unit, ...all } = complete(conditions ?? { temperature_unit: "celsius" });
+  return JSON.stringify([all.temperature === undefined ? null : temperature_unit, Object.values(all)]);
+};
 
 customElements.define("straight-answer-weather", StraightAnswerWeather);

@@ -57,7 +57,7 @@ describe("columns", () => {
     expect(keys[0]).toBe('{"measure":"carry"}');
     expect(keys[1]).toBe('"ignored"');
     expect(new Set(keys).size).toBe(keys.length);
-    expect(keys).toHaveLength(MEASURES.length + 8);
+    expect(keys).toHaveLength(MEASURES.length + 9);
   });
 
   test("a column read in several blocks is shown once, one that belongs to another club again", () => {

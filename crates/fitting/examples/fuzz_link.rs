@@ -166,7 +166,7 @@ fn seeds() -> Vec<Vec<u8>> {
 fn large() -> PackRequest {
     let ids = &MEASURES[..20];
     let shot =
-        Shot { build: 0, round: None, number: None, values: vec![Some(250.0); ids.len()], left_out: None };
+        Shot { build: 0, round: None, number: None, values: vec![Some(250.0); ids.len()], ..Shot::default() };
     let session = Session {
         builds: ["A", "B"].map(|name| Build { name: name.into() }).to_vec(),
         measures: ids.iter().map(|measure| measure.id.into()).collect(),

@@ -158,7 +158,7 @@ pub(crate) fn margin(question: &Question, id: &MeasureId) -> Option<f64> {
     let own = question.margin.filter(|_| *id == question.measure);
     own.or_else(|| match aspect(question, id) {
         Aspect::Spread => Some(WORTHWHILE_RATIO),
-        Aspect::Average => measure::known(id).map(|m| m.margin),
+        Aspect::Average => measure::usual(id).map(|m| m.margin),
     })
 }
 
@@ -170,7 +170,7 @@ fn aspect(question: &Question, id: &MeasureId) -> Aspect {
 /// What better means: the golfer's own word on the measure asked for, else the usual one.
 pub(crate) fn goal(question: &Question, id: &MeasureId) -> Goal {
     question.goal.filter(|_| *id == question.measure).unwrap_or_else(|| {
-        match measure::known(id).map(|m| m.better) {
+        match measure::usual(id).map(|m| m.better) {
             Some(Better::Higher) => Goal::Higher,
             Some(Better::Lower) => Goal::Lower,
             Some(Better::NearerZero) => Goal::NearerZero,

@@ -36,5 +36,6 @@ pub mod together;
 pub mod trust;
 pub mod units;
 pub mod verdict;
+pub mod weather;
 pub mod words;
 pub mod write;

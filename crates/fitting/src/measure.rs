@@ -147,3 +147,13 @@ pub static MEASURES: [Measure; 21] = {
 pub fn known(id: &MeasureId) -> Option<&'static Measure> {
     MEASURES.iter().find(|m| m.id == id.0)
 }
+
+/// Id of carry brought to standard air, a measure that the flight model adds.
+pub(crate) const STANDARD_AIR_CARRY: &str = "carry_standard_air";
+
+/// The trade's measure whose margin, direction and drift hold for this one: itself, and carry for carry brought to
+/// standard air.
+pub(crate) fn usual(id: &MeasureId) -> Option<&'static Measure> {
+    let id = if id.0 == STANDARD_AIR_CARRY { "carry" } else { &id.0 };
+    MEASURES.iter().find(|m| m.id == id)
+}

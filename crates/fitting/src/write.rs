@@ -1,13 +1,13 @@
 //! A session as CSV that a spreadsheet opens and that reads back identical.
 //!
 //! The first line names the format and the order of the shots. Every other row begins with what
-//! it is: `build`, `custom`, `columns`, `id`, `shot`, or for averages `summary` with its rows
+//! it is: `build`, `custom`, `second`, `weather`, `columns`, `id`, `shot`, or for averages `summary` with its rows
 //! `average`, `deviation`, `smallest` and `largest`. Text that a spreadsheet could take for a
 //! formula, or that begins with an apostrophe, has an apostrophe before it. Numbers stand in the
 //! canonical unit with all their digits.
 
 use crate::measure::{self, MeasureId};
-use crate::session::{Order, Session, Summary, SummaryOf};
+use crate::session::{Order, Session, Summary, SummaryOf, TemperatureUnit};
 use crate::units::SourceUnit;
 use std::fmt::Write;
 
@@ -37,10 +37,21 @@ pub fn write_csv(session: &Session) -> String {
             ["custom".into(), guarded(&custom.id.0), guarded(&custom.name), guarded(&custom.unit)],
         );
     }
+    if let Some(second) = &session.second {
+        let place = (FIRST_MEASURE + session.measures.len() + 1).to_string();
+        let values = second.values.iter().map(|value| filled(value));
+        line(&mut out, ["second".into(), place, guarded(&second.name)].into_iter().chain(values));
+    }
+    if let Some(weather) = &session.weather {
+        let [temperature, rest @ ..] = weather.figures().map(value);
+        let unit = unit_word(weather.temperature_unit).to_owned();
+        line(&mut out, ["weather".into(), temperature, unit].into_iter().chain(rest));
+    }
     let before = |kind: &str, titles: [&str; 5]| {
         [kind, titles[0], titles[1], titles[2], titles[3], titles[4]].map(str::to_owned)
     };
-    let headings = session.measures.iter().map(|id| guarded(&heading(session, id)));
+    let second = session.second.as_ref().map(|second| guarded(&second.name));
+    let headings = session.measures.iter().map(|id| guarded(&heading(session, id))).chain(second);
     line(
         &mut out,
         before("columns", ["no.", "build", "round", "shot", "left out"]).into_iter().chain(headings),
@@ -54,13 +65,14 @@ pub fn write_csv(session: &Session) -> String {
             guarded(session.builds.get(shot.build).map_or("", |b| b.name.as_str())),
             number(shot.round),
             number(shot.number),
-            // A reason without words still sets the shot aside.
-            shot.left_out
-                .as_ref()
-                .map_or(String::new(), |why| if why.is_empty() { "'".into() } else { guarded(why) }),
+            shot.left_out.as_ref().map_or(String::new(), |why| filled(why)),
         ];
         let values = (0..session.measures.len()).map(|at| value(shot.values.get(at).copied().flatten()));
-        line(&mut out, fixed.into_iter().chain(values));
+        let second = session.second.as_ref().map(|second| {
+            let at = shot.second.and_then(|at| second.values.get(at as usize));
+            at.map_or(String::new(), |value| filled(value))
+        });
+        line(&mut out, fixed.into_iter().chain(values).chain(second));
     }
     for summary in &session.summaries {
         write_summary(&mut out, session, summary);
@@ -124,6 +136,14 @@ pub(crate) fn order_word(order: Order) -> &'static str {
     }
 }
 
+/// The word for a unit of temperature.
+pub(crate) fn unit_word(unit: TemperatureUnit) -> &'static str {
+    match unit {
+        TemperatureUnit::Celsius => "celsius",
+        TemperatureUnit::Fahrenheit => "fahrenheit",
+    }
+}
+
 fn heading(session: &Session, id: &MeasureId) -> String {
     if let Some(known) = measure::known(id) {
         return match SourceUnit::canonical(known.unit) {
@@ -159,6 +179,11 @@ fn guarded(text: &str) -> String {
     } else {
         text.to_owned()
     }
+}
+
+/// Text that says something even without words: an empty cell would not.
+fn filled(text: &str) -> String {
+    if text.is_empty() { "'".into() } else { guarded(text) }
 }
 
 /// The text that a guarded cell stands for.

@@ -62,7 +62,7 @@ fn session(dice: &mut Dice, rounds: usize, effect: Effect) -> Session {
                 round: Some(u32::try_from(round + 1).expect("a few rounds")),
                 number: None,
                 values: values.map(Some).to_vec(),
-                left_out: None,
+                ..Shot::default()
             });
         }
     }

@@ -26,7 +26,7 @@ fn session(seed: u64, n: usize, carry: impl Fn(&mut Dice, &Launch, f64) -> f64) 
         let flown = fly(&FlyRequest { launch, conditions: None }).expect("a driver flies").carry;
         let carry = carry(&mut dice, &launch, flown);
         let values = [carry, launch.ball_speed, launch.launch_angle, launch.spin_rate].map(Some).to_vec();
-        session.shots.push(Shot { build: shot % 2, round: None, number: None, values, left_out: None });
+        session.shots.push(Shot { build: shot % 2, round: None, number: None, values, ..Shot::default() });
     }
     session
 }

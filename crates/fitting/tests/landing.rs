@@ -17,7 +17,7 @@ fn session(dice: &mut Dice, n: usize, builds: [(f64, f64); 2]) -> Session {
     for _ in 0..n {
         for (build, (center, sd)) in builds.iter().enumerate() {
             let values = vec![Some(250.0 + 11.0 * dice.normal()), Some(center + sd * offline(dice))];
-            session.shots.push(Shot { build, round: None, number: None, values, left_out: None });
+            session.shots.push(Shot { build, round: None, number: None, values, ..Shot::default() });
         }
     }
     session

@@ -137,3 +137,20 @@ fn empty_cells_are_refused() {
     request.question.candidate = None;
     assert_eq!(second(&request).unwrap_err().kind, "no_such_build");
 }
+
+#[test]
+fn only_what_came_later_gets_the_allowance_for_order() {
+    let halves = made(7, 10, 0.0, 0.0, 0.0, 300.0);
+    assert!(second(&halves).unwrap().condition.order_allowance > 0.0);
+    // Two balls in turn, three shots each of both clubs: whatever drifts lies on both balls alike.
+    let mut turns = halves.clone();
+    turns.is_second = (0..40).map(|shot| Some(shot / 6 % 2 == 1)).collect();
+    let found = second(&turns).unwrap();
+    assert!(found.condition.order_allowance.abs() < 1e-12 && found.words.note.is_empty());
+    turns.session.order = Order::Unknown;
+    assert!(second(&turns).unwrap().condition.order_allowance > 0.0);
+    // Back once is no turn: before, after, before.
+    let mut back = halves;
+    back.is_second = (0..40).map(|shot| Some((13..26).contains(&shot))).collect();
+    assert!(second(&back).unwrap().condition.order_allowance > 0.0);
+}

@@ -17,7 +17,7 @@ pub fn read(
     } else {
         understood(hints, "hints")?
     };
-    to_js(&fitting::read::read(text, &hints))
+    to_js(&fitting::weather::read(text, &hints))
 }
 
 /// Joins sessions of texts added one after another: builds of one name become one, measures align.

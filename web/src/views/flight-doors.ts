@@ -3,6 +3,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import type { Actions } from "../actions.js";
 import type { Measure, Question, Report, Session } from "../engine.js";
 import { measureView } from "../format.js";
+import { foreign } from "./pieces.js";
 import { door, opened, waiting } from "./door.js";
 
 const LAUNCH = ["carry", "ball_speed", "launch_angle", "spin_rate"];
@@ -26,14 +27,14 @@ export function flightDoors(session: Session, question: Question, report: Report
       : nothing}
     ${has([measure]) && candidate !== null
       ? door("change", "Before and after", "flight", () => import("../second-part.js"), html`
-          <p class="hint">A lesson, another ball, a break: did the club or that change do more?</p>
+          <p class="hint">${session.second ? html`Your shots say what changed: ${foreign(session.second.name)}.` : "A lesson, another ball, a break."} Did the club or that change do more?</p>
           <straight-answer-second .session=${session} .baseline=${baseline} .candidate=${candidate} .question=${question}
             .measure=${measureView(measure, measures, session)}>${waiting}</straight-answer-second>`)
       : nothing}
     ${has(LAUNCH)
       ? door("weather", "The weather that day", "flight", () => import("../weather-part.js"), html`
           <straight-answer-weather .session=${session} .baseline=${baseline} .candidate=${candidate} .question=${question}
-            .check=${actions.check}>${waiting}</straight-answer-weather>`)
+            .check=${actions.check} .tell=${actions.weather}>${waiting}</straight-answer-weather>`)
       : nothing}`;
 }
 

@@ -1,42 +1,80 @@
 /** Before and after: where the change was, what it and the club did, each with its interval. */
-import { html, type TemplateResult } from "lit";
+import { html, nothing, type TemplateResult } from "lit";
 import { drawParts } from "../chart/draw-parts.js";
 import { partsGeometry, type PartRow } from "../chart/parts.js";
-import type { Session } from "../engine.js";
-import type { Effect, Second } from "../flights.js";
+import type { Effect, Second, SecondFactor } from "../flights.js";
 import { plain, signed, withUnit, type MeasureView } from "../format.js";
+import { choice, foreign } from "./pieces.js";
 
-export interface SecondState {
-  second: Second;
-  session: Session;
-  measure: MeasureView;
-  /** The first shot after the change, from 1. */
+/** What tells the two sides apart. */
+export interface Sides {
+  /** The session's own column for it. */
+  column: SecondFactor | null;
+  /** By the first shot after the change instead. */
+  isByShot: boolean;
+  /** Which two values of the column. */
+  values: readonly [number, number];
+  /** The first shot after the change, from 1, and what the sides are called. */
   from: number;
   names: readonly [string, string];
+  shots: number;
 }
 
 export interface SecondActions {
   move: (from: number) => void;
   name: (which: 0 | 1, name: string) => void;
+  byShot: (isByShot: boolean) => void;
+  take: (which: 0 | 1, value: number) => void;
 }
 
-export function secondView({ second, measure, ...asked }: SecondState, actions: SecondActions): TemplateResult {
+export function secondView(second: Second, measure: MeasureView, sides: Sides, actions: SecondActions): TemplateResult {
   const { words } = second;
   return html`
     <p class="said">${words.headline}</p>
     ${picture(second, measure)}
     <ul class="effects">${[second.build, second.condition, second.interaction].map((effect) => html`<li>${effect.words}</li>`)}</ul>
     <p class="hint">${words.detail} ${words.note}</p>
-    ${controls(asked, actions)}`;
+    ${controls(sides, actions)}`;
 }
 
-/** Where the change was and what it is called; shown as well when the core could not work with it. */
-export const controls = ({ session, from, names }: Omit<SecondState, "second" | "measure">, actions: SecondActions): TemplateResult => html`
+/** What tells the sides apart and what they are called; shown as well when the core could not work with it. */
+export const controls = (sides: Sides, actions: SecondActions): TemplateResult => html`
+  ${sides.column ? kind(sides.column, sides.isByShot, actions) : nothing}
+  ${sides.isByShot ? byShot(sides, actions) : sides.column && sides.column.values.length > 2 ? byValue(sides.column, sides.values, actions) : nothing}`;
+
+const kind = ({ name }: SecondFactor, isByShot: boolean, actions: SecondActions): TemplateResult => html`
+  <fieldset class="change-kind">
+    <legend>What changed</legend>
+    <div class="segments">
+      ${[false, true].map(
+        (value) => html`
+          <label class="segment">
+            <input type="radio" name="change-kind" .checked=${value === isByShot} @change=${() => actions.byShot(value)} />
+            <span>${value ? "From one shot on" : foreign(name || "As in the file")}</span>
+          </label>`,
+      )}
+    </div>
+  </fieldset>`;
+
+const byValue = ({ values }: SecondFactor, chosen: readonly [number, number], actions: SecondActions): TemplateResult => html`
+  <div class="change">
+    ${(["From", "To"] as const).map(
+      (label, which) => html`
+        <label class="change-name">
+          <span>${label}</span>
+          ${choice(label, values.map((value, at) => ({ value: String(at), label: value })), String(chosen[which as 0 | 1]), (value) =>
+            actions.take(which as 0 | 1, Number(value)),
+          )}
+        </label>`,
+    )}
+  </div>`;
+
+const byShot = ({ from, names, shots }: Sides, actions: SecondActions): TemplateResult => html`
   <div class="change">
     <div class="change-at">
       <label for="change-at">First shot after the change</label>
       <output for="change-at">${plain(from)}</output>
-      <input id="change-at" class="slider" type="range" min="2" max=${session.shots.length} step="1" .value=${String(from)}
+      <input id="change-at" class="slider" type="range" min="2" max=${shots} step="1" .value=${String(from)}
         @input=${(event: Event) => actions.move((event.target as HTMLInputElement).valueAsNumber)} />
     </div>
     ${(["Called before it", "Called after it"] as const).map(

@@ -13,12 +13,13 @@ use crate::measure::{self, MeasureId};
 /// Widening of a half-width by the drift that order alone can cause, in the measure's unit.
 #[must_use]
 pub fn order_allowance(id: &MeasureId) -> f64 {
-    match id.0.as_str() {
+    let Some(usual) = measure::usual(id) else { return 0.0 };
+    match usual.id {
         "carry" | "total" | "offline" => 6.0,
         "ball_speed" => 2.7,
         "club_speed" => 1.9,
         "spin_rate" => 150.0,
-        _ => measure::known(id).map_or(0.0, |m| m.margin / 2.0),
+        _ => usual.margin / 2.0,
     }
 }
 
@@ -28,7 +29,7 @@ pub fn order_allowance(id: &MeasureId) -> f64 {
 /// `None` where no usual spread is known: then averages without a deviation give no verdict.
 #[must_use]
 pub fn largest_usual_sd(id: &MeasureId) -> Option<f64> {
-    match id.0.as_str() {
+    match measure::usual(id)?.id {
         "carry" | "total" => Some(14.0),
         "offline" => Some(20.0),
         "ball_speed" => Some(4.0),
@@ -93,7 +94,7 @@ pub fn warm_up_deficit_yd(position: usize) -> f64 {
 /// What one yard of carry lost to warming up costs on this measure; `None` where that is not known.
 #[must_use]
 pub fn per_yard_of_carry(id: &MeasureId) -> Option<f64> {
-    match id.0.as_str() {
+    match measure::usual(id)?.id {
         "carry" | "total" => Some(1.0),
         "ball_speed" => Some(0.45),
         "club_speed" => Some(0.31),

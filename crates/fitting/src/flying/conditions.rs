@@ -5,50 +5,14 @@
 
 use super::{Columns, FACTORS, M_PER_YD, MPS_PER_MPH, cannot_fly, flown, launch_of};
 use crate::check::Refusal;
-use crate::measure::MeasureId;
-use crate::session::{CustomMeasure, Session};
+use crate::measure::{MeasureId, STANDARD_AIR_CARRY};
+use crate::session::{Conditions, CustomMeasure, Session, TemperatureUnit};
 use flight::{Air, ConditionsError, Quantity, Station, TimeStep, Wind};
 use serde::{Deserialize, Serialize};
 
 /// Meters in a foot; exact by definition.
 const M_PER_FT: f64 = 0.3048;
 const KELVIN: f64 = 273.15;
-
-/// Unit of a temperature.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
-pub enum TemperatureUnit {
-    /// Degrees Celsius.
-    #[default]
-    Celsius,
-    /// Degrees Fahrenheit.
-    Fahrenheit,
-}
-
-/// Air and wind. Everything left open is as in standard air: 15 °C at sea level, dry, calm.
-#[derive(Debug, Clone, Copy, PartialEq, Default, Serialize, Deserialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
-#[serde(default)]
-pub struct Conditions {
-    /// Temperature of the air.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub temperature: Option<f64>,
-    /// Its unit.
-    pub temperature_unit: TemperatureUnit,
-    /// Feet above sea level.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub altitude_ft: Option<f64>,
-    /// Relative humidity, percent.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub humidity_percent: Option<f64>,
-    /// Wind toward the target, mph; a wind in the face is negative.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub wind_helping_mph: Option<f64>,
-    /// Wind blowing to the right, mph.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub wind_to_right_mph: Option<f64>,
-}
 
 impl Conditions {
     /// As the flight model takes them.
@@ -118,8 +82,8 @@ pub struct InStandardAir {
     pub note: String,
 }
 
-/// Id of the added measure.
-pub(crate) const MEASURE: &str = "carry_standard_air";
+/// Steps in a yard to which the modeled carry is rounded: finer than a carry is read off, and short in a link.
+const PER_YARD: f64 = 10.0;
 
 /// Adds the carry in standard air to every shot that can be flown.
 ///
@@ -145,8 +109,11 @@ pub fn in_standard_air(request: &AirRequest) -> Result<InStandardAir, Refusal> {
             "Add these columns to bring carry to standard air.",
         ));
     }
-    let measure = MeasureId::from(MEASURE);
-    let place = session.measure_index(&measure).unwrap_or_else(|| {
+    let measure = MeasureId::from(STANDARD_AIR_CARRY);
+    without_standard_air(&mut session);
+    session.weather =
+        Conditions::from_figures(request.conditions.figures(), request.conditions.temperature_unit);
+    let place = {
         session.measures.push(measure.clone());
         session.custom.push(CustomMeasure {
             id: measure.clone(),
@@ -155,10 +122,10 @@ pub fn in_standard_air(request: &AirRequest) -> Result<InStandardAir, Refusal> {
         });
         session.shots.iter_mut().for_each(|shot| shot.values.push(None));
         session.measures.len() - 1
-    });
+    };
     for (shot, standard, _) in &changes {
         if let Some(value) = session.shots.get_mut(*shot).and_then(|shot| shot.values.get_mut(place)) {
-            *value = Some(*standard);
+            *value = Some((*standard * PER_YARD).round() / PER_YARD);
         }
     }
     let moved: Vec<f64> = changes.iter().map(|(_, standard, measured)| standard - measured).collect();
@@ -174,6 +141,20 @@ pub fn in_standard_air(request: &AirRequest) -> Result<InStandardAir, Refusal> {
         words,
         note: NOTE.to_owned(),
     })
+}
+
+/// Takes the added measure off a session again.
+pub(crate) fn without_standard_air(session: &mut Session) {
+    let measure = MeasureId::from(STANDARD_AIR_CARRY);
+    let Some(place) = session.measure_index(&measure) else { return };
+    session.measures.remove(place);
+    session.custom.retain(|custom| custom.id != measure);
+    for shot in session.shots.iter_mut().filter(|shot| place < shot.values.len()) {
+        shot.values.remove(place);
+    }
+    for summary in &mut session.summaries {
+        summary.values.remove(&measure);
+    }
 }
 
 fn words(change: f64) -> String {

@@ -9,8 +9,8 @@ mod conditions;
 mod one;
 
 pub(crate) use columns::{Columns, FACTORS, Flown, VALUES, flown};
-pub(crate) use conditions::MEASURE as STANDARD_AIR_CARRY;
-pub use conditions::{AirRequest, Conditions, InStandardAir, TemperatureUnit, in_standard_air};
+pub(crate) use conditions::without_standard_air;
+pub use conditions::{AirRequest, InStandardAir, in_standard_air};
 pub use one::{FlightOf, FlyRequest, Launch, fly};
 
 use crate::check::Refusal;

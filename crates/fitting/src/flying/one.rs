@@ -1,8 +1,8 @@
 //! One launch flown: the contract's `fly`.
 
-use super::conditions::Conditions;
 use super::{M_PER_YD, MPS_PER_MPH, RAD_PER_DEG, RADPS_PER_RPM, launch_of};
 use crate::check::Refusal;
+use crate::session::Conditions;
 use flight::{LaunchError, Quantity, TimeStep};
 use serde::{Deserialize, Serialize};
 

@@ -2,7 +2,7 @@
 //! add at the end only.
 
 use crate::question::Goal;
-use crate::session::{Order, SummaryOf};
+use crate::session::{Order, SummaryOf, TemperatureUnit};
 use crate::units::SourceUnit;
 
 /// Measures of the trade's list. One that stands in no row is written by its id.
@@ -56,6 +56,10 @@ pub(super) const ORDERS: [Order; 3] = [Order::Unknown, Order::Interleaved, Order
 
 /// Which shots an average stands for.
 pub(super) const SUMMARIES_OF: [SummaryOf; 3] = [SummaryOf::All, SummaryOf::Best, SummaryOf::Chosen];
+
+/// Units of a temperature.
+pub(super) const TEMPERATURE_UNITS: [TemperatureUnit; 2] =
+    [TemperatureUnit::Celsius, TemperatureUnit::Fahrenheit];
 
 /// The code of an entry.
 pub(super) fn code<T: PartialEq>(list: &[T], entry: &T) -> Option<u8> {

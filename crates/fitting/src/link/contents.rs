@@ -135,7 +135,7 @@ pub(super) fn read_shots(input: &mut Reader<'_>, session: &mut Session) -> Resul
         .zip(rounds.into_iter().zip(numbers))
         .map(|(&build, (round, number))| {
             let values = Vec::with_capacity(session.measures.len());
-            Shot { build, round, number, values, left_out: None }
+            Shot { build, round, number, values, ..Shot::default() }
         })
         .collect();
     let mut notices = Vec::new();

@@ -8,6 +8,7 @@
 
 mod asked;
 mod base64;
+mod beside;
 mod bytes;
 mod codes;
 mod column;
@@ -38,6 +39,8 @@ mod tag {
     pub(super) const SUMMARIES: u64 = 5;
     pub(super) const QUESTION: u64 = 6;
     pub(super) const VIEW: u64 = 7;
+    pub(super) const SECOND: u64 = 9;
+    pub(super) const WEATHER: u64 = 10;
 }
 
 /// How the sender looked at it.
@@ -112,6 +115,7 @@ pub fn pack(request: &PackRequest) -> Result<String, Refusal> {
     let mut out = Writer::default();
     let measures = contents::all_measures(session);
     contents::write(&mut out, session, &measures);
+    beside::write(&mut out, session);
     asked::write_question(&mut out, question, &measures);
     asked::write_view(&mut out, view);
     let sum = check_sum(&out.0);
@@ -162,7 +166,7 @@ fn bytes_of(text: &str) -> Result<Vec<u8>, LinkError> {
 /// The sections of a link by what they hold.
 #[derive(Default)]
 struct Sections<'a> {
-    known: [Option<&'a [u8]>; 7],
+    known: [Option<&'a [u8]>; 10],
     unknown: usize,
 }
 
@@ -205,6 +209,12 @@ impl<'a> Sections<'a> {
         }
         if let Some(mut input) = self.section(tag::SUMMARIES) {
             contents::read_summaries(&mut input, &mut session)?;
+        }
+        if let Some(mut input) = self.section(tag::SECOND) {
+            beside::read_second(&mut input, &mut session)?;
+        }
+        if let Some(mut input) = self.section(tag::WEATHER) {
+            beside::read_weather(&mut input, &mut session)?;
         }
         let question = asked::read_question(&mut self.section(tag::QUESTION).ok_or(Broken)?, &session)?;
         let view = match self.section(tag::VIEW) {

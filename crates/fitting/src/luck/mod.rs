@@ -304,5 +304,6 @@ fn only(session: &Session, measure: &MeasureId) -> Session {
         custom: session.custom.clone(),
         summaries: session.summaries.clone(),
         order: session.order,
+        ..Session::default()
     }
 }

@@ -205,7 +205,7 @@ fn session(settled: &Settled, turns: &[Turn], logged: &[LoggedShot]) -> Session 
             .iter()
             .map(|id| shot.values.get(id).copied().flatten().filter(|v| v.is_finite()))
             .collect(),
-        left_out: None,
+        ..Shot::default()
     };
     let shots: Vec<Shot> = (1..).zip(logged).map(shot).collect();
     // Hit in turn as soon as two builds share two rounds; before that nothing can be compared within rounds.

@@ -5,7 +5,8 @@
 //! grows with the shots and the summary rows, not with both together.
 
 use super::draft::Draft;
-use super::outcome::{NoticeKind, Statistic, SummaryGap};
+use super::outcome::{Statistic, SummaryGap};
+use super::remarks::NoticeKind;
 use super::summary::SummaryRow;
 use super::talk::{Talk, place};
 use crate::measure::{self, Better};

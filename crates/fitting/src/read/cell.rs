@@ -2,7 +2,7 @@
 
 use super::columns::Column;
 use super::number::{Cell, Figure, Value, scan, with_letters_read};
-use super::outcome::ProblemKind;
+use super::remarks::ProblemKind;
 use super::shots::Ctx;
 use super::talk::place;
 use crate::measure;

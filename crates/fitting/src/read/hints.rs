@@ -3,7 +3,7 @@
 use super::outcome::{Delimiter, Layout, LineIs, Role};
 use crate::few::Map;
 use crate::measure::MeasureId;
-use crate::session::Order;
+use crate::session::{Conditions, Order};
 use serde::{Deserialize, Serialize};
 
 /// What the golfer says about the text; overrules every guess. All of it may be left out.
@@ -57,6 +57,9 @@ pub struct Hints {
     /// How the shots were hit, when the golfer knows.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub order: Option<Order>,
+    /// The weather, for carry in standard air; an empty one takes back what the text says.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub weather: Option<Conditions>,
     /// Read the letters O, l, I, S and B in numbers as the digits 0, 1, 1, 5 and 8.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub letters_as_digits: Option<bool>,

@@ -1,5 +1,6 @@
 //! Several readings as one session, as when each build came in a file of its own.
 
+use super::beside;
 use super::draft::Draft;
 use super::order;
 use super::talk::Talk;
@@ -19,7 +20,7 @@ pub fn join(sessions: &[Session], told: Option<Order>) -> Session {
     if let ([one], None) = (sessions, told) {
         return one.clone();
     }
-    let mut joined = Session::default();
+    let mut joined = Session { weather: beside::same_weather(sessions), ..Session::default() };
     let mut builds: BTreeMap<&str, usize> = BTreeMap::new();
     let several =
         sessions.iter().any(|s| s.builds.len() > 1 && s.shots.iter().any(|shot| shot.round.is_some()));
@@ -47,12 +48,14 @@ pub fn join(sessions: &[Session], told: Option<Order>) -> Session {
                 })
             })
             .collect();
+        let second_at = beside::joined(&mut joined.second, session.second.as_ref());
         let offset = if several { rounds_before } else { 0 };
         for shot in &session.shots {
             let mut moved = shot.clone();
             moved.build = build_at.get(shot.build).copied().unwrap_or(0);
             moved.round = shot.round.map(|round| round.saturating_add(offset));
             rounds_before = rounds_before.max(moved.round.unwrap_or(0));
+            moved.second = shot.second.and_then(|at| second_at.get(at as usize).copied());
             moved.values = vec![None; joined.measures.len()];
             for (&at, value) in measure_at.iter().zip(&shot.values) {
                 moved.values[at] = *value;

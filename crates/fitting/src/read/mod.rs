@@ -7,6 +7,7 @@
 
 mod agreement;
 mod averages;
+mod beside;
 mod blocks;
 mod build_column;
 mod cell;
@@ -37,7 +38,9 @@ mod plain;
 mod plausible;
 mod position;
 mod receipt;
+mod remarks;
 mod report;
+mod second;
 mod shots;
 mod source;
 mod spaces;
@@ -50,10 +53,11 @@ pub use file::{Encoding, FileIs, recognize};
 pub use hints::Hints;
 pub use join::join;
 pub use outcome::{
-    ColumnReading, Delimiter, Layout, LineIs, LineReading, Notice, NoticeKind, Place, Problem, ProblemKind,
-    ReadResult, Reading, Role, RowCounts, Statistic, SummaryGap, UnitSource,
+    ColumnReading, Delimiter, Layout, LineIs, LineReading, ReadResult, Reading, Role, RowCounts, Statistic,
+    SummaryGap, UnitSource,
 };
 pub use plain::read_plain;
+pub use remarks::{Notice, NoticeKind, Place, Problem, ProblemKind};
 
 use crate::measure::MeasureId;
 use crate::session::SummaryOf;
@@ -153,6 +157,11 @@ fn read_tables(grid: &Grid, format: Format, hints: &Hints, talk: Talk) -> ReadRe
             shots::read_block(&mut ctx, block, &table.columns, &shots::strands(&table.columns));
         }
     }
+    for table in &tables {
+        let rows: Vec<usize> = table.blocks.iter().flat_map(|b| b.body.iter().copied()).collect();
+        second::attach(&mut ctx.draft, &table.columns, grid, &rows);
+    }
+    second::settle(&mut ctx.draft.session, &mut ctx.talk);
     let rows = std::mem::take(&mut ctx.summaries);
     let gaps = agreement::compare(&ctx.draft, &rows, &mut ctx.talk);
     summary::settle(&mut ctx.draft, &rows);
@@ -253,6 +262,9 @@ fn tables<'a>(grid: &'a Grid, blocks: &'a [Block], hints: &Hints, said: bool) ->
             table.shape = layout::find(&mut table.columns, block, grid, hints);
         }
         columns::assign(&mut table.columns, hints, table.averages, grid, &rows);
+        if !table.averages {
+            second::find(&mut table.columns, hints, grid, &rows);
+        }
     }
     tables
 }

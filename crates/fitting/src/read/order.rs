@@ -1,7 +1,7 @@
 //! The order in which the shots were hit, and the rounds in it.
 
 use super::draft::Draft;
-use super::outcome::NoticeKind;
+use super::remarks::NoticeKind;
 use super::talk::{Talk, place};
 use crate::session::{Order, Session, Shot, infer_rounds};
 use stats::arrange;

@@ -1,17 +1,20 @@
 //! The tool's own CSV, as [`crate::write::write_csv`] writes it, also after a spreadsheet had it.
 
+use super::beside;
 use super::decimal;
 use super::draft::LEAST_SLOTS;
 use super::hints::Hints;
 use super::limits::{MAX_BYTES, MAX_ROWS, prefix, shortened};
 use super::outcome::{
-    ColumnReading, Delimiter, Layout, LineIs, LineReading, ProblemKind, ReadResult, Reading, Role, RowCounts,
-    UnitSource,
+    ColumnReading, Delimiter, Layout, LineIs, LineReading, ReadResult, Reading, Role, RowCounts, UnitSource,
 };
+use super::remarks::ProblemKind;
 use super::talk::{Talk, place};
 use crate::few::Map;
 use crate::measure::{self, MeasureId};
-use crate::session::{Build, CustomMeasure, Order, Session, Shot, Summary, SummaryOf, SummaryValue};
+use crate::session::{
+    Build, Conditions, CustomMeasure, MOST_SECOND, Order, Session, Shot, Summary, SummaryOf, SummaryValue,
+};
 use crate::units::SourceUnit;
 use crate::write::{FIRST_MEASURE, MARK, UNKNOWN, unguarded};
 
@@ -66,6 +69,8 @@ struct Own {
     headings: Vec<String>,
     /// Values and blanks so far.
     slots: usize,
+    /// The cell of a shot that names the value of the second factor.
+    second_at: Option<usize>,
     /// A spreadsheet wrote decimal commas.
     comma: bool,
 }
@@ -95,12 +100,25 @@ impl Own {
                 });
                 LineIs::Text
             }
+            "second" => {
+                self.second_at = cell(1).trim().parse::<usize>().ok().and_then(|n| n.checked_sub(1));
+                let filled = record.iter().skip(3).filter(|cell| !cell.is_empty());
+                let values = filled.map(|cell| unguarded(cell).to_owned()).take(MOST_SECOND);
+                self.session.second = Some(beside::written(text(2), values));
+                LineIs::Text
+            }
+            "weather" => {
+                let figures = [1, 3, 4, 5, 6].map(|at| self.figure(cell(at)));
+                self.session.weather = Conditions::from_figures(figures, beside::unit_named(cell(2)));
+                LineIs::Text
+            }
             "columns" => {
                 self.headings = (FIRST_MEASURE..record.len()).map(text).collect();
                 LineIs::Headings
             }
             "id" => {
-                self.session.measures = (FIRST_MEASURE..record.len()).map(|at| MeasureId(text(at))).collect();
+                let end = self.second_at.map_or(record.len(), |at| at.min(record.len()));
+                self.session.measures = (FIRST_MEASURE..end).map(|at| MeasureId(text(at))).collect();
                 // A spreadsheet fills short rows up with empty cells.
                 while self.session.measures.len() > self.headings.len()
                     && self.session.measures.last().is_some_and(|id| id.0.is_empty())
@@ -139,19 +157,24 @@ impl Own {
         let values = (0..self.session.measures.len()).map(|at| self.value(record, at, line)).collect();
         self.slots += self.session.measures.len();
         let whole = |at: usize| record.get(at).and_then(|text| text.trim().parse().ok());
-        self.session.shots.push(Shot { build, round: whole(3), number: whole(4), values, left_out });
+        let second = self.second_at.and_then(|at| record.get(at)).filter(|cell| !cell.is_empty());
+        let second = second.and_then(|cell| beside::place_of(&mut self.session.second, unguarded(cell)));
+        self.session.shots.push(Shot { build, round: whole(3), number: whole(4), values, left_out, second });
         LineIs::Shot
     }
 
     fn value(&mut self, record: &csv::StringRecord, measure: usize, line: u32) -> Option<f64> {
         let text = record.get(FIRST_MEASURE + measure).map(str::trim).filter(|text| !text.is_empty())?;
-        let value =
-            if self.comma { decimal::written(&text.replace(',', ".")) } else { decimal::written(text) };
+        let value = self.figure(text);
         if value.is_none() && text != UNKNOWN {
             let heading = self.headings.get(measure).cloned().unwrap_or_default();
             self.talk.problem(ProblemKind::NotANumber, place(line, &heading), text);
         }
         value
+    }
+
+    fn figure(&self, text: &str) -> Option<f64> {
+        if self.comma { decimal::written(&text.replace(',', ".")) } else { decimal::written(text.trim()) }
     }
 
     fn take_summary(&mut self, record: &csv::StringRecord, line: u32) -> LineIs {
@@ -252,11 +275,24 @@ impl Own {
                 unit_question: None,
             }
         });
+        let second = self.session.second.as_ref().zip(self.second_at).map(|(second, index)| ColumnReading {
+            index,
+            heading: second.name.clone(),
+            role: Role::Second,
+            unit: String::new(),
+            unit_source: UnitSource::None,
+            decimal_mark: String::new(),
+            build: None,
+            sure: true,
+            alternatives: Vec::new(),
+            units: Vec::new(),
+            unit_question: None,
+        });
         let reading = Reading {
             delimiter,
             decimal_mark: if self.comma { "," } else { "." }.to_owned(),
             layout: Layout::Rows,
-            columns: columns.collect(),
+            columns: columns.chain(second).collect(),
             rows: self.rows,
             lines: self.lines,
             single_measure: None,

@@ -6,10 +6,8 @@ use super::columns::Column;
 use super::draft::Draft;
 use super::limits::{MAX_LISTED, shortened};
 use super::number::Mark;
-use super::outcome::{
-    ColumnReading, LineIs, LineReading, NoticeKind, ProblemKind, ReadResult, Reading, Role, RowCounts,
-    UnitSource,
-};
+use super::outcome::{ColumnReading, LineIs, LineReading, ReadResult, Reading, Role, RowCounts, UnitSource};
+use super::remarks::{NoticeKind, ProblemKind};
 use super::shots::{ASSUMED_BUILD, Ctx};
 use super::talk::{Talk, place};
 use crate::measure::{self, MeasureId};

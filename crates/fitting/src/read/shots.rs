@@ -9,7 +9,8 @@ use super::grid::Grid;
 use super::hints::Hints;
 use super::names::Names;
 use super::number::{Cell, scan, with_letters_read};
-use super::outcome::{LineIs, NoticeKind, ProblemKind, Role};
+use super::outcome::{LineIs, Role};
+use super::remarks::{NoticeKind, ProblemKind};
 use super::summary::{self, SummaryRow};
 use super::talk::{Talk, place};
 use crate::few::Set;
@@ -183,9 +184,9 @@ fn read_row(
         let beside = beside(ctx, row, columns, strand, shots == 0);
         values.shrink_to_fit();
         ctx.draft.slots += values.len();
-        let shot =
-            Shot { build, round: beside.round, number: beside.number, values, left_out: beside.left_out };
-        ctx.draft.push(shot, line, beside.moment);
+        let Beside { round, number, moment, left_out } = beside;
+        let shot = Shot { build, round, number, values, left_out, second: None };
+        ctx.draft.push(shot, line, moment);
         shots += 1;
     }
     note_extra_cells(ctx, row, columns);

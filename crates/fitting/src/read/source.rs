@@ -3,7 +3,8 @@
 use super::grid::Grid;
 use super::hints::Hints;
 use super::limits::{MAX_BYTES, prefix};
-use super::outcome::{Delimiter, NoticeKind, ProblemKind};
+use super::outcome::Delimiter;
+use super::remarks::{NoticeKind, ProblemKind};
 use super::talk::{Talk, place};
 use super::{delimited, html, json, lines, spaces};
 

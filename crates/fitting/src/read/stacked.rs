@@ -8,7 +8,7 @@ use super::grid::Grid;
 use super::heading::understand;
 use super::limits::MAX_COLUMNS;
 use super::number::{Cell, Mark, is_missing, scan, with_letters_read};
-use super::outcome::ProblemKind;
+use super::remarks::ProblemKind;
 use super::talk::{Talk, place};
 use super::vocabulary::Word;
 use crate::measure::{self, MeasureId};

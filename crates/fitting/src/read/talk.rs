@@ -1,7 +1,7 @@
 //! Problems and notices as they come up, with their wording, and with an end to their number.
 
 use super::limits::{MAX_LISTED, shortened};
-use super::outcome::{Notice, NoticeKind, Place, Problem, ProblemKind};
+use super::remarks::{Notice, NoticeKind, Place, Problem, ProblemKind};
 
 /// Collects what has to be said.
 #[derive(Debug, Default)]

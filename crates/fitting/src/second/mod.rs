@@ -13,10 +13,11 @@ use crate::analysis::Range;
 use crate::analysis::allowance::order_allowance;
 use crate::analysis::levels;
 use crate::check::Refusal;
+use crate::few::Set;
 use crate::flying::check_build;
 use crate::measure::{self, MeasureId};
 use crate::question::Question;
-use crate::session::{Order, Session};
+use crate::session::{Order, Session, infer_rounds};
 use crate::verdict::{Decision, decide};
 use serde::{Deserialize, Serialize};
 use stats::linear_model::{Intercept, linear_model};
@@ -116,9 +117,10 @@ pub fn second(request: &SecondRequest) -> Result<Second, Refusal> {
     }
     let fitted = Fitted::of(&shots).ok_or_else(no_scatter)?;
     let levels = levels(&question.stopping, 0);
-    let margin = question.margin.or_else(|| measure::known(&question.measure).map(|m| m.margin));
+    let margin = question.margin.or_else(|| measure::usual(&question.measure).map(|m| m.margin));
     let drift = order_allowance(&question.measure);
     let by_build = if session.order == Order::Interleaved { 0.0 } else { drift };
+    let by_condition = if is_in_turn(session, is_second) { 0.0 } else { drift };
     let effect = |term: &TDifference, allowance: f64| {
         let careful = CautiousDifference::new(term, allowance);
         let range = |level: stats::Level| {
@@ -142,13 +144,32 @@ pub fn second(request: &SecondRequest) -> Result<Second, Refusal> {
         names: names.clone().unwrap_or_else(|| ["before".into(), "after".into()]),
         cells,
         build: effect(&fitted.build, by_build),
-        condition: effect(&fitted.condition, drift),
+        condition: effect(&fitted.condition, by_condition),
         interaction: effect(&fitted.interaction, 0.0),
-        condition_over_build: effect(&fitted.over, drift + by_build),
+        condition_over_build: effect(&fitted.over, by_condition + by_build),
         words: SecondWords::default(),
     };
     words::fill(session, question, candidate, &mut found);
     Ok(found)
+}
+
+/// Whether the conditions came in turn, as for builds: at least two rounds hold both. Warming up and tiring then lie
+/// on both alike.
+fn is_in_turn(session: &Session, is_second: &[Option<bool>]) -> bool {
+    if session.order == Order::Unknown {
+        return false;
+    }
+    let known: Vec<usize> = is_second.iter().flatten().map(|&second| usize::from(second)).collect();
+    let rounds = infer_rounds(&known);
+    let sides: Set<(u32, usize)> = rounds.iter().copied().zip(known).collect();
+    rounds
+        .iter()
+        .copied()
+        .collect::<Set<u32>>()
+        .iter()
+        .filter(|&&round| sides.contains(&(round, 0)) && sides.contains(&(round, 1)))
+        .count()
+        >= 2
 }
 
 /// A shot as the model needs it: +½ for candidate and second, −½ for baseline and first.

@@ -7,9 +7,11 @@ use crate::few::Map;
 use crate::measure::MeasureId;
 use serde::{Deserialize, Serialize};
 
+mod beside;
 mod rounds;
 pub mod wire;
 
+pub use beside::{Conditions, MOST_SECOND, SecondFactor, TemperatureUnit};
 pub use rounds::infer_rounds;
 
 /// A club as assembled: head, loft, shaft, length, weight. Known here by its name only.
@@ -47,7 +49,7 @@ pub enum Order {
 }
 
 /// One shot as hit. It is never removed: leaving it out gives it a reason.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Default)]
 pub struct Shot {
     /// Index into [`Session::builds`].
     pub build: usize,
@@ -59,6 +61,8 @@ pub struct Shot {
     pub values: Vec<Option<f64>>,
     /// Why the golfer set this shot aside, `None` when it counts.
     pub left_out: Option<String>,
+    /// Index into the values of [`Session::second`].
+    pub second: Option<u32>,
 }
 
 /// What is known of one measure of one build when the shots themselves are not.
@@ -125,6 +129,10 @@ pub struct Session {
     pub summaries: Vec<Summary>,
     /// How builds and time lie.
     pub order: Order,
+    /// What else changed during the session, when something did.
+    pub second: Option<SecondFactor>,
+    /// The weather, when the golfer told it.
+    pub weather: Option<Conditions>,
 }
 
 impl Session {

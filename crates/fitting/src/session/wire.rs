@@ -1,6 +1,8 @@
 //! The session as it crosses the boundary: values keyed by measure id.
 
 use super::{Build, CustomMeasure, MeasureId, Order, Summary};
+#[cfg(feature = "beside")]
+use super::{Conditions, MOST_SECOND, SecondFactor};
 use crate::few::Map;
 use serde::{Deserialize, Serialize};
 
@@ -22,6 +24,11 @@ pub struct Shot {
     /// Why it was set aside, null when it counts.
     #[serde(default)]
     pub left_out: Option<String>,
+    /// Index into the values of the session's second factor.
+    #[cfg(feature = "beside")]
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "typescript", ts(optional))]
+    pub second: Option<u32>,
 }
 
 /// A session as plain data.
@@ -45,6 +52,16 @@ pub struct Session {
     /// How builds and time lie.
     #[serde(default)]
     pub order: Order,
+    /// What else changed during the session.
+    #[cfg(feature = "beside")]
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "typescript", ts(optional))]
+    pub second: Option<SecondFactor>,
+    /// The weather.
+    #[cfg(feature = "beside")]
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "typescript", ts(optional))]
+    pub weather: Option<Conditions>,
 }
 
 impl From<super::Session> for Session {
@@ -59,6 +76,8 @@ impl From<super::Session> for Session {
                 number: shot.number,
                 values: measures.iter().cloned().zip(shot.values).collect(),
                 left_out: shot.left_out,
+                #[cfg(feature = "beside")]
+                second: shot.second,
             })
             .collect();
         Session {
@@ -68,6 +87,10 @@ impl From<super::Session> for Session {
             shots,
             summaries: session.summaries,
             order: session.order,
+            #[cfg(feature = "beside")]
+            second: session.second,
+            #[cfg(feature = "beside")]
+            weather: session.weather,
         }
     }
 }
@@ -93,6 +116,12 @@ pub enum SessionError {
         /// How many builds there are.
         builds: usize,
     },
+    /// The second factor has too many values, or a shot names one that it does not have.
+    #[cfg(feature = "beside")]
+    Second {
+        /// How many values it has.
+        values: usize,
+    },
 }
 
 impl std::fmt::Display for SessionError {
@@ -100,6 +129,13 @@ impl std::fmt::Display for SessionError {
         let (what, place, build, builds) = match *self {
             Self::ShotBuild { shot, build, builds } => ("shots", shot, build, builds),
             Self::SummaryBuild { summary, build, builds } => ("summaries", summary, build, builds),
+            #[cfg(feature = "beside")]
+            Self::Second { values } => {
+                return write!(
+                    f,
+                    "second.values holds {values}, of at most {MOST_SECOND}: every shots[].second is an index below that"
+                );
+            }
         };
         write!(
             f,
@@ -129,6 +165,8 @@ impl TryFrom<Session> for super::Session {
                 measures.push(id.clone());
             }
         }
+        #[cfg(feature = "beside")]
+        let (second, merged) = settled(session.second, &session.shots)?;
         let shots = session
             .shots
             .into_iter()
@@ -141,6 +179,10 @@ impl TryFrom<Session> for super::Session {
                     .map(|id| shot.values.get(id).copied().flatten().filter(|v| v.is_finite()))
                     .collect(),
                 left_out: shot.left_out,
+                #[cfg(feature = "beside")]
+                second: shot.second.and_then(|at| merged.get(at as usize).copied()),
+                #[cfg(not(feature = "beside"))]
+                second: None,
             })
             .collect();
         Ok(super::Session {
@@ -150,6 +192,37 @@ impl TryFrom<Session> for super::Session {
             shots,
             summaries: session.summaries,
             order: session.order,
+            #[cfg(feature = "beside")]
+            second,
+            #[cfg(feature = "beside")]
+            weather: session.weather.filter(|weather| weather.figures().iter().any(Option::is_some)),
+            #[cfg(not(feature = "beside"))]
+            second: None,
+            #[cfg(not(feature = "beside"))]
+            weather: None,
         })
     }
+}
+
+/// The second factor with each value once, and where each of its values then stands.
+#[cfg(feature = "beside")]
+fn settled(
+    second: Option<SecondFactor>,
+    shots: &[Shot],
+) -> Result<(Option<SecondFactor>, Vec<u32>), SessionError> {
+    let SecondFactor { name, values } = second.clone().unwrap_or_default();
+    let named = shots.iter().filter_map(|shot| shot.second);
+    if values.len() > MOST_SECOND || named.max().is_some_and(|at| at as usize >= values.len()) {
+        return Err(SessionError::Second { values: values.len() });
+    }
+    let mut once: Vec<String> = Vec::new();
+    let mut at = Vec::new();
+    for value in values {
+        let place = once.iter().position(|known| *known == value).unwrap_or(once.len());
+        if place == once.len() {
+            once.push(value);
+        }
+        at.extend(u32::try_from(place));
+    }
+    Ok((second.map(|_| SecondFactor { name, values: once }), at))
 }

@@ -36,7 +36,7 @@ impl Subject {
             name: short_name(custom.map_or(id.0.as_str(), |c| c.name.as_str())),
             unit: if unit.is_empty() { String::new() } else { format!(" {}", short_name(unit)) },
             // Carry in standard air is a carry, whatever list it stands in.
-            decimals: if id.0 == crate::flying::STANDARD_AIR_CARRY { 0 } else { 2 },
+            decimals: if id.0 == measure::STANDARD_AIR_CARRY { 0 } else { 2 },
         }
     }
 

@@ -1,7 +1,10 @@
 //! Any session at all, for properties: names that have broken readers, values of any size, gaps, averages.
 
 use fitting::measure::MeasureId;
-use fitting::session::{Build, CustomMeasure, Order, Session, Shot, Summary, SummaryOf, SummaryValue};
+use fitting::session::{
+    Build, Conditions, CustomMeasure, Order, SecondFactor, Session, Shot, Summary, SummaryOf, SummaryValue,
+    TemperatureUnit,
+};
 use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;
@@ -45,6 +48,34 @@ fn summary_value() -> impl Strategy<Value = SummaryValue> {
     })
 }
 
+/// What else changed: a name, and each value once.
+fn second() -> impl Strategy<Value = Option<SecondFactor>> {
+    option::of((name(), vec(name(), 0..5)).prop_map(|(name, all)| {
+        let mut values: Vec<String> = Vec::new();
+        for value in all {
+            if !values.contains(&value) {
+                values.push(value);
+            }
+        }
+        SecondFactor { name, values }
+    }))
+}
+
+/// Weather that says at least something.
+fn weather() -> impl Strategy<Value = Option<Conditions>> {
+    let told = (-50..50_i32, any::<bool>(), value(), value(), value(), value());
+    option::of(told.prop_map(|(degrees, fahrenheit, altitude_ft, humidity_percent, helping, right)| {
+        Conditions {
+            temperature: Some(f64::from(degrees) / 2.0),
+            temperature_unit: if fahrenheit { TemperatureUnit::Fahrenheit } else { TemperatureUnit::Celsius },
+            altitude_ft,
+            humidity_percent,
+            wind_helping_mph: helping,
+            wind_to_right_mph: right,
+        }
+    }))
+}
+
 prop_compose! {
     /// Any session.
     pub(crate) fn session()(
@@ -52,9 +83,9 @@ prop_compose! {
         known in prop::sample::subsequence(vec!["carry", "offline", "ball_speed", "smash"], 0..4),
         own in vec((name(), name(), name()), 0..3),
     )(
-        shots in vec((0..names.len(), option::of(any::<u32>()), option::of(any::<u32>()), vec(value(), known.len() + own.len()), option::of(name())), 0..12),
+        shots in vec((0..names.len(), option::of(any::<u32>()), option::of(any::<u32>()), vec(value(), known.len() + own.len()), option::of(name()), any::<u32>()), 0..12),
         summaries in vec((0..names.len(), option::of(any::<u32>()), 0..3_u8, vec(option::of(summary_value()), known.len() + own.len()), option::of(any::<u32>())), 0..4),
-        order in 0..3_u8,
+        order in 0..3_u8, second in second(), weather in weather(),
         names in Just(names), known in Just(known), own in Just(own),
     ) -> Session {
         let mut measures: Vec<MeasureId> = known.iter().map(|id| MeasureId::from(*id)).collect();
@@ -64,7 +95,12 @@ prop_compose! {
         }).collect();
         measures.extend(custom.iter().map(|c| c.id.clone()));
         let shots = shots.into_iter()
-            .map(|(build, round, number, values, left_out)| Shot { build, round, number, values, left_out })
+            .map(|(build, round, number, values, left_out, any)| {
+                let count = second.as_ref().map_or(0, |second| u32::try_from(second.values.len()).expect("a few"));
+                // One more than there are: none of them.
+                let second = Some(any % (count + 1)).filter(|&at| at < count);
+                Shot { build, round, number, values, left_out, second }
+            })
             .collect();
         let summaries = summaries.into_iter().map(|(build, n, of, values, line)| Summary {
             build, n, line,
@@ -72,6 +108,6 @@ prop_compose! {
             values: measures.iter().cloned().zip(values).filter_map(|(id, v)| Some((id, v?))).collect(),
         }).collect();
         let order = [Order::Interleaved, Order::Blocked, Order::Unknown][usize::from(order)];
-        Session { builds: names.into_iter().map(|name| Build { name }).collect(), measures, custom, shots, summaries, order }
+        Session { builds: names.into_iter().map(|name| Build { name }).collect(), measures, custom, shots, summaries, order, second, weather }
     }
 }

@@ -45,7 +45,7 @@ pub(crate) fn fitting_session(shape: Shape) -> Session {
             round: Some(count / 6 + 1),
             number: Some(count + 1),
             values: values.collect(),
-            left_out: None,
+            ..Shot::default()
         }
     });
     Session {

@@ -58,7 +58,7 @@ pub(crate) fn empty(measure: &str, builds: usize) -> Session {
 }
 
 pub(crate) fn push(session: &mut Session, build: usize, round: Option<u32>, value: f64) {
-    session.shots.push(Shot { build, round, number: None, values: vec![Some(value)], left_out: None });
+    session.shots.push(Shot { build, round, number: None, values: vec![Some(value)], ..Shot::default() });
 }
 
 /// A question about one measure, with the number of shots fixed before.

@@ -75,7 +75,7 @@ impl Kind {
                     round: round(turn),
                     number: None,
                     values: measures.iter().map(|&m| Some(values[m])).collect(),
-                    left_out: None,
+                    ..Shot::default()
                 })
                 .collect(),
             order,

@@ -1,0 +1,215 @@
+//! A column that tells what else changed: found, read, put into its order, kept by files and links, and joined.
+
+use fitting::read::{Hints, NoticeKind, ReadResult, Role, join, read, read_plain};
+use fitting::session::{Conditions, Session};
+use fitting::weather;
+
+fn of(text: &str) -> ReadResult {
+    read(text, &Hints::default())
+}
+
+/// Two clubs, each hit six times under either of two values.
+fn table(heading: &str, values: [&str; 2]) -> String {
+    let mut text = format!("Build,{heading},Carry (yd)\n");
+    for shot in 0..24 {
+        let (build, value) = (["A", "B"][shot % 2], values[shot / 2 % 2]);
+        text += &format!("{build},{value},{}\n", 240 + shot * 7 % 11);
+    }
+    text
+}
+
+fn values(session: &Session) -> Vec<&str> {
+    session.second.iter().flat_map(|second| second.values.iter().map(String::as_str)).collect()
+}
+
+#[test]
+fn the_words_for_it_are_known() {
+    let headings = [
+        "Condition",
+        "Before/after",
+        "Ball type",
+        "Lesson",
+        "ball",
+        "Phase",
+        "Tee height",
+        "Day",
+        "CONDITION (lesson)",
+    ];
+    for heading in headings {
+        let result = of(&table(heading, ["one", "other"]));
+        let column = &result.reading.columns[1];
+        assert_eq!((&column.role, column.sure), (&Role::Second, true), "{heading}");
+        assert_eq!(values(&result.session), ["one", "other"], "{heading}");
+        assert_eq!(result.session.builds.len(), 2, "{heading}");
+        assert!(
+            result.session.shots.iter().enumerate().all(|(i, s)| s.second == u32::try_from(i / 2 % 2).ok()),
+            "{heading}"
+        );
+    }
+}
+
+#[test]
+fn numbers_do_too_where_the_heading_says_so() {
+    let result = of(&table("Lesson", ["0", "1"]));
+    assert_eq!(values(&result.session), ["0", "1"]);
+    assert_eq!(result.session.measures.len(), 1);
+    // Without such a heading they are a measure of the golfer's own.
+    assert_eq!(of(&table("Rating", ["0", "1"])).session.measures.len(), 2);
+}
+
+#[test]
+fn a_column_of_few_texts_is_found_by_itself_and_asked_about() {
+    let result = of(&table("Grip", ["old", "new"]));
+    let column = &result.reading.columns[1];
+    assert_eq!((&column.role, column.sure), (&Role::Second, false));
+    assert!(column.alternatives.contains(&Role::Ignored));
+    // What was said of a shot is none, nor what names the clubs again, nor a text of its own for every shot.
+    for heading in ["Notes", "Shot shape", "Result"] {
+        assert_eq!(of(&table(heading, ["one", "other"])).session.second, None, "{heading}");
+    }
+    let again = "Build,Maker,Carry\nA,x,250\nA,x,251\nA,x,252\nB,y,250\nB,y,251\nB,y,253\n";
+    assert_eq!(of(again).session.second, None);
+    let remarks: String = (0..12).map(|i| format!("{},said {i},{}\n", ["A", "B"][i % 2], 240 + i)).collect();
+    assert_eq!(of(&format!("Build,Said,Carry\n{remarks}")).session.second, None);
+}
+
+#[test]
+fn a_change_alone_is_what_the_shots_are_compared_by() {
+    let result = of("Lesson,Carry\nbefore,240\nbefore,241\nafter,250\nafter,252\n");
+    let names: Vec<&str> = result.session.builds.iter().map(|b| b.name.as_str()).collect();
+    assert_eq!(names, ["before", "after"]);
+    assert_eq!(result.session.second, None);
+}
+
+#[test]
+fn before_comes_first_whichever_the_file_names_first() {
+    let result = of(&table("Lesson", ["After", "Before"]));
+    assert_eq!(values(&result.session), ["Before", "After"]);
+    assert_eq!(result.session.shots[0].second, Some(1));
+    assert_eq!(result.session.shots[2].second, Some(0));
+    // Spelling decides nothing.
+    let spelt = table("Lesson", ["before", "after"]).replacen("B,after", "B,AFTER", 2);
+    assert_eq!(values(&of(&spelt).session), ["before", "after"]);
+}
+
+#[test]
+fn written_only_where_it_changes_it_goes_down() {
+    let mut text = "Build,Lesson,Carry\n".to_owned();
+    for shot in 0..24 {
+        let value = match shot {
+            0 => "before",
+            12 => "after",
+            _ => "",
+        };
+        text += &format!("{},{value},{}\n", ["A", "B"][shot % 2], 240 + shot);
+    }
+    let session = of(&text).session;
+    let after = session.shots.iter().filter(|s| s.second == Some(1)).count();
+    assert_eq!((session.shots[11].second, after), (Some(0), 12));
+}
+
+#[test]
+fn a_club_for_each_value_cannot_be_told_apart_and_that_is_said() {
+    let mut text = "Build,Lesson,Carry\n".to_owned();
+    for shot in 0..12 {
+        let (build, value) = if shot < 6 { ("A", "before") } else { ("B", "after") };
+        text += &format!("{build},{value},{}\n", 240 + shot);
+    }
+    let result = of(&text);
+    assert_eq!(values(&result.session), ["before", "after"]);
+    assert!(result.notices.iter().any(|n| n.kind == NoticeKind::SecondMixedUp));
+    assert!(!of(&table("Lesson", ["x", "y"])).notices.iter().any(|n| n.kind == NoticeKind::SecondMixedUp));
+}
+
+#[test]
+fn the_golfer_has_the_last_word() {
+    let text = table("Lesson", ["before", "after"]);
+    let hinted =
+        |role| read(&text, &Hints { columns: [(1, role)].into_iter().collect(), ..Hints::default() }).session;
+    assert_eq!(hinted(Role::Ignored).second, None);
+    // A column named by hand is the only one that names the clubs.
+    assert_eq!(hinted(Role::Build).builds[1].name, "after");
+    let notes = table("Notes", ["low tee", "high tee"]);
+    let said = Hints { columns: [(1, Role::Second)].into_iter().collect(), ..Hints::default() };
+    assert_eq!(values(&read(&notes, &said).session), ["low tee", "high tee"]);
+}
+
+#[test]
+fn the_short_way_leaves_it_to_the_whole_reader() {
+    assert!(read_plain(&table("Lesson", ["before", "after"])).is_none());
+    assert!(read_plain("Build,Carry\nA,240\nA,241\nB,250\nB,255\n").is_some());
+}
+
+#[test]
+fn texts_joined_keep_their_values() {
+    let one = of(&table("Lesson", ["before", "after"])).session;
+    let other = of(&table("Lesson", ["after", "later"])).session;
+    let joined = join(&[one, other], None);
+    assert_eq!(values(&joined), ["before", "after", "later"]);
+    assert_eq!(joined.shots[24].second, Some(1));
+    assert_eq!(joined.shots[26].second, Some(2));
+}
+
+const FLOWN: &str = "Build,Ball speed (mph),Launch angle,Spin rate,Carry (yd)\n\
+                     A,160,12,2600,255\nA,161,13,2500,258\nA,159,12.5,2700,252\n\
+                     B,162,11,2400,257\nB,160,14,2800,254\nB,161,12,2650,256\n";
+
+fn told(weather: Conditions) -> Hints {
+    Hints { weather: Some(weather), ..Hints::default() }
+}
+
+#[test]
+fn weather_told_brings_carry_in_standard_air_along() {
+    let hot = Conditions { temperature: Some(35.0), ..Conditions::default() };
+    let session = weather::read(FLOWN, &told(hot)).session;
+    assert_eq!(session.weather, Some(hot));
+    let place = session.measures.iter().position(|id| id.0 == "carry_standard_air").expect("modeled");
+    // Hot air is thin: in standard air the same balls carry less.
+    assert!(session.shots.iter().all(|s| s.values[place] < s.values[3] && s.values[place] > Some(230.0)));
+    assert!(session.custom[0].name.contains("Modeled"));
+    // The file keeps both, and an empty weather takes them back.
+    let text = fitting::write::write_csv(&session);
+    assert_eq!(weather::read(&text, &Hints::default()).session, session);
+    let back = weather::read(&text, &told(Conditions::default())).session;
+    assert_eq!(back, weather::read(FLOWN, &Hints::default()).session);
+    // Other weather takes the place of the first.
+    let cold =
+        weather::read(&text, &told(Conditions { temperature: Some(0.0), ..Conditions::default() })).session;
+    assert_eq!(cold.measures, session.measures);
+    assert!(cold.shots[0].values[place] > cold.shots[0].values[3]);
+}
+
+#[test]
+fn weather_without_flights_is_kept_and_adds_nothing() {
+    let windy = Conditions { wind_helping_mph: Some(8.0), ..Conditions::default() };
+    let session = weather::read("Build,Carry\nA,240\nA,241\nB,250\nB,255\n", &told(windy)).session;
+    assert_eq!(session.weather, Some(windy));
+    assert_eq!(session.measures.len(), 1);
+}
+
+#[test]
+fn carry_in_standard_air_is_judged_as_carry_is() {
+    use fitting::check::{CheckRequest, check};
+    use fitting::question::{Question, Stopping};
+    let hot = Conditions { temperature: Some(35.0), ..Conditions::default() };
+    let session = weather::read(FLOWN, &told(hot)).session;
+    let asked = |measure: &str| {
+        let question = Question {
+            baseline: 0,
+            candidate: Some(1),
+            measure: measure.into(),
+            goal: None,
+            margin: None,
+            first_margin: None,
+            stopping: Stopping::default(),
+        };
+        check(&CheckRequest { session: session.clone(), question }).expect("answers")
+    };
+    let (measured, modeled) = (asked("carry"), asked("carry_standard_air"));
+    assert_eq!((modeled.asked.margin, modeled.asked.goal), (measured.asked.margin, measured.asked.goal));
+    // One club after the other: both get the allowance for warming up and tiring.
+    let allowance =
+        |report: &fitting::report::Report| report.answer.estimate.as_ref().map(|e| e.order_allowance);
+    assert!(allowance(&measured) > Some(0.0));
+    assert_eq!(allowance(&modeled), allowance(&measured));
+}
