@@ -1,8 +1,10 @@
-"""Makes the workbooks of this folder anew: invented shots, seeded, by openpyxl 3.1.5 and odfpy 1.4.1.
+"""Makes the workbooks of this folder anew: invented shots, seeded, by openpyxl 3.1.5, odfpy 1.4.1 and
+msoffcrypto-tool 6.1.0.
 
-    python3 -m venv v && v/bin/pip install openpyxl==3.1.5 odfpy==1.4.1 && v/bin/python tests/workbooks/make.py
+    python3 -m venv v && v/bin/pip install openpyxl==3.1.5 odfpy==1.4.1 msoffcrypto-tool==6.1.0
+    v/bin/python tests/workbooks/make.py
 
-Not run by any test; the files it makes are in the tree. A made file differs in the time it was made, no more.
+Not run by any test; the files it makes are in the tree. A made file differs in the time it was made and in the lock's salt, no more.
 """
 import datetime
 import pathlib
@@ -10,6 +12,7 @@ import random
 import zipfile
 
 import openpyxl
+from msoffcrypto.format.ooxml import OOXMLFile
 from odf.opendocument import OpenDocumentSpreadsheet
 from odf.table import Table, TableCell, TableRow
 from odf.text import P
@@ -60,6 +63,11 @@ def several_sheets():
     book.save(HERE / "several_sheets.xlsx")
 
 
+def locked():
+    with open(HERE / "one_sheet.xlsx", "rb") as plain, open(HERE / "locked.xlsx", "wb") as made:
+        OOXMLFile(plain).encrypt("invented", made)
+
+
 def open_document():
     book = OpenDocumentSpreadsheet()
     table = Table(name="Shots")
@@ -97,6 +105,7 @@ def packed(name, files):
 
 
 one_sheet()
+locked()
 several_sheets()
 open_document()
 packed("no_workbook.zip", {"shots.csv": "club,carry\n"})

@@ -76,6 +76,7 @@ fn what_is_no_workbook_is_refused_by_kind() {
     assert_eq!(refused(b"club,carry\n".to_vec()), "broken");
     let older = [0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1];
     assert_eq!(refused(older.to_vec()), "old_format");
+    assert_eq!(refused(bytes("locked.xlsx")), "locked");
 }
 
 #[test]
