@@ -2504,6 +2504,20 @@ export type PlanSpread = {
 };
 
 /**
+ * A plan to give away.
+ */
+export type PlanToShare = {
+  /**
+   * The plan, as it was asked for. An earlier session in it gives its scatter and stays behind.
+   */
+  plan: PlanRequest,
+  /**
+   * Measures to write down for each shot, in the order of the keys.
+   */
+  record?: Array<MeasureId>,
+};
+
+/**
  * Sentences about a plan.
  */
 export type PlanWords = {
@@ -3293,6 +3307,24 @@ export type Shared = {
    * The report as a file.
    */
   file: ReportFile,
+};
+
+/**
+ * What the link of a plan holds.
+ */
+export type SharedPlan = {
+  /**
+   * The plan, to ask `plan` for.
+   */
+  plan: PlanRequest,
+  /**
+   * Measures to write down for each shot.
+   */
+  record: Array<MeasureId>,
+  /**
+   * What is worth knowing about the link.
+   */
+  notices: Array<LinkNotice>,
 };
 
 /**

@@ -230,6 +230,42 @@ test("a claim is contradicted by the session on the page, and without one luck a
   await context.close();
 });
 
+test("a plan goes to another phone as a link, opens there ready to start, and never over a test under way", async () => {
+  const sender = await openFair();
+  await sender.context.grantPermissions(["clipboard-read", "clipboard-write"]);
+  await rounds(sender.page, 3);
+  await sender.page.getByLabel("Name of club 2").fill("Driver B <b>45 in</b>");
+  await sender.page.locator(".fair-record").getByText("Club speed", { exact: true }).click();
+  const promised = await sender.page.locator(".fair-power").innerText();
+  await sender.page.getByRole("button", { name: "Copy the plan as a link" }).click();
+  await sender.page.getByText("Link copied.").waitFor();
+  const address = await sender.page.evaluate(() => navigator.clipboard.readText());
+  assert.match(address, /#plan=1\.[\w-]{20,200}$/);
+  assert.deepEqual(await stored(sender.page), NOTHING);
+  await sender.context.close();
+
+  const { page, context, watched } = await open(address.slice(siteUrl.length), phone);
+  await page.getByText("This plan came with the link.").waitFor();
+  assert.equal(await page.locator(".fair-power").innerText(), promised);
+  assert.equal(await page.getByLabel("Name of club 2").inputValue(), "Driver B <b>45 in</b>");
+  assert.deepEqual(await stored(page), NOTHING, "a link alone stores nothing");
+  assert.deepEqual(await faults(page), []);
+  await start(page);
+  assert.equal(await page.locator(".log-field").count(), 2, "carry and club speed");
+  await hit(page, 241);
+  // The same link again, with a test under way: nothing is lost.
+  await page.goto(address);
+  await page.reload();
+  await page.getByText("The plan from the link waits").waitFor();
+  assert.equal(await shots(page), 1);
+  // A link that was cut on its way says so.
+  const other = await open(address.slice(siteUrl.length, -6), phone);
+  await other.page.getByText("This link is not whole").waitFor();
+  await other.context.close();
+  assertQuiet(watched);
+  await context.close();
+});
+
 test("plan and card are clean for axe, light and dark, and the sheet goes to one page of paper", async () => {
   for (const colorScheme of ["light", "dark"]) {
     const { page, context } = await openFair({ ...phone, colorScheme, reducedMotion: "reduce" });

@@ -2,7 +2,7 @@
 // What plans promise and claims mean is tested in the Rust crates.
 
 import assert from "node:assert/strict";
-import { readFileSync } from "node:fs";
+import { readFileSync, readdirSync } from "node:fs";
 import { before, test } from "node:test";
 import * as answer from "../../web/pkg/straight_answer.js";
 import * as coach from "../../web/pkg/straight_answer_plan.js";
@@ -74,4 +74,31 @@ test("nonsense is refused as an object, never a panic", () => {
     }
   }
   assert.ok(coach.plan(request), "still alive");
+});
+
+test("every link of tests/links/plans opens as the test that it must be", () => {
+  const folder = new URL("../../tests/links/plans/", import.meta.url);
+  const files = readdirSync(folder);
+  assert.ok(files.length >= 3);
+  for (const name of files) {
+    const { link, holds, order, looks } = JSON.parse(readFileSync(new URL(name, folder), "utf8"));
+    assert.deepEqual(coach.unpack_plan(`https://example.org/club/?x=1#${link}`), holds, name);
+    const plan = coach.plan(holds.plan);
+    assert.deepEqual(plan.turns.map(({ build }) => build), order, name);
+    assert.deepEqual(plan.looks.map(({ after_round }) => after_round), looks, name);
+  }
+});
+
+test("a plan goes into a text and comes back; what is none is refused with a remedy", () => {
+  const link = coach.pack_plan({ plan: request, record: ["carry", "club_speed"] });
+  assert.match(link, /^plan=1\.[\w-]+$/);
+  assert.deepEqual(coach.unpack_plan(link), { plan: request, record: ["carry", "club_speed"], notices: [] });
+  const bad = { "": "not_a_link", "1.AAAA": "not_a_link", "plan=2.AAAA": "link_later_version", [link.slice(0, -4)]: "link_damaged" };
+  for (const [text, kind] of Object.entries(bad)) {
+    assert.throws(() => coach.unpack_plan(text), (refusal) => refusal.kind === kind && refusal.remedy.length > 0, text);
+  }
+  for (const wrong of [undefined, null, {}, { plan: { ...request, builds: ["one"] } }]) {
+    assert.throws(() => coach.pack_plan(wrong), (refusal) => typeof refusal.kind === "string" && refusal.remedy.length > 0);
+  }
+  assert.throws(() => coach.unpack_plan(7), (refusal) => refusal.kind === "not_understood");
 });

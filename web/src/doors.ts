@@ -1,8 +1,8 @@
 /**
  * The parts that stand closed beside the page: the fair test and the claim. What is behind a door loads when it is
- * opened; a test that is under way on this device opens its own door.
+ * opened; a test that is under way on this device, or a plan in the address, opens its own door.
  */
-import { isMarked } from "./fair/mark.js";
+import { isMarked, isPlanLink } from "./fair/mark.js";
 import type { HandOver } from "./hand-over.js";
 
 const LOADERS: Record<string, () => Promise<unknown>> = {
@@ -23,9 +23,12 @@ export function hangDoors(page: HandOver): void {
         if (text) text.textContent = "This part could not be loaded. Check the connection, reload the page and open it again.";
       });
     });
-    if (door.open || (id === "fair" && isMarked())) {
-      door.open = true;
-      void load();
-    }
+    if (door.open) void load();
+    if (id !== "fair") continue;
+    const openItself = () => {
+      if (isMarked() || isPlanLink()) door.open = true;
+    };
+    openItself();
+    window.addEventListener("hashchange", openItself);
   }
 }

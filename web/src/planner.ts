@@ -5,13 +5,14 @@
  */
 import init, * as core from "../pkg/straight_answer_plan.js";
 import type {
-  ClaimReport, ClaimRequest, Feel, FeelRequest, FollowRequest, Plan, PlanRequest, Progress, Session, TogetherPair, TogetherRequest,
+  ClaimReport, ClaimRequest, Feel, FeelRequest, FollowRequest, Plan, PlanRequest, PlanToShare, Progress, Session, SharedPlan, TogetherPair,
+  TogetherRequest,
 } from "../pkg/straight_answer_plan.js";
 import { Refused, asRefusal } from "./engine.js";
 
 export type {
   Claimed, ClaimReport, ClaimRequest, Feel, FeelRequest, FollowRequest, Length, LoggedShot, LookAfter, LookTaken, LookWord, OwnSay, Plan,
-  PlanRequest, Progress, TogetherPair, TogetherRequest,
+  PlanRequest, Progress, SharedPlan, TogetherPair, TogetherRequest,
 } from "../pkg/straight_answer_plan.js";
 
 export interface Planner {
@@ -20,6 +21,10 @@ export interface Planner {
   claim(request: ClaimRequest): ClaimReport;
   together(request: TogetherRequest): TogetherPair[];
   beside(request: FeelRequest): Feel;
+  /** A plan as a text for the fragment of an address. */
+  packPlan(request: PlanToShare): string;
+  /** What such a text, or a whole address with it, holds. */
+  unpackPlan(text: string): SharedPlan;
   /** A session as the tool's own CSV. */
   writeCsv(session: Session): string;
 }
@@ -43,6 +48,8 @@ async function load(): Promise<Planner> {
     claim: (request) => asking(() => core.claim(request)),
     together: (request) => asking(() => core.together(request)),
     beside: (request) => asking(() => core.beside(request)),
+    packPlan: (request) => asking(() => core.pack_plan(request)),
+    unpackPlan: (text) => asking(() => core.unpack_plan(text)),
     writeCsv: (session) => asking(() => core.write_csv(session)),
   };
 }

@@ -63,6 +63,8 @@ fn main() {
     declarations.visit::<luck::Luck>();
     declarations.visit::<link::PackRequest>();
     declarations.visit::<link::Unpacked>();
+    declarations.visit::<link::PlanToShare>();
+    declarations.visit::<link::SharedPlan>();
     declarations.visit::<share::ShareRequest>();
     declarations.visit::<share::Shared>();
     declarations.visit::<flying::FlyRequest>();

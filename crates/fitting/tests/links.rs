@@ -3,7 +3,7 @@
 mod any_session;
 mod support;
 
-use any_session::{characters, session};
+use any_session::{characters, letter, letters, session};
 use fitting::link::{LinkError, LinkNotice, PackRequest, View, pack, unpack};
 use fitting::measure::MeasureId;
 use fitting::question::{Goal, LookedAfter, Question, Stopping, StoppingWord};
@@ -17,14 +17,6 @@ use support::fitting_session::{Shape, fitting_session};
 const KEPT: f64 = 1e-6;
 /// What arithmetic leaves behind is no digit that anybody gave.
 const LAST_BITS: f64 = 1e-13;
-
-/// What links are made of.
-const LETTERS: &str = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_";
-
-fn letters(count: std::ops::Range<usize>) -> impl Strategy<Value = String> {
-    let one = prop::sample::select(LETTERS.chars().collect::<Vec<_>>());
-    prop::collection::vec(one, count).prop_map(|all| all.into_iter().collect())
-}
 
 fn stopping() -> impl Strategy<Value = Stopping> {
     prop_oneof![
@@ -105,7 +97,7 @@ proptest! {
     }
 
     #[test]
-    fn a_changed_letter_or_a_cut_is_noticed(request in request(), at in any::<prop::sample::Index>(), letter in prop::sample::select(LETTERS.chars().collect::<Vec<_>>())) {
+    fn a_changed_letter_or_a_cut_is_noticed(request in request(), at in any::<prop::sample::Index>(), letter in letter()) {
         let Ok(text) = pack(&request) else { return Ok(()) };
         let at = 2 + at.index(text.len() - 2);
         prop_assert_eq!(unpack(&text[..at]), Err(LinkError::Damaged), "cut after {}", at);

@@ -13,20 +13,7 @@ use fitting::verdict::DecisionKind;
 use proptest::prelude::*;
 
 fn request(builds: usize) -> PlanRequest {
-    PlanRequest {
-        builds: (0..builds).map(|b| format!("Club {b}")).collect(),
-        measure: "carry".into(),
-        goal: None,
-        margin: None,
-        spread: None,
-        earlier: None,
-        set: None,
-        rounds: None,
-        seed: None,
-        warm_up: None,
-        looks: None,
-        same_club: false,
-    }
+    PlanRequest::of((0..builds).map(|b| format!("Club {b}")).collect(), "carry".into())
 }
 
 fn planned(request: &PlanRequest) -> Plan {

@@ -63,6 +63,28 @@ pub fn beside(
     answered(request, fitting::feel::beside)
 }
 
+/// A plan as a text for the part of an address that no server sees: `plan=` and letters.
+///
+/// # Errors
+/// A `Refusal` with the field and the remedy.
+#[wasm_bindgen(unchecked_return_type = "string")]
+pub fn pack_plan(
+    #[wasm_bindgen(unchecked_param_type = "PlanToShare")] request: JsValue,
+) -> Result<JsValue, JsValue> {
+    answered(request, fitting::link::pack_plan)
+}
+
+/// What such a text, or a whole address with it, holds.
+///
+/// # Errors
+/// A `Refusal` that says whether the text is no link, was damaged, or needs a later version.
+#[wasm_bindgen(unchecked_return_type = "SharedPlan")]
+pub fn unpack_plan(
+    #[wasm_bindgen(unchecked_param_type = "string")] text: JsValue,
+) -> Result<JsValue, JsValue> {
+    answered(text, |text: &String| Ok(fitting::link::unpack_plan(text)?))
+}
+
 /// Writes a session as CSV that a spreadsheet opens and that `read` reads back identical.
 ///
 /// # Errors

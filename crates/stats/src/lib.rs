@@ -73,6 +73,7 @@ pub mod shown;
 mod spread;
 mod studentized;
 mod trend;
+mod turns_paths;
 mod variance_ratio;
 mod welch;
 mod yuen;
@@ -99,6 +100,7 @@ pub use selection::{Shrinkage, best_lead_chance, expected_best, shrinkage, usual
 pub use spread::{FEWEST_FOR_SPREAD, SpreadRatio, shots_for_ratio, spread_of_one, spread_ratio};
 pub use studentized::{dunnett_sf, dunnett_upper, studentized_range_sf, studentized_range_upper};
 pub use trend::{OrderedShot, Trend, trend};
+pub use turns_paths::{LookedAt, TurnsLook, TurnsPaths};
 pub use variance_ratio::{VarianceRatio, normal_sd_interval, variance_ratio};
 pub use welch::{welch, welch_from_summaries};
 pub use yuen::{TRIM, Trimmed, Yuen, yuen};

@@ -3,6 +3,7 @@
  *
  * Whose turn it is, what may be looked at and what is asked of the shots is worked out by the core from this record.
  */
+import type { Hand } from "../flights.js";
 import type { FollowRequest, LoggedShot, LookTaken, OwnSay, PlanRequest } from "../planner.js";
 
 /** The shape that is stored; a record of another version is not opened. */
@@ -19,13 +20,15 @@ export interface TestLog {
   /** Sets that were ended before their last shot. */
   ended: number[];
   looks: LookTaken[];
+  /** Which hand the golfer plays with; null is taken for the right one. */
+  hand: Hand | null;
   /** What the golfer felt, asked once before any number is shown; null until then. */
   say: OwnSay | null;
 }
 
 export type Values = Record<string, number | null>;
 
-export const begun = (plan: PlanRequest, measures: readonly string[]): TestLog => ({
+export const begun = (plan: PlanRequest, measures: readonly string[], hand: Hand | null = null): TestLog => ({
   version: VERSION,
   plan,
   measures: [...measures],
@@ -33,6 +36,7 @@ export const begun = (plan: PlanRequest, measures: readonly string[]): TestLog =
   shots: [],
   ended: [],
   looks: [],
+  hand,
   say: null,
 });
 

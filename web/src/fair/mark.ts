@@ -1,3 +1,5 @@
+/** What opens the fair test by itself. */
+
 /** The one word that says, without opening a store, that a test is under way on this device. */
 export const MARK = "straight-answer-test";
 
@@ -9,3 +11,6 @@ export function isMarked(): boolean {
     return false;
   }
 }
+
+/** Whether the address holds a plan; the core says whether it is one. */
+export const isPlanLink = (): boolean => location.hash.startsWith("#plan=");

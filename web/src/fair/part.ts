@@ -7,65 +7,25 @@
 import "../styles/fair.css";
 import "../styles/log.css";
 import { LitElement, html, nothing, type TemplateResult } from "lit";
-import { asRefusal, type Measure, type Refusal } from "../engine.js";
-import type { Current, HandOver } from "../hand-over.js";
-import { openPlanner, type Feel, type OwnSay, type Plan, type Planner, type PlanRequest, type Progress } from "../planner.js";
+import { asRefusal } from "../engine.js";
+import type { HandOver } from "../hand-over.js";
+import { openPlanner, type OwnSay, type Planner, type PlanRequest } from "../planner.js";
 import { asked, begun, undone, warmedUp, withLook, withMishit, withSay, withSetEnded, withShot, type TestLog, type Values } from "./log.js";
+import { hand, setHand } from "../hand.js";
+import { canShare, copy, openShareSheet, save } from "../share/hand-over.js";
+import { isPlanLink } from "./mark.js";
 import { pastedRows } from "./paste.js";
 import { forgetEverything, keep, kept } from "./store.js";
-import { cardView } from "./views/card.js";
 import { afterLookView } from "./views/after-look.js";
+import { cardView } from "./views/card.js";
 import { feelView } from "./views/feel.js";
 import { planView } from "./views/plan.js";
 import { sheetView } from "./views/sheet.js";
 import { emptyEntry, turnedTo, type Entry } from "./entry.js";
+import type { FairActions, FairState, Mode, PlanPatch } from "./state.js";
 import { WakeLock } from "./wake-lock.js";
 
-/** What of the part is on the screen. */
-export type Mode = "plan" | "log" | "feel" | "answer" | "paused";
-
-export interface FairState {
-  mode: Mode;
-  measures: readonly Measure[];
-  current: Current | null;
-  request: PlanRequest;
-  plan: Plan | null;
-  /** Measures to write down for each shot. */
-  record: readonly string[];
-  log: TestLog | null;
-  progress: Progress | null;
-  entry: Entry;
-  feel: Feel | null;
-  refusal: Refusal | null;
-  /** What went wrong with a pasted shot; empty when nothing did. */
-  pasteTrouble: string;
-  /** Whether the last shot is on the device: null before there is one. */
-  isKept: boolean | null;
-}
-
-export interface FairActions {
-  change: (patch: PlanPatch) => void;
-  changeRecord: (record: readonly string[]) => void;
-  start: () => void;
-  print: () => void;
-  warmedUp: () => void;
-  enter: (entry: Partial<Entry>) => void;
-  save: () => void;
-  paste: (text: string) => void;
-  pasteFromClipboard: () => void;
-  undo: () => void;
-  mishit: (mishit: boolean) => void;
-  endSet: () => void;
-  look: () => void;
-  say: (say: OwnSay) => void;
-  goOn: () => void;
-  pause: () => void;
-  exportCsv: () => void;
-  forget: () => void;
-}
-
-/** A change to the request; `undefined` leaves the choice to the core again. */
-export type PlanPatch = { [K in keyof PlanRequest]?: PlanRequest[K] | undefined };
+const WAITS = "The plan from the link waits: a test is under way on this device. Finish it or forget it, then the plan opens.";
 
 const OPENING: PlanRequest = { builds: ["My driver", "New driver"], measure: "carry", same_club: false };
 
@@ -74,7 +34,7 @@ export class StraightAnswerFair extends LitElement {
   declare page: HandOver;
   #state: FairState = {
     mode: "plan", measures: [], current: null, request: OPENING, plan: null, record: ["carry"], log: null, progress: null,
-    entry: emptyEntry(["carry"]), feel: null, refusal: null, pasteTrouble: "", isKept: null,
+    entry: emptyEntry(["carry"]), feel: null, refusal: null, pasteTrouble: "", isKept: null, keptShots: 0, sent: null, waits: false, done: "",
   };
   #planner: Planner | null = null;
   readonly #awake = new WakeLock();
@@ -84,6 +44,13 @@ export class StraightAnswerFair extends LitElement {
     changeRecord: (record) => this.#set({ record, entry: emptyEntry(record) }),
     start: () => this.#start(),
     print: () => printSheet(),
+    copyLink: () => void this.#copyLink(),
+    shareLink: canShare({ url: location.href }) ? () => void this.#shareLink() : null,
+    hand,
+    chooseHand: (chosen) => {
+      setHand(chosen);
+      this.requestUpdate();
+    },
     warmedUp: () => void this.#write(warmedUp(this.#log), this.#state.entry),
     enter: (entry) => this.#set({ entry: { ...this.#state.entry, ...entry } }),
     save: () => this.#save(),
@@ -107,10 +74,12 @@ export class StraightAnswerFair extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
+    window.addEventListener("hashchange", this.#addressChanged);
     void this.#open();
   }
 
   override disconnectedCallback(): void {
+    window.removeEventListener("hashchange", this.#addressChanged);
     this.#awake.release();
     super.disconnectedCallback();
   }
@@ -122,9 +91,10 @@ export class StraightAnswerFair extends LitElement {
   override render(): TemplateResult {
     const { mode, plan, progress } = this.#state;
     if (!this.#planner) return html`<p class="hint">${this.#state.refusal?.message ?? "Opening…"}</p>`;
-    if (mode === "log" && progress) return cardView(this.#state, progress, this.#actions);
+    const waits = this.#state.waits ? html`<p class="notice">${WAITS}</p>` : nothing;
+    if (mode === "log" && progress) return html`${waits}${cardView(this.#state, progress, this.#actions)}`;
     if (mode === "feel" && progress) return feelView(progress, this.#actions);
-    if ((mode === "answer" || mode === "paused") && progress) return afterLookView(this.#state, progress, this.#actions);
+    if ((mode === "answer" || mode === "paused") && progress) return html`${waits}${afterLookView(this.#state, progress, this.#actions)}`;
     return html`${planView(this.#state, this.#actions)}${plan ? sheetView(plan, this.#state) : nothing}`;
   }
 
@@ -147,13 +117,52 @@ export class StraightAnswerFair extends LitElement {
       const log = await kept().catch(() => null);
       if (log) this.#resume(log);
       else this.#replan(this.#state.request);
+      this.#openLink();
     } catch (thrown) {
       this.#set({ refusal: asRefusal(thrown) });
     }
   }
 
+  readonly #addressChanged = (): void => this.#openLink();
+
+  /** A plan in the address, ready to be looked over and started; a test under way is finished first. */
+  #openLink(): void {
+    if (!this.#planner || !isPlanLink()) return;
+    if (this.#state.log) return this.#set({ waits: true });
+    try {
+      const { plan, record, notices } = this.#planner.unpackPlan(location.hash);
+      this.#replan(plan);
+      const measures = [plan.measure, ...record.filter((id) => id !== plan.measure)];
+      this.#set({ record: measures, entry: emptyEntry(measures), sent: notices.map(({ message }) => message) });
+    } catch (thrown) {
+      this.#set({ refusal: { ...asRefusal(thrown), place: "" } });
+    }
+    this.#toTop();
+  }
+
+  /** The address that opens this plan on another phone. */
+  #address(): string {
+    const { request, record } = this.#state;
+    return `${new URL("./", location.href).href}#${this.#planner!.packPlan({ plan: request, record: [...record] })}`;
+  }
+
+  async #copyLink(): Promise<void> {
+    const address = this.#address();
+    const copied = await copy(address);
+    this.#set({ done: copied ? "Link copied. It opens this plan on any phone, ready to start." : `Copy it by hand: ${address}` });
+  }
+
+  async #shareLink(): Promise<void> {
+    try {
+      await openShareSheet({ title: "A fair test", url: this.#address() });
+    } catch {
+      this.#set({ done: "The device did not take it. Copy the link instead." });
+    }
+  }
+
   #resume(log: TestLog): void {
-    this.#set({ log, request: log.plan, record: log.measures, entry: emptyEntry(log.measures), isKept: true });
+    if (log.hand) setHand(log.hand);
+    this.#set({ log, request: log.plan, record: log.measures, entry: emptyEntry(log.measures), isKept: true, keptShots: log.shots.length });
     this.#replan(log.plan);
     this.#follow(log, "log");
   }
@@ -164,7 +173,7 @@ export class StraightAnswerFair extends LitElement {
     const kept = this.#state.record.filter((id) => id !== request.measure && id !== before);
     const record = [request.measure, ...kept];
     try {
-      this.#set({ request, record, entry: emptyEntry(record), plan: this.#planner!.plan(request), refusal: null });
+      this.#set({ request, record, entry: emptyEntry(record), plan: this.#planner!.plan(request), refusal: null, done: "" });
     } catch (thrown) {
       this.#set({ request, refusal: asRefusal(thrown) });
     }
@@ -183,7 +192,7 @@ export class StraightAnswerFair extends LitElement {
     this.#follow(log, mode, { entry, pasteTrouble: "" });
     try {
       await keep(log);
-      if (this.#state.log === log) this.#set({ isKept: true });
+      if (this.#state.log === log) this.#set({ isKept: true, keptShots: log.shots.length });
     } catch {
       if (this.#state.log === log) this.#set({ isKept: false });
     }
@@ -191,7 +200,10 @@ export class StraightAnswerFair extends LitElement {
 
   #start(): void {
     this.page.coverAnswer();
-    void this.#write(begun(this.#state.request, this.#state.record), emptyEntry(this.#state.record), "log");
+    // The plan is in the log from here on; its link is not opened again.
+    if (isPlanLink()) history.replaceState(null, "", location.pathname + location.search);
+    this.#set({ sent: null });
+    void this.#write(begun(this.#state.request, this.#state.record, hand()), emptyEntry(this.#state.record), "log");
     this.#toTop();
   }
 
@@ -272,17 +284,15 @@ export class StraightAnswerFair extends LitElement {
   #export(): void {
     const { progress } = this.#state;
     if (!progress) return;
-    const url = URL.createObjectURL(new Blob([this.#planner!.writeCsv(progress.session)], { type: "text/csv" }));
-    const link = Object.assign(document.createElement("a"), { href: url, download: "fair-test.csv" });
-    link.click();
-    setTimeout(() => URL.revokeObjectURL(url), 60_000);
+    save("fair-test.csv", new Blob([this.#planner!.writeCsv(progress.session)], { type: "text/csv" }));
   }
 
   async #forget(): Promise<void> {
     try {
       await forgetEverything();
       this.page.coverAnswer();
-      this.#set({ mode: "plan", log: null, progress: null, feel: null, isKept: null, entry: emptyEntry(this.#state.record) });
+      this.#set({ mode: "plan", log: null, progress: null, feel: null, isKept: null, waits: false, entry: emptyEntry(this.#state.record) });
+      this.#openLink();
     } catch {
       this.#set({ isKept: false });
     }

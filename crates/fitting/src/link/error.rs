@@ -22,7 +22,7 @@ impl From<LinkError> for Refusal {
         let (kind, message, remedy) = match error {
             LinkError::NotALink => (
                 "not_a_link",
-                "This is no link that holds a session.",
+                "This is no link that holds a session or a plan.",
                 "Copy the whole address, from https up to its last letter.",
             ),
             LinkError::TooLong => {
@@ -36,7 +36,7 @@ impl From<LinkError> for Refusal {
             LinkError::Damaged => (
                 "link_damaged",
                 "This link is not whole: it was cut off or changed on its way.",
-                "Copy the whole address again from where it was first written, or ask for the file with the shots.",
+                "Copy the whole address again from where it was first written, or ask its sender for it again.",
             ),
             LinkError::Inconsistent => (
                 "link_inconsistent",

@@ -15,10 +15,12 @@ mod column;
 mod contents;
 mod error;
 mod limits;
+mod plan;
 mod series;
 
 pub use error::LinkError;
 pub use limits::{MOST_CHARACTERS, MOST_SHOTS};
+pub use plan::{PLAN_PREFIX, PlanToShare, SharedPlan, pack_plan, unpack_plan};
 
 use crate::check::{Refusal, refuse_unusable};
 use crate::measure::MeasureId;
@@ -39,6 +41,7 @@ mod tag {
     pub(super) const SUMMARIES: u64 = 5;
     pub(super) const QUESTION: u64 = 6;
     pub(super) const VIEW: u64 = 7;
+    pub(super) const PLAN: u64 = 8;
     pub(super) const SECOND: u64 = 9;
     pub(super) const WEATHER: u64 = 10;
 }
@@ -118,10 +121,15 @@ pub fn pack(request: &PackRequest) -> Result<String, Refusal> {
     beside::write(&mut out, session);
     asked::write_question(&mut out, question, &measures);
     asked::write_view(&mut out, view);
-    let sum = check_sum(&out.0);
-    out.0.extend(sum);
-    let text = format!("{VERSION}.{}", base64::encode(&out.0));
-    if text.len() > MOST_CHARACTERS { Err(limits::too_large()) } else { Ok(text) }
+    sealed(out).ok_or_else(limits::too_large)
+}
+
+/// The text of these sections with their check sum; `None` when no address is that long.
+fn sealed(mut sections: Writer) -> Option<String> {
+    let sum = check_sum(&sections.0);
+    sections.0.extend(sum);
+    let text = format!("{VERSION}.{}", base64::encode(&sections.0));
+    (text.len() <= MOST_CHARACTERS).then_some(text)
 }
 
 /// What a link's text holds. A whole address and the blanks and line ends that mail puts in are taken too.
@@ -130,12 +138,7 @@ pub fn pack(request: &PackRequest) -> Result<String, Refusal> {
 /// A [`LinkError`] that says whether the text is no link, was cut or changed on its way, or needs a later version.
 pub fn unpack(text: &str) -> Result<Unpacked, LinkError> {
     let bytes = bytes_of(text)?;
-    let (content, sum) = bytes.split_last_chunk::<4>().ok_or(LinkError::Damaged)?;
-    if check_sum(content) != *sum {
-        return Err(LinkError::Damaged);
-    }
-    let mut sections = Sections::default();
-    sections.sort(content).map_err(|Broken| LinkError::Inconsistent)?;
+    let sections = Sections::of(&bytes)?;
     let unpacked = sections.unpacked().map_err(|Broken| LinkError::Inconsistent)?;
     refuse_unusable(&unpacked.session, &unpacked.question).map_err(|_| LinkError::Inconsistent)?;
     Ok(unpacked)
@@ -171,6 +174,17 @@ struct Sections<'a> {
 }
 
 impl<'a> Sections<'a> {
+    /// Of the bytes of a link, once its check sum is right.
+    fn of(bytes: &'a [u8]) -> Result<Self, LinkError> {
+        let (content, sum) = bytes.split_last_chunk::<4>().ok_or(LinkError::Damaged)?;
+        if check_sum(content) != *sum {
+            return Err(LinkError::Damaged);
+        }
+        let mut sections = Self::default();
+        sections.sort(content).map_err(|Broken| LinkError::Inconsistent)?;
+        Ok(sections)
+    }
+
     fn sort(&mut self, content: &'a [u8]) -> Result<(), Broken> {
         let mut input = Reader(content);
         while !input.is_empty() {
@@ -221,14 +235,15 @@ impl<'a> Sections<'a> {
             Some(mut input) => asked::read_view(&mut input)?,
             None => View::default(),
         };
-        if self.unknown > 0 {
-            notices.push(LinkNotice::Skipped {
-                message:
-                    "A newer version of this page made this link and put something into it that this one \
-                          does not know. Everything else is here."
-                        .into(),
-            });
-        }
+        notices.extend(skipped(self.unknown));
         Ok(Unpacked { session, question, view, notices })
     }
+}
+
+/// Says that there were sections that this version does not know.
+fn skipped(unknown: usize) -> Vec<LinkNotice> {
+    let message = "A newer version of this page made this link and put something into it that this one does not \
+                   know. Everything else is here.";
+    let notice = || LinkNotice::Skipped { message: message.into() };
+    (unknown > 0).then(notice).into_iter().collect()
 }

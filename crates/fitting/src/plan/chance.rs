@@ -1,8 +1,9 @@
 //! What a plan will show: how often it finds a difference that is there, and calls equal builds the same.
 //!
 //! The chance is that of the very headline that answers later: within rounds, widened, with its fallback, at the
-//! levels of the planned looks, divided among the candidates. Shots are taken as independent, and normal within a
-//! session whose scatter varies as golf shots' does; held against invented ones by `cargo xtask calibrate` (17).
+//! levels of the planned looks, divided among the candidates: of many tests invented from a fixed seed. Shots are
+//! taken as independent, with the usual kurtosis of golf shots; `cargo xtask calibrate`
+//! (17) holds the promise against invented golf shots.
 
 use super::looks::{LookLevels, look_levels};
 use super::request::Settled;
@@ -12,7 +13,7 @@ use serde::Serialize;
 use stats::choices::PLANNED_POWER;
 use stats::crossing::{LookChance, ends_at};
 use stats::distributions::{normal_cdf, normal_upper};
-use stats::{Level, SessionScale, TurnsDesign, session_scales};
+use stats::{Level, LookedAt, TurnsDesign, TurnsLook, TurnsPaths, session_scales};
 
 /// How often a test like this finds a true difference of some size.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -46,52 +47,85 @@ pub(super) struct Chances<'a> {
     rounds: u32,
     looks: Vec<u32>,
     levels: LookLevels,
+    /// `None` where scatters are compared, or the spread is not known.
+    tests: Option<LookedAt>,
+}
+
+/// The seed of the invented tests behind every promise: the same plan promises the same everywhere.
+const SEED: u64 = 2_026;
+
+/// Invented tests as long as any length that is shown beside the plan; `None` where scatters are compared, or the
+/// spread is not known.
+pub(super) fn invented(settled: &Settled, longest: u32) -> Option<TurnsPaths> {
+    settled.spread.filter(|_| settled.goal != Goal::Tighter)?;
+    TurnsPaths::new(design(settled, longest), usual_kurtosis(&settled.measure), SEED)
+}
+
+fn design(Settled { builds, set, .. }: &Settled, rounds: u32) -> TurnsDesign {
+    TurnsDesign { builds: builds.len(), rounds: rounds as usize, set: *set as usize }
 }
 
 impl<'a> Chances<'a> {
     /// Of the plan with this many rounds instead of its own, looked at in the same manner.
-    pub(super) fn of(settled: &'a Settled, rounds: u32) -> Self {
+    pub(super) fn of(settled: &'a Settled, rounds: u32, invented: Option<&TurnsPaths>) -> Self {
         let looks = if rounds == settled.rounds {
             Some(settled.looks.clone())
         } else {
             settled.look_after.rounds(rounds)
         };
         let looks = looks.unwrap_or_else(|| vec![rounds]);
-        Self { settled, rounds, levels: look_levels(rounds, &looks), looks }
+        let levels = look_levels(rounds, &looks);
+        let tests = invented.map(|paths| {
+            let look = |(&round, &level): (&u32, &Level)| TurnsLook {
+                round: round as usize,
+                level: divided(level, settled.candidates()),
+            };
+            let all: Vec<TurnsLook> = looks.iter().zip(&levels.different).map(look).collect();
+            paths.looked_at(rounds as usize, &all)
+        });
+        Self { settled, rounds, looks, levels, tests }
     }
 
     /// Chance that a true difference is found at each look and not before.
     pub(super) fn found_at(&self, difference: f64) -> Vec<f64> {
-        let mut found = vec![0.0; self.looks.len()];
-        for SessionScale { factor, chance } in self.scales() {
-            let chances: Vec<LookChance> = self
-                .looks
-                .iter()
-                .zip(&self.levels.different)
-                .map(|(&round, &level)| LookChance {
-                    time: f64::from(round) / f64::from(self.rounds),
-                    alone: self.alone(difference, factor, round, divided(level, self.settled.candidates())),
-                })
-                .collect();
-            for (all, here) in found.iter_mut().zip(ends_at(&chances)) {
-                *all += chance * here;
-            }
+        match (&self.tests, self.settled.spread) {
+            (Some(tests), Some(spread)) => tests.found_at(difference / spread.value),
+            _ if self.settled.goal == Goal::Tighter => self.ratio_found_at(difference),
+            _ => vec![f64::NAN; self.looks.len()],
         }
-        found
     }
 
     /// Chance that a true difference is found at any look; not a number where the spread is not known.
     pub(super) fn found(&self, difference: f64) -> f64 {
-        self.found_at(difference).iter().sum::<f64>().clamp(0.0, 1.0)
+        match (&self.tests, self.settled.spread) {
+            (Some(tests), Some(spread)) => tests.found(difference / spread.value),
+            _ => self.found_at(difference).iter().sum::<f64>().clamp(0.0, 1.0),
+        }
+    }
+
+    /// The same for a ratio of scatters, whose logarithm is about normal around the true one and grows like a path.
+    fn ratio_found_at(&self, ratio: f64) -> Vec<f64> {
+        let look = |(&round, &level): (&u32, &Level)| {
+            let tail = divided(level, self.settled.candidates()).tail();
+            let alone = self
+                .ratio_error(round)
+                .map_or(0.0, |se| normal_cdf(2.0 * ratio.ln().abs() / se - normal_upper(tail)));
+            LookChance { time: f64::from(round) / f64::from(self.rounds), alone }
+        };
+        let looks: Vec<LookChance> = self.looks.iter().zip(&self.levels.different).map(look).collect();
+        ends_at(&looks)
     }
 
     /// Chance that equal builds are called the same at the last look.
     pub(super) fn same(&self) -> Option<f64> {
         let spread = self.settled.spread.filter(|_| self.settled.goal != Goal::Tighter)?.value;
         let level = *self.levels.same.last()?;
-        let design = self.design(self.rounds);
+        let design = design(self.settled, self.rounds);
         let alone = |factor: f64| design.equivalence(self.settled.margin / (spread * factor), 0.0, level);
-        Some(self.scales().iter().map(|scale| scale.chance * alone(scale.factor)).sum())
+        // Quiet sessions and wild ones.
+        let shots = self.settled.builds.len() * (self.rounds * self.settled.set) as usize;
+        let scales = session_scales(usual_kurtosis(&self.settled.measure), shots);
+        Some(scales.iter().map(|scale| scale.chance * alone(scale.factor)).sum())
     }
 
     /// The true difference found in 8 of 10 tests; `None` where that is nothing of any sense.
@@ -124,34 +158,11 @@ impl<'a> Chances<'a> {
         f64::from(self.rounds) - saved
     }
 
-    fn alone(&self, difference: f64, factor: f64, round: u32, level: Level) -> f64 {
-        if self.settled.goal == Goal::Tighter {
-            // ln R̂ is about normal around ln R.
-            return self
-                .ratio_error(round)
-                .map_or(0.0, |se| normal_cdf(2.0 * difference.ln().abs() / se - normal_upper(level.tail())));
-        }
-        let spread = self.settled.spread.map_or(f64::NAN, |spread| spread.value);
-        self.design(round).detection(difference / (spread * factor), level)
-    }
-
-    /// Quiet sessions and wild ones; a comparison of scatters has its kurtosis in its error already.
-    fn scales(&self) -> Vec<SessionScale> {
-        let normal = self.settled.goal == Goal::Tighter;
-        let kurtosis = if normal { 3.0 } else { usual_kurtosis(&self.settled.measure) };
-        session_scales(kurtosis, self.settled.builds.len() * (self.rounds * self.settled.set) as usize)
-    }
-
     /// Standard error of the logarithm of the ratio of variances; `None` with fewer shots than a verdict takes.
     fn ratio_error(&self, rounds: u32) -> Option<f64> {
         let n = f64::from(rounds * self.settled.set);
         let kurtosis = usual_kurtosis(&self.settled.measure);
         (n >= stats::FEWEST_FOR_SPREAD as f64).then(|| (2.0 * (kurtosis - (n - 3.0) / n) / (n - 1.0)).sqrt())
-    }
-
-    fn design(&self, rounds: u32) -> TurnsDesign {
-        let Settled { builds, set, .. } = self.settled;
-        TurnsDesign { builds: builds.len(), rounds: rounds as usize, set: *set as usize }
     }
 }
 

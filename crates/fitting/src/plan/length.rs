@@ -6,6 +6,7 @@ use super::chance::Chances;
 use super::request::Settled;
 use crate::analysis::levels::MOST_PLANNED_ROUNDS;
 use serde::Serialize;
+use stats::TurnsPaths;
 
 /// From one ball to the next, with a look at where it went.
 const SECONDS_A_SHOT: u32 = 40;
@@ -77,15 +78,17 @@ pub(super) fn minutes(settled: &Settled, rounds: u32) -> u32 {
     (seconds / 60).div_ceil(5) * 5
 }
 
-/// The plan's own length among shorter and longer ones, ascending.
-pub(super) fn lengths(settled: &Settled) -> Vec<Length> {
-    let own = settled.rounds;
+/// The rounds of the plan among fewer and more, ascending.
+pub(super) fn wanted(own: u32) -> Vec<u32> {
     let wanted = [own / 2, own * 3 / 4, own, own * 3 / 2, own * 2, own * 3];
-    let rounds =
-        stats::arrange::distinct(wanted.into_iter().filter(|r| (2..=MOST_PLANNED_ROUNDS).contains(r)));
+    stats::arrange::distinct(wanted.into_iter().filter(|r| (2..=MOST_PLANNED_ROUNDS).contains(r)))
+}
+
+/// What tests of these lengths would show.
+pub(super) fn lengths(settled: &Settled, rounds: &[u32], invented: Option<&TurnsPaths>) -> Vec<Length> {
     let known = |chance: f64| chance.is_finite().then_some(chance);
     let length = |rounds: u32| {
-        let chances = Chances::of(settled, rounds);
+        let chances = Chances::of(settled, rounds, invented);
         Length {
             rounds,
             balls: balls(settled, rounds),
@@ -93,8 +96,8 @@ pub(super) fn lengths(settled: &Settled) -> Vec<Length> {
             margin_found: known(chances.found(settled.margin)),
             double_found: known(chances.found(super::times(settled, 2))),
             same: chances.same(),
-            is_plan: rounds == own,
+            is_plan: rounds == settled.rounds,
         }
     };
-    rounds.into_iter().map(length).collect()
+    rounds.iter().map(|&rounds| length(rounds)).collect()
 }

@@ -19,6 +19,7 @@ pub use follow::{FollowRequest, FollowWords, LoggedShot, NowTurn, Progress, foll
 pub use length::Length;
 pub use looks::{LookAfter, LookTaken, LookWord, PlannedLook, stopping};
 pub use order::{balanced, cycle};
+pub(crate) use request::written_out;
 pub use request::{LONGEST_SET, MOST_BUILDS, PlanRequest, PlanSpread, SpreadFrom};
 pub use words::PlanWords;
 
@@ -100,7 +101,9 @@ pub fn plan(request: &PlanRequest) -> Result<Plan, Refusal> {
     let settled = settle(request)?;
     let (rounds, balls, minutes) =
         (settled.rounds, length::balls(&settled, settled.rounds), length::minutes(&settled, settled.rounds));
-    let chances = Chances::of(&settled, rounds);
+    let lengths = length::wanted(rounds);
+    let invented = chance::invented(&settled, lengths.last().copied().unwrap_or(rounds));
+    let chances = Chances::of(&settled, rounds, invented.as_ref());
     let seen: Vec<(f64, f64)> = (1..=3)
         .map(|n| times(&settled, n))
         .map(|difference| (difference, chances.found(difference)))
@@ -137,7 +140,7 @@ pub fn plan(request: &PlanRequest) -> Result<Plan, Refusal> {
         balls,
         minutes,
         power,
-        lengths: length::lengths(&settled),
+        lengths: length::lengths(&settled, &lengths, invented.as_ref()),
         record: checklist::checklist(&settled.measure),
         cautions: checklist::CAUTIONS.to_vec(),
         measure: settled.measure,

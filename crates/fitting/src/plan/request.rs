@@ -63,6 +63,33 @@ pub struct PlanRequest {
     pub same_club: bool,
 }
 
+impl PlanRequest {
+    /// A plan for these builds and this measure, everything else left open.
+    #[must_use]
+    pub fn of(builds: Vec<String>, measure: MeasureId) -> Self {
+        Self {
+            builds,
+            measure,
+            goal: None,
+            margin: None,
+            spread: None,
+            earlier: None,
+            set: None,
+            rounds: None,
+            seed: None,
+            warm_up: None,
+            looks: None,
+            same_club: false,
+        }
+    }
+
+    /// The same with the scatter of its earlier session in the place of that session.
+    pub(crate) fn without_session(&self) -> Self {
+        let seen = self.earlier.as_ref().and_then(|session| seen_spread(session, &self.measure));
+        Self { spread: self.spread.or(seen), earlier: None, ..self.clone() }
+    }
+}
+
 /// Where the spread of a plan comes from.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
@@ -172,6 +199,26 @@ pub(super) fn settle(request: &PlanRequest) -> Result<Settled, Refusal> {
         looks,
         look_after,
         same_club,
+    })
+}
+
+/// The same request with every choice that was left open written out.
+pub(crate) fn written_out(request: &PlanRequest) -> Result<PlanRequest, Refusal> {
+    let settled = settle(request)?;
+    Ok(PlanRequest {
+        // Of one club under two labels the golfer keeps the names typed before.
+        builds: request.builds.iter().take(MOST_BUILDS).map(|name| name.trim().to_owned()).collect(),
+        measure: settled.measure,
+        goal: Some(settled.goal),
+        margin: Some(settled.margin),
+        spread: settled.spread.map(|spread| spread.value),
+        earlier: None,
+        set: Some(settled.set),
+        rounds: Some(settled.rounds),
+        seed: settled.seed,
+        warm_up: Some(settled.warm_up),
+        looks: Some(settled.look_after),
+        same_club: settled.same_club,
     })
 }
 

@@ -15,6 +15,17 @@ pub(crate) fn characters(most: usize) -> impl Strategy<Value = String> {
         .prop_map(|all| all.into_iter().collect())
 }
 
+/// One of the letters that links are made of.
+pub(crate) fn letter() -> impl Strategy<Value = char> {
+    let plain = ('A'..='Z').chain('a'..='z').chain('0'..='9');
+    prop::sample::select(plain.chain(['-', '_']).collect::<Vec<_>>())
+}
+
+/// So many of them.
+pub(crate) fn letters(count: std::ops::Range<usize>) -> impl Strategy<Value = String> {
+    vec(letter(), count).prop_map(|all| all.into_iter().collect())
+}
+
 /// Names that have broken readers: markup, formulas, marks, quotes, line ends, words of the trade.
 pub(crate) fn name() -> impl Strategy<Value = String> {
     prop_oneof![

@@ -41,19 +41,14 @@ pub(super) struct Wanted {
 
 impl Planned {
     pub(super) fn new(wanted: &Wanted, level: Parameters, seed: u64) -> Self {
+        let builds = (0..wanted.builds).map(|b| format!("Build {b}")).collect();
         let request = PlanRequest {
-            builds: (0..wanted.builds).map(|b| format!("Build {b}")).collect(),
-            measure: MEASURES[wanted.measure].into(),
-            goal: None,
             margin: wanted.margin,
             spread: wanted.spread,
-            earlier: None,
             set: Some(wanted.set),
             rounds: Some(wanted.rounds),
-            seed: None,
-            warm_up: None,
             looks: Some(LookAfter::Word(wanted.looks)),
-            same_club: false,
+            ..PlanRequest::of(builds, MEASURES[wanted.measure].into())
         };
         let plan = made(plan(&request));
         let mut turns = Vec::new();
@@ -127,10 +122,8 @@ fn made<T>(result: Result<T, Refusal>) -> T {
     }
 }
 
-/// How far measured may lie from promised, and how far above it where one looks after every round: there a plan
-/// promises a little less than it keeps, since each look has its own luck with the scatter.
+/// How far measured may lie from promised.
 const POINTS: f64 = 0.03;
-const POINTS_ABOVE_WITH_MANY_LOOKS: f64 = 0.06;
 
 /// Target 17: a plan promises what it keeps, over margins, spreads, rounds, builds and looks.
 pub(super) fn promises(effort: Effort) -> Vec<Row> {
@@ -170,7 +163,6 @@ fn promise(planned: &Planned, difference: f64, effort: Effort) -> Row {
     let promised = plan.power.as_ref().map_or(f64::NAN, |power| power.seen[0].chance);
     // As it is printed.
     let promised = (promised * 100.0).round() / 100.0;
-    let above = if plan.looks.len() > 2 { POINTS_ABOVE_WITH_MANY_LOOKS } else { POINTS };
     let found = rate(sessions(4_000, effort), |number| planned.finds_the_last(number));
     let looks = if plan.looks.len() == 1 { "1 look".into() } else { format!("{} looks", plan.looks.len()) };
     let what = format!(
@@ -180,5 +172,5 @@ fn promise(planned: &Planned, difference: f64, effort: Effort) -> Row {
         plan.set,
         MEASURES[planned.measure],
     );
-    Row::of_rate(17, what, found, Limit::Between(promised - POINTS, promised + above), effort)
+    Row::of_rate(17, what, found, Limit::Between(promised - POINTS, promised + POINTS), effort)
 }

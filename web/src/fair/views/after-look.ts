@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { Progress } from "../../planner.js";
 import { trouble } from "../../views/trouble.js";
-import type { FairActions, FairState } from "../part.js";
+import type { FairActions, FairState } from "../state.js";
 import { forgetView } from "./forget.js";
 
 export function afterLookView({ mode, feel, refusal, isKept, log }: FairState, progress: Progress, actions: FairActions): TemplateResult {

@@ -6,11 +6,11 @@ import type { Progress } from "../../planner.js";
 import { build } from "../../views/pieces.js";
 import { trouble } from "../../views/trouble.js";
 import { nextEmpty, pressed, turnedTo, type Key } from "../entry.js";
-import type { FairActions, FairState } from "../part.js";
+import type { FairActions, FairState } from "../state.js";
 import { faceView, isStrike } from "./face.js";
 import { forgetView } from "./forget.js";
 
-const KEYS: readonly Key[] = ["7", "8", "9", "back", "4", "5", "6", "side", "1", "2", "3", ".", "0"];
+const KEYS: readonly Key[] = ["7", "8", "9", "back", "4", "5", "6", ".", "1", "2", "3", "side", "0"];
 const KEY_NAMES: Partial<Record<Key, string>> = { back: "Delete the last digit", side: "Other side of zero", ".": "Point" };
 /** Measures with two sides have a key for the sign; what the sides are called. */
 const SIDES: Record<string, string> = {
@@ -50,13 +50,9 @@ function shot(state: FairState, progress: Progress, actions: FairActions): Templ
       ${turn.rest ? html`<p class="log-rest">Rest two minutes first. Drink something.</p>` : nothing}
       ${turn.change ? html`<p class="log-change">${progress.hit === 0 ? "Take this club." : "Change the club."}</p>` : nothing}
       <div class="log-fields">${typed.map((id) => field(id, state, actions))}</div>
-      ${strike.length > 0 ? faceView(entry, strike, actions) : nothing}
-      ${typed.length > 0 ? keypad(state, actions) : nothing}
-      <label class="option log-mishit">
-        <input type="checkbox" .checked=${entry.mishit} @change=${(event: Event) => actions.enter({ mishit: (event.target as HTMLInputElement).checked })} />
-        <span>Mishit (noted; it counts)</span>
-      </label>
-      ${save(state, typed, actions)}
+      ${strike.length > 0 ? faceView(entry, strike, log!.hand, actions) : nothing}
+      ${typed.length > 0 ? keypad(state, typed, actions) : nothing}
+      ${save(state, actions)}
       <div class="buttons log-more">
         <button type="button" ?disabled=${log!.shots.length + log!.ended.length === 0} @click=${actions.undo}>Undo</button>
         <button type="button" @click=${actions.endSet}>End this set</button>
@@ -84,27 +80,34 @@ function written(id: string, value: number | null, typed: string | null, measure
   return `${text.replace("-", "−")} ${unit}`;
 }
 
-function keypad({ entry }: FairState, actions: FairActions): TemplateResult {
+/** Three rows of four keys, then 0 and the way to the next number. A key that the measure has no use for leaves its place empty. */
+function keypad({ entry, measures }: FairState, typed: readonly string[], actions: FairActions): TemplateResult {
   const press = (key: Key) => actions.enter(pressed(entry, key));
+  const hasSides = (measures.find(({ id }) => id === entry.active)?.plausible.low ?? 0) < 0;
+  const next = nextEmpty(entry, typed);
   return html`
     <div class="log-keys" role="group" aria-label="Number keys">
-      ${KEYS.map(
-        (key) => html`
-          <button type="button" class="log-key ${key === "0" ? "log-wide" : ""}" aria-label=${KEY_NAMES[key] ?? key} @click=${() => press(key)}>
-            ${key === "side" ? (SIDES[entry.active] ?? "±") : key === "back" ? "⌫" : key}
-          </button>`,
+      ${KEYS.map((key) =>
+        key === "side" && !hasSides
+          ? html`<span></span>`
+          : html`
+              <button type="button" class="log-key ${key === "0" ? "log-zero" : ""}" aria-label=${KEY_NAMES[key] ?? key} @click=${() => press(key)}>
+                ${key === "side" ? (SIDES[entry.active] ?? "±") : key === "back" ? "⌫" : key}
+              </button>`,
       )}
+      <button type="button" class="log-key log-next" ?disabled=${next === null} @click=${() => next !== null && actions.enter(turnedTo(entry, next))}>Next number</button>
     </div>`;
 }
 
-function save({ entry, log }: FairState, typed: readonly string[], actions: FairActions): TemplateResult {
-  const next = nextEmpty(entry, typed);
-  const isEmpty = Object.values(entry.values).every((value) => value === null);
+function save({ entry, log }: FairState, actions: FairActions): TemplateResult {
   const measures = log!.measures;
   const ready = (entry.values[measures[0] ?? ""] ?? null) !== null;
   return html`
     <div class="buttons log-saving">
-      ${next !== null && !isEmpty ? html`<button type="button" class="log-next" @click=${() => actions.enter(turnedTo(entry, next))}>Next number</button>` : nothing}
+      <label class="option log-mishit">
+        <input type="checkbox" .checked=${entry.mishit} @change=${(event: Event) => actions.enter({ mishit: (event.target as HTMLInputElement).checked })} />
+        <span>Mishit <small>it counts</small></span>
+      </label>
       <button type="button" class="primary log-save" ?disabled=${!ready} @click=${actions.save}>Keep this shot</button>
     </div>`;
 }
@@ -155,9 +158,10 @@ function look({ look_due, hit, words }: Progress, actions: FairActions): Templat
 }
 
 /** Said in numbers, so that nobody has to trust a green mark. */
-function keptNote({ isKept, log }: FairState): TemplateResult | typeof nothing {
+function keptNote({ isKept, keptShots, log }: FairState): TemplateResult | typeof nothing {
   if (isKept === null || !log) return nothing;
-  if (isKept) return html`<p class="hint log-kept">Kept on this device: ${number(log.shots.length, 0)} of ${counted(log.shots.length, "shot")}.</p>`;
+  if (isKept && log.shots.length === 0) return html`<p class="hint log-kept">The plan is kept on this device, and so is each shot from here on.</p>`;
+  if (isKept) return html`<p class="hint log-kept">Kept on this device: ${number(keptShots, 0)} of ${counted(log.shots.length, "shot")}.</p>`;
   return html`
     <div class="notice trouble" role="alert">
       <p><strong>This device does not keep the shots.</strong> Its store is full or blocked, as in a private window.</p>

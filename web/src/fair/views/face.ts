@@ -1,12 +1,14 @@
 /**
  * Where the ball was struck: a tap on a picture of the face writes height and offset in millimeters.
  *
- * Seen from the ball, as the mark on the face is seen when the club is turned up; toe is plus, high is plus.
+ * Seen from the ball, as the mark on the face is seen when the club is turned up: the toe of a right-hander's club lies
+ * left, of a left-hander's right. Toe is plus, high is plus, for both.
  */
 import { html, svg, type TemplateResult } from "lit";
 import { number } from "../../format.js";
+import type { Hand } from "../../flights.js";
 import type { Entry } from "../entry.js";
-import type { FairActions } from "../part.js";
+import type { FairActions } from "../state.js";
 
 /** Half of what the picture spans, mm. */
 const HALF_WIDTH = 55;
@@ -15,7 +17,9 @@ const STEP = 5;
 
 export const isStrike = (measure: string): boolean => measure === "strike_offset" || measure === "strike_height";
 
-export function faceView(entry: Entry, strike: readonly string[], actions: FairActions): TemplateResult {
+export function faceView(entry: Entry, strike: readonly string[], hand: Hand | null, actions: FairActions): TemplateResult {
+  /** The way along the picture in which the toe lies. */
+  const toe = hand === "left" ? 1 : -1;
   const offset = entry.values["strike_offset"] ?? null;
   const height = entry.values["strike_height"] ?? null;
   const put = (across: number, up: number) => {
@@ -26,10 +30,10 @@ export function faceView(entry: Entry, strike: readonly string[], actions: FairA
   };
   const tapped = (event: PointerEvent) => {
     const box = (event.currentTarget as SVGElement).getBoundingClientRect();
-    put(-((event.clientX - box.left) / box.width - 0.5) * 2 * HALF_WIDTH, (0.5 - (event.clientY - box.top) / box.height) * 2 * HALF_HEIGHT);
+    put(toe * ((event.clientX - box.left) / box.width - 0.5) * 2 * HALF_WIDTH, (0.5 - (event.clientY - box.top) / box.height) * 2 * HALF_HEIGHT);
   };
   const keyed = (event: KeyboardEvent) => {
-    const [across, up] = ({ ArrowLeft: [STEP, 0], ArrowRight: [-STEP, 0], ArrowUp: [0, STEP], ArrowDown: [0, -STEP] } as Record<string, [number, number]>)[event.key] ?? [];
+    const [across, up] = ({ ArrowLeft: [-STEP * toe, 0], ArrowRight: [STEP * toe, 0], ArrowUp: [0, STEP], ArrowDown: [0, -STEP] } as Record<string, [number, number]>)[event.key] ?? [];
     if (across === undefined || up === undefined) return;
     event.preventDefault();
     put((offset ?? 0) + across, (height ?? 0) + up);
@@ -39,12 +43,12 @@ export function faceView(entry: Entry, strike: readonly string[], actions: FairA
       <svg viewBox="${-HALF_WIDTH} ${-HALF_HEIGHT} ${2 * HALF_WIDTH} ${2 * HALF_HEIGHT}" role="application" tabindex="0"
         aria-label="Strike on the face: ${said(offset, height)}. Tap where the ball was struck, or use the arrow keys."
         @pointerdown=${tapped} @keydown=${keyed}>
-        <path class="face" d="M -50 4 C -52 -22 -30 -29 -4 -29 C 24 -29 46 -22 50 -8 C 52 8 40 24 20 27 C -14 31 -48 26 -50 4 Z" />
+        <path class="face" transform="scale(${-toe} 1)" d="M -50 4 C -52 -22 -30 -29 -4 -29 C 24 -29 46 -22 50 -8 C 52 8 40 24 20 27 C -14 31 -48 26 -50 4 Z" />
         <path class="score" d="M -30 -12 H 30 M -34 0 H 34 M -30 12 H 30" />
         <path class="middle" d="M 0 -4 V 4 M -4 0 H 4" />
-        ${offset === null && height === null ? "" : svg`<circle class="strike" cx=${-(offset ?? 0)} cy=${-(height ?? 0)} r="6" />`}
+        ${offset === null && height === null ? "" : svg`<circle class="strike" cx=${toe * (offset ?? 0)} cy=${-(height ?? 0)} r="6" />`}
       </svg>
-      <p class="log-ends" aria-hidden="true"><span>Toe</span><span>${said(offset, height)}</span><span>Heel</span></p>
+      <p class="log-ends" aria-hidden="true"><span>${toe < 0 ? "Toe" : "Heel"}</span><span>${said(offset, height)}</span><span>${toe < 0 ? "Heel" : "Toe"}</span></p>
     </div>`;
 }
 

@@ -2,7 +2,7 @@
 import { html, type TemplateResult } from "lit";
 import type { OwnSay, Progress } from "../../planner.js";
 import { build } from "../../views/pieces.js";
-import type { FairActions } from "../part.js";
+import type { FairActions } from "../state.js";
 
 const QUESTIONS: readonly { key: keyof OwnSay; label: string }[] = [
   { key: "straighter", label: "Which felt straighter?" },
@@ -34,7 +34,7 @@ export function feelView({ session }: Progress, actions: FairActions): TemplateR
               ${session.builds.map(
                 ({ name }, at) => html`<label class="segment"><input type="radio" name=${key} value=${at} /><span>${build(at, name)}</span></label>`,
               )}
-              <label class="segment"><input type="radio" name=${key} value="" checked /><span>No difference</span></label>
+              <label class="segment"><input type="radio" name=${key} value="" checked /><span>Cannot say</span></label>
             </div>
           </fieldset>`,
       )}

@@ -5,9 +5,11 @@ import { powerGeometry } from "../../chart/power.js";
 import type { Goal, Measure } from "../../engine.js";
 import { counted, goalName, goalsFor, percent, plain, typedNumber, unitName, withUnit } from "../../format.js";
 import type { Length, LookWord, Plan } from "../../planner.js";
+import { handChoice } from "../../views/hand.js";
 import { build, choice, marker } from "../../views/pieces.js";
 import { trouble } from "../../views/trouble.js";
-import type { FairActions, FairState } from "../part.js";
+import type { FairActions, FairState } from "../state.js";
+import { isStrike } from "./face.js";
 
 const MOST_CLUBS = 8;
 const LOOKS: readonly { value: LookWord; label: string }[] = [
@@ -17,8 +19,15 @@ const LOOKS: readonly { value: LookWord; label: string }[] = [
 ];
 
 export function planView(state: FairState, actions: FairActions): TemplateResult {
-  const { plan, refusal } = state;
+  const { plan, refusal, sent } = state;
   return html`
+    ${sent
+      ? html`
+          <div class="notice no-print" role="status">
+            <p><strong>This plan came with the link.</strong> Look it over, then start it on this phone.</p>
+            ${sent.map((message) => html`<p>${message}</p>`)}
+          </div>`
+      : nothing}
     <div class="card fair-plan no-print">
       <p class="hint">Decide before the first ball what counts. Then hit the clubs in turn and keep every shot.</p>
       <form class="fair-form" @submit=${(event: Event) => event.preventDefault()}>
@@ -150,7 +159,10 @@ function promised(plan: Plan, state: FairState, actions: FairActions): TemplateR
       <div class="buttons">
         <button type="button" class="primary" @click=${actions.start}>Start the test on this phone</button>
         <button type="button" @click=${actions.print}>Print the sheet</button>
+        <button type="button" @click=${actions.copyLink}>Copy the plan as a link</button>
+        ${actions.shareLink ? html`<button type="button" @click=${actions.shareLink}>Share the plan…</button>` : nothing}
       </div>
+      <p class="fair-done" role="status">${state.done}</p>
       <p class="hint">From then on every shot is kept on this device, and only here, until you forget it.</p>
     </div>`;
 }
@@ -172,7 +184,7 @@ function lengths(plan: Plan, measures: readonly Measure[]): TemplateResult {
       })}
       <div class="scroll" tabindex="0" role="group" aria-label="What shorter and longer tests would show">
         <table>
-          <thead><tr><th scope="col">Rounds</th><th scope="col">Balls</th><th scope="col">Minutes</th><th scope="col">${size}</th><th scope="col">${double}</th><th scope="col">Same</th></tr></thead>
+          <thead><tr><th scope="col">Rounds</th><th scope="col" class="balls">Balls</th><th scope="col">Minutes</th><th scope="col">${size}</th><th scope="col">${double}</th><th scope="col">Same</th></tr></thead>
           <tbody>${rows.map(lengthRow)}</tbody>
         </table>
       </div>
@@ -185,7 +197,7 @@ const share = (chance: number | null): string => (chance === null ? "–" : perc
 const lengthRow = (row: Length): TemplateResult => html`
   <tr class=${row.is_plan ? "is-plan" : ""}>
     <th scope="row">${row.rounds}${row.is_plan ? html`<span class="visually-hidden"> (this plan)</span>` : nothing}</th>
-    <td>${row.balls}</td><td>${row.minutes}</td><td>${share(row.margin_found)}</td><td>${share(row.double_found)}</td><td>${share(row.same)}</td>
+    <td class="balls">${row.balls}</td><td>${row.minutes}</td><td>${share(row.margin_found)}</td><td>${share(row.double_found)}</td><td>${share(row.same)}</td>
   </tr>`;
 
 function record(plan: Plan, { record: chosen }: FairState, actions: FairActions): TemplateResult {
@@ -201,6 +213,7 @@ function record(plan: Plan, { record: chosen }: FairState, actions: FairActions)
             <span><strong>${name}</strong> <small>${why}</small></span>
           </label>`,
       )}
+      ${chosen.some(isStrike) ? handChoice("fair", actions.hand() ?? "right", actions.chooseHand) : nothing}
     </fieldset>`;
 }
 

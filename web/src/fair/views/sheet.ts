@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { unitName } from "../../format.js";
 import type { Plan } from "../../planner.js";
-import type { FairState } from "../part.js";
+import type { FairState } from "../state.js";
 import { club } from "./plan.js";
 
 export function sheetView(plan: Plan, { measures, record }: FairState): TemplateResult {
