@@ -1,5 +1,7 @@
 //! Any session at all, for properties: names that have broken readers, values of any size, gaps, averages.
 
+#![allow(dead_code, reason = "each test file uses its own part")]
+
 use fitting::measure::MeasureId;
 use fitting::session::{
     Build, Conditions, CustomMeasure, Order, SecondFactor, Session, Shot, Summary, SummaryOf, SummaryValue,

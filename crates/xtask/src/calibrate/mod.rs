@@ -33,7 +33,7 @@ const FULL: Effort = Effort { divisor: 1, slack: 0.0 };
 /// fails by luck less than once in ten thousand runs of the whole table.
 const SHORT: Effort = Effort { divisor: 20, slack: 4.0 };
 
-/// Measures every target and prints the table; the full run also writes it down.
+/// Measures the targets and prints the table; what was measured in full is also written down.
 pub(crate) fn run(words: &[&str]) -> Result<()> {
     let (effort, only): (Effort, Option<u32>) = match words {
         [] => (FULL, None),
@@ -57,14 +57,27 @@ pub(crate) fn run(words: &[&str]) -> Result<()> {
         rows.len(),
         started.elapsed().as_secs_f64()
     );
-    if words.is_empty() {
-        let path = root().join("tests/calibration.json");
-        let text = serde_json::to_string_pretty(&rows).context("the table as JSON")?;
-        fs::write(&path, text + "\n").with_context(|| path.display().to_string())?;
+    if effort.divisor == 1 {
+        write_down(rows, only.is_some())?;
         println!("written to tests/calibration.json");
     }
     if missed > 0 {
         bail!("{missed} targets are missed");
     }
     Ok(())
+}
+
+/// Writes the table; with some targets only, their rows take the place of the old ones and the others stay.
+fn write_down(rows: Vec<Row>, some_only: bool) -> Result<()> {
+    let path = root().join("tests/calibration.json");
+    let mut table = rows;
+    if some_only {
+        let text = fs::read_to_string(&path).with_context(|| path.display().to_string())?;
+        let old: Vec<Row> = serde_json::from_str(&text).context("the table as it was")?;
+        let measured: Vec<u32> = table.iter().map(|row| row.target).collect();
+        table.extend(old.into_iter().filter(|row| !measured.contains(&row.target)));
+        table.sort_by_key(|row| row.target);
+    }
+    let text = serde_json::to_string_pretty(&table).context("the table as JSON")?;
+    fs::write(&path, text + "\n").with_context(|| path.display().to_string())
 }

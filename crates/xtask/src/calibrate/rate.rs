@@ -1,7 +1,7 @@
 //! A share of invented sessions, counted on all cores, and the row of the table it becomes.
 
 use super::Effort;
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 use std::fmt;
 use std::num::NonZero;
 use std::thread;
@@ -60,7 +60,7 @@ pub(crate) enum Limit {
 }
 
 /// One line of the table.
-#[derive(Debug, Clone, Serialize)]
+#[derive(Debug, Clone, Serialize, Deserialize)]
 pub(crate) struct Row {
     /// Number of the target in the methods.
     pub(crate) target: u32,
