@@ -82,6 +82,14 @@ fn a_change_alone_is_what_the_shots_are_compared_by() {
 }
 
 #[test]
+fn a_column_of_gaps_says_nothing_even_where_it_was_named() {
+    let mut hints = Hints::default();
+    hints.columns.insert(1, Role::Second);
+    let result = read("Build,Lesson,Carry\nA,,240\nA,-,241\nB,,250\nB,,252\n", &hints);
+    assert_eq!((result.session.second, result.session.shots.len()), (None, 4));
+}
+
+#[test]
 fn before_comes_first_whichever_the_file_names_first() {
     let result = of(&table("Lesson", ["After", "Before"]));
     assert_eq!(values(&result.session), ["Before", "After"]);

@@ -145,11 +145,12 @@ fn place_of(values: &mut Vec<String>, value: &str) -> Option<u32> {
 
 /// Puts the value that comes first to the front, and says when no build was hit under two of them.
 pub(super) fn settle(session: &mut Session, talk: &mut Talk) {
+    // A column of gaps alone says nothing.
+    session.second.take_if(|second| second.values.is_empty());
     let Some(second) = &mut session.second else { return };
     let first = second.values.iter().position(|value| lists(FIRST, &squashed(value))).unwrap_or(0);
-    let front: Vec<String> =
-        second.values.drain(first..=first.min(second.values.len().saturating_sub(1))).collect();
-    second.values.splice(0..0, front);
+    let front = second.values.remove(first);
+    second.values.insert(0, front);
     let moved = |at: u32| match at as usize {
         at_first if at_first == first => 0,
         before if before < first => at + 1,
