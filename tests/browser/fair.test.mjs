@@ -131,6 +131,11 @@ test("the answer is covered; looking early is written down and makes it stricter
   await page.getByText("Look now all the same").click();
   assert.match(await page.locator(".log-look").innerText(), /No plan covers a look at this moment/);
   await page.getByRole("button", { name: "Look now", exact: true }).click();
+  // The questions open at their first line, wherever the button stood.
+  await page.waitForFunction(() => {
+    const { top } = document.querySelector(".fair-feel h3").getBoundingClientRect();
+    return top >= 0 && top < innerHeight / 2;
+  });
   await page.getByRole("button", { name: "Now show the answer" }).click();
   await answer(page);
   assert.match(await page.locator(".fair-after").innerText(), /99 % in place of 95 %/);
