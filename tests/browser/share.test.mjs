@@ -54,6 +54,32 @@ test("shared from a phone, opened elsewhere: the same words, and whose settings 
   await elsewhere.context.close();
 });
 
+test("the device's share sheet gets the link, the words and the picture; closing it is no failure", async () => {
+  const { page, context, watched } = await open();
+  await page.evaluate(() => {
+    window.handed = [];
+    navigator.canShare = () => true;
+    navigator.share = async (data) => {
+      window.handed.push({ ...data, files: data.files?.map(({ name, type }) => `${name} ${type}`) });
+      if (window.handed.length === 1) throw new DOMException("closed", "AbortError");
+    };
+  });
+  await paste(page, await demo("fair-12-yards"));
+  const told = await answer(page);
+  await openShare(page);
+  const share = page.locator("#share").getByRole("button", { name: "Share…" });
+  for (let at = 0; at < (await share.count()); at += 1) await share.nth(at).click();
+  await page.waitForFunction(() => window.handed.length >= 2);
+  const handed = await page.evaluate(() => window.handed);
+  const all = JSON.stringify(handed);
+  assert.ok(all.includes(`${siteUrl}#1.`), all);
+  assert.ok(all.includes(told.headline), all);
+  assert.ok(handed.some(({ files }) => files?.[0]?.endsWith(".png image/png")), all);
+  assert.equal(await page.locator("#share .trouble, #share [role=alert]").count(), 0);
+  assertQuiet(watched);
+  await context.close();
+});
+
 test("a reader's own margin changes the answer and not the link; one press goes back", async () => {
   const { page, context, watched } = await open("#example=twelve");
   await answer(page);

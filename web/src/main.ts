@@ -33,7 +33,8 @@ hangDoors({
 // After the answer can stand: how the page prints, and the rest of the site for the day without a network.
 const afterwards = () => {
   void import("./styles/print.css").catch(() => undefined);
-  void import("./offline.js").then(({ keepOffline }) => keepOffline()).catch(() => undefined);
+  // On somebody else's page nothing is kept: their visitors came for one answer.
+  if (window.self === window.top) void import("./offline.js").then(({ keepOffline }) => keepOffline()).catch(() => undefined);
 };
 if (document.readyState === "complete") afterwards();
 else window.addEventListener("load", afterwards, { once: true });

@@ -284,7 +284,7 @@ export class StraightAnswerFair extends LitElement {
   #export(): void {
     const { progress } = this.#state;
     if (!progress) return;
-    save("fair-test.csv", new Blob([this.#planner!.writeCsv(progress.session)], { type: "text/csv" }));
+    save(new File([this.#planner!.writeCsv(progress.session)], "fair-test.csv", { type: "text/csv" }));
   }
 
   async #forget(): Promise<void> {

@@ -11,11 +11,11 @@ export async function copy(text: string): Promise<boolean> {
 }
 
 /** Saves a file where the browser puts downloads. */
-export function save(name: string, content: Blob): void {
-  const address = URL.createObjectURL(content);
+export function save(file: File): void {
+  const address = URL.createObjectURL(file);
   const link = document.createElement("a");
   link.href = address;
-  link.download = name;
+  link.download = file.name;
   link.click();
   // The browser has begun to read it by then.
   setTimeout(() => URL.revokeObjectURL(address), 60_000);

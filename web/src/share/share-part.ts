@@ -14,6 +14,8 @@ import { colors, type Scheme } from "./colors.js";
 import { copy, openShareSheet, save } from "./hand-over.js";
 import { shareView, type Style } from "./share-view.js";
 
+const KINDS = { csv: "text/csv", json: "application/json", png: "image/png" } as const;
+
 export class StraightAnswerShare extends BehindDoor {
   static override properties = {
     session: { attribute: false },
@@ -34,7 +36,7 @@ export class StraightAnswerShare extends BehindDoor {
   #scheme: Scheme = matchMedia("(prefers-color-scheme: dark)").matches ? "dark" : "light";
   #shared: Shared | null = null;
   #trouble: Refusal | null = null;
-  #picture: { address: string; blob: Blob; coded: boolean } | null = null;
+  #picture: { address: string; file: File; coded: boolean } | null = null;
   #done = "";
   #turn = 0;
   #stale = true;
@@ -68,7 +70,7 @@ export class StraightAnswerShare extends BehindDoor {
         show: (scheme) => this.#redraw(() => (this.#scheme = scheme), true),
         copy: (what, text) => void this.#copy(what, text),
         share: (data) => void this.#share(data),
-        savePicture: () => this.#picture && save(this.#file("png"), this.#picture.blob),
+        savePicture: () => this.#picture && save(this.#picture.file),
         saveCsv: () => void this.#saveCsv(),
         saveReport: () => this.#saveReport(),
         print: () => window.print(),
@@ -127,7 +129,7 @@ export class StraightAnswerShare extends BehindDoor {
     const blob = await card({ shared, measure, date, code: rows, colors: colors(this.#scheme) });
     if (turn !== this.#turn) return;
     this.#forgetPicture();
-    this.#picture = { address: URL.createObjectURL(blob), blob, coded: rows !== null };
+    this.#picture = { address: URL.createObjectURL(blob), file: this.#file("png", blob), coded: rows !== null };
     this.requestUpdate();
   }
 
@@ -152,15 +154,15 @@ export class StraightAnswerShare extends BehindDoor {
   }
 
   async #saveCsv(): Promise<void> {
-    save(this.#file("csv"), new Blob([await this.writeCsv(this.#given)], { type: "text/csv" }));
+    save(this.#file("csv", await this.writeCsv(this.#given)));
   }
 
   #saveReport(): void {
-    if (this.#shared) save(this.#file("json"), new Blob([JSON.stringify(this.#shared.file, null, 2)], { type: "application/json" }));
+    if (this.#shared) save(this.#file("json", JSON.stringify(this.#shared.file, null, 2)));
   }
 
-  #file(ending: string): string {
-    return `straight-answer-${new Date().toISOString().slice(0, 10)}.${ending}`;
+  #file(ending: keyof typeof KINDS, content: BlobPart): File {
+    return new File([content], `straight-answer-${new Date().toISOString().slice(0, 10)}.${ending}`, { type: KINDS[ending] });
   }
 }
 

@@ -15,7 +15,7 @@ export interface ShareState {
   note: string;
   style: Style;
   scheme: Scheme;
-  picture: { address: string; blob: Blob; coded: boolean } | null;
+  picture: { address: string; file: File; coded: boolean } | null;
   /** What was just done, to be seen and heard. */
   done: string;
 }
@@ -64,6 +64,10 @@ function link(state: ShareState, shared: Shared, actions: ShareActions): Templat
     </section>`;
 }
 
+/** Where the device has a share sheet that takes it. */
+const shareButton = (data: ShareData, actions: ShareActions) =>
+  canShare(data) ? html`<button type="button" @click=${() => actions.share(data)}>Share…</button>` : nothing;
+
 const field = (address: string): TemplateResult => html`
   <input id="share-address" class="address" readonly aria-label="The link" .value=${address}
     @focus=${(event: Event) => (event.target as HTMLInputElement).select()} />`;
@@ -75,7 +79,7 @@ function short({ words }: Shared, address: string, actions: ShareActions): Templ
     <p class="hint">${counted(address.length, "character")}.</p>
     <div class="buttons">
       <button type="button" class="primary" @click=${() => actions.copy("Link", address)}>Copy the link</button>
-      ${canShare(data) ? html`<button type="button" @click=${() => actions.share(data)}>Share…</button>` : nothing}
+      ${shareButton(data, actions)}
     </div>`;
 }
 
@@ -109,7 +113,7 @@ function words({ style }: ShareState, { words }: Shared, actions: ShareActions):
       <textarea id="share-text" rows="9" readonly aria-label="The answer as text" .value=${text}></textarea>
       <div class="buttons">
         <button type="button" @click=${() => actions.copy("Text", text)}>Copy the text</button>
-        ${canShare(data) ? html`<button type="button" @click=${() => actions.share(data)}>Share…</button>` : nothing}
+        ${shareButton(data, actions)}
       </div>
     </section>`;
 }
@@ -134,6 +138,7 @@ function picture({ picture, scheme }: ShareState, { card, link }: Shared, action
       </details>
       <div class="buttons">
         <button type="button" ?disabled=${!picture} @click=${actions.savePicture}>Save the picture</button>
+        ${picture ? shareButton({ files: [picture.file] }, actions) : nothing}
         <button type="button" @click=${() => actions.copy("Text for the picture", card.alternative)}>Copy its text</button>
       </div>
     </section>`;
