@@ -3352,6 +3352,10 @@ export type Shot = {
    */
   left_out: string | null,
   /**
+   * What the golfer noted of it, such as `mishit`; it counts all the same.
+   */
+  note?: string,
+  /**
    * Index into the values of the session's second factor.
    */
   second?: number,

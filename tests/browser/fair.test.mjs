@@ -87,6 +87,7 @@ test("plan, log, lose the page between shots, lose the network, finish, read the
   await again.goto(siteUrl);
   await again.locator(".log-keys").waitFor();
   assert.equal(await shots(again), 4, "no shot is lost");
+  await again.locator(".log-mishit").click();
   await hitTo(again, 6, 25);
 
   await context.setOffline(true);
@@ -109,6 +110,9 @@ test("plan, log, lose the page between shots, lose the network, finish, read the
   ]);
   const csv = await readFile(await download.path(), "utf8");
   assert.equal(csv.split("\n").filter((line) => line.startsWith("shot,")).length, 12, "every shot is in the file");
+  assert.equal(csv.split("\n").filter((line) => line.startsWith("shot,") && line.endsWith(",mishit")).length, 1, "and the note on one");
+  assert.equal(await again.locator(".every-shot .order .noted").count(), 1, "which is ringed in the picture");
+  assert.match(await again.locator(".every-shot figcaption").innerText(), /Ringed: noted as “mishit”; it counts/);
 
   await again.getByText("Leave, keep or forget").click();
   await again.getByRole("button", { name: "Forget everything on this device" }).click();

@@ -32,6 +32,15 @@ describe("shots in order", () => {
     expect(averages.map(({ build, value }) => [build, value])).toEqual([[0, 215], [1, 215]]);
   });
 
+  test("a note rings a shot and moves nothing", () => {
+    const plain = [shot(0, 200), shot(1, 215), shot(0, 230)];
+    const noted = plain.map((one, index) => ({ ...one, noted: index === 2 }));
+    const [before, after] = [orderGeometry(plain)!, orderGeometry(noted)!];
+    expect(after.points.map((point) => point.noted)).toEqual([false, false, true]);
+    expect(after.averages).toEqual(before.averages);
+    expect(after.points.map(({ at, y }) => [at, y])).toEqual(before.points.map(({ at, y }) => [at, y]));
+  });
+
   test("rounds are bands side by side, every second one shaded", () => {
     const { bands } = orderGeometry([shot(0, 1, 1), shot(1, 2, 1), shot(0, 3, 2), shot(1, 4, 2)])!;
     expect(bands.map(({ round, shaded }) => [round, shaded])).toEqual([[1, true], [2, false]]);

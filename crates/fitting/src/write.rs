@@ -1,7 +1,7 @@
 //! A session as CSV that a spreadsheet opens and that reads back identical.
 //!
 //! The first line names the format and the order of the shots. Every other row begins with what
-//! it is: `build`, `custom`, `second`, `weather`, `columns`, `id`, `shot`, or for averages `summary` with its rows
+//! it is: `build`, `custom`, `second`, `note`, `weather`, `columns`, `id`, `shot`, or for averages `summary` with its rows
 //! `average`, `deviation`, `smallest` and `largest`. Text that a spreadsheet could take for a
 //! formula, or that begins with an apostrophe, has an apostrophe before it. Numbers stand in the
 //! canonical unit with all their digits.
@@ -42,6 +42,11 @@ pub fn write_csv(session: &Session) -> String {
         let values = second.values.iter().map(|value| filled(value));
         line(&mut out, ["second".into(), place, guarded(&second.name)].into_iter().chain(values));
     }
+    let has_notes = session.shots.iter().any(|shot| shot.note.is_some());
+    if has_notes {
+        let place = FIRST_MEASURE + session.measures.len() + usize::from(session.second.is_some()) + 1;
+        line(&mut out, ["note".into(), place.to_string()]);
+    }
     if let Some(weather) = &session.weather {
         let [temperature, rest @ ..] = weather.figures().map(value);
         let unit = unit_word(weather.temperature_unit).to_owned();
@@ -51,7 +56,8 @@ pub fn write_csv(session: &Session) -> String {
         [kind, titles[0], titles[1], titles[2], titles[3], titles[4]].map(str::to_owned)
     };
     let second = session.second.as_ref().map(|second| guarded(&second.name));
-    let headings = session.measures.iter().map(|id| guarded(&heading(session, id))).chain(second);
+    let note = has_notes.then(|| "note".to_owned());
+    let headings = session.measures.iter().map(|id| guarded(&heading(session, id))).chain(second).chain(note);
     line(
         &mut out,
         before("columns", ["no.", "build", "round", "shot", "left out"]).into_iter().chain(headings),
@@ -72,7 +78,8 @@ pub fn write_csv(session: &Session) -> String {
             let at = shot.second.and_then(|at| second.values.get(at as usize));
             at.map_or(String::new(), |value| filled(value))
         });
-        line(&mut out, fixed.into_iter().chain(values).chain(second));
+        let note = has_notes.then(|| shot.note.as_deref().map_or(String::new(), guarded));
+        line(&mut out, fixed.into_iter().chain(values).chain(second).chain(note));
     }
     for summary in &session.summaries {
         write_summary(&mut out, session, summary);

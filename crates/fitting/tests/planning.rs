@@ -3,13 +3,16 @@
 mod support;
 
 use fitting::check::{CheckRequest, check};
+use fitting::link::{PackRequest, View, pack, unpack};
 use fitting::plan::{
     FollowRequest, LoggedShot, LookAfter, LookTaken, LookWord, MOST_BUILDS, Plan, PlanRequest, Progress,
     SpreadFrom, follow, plan,
 };
 use fitting::question::{Goal, LookedAfter, Stopping, StoppingWord};
-use fitting::session::Order;
+use fitting::read::{Hints, read};
+use fitting::session::{Order, Session};
 use fitting::verdict::DecisionKind;
+use fitting::write::write_csv;
 use proptest::prelude::*;
 
 fn request(builds: usize) -> PlanRequest {
@@ -195,9 +198,38 @@ fn a_set_can_end_early_and_a_mishit_still_counts() {
     assert_eq!(progress.turn.map(|turn| (turn.index, turn.build, turn.shot)), Some((1, 1, 1)));
     assert_eq!(progress.session.shots.len(), 2);
     assert!(progress.session.shots.iter().all(|shot| shot.left_out.is_none()));
+    let noted: Vec<_> = progress.session.shots.iter().map(|shot| shot.note.as_deref()).collect();
+    assert_eq!(noted, [None, Some("mishit")]);
     assert!(progress.words.notes.contains("1 with Club 0, 0 with Club 1"), "{}", progress.words.notes);
     let stray = FollowRequest { ended: vec![99], ..request };
     assert_eq!(follow(&stray).expect_err("no such set").place, "ended.0");
+}
+
+/// A note goes wherever the shot goes, and the answer is the one it would be without it.
+#[test]
+fn a_mishit_noted_reaches_file_and_link_and_changes_no_number() {
+    let asked = PlanRequest { rounds: Some(4), ..request(2) };
+    let plan = planned(&asked);
+    let mut shots = hit(&plan, 24, 6.0);
+    let without = where_it_stands(&asked, shots.clone(), Vec::new());
+    shots[4].note = Some("mishit".into());
+    shots[9].note = Some("=2, wind".into());
+    let Progress { session, question, .. } = where_it_stands(&asked, shots, Vec::new());
+    let answer = |session: &Session| {
+        let request = CheckRequest { session: session.clone(), question: question.clone() };
+        serde_json::to_string(&check(&request).expect("a report")).expect("JSON")
+    };
+    assert_eq!(answer(&session), answer(&without.session));
+    assert_eq!(read(&write_csv(&session), &Hints::default()).session, session);
+    assert!(!write_csv(&without.session).contains("note"), "a file without notes is as it was");
+    let link = |session: &Session| {
+        let view = View::default();
+        pack(&PackRequest { session: session.clone(), question: question.clone(), view }).expect("a link")
+    };
+    let back = unpack(&link(&session)).expect("a session").session;
+    let notes = |session: &Session| session.shots.iter().map(|shot| shot.note.clone()).collect::<Vec<_>>();
+    assert_eq!(notes(&back), notes(&session));
+    assert!(link(&session).len() > link(&without.session).len());
 }
 
 proptest! {

@@ -43,9 +43,10 @@ const drawField = ({ build, top, ticks }: Field, texts: OrderTexts): TemplateRes
 const drawLine = ({ build, from, to, yFrom, yTo }: Line, kind: string): TemplateResult => svg`
   <line class="${kind} look-${look(build)}" x1=${percent(from)} x2=${percent(to)} y1=${yFrom} y2=${yTo} />`;
 
-const drawPoint = ({ build, at, y, leftOut }: Point, size: number): TemplateResult => svg`
+const drawPoint = ({ build, at, y, leftOut, noted }: Point, size: number): TemplateResult => svg`
   <svg class="mark look-${look(build)} ${leftOut ? "left-out" : ""}" x=${percent(at)} y=${y} width="1" height="1" overflow="visible">
     <path d=${markerPath(build)} transform="scale(${size})" />
+    ${noted ? svg`<circle class="noted" r="11" />` : nothing}
     ${leftOut ? svg`<line class="strike" x1="-9" x2="9" y1="0" y2="0" />` : nothing}
   </svg>`;
 

@@ -12,6 +12,8 @@ export interface OrderedShot {
   round: number | null;
   value: number | null;
   leftOut: boolean;
+  /** Whether the golfer noted something of it; it counts all the same. */
+  noted?: boolean;
 }
 
 /** A drift that the report has found: the change from the first to the last shot of these builds. */
@@ -26,6 +28,7 @@ export interface Point {
   build: number;
   value: number;
   leftOut: boolean;
+  noted: boolean;
   at: number;
   y: number;
 }
@@ -93,8 +96,8 @@ export function orderGeometry(shots: readonly OrderedShot[], drift: Drift | null
     const field = fields.find((one) => one.build === build) ?? fields[0]!;
     return height(value, range, field);
   };
-  const points = shots.flatMap(({ value, build, leftOut }, index) =>
-    value === null ? [] : [{ index, build, value, leftOut, at: across(index), y: y(build, value) }],
+  const points = shots.flatMap(({ value, build, leftOut, noted = false }, index) =>
+    value === null ? [] : [{ index, build, value, leftOut, noted, at: across(index), y: y(build, value) }],
   );
   const bottom = fields.at(-1)!.bottom;
   const crowd = Math.max(...fields.map(({ build }) => (build === null ? shots.length : points.filter((point) => point.build === build).length)));

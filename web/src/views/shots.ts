@@ -41,7 +41,7 @@ export function shots(
 
 function picture(session: Session, report: Report, measure: MeasureView): TemplateResult {
   const ordered = session.shots.map(
-    (shot): OrderedShot => ({ build: shot.build, round: shot.round, value: shot.values[measure.id] ?? null, leftOut: shot.left_out !== null }),
+    (shot): OrderedShot => ({ build: shot.build, round: shot.round, value: shot.values[measure.id] ?? null, leftOut: shot.left_out !== null, noted: shot.note !== undefined }),
   );
   const drift = driftOf(report);
   const geometry = orderGeometry(ordered, drift?.drawn);
@@ -53,12 +53,14 @@ function picture(session: Session, report: Report, measure: MeasureView): Templa
     return `${name(index)}: ${counted(own.length, "shot")}, ${value(average)} on average.`;
   });
   const out = geometry.points.filter(({ leftOut }) => leftOut).length;
+  const noted = geometry.points.filter((point) => point.noted).length;
   const alternative = [
     `${measure.name} of every shot, in the order hit.`,
     ...each,
     geometry.bands.length > 0 ? `Hit in ${counted(new Set(geometry.bands.map(({ round }) => round)).size, "round")}.` : "",
     drift?.what ?? "",
     out > 0 ? `${counted(out, "shot")} left out.` : "",
+    noted > 0 ? `${counted(noted, "shot")} noted by the golfer; they count.` : "",
     "The list below has every value.",
   ];
   return html`
@@ -76,9 +78,15 @@ function picture(session: Session, report: Report, measure: MeasureView): Templa
         First shot on the left, last on the right. Broken lines: each club’s average.${geometry.bands.length > 0 ? " Bands: rounds." : ""}${geometry.drifts
           .length > 0
           ? " Slanted lines: the drift, whichever club was in hand."
-          : ""}${out > 0 ? " Struck through: left out." : ""}
+          : ""}${out > 0 ? " Struck through: left out." : ""}${noted > 0 ? ` Ringed: ${notes(session)}; it counts.` : ""}
       </figcaption>
     </figure>`;
+}
+
+/** What was noted, in the golfer's own words; the list says the rest where there is much of it. */
+function notes({ shots: all }: Session): string {
+  const said = new Set(all.flatMap(({ note }) => (note === undefined ? [] : [note])));
+  return said.size === 1 ? `noted as “${[...said][0]}”` : "noted by the golfer";
 }
 
 /** The drift over the session, where the report has found one: for the picture, and in its words. */
@@ -111,7 +119,7 @@ function row(session: Session, measure: MeasureView, actions: Actions, index: nu
   return html`
     <tr class=${reason === null ? "" : "left-out"}>
       <th scope="row">${index + 1}</th>
-      <td>${build(shot.build, session.builds[shot.build]?.name ?? "")}</td>
+      <td>${build(shot.build, session.builds[shot.build]?.name ?? "")}${shot.note === undefined ? nothing : html`<small class="noted">${shot.note}</small>`}</td>
       <td><span class="value">${value === null ? "–" : withUnit(number(value, measure.decimals), measure.unit)}</span></td>
       <td>${choice(`Whether shot ${index + 1} counts`, options, reason === null ? COUNTS : reason || "left out", (chosen) =>
         actions.leaveOut(index, chosen === COUNTS ? null : chosen),

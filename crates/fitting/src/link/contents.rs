@@ -1,4 +1,4 @@
-//! The session's own sections: builds and order, measures, shots, what was left out and why, averages.
+//! The session's own sections: builds and order, measures, shots, what was left out and why, notes, averages.
 
 use super::bytes::{Broken, Reader, Writer};
 use super::codes::{self, MEASURES, ORDERS, SUMMARIES_OF};
@@ -28,7 +28,8 @@ pub(super) fn write(out: &mut Writer, session: &Session, measures: &[MeasureId])
     out.section(tag::BUILDS, builds(session));
     out.section(tag::MEASURES, measures_section(session, measures));
     out.section(tag::SHOTS, shots(session, measures));
-    out.section(tag::LEFT_OUT, left_out(session));
+    out.section(tag::LEFT_OUT, said(session, |shot| shot.left_out.as_deref()));
+    out.section(tag::NOTES, said(session, |shot| shot.note.as_deref()));
     out.section(tag::SUMMARIES, summaries(session, measures));
 }
 
@@ -166,31 +167,27 @@ fn small(values: Vec<Option<i64>>) -> Result<Vec<Option<u32>>, Broken> {
     values.into_iter().map(small).collect()
 }
 
-/// Each reason once, then the shots it was given for by how many shots lie between.
-fn left_out(session: &Session) -> Writer {
+/// What was said of single shots: each text once, then the shots it was said of by how many lie between.
+fn said(session: &Session, of: fn(&Shot) -> Option<&str>) -> Writer {
     let mut out = Writer::default();
-    let left_out: Vec<(usize, &str)> = session
-        .shots
-        .iter()
-        .enumerate()
-        .filter_map(|(at, shot)| Some((at, shot.left_out.as_deref()?)))
-        .collect();
-    if left_out.is_empty() {
+    let said: Vec<(usize, &str)> =
+        session.shots.iter().enumerate().filter_map(|(at, shot)| Some((at, of(shot)?))).collect();
+    if said.is_empty() {
         return out;
     }
-    let mut reasons: Vec<&str> = Vec::new();
-    for (_, why) in &left_out {
-        if !reasons.contains(why) {
-            reasons.push(why);
+    let mut texts: Vec<&str> = Vec::new();
+    for (_, text) in &said {
+        if !texts.contains(text) {
+            texts.push(text);
         }
     }
-    out.length(reasons.len());
-    reasons.iter().for_each(|why| out.text(why));
-    out.length(left_out.len());
+    out.length(texts.len());
+    texts.iter().for_each(|text| out.text(text));
+    out.length(said.len());
     let mut next = 0;
-    for (at, why) in left_out {
+    for (at, text) in said {
         out.length(at - next);
-        out.length(reasons.iter().position(|reason| *reason == why).unwrap_or(0));
+        out.length(texts.iter().position(|one| *one == text).unwrap_or(0));
         next = at + 1;
     }
     out
@@ -198,20 +195,33 @@ fn left_out(session: &Session) -> Writer {
 
 /// Reads which shots were left out and why; the shots must have been read.
 pub(super) fn read_left_out(input: &mut Reader<'_>, session: &mut Session) -> Result<(), Broken> {
-    let mut reasons = Vec::new();
+    read_said(input, session, |shot, why| shot.left_out = Some(why))
+}
+
+/// Reads what was noted of shots; the shots and what was left out must have been read.
+pub(super) fn read_notes(input: &mut Reader<'_>, session: &mut Session) -> Result<(), Broken> {
+    read_said(input, session, |shot, note| shot.note = Some(note).filter(|note| !note.is_empty()))
+}
+
+fn read_said(
+    input: &mut Reader<'_>,
+    session: &mut Session,
+    put: fn(&mut Shot, String),
+) -> Result<(), Broken> {
+    let mut texts = Vec::new();
     for _ in 0..input.length(session.shots.len())? {
-        reasons.push(input.text()?);
+        texts.push(input.text()?);
     }
     let mut at = 0_usize;
-    let mut bytes = 0;
+    let mut bytes = limits::said(session);
     for _ in 0..input.length(session.shots.len())? {
         at += input.length(session.shots.len())?;
-        let why = reasons.get(input.length(reasons.len())?).ok_or(Broken)?;
-        bytes += why.len();
+        let text = texts.get(input.length(texts.len())?).ok_or(Broken)?;
+        bytes += text.len();
         if !limits::fits(session.builds.len(), session.shots.len(), &session.measures, bytes) {
             return Err(Broken);
         }
-        session.shots.get_mut(at).ok_or(Broken)?.left_out = Some(why.clone());
+        put(session.shots.get_mut(at).ok_or(Broken)?, text.clone());
         at += 1;
     }
     Ok(())

@@ -27,20 +27,25 @@ const VALUE: usize = 48;
 const SHOT: usize = 160;
 
 /// Whether so many shots and averages on these measures stay within the limits once unpacked.
-pub(super) fn fits(builds: usize, rows: usize, measures: &[MeasureId], reasons: usize) -> bool {
+pub(super) fn fits(builds: usize, rows: usize, measures: &[MeasureId], said: usize) -> bool {
     let row = SHOT + measures.iter().map(|id| id.0.len() + VALUE).sum::<usize>();
     builds <= MOST_BUILDS
         && rows <= MOST_SHOTS + MOST_SUMMARIES
         && measures.len() <= MOST_MEASURES
-        && rows.saturating_mul(row).saturating_add(reasons) <= MOST_UNPACKED
+        && rows.saturating_mul(row).saturating_add(said) <= MOST_UNPACKED
+}
+
+/// Bytes of what was said of single shots: why they are left out, and notes.
+pub(super) fn said(session: &Session) -> usize {
+    let texts = session.shots.iter().flat_map(|shot| shot.left_out.iter().chain(&shot.note));
+    texts.map(String::len).sum()
 }
 
 /// Refuses a session that no link could hold.
 pub(super) fn packable(session: &Session) -> Result<(), Refusal> {
-    let reasons = session.shots.iter().filter_map(|shot| shot.left_out.as_ref()).map(String::len).sum();
     let measures = super::contents::all_measures(session);
     let rows = session.shots.len() + session.summaries.len();
-    let is_small = fits(session.builds.len(), rows, &measures, reasons)
+    let is_small = fits(session.builds.len(), rows, &measures, said(session))
         && session.shots.len() <= MOST_SHOTS
         && session.summaries.len() <= MOST_SUMMARIES
         && session.custom.len() <= MOST_MEASURES;

@@ -44,6 +44,9 @@ mod tag {
     pub(super) const PLAN: u64 = 8;
     pub(super) const SECOND: u64 = 9;
     pub(super) const WEATHER: u64 = 10;
+    pub(super) const NOTES: u64 = 11;
+    /// The last one.
+    pub(super) const LAST: usize = 11;
 }
 
 /// How the sender looked at it.
@@ -169,7 +172,7 @@ fn bytes_of(text: &str) -> Result<Vec<u8>, LinkError> {
 /// The sections of a link by what they hold.
 #[derive(Default)]
 struct Sections<'a> {
-    known: [Option<&'a [u8]>; 10],
+    known: [Option<&'a [u8]>; tag::LAST],
     unknown: usize,
 }
 
@@ -220,6 +223,9 @@ impl<'a> Sections<'a> {
         }
         if let Some(mut input) = self.section(tag::LEFT_OUT) {
             contents::read_left_out(&mut input, &mut session)?;
+        }
+        if let Some(mut input) = self.section(tag::NOTES) {
+            contents::read_notes(&mut input, &mut session)?;
         }
         if let Some(mut input) = self.section(tag::SUMMARIES) {
             contents::read_summaries(&mut input, &mut session)?;

@@ -205,6 +205,7 @@ fn session(settled: &Settled, turns: &[Turn], logged: &[LoggedShot]) -> Session 
             .iter()
             .map(|id| shot.values.get(id).copied().flatten().filter(|v| v.is_finite()))
             .collect(),
+        note: shot.note.clone().filter(|note| !note.is_empty()),
         ..Shot::default()
     };
     let shots: Vec<Shot> = (1..).zip(logged).map(shot).collect();

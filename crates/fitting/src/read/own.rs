@@ -71,6 +71,8 @@ struct Own {
     slots: usize,
     /// The cell of a shot that names the value of the second factor.
     second_at: Option<usize>,
+    /// The cell of a shot that holds its note.
+    note_at: Option<usize>,
     /// A spreadsheet wrote decimal commas.
     comma: bool,
 }
@@ -101,10 +103,14 @@ impl Own {
                 LineIs::Text
             }
             "second" => {
-                self.second_at = cell(1).trim().parse::<usize>().ok().and_then(|n| n.checked_sub(1));
+                self.second_at = place_in_row(cell(1));
                 let filled = record.iter().skip(3).filter(|cell| !cell.is_empty());
                 let values = filled.map(|cell| unguarded(cell).to_owned()).take(MOST_SECOND);
                 self.session.second = Some(beside::written(text(2), values));
+                LineIs::Text
+            }
+            "note" => {
+                self.note_at = place_in_row(cell(1));
                 LineIs::Text
             }
             "weather" => {
@@ -117,7 +123,9 @@ impl Own {
                 LineIs::Headings
             }
             "id" => {
-                let end = self.second_at.map_or(record.len(), |at| at.min(record.len()));
+                // What stands beside the measures comes behind them.
+                let beside = self.second_at.into_iter().chain(self.note_at).min();
+                let end = beside.map_or(record.len(), |at| at.min(record.len()));
                 self.session.measures = (FIRST_MEASURE..end).map(|at| MeasureId(text(at))).collect();
                 // A spreadsheet fills short rows up with empty cells.
                 while self.session.measures.len() > self.headings.len()
@@ -159,7 +167,17 @@ impl Own {
         let whole = |at: usize| record.get(at).and_then(|text| text.trim().parse().ok());
         let second = self.second_at.and_then(|at| record.get(at)).filter(|cell| !cell.is_empty());
         let second = second.and_then(|cell| beside::place_of(&mut self.session.second, unguarded(cell)));
-        self.session.shots.push(Shot { build, round: whole(3), number: whole(4), values, left_out, second });
+        let note = self.note_at.and_then(|at| record.get(at)).map(unguarded).filter(|note| !note.is_empty());
+        let note = note.map(str::to_owned);
+        self.session.shots.push(Shot {
+            build,
+            round: whole(3),
+            number: whole(4),
+            values,
+            left_out,
+            note,
+            second,
+        });
         LineIs::Shot
     }
 
@@ -300,6 +318,11 @@ impl Own {
         let (problems, notices) = self.talk.finish();
         ReadResult { session: self.session, problems, notices, reading, gaps: Vec::new() }
     }
+}
+
+/// The cell of a shot's row that a line names, counted from 1 there and from 0 here.
+fn place_in_row(cell: &str) -> Option<usize> {
+    cell.trim().parse::<usize>().ok().and_then(|n| n.checked_sub(1))
 }
 
 #[cfg(test)]

@@ -185,7 +185,7 @@ fn read_row(
         values.shrink_to_fit();
         ctx.draft.slots += values.len();
         let Beside { round, number, moment, left_out } = beside;
-        let shot = Shot { build, round, number, values, left_out, second: None };
+        let shot = Shot { build, round, number, values, left_out, ..Shot::default() };
         ctx.draft.push(shot, line, moment);
         shots += 1;
     }

@@ -61,6 +61,8 @@ pub struct Shot {
     pub values: Vec<Option<f64>>,
     /// Why the golfer set this shot aside, `None` when it counts.
     pub left_out: Option<String>,
+    /// What the golfer noted of it, such as `mishit`. It counts all the same: a note sets nothing aside.
+    pub note: Option<String>,
     /// Index into the values of [`Session::second`].
     pub second: Option<u32>,
 }

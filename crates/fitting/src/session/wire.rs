@@ -24,6 +24,11 @@ pub struct Shot {
     /// Why it was set aside, null when it counts.
     #[serde(default)]
     pub left_out: Option<String>,
+    /// What the golfer noted of it, such as `mishit`; it counts all the same.
+    #[cfg(feature = "beside")]
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "typescript", ts(optional))]
+    pub note: Option<String>,
     /// Index into the values of the session's second factor.
     #[cfg(feature = "beside")]
     #[serde(default, skip_serializing_if = "Option::is_none")]
@@ -76,6 +81,8 @@ impl From<super::Session> for Session {
                 number: shot.number,
                 values: measures.iter().cloned().zip(shot.values).collect(),
                 left_out: shot.left_out,
+                #[cfg(feature = "beside")]
+                note: shot.note,
                 #[cfg(feature = "beside")]
                 second: shot.second,
             })
@@ -179,6 +186,10 @@ impl TryFrom<Session> for super::Session {
                     .map(|id| shot.values.get(id).copied().flatten().filter(|v| v.is_finite()))
                     .collect(),
                 left_out: shot.left_out,
+                #[cfg(feature = "beside")]
+                note: shot.note.filter(|note| !note.is_empty()),
+                #[cfg(not(feature = "beside"))]
+                note: None,
                 #[cfg(feature = "beside")]
                 second: shot.second.and_then(|at| merged.get(at as usize).copied()),
                 #[cfg(not(feature = "beside"))]

@@ -96,7 +96,7 @@ prop_compose! {
         known in prop::sample::subsequence(vec!["carry", "offline", "ball_speed", "smash"], 0..4),
         own in vec((name(), name(), name()), 0..3),
     )(
-        shots in vec((0..names.len(), option::of(any::<u32>()), option::of(any::<u32>()), vec(value(), known.len() + own.len()), option::of(name()), any::<u32>()), 0..12),
+        shots in vec((0..names.len(), option::of(any::<u32>()), option::of(any::<u32>()), vec(value(), known.len() + own.len()), option::of(name()), option::of(name()), any::<u32>()), 0..12),
         summaries in vec((0..names.len(), option::of(any::<u32>()), 0..3_u8, vec(option::of(summary_value()), known.len() + own.len()), option::of(any::<u32>())), 0..4),
         order in 0..3_u8, second in second(), weather in weather(),
         names in Just(names), known in Just(known), own in Just(own),
@@ -108,11 +108,11 @@ prop_compose! {
         }).collect();
         measures.extend(custom.iter().map(|c| c.id.clone()));
         let shots = shots.into_iter()
-            .map(|(build, round, number, values, left_out, any)| {
+            .map(|(build, round, number, values, left_out, note, any)| {
                 let count = second.as_ref().map_or(0, |second| u32::try_from(second.values.len()).expect("a few"));
                 // One more than there are: none of them.
                 let second = Some(any % (count + 1)).filter(|&at| at < count);
-                Shot { build, round, number, values, left_out, second }
+                Shot { build, round, number, values, left_out, note: note.filter(|text| !text.is_empty()), second }
             })
             .collect();
         let summaries = summaries.into_iter().map(|(build, n, of, values, line)| Summary {
