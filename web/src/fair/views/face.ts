@@ -30,7 +30,10 @@ export function faceView(entry: Entry, strike: readonly string[], hand: Hand | n
   };
   const tapped = (event: PointerEvent) => {
     const box = (event.currentTarget as SVGElement).getBoundingClientRect();
-    put(toe * ((event.clientX - box.left) / box.width - 0.5) * 2 * HALF_WIDTH, (0.5 - (event.clientY - box.top) / box.height) * 2 * HALF_HEIGHT);
+    // The picture keeps its proportions and stands in the middle of whatever room it has.
+    const pixels = Math.min(box.width / (2 * HALF_WIDTH), box.height / (2 * HALF_HEIGHT));
+    const across = (event.clientX - box.left - box.width / 2) / pixels;
+    put(toe * across, (box.top + box.height / 2 - event.clientY) / pixels);
   };
   const keyed = (event: KeyboardEvent) => {
     const [across, up] = ({ ArrowLeft: [-STEP * toe, 0], ArrowRight: [STEP * toe, 0], ArrowUp: [0, STEP], ArrowDown: [0, -STEP] } as Record<string, [number, number]>)[event.key] ?? [];
