@@ -165,6 +165,9 @@ test("undo, a mishit, an ended set, a pasted set and a tapped strike keep the co
   const box = await face.boundingBox();
   await page.touchscreen.tap(box.x + box.width * 0.3, box.y + box.height * 0.4);
   await page.waitForFunction(() => /toe/.test(document.querySelector(".log-ends").textContent));
+  const dot = await face.locator(".strike").boundingBox();
+  const away = Math.hypot(dot.x + dot.width / 2 - box.x - box.width * 0.3, dot.y + dot.height / 2 - box.y - box.height * 0.4);
+  assert.ok(away < 2.5, `the mark lies where it was tapped, to the millimeter it is kept at: ${away} pixels`);
   await page.locator(".log-mishit").click();
   await hit(page, 201);
   assert.match(await page.locator(".log-card").innerText(), /1 shot noted as a mishit/);
@@ -232,6 +235,31 @@ test("a claim is contradicted by the session on the page, and without one luck a
   await page.getByRole("button", { name: "Add this day" }).click();
   await page.locator(".together-pair").waitFor();
   assert.equal(await page.locator(".together-pair li").count(), 2);
+
+  // The other day was cold: asked for, both days are brought to standard air first.
+  const measured = await page.locator(".together-pair").innerText();
+  await page.getByText("bring every day to standard air first").click();
+  await page.getByText("Weather of day 2").click();
+  const temperature = page.locator(".together-air details[open]").getByLabel("Temperature", { exact: true });
+  await temperature.fill("2");
+  await temperature.press("Enter");
+  await page.getByText(/Day 2: In standard air .* farther/).waitFor();
+  await page.getByText(/Day 1: In standard air .* the same/).waitFor();
+  const brought = page.locator(".together-pair", { hasText: "standard-air carry" });
+  await brought.waitFor();
+  assert.notEqual(await brought.innerText(), measured);
+  assert.match(await page.locator(".together-air").innerText(), /Modeled: only the change of air is/);
+  await page.getByText("bring every day to standard air first").click();
+  await page.waitForFunction((before) => document.querySelector(".together-pair")?.innerText === before, measured);
+  await page.locator(".together textarea").fill("carry\n");
+  await page.getByRole("button", { name: "Add this day" }).click();
+  await page.locator(".together .trouble", { hasText: "No shots were found" }).waitFor();
+  assert.equal(await page.locator(".together textarea").inputValue(), "carry\n", "what could not be read stays to be mended");
+  await page.locator(".together textarea").fill(`${await demo("fair-same")}\n61,11,Driver B,smudged,smudged,smudged\n`);
+  await page.getByRole("button", { name: "Add this day" }).click();
+  await page.locator(".together-days li", { hasText: /Day 3: 60\sshots.*not understood/s }).waitFor();
+  await page.getByRole("button", { name: "Take out day 3" }).click();
+  await page.waitForFunction(() => document.querySelectorAll(".together-pair li").length === 2);
   assert.equal(await overflows(page), false);
   assert.deepEqual(await faults(page), []);
   assert.deepEqual(await stored(page), NOTHING);

@@ -6,6 +6,7 @@ import type { CheckRequest, Question, Report } from "./engine.js";
 import type { Conditions, Flights, InStandardAir } from "./flights.js";
 import { OpenedPart } from "./opened-part.js";
 import type { Refusal } from "../pkg/straight_answer.js";
+import { askedInStandardAir } from "./standard-air.js";
 import { trouble } from "./views/trouble.js";
 import { weatherForm, weatherSaid, type WeatherActions } from "./views/weather.js";
 
@@ -38,10 +39,8 @@ export class StraightAnswerWeather extends OpenedPart<Answered> {
       this.tell(complete(conditions));
     }
     if (candidate === null) return { air, report: null };
-    // What matters of carry matters of carry in standard air; the goal goes with it.
-    const margin = question.measure === "carry" && question.margin !== undefined ? question.margin : air.margin;
-    const { stopping } = question;
-    return { air, report: await this.check({ session: air.session, question: { baseline, candidate, measure: air.measure, margin, goal: "higher", stopping } }) };
+    const asked = askedInStandardAir({ ...question, baseline, candidate }, air);
+    return { air, report: await this.check({ session: air.session, question: asked }) };
   }
 
   /** The session's weather goes before what stands in the fields, save what has just been said. */

@@ -236,6 +236,9 @@ fn words(
             format!("Over {days} days {name} {verb}: {span}.")
         }
         DecisionKind::Same => format!("Over {days} days they are the same for your purpose: {span}."),
+        DecisionKind::CannotTell | DecisionKind::CannotAnswer if days < 3 => {
+            format!("{days} days are too few to settle it together: {span}.")
+        }
         DecisionKind::CannotTell | DecisionKind::CannotAnswer => {
             format!("Over {days} days it cannot be told: {span}.")
         }
@@ -245,7 +248,10 @@ fn words(
     } else {
         format!("From day to day the true difference moves by about {}.", subject.amount(combined.between))
     };
-    let few = if days < 4 {
+    let few = if days < 3 {
+        " Two days cannot show by how much days differ, so the interval allows for a lot. Each day's own answer stands \
+         below; a third day narrows this most."
+    } else if days < 4 {
         " Few days say little about how much days differ, so the interval is wide; another day narrows it most."
     } else {
         ""

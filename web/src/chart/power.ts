@@ -20,12 +20,13 @@ export interface PowerGeometry {
 const HEIGHT = 200;
 const TOP = 14;
 const BOTTOM = HEIGHT - 30;
-/** Percent left free at both sides, so that figures there stay inside. */
-const PAD = 9;
+/** Percent left free at the sides: on the left stand the shares, on the right half a figure. */
+const LEFT = 18;
+const RIGHT = 9;
 
 /** Lengths stand side by side in equal steps: they are choices, not a scale. */
 export function powerGeometry(rows: readonly Length[]): PowerGeometry {
-  const x = (index: number) => (rows.length === 1 ? 50 : PAD + (index / (rows.length - 1)) * (100 - 2 * PAD));
+  const x = (index: number) => (rows.length === 1 ? 50 : LEFT + (index / (rows.length - 1)) * (100 - LEFT - RIGHT));
   const y = (share: number) => BOTTOM - share * (BOTTOM - TOP);
   const line = (of: (row: Length) => number | null): PowerPoint[] =>
     rows.flatMap((row, index) => {

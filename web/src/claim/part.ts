@@ -3,12 +3,23 @@
  * those of other days. Keeps what was entered; the core decides and words it.
  */
 import "../styles/claim.css";
+import "../styles/change.css";
 import { LitElement, html, type TemplateResult } from "lit";
-import { asRefusal, type Measure, type Question, type Refusal, type Session } from "../engine.js";
+import { asRefusal, type Measure, type Problem, type Question, type Refusal, type Session } from "../engine.js";
+import type { Conditions, InStandardAir } from "../flights.js";
 import type { Current, HandOver } from "../hand-over.js";
+import { take } from "../intake.js";
 import { openPlanner, type Claimed, type ClaimReport, type Planner, type TogetherPair } from "../planner.js";
+import { textsOf, type NewText } from "../texts.js";
+import { canBeBrought, inOneAir } from "./air.js";
 import { claimView } from "./view.js";
 import { togetherView } from "./together.js";
+
+/** A session of another day, with what of it was not understood. */
+export interface Day {
+  session: Session;
+  problems: readonly Problem[];
+}
 
 export interface ClaimState {
   measures: readonly Measure[];
@@ -17,7 +28,13 @@ export interface ClaimState {
   question: Question;
   claimed: Claimed;
   report: ClaimReport | null;
-  days: readonly Session[];
+  days: readonly Day[];
+  /** Whether carry is brought to standard air first. */
+  inAir: boolean;
+  /** Weather told here, by day; the one on the page is day 0. Without it the session's own holds. */
+  weather: Readonly<Record<number, Conditions>>;
+  /** What standard air did to each day; empty where it was not asked for. */
+  air: readonly InStandardAir[];
   pairs: readonly TogetherPair[];
   refusal: Refusal | null;
   daysRefusal: Refusal | null;
@@ -26,9 +43,17 @@ export interface ClaimState {
 export interface ClaimActions {
   change: (patch: { [K in keyof Claimed]?: Claimed[K] | undefined }) => void;
   ask: (measure: string) => void;
-  addDay: (text: string) => void;
+  /** Whether it became a day. */
+  addText: (text: string) => Promise<boolean>;
+  addFiles: (files: readonly File[]) => void;
   dropDay: (index: number) => void;
+  bringToAir: (wanted: boolean) => void;
+  tellWeather: (day: number, conditions: Conditions) => void;
 }
+
+/** The weather of a day as far as anybody told it. */
+export const weatherOf = ({ current, days, weather }: ClaimState, day: number): Conditions =>
+  weather[day] ?? (day === 0 ? current?.session : days[day - 1]?.session)?.weather ?? { temperature_unit: "celsius" };
 
 const NOTHING: Session = { builds: [], measures: [], custom: [], shots: [], summaries: [], order: "unknown" };
 
@@ -38,15 +63,20 @@ export class StraightAnswerClaim extends LitElement {
   #planner: Planner | null = null;
   #state: ClaimState = {
     measures: [], current: null, question: { baseline: 0, measure: "carry", stopping: "unknown" }, claimed: {}, report: null,
-    days: [], pairs: [], refusal: null, daysRefusal: null,
+    days: [], inAir: false, weather: {}, air: [], pairs: [], refusal: null, daysRefusal: null,
   };
+  /** How often days were put together: only the last call may show what it found. */
+  #calls = 0;
   readonly #refresh = (): void => this.#answer({ current: this.page.current() });
 
   readonly #actions: ClaimActions = {
     change: (patch) => this.#answer({ claimed: withoutBlanks({ ...this.#state.claimed, ...patch }) }),
     ask: (measure) => this.#answer({ question: { ...this.#state.question, measure } }),
-    addDay: (text) => void this.#addDay(text),
-    dropDay: (index) => this.#answer({ days: this.#state.days.filter((_, at) => at !== index) }),
+    addText: (text) => this.#addDay([{ source: { kind: "pasted", name: "", text } }]),
+    addFiles: (files) => void this.#addFiles(files),
+    dropDay: (index) => this.#answer({ days: this.#state.days.filter((_, at) => at !== index), weather: without(this.#state.weather, index + 1) }),
+    bringToAir: (inAir) => this.#answer({ inAir }),
+    tellWeather: (day, conditions) => this.#answer({ weather: { ...this.#state.weather, [day]: conditions } }),
   };
 
   protected override createRenderRoot(): HTMLElement {
@@ -84,20 +114,33 @@ export class StraightAnswerClaim extends LitElement {
   /** The state with this change, and what the core says to it. */
   #answer(patch: Partial<ClaimState>): void {
     this.#state = { ...this.#state, ...patch };
-    const { current, claimed, days } = this.#state;
+    const { current, claimed } = this.#state;
     const session = current?.session ?? NOTHING;
     const question = current?.question ?? this.#state.question;
     const said = claimed.gain !== undefined || (claimed.before !== undefined && claimed.after !== undefined);
     const claim = said ? this.#asking(() => this.#planner!.claim({ claimed, session, question })) : null;
-    const together =
-      current && days.length > 0 ? this.#asking(() => this.#planner!.together({ sessions: [session, ...days], question })) : null;
-    this.#state = {
-      ...this.#state,
-      report: claim?.value ?? null,
-      refusal: claim?.refusal ?? null,
-      pairs: together?.value ?? [],
-      daysRefusal: together?.refusal ?? null,
-    };
+    this.#state = { ...this.#state, report: claim?.value ?? null, refusal: claim?.refusal ?? null };
+    this.requestUpdate();
+    void this.#putTogether();
+  }
+
+  /** The days in one answer. What was asked before this is over is answered by the later call. */
+  async #putTogether(): Promise<void> {
+    const call = ++this.#calls;
+    const { current, days, inAir } = this.#state;
+    if (!current || days.length === 0) return this.#show({ pairs: [], air: [], daysRefusal: null });
+    const { question } = current;
+    const sessions = [current.session, ...days.map(({ session }) => session)];
+    const all = sessions.map((session, at) => ({ session, weather: weatherOf(this.#state, at) }));
+    const brought = inAir && canBeBrought(question.measure) ? await inOneAir(all, question) : { sessions, question, told: [] };
+    if (call !== this.#calls) return;
+    if ("refusal" in brought) return this.#show({ pairs: [], air: [], daysRefusal: brought.refusal });
+    const together = this.#asking(() => this.#planner!.together({ sessions: brought.sessions, question: brought.question }));
+    this.#show({ pairs: together.value ?? [], air: brought.told, daysRefusal: together.refusal });
+  }
+
+  #show(patch: Partial<ClaimState>): void {
+    this.#state = { ...this.#state, ...patch };
     this.requestUpdate();
   }
 
@@ -109,16 +152,41 @@ export class StraightAnswerClaim extends LitElement {
     }
   }
 
-  async #addDay(text: string): Promise<void> {
-    if (text.trim() === "") return;
+  /** One day, of one text or of the sheets of one workbook. */
+  async #addDay(texts: readonly NewText[]): Promise<boolean> {
+    if (texts.every(({ source }) => source.text.trim() === "")) return false;
     try {
-      const { session } = await (await this.page.engine).read(text, {});
-      this.#answer({ days: [...this.#state.days, session] });
+      const engine = await this.page.engine;
+      const read = await Promise.all(texts.map(({ source, hints = {} }) => engine.read(source.text, hints)));
+      const session = read.length === 1 ? read[0]!.session : await engine.join(read.map((one) => one.session), null);
+      const problems = read.flatMap((one) => one.problems);
+      const [first] = problems;
+      if (session.shots.length + session.summaries.length === 0 && first) {
+        this.#show({ daysRefusal: { kind: first.kind, place: texts[0]!.source.name, message: first.message, remedy: first.remedy } });
+        return false;
+      }
+      this.#answer({ days: [...this.#state.days, { session, problems }] });
+      return true;
     } catch (thrown) {
-      this.#state = { ...this.#state, daysRefusal: asRefusal(thrown) };
-      this.requestUpdate();
+      this.#show({ daysRefusal: asRefusal(thrown) });
+      return false;
     }
   }
+
+  /** Files are taken as on the page, each as a day of its own. */
+  async #addFiles(files: readonly File[]): Promise<void> {
+    for (const file of files) {
+      const taken = await take([file], await this.page.engine);
+      if ("refusal" in taken) return this.#show({ daysRefusal: taken.refusal });
+      await this.#addDay("workbook" in taken ? textsOf(taken.workbook, taken.workbook.sheets.map((_, at) => at)) : taken.texts);
+    }
+  }
+}
+
+/** The weather of the days that are left, once one is taken out. */
+function without(weather: ClaimState["weather"], day: number): ClaimState["weather"] {
+  const kept = Object.entries(weather).filter(([at]) => Number(at) !== day);
+  return Object.fromEntries(kept.map(([at, conditions]) => [Number(at) > day ? Number(at) - 1 : Number(at), conditions]));
 }
 
 function withoutBlanks(claimed: { [K in keyof Claimed]?: Claimed[K] | undefined }): Claimed {

@@ -3,40 +3,74 @@ import { html, nothing, type TemplateResult } from "lit";
 import { counted, percent } from "../format.js";
 import { build } from "../views/pieces.js";
 import { trouble } from "../views/trouble.js";
+import { weatherForm } from "../views/weather.js";
 import type { TogetherPair } from "../planner.js";
-import type { ClaimActions, ClaimState } from "./part.js";
+import { canBeBrought } from "./air.js";
+import { weatherOf, type ClaimActions, type ClaimState, type Day } from "./part.js";
 
-export function togetherView({ current, days, pairs, daysRefusal }: ClaimState, actions: ClaimActions): TemplateResult | typeof nothing {
+export function togetherView(state: ClaimState, actions: ClaimActions): TemplateResult | typeof nothing {
+  const { current, days, pairs, daysRefusal } = state;
   if (!current) return nothing;
   const pasted = (event: Event) => {
     event.preventDefault();
     const field = (event.currentTarget as HTMLFormElement).querySelector("textarea")!;
-    actions.addDay(field.value);
-    field.value = "";
+    void actions.addText(field.value).then((added) => {
+      if (added) field.value = "";
+    });
   };
-  const chosen = async (event: Event) => {
+  const chosen = (event: Event) => {
     const input = event.target as HTMLInputElement;
-    for (const file of input.files ?? []) actions.addDay(await file.text());
+    actions.addFiles([...(input.files ?? [])]);
     input.value = "";
   };
   return html`
     <div class="card together">
       <h3>The same clubs on another day</h3>
-      <p class="hint">Paste a session of another day, with the same names for the clubs. Days differ; together they say more than one long one.</p>
+      <p class="hint">Paste a session of another day, with the same names for the clubs. Days differ, and three or more show by how much.</p>
       <form @submit=${pasted}>
         <textarea rows="3" aria-label="A session of another day" spellcheck="false" autocomplete="off"></textarea>
         <div class="buttons">
           <button type="submit">Add this day</button>
-          <label class="button"><input type="file" class="visually-hidden" multiple accept=".csv,.tsv,.txt,text/*" @change=${chosen} />Choose files</label>
+          <label class="button"><input type="file" class="visually-hidden" multiple accept=".csv,.tsv,.txt,.xlsx,.ods,text/*" @change=${chosen} />Choose files</label>
         </div>
       </form>
       ${days.length > 0
         ? html`<ul class="together-days">
-            ${days.map((day, at) => html`<li>Day ${at + 2}: ${counted(day.shots.length, "shot")}
-              <button type="button" aria-label="Take out day ${at + 2}" @click=${() => actions.dropDay(at)}>✕</button></li>`)}
-          </ul>`
+              <li><span>Day 1, on this page: ${counted(current.session.shots.length, "shot")}</span></li>
+              ${days.map((day, at) => oneDay(day, at, actions))}
+            </ul>
+            ${canBeBrought(current.question.measure) ? air(state, actions) : nothing}`
         : nothing}
       ${trouble(daysRefusal)} ${pairs.map((pair) => outcome(pair, current.session.builds[pair.candidate]?.name ?? ""))}
+    </div>`;
+}
+
+const oneDay = ({ session, problems }: Day, at: number, actions: ClaimActions): TemplateResult => html`
+  <li>
+    <span>Day ${at + 2}: ${counted(session.shots.length, "shot")}${problems.length > 0
+        ? html`. <span class="hint">${counted(problems.length, "thing")} not understood; the first: ${problems[0]!.message} ${problems[0]!.remedy}</span>`
+        : nothing}</span>
+    <button type="button" aria-label="Take out day ${at + 2}" @click=${() => actions.dropDay(at)}>✕</button>
+  </li>`;
+
+/** Offered, never done unasked: the change is modeled. */
+function air(state: ClaimState, actions: ClaimActions): TemplateResult {
+  const { days, inAir, air: told } = state;
+  return html`
+    <div class="together-air">
+      <label class="option">
+        <input type="checkbox" .checked=${inAir} @change=${(event: Event) => actions.bringToAir((event.target as HTMLInputElement).checked)} />
+        <span>The weather differed: bring every day to standard air first</span>
+      </label>
+      ${inAir
+        ? Array.from({ length: days.length + 1 }, (_, day) => html`
+            <details>
+              <summary>Weather of day ${day + 1}</summary>
+              ${weatherForm(weatherOf(state, day), { set: (change) => actions.tellWeather(day, { ...weatherOf(state, day), ...change }) })}
+            </details>
+            ${told[day] ? html`<p class="hint">Day ${day + 1}: ${told[day].words}</p>` : nothing}`)
+        : nothing}
+      ${inAir && told[0] ? html`<p class="hint">${told[0].note}</p>` : nothing}
     </div>`;
 }
 

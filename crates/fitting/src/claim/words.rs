@@ -136,7 +136,7 @@ fn luck(facts: &Facts, subject: &Subject) -> String {
     };
     let tried = facts.said.tried.unwrap_or(1).max(1);
     let usual = format!(
-        "With {} with each, luck alone sets two equal clubs {} apart on average.",
+        "With {} with each, luck alone sets two equal clubs {} apart on average, one way or the other.",
         shots(facts.said.shots_after.or(facts.said.shots_before).unwrap_or(0) as usize),
         subject.amount(luck.usual_gap)
     );

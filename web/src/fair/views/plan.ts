@@ -13,7 +13,7 @@ import { isStrike } from "./face.js";
 
 const MOST_CLUBS = 8;
 const LOOKS: readonly { value: LookWord; label: string }[] = [
-  { value: "halfway", label: "Halfway and at the end" },
+  { value: "halfway", label: "Halfway and at end" },
   { value: "at_end", label: "Only at the end" },
   { value: "every_round", label: "After every round" },
 ];
@@ -163,7 +163,7 @@ function promised(plan: Plan, state: FairState, actions: FairActions): TemplateR
         ${actions.shareLink ? html`<button type="button" @click=${actions.shareLink}>Share the plan…</button>` : nothing}
       </div>
       <p class="fair-done" role="status">${state.done}</p>
-      <p class="hint">From then on every shot is kept on this device, and only here, until you forget it.</p>
+      <p class="hint">Once started, every shot is kept on this device, and only here, until you forget it.</p>
     </div>`;
 }
 

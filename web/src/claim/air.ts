@@ -1,0 +1,24 @@
+/** Days with different weather, each brought to standard air before they are put together. */
+import { asRefusal, type Question, type Refusal, type Session } from "../engine.js";
+import { flights, type Conditions, type InStandardAir } from "../flights.js";
+import { STANDARD_AIR_CARRY, askedInStandardAir } from "../standard-air.js";
+
+/** Only carry can be brought to standard air. */
+export const canBeBrought = (measure: string): boolean => measure === "carry" || measure === STANDARD_AIR_CARRY;
+
+export type InOneAir = { sessions: Session[]; question: Question; told: InStandardAir[] } | { refusal: Refusal };
+
+/** A day whose weather nobody told is taken as it is: in standard air. One that cannot be flown stops the rest. */
+export async function inOneAir(days: readonly { session: Session; weather: Conditions }[], question: Question): Promise<InOneAir> {
+  const told: InStandardAir[] = [];
+  for (const [at, { session, weather }] of days.entries()) {
+    try {
+      told.push(await flights().inStandardAir({ session, conditions: weather }));
+    } catch (thrown) {
+      return { refusal: { ...asRefusal(thrown), place: `day ${at + 1}` } };
+    }
+  }
+  const [first] = told;
+  if (!first) return { refusal: { kind: "no_session", place: "", message: "There is no session.", remedy: "Add one." } };
+  return { sessions: told.map(({ session }) => session), question: askedInStandardAir(question, first), told };
+}
