@@ -1,9 +1,11 @@
 // The coach's hour on a phone: plan, log, lose the page, lose the network, finish, read, save; no shot lost.
 
 import assert from "node:assert/strict";
-import { readFile } from "node:fs/promises";
+import { mkdtemp, readFile, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { test } from "node:test";
-import { assertQuiet, open, siteUrl } from "./harness.mjs";
+import { assertQuiet, open, ownBrowser, siteUrl } from "./harness.mjs";
 import { answer, demo, faults, overflows, paste } from "./steps.mjs";
 
 const phone = { hasTouch: true, isMobile: true };
@@ -104,13 +106,9 @@ test("plan, log, lose the page between shots, lose the network, finish, read the
   assert.match(await again.locator("#shots").innerText(), /12\sshots|6\sshots/);
   assert.match(await again.locator(".fair-felt").innerText(), /New driver felt longer, and the shots show it/);
 
-  const [download] = await Promise.all([
-    again.waitForEvent("download"),
-    again.locator(".fair-after > .buttons").getByRole("button", { name: "Save the shots as a file" }).click(),
-  ]);
-  const csv = await readFile(await download.path(), "utf8");
-  assert.equal(csv.split("\n").filter((line) => line.startsWith("shot,")).length, 12, "every shot is in the file");
-  assert.equal(csv.split("\n").filter((line) => line.startsWith("shot,") && line.endsWith(",mishit")).length, 1, "and the note on one");
+  const saved = await savedShots(again, () => again.locator(".fair-after > .buttons").getByRole("button", { name: "Save the shots as a file" }).click());
+  assert.equal(saved.length, 12, "every shot is in the file");
+  assert.equal(saved.filter((line) => line.endsWith(",mishit")).length, 1, "and the note on one");
   assert.equal(await again.locator(".every-shot .order .noted").count(), 1, "which is ringed in the picture");
   assert.match(await again.locator(".every-shot figcaption").innerText(), /Ringed: noted as “mishit”; it counts/);
 
@@ -146,11 +144,14 @@ test("the answer is covered; looking early is written down and makes it stricter
   await page.getByRole("button", { name: /^Go on/ }).click();
   await page.locator(".log-keys").waitFor();
   assert.equal(await page.locator("straight-answer-page .headline").count(), 0, "covered again");
+  assert.equal(await shots(page), 7, "no shot is lost by a look");
   await hitTo(page, 24, 25);
   await page.getByRole("button", { name: "Look at the answer" }).click();
   await answer(page);
   assert.match(await page.locator("#answer").textContent(), /99\s?%/, "the level of the last answer");
   assert.equal(await page.locator("input[name=stopping][value=unknown]").isChecked(), true);
+  assert.match(await page.locator(".fair-after").innerText(), /from 24 of 24 shots/);
+  assert.equal((await savedShots(page, () => page.locator(".fair-after > .buttons").getByRole("button", { name: "Save the shots as a file" }).click())).length, 24);
   assertQuiet(watched);
   await context.close();
 });
@@ -198,18 +199,101 @@ test("undo, a mishit, an ended set, a pasted set and a tapped strike keep the co
   await context.close();
 });
 
-test("a store that is blocked is said, and the shots stay on the screen", async () => {
+/** The lines of shots in the file that a click saves. */
+async function savedShots(page, click) {
+  const [download] = await Promise.all([page.waitForEvent("download"), click()]);
+  const csv = await readFile(await download.path(), "utf8");
+  return csv.split("\n").filter((line) => line.startsWith("shot,"));
+}
+
+const saveFromLog = (page) => async () => {
+  if (!(await page.locator(".fair-forget").evaluate((details) => details.open))) await page.getByText("Leave, keep or forget").click();
+  await page.locator(".fair-forget").getByRole("button", { name: "Save the shots as a file" }).click();
+};
+
+test("a store that runs full in the middle is said; the shots stay on the screen and go into a file", async () => {
   const { page, context } = await openFair();
+  await rounds(page, 2);
+  await start(page);
+  await hitTo(page, 2, 25);
   await page.evaluate(() => {
     IDBObjectStore.prototype.put = () => { throw new DOMException("full", "QuotaExceededError"); };
   });
+  for (const carry of ["247", "252"]) {
+    for (const digit of carry) await page.locator(".log-keys").getByRole("button", { name: digit, exact: true }).click();
+    await page.getByRole("button", { name: "Keep this shot" }).click();
+    await page.getByText("This device does not keep the shots").waitFor();
+  }
+  assert.equal(await shots(page), 4);
+  assert.match(await page.locator(".log-place").innerText(), /Round 1 of 2, shot 2 of 3/);
+  assert.equal((await savedShots(page, saveFromLog(page))).length, 4, "every shot is in the file");
+  await context.close();
+});
+
+test("stores that are blocked from the start are said, and the test goes on to its answer", async () => {
+  const { page, context, watched } = await openFair();
+  await page.evaluate(() => {
+    const blocked = () => { throw new DOMException("blocked", "SecurityError"); };
+    IDBFactory.prototype.open = blocked;
+    Storage.prototype.setItem = blocked;
+  });
   await rounds(page, 2);
   await start(page);
-  await page.locator(".log-keys").getByRole("button", { name: "9", exact: true }).click();
-  await page.getByRole("button", { name: "Keep this shot" }).click();
-  await page.waitForFunction(() => document.querySelector("[data-shots]").dataset.shots === "1");
   await page.getByText("This device does not keep the shots").waitFor();
-  assert.match(await page.locator(".log-place").innerText(), /shot 2 of 3/);
+  for (let n = 0; n < 12; n += 1) {
+    for (const digit of String(240 + ((n * 5) % 7))) await page.locator(".log-keys").getByRole("button", { name: digit, exact: true }).click();
+    await page.getByRole("button", { name: "Keep this shot" }).click();
+    await page.waitForFunction((wanted) => Number(document.querySelector("[data-shots]").dataset.shots) === wanted, n + 1);
+  }
+  await page.getByRole("button", { name: "Look at the answer" }).click();
+  await page.getByRole("button", { name: "Now show the answer" }).click();
+  await answer(page);
+  assert.match(await page.locator(".fair-after").innerText(), /from 12 of 12 shots/);
+  assert.match(await page.locator(".fair-after").innerText(), /does not keep the shots/);
+  assert.deepEqual(await stored(page), NOTHING);
+  assertQuiet(watched);
+  await context.close();
+});
+
+test("a browser that dies between two shots loses none of them", async () => {
+  const folder = await mkdtemp(join(tmpdir(), "fair-"));
+  let running = await ownBrowser(folder);
+  try {
+    let { page } = running;
+    await page.goto(siteUrl);
+    await page.locator("#fair summary").first().click();
+    await page.locator(".fair-power").waitFor();
+    await rounds(page, 2);
+    await start(page);
+    await hitTo(page, 5, 25);
+    await running.kill();
+    running = await ownBrowser(folder);
+    ({ page } = running);
+    await page.goto(siteUrl);
+    await page.locator(".log-keys").waitFor();
+    assert.equal(await shots(page), 5);
+    assert.match(await page.locator(".log-place").innerText(), /Round 1 of 2, shot 3 of 3/);
+    await hitTo(page, 6, 25);
+  } finally {
+    await running.kill();
+    await rm(folder, { recursive: true, force: true, maxRetries: 5 });
+  }
+});
+
+test("one club under two labels: the answer is not 'different', and says what luck did", async () => {
+  const { page, context, watched } = await openFair();
+  await page.getByText("One club under two labels").click();
+  await page.getByText(/Both labels are one club/).waitFor();
+  await rounds(page, 3);
+  await start(page);
+  await hitTo(page, 18, 0);
+  await page.getByRole("button", { name: "Look at the answer" }).click();
+  await page.getByRole("button", { name: "Now show the answer" }).click();
+  assert.notEqual((await answer(page)).kind, "different");
+  assert.match(await page.locator(".fair-after").innerText(), /from 18 of 18 shots/);
+  assert.match(await page.locator(".fair-same").innerText(), /Both labels are one club, so the true difference is nothing\. Luck alone will set them about \d+ yd apart/);
+  assert.doesNotMatch(await page.locator(".fair-after").innerText(), /choose by feel/);
+  assertQuiet(watched);
   await context.close();
 });
 
@@ -227,6 +311,7 @@ test("a claim is contradicted by the session on the page, and without one luck a
   await page.locator("#claim-price").press("Enter");
   const outcome = page.locator(".claim-outcome.contradicted");
   await outcome.waitFor();
+  assert.match(await outcome.innerText(), /over 30 shots, .* over 30\./, "every shot of the retest is in it");
   const words = await outcome.innerText();
   assert.match(words, /contradicts the claim: 40 yd more/);
   assert.match(words, /Each yard costs at least|no gain to pay for/);

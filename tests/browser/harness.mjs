@@ -4,6 +4,8 @@
 // CHROMIUM_PATH; without them `dist/` is served from here and Debian's Chromium is taken. playwright-core lives in web/node_modules, which is no parent of this folder.
 
 import assert from "node:assert/strict";
+import { spawn } from "node:child_process";
+import { once } from "node:events";
 import { createRequire } from "node:module";
 import { after } from "node:test";
 import { serveDist } from "./site.mjs";
@@ -35,6 +37,34 @@ after(async () => (await launched)?.close());
 export function browser() {
   launched ??= chromium.launch({ executablePath, args: quiet });
   return launched;
+}
+
+/**
+ * A browser of its own, whose files stay in `folder` and which can be killed as by a dead battery: no goodbye, no last
+ * write. Playwright's own browsers are closed in order.
+ */
+export async function ownBrowser(folder) {
+  const args = [...quiet, "--headless=new", "--remote-debugging-port=0", `--user-data-dir=${folder}`, `--window-size=${phone.width},${phone.height}`, "about:blank"];
+  const child = spawn(executablePath, args, { stdio: ["ignore", "ignore", "pipe"], detached: true });
+  const address = await new Promise((found, failed) => {
+    let said = "";
+    child.stderr.on("data", (data) => {
+      said += data;
+      const at = /DevTools listening on (ws:\S+)/.exec(said);
+      if (at) found(at[1]);
+    });
+    child.once("exit", () => failed(new Error(`the browser did not start: ${said}`)));
+  });
+  const connected = await chromium.connectOverCDP(address);
+  const [context] = connected.contexts();
+  const kill = async () => {
+    if (child.exitCode !== null || child.signalCode !== null) return;
+    const gone = once(child, "exit");
+    // The whole group of processes that this one started.
+    process.kill(-child.pid, "SIGKILL");
+    await gone;
+  };
+  return { page: await context.newPage(), kill };
 }
 
 /**

@@ -2,7 +2,7 @@
  * The parts that stand closed beside the page: the fair test and the claim. What is behind a door loads when it is
  * opened; a test that is under way on this device, or a plan in the address, opens its own door.
  */
-import { isMarked, isPlanLink } from "./fair/mark.js";
+import { isPlanLink, isUnderWay } from "./fair/mark.js";
 import type { HandOver } from "./hand-over.js";
 
 const LOADERS: Record<string, () => Promise<unknown>> = {
@@ -26,9 +26,12 @@ export function hangDoors(page: HandOver): void {
     if (door.open) void load();
     if (id !== "fair") continue;
     const openItself = () => {
-      if (isMarked() || isPlanLink()) door.open = true;
+      if (isPlanLink()) door.open = true;
     };
     openItself();
+    void isUnderWay().then((is) => {
+      if (is) door.open = true;
+    });
     window.addEventListener("hashchange", openItself);
   }
 }

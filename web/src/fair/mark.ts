@@ -1,13 +1,22 @@
 /** What opens the fair test by itself. */
 
-/** The one word that says, without opening a store, that a test is under way on this device. */
+/** The store of the test under way; it is there only while there is one. */
+export const DATABASE = "straight-answer";
+
+/** The one word that says the same in browsers that do not list their stores. */
 export const MARK = "straight-answer-test";
 
-export function isMarked(): boolean {
+/**
+ * Whether a test is under way on this device, without opening a store: opening would make one.
+ *
+ * The mark alone would not do. Browsers write it down seconds later, and a battery may be dead by then.
+ */
+export async function isUnderWay(): Promise<boolean> {
   try {
-    return localStorage.getItem(MARK) !== null;
+    if (localStorage.getItem(MARK) !== null) return true;
+    return (await indexedDB.databases()).some(({ name }) => name === DATABASE);
   } catch {
-    // Stores are blocked: then nothing can have been kept.
+    // Stores are blocked, and nothing can have been kept; or the browser does not list them, and there is no mark.
     return false;
   }
 }

@@ -2,13 +2,12 @@
  * Where a test under way is kept on this device: one record, written whole after every shot.
  *
  * Nothing is written before the golfer starts logging. A store that is full or blocked rejects; the test goes on in
- * the page's own memory, and the page says so. The mark in the other store only tells the next visit to look here.
+ * the page's own memory, and the page says so. The mark in the other store tells browsers that do not list their stores to look here.
  */
 import { get, promisifyRequest, set, type UseStore } from "idb-keyval";
 import { isLog, type TestLog } from "./log.js";
-import { MARK, isMarked } from "./mark.js";
+import { DATABASE, MARK, isUnderWay } from "./mark.js";
 
-const DATABASE = "straight-answer";
 const SHELF = "log";
 const KEY = "test";
 
@@ -18,7 +17,8 @@ const store: UseStore = async (mode, use) => {
   request.onupgradeneeded = () => request.result.createObjectStore(SHELF);
   const database = await promisifyRequest(request);
   try {
-    return await use(database.transaction(SHELF, mode).objectStore(SHELF));
+    // Strict: a shot counts as kept when it is on the disk, so that a battery may die in the next second.
+    return await use(database.transaction(SHELF, mode, { durability: "strict" }).objectStore(SHELF));
   } finally {
     database.close();
   }
@@ -32,8 +32,7 @@ export async function keep(log: TestLog): Promise<void> {
 
 /** The record of the last visit; null where there is none that can be gone on with. */
 export async function kept(): Promise<TestLog | null> {
-  // Looking into a store makes one: without the mark there is nothing to look for.
-  if (!isMarked()) return null;
+  if (!(await isUnderWay())) return null;
   const found: unknown = await get(KEY, store);
   return isLog(found) ? found : null;
 }
