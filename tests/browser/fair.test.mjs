@@ -1,70 +1,10 @@
 // The coach's hour on a phone: plan, log, lose the page, lose the network, finish, read, save; no shot lost.
 
 import assert from "node:assert/strict";
-import { mkdtemp, readFile, rm } from "node:fs/promises";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
 import { test } from "node:test";
-import { assertQuiet, open, ownBrowser, siteUrl } from "./harness.mjs";
-import { answer, demo, faults, overflows, paste } from "./steps.mjs";
-
-const phone = { hasTouch: true, isMobile: true };
-
-/** What is stored of the golfer on this device: names of databases and marks; files kept for offline are no shots. */
-const stored = (page) =>
-  page.evaluate(async () => ({
-    databases: (await indexedDB.databases()).map(({ name }) => name),
-    marks: Object.keys(localStorage),
-    session: Object.keys(sessionStorage),
-    cookies: document.cookie,
-  }));
-const NOTHING = { databases: [], marks: [], session: [], cookies: "" };
-
-async function openFair(options = phone, rest = "") {
-  const opened = await open(rest, options);
-  await opened.page.locator("#fair summary").first().click();
-  await opened.page.locator(".fair-power").waitFor();
-  return opened;
-}
-
-/** Sets the number of rounds by the buttons, as a thumb would. */
-async function rounds(page, wanted) {
-  for (;;) {
-    const now = Number(await page.locator("#fair-rounds").innerText());
-    if (now === wanted) return;
-    await page.getByRole("button", { name: now > wanted ? "One round less" : "One round more" }).click();
-    await page.waitForFunction((before) => document.querySelector("#fair-rounds").textContent !== String(before), now);
-  }
-}
-
-async function start(page) {
-  await page.getByRole("button", { name: "Start the test on this phone" }).click();
-  await page.getByRole("button", { name: "I am warm" }).click();
-  await page.locator(".log-keys").waitFor();
-}
-
-/** Types a number on the big keys and keeps the shot; waits until it is on the device. */
-async function hit(page, carry, keptText = "Kept on this device") {
-  const before = await shots(page);
-  for (const digit of String(carry)) await page.locator(".log-keys").getByRole("button", { name: digit, exact: true }).click();
-  await page.getByRole("button", { name: "Keep this shot" }).click();
-  await page.waitForFunction((n) => Number(document.querySelector("[data-shots]")?.dataset.shots) === n, before + 1);
-  await page.waitForFunction(([text, n]) => {
-    const note = document.querySelector(".log-kept")?.textContent ?? "";
-    return note.includes(text) && note.includes(`: ${n} of`);
-  }, [keptText, before + 1]);
-}
-
-const shots = async (page) => Number(await page.locator("[data-shots]").getAttribute("data-shots"));
-const whose = (page) => page.locator(".log-who").innerText();
-
-/** Hits until so many shots are in; the new club carries farther by `gap`. */
-async function hitTo(page, wanted, gap) {
-  for (let n = await shots(page); n < wanted; n += 1) {
-    const isNew = (await whose(page)).includes("New driver");
-    await hit(page, 240 + (isNew ? gap : 0) + ((n * 5) % 7));
-  }
-}
+import { NOTHING, hit, hitTo, openFair, touched, rounds, savedShots, shots, start, stored, whose } from "./fair-steps.mjs";
+import { assertQuiet, open, siteUrl } from "./harness.mjs";
+import { answer, faults, overflows } from "./steps.mjs";
 
 test("plan, log, lose the page between shots, lose the network, finish, read the answer and save it", async () => {
   const { page, context, watched } = await openFair();
@@ -199,87 +139,6 @@ test("undo, a mishit, an ended set, a pasted set and a tapped strike keep the co
   await context.close();
 });
 
-/** The lines of shots in the file that a click saves. */
-async function savedShots(page, click) {
-  const [download] = await Promise.all([page.waitForEvent("download"), click()]);
-  const csv = await readFile(await download.path(), "utf8");
-  return csv.split("\n").filter((line) => line.startsWith("shot,"));
-}
-
-const saveFromLog = (page) => async () => {
-  if (!(await page.locator(".fair-forget").evaluate((details) => details.open))) await page.getByText("Leave, keep or forget").click();
-  await page.locator(".fair-forget").getByRole("button", { name: "Save the shots as a file" }).click();
-};
-
-test("a store that runs full in the middle is said; the shots stay on the screen and go into a file", async () => {
-  const { page, context } = await openFair();
-  await rounds(page, 2);
-  await start(page);
-  await hitTo(page, 2, 25);
-  await page.evaluate(() => {
-    IDBObjectStore.prototype.put = () => { throw new DOMException("full", "QuotaExceededError"); };
-  });
-  for (const carry of ["247", "252"]) {
-    for (const digit of carry) await page.locator(".log-keys").getByRole("button", { name: digit, exact: true }).click();
-    await page.getByRole("button", { name: "Keep this shot" }).click();
-    await page.getByText("This device does not keep the shots").waitFor();
-  }
-  assert.equal(await shots(page), 4);
-  assert.match(await page.locator(".log-place").innerText(), /Round 1 of 2, shot 2 of 3/);
-  assert.equal((await savedShots(page, saveFromLog(page))).length, 4, "every shot is in the file");
-  await context.close();
-});
-
-test("stores that are blocked from the start are said, and the test goes on to its answer", async () => {
-  const { page, context, watched } = await openFair();
-  await page.evaluate(() => {
-    const blocked = () => { throw new DOMException("blocked", "SecurityError"); };
-    IDBFactory.prototype.open = blocked;
-    Storage.prototype.setItem = blocked;
-  });
-  await rounds(page, 2);
-  await start(page);
-  await page.getByText("This device does not keep the shots").waitFor();
-  for (let n = 0; n < 12; n += 1) {
-    for (const digit of String(240 + ((n * 5) % 7))) await page.locator(".log-keys").getByRole("button", { name: digit, exact: true }).click();
-    await page.getByRole("button", { name: "Keep this shot" }).click();
-    await page.waitForFunction((wanted) => Number(document.querySelector("[data-shots]").dataset.shots) === wanted, n + 1);
-  }
-  await page.getByRole("button", { name: "Look at the answer" }).click();
-  await page.getByRole("button", { name: "Now show the answer" }).click();
-  await answer(page);
-  assert.match(await page.locator(".fair-after").innerText(), /from 12 of 12 shots/);
-  assert.match(await page.locator(".fair-after").innerText(), /does not keep the shots/);
-  assert.deepEqual(await stored(page), NOTHING);
-  assertQuiet(watched);
-  await context.close();
-});
-
-test("a browser that dies between two shots loses none of them", async () => {
-  const folder = await mkdtemp(join(tmpdir(), "fair-"));
-  let running = await ownBrowser(folder);
-  try {
-    let { page } = running;
-    await page.goto(siteUrl);
-    await page.locator("#fair summary").first().click();
-    await page.locator(".fair-power").waitFor();
-    await rounds(page, 2);
-    await start(page);
-    await hitTo(page, 5, 25);
-    await running.kill();
-    running = await ownBrowser(folder);
-    ({ page } = running);
-    await page.goto(siteUrl);
-    await page.locator(".log-keys").waitFor();
-    assert.equal(await shots(page), 5);
-    assert.match(await page.locator(".log-place").innerText(), /Round 1 of 2, shot 3 of 3/);
-    await hitTo(page, 6, 25);
-  } finally {
-    await running.kill();
-    await rm(folder, { recursive: true, force: true, maxRetries: 5 });
-  }
-});
-
 test("one club under two labels: the answer is not 'different', and says what luck did", async () => {
   const { page, context, watched } = await openFair();
   await page.getByText("One club under two labels").click();
@@ -293,61 +152,6 @@ test("one club under two labels: the answer is not 'different', and says what lu
   assert.match(await page.locator(".fair-after").innerText(), /from 18 of 18 shots/);
   assert.match(await page.locator(".fair-same").innerText(), /Both labels are one club, so the true difference is nothing\. Luck alone will set them about \d+ yd apart/);
   assert.doesNotMatch(await page.locator(".fair-after").innerText(), /choose by feel/);
-  assertQuiet(watched);
-  await context.close();
-});
-
-test("a claim is contradicted by the session on the page, and without one luck alone answers", async () => {
-  const { page, context, watched } = await open("", phone);
-  await page.locator("#claim summary").first().click();
-  await page.locator("#claim-gain").fill("12");
-  await page.locator("#claim-shots_after").fill("5");
-  await page.locator("#claim-shots_after").press("Enter");
-  await page.locator(".claim-outcome.no_retest").waitFor();
-  await paste(page, await demo("fair-same"));
-  await answer(page);
-  await page.locator("#claim-gain").fill("40");
-  await page.locator("#claim-price").fill("500");
-  await page.locator("#claim-price").press("Enter");
-  const outcome = page.locator(".claim-outcome.contradicted");
-  await outcome.waitFor();
-  assert.match(await outcome.innerText(), /over 30 shots, .* over 30\./, "every shot of the retest is in it");
-  const words = await outcome.innerText();
-  assert.match(words, /contradicts the claim: 40 yd more/);
-  assert.match(words, /Each yard costs at least|no gain to pay for/);
-  assert.doesNotMatch(words, /cheat|lie|lied|trick|dishonest/i);
-  await page.locator(".together textarea").fill(await demo("fair-same"));
-  await page.getByRole("button", { name: "Add this day" }).click();
-  await page.locator(".together-pair").waitFor();
-  assert.equal(await page.locator(".together-pair li").count(), 2);
-
-  // The other day was cold: asked for, both days are brought to standard air first.
-  const measured = await page.locator(".together-pair").innerText();
-  await page.getByText("bring every day to standard air first").click();
-  await page.getByText("Weather of day 2").click();
-  const temperature = page.locator(".together-air details[open]").getByLabel("Temperature", { exact: true });
-  await temperature.fill("2");
-  await temperature.press("Enter");
-  await page.getByText(/Day 2: In standard air .* farther/).waitFor();
-  await page.getByText(/Day 1: In standard air .* the same/).waitFor();
-  const brought = page.locator(".together-pair", { hasText: "standard-air carry" });
-  await brought.waitFor();
-  assert.notEqual(await brought.innerText(), measured);
-  assert.match(await page.locator(".together-air").innerText(), /Modeled: only the change of air is/);
-  await page.getByText("bring every day to standard air first").click();
-  await page.waitForFunction((before) => document.querySelector(".together-pair")?.innerText === before, measured);
-  await page.locator(".together textarea").fill("carry\n");
-  await page.getByRole("button", { name: "Add this day" }).click();
-  await page.locator(".together .trouble", { hasText: "No shots were found" }).waitFor();
-  assert.equal(await page.locator(".together textarea").inputValue(), "carry\n", "what could not be read stays to be mended");
-  await page.locator(".together textarea").fill(`${await demo("fair-same")}\n61,11,Driver B,smudged,smudged,smudged\n`);
-  await page.getByRole("button", { name: "Add this day" }).click();
-  await page.locator(".together-days li", { hasText: /Day 3: 60\sshots.*not understood/s }).waitFor();
-  await page.getByRole("button", { name: "Take out day 3" }).click();
-  await page.waitForFunction(() => document.querySelectorAll(".together-pair li").length === 2);
-  assert.equal(await overflows(page), false);
-  assert.deepEqual(await faults(page), []);
-  assert.deepEqual(await stored(page), NOTHING);
   assertQuiet(watched);
   await context.close();
 });
@@ -366,7 +170,7 @@ test("a plan goes to another phone as a link, opens there ready to start, and ne
   assert.deepEqual(await stored(sender.page), NOTHING);
   await sender.context.close();
 
-  const { page, context, watched } = await open(address.slice(siteUrl.length), phone);
+  const { page, context, watched } = await open(address.slice(siteUrl.length), touched);
   await page.getByText("This plan came with the link.").waitFor();
   assert.equal(await page.locator(".fair-power").innerText(), promised);
   assert.equal(await page.getByLabel("Name of club 2").inputValue(), "Driver B <b>45 in</b>");
@@ -381,7 +185,7 @@ test("a plan goes to another phone as a link, opens there ready to start, and ne
   await page.getByText("The plan from the link waits").waitFor();
   assert.equal(await shots(page), 1);
   // A link that was cut on its way says so.
-  const other = await open(address.slice(siteUrl.length, -6), phone);
+  const other = await open(address.slice(siteUrl.length, -6), touched);
   await other.page.getByText("This link is not whole").waitFor();
   await other.context.close();
   assertQuiet(watched);
@@ -390,7 +194,7 @@ test("a plan goes to another phone as a link, opens there ready to start, and ne
 
 test("plan and card are clean for axe, light and dark, and the sheet goes to one page of paper", async () => {
   for (const colorScheme of ["light", "dark"]) {
-    const { page, context } = await openFair({ ...phone, colorScheme, reducedMotion: "reduce" });
+    const { page, context } = await openFair({ ...touched, colorScheme, reducedMotion: "reduce" });
     assert.deepEqual(await faults(page), [], `plan, ${colorScheme}`);
     await page.evaluate(() => { document.body.dataset.print = "sheet"; });
     const pdf = (await page.pdf({ format: "A4" })).toString("latin1");

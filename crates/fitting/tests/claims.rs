@@ -236,6 +236,14 @@ fn two_days_that_agree_are_still_only_two_days() {
     let five = days((0..5).map(|d| retest(8.0 + 0.2 * f64::from(d), 6.0)).collect(), question("carry"));
     let width = |pair: &TogetherPair| pair.combined.as_ref().map(|c| c.different.high - c.different.low);
     assert!(width(&two) > width(&five));
+    assert_eq!(two.decision.map(|d| d.kind), Some(DecisionKind::CannotTell));
+    assert!(
+        two.headline.starts_with("2 days are too few to settle it together: between "),
+        "{}",
+        two.headline
+    );
+    assert!(two.detail.contains("Two days cannot show by how much days differ"), "{}", two.detail);
+    assert!(!five.headline.contains("too few") && !five.detail.contains("Two days"), "{}", five.headline);
     assert!(
         together(&TogetherRequest { sessions: vec![retest(1.0, 1.0)], question: question("carry") }).is_err()
     );
