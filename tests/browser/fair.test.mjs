@@ -12,6 +12,15 @@ test("plan, log, lose the page between shots, lose the network, finish, read the
   const long = await page.locator(".fair-power").innerText();
   await rounds(page, 2);
   assert.match(await page.locator(".fair-headline").innerText(), /^2 rounds of 3 shots/);
+  await page.getByLabel("When to look at the answer").selectOption({ label: "After every round" });
+  await rounds(page, 5);
+  await page.getByText("What each look costs").click();
+  const sure = await page.locator(".fair-looks td").allInnerTexts();
+  const levels = sure.map((text) => Number(/([\d.]+) %$/.exec(text)[1]));
+  assert.equal(levels.length, 4, "a look after each round from the second");
+  assert.ok(levels.every((level, at) => at === 0 || level < levels[at - 1]) && levels.at(-1) > 95, `each look less strict than the one before, and none as lax as a single one: ${sure}`);
+  await page.getByLabel("When to look at the answer").selectOption({ label: "Halfway and at end" });
+  await rounds(page, 2);
   assert.notEqual(await page.locator(".fair-power").innerText(), long);
   assert.equal(await overflows(page), false);
   // The whole site is kept before the network goes.

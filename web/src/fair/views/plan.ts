@@ -10,6 +10,7 @@ import { build, choice, marker } from "../../views/pieces.js";
 import { trouble } from "../../views/trouble.js";
 import type { FairActions, FairState } from "../state.js";
 import { isStrike } from "./face.js";
+import { looksView } from "./looks.js";
 
 const MOST_CLUBS = 8;
 const LOOKS: readonly { value: LookWord; label: string }[] = [
@@ -154,6 +155,7 @@ function promised(plan: Plan, state: FairState, actions: FairActions): TemplateR
       ${plan.power ? lengths(plan, state.measures) : nothing}
       ${words.spread ? html`<p class="hint">${words.spread}</p>` : nothing}
       <p class="hint">${words.order} ${words.looks}</p>
+      ${plan.looks.length > 1 ? looksView(plan) : nothing}
       ${record(plan, state, actions)}
       <ul class="fair-cautions">${plan.cautions.map((caution) => html`<li>${caution}</li>`)}</ul>
       <div class="buttons">
