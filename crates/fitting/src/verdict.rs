@@ -3,6 +3,7 @@
 //! Words, pictures and pages read the decision and never the sign of a difference.
 
 use crate::analysis::Range;
+use libm::log as ln;
 use serde::Serialize;
 
 /// What was decided, once, from the interval and the smallest difference that matters.
@@ -143,7 +144,7 @@ pub fn decide(different: &Range, equivalence: &Range, margin: Option<f64>) -> De
 /// The same decision for a ratio of spreads, where 'no difference' is 1 and the margin a ratio above 1.
 #[must_use]
 pub fn decide_ratio(different: &Range, equivalence: &Range, margin: Option<f64>) -> Decision {
-    let log = |range: &Range| Range { low: range.low.ln(), high: range.high.ln(), ..*range };
+    let log = |range: &Range| Range { low: ln(range.low), high: ln(range.high), ..*range };
     decide(&log(different), &log(equivalence), margin.map(f64::ln))
 }
 

@@ -134,8 +134,18 @@ fn empty_cells_are_refused() {
     assert_eq!(second(&request).unwrap_err().kind, "too_few_shots");
     request.is_second.clear();
     assert_eq!(second(&request).unwrap_err().kind, "too_few_shots");
-    request.question.candidate = None;
+    request.question.candidate = Some(2);
     assert_eq!(second(&request).unwrap_err().kind, "no_such_build");
+}
+
+#[test]
+fn the_other_of_two_clubs_need_not_be_named_and_one_of_three_must() {
+    let mut request = made(6, 4, 0.0, 0.0, 0.0, 100.0);
+    let named = second(&request).unwrap();
+    request.question.candidate = None;
+    assert_eq!(second(&request).unwrap(), named);
+    request.session.builds.push(request.session.builds[0].clone());
+    assert_eq!(second(&request).unwrap_err().kind, "no_candidate");
 }
 
 #[test]

@@ -5,6 +5,7 @@
 
 use crate::error::{ConditionsError, Quantity};
 use crate::limits::check_conditions;
+use libm::{exp, pow};
 
 /// Specific gas constant of dry air, J/(kg K). Source: ISO 2533 (from memory).
 const DRY_GAS_CONSTANT: f64 = 287.052_87;
@@ -106,7 +107,7 @@ impl Air {
 #[must_use]
 pub fn station_pressure_pa(altitude_m: f64) -> f64 {
     let ratio = 1.0 - LAPSE_KPM * altitude_m / SEA_LEVEL_TEMPERATURE_K;
-    if ratio <= 0.0 { 0.0 } else { SEA_LEVEL_PRESSURE_PA * ratio.powf(PRESSURE_EXPONENT) }
+    if ratio <= 0.0 { 0.0 } else { SEA_LEVEL_PRESSURE_PA * pow(ratio, PRESSURE_EXPONENT) }
 }
 
 /// Saturation pressure of water vapor, Pa.
@@ -114,5 +115,5 @@ pub fn station_pressure_pa(altitude_m: f64) -> f64 {
 /// psv = exp(1.2378847e-5 T² − 1.9121316e-2 T + 33.93711047 − 6343.1645/T),  T in K.
 /// Source: CIPM-2007, Picard et al. 2008 (from memory).
 fn saturation_pressure_pa(t: f64) -> f64 {
-    (1.237_884_7e-5 * t * t - 1.912_131_6e-2 * t + 33.937_110_47 - 6_343.164_5 / t).exp()
+    exp(1.237_884_7e-5 * t * t - 1.912_131_6e-2 * t + 33.937_110_47 - 6_343.164_5 / t)
 }

@@ -3,6 +3,7 @@
 use crate::error::{LaunchError, Quantity};
 use crate::limits::check_launch;
 use crate::vector::Vec3;
+use libm::{atan2, cos, hypot, sin, sincos};
 
 /// A ball at the moment it leaves the club face. The spin axis is perpendicular to the flight: no
 /// rifle spin.
@@ -36,21 +37,21 @@ impl Spin {
     #[must_use]
     pub fn from_components(backspin_radps: f64, sidespin_radps: f64) -> Self {
         Self {
-            total_radps: backspin_radps.hypot(sidespin_radps),
-            axis_rad: sidespin_radps.atan2(backspin_radps),
+            total_radps: hypot(backspin_radps, sidespin_radps),
+            axis_rad: atan2(sidespin_radps, backspin_radps),
         }
     }
 
     /// Back spin, rad/s: total · cos(axis).
     #[must_use]
     pub fn backspin_radps(&self) -> f64 {
-        self.total_radps * self.axis_rad.cos()
+        self.total_radps * cos(self.axis_rad)
     }
 
     /// Side spin, rad/s: total · sin(axis).
     #[must_use]
     pub fn sidespin_radps(&self) -> f64 {
-        self.total_radps * self.axis_rad.sin()
+        self.total_radps * sin(self.axis_rad)
     }
 }
 
@@ -77,15 +78,15 @@ impl Launch {
 
     /// v₀ = V (cos θ cos φ, sin θ, cos θ sin φ).
     pub(crate) fn velocity_mps(&self) -> Vec3 {
-        let (up, level) = self.elevation_rad.sin_cos();
-        let (right, ahead) = self.azimuth_rad.sin_cos();
+        let (up, level) = sincos(self.elevation_rad);
+        let (right, ahead) = sincos(self.azimuth_rad);
         Vec3::new(level * ahead, up, level * right) * self.speed_mps
     }
 
     /// ω = ω (cos a r̂ − sin a n̂),  r̂ = (−sin φ, 0, cos φ),  n̂ = r̂ × v̂₀.
     pub(crate) fn spin_vector_radps(&self) -> Vec3 {
         let frame = SpinFrame::of(self.elevation_rad, self.azimuth_rad);
-        let (side, back) = self.spin_axis_rad.sin_cos();
+        let (side, back) = sincos(self.spin_axis_rad);
         (frame.right * back - frame.normal * side) * self.spin_radps
     }
 }
@@ -101,8 +102,8 @@ pub(crate) struct SpinFrame {
 
 impl SpinFrame {
     pub(crate) fn of(elevation_rad: f64, azimuth_rad: f64) -> Self {
-        let (up, level) = elevation_rad.sin_cos();
-        let (right, ahead) = azimuth_rad.sin_cos();
+        let (up, level) = sincos(elevation_rad);
+        let (right, ahead) = sincos(azimuth_rad);
         let rightward = Vec3::new(-right, 0.0, ahead);
         let along = Vec3::new(level * ahead, up, level * right);
         Self { right: rightward, normal: rightward.cross(along) }

@@ -12,6 +12,7 @@ use crate::limits::check_launch;
 use crate::search::{Found, highest, reach};
 use crate::trajectory::{Flight, TimeStep, fly};
 use crate::window::Window;
+use libm::{exp, log as ln};
 
 /// How far below the best a carry still counts as the same, m: 2 yd.
 pub const BAND_M: f64 = 1.828_8;
@@ -182,9 +183,9 @@ fn spin_search(
     [low, high]: [f64; 2],
     step: TimeStep,
 ) -> Result<(Launch, Flight), LaunchError> {
-    let found = highest::<SPIN_SCAN, _, _>(low.ln(), high.ln(), SPIN_TOLERANCE_LN, |ln_spin| {
+    let found = highest::<SPIN_SCAN, _, _>(ln(low), ln(high), SPIN_TOLERANCE_LN, |ln_spin| {
         // The logarithm may miss the window's edge by its last bit.
-        let launch = Launch { spin_radps: snap(ln_spin.exp(), [low, high]), ..*shot };
+        let launch = Launch { spin_radps: snap(exp(ln_spin), [low, high]), ..*shot };
         let flight = fly(&launch, conditions, step)?;
         Ok((flight.forward_m, (launch, flight)))
     })?;

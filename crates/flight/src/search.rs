@@ -144,6 +144,7 @@ pub(crate) fn reach<E>(
 #[cfg(test)]
 mod tests {
     use super::{highest, reach};
+    use libm::log as ln;
     use std::convert::Infallible;
 
     fn top(low: f64, high: f64, f: impl Fn(f64) -> f64) -> f64 {
@@ -170,7 +171,7 @@ mod tests {
     #[test]
     fn few_probes_are_enough() {
         for peak in [0.11, 0.37, 0.5, 0.83] {
-            let smooth = |x: f64| (x / peak).ln() - x / peak;
+            let smooth = |x: f64| ln(x / peak) - x / peak;
             let kinked = |x: f64| -(x - peak).abs();
             for (f, most) in [(&smooth as &dyn Fn(f64) -> f64, 15), (&kinked, 30)] {
                 let mut probes = 0;

@@ -15,6 +15,7 @@ use crate::limits::check_conditions;
 use crate::motion::{Motion, Rate, State};
 use crate::validity::Validity;
 use crate::vector::Vec3;
+use libm::{atan2, hypot, sincos};
 
 /// A simulation is stopped here, s. The longest golf shot stays up for less than 12 s.
 pub const LONGEST_FLIGHT_S: f64 = 60.0;
@@ -187,7 +188,7 @@ fn check_start(start: &Start) -> Result<(), LaunchError> {
     if velocity.y > 0.0 {
         return Ok(());
     }
-    Err(LaunchError::NotUpward { elevation_rad: velocity.y.atan2(velocity.x.hypot(velocity.z)) })
+    Err(LaunchError::NotUpward { elevation_rad: atan2(velocity.y, hypot(velocity.x, velocity.z)) })
 }
 
 /// Both ends of one step, with the time of the first.
@@ -333,14 +334,14 @@ fn flight_of(start: &Start, landing: &State, time_s: f64, apex: Apex, validity: 
     let (forward_m, lateral_m) = (landing.position_m.x, landing.position_m.z);
     let velocity = landing.velocity_mps;
     // Straight up has no line to curve from: atan2(0, 0) is 0, the target line.
-    let (right, ahead) = start.velocity_mps.z.atan2(start.velocity_mps.x).sin_cos();
+    let (right, ahead) = sincos(atan2(start.velocity_mps.z, start.velocity_mps.x));
     Flight {
-        carry_m: forward_m.hypot(lateral_m),
+        carry_m: hypot(forward_m, lateral_m),
         forward_m,
         lateral_m,
         curve_m: lateral_m * ahead - forward_m * right,
         apex,
-        descent_rad: (-velocity.y).atan2(velocity.x.hypot(velocity.z)),
+        descent_rad: atan2(-velocity.y, hypot(velocity.x, velocity.z)),
         landing_speed_mps: velocity.length(),
         landing_spin_radps: landing.spin_radps,
         time_s,

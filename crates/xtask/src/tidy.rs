@@ -33,7 +33,7 @@ const TOP_LEVEL: [&str; 15] = [
 const ALLOWED_EDGES: [(&str, &[&str]); 7] = [
     ("stats", &["statrs", "libm", "rand_pcg"]),
     ("flight", &["libm"]),
-    ("fitting", &["stats", "flight", "csv", "serde"]),
+    ("fitting", &["stats", "flight", "libm", "csv", "serde"]),
     ("straight-answer", &["fitting", "serde", "serde-wasm-bindgen", "wasm-bindgen", "js-sys", "web-sys"]),
     (
         "straight-answer-workbook",

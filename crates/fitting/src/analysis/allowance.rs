@@ -9,6 +9,7 @@
 //! known of how it drifts, and the words say how little drift would explain the lead.
 
 use crate::measure::{self, MeasureId};
+use libm::exp;
 
 /// Widening of a half-width by the drift that order alone can cause, in the measure's unit.
 #[must_use]
@@ -88,7 +89,7 @@ const WARM_UP_SHOTS: f64 = 8.0;
 /// Deficit that ordinary warming up leaves on the shot at this position of the session (from 0), in yards of carry.
 #[must_use]
 pub fn warm_up_deficit_yd(position: usize) -> f64 {
-    WARM_UP_YD * (-(position as f64) / WARM_UP_SHOTS).exp()
+    WARM_UP_YD * exp(-(position as f64) / WARM_UP_SHOTS)
 }
 
 /// What one yard of carry lost to warming up costs on this measure; `None` where that is not known.

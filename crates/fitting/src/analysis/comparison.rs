@@ -2,6 +2,7 @@
 
 use super::estimate::{Counts, Estimate, Method, Range};
 use super::levels::Levels;
+use libm::exp;
 use stats::choices::PLANNED_POWER;
 use stats::distributions::normal_upper;
 use stats::{CautiousDifference, Level, SpreadRatio};
@@ -108,7 +109,7 @@ impl Comparison {
             Basis::Difference(careful) => careful.detectable(level, PLANNED_POWER),
             Basis::Spread(spread) => {
                 let reach = normal_upper(level.tail()) + normal_upper(1.0 - PLANNED_POWER);
-                (0.5 * reach * spread.se(1.0)).exp()
+                exp(0.5 * reach * spread.se(1.0))
             }
         }
     }

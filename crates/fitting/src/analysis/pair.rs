@@ -7,6 +7,7 @@ use super::estimate::{Counts, Group, Method, Numbers, RatioTest, TextbookTest};
 use super::shots::{Include, ShotTable};
 use crate::measure::MeasureId;
 use crate::verdict::Why;
+use libm::hypot;
 use stats::{CautiousDifference, FEWEST_FOR_SPREAD, Level, Sample, SpreadRatio, TDifference};
 
 /// Fewest shots with each build before a verdict is thought of.
@@ -97,7 +98,7 @@ fn ratio_test(spread: &SpreadRatio) -> Option<RatioTest> {
 
 /// Root mean square of the two deviations: what a plan with equal numbers of shots needs.
 pub(super) fn pooled_sd(one: &stats::Summary, other: &stats::Summary) -> f64 {
-    one.sd().hypot(other.sd()) / std::f64::consts::SQRT_2
+    hypot(one.sd(), other.sd()) / std::f64::consts::SQRT_2
 }
 
 pub(super) fn textbook(d: &TDifference) -> TextbookTest {

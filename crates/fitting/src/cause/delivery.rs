@@ -9,6 +9,7 @@ use crate::measure::{self, MeasureId};
 use crate::session::Session;
 use crate::words::{Subject, phrase_for};
 use flight::impact::{Delivery, Head, Strike, gear_spin, impact};
+use libm::{atan2, hypot};
 use serde::Serialize;
 
 /// What the rigid picture of impact is good to.
@@ -130,7 +131,7 @@ pub(super) fn spin_sources(session: &Session, baseline: usize, candidate: usize)
 fn worth(slope: f64, change: &Span) -> Span {
     let value = slope * change.value;
     let measured = slope.abs() * 0.5 * (change.high - change.low);
-    let reach = measured.hypot(IMPACT_ERROR * value);
+    let reach = hypot(measured, IMPACT_ERROR * value);
     Span { value, low: value - reach, high: value + reach }
 }
 
@@ -178,7 +179,7 @@ impl Picture {
     fn tilt_per_offset(&self) -> f64 {
         let strike = Strike { toe_m: M_PER_MM, ..Strike::default() };
         let side = gear_spin(&self.delivery(self.spin_loft, 0.0), &strike, &self.head).sidespin_radps;
-        (side / RADPS_PER_RPM).atan2(self.spin) / RAD_PER_DEG
+        atan2(side / RADPS_PER_RPM, self.spin) / RAD_PER_DEG
     }
 }
 

@@ -18,6 +18,7 @@ use crate::judge::{self, Judgment};
 use crate::question::{Goal, Question};
 use crate::report::Answer;
 use crate::session::Session;
+use libm::hypot;
 use serde::{Deserialize, Serialize};
 
 /// What was claimed, and on what it rested.
@@ -124,7 +125,7 @@ pub fn claim(request: &ClaimRequest) -> Result<ClaimReport, Refusal> {
         short.as_ref().map_or(ClaimKind::NoRetest, |short| decide(short, judgment.and_then(|j| j.margin)));
     let difference = short.map(|short| short.signed(claimed));
     let luck_explains = short.zip(luck.as_ref()).map(|(short, luck)| {
-        short.middle().abs() <= short.half_width().hypot(luck.error_95) + luck.order_allowance
+        short.middle().abs() <= hypot(short.half_width(), luck.error_95) + luck.order_allowance
     });
     let retest = judgment.and_then(|j| Some(j.comparison()?.range(j.levels.different)));
     let price = retest.as_ref().and_then(|retest| luck::price(said, claimed, retest));

@@ -5,6 +5,7 @@
 //! from its launch by the errors of both, one percent or more.
 
 use crate::flying::Flown;
+use libm::log as ln;
 use stats::describe::{MAD_TO_SD, mad};
 use stats::linear_model::{Intercept, linear_model};
 
@@ -18,7 +19,7 @@ pub(super) fn is_computed(rows: &[Flown]) -> bool {
     if rows.len() < FEWEST {
         return false;
     }
-    let y: Vec<f64> = rows.iter().map(|row| (row.carry / row.modeled).ln()).collect();
+    let y: Vec<f64> = rows.iter().map(|row| ln(row.carry / row.modeled)).collect();
     let columns: Vec<Vec<f64>> = (0..3).map(|i| rows.iter().map(|row| row.values[i]).collect()).collect();
     let left_over = match linear_model(&y, &columns, Intercept::Fitted) {
         Ok(model) => {

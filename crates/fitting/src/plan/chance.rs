@@ -9,6 +9,7 @@ use super::looks::{LookLevels, look_levels};
 use super::request::Settled;
 use crate::analysis::allowance::usual_kurtosis;
 use crate::question::Goal;
+use libm::log as ln;
 use serde::Serialize;
 use stats::choices::PLANNED_POWER;
 use stats::crossing::{LookChance, ends_at};
@@ -109,7 +110,7 @@ impl<'a> Chances<'a> {
             let tail = divided(level, self.settled.candidates()).tail();
             let alone = self
                 .ratio_error(round)
-                .map_or(0.0, |se| normal_cdf(2.0 * ratio.ln().abs() / se - normal_upper(tail)));
+                .map_or(0.0, |se| normal_cdf(2.0 * ln(ratio).abs() / se - normal_upper(tail)));
             LookChance { time: f64::from(round) / f64::from(self.rounds), alone }
         };
         let looks: Vec<LookChance> = self.looks.iter().zip(&self.levels.different).map(look).collect();

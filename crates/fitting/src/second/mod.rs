@@ -108,7 +108,8 @@ pub struct Second {
 pub fn second(request: &SecondRequest) -> Result<Second, Refusal> {
     let SecondRequest { session, question, is_second, names } = request;
     check_build(session, "question.baseline", question.baseline)?;
-    let candidate = question.candidate.unwrap_or(usize::MAX);
+    let candidate =
+        question.candidate.or_else(|| only_other(session, question.baseline)).ok_or_else(unnamed)?;
     check_build(session, "question.candidate", candidate)?;
     let shots = shots(session, question, candidate, is_second);
     let cells = cells(&shots, question.baseline, candidate);
@@ -232,6 +233,20 @@ impl Fitted {
         // In sizes: |c| − |b|.
         let over = TDifference::new(over.diff * by_condition.diff.signum(), over.se, over.df, 0.0).ok()?;
         Some(Self { build: *build, condition: *by_condition, interaction: *interaction, over })
+    }
+}
+
+/// With two builds nothing is left open by naming one.
+fn only_other(session: &Session, baseline: usize) -> Option<usize> {
+    (session.builds.len() == 2).then_some(usize::from(baseline == 0))
+}
+
+fn unnamed() -> Refusal {
+    Refusal {
+        kind: "no_candidate".into(),
+        place: "question.candidate".into(),
+        message: "It is not said which club is held against the first.".into(),
+        remedy: "Name one of the session’s clubs, not the baseline.".into(),
     }
 }
 

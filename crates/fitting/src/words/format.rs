@@ -3,6 +3,7 @@
 
 use crate::measure::{self, MeasureId, Unit};
 use crate::session::Session;
+use libm::log as ln;
 
 /// Longest build name that a sentence carries; longer ones are cut with an ellipsis.
 const LONGEST_NAME: usize = 28;
@@ -199,7 +200,7 @@ pub(crate) fn chance(p: f64) -> String {
     }
     let one_in = [10.0, 15.0, 20.0, 30.0, 50.0, 100.0, 200.0, 500.0, 1000.0];
     let nearest = one_in.iter().copied().min_by(|a, b| {
-        let distance = |n: &f64| (p * n).ln().abs();
+        let distance = |n: &f64| ln(p * n).abs();
         distance(a).total_cmp(&distance(b))
     });
     format!("about 1 of {} sessions like this", number(nearest.unwrap_or(1000.0), 0))

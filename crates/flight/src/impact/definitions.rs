@@ -2,6 +2,7 @@
 
 use crate::error::Quantity;
 use crate::limits::limits;
+use libm::{asin, cos, sin};
 
 /// Above this a smash is doubted: the cap of a light driver at no spin loft is about 1.49.
 /// Common practice, no source.
@@ -56,10 +57,10 @@ pub fn face_to_path_rad(face_rad: f64, path_rad: f64) -> f64 {
 /// digits where the cosine is near 1. A value that is no number stays no number.
 #[must_use]
 pub fn spin_loft_rad(dynamic_loft_rad: f64, attack_rad: f64, face_rad: f64, path_rad: f64) -> f64 {
-    let upright = (0.5 * (dynamic_loft_rad - attack_rad)).sin();
-    let sideways = (0.5 * face_to_path_rad(face_rad, path_rad)).sin();
-    let squared = upright * upright + dynamic_loft_rad.cos() * attack_rad.cos() * sideways * sideways;
-    2.0 * squared.clamp(0.0, 1.0).sqrt().asin()
+    let upright = sin(0.5 * (dynamic_loft_rad - attack_rad));
+    let sideways = sin(0.5 * face_to_path_rad(face_rad, path_rad));
+    let squared = upright * upright + cos(dynamic_loft_rad) * cos(attack_rad) * sideways * sideways;
+    2.0 * asin(squared.clamp(0.0, 1.0).sqrt())
 }
 
 /// Spin loft in the vertical plane, rad: dynamic loft minus attack.

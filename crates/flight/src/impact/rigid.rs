@@ -8,6 +8,7 @@ use super::definitions::spin_loft_rad;
 use crate::conditions::BALL;
 use crate::launch::{Launch, Spin, SpinFrame};
 use crate::vector::Vec3;
+use libm::{atan2, cos, hypot, sin, sincos};
 use std::f64::consts::FRAC_PI_2;
 
 /// A club head as a rigid body.
@@ -125,8 +126,8 @@ pub fn impact(delivery: &Delivery, strike: &Strike, head: &Head) -> Result<Impac
     let ball = normal * away_mps + along_face * slide_mps;
     let roll = arriving.cross(normal).direction() * (2.5 * slide_mps / BALL.radius_m());
 
-    let elevation_rad = ball.y.atan2(ball.x.hypot(ball.z));
-    let azimuth_rad = ball.z.atan2(ball.x);
+    let elevation_rad = atan2(ball.y, hypot(ball.x, ball.z));
+    let azimuth_rad = atan2(ball.z, ball.x);
     let frame = SpinFrame::of(elevation_rad, azimuth_rad);
     let gear = gear_spin_at(away_mps, strike, head);
     let spin = Spin::from_components(
@@ -154,7 +155,7 @@ pub fn impact(delivery: &Delivery, strike: &Strike, head: &Head) -> Result<Impac
 #[must_use]
 pub fn smash_cap(spin_loft_rad: f64, head: &Head) -> f64 {
     let away = normal_speed_mps(1.0, spin_loft_rad, &Strike::default(), head);
-    away.hypot(tangential_speed_mps(1.0, spin_loft_rad, head))
+    hypot(away, tangential_speed_mps(1.0, spin_loft_rad, head))
 }
 
 /// Spin that an off-center strike adds.
@@ -189,17 +190,17 @@ fn normal_speed_mps(club_speed_mps: f64, spin_loft: f64, strike: &Strike, head: 
     let yielding = 1.0 / head.mass_kg
         + strike.toe_m * strike.toe_m / head.toe_heel_inertia_kgm2
         + strike.high_m * strike.high_m / head.high_low_inertia_kgm2;
-    (1.0 + head.restitution) * club_speed_mps * spin_loft.cos() / (1.0 + BALL.mass_kg * yielding)
+    (1.0 + head.restitution) * club_speed_mps * cos(spin_loft) / (1.0 + BALL.mass_kg * yielding)
 }
 
 fn tangential_speed_mps(club_speed_mps: f64, spin_loft: f64, head: &Head) -> f64 {
     let yielding = 1.0 + 2.0 * BALL.mass_kg / (7.0 * head.mass_kg);
-    (2.0 / 7.0) * (1.0 + head.tangential_restitution) * club_speed_mps * spin_loft.sin() / yielding
+    (2.0 / 7.0) * (1.0 + head.tangential_restitution) * club_speed_mps * sin(spin_loft) / yielding
 }
 
 fn direction(elevation_rad: f64, azimuth_rad: f64) -> Vec3 {
-    let (up, level) = elevation_rad.sin_cos();
-    let (right, ahead) = azimuth_rad.sin_cos();
+    let (up, level) = sincos(elevation_rad);
+    let (right, ahead) = sincos(azimuth_rad);
     Vec3::new(level * ahead, up, level * right)
 }
 
