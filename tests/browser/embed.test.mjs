@@ -2,35 +2,18 @@
 // hostile messages passed over, and neither side able to read the other.
 
 import assert from "node:assert/strict";
-import { createServer } from "node:http";
-import { readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
 import { browser, siteUrl } from "./harness.mjs";
+import { serveHost, site } from "./host.mjs";
 import { faults } from "./steps.mjs";
 
-const root = new URL("../../", import.meta.url);
-const site = new URL(siteUrl).origin;
-/** Exactly the directives that the README names, and Trusted Types on top. */
-const POLICY = `default-src 'none'; script-src 'self' ${site}; frame-src ${site}; connect-src 'self'; require-trusted-types-for 'script'; trusted-types 'none'`;
-
-let server;
+let host;
 let hostUrl;
 before(async () => {
-  const { link } = JSON.parse(await readFile(new URL("tests/links/sales-floor.json", root), "utf8"));
-  const files = {
-    "/": ["text/html", (await readFile(new URL("demo/host/index.html", root), "utf8")).replaceAll("https://straight-answer.example/", siteUrl).replaceAll("LINK", link)],
-    "/host.js": ["text/javascript", await readFile(new URL("demo/host/host.js", root), "utf8")],
-    "/fair-12-yards.csv": ["text/csv", await readFile(new URL("demo/fair-12-yards.csv", root), "utf8")],
-  };
-  server = createServer((request, response) => {
-    const [type, body] = files[new URL(request.url, "http://x").pathname] ?? [];
-    response.writeHead(body ? 200 : 404, { "content-type": `${type}; charset=utf-8`, "content-security-policy": POLICY }).end(body);
-  });
-  // Another host name is another origin, and in the browser another process.
-  await new Promise((listening) => server.listen(0, "127.0.0.1", listening));
-  hostUrl = `http://127.0.0.1:${server.address().port}/`;
+  host = await serveHost();
+  ({ hostUrl } = host);
 });
-after(() => server?.close());
+after(() => host?.close());
 
 async function openHost(options = {}) {
   const context = await (await browser()).newContext({ viewport: { width: 900, height: 900 }, ...options });
@@ -140,12 +123,12 @@ test("without script the plain link stands in its place; inside, everything is r
   const { page, context } = await openHost({ javaScriptEnabled: false });
   assert.equal(await page.getByRole("link", { name: "Check your own shots" }).isVisible(), true);
   await context.close();
-  const host = await openHost();
-  await headline(host.inside("by-file")).waitFor();
-  assert.match(await host.page.locator("#by-file >> iframe").getAttribute("title"), /Straight Answer/);
-  const direct = await host.context.newPage();
-  await direct.goto(`${siteUrl}embed.html?scheme=dark&accent=%23222222#${new URL(await host.page.locator("#by-link a").getAttribute("href")).hash.slice(1)}`);
+  const opened = await openHost();
+  await headline(opened.inside("by-file")).waitFor();
+  assert.match(await opened.page.locator("#by-file >> iframe").getAttribute("title"), /Straight Answer/);
+  const direct = await opened.context.newPage();
+  await direct.goto(`${siteUrl}embed.html?scheme=dark&accent=%23222222#${new URL(await opened.page.locator("#by-link a").getAttribute("href")).hash.slice(1)}`);
   await direct.locator("article.answer[aria-busy=false]").waitFor();
   assert.deepEqual((await faults(direct)).filter((fault) => !/^(page-has-heading-one|landmark)/.test(fault)), []);
-  await host.context.close();
+  await opened.context.close();
 });

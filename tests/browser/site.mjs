@@ -1,4 +1,5 @@
-// The built site under a sub-path, for running these tests without `cargo xtask test`.
+// Small static servers on this machine: the built site under a sub-path, for running these tests without
+// `cargo xtask test`, and pages made for a test beside files of the tree.
 
 import { createServer } from "node:http";
 import { readFile } from "node:fs/promises";
@@ -6,28 +7,44 @@ import { extname, join, normalize } from "node:path";
 import { fileURLToPath } from "node:url";
 
 const SUB_PATH = "/some/club/";
-const dist = fileURLToPath(new URL("../../dist/", import.meta.url));
 const types = {
   ".html": "text/html; charset=utf-8",
   ".js": "text/javascript",
   ".css": "text/css",
+  ".csv": "text/csv; charset=utf-8",
+  ".json": "application/json",
   ".svg": "image/svg+xml",
   ".wasm": "application/wasm",
 };
 
-/** Serves `dist/` on this machine only and returns the address; ends with the process. */
-export async function serveDist() {
+/**
+ * Serves a folder of the tree under `path`, and before it the texts of `made` by their paths; ends with the process.
+ *
+ * @returns {Promise<{ origin: string, close: () => Promise<void> }>} `origin` without a slash at its end
+ */
+export async function serve({ folder, path: under = "/", made = {}, headers = {}, host = "localhost" }) {
+  const root = folder && fileURLToPath(new URL(`../../${folder}/`, import.meta.url));
   const server = createServer(async (request, response) => {
     const path = decodeURIComponent(new URL(request.url, "http://localhost").pathname);
-    const inside = path.startsWith(SUB_PATH) ? normalize("/" + path.slice(SUB_PATH.length)) : null;
-    try {
-      const file = join(dist, inside === "/" ? "index.html" : inside);
-      response.writeHead(200, { "content-type": types[extname(file)] ?? "text/plain" }).end(await readFile(file));
-    } catch {
-      response.writeHead(404).end();
-    }
+    const asked = path.endsWith("/") ? `${path}index.html` : path;
+    const type = { "content-type": types[extname(asked)] ?? "text/plain" };
+    const body = made[path] ?? (root && asked.startsWith(under) && (await readFile(join(root, normalize("/" + asked.slice(under.length)))).catch(() => null)));
+    response.writeHead(body ? 200 : 404, { ...type, ...headers }).end(body || "");
   });
-  await new Promise((listening) => server.listen(0, "localhost", listening));
+  await new Promise((listening) => server.listen(0, host, listening));
   server.unref();
-  return `http://localhost:${server.address().port}${SUB_PATH}`;
+  const close = async () => {
+    server.closeAllConnections();
+    await new Promise((closed) => server.close(closed));
+  };
+  return { origin: `http://${host}:${server.address().port}`, close };
 }
+
+/** The built site at an address that can go away. */
+export async function serveSite() {
+  const { origin, close } = await serve({ folder: "dist", path: SUB_PATH });
+  return { address: origin + SUB_PATH, close };
+}
+
+/** The address of the built site, until the process ends. */
+export const serveDist = async () => (await serveSite()).address;

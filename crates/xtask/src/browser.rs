@@ -6,7 +6,7 @@ use anyhow::{Result, bail};
 use std::path::PathBuf;
 
 /// The site is tested under a path of its own, because hosts often serve it from one.
-const SUB_PATH: &str = "/some/club/";
+pub(crate) const SUB_PATH: &str = "/some/club/";
 const NAMES: [&str; 4] = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable"];
 
 /// Runs `tests/browser` through the web package's script, with the address and the browser in
@@ -17,21 +17,20 @@ pub(crate) fn test() -> Result<()> {
     run(npm(&["run", "--silent", "browser"])?.env("SITE_URL", address).env("CHROMIUM_PATH", chromium))
 }
 
+/// The Chromium of this machine, named in `CHROMIUM_PATH` or on PATH.
+pub(crate) fn found() -> Option<PathBuf> {
+    let named = std::env::var_os("CHROMIUM_PATH").map(PathBuf::from);
+    named.or_else(|| NAMES.iter().find_map(|name| find(name)))
+}
+
 /// A Chromium to run, installed with apt where there is none and this is root.
 fn chromium() -> Result<PathBuf> {
-    if let Some(named) = std::env::var_os("CHROMIUM_PATH") {
-        return Ok(named.into());
-    }
-    let found = || NAMES.iter().find_map(|name| find(name));
     if let Some(found) = found() {
         return Ok(found);
     }
-    let is_root = find("id").is_some() && output(&mut program("id", &["-u"])).is_ok_and(|id| id == "0");
-    if is_root && find("apt-get").is_some() {
+    if can_install() {
         println!("no Chromium on PATH: installing Debian's");
-        run(&mut program("apt-get", &["update", "--quiet"]))?;
-        run(program("apt-get", &["install", "--quiet", "--yes", "--no-install-recommends", "chromium"])
-            .env("DEBIAN_FRONTEND", "noninteractive"))?;
+        install(&["chromium"])?;
         if let Some(found) = found() {
             return Ok(found);
         }
@@ -41,4 +40,18 @@ fn chromium() -> Result<PathBuf> {
          {} is on PATH, or name it in CHROMIUM_PATH",
         NAMES.join(", ")
     )
+}
+
+/// Whether this is root on a machine with apt.
+pub(crate) fn can_install() -> bool {
+    let is_root = find("id").is_some() && output(&mut program("id", &["-u"])).is_ok_and(|id| id == "0");
+    is_root && find("apt-get").is_some()
+}
+
+/// Installs Debian's packages.
+pub(crate) fn install(packages: &[&str]) -> Result<()> {
+    run(&mut program("apt-get", &["update", "--quiet"]))?;
+    run(program("apt-get", &["install", "--quiet", "--yes", "--no-install-recommends"])
+        .args(packages)
+        .env("DEBIAN_FRONTEND", "noninteractive"))
 }

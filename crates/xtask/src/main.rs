@@ -8,6 +8,7 @@ mod browser;
 mod build;
 mod calibrate;
 mod demo;
+mod everywhere;
 mod serve;
 mod shell;
 mod simulate;

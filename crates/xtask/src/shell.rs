@@ -36,6 +36,19 @@ pub(crate) fn program(name: &str, arguments: &[&str]) -> Command {
     command
 }
 
+/// Node's own test runner on the test files of a folder, in the order of their names.
+pub(crate) fn node_tests(folder: &str) -> Result<Command> {
+    npm(&[])?; // for its message where Node is missing or too old
+    let mut files: Vec<String> = std::fs::read_dir(root().join(folder))?
+        .filter_map(|entry| entry.ok()?.path().to_str().map(str::to_owned))
+        .filter(|file| file.ends_with(".test.mjs"))
+        .collect();
+    files.sort();
+    let mut node = program("node", &["--test"]);
+    node.args(files);
+    Ok(node)
+}
+
 /// Runs to the end; its output goes where ours goes.
 pub(crate) fn run(command: &mut Command) -> Result<()> {
     let status = command.status().with_context(|| format!("cannot run {}", spelled(command)))?;

@@ -1,7 +1,7 @@
 //! The steps that `check` and `test` are made of, in their order; what fails does not hide the rest.
 
-use crate::shell::{cargo, npm, program, root, run};
-use crate::{audit, browser, build, sizes, tidy, types};
+use crate::shell::{cargo, node_tests, npm, program, run};
+use crate::{audit, browser, build, everywhere, sizes, tidy, types};
 use anyhow::{Result, bail};
 use std::time::Instant;
 
@@ -28,7 +28,7 @@ const fn built(step: Step) -> Step {
     Step { needs_build: true, ..step }
 }
 
-static STEPS: [Step; 15] = [
+static STEPS: [Step; 16] = [
     quick(step("format", "rustfmt has nothing to change", format)),
     quick(step("lints", "clippy without a warning, native", lints)),
     quick(step("lints-wasm", "clippy without a warning, wasm32", lints_wasm)),
@@ -40,10 +40,11 @@ static STEPS: [Step; 15] = [
     step("calibrate", "error rates, in short", || crate::calibrate::run(&["--short"])),
     quick(step("build", "the static site in dist/", build::site)),
     quick(built(step("sizes", "download budgets of the first answer", sizes::print_and_check))),
-    built(step("node", "the generated package in Node", node)),
+    built(step("node", "the generated package in Node", || run(&mut node_tests("tests/node")?))),
     built(step("typecheck", "the web side's types", || npm_script("typecheck"))),
     built(step("web", "web unit tests", || npm_script("test"))),
     built(step("browser", "journeys in a real browser", browser::test)),
+    built(step("everywhere", "journeys in Chromium, Firefox and WebKit", everywhere::test)),
 ];
 
 /// Prints what `test` runs.
@@ -136,16 +137,6 @@ fn docs() -> Result<()> {
 
 fn rust() -> Result<()> {
     run(&mut cargo(&["test", "--quiet", "--workspace", "--all-features"]))
-}
-
-fn node() -> Result<()> {
-    npm(&[])?; // for its message where Node is missing or too old
-    let mut files: Vec<String> = std::fs::read_dir(root().join("tests/node"))?
-        .filter_map(|entry| entry.ok()?.path().to_str().map(str::to_owned))
-        .filter(|file| file.ends_with(".test.mjs"))
-        .collect();
-    files.sort();
-    run(program("node", &["--test"]).args(files))
 }
 
 fn npm_script(name: &'static str) -> Result<()> {
