@@ -30,7 +30,8 @@ fn chromium() -> Result<PathBuf> {
     }
     if can_install() {
         println!("no Chromium on PATH: installing Debian's");
-        install(&["chromium"])?;
+        update()?;
+        install("chromium")?;
         if let Some(found) = found() {
             return Ok(found);
         }
@@ -48,10 +49,13 @@ pub(crate) fn can_install() -> bool {
     is_root && find("apt-get").is_some()
 }
 
-/// Installs Debian's packages.
-pub(crate) fn install(packages: &[&str]) -> Result<()> {
-    run(&mut program("apt-get", &["update", "--quiet"]))?;
-    run(program("apt-get", &["install", "--quiet", "--yes", "--no-install-recommends"])
-        .args(packages)
+/// Brings apt's list of packages up to date.
+pub(crate) fn update() -> Result<()> {
+    run(&mut program("apt-get", &["update", "--quiet"]))
+}
+
+/// Installs one of Debian's packages.
+pub(crate) fn install(package: &str) -> Result<()> {
+    run(program("apt-get", &["install", "--quiet", "--yes", "--no-install-recommends", package])
         .env("DEBIAN_FRONTEND", "noninteractive"))
 }

@@ -46,7 +46,11 @@ pub(crate) fn test() -> Result<()> {
     for kind in &KINDS {
         let lacks = kind.lacks();
         if !lacks.is_empty() {
-            println!("not in {}: it needs Debian's {} (`apt install` them)", kind.name, lacks.join(", "));
+            println!(
+                "not in {}: install what is missing (Debian: `apt install {}`)",
+                kind.name,
+                lacks.join(" ")
+            );
         } else if kind.name == "Firefox" && !geckodriver() {
             println!("not in Firefox: it needs geckodriver on PATH (`cargo install geckodriver`)");
         } else {
@@ -73,9 +77,13 @@ fn install_what_lacks() {
         return;
     }
     println!("installing Debian's {}", lacks.join(", "));
+    if let Err(error) = browser::update() {
+        println!("apt cannot be asked: {error:#}");
+        return;
+    }
     // One by one, so that one that this Debian does not have leaves the others.
     for package in lacks {
-        if let Err(error) = browser::install(&[package]) {
+        if let Err(error) = browser::install(package) {
             println!("could not install {package}: {error:#}");
         }
     }
