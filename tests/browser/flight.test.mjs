@@ -136,12 +136,12 @@ for (const [screen, viewport] of [["a phone", phone], ["a desk", desk]]) {
     const { page, context, watched } = await openPart("potential", { viewport });
     const map = page.locator("svg.carry-map");
     const alternative = await map.getAttribute("aria-label");
-    assert.match(alternative, /A map of carry at 15\d\.\d mph.*Own driver: Carries 252 yd/);
+    assert.match(alternative, /A map of carry at 15\d\.\d mph.*Own driver: Carries 260 yd/);
     assert.ok((await map.locator(".area").count()) >= 4, "lines of equal carry");
     assert.equal(await map.locator(".mark").count(), 61, "every shot, and the average");
     await page.locator("#potential .segment", { hasText: "Your best third" }).click();
     await page.waitForFunction((old) => document.querySelector("svg.carry-map").getAttribute("aria-label") !== old, alternative);
-    assert.match(await map.getAttribute("aria-label"), /at 163\.5 mph.*Your best third/);
+    assert.match(await map.getAttribute("aria-label"), /at 166\.2 mph.*Your best third/);
     assert.match(await page.locator("#potential").innerText(), /Ask a coach/);
     assert.equal(await overflows(page), false);
     assertQuiet(watched);

@@ -11,7 +11,7 @@ test("the sales floor is told that its order can turn the answer around", async 
   const warning = await page.locator(".overlay", { hasText: "mixed up" }).innerText();
   assert.match(warning, /could move carry by about 6\syd/, "what the order may have done");
   const averages = await page.locator(".every-shot .legend").innerText();
-  assert.match(averages, /Own driver\s+average 242\syd\s+New driver\s+average 254\syd/, "the plain averages that it replaces");
+  assert.match(averages, /Own driver\s+average 250\syd\s+New driver\s+average 258\syd/, "the plain averages that it replaces");
   const panel = page.locator("details.trust");
   assert.match(await panel.locator("summary").innerText(), /^\d+\sserious/);
   await panel.locator("summary").click();

@@ -69,7 +69,7 @@ everywhere("what the ball speed could carry is said in words, and follows the ch
   await page.locator("#potential .said").waitFor();
   const map = page.locator("svg.carry-map");
   const alternative = await map.getAttribute("aria-label");
-  assert.match(alternative, /A map of carry at 15\d\.\d mph.*Own driver: Carries 252 yd/);
+  assert.match(alternative, /A map of carry at 15\d\.\d mph.*Own driver: Carries 260 yd/);
   assert.ok((await map.locator(".area").count()) >= 4, "lines of equal carry");
   await page.locator("#potential .segment", { hasText: "Your best third" }).click();
   await page.waitForFunction((old) => document.querySelector("svg.carry-map").getAttribute("aria-label") !== old, alternative);

@@ -23,7 +23,7 @@ fn piece() -> impl Strategy<Value = String> {
         4 => prop::sample::select(vec![
             "Build", "Club", "Carry", "Carry (m)", "Offline", "Ball speed", "Spin rpm", "Shot", "Round", "Time",
             "Average", "Std Dev", "Min", "Shots", "n", "A", "B", "Driver A", "Driver B", "12 L", "R3", "250 yd",
-            "25O", "-", "n/a", "14:03", "2,480", "1.234,5", "251 ± 8", "|---|", "<table>", "<tr>", "<td>", "</td>",
+            "25O", "-", "-0.0", "0 L", "n/a", "14:03", "2,480", "1.234,5", "251 ± 8", "|---|", "<table>", "<tr>", "<td>", "</td>",
             "{\"a\":1}", "[", "]", "}", "\"", "'", "=1", "best 5", "yd", "m/s", "°", "\u{2212}4", "Left out", "Head", "Shaft",
         ]).prop_map(str::to_owned),
         1 => characters(12),
@@ -110,6 +110,8 @@ fn check(text: &str, result: &ReadResult) -> Result<(), TestCaseError> {
         prop_assert!(shot.build < session.builds.len());
         prop_assert_eq!(shot.values.len(), session.measures.len());
         prop_assert!(shot.values.iter().flatten().all(|v| v.is_finite()));
+        let of_nothing = |v: &f64| *v == 0.0 && v.is_sign_negative();
+        prop_assert!(!shot.values.iter().flatten().any(of_nothing), "a link does not carry the sign of zero");
         prop_assert!(shot.values.iter().any(Option::is_some), "a shot without a value in {:?}", text);
     }
     let ids: BTreeSet<&MeasureId> = session.measures.iter().collect();

@@ -105,6 +105,10 @@ impl Speech<'_> {
             |chance| format!("About {} ({}). {counted}", of_100(chance.value), self.reach(&chance)),
         );
         let best = build.best.map_or_else(String::new, |best| {
+            // The chance at the best aim is what is left of it in shots that did not choose the aim.
+            if build.as_aimed.is_some_and(|as_aimed| as_aimed.value >= best.chance.value) {
+                return "No other aim did better than that of the day.".to_owned();
+            }
             let subject = Subject::of(&"offline".into(), self.session);
             let aim = if subject.prints_as_zero(best.aim) {
                 "at the middle".to_owned()

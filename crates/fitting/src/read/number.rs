@@ -288,7 +288,8 @@ impl<'a> Figure<'a> {
             (None, false) => value,
         };
         let decimals = if exponent.is_empty() { u32::try_from(fraction.len()).unwrap_or(0) } else { 9 };
-        Some(Value { value: signed, decimals })
+        // "-0.0" is zero: a link does not carry the sign of nothing.
+        Some(Value { value: signed + 0.0, decimals })
     }
 
     /// Whether the figure is a whole number without sign, side or unit.

@@ -7,6 +7,7 @@
 //! A session depends on its seed and its number alone, so that sessions can be made on many threads in
 //! any order and stay the same.
 
+pub(crate) mod flown;
 #[cfg(test)]
 mod luck;
 pub(crate) mod model;
