@@ -19,8 +19,8 @@ pub(crate) const REFERENCE_DENSITY_KGPM3: f64 = 1.225;
 pub trait Aerodynamics {
     /// Drag coefficient at a spin ratio.
     fn drag(&self, spin_ratio: f64) -> f64;
-    /// Lift coefficient at a spin ratio.
-    fn lift(&self, spin_ratio: f64) -> f64;
+    /// CL/S: lift coefficient by spin ratio; finite at zero, where nothing is lifted.
+    fn lift_per_spin_ratio(&self, spin_ratio: f64) -> f64;
     /// KW in dω/dt = −KW (ρ/1.225) V ω/r.
     fn spin_decay(&self) -> f64;
 }
@@ -47,8 +47,8 @@ impl Aerodynamics for Calibrated {
     }
 
     /// CL = 0.540 S/√(S + 0.010)
-    fn lift(&self, spin_ratio: f64) -> f64 {
-        self.lift_multiplier * 0.540 * spin_ratio / (spin_ratio + 0.010).sqrt()
+    fn lift_per_spin_ratio(&self, spin_ratio: f64) -> f64 {
+        self.lift_multiplier * 0.540 / (spin_ratio + 0.010).sqrt()
     }
 
     /// KW = 2.0e-5. Source: Smits & Smith 1994 (from memory), cross-checked with an extract that
@@ -73,8 +73,8 @@ impl Aerodynamics for Constant {
     fn drag(&self, _spin_ratio: f64) -> f64 {
         self.drag
     }
-    fn lift(&self, _spin_ratio: f64) -> f64 {
-        self.lift
+    fn lift_per_spin_ratio(&self, spin_ratio: f64) -> f64 {
+        if spin_ratio > 0.0 { self.lift / spin_ratio } else { 0.0 }
     }
     fn spin_decay(&self) -> f64 {
         self.spin_decay

@@ -82,8 +82,8 @@ pub(crate) fn density_and_mass_cancel() {
         fn drag(&self, spin_ratio: f64) -> f64 {
             Calibrated::STANDARD.drag(spin_ratio)
         }
-        fn lift(&self, spin_ratio: f64) -> f64 {
-            Calibrated::STANDARD.lift(spin_ratio)
+        fn lift_per_spin_ratio(&self, spin_ratio: f64) -> f64 {
+            Calibrated::STANDARD.lift_per_spin_ratio(spin_ratio)
         }
         fn spin_decay(&self) -> f64 {
             0.0

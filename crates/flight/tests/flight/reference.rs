@@ -119,7 +119,7 @@ fn closed_form(id: &str, case: &Value) {
         }
         "coeff-S0.08" | "coeff-S0.3" => expect(case, |key| match key {
             "cd" => Calibrated::STANDARD.drag(input("S")),
-            _ => Calibrated::STANDARD.lift(input("S")),
+            _ => input("S") * Calibrated::STANDARD.lift_per_spin_ratio(input("S")),
         }),
         "axis-2600-400" => {
             let spin = Spin::from_components(input("back_rpm") * RPM, input("side_rpm") * RPM);
