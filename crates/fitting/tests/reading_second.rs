@@ -33,6 +33,7 @@ fn the_words_for_it_are_known() {
         "Phase",
         "Tee height",
         "Day",
+        "When",
         "CONDITION (lesson)",
     ];
     for heading in headings {

@@ -19,7 +19,8 @@ use crate::session::{MOST_SECOND, SecondFactor, Session};
 /// Headings that say so, written without blanks and signs.
 const WORDS: &str = "condition conditions phase period stage half part lesson coaching tip hint drill swing swingchange \
                      swingthought change changed beforeafter beforeorafter beforeandafter prepost ball balls balltype \
-                     golfball ballmodel tee teeheight teetype mat surface lie day session treatment warmup fatigue";
+                     golfball ballmodel tee teeheight teetype mat surface lie day session when treatment warmup \
+                     fatigue";
 
 /// Values that come first, whichever the file names first.
 const FIRST: &str = "before pre without no none off old usual normal false 0";
