@@ -58,6 +58,18 @@ test("a margin moved before the answer was seen is no change of mind; after it, 
   await context.close();
 });
 
+test("the way to the answer is shown above it only, also to who leaps over it", async () => {
+  const { page, context } = await open();
+  await paste(page, await demo("fair-12-yards"));
+  const link = page.getByRole("link", { name: "See the answer" });
+  await link.waitFor();
+  await page.evaluate(() => scrollTo({ top: document.documentElement.scrollHeight, behavior: "instant" }));
+  await link.waitFor({ state: "detached" });
+  await page.evaluate(() => scrollTo({ top: 0, behavior: "instant" }));
+  await link.waitFor();
+  await context.close();
+});
+
 test("each example opens by its address and answers", async () => {
   const expected = { fair: /same|cannot_tell/, twelve: /^different$/, floor: /^cannot_tell$/ };
   for (const [id, kind] of Object.entries(expected)) {

@@ -28,7 +28,7 @@ export class StraightAnswerPage extends LitElement {
   #state: State = start;
   /** Where to go once the answer stands: an example opened by its address shows the answer first. */
   #goTo: "answer" | "shots" | "sent" | null = null;
-  #watch: IntersectionObserver | null = null;
+  #watches: IntersectionObserver[] | null = null;
   #watched: Element | null = null;
 
   readonly #actions: Actions = {
@@ -293,14 +293,26 @@ export class StraightAnswerPage extends LitElement {
   #watchTheAnswer(): void {
     const headline = this.querySelector("#answer-headline");
     if (headline === this.#watched) return;
-    this.#watch ??= new IntersectionObserver((entries) => {
-      const entry = entries.at(-1);
-      if (entry) this.#dispatch({ type: "answer_is", place: place(entry) });
-    }, { threshold: [0, SEEN] });
-    this.#watch.disconnect();
+    this.#watches ??= [
+      watching("0px", (entry) => this.#dispatch({ type: "answer_is", place: place(entry) })),
+      // A leap over the answer passes no threshold of the screen, but that of all that lies above its end.
+      watching("100000px 0px 0px", (entry) => {
+        if (entry.boundingClientRect.bottom <= 0) this.#dispatch({ type: "answer_is", place: "above" });
+      }),
+    ];
     this.#watched = headline;
-    if (headline) this.#watch.observe(headline);
+    for (const watch of this.#watches) {
+      watch.disconnect();
+      if (headline) watch.observe(headline);
+    }
   }
+}
+
+function watching(rootMargin: string, tell: (entry: IntersectionObserverEntry) => void): IntersectionObserver {
+  return new IntersectionObserver((entries) => {
+    const entry = entries.at(-1);
+    if (entry) tell(entry);
+  }, { rootMargin, threshold: [0, SEEN] });
 }
 
 function place({ intersectionRatio, boundingClientRect }: IntersectionObserverEntry): AnswerPlace {
