@@ -296,8 +296,9 @@ export class StraightAnswerPage extends LitElement {
     this.#watches ??= [
       watching("0px", (entry) => this.#dispatch({ type: "answer_is", place: place(entry) })),
       // A leap over the answer passes no threshold of the screen, but that of all that lies above its end.
-      watching("100000px 0px 0px", (entry) => {
-        if (entry.boundingClientRect.bottom <= 0) this.#dispatch({ type: "answer_is", place: "above" });
+      watching("100000px 0px 0px", ({ isIntersecting, boundingClientRect }) => {
+        if (!isIntersecting) this.#dispatch({ type: "answer_is", place: "below" });
+        else if (boundingClientRect.bottom <= 0) this.#dispatch({ type: "answer_is", place: "above" });
       }),
     ];
     this.#watched = headline;
