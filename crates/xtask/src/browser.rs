@@ -17,6 +17,11 @@ pub(crate) fn test() -> Result<()> {
     run(npm(&["run", "--silent", "browser"])?.env("SITE_URL", address).env("CHROMIUM_PATH", chromium))
 }
 
+/// Photographs the README's screens of what is built.
+pub(crate) fn picture() -> Result<()> {
+    run(program("node", &["tests/browser/picture.mjs"]).env("CHROMIUM_PATH", chromium()?))
+}
+
 /// The Chromium of this machine, named in `CHROMIUM_PATH` or on PATH.
 pub(crate) fn found() -> Option<PathBuf> {
     let named = std::env::var_os("CHROMIUM_PATH").map(PathBuf::from);

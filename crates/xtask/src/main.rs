@@ -29,6 +29,7 @@ cargo xtask COMMAND
   check              the steps that need no test run: format, lints, types, tidy, build, sizes
   types              rewrite crates/wasm/types.d.ts from the Rust structs, and the report's JSON Schema from it
   bench              time check and read in wasm and natively
+  picture            photograph the README's three screens of the site that was built, into demo/picture.png
   demo               write the invented sessions in demo/ anew, from their seeds
   simulate [...]     moments of many invented sessions (--level none|mild|typical|strong,
                      --order reversed|fixed|drawn|blocked, --builds, --each, --sessions, --seed)
@@ -67,6 +68,7 @@ fn command(words: &[&str]) -> Result<()> {
         ["check"] => steps::check(),
         ["types"] => types::write(),
         ["bench"] => bench::print(),
+        ["picture"] => browser::picture(),
         ["demo"] => demo::write(),
         ["simulate", options @ ..] => simulate::report::print(options),
         ["calibrate", options @ ..] => calibrate::run(options),
