@@ -13,11 +13,14 @@ fn folder(name: &str) -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("../..").join(name)
 }
 
+/// Every text of a folder; what says of itself that it is something else is left.
 fn texts(name: &str) -> Vec<(String, String)> {
     let mut texts: Vec<(String, String)> = std::fs::read_dir(folder(name))
         .expect("the folder is there")
         .map(|entry| entry.expect("an entry").path())
-        .filter(|path| path.extension().is_some_and(|ending| ending != "json" && ending != "md"))
+        .filter(|path| {
+            path.extension().is_some_and(|ending| !["json", "md", "png"].iter().any(|other| ending == *other))
+        })
         .filter(|path| path.is_file())
         .map(|path| {
             let bytes = std::fs::read(&path).expect("the file can be read");
