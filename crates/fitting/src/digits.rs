@@ -27,6 +27,12 @@ pub(crate) fn rounded(size: f64, decimals: usize) -> String {
     text
 }
 
+/// 10 to the power of so many digits (at most nine): an exact number.
+pub(crate) fn power_of_ten(digits: usize) -> f64 {
+    const POWERS: [f64; MOST_DECIMALS + 1] = [1e0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9];
+    POWERS[digits.min(MOST_DECIMALS)]
+}
+
 /// The size in units of the last digit kept: mantissa × 10^decimals × 2^exponent, halves up.
 fn units(size: f64, decimals: u32) -> u64 {
     let bits = size.to_bits();

@@ -45,7 +45,7 @@ pub(crate) fn honest_lead(judgments: &[Judgment], headline: &Judgment) -> Option
     }
     let shot_sd = headline.comparison()?.shot_sd;
     let variance_of_mean =
-        groups.iter().map(|g| shot_sd.powi(2) / g.n.max(1) as f64).sum::<f64>() / groups.len() as f64;
+        groups.iter().map(|g| shot_sd * shot_sd / g.n.max(1) as f64).sum::<f64>() / groups.len() as f64;
     let means: Vec<f64> = groups.iter().map(|g| g.mean).collect();
     let prior = usual_spread_of_builds(&headline.measure, shot_sd);
     let shrinkage = stats::shrinkage(&means, variance_of_mean, prior)?;

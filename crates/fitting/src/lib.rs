@@ -7,6 +7,8 @@
 //! Knows no clocks, no random devices and no browser. The difference is always
 //! *candidate − baseline*, in canonical units (yd, mph, rpm, deg, s, mm, right positive).
 
+#![warn(clippy::disallowed_methods)]
+
 pub mod analysis;
 pub mod cause;
 pub mod check;

@@ -145,7 +145,7 @@ pub fn decide(different: &Range, equivalence: &Range, margin: Option<f64>) -> De
 #[must_use]
 pub fn decide_ratio(different: &Range, equivalence: &Range, margin: Option<f64>) -> Decision {
     let log = |range: &Range| Range { low: ln(range.low), high: ln(range.high), ..*range };
-    decide(&log(different), &log(equivalence), margin.map(f64::ln))
+    decide(&log(different), &log(equivalence), margin.map(ln))
 }
 
 #[cfg(test)]

@@ -23,6 +23,8 @@
 //! # Ok::<(), flight::LaunchError>(())
 //! ```
 
+#![warn(clippy::disallowed_methods)]
+
 mod aerodynamics;
 mod air;
 mod conditions;

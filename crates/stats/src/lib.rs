@@ -28,6 +28,8 @@
 //! # Ok::<(), Box<dyn std::error::Error>>(())
 //! ```
 
+#![warn(clippy::disallowed_methods)]
+
 pub mod distributions;
 
 mod all_pairs;

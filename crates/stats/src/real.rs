@@ -1,7 +1,7 @@
 //! Elementary functions that give the same bits in every browser, in Node and natively.
 //!
 //! Those of the standard library are the platform's own and differ in the last bit; a verdict must not depend on
-//! where it was computed. `clippy.toml` beside this crate forbids the others. Sums, products, quotients and
+//! where it was computed. The workspace's `clippy.toml` forbids the others. Sums, products, quotients and
 //! square roots are exact to half a bit everywhere and need no substitute.
 
 pub(crate) use libm::{asin, atan2, atanh, cbrt, exp, hypot, pow, sincos, tanh};

@@ -107,7 +107,7 @@ fn with_assumed_spread(
     let assumed = largest_usual_sd(baseline.measure).ok_or(Why::SpreadMissing)?;
     let sd = |given: Option<f64>| given.map_or(assumed, |sd| sd.max(assumed));
     let (base_sd, cand_sd) = (sd(baseline.sd), sd(candidate.sd));
-    let se = (base_sd.powi(2) / n.baseline as f64 + cand_sd.powi(2) / n.candidate as f64).sqrt();
+    let se = (base_sd * base_sd / n.baseline as f64 + cand_sd * cand_sd / n.candidate as f64).sqrt();
     let size = base_mean.abs().max(cand_mean.abs());
     let difference =
         TDifference::new(cand_mean - base_mean, se, KNOWN_SD_DF, size).map_err(|_| Why::NoScatter)?;

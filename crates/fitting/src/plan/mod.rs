@@ -27,6 +27,7 @@ use crate::check::Refusal;
 use crate::measure::MeasureId;
 use crate::question::{Goal, Question};
 use chance::Chances;
+use libm::pow;
 use request::{Settled, settle};
 use serde::Serialize;
 
@@ -159,7 +160,11 @@ pub fn plan(request: &PlanRequest) -> Result<Plan, Refusal> {
 
 /// The margin so many times over; a ratio to that power.
 fn times(settled: &Settled, n: i32) -> f64 {
-    if settled.goal == Goal::Tighter { settled.margin.powi(n) } else { settled.margin * f64::from(n) }
+    if settled.goal == Goal::Tighter {
+        pow(settled.margin, f64::from(n))
+    } else {
+        settled.margin * f64::from(n)
+    }
 }
 
 fn turns(settled: &Settled) -> Vec<Turn> {

@@ -221,7 +221,7 @@ fn sample(values: &mut [f64]) -> Sample {
     #[expect(clippy::cast_precision_loss, reason = "far fewer shots than 2^52")]
     let n = values.len() as f64;
     let mean = values.iter().sum::<f64>() / n;
-    let squares = values.iter().map(|v| (v - mean).powi(2)).sum::<f64>();
+    let squares = values.iter().map(|v| (v - mean) * (v - mean)).sum::<f64>();
     let middle = values.len() / 2;
     let at = |at: usize| values.get(at).copied().unwrap_or(mean);
     let median = if values.len().is_multiple_of(2) {

@@ -5,6 +5,7 @@ use super::number::{Cell, Figure, Value, scan, with_letters_read};
 use super::remarks::ProblemKind;
 use super::shots::Ctx;
 use super::talk::place;
+use crate::digits::power_of_ten;
 use crate::measure;
 
 /// A value in the canonical unit with the step it was written in; `Err` when a problem was noted.
@@ -77,7 +78,7 @@ fn shown(value: Value, column: &Column<'_>) -> String {
 
 fn canonical(figure: &Figure<'_>, column: &Column<'_>) -> Option<(f64, f64)> {
     let value = figure.value(column.mark)?;
-    let step = 10_f64.powi(-i32::try_from(value.decimals.min(9)).unwrap_or(0));
+    let step = 1.0 / power_of_ten(usize::try_from(value.decimals).unwrap_or(0));
     let Some(known) = column.measure().and_then(measure::known) else { return Some((value.value, step)) };
     let Some(unit) = figure.unit.or(column.unit) else { return Some((value.value, step)) };
     let converted = unit.convert(value.value, known.unit).filter(|v| v.is_finite())?;

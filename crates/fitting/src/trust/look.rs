@@ -3,6 +3,7 @@
 use super::Seen;
 use crate::analysis::allowance::{per_yard_of_carry, warm_up_deficit_yd};
 use crate::analysis::{Rule, ShotTable, levels};
+use crate::digits::power_of_ten;
 use crate::few;
 use crate::measure::{self, MeasureId};
 use crate::question::Question;
@@ -175,7 +176,7 @@ fn summaries_that_disagree(session: &Session, baseline: usize, candidate: usize)
                 continue;
             }
             // Printed averages and printed shots are both rounded: half a unit of the last digit each.
-            let digit = 10_f64.powi(-measure::known(id).map_or(2, |m| i32::from(m.decimals)));
+            let digit = 1.0 / power_of_ten(measure::known(id).map_or(2, |m| usize::from(m.decimals)));
             let of_shots = mean(&values);
             if (printed - of_shots).abs() > digit {
                 seen.push(Seen::SummaryDisagrees {

@@ -1,6 +1,7 @@
 //! Numbers as a golfer reads them: rounded to what the measure deserves, never so far that they
 //! contradict the decision they explain.
 
+use crate::digits::power_of_ten;
 use crate::measure::{self, MeasureId, Unit};
 use crate::session::Session;
 use libm::log as ln;
@@ -65,7 +66,7 @@ impl Subject {
     /// A size that somebody chose, with just the digits it has: `5 yd`, `1.5 mph`.
     pub(crate) fn chosen(&self, x: f64) -> String {
         let exact = |d: &usize| {
-            let scale = 10_f64.powi(i32::try_from(*d).unwrap_or(0));
+            let scale = power_of_ten(*d);
             ((x * scale).round() - x * scale).abs() < 1e-6
         };
         let decimals = (0..4).find(exact).unwrap_or(4);
@@ -77,7 +78,7 @@ impl Subject {
     pub(crate) fn span(&self, a: f64, b: f64, margin: Option<f64>) -> String {
         let (small, large) = if a.abs() <= b.abs() { (a.abs(), b.abs()) } else { (b.abs(), a.abs()) };
         let on_its_side = |d: &usize| {
-            let scale = 10_f64.powi(i32::try_from(*d).unwrap_or(0));
+            let scale = power_of_ten(*d);
             let printed = (small * scale).round() / scale;
             margin.is_none_or(|m| (printed < m) == (small < m))
         };
@@ -90,7 +91,7 @@ impl Subject {
     /// would otherwise reach the limit.
     pub(crate) fn at_most(&self, x: f64, limit: f64) -> String {
         let up = |decimals: usize| {
-            let scale = 10_f64.powi(i32::try_from(decimals).unwrap_or(0));
+            let scale = power_of_ten(decimals);
             (x.abs() * scale).ceil() / scale
         };
         let decimals =
@@ -106,7 +107,7 @@ impl Subject {
     /// Enough digits that a size that is not zero does not print as zero.
     fn decimals_for(&self, x: f64) -> usize {
         let x = x.abs();
-        let printed_as_zero = |d: usize| x * 10_f64.powi(i32::try_from(d).unwrap_or(0)) < 0.5;
+        let printed_as_zero = |d: usize| x * power_of_ten(d) < 0.5;
         if x < 1e-9 {
             return self.decimals;
         }
