@@ -162,7 +162,7 @@ fn pair(
     let margin = judge::margin(question, &question.measure);
     let decision = combined.as_ref().map(|c| decide(&c.different, &c.same, margin));
     let (headline, detail) =
-        words(first, question, candidate, combined.as_ref(), decision.as_ref(), effects.len());
+        words(first, question, candidate, combined.as_ref(), decision.as_ref(), margin, effects.len());
     TogetherPair { candidate, days, combined, decision, headline, detail }
 }
 
@@ -202,6 +202,9 @@ fn own_answer(
     Some((report.answer, SessionEffect { effect: careful.diff(), variance: error * error }))
 }
 
+/// An interval of two days that reaches over so many margins says 'anything' better than its ends do.
+const WIDE_OPEN: f64 = 10.0;
+
 /// Names that differ by capitals or blanks only are one build.
 fn key(name: &str) -> String {
     name.split_whitespace().collect::<Vec<_>>().join(" ").to_lowercase()
@@ -213,6 +216,7 @@ fn words(
     candidate: usize,
     combined: Option<&CombinedDays>,
     decision: Option<&Decision>,
+    margin: Option<f64>,
     days: usize,
 ) -> (String, String) {
     let subject = Subject::of(&question.measure, first);
@@ -229,6 +233,8 @@ fn words(
     };
     let span = format!("between {} and {}", signed(combined.different.low), signed(combined.different.high));
     let days = combined.days;
+    let reach = combined.different.high.max(-combined.different.low);
+    let wide_open = days < 3 && margin.is_some_and(|margin| reach > WIDE_OPEN * margin);
     let headline = match decision.kind {
         DecisionKind::Different => {
             let verb =
@@ -236,6 +242,10 @@ fn words(
             format!("Over {days} days {name} {verb}: {span}.")
         }
         DecisionKind::Same => format!("Over {days} days they are the same for your purpose: {span}."),
+        DecisionKind::CannotTell | DecisionKind::CannotAnswer if wide_open => format!(
+            "{days} days are too few to settle it together: {} on average, and nearly anything is still possible.",
+            signed(combined.value)
+        ),
         DecisionKind::CannotTell | DecisionKind::CannotAnswer if days < 3 => {
             format!("{days} days are too few to settle it together: {span}.")
         }
@@ -248,13 +258,20 @@ fn words(
     } else {
         format!("From day to day the true difference moves by about {}.", subject.amount(combined.between))
     };
-    let few = if days < 3 {
+    let few = if wide_open {
+        format!(
+            " Two days cannot show by how much days differ. In figures that is {span}: more than any club does. Each \
+             day's own answer stands below; a third day narrows this most."
+        )
+    } else if days < 3 {
         " Two days cannot show by how much days differ, so the interval allows for a lot. Each day's own answer stands \
          below; a third day narrows this most."
+            .to_owned()
     } else if days < 4 {
         " Few days say little about how much days differ, so the interval is wide; another day narrows it most."
+            .to_owned()
     } else {
-        ""
+        String::new()
     };
     (headline, format!("{differ}{few}"))
 }

@@ -243,6 +243,13 @@ fn two_days_that_agree_are_still_only_two_days() {
         two.headline
     );
     assert!(two.detail.contains("Two days cannot show by how much days differ"), "{}", two.detail);
+    let apart = days(vec![retest(-20.0, 6.0), retest(24.0, 6.0)], question("carry"));
+    assert!(
+        apart.headline.ends_with("on average, and nearly anything is still possible."),
+        "{}",
+        apart.headline
+    );
+    assert!(apart.detail.contains("In figures that is between "), "{}", apart.detail);
     assert!(!five.headline.contains("too few") && !five.detail.contains("Two days"), "{}", five.headline);
     assert!(
         together(&TogetherRequest { sessions: vec![retest(1.0, 1.0)], question: question("carry") }).is_err()
