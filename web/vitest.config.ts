@@ -1,4 +1,4 @@
-/** Unit tests run in plain Node: what they test is pure. */
+/** Unit tests run in plain Node: what they test is pure. They speak English, as the page does at first. */
 import { defineConfig } from "vitest/config";
 
-export default defineConfig({ test: { include: ["test/**/*.test.ts"], environment: "node" } });
+export default defineConfig({ test: { include: ["test/**/*.test.ts"], environment: "node", setupFiles: ["test/english.ts"] } });

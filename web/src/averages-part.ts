@@ -4,6 +4,7 @@ import { emptyAverages, faults, writtenAverages, type Averages, type Fault } fro
 import type { ReadResult } from "./engine.js";
 import { EntryElement } from "./entry-element.js";
 import { averagesView } from "./views/averages.js";
+import { say } from "./text/say.js";
 
 export class StraightAnswerAverages extends EntryElement<Averages> {
   #faults: readonly Fault[] = [];
@@ -50,10 +51,10 @@ export class StraightAnswerAverages extends EntryElement<Averages> {
     this.typed();
     const { text, hints, clubs } = this.write(this.now);
     if (clubs.length === 0) {
-      this.#said = "Enter an average first.";
+      this.#said = say("averages-empty");
       this.requestUpdate();
       return;
     }
-    this.done({ source: { kind: "averages", name: "Averages entered", text, draft: this.now }, hints });
+    this.done({ source: { kind: "averages", name: say("averages-source"), text, draft: this.now }, hints });
   }
 }

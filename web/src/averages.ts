@@ -1,6 +1,7 @@
 /** What is entered into the form of averages, as a text for the reader: one line for each club. Pure; no number is understood here. */
 import type { Hints, Measure, ReadResult, Role } from "./engine.js";
 import { keyed, namesFor, textOf } from "./grid.js";
+import { say } from "./text/say.js";
 
 /** Which shots the averages stand for. */
 export type Meant = "all" | "best" | "good";
@@ -58,7 +59,7 @@ export function withValue(form: Averages, club: number, column: string, patch: P
 
 export const withMoreClubs = (form: Averages): Averages => ({
   ...form,
-  clubs: [...form.clubs, emptyClub(`Club ${form.clubs.length + 1}`)],
+  clubs: [...form.clubs, emptyClub(say("entry-club", { number: form.clubs.length + 1 }))],
 });
 
 const isFilled = ({ values }: AveragesOfClub, columns: readonly string[]): boolean =>
@@ -76,17 +77,17 @@ export function writtenAverages({ clubs, columns, units }: Averages, measures: r
   const unitOf = (column: string) => units[column] ?? measures.find(({ id }) => id === column)?.unit ?? "";
   const headings = columns.flatMap((column) => {
     const name = measures.find(({ id }) => id === column)?.name ?? column;
-    return [`${name} average`, `${name} SD`].map((heading) => (unitOf(column) ? `${heading} (${unitOf(column)})` : heading));
+    return [say("heading-average", { measure: name }), say("heading-deviation", { measure: name })].map((heading) => (unitOf(column) ? `${heading} (${unitOf(column)})` : heading));
   });
   const lines = filled.map((at) => {
     const { name, shots, of, values } = clubs[at]!;
     const cells = columns.flatMap((column) => [values[column]?.average ?? "", values[column]?.deviation ?? ""]);
-    return [name.trim() || `Club ${at + 1}`, shots, MEANT[of], ...cells];
+    return [name.trim() || say("entry-club", { number: at + 1 }), shots, MEANT[of], ...cells];
   });
   const roles: Role[] = ["build", "count", "ignored", ...columns.flatMap((measure): Role[] => [{ measure }, { deviation: measure }])];
   const inUnits = columns.flatMap((column, at) => (units[column] ? [[3 + 2 * at, units[column]], [4 + 2 * at, units[column]]] : []));
   return {
-    text: textOf([["Club", "Shots", "Of which", ...headings], ...lines]),
+    text: textOf([[say("role-build"), say("heading-shots"), say("heading-of-which"), ...headings], ...lines]),
     hints: {
       delimiter: "tab",
       layout: "averages",
@@ -104,14 +105,16 @@ export function faults(result: ReadResult, written: WrittenAverages, form: Avera
     const club = written.clubs[place.line - 2];
     const nameOf = (id: string) => measures.find((one) => one.id === id)?.name ?? id;
     const starts = (beginning: string) => place.column?.startsWith(beginning) ?? false;
-    const column = form.columns.find((id) => starts(`${nameOf(id)} average`) || starts(`${nameOf(id)} SD`)) ?? null;
-    const part = column !== null && starts(`${nameOf(column)} SD`) ? ("deviation" as const) : ("average" as const);
+    const isAverage = (id: string) => starts(say("heading-average", { measure: nameOf(id) }));
+    const isDeviation = (id: string) => starts(say("heading-deviation", { measure: nameOf(id) }));
+    const column = form.columns.find((id) => isAverage(id) || isDeviation(id)) ?? null;
+    const part = column !== null && isDeviation(column) ? ("deviation" as const) : ("average" as const);
     return club === undefined ? [] : [{ club, column, part, message }];
   });
   const counts = result.session.summaries.flatMap(({ n, line }) => {
     const club = line === null ? undefined : written.clubs[line - 2];
     const isTyped = club !== undefined && form.clubs[club]!.shots.trim() !== "";
-    return isTyped && n === null ? [{ club, column: null, part: "average" as const, message: "This is no number of shots." }] : [];
+    return isTyped && n === null ? [{ club, column: null, part: "average" as const, message: say("averages-no-count") }] : [];
   });
   return [...said, ...counts];
 }

@@ -4,7 +4,11 @@ import "./styles/cause.css";
 import type { TemplateResult } from "lit";
 import type { Cause, Flights } from "./flights.js";
 import { OpenedPart } from "./opened-part.js";
+import english from "./text/en/flight.ftl?raw";
+import { learn } from "./text/say.js";
 import { causeView } from "./views/cause.js";
+
+learn(english);
 
 export class StraightAnswerCause extends OpenedPart<Cause> {
   protected override ask(from: Flights): Promise<Cause> {

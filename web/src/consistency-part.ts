@@ -3,7 +3,11 @@ import "./styles/flight.css";
 import type { TemplateResult } from "lit";
 import type { Consistency, Flights } from "./flights.js";
 import { OpenedPart } from "./opened-part.js";
+import english from "./text/en/flight.ftl?raw";
+import { learn } from "./text/say.js";
 import { consistencyView } from "./views/consistency.js";
+
+learn(english);
 
 export class StraightAnswerConsistency extends OpenedPart<Consistency> {
   protected override ask(from: Flights): Promise<Consistency> {

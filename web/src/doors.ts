@@ -4,10 +4,12 @@
  */
 import { isPlanLink, isUnderWay } from "./fair/mark.js";
 import type { HandOver } from "./hand-over.js";
+import { say } from "./text/say.js";
+import { withTexts } from "./text/spoken.js";
 
 const LOADERS: Record<string, () => Promise<unknown>> = {
-  fair: () => import("./fair/part.js"),
-  claim: () => import("./claim/part.js"),
+  fair: () => withTexts(["fair", "flight"], () => import("./fair/part.js")),
+  claim: () => withTexts(["claim", "flight"], () => import("./claim/part.js")),
 };
 
 export function hangDoors(page: HandOver): void {
@@ -20,7 +22,7 @@ export function hangDoors(page: HandOver): void {
       if (!door.open) return;
       load().catch(() => {
         const text = part.querySelector("p");
-        if (text) text.textContent = "This part could not be loaded. Check the connection, reload the page and open it again.";
+        if (text) text.textContent = say("not-loaded-door");
       });
     });
     if (door.open) void load();

@@ -2,6 +2,10 @@
 import "./styles/entry.css";
 import { StraightAnswerAverages } from "./averages-part.js";
 import { StraightAnswerGrid } from "./grid-part.js";
+import english from "./text/en/entry.ftl?raw";
+import { learn } from "./text/say.js";
+
+learn(english);
 
 customElements.define("straight-answer-grid", StraightAnswerGrid);
 customElements.define("straight-answer-averages", StraightAnswerAverages);

@@ -1,5 +1,6 @@
 /** Values into text: numbers with their unit, names of measures, roles and orders. Pure; no verdict is worded here. */
 import type { ColumnReading, Goal, Measure, Order, Role, Session } from "./engine.js";
+import { language, say } from "./text/say.js";
 
 /** What the page needs to know of a measure, of the trade's list or of the golfer's own. */
 export interface MeasureView {
@@ -13,7 +14,6 @@ export interface MeasureView {
 }
 
 const MINUS = "\u2212";
-const NARROW_SPACE = "\u202f";
 const SPACE = "\u00a0";
 
 /** A measure by its id. */
@@ -27,7 +27,7 @@ export function measureView(id: string, measures: readonly Measure[], session: S
 /** A number with a real minus sign. */
 export function number(value: number, decimals: number): string {
   const rounded = value.toFixed(decimals);
-  const text = new Intl.NumberFormat("en", {
+  const text = new Intl.NumberFormat(language(), {
     minimumFractionDigits: decimals,
     maximumFractionDigits: decimals,
   }).format(Number(rounded) === 0 ? 0 : value);
@@ -42,7 +42,7 @@ export function signed(value: number, decimals: number): string {
 
 /** A number with as many decimals as it needs, at most `most`: for what the golfer typed. */
 export function plain(value: number, most = 6): string {
-  return new Intl.NumberFormat("en", { maximumFractionDigits: most, useGrouping: false }).format(value).replace("-", MINUS);
+  return new Intl.NumberFormat(language(), { maximumFractionDigits: most, useGrouping: false }).format(value).replace("-", MINUS);
 }
 
 /** What the golfer typed as a number, with a point or a comma; null when it is none. */
@@ -52,6 +52,9 @@ export function typedNumber(text: string): number | null {
   return cleaned !== "" && Number.isFinite(value) ? value : null;
 }
 
+/** What stands between whole numbers and decimals. */
+export const decimalMark = (): string => new Intl.NumberFormat(language()).formatToParts(0.5).find(({ type }) => type === "decimal")?.value ?? ".";
+
 /** Text followed by its unit, as the unit is written. */
 export function withUnit(text: string, unit: string): string {
   if (unit === "") return text;
@@ -60,12 +63,7 @@ export function withUnit(text: string, unit: string): string {
 
 /** A unit as the golfer reads it. */
 export function unitName(unit: string): string {
-  return unit === "deg" ? "degrees" : unit;
-}
-
-/** `1 shot`, `12,000 shots`. */
-export function counted(n: number, one: string, many = `${one}s`): string {
-  return `${new Intl.NumberFormat("en").format(n).replace(/\s/g, NARROW_SPACE)}${SPACE}${n === 1 ? one : many}`;
+  return unit === "deg" ? say("unit-degrees") : unit;
 }
 
 /** A share of 1 as percent. */
@@ -75,27 +73,28 @@ export function percent(share: number): string {
 
 /** A ratio of scatters as percent more or less, short enough for the end of a bar. */
 export function moreOrLess(ratio: number): string {
-  return hasLimit(ratio) ? `${signed((ratio - 1) * 100, 0)}${SPACE}%` : "no limit";
+  return hasLimit(ratio) ? `${signed((ratio - 1) * 100, 0)}${SPACE}%` : say("no-limit");
 }
 
 /** The same in words: `20 % less`, `25 % more`. */
 export function moreOrLessInWords(ratio: number): string {
-  if (!hasLimit(ratio)) return "no limit";
+  if (!hasLimit(ratio)) return say("no-limit");
   const hundredths = number(Math.abs(ratio - 1) * 100, 0);
-  return hundredths === "0" ? "the same" : `${hundredths}${SPACE}% ${ratio < 1 ? "less" : "more"}`;
+  if (hundredths === "0") return say("ratio-same");
+  return ratio < 1 ? say("ratio-less", { percent: hundredths }) : say("ratio-more", { percent: hundredths });
 }
 
 const hasLimit = (ratio: number): boolean => Number.isFinite(ratio) && ratio > 0;
 
 /** How often something happens by luck, which is never zero and never certain. */
 export function share(of: number): string {
-  if (of < 0.01) return `below 1${SPACE}%`;
-  return of > 0.99 ? `above 99${SPACE}%` : percent(of);
+  if (of < 0.01) return say("share-below");
+  return of > 0.99 ? say("share-above") : percent(of);
 }
 
 /** A probability, which is never zero. */
 export function probability(p: number): string {
-  return p < 0.001 ? "< 0.001" : number(p, 3);
+  return p < 0.001 ? `< ${number(0.001, 3)}` : number(p, 3);
 }
 
 const DISTANCES = ["carry", "total"];
@@ -105,15 +104,15 @@ const SPEEDS = ["ball_speed", "club_speed"];
 export function goalName(goal: Goal, measure: string): string {
   switch (goal) {
     case "higher":
-      return DISTANCES.includes(measure) ? "Longer" : SPEEDS.includes(measure) ? "Faster" : "Higher";
+      return say(DISTANCES.includes(measure) ? "goal-longer" : SPEEDS.includes(measure) ? "goal-faster" : "goal-higher");
     case "lower":
-      return DISTANCES.includes(measure) ? "Shorter" : SPEEDS.includes(measure) ? "Slower" : "Lower";
+      return say(DISTANCES.includes(measure) ? "goal-shorter" : SPEEDS.includes(measure) ? "goal-slower" : "goal-lower");
     case "nearer_zero":
-      return measure === "offline" ? "Straighter" : "Nearer to zero";
+      return say(measure === "offline" ? "goal-straighter" : "goal-nearer-zero");
     case "tighter":
-      return "Less scatter";
+      return say("goal-tighter");
     case "different":
-      return "Any difference";
+      return say("goal-different");
   }
 }
 
@@ -133,13 +132,13 @@ export function goalsFor(measure: string, measures: readonly Measure[]): Goal[] 
 
 /** What lies left and right of the line, said of the candidate. */
 export function sides(measure: string, ratio: boolean): { left: string; right: string } {
-  if (ratio) return { left: "tighter", right: "wider" };
-  if (DISTANCES.includes(measure)) return { left: "shorter", right: "longer" };
-  if (SPEEDS.includes(measure)) return { left: "slower", right: "faster" };
+  if (ratio) return { left: say("side-tighter"), right: say("side-wider") };
+  if (DISTANCES.includes(measure)) return { left: say("side-shorter"), right: say("side-longer") };
+  if (SPEEDS.includes(measure)) return { left: say("side-slower"), right: say("side-faster") };
   if (["offline", "launch_direction", "club_path", "face_angle", "face_to_path", "spin_axis"].includes(measure)) {
-    return { left: "further left", right: "further right" };
+    return { left: say("side-left"), right: say("side-right") };
   }
-  return { left: "lower", right: "higher" };
+  return { left: say("side-lower"), right: say("side-higher") };
 }
 
 /** What a column was taken for. */
@@ -147,28 +146,22 @@ export function roleName(role: Role, nameOf: (measure: string) => string): strin
   if (typeof role === "object") {
     const [kind, measure] = Object.entries(role)[0] as [string, string];
     const name = nameOf(measure);
-    return kind === "measure" ? name : `${name}, ${STATISTICS[kind] ?? kind.replaceAll("_", " ")}`;
+    const statistic = STATISTICS.find((known) => known === kind);
+    if (kind === "measure") return name;
+    return statistic ? say(`role-${statistic}`, { measure: name }) : say("role-other", { measure: name, kind: kind.replaceAll("_", " ") });
   }
-  return ROLES[role] ?? role.replaceAll("_", " ");
+  const known = ROLES.find((one) => one === role);
+  return known ? say(`role-${known}`) : role.replaceAll("_", " ");
 }
 
-const ROLES: Record<string, string> = {
-  build: "Club",
-  round: "Round",
-  number: "Shot number",
-  time: "Time",
-  count: "Number of shots",
-  left_out: "Left out",
-  second: "What changed",
-  ignored: "Not used",
-};
-const STATISTICS: Record<string, string> = { deviation: "scatter", low: "smallest", high: "largest" };
+const ROLES = ["build", "round", "number", "time", "count", "left_out", "second", "ignored"] as const;
+const STATISTICS = ["deviation", "low", "high"] as const;
 
 /** Whether a heading, without its unit, is the very name of what its column was taken for. */
 export function saysTheSame(heading: string, name: string): boolean {
   const bare = (text: string) => text.replace(/[([].*$/, "").replace(/[^\p{L}]/gu, "").toLowerCase();
   const [written, meant] = [bare(heading), bare(name)];
-  return written === meant || (written.length > 3 && meant.startsWith(written)) || (name === ROLES["build"] && written === "build");
+  return written === meant || (written.length > 3 && meant.startsWith(written)) || (name === say("role-build") && written === "build");
 }
 
 /** A role as one piece of text, for the value of a choice. */
@@ -201,14 +194,7 @@ export function rolesFor(column: ColumnReading, measures: readonly Measure[], pr
 
 /** How the shots were hit. */
 export function orderName(order: Order): string {
-  switch (order) {
-    case "interleaved":
-      return "In turn";
-    case "blocked":
-      return "One club after the other";
-    case "unknown":
-      return "Not known";
-  }
+  return say(`order-${order}`);
 }
 
 /** The shots of each build, and whether only averages stand for it. */

@@ -4,6 +4,7 @@ import type { ReadResult } from "./engine.js";
 import { EntryElement } from "./entry-element.js";
 import { emptyGrid, isSeveralCells, mistakes, nextCell, shotsOf, withClub, withPasted, written, type Cell, type Grid, type Mistake } from "./grid.js";
 import { gridView } from "./views/grid.js";
+import { say } from "./text/say.js";
 
 export class StraightAnswerGrid extends EntryElement<Grid> {
   #club = 0;
@@ -90,7 +91,7 @@ export class StraightAnswerGrid extends EntryElement<Grid> {
     if (!isSeveralCells(text)) return;
     event.preventDefault();
     const { grid, left } = withPasted(this.now, at, text);
-    this.#said = left === 0 ? "" : `${left} more column${left === 1 ? "" : "s"} found no place: add what they hold above, then paste again.`;
+    this.#said = left === 0 ? "" : say("grid-no-place", { count: left });
     this.change(grid);
   }
 
@@ -98,11 +99,11 @@ export class StraightAnswerGrid extends EntryElement<Grid> {
     this.typed();
     const grid = this.now;
     if (grid.clubs.every((club) => shotsOf(club) === 0)) {
-      this.#said = "Type a shot first.";
+      this.#said = say("grid-empty");
       this.requestUpdate();
       return;
     }
     const { text, hints } = this.write(grid);
-    this.done({ source: { kind: "typed", name: "Typed shots", text, draft: grid }, hints });
+    this.done({ source: { kind: "typed", name: say("grid-source"), text, draft: grid }, hints });
   }
 }

@@ -5,6 +5,7 @@
  * like any other, and `mistakes` brings what it says of a place back to the cell.
  */
 import type { Hints, Measure, ReadResult, Role } from "./engine.js";
+import { say } from "./text/say.js";
 
 export interface Club {
   name: string;
@@ -37,7 +38,7 @@ export const ROUND = "round";
 /** As many columns as a phone shows without being pushed aside. */
 const USUAL_COLUMNS = ["carry", "offline"];
 /** Clubs of an empty grid or form; their names wait to be typed over. */
-const NAMES = ["Mine", "New"];
+const names = (): readonly [string, string] => [say("sample-mine"), say("sample-new")];
 
 /** An empty grid for the clubs that are known and one more, or for two. */
 export const emptyGrid = (names: readonly string[]): Grid => ({
@@ -47,12 +48,12 @@ export const emptyGrid = (names: readonly string[]): Grid => ({
 });
 
 /** A session of one club lacks the other one. */
-export const namesFor = (known: readonly string[]): readonly string[] => (known.length === 1 ? [...known, NAMES[1]!] : known.length > 1 ? known : NAMES);
+export const namesFor = (known: readonly string[]): readonly string[] => (known.length === 1 ? [...known, names()[1]] : known.length > 1 ? known : names());
 
 /** A column's heading. */
 export function headingOf(column: string, { units }: Grid, measures: readonly Measure[]): { name: string; unit: string } {
   const measure = measures.find(({ id }) => id === column);
-  return { name: measure?.name ?? "Round", unit: units[column] ?? measure?.unit ?? "" };
+  return { name: measure?.name ?? say("entry-round"), unit: units[column] ?? measure?.unit ?? "" };
 }
 
 /** The cell with other text; rows and cells up to it come into being. */
@@ -90,7 +91,7 @@ export const withName = (grid: Grid, club: number, name: string): Grid => ({
 
 export const withClub = (grid: Grid): Grid => ({
   ...grid,
-  clubs: [...grid.clubs, { name: `Club ${grid.clubs.length + 1}`, rows: [] }],
+  clubs: [...grid.clubs, { name: say("entry-club", { number: grid.clubs.length + 1 }), rows: [] }],
 });
 
 export const withColumn = (grid: Grid, column: string): Grid =>
@@ -128,7 +129,7 @@ export function written(grid: Grid, measures: readonly Measure[]): Written {
   const rows = grid.clubs.flatMap(({ rows }, club) => rows.flatMap((cells, row) => (isFilled(cells) ? [{ club, row }] : [])));
   const lines = rows.map(({ club, row }) => {
     const { name, rows } = grid.clubs[club]!;
-    return [name.trim() || `Club ${club + 1}`, ...grid.columns.map((_, at) => rows[row]?.[at] ?? "")];
+    return [name.trim() || say("entry-club", { number: club + 1 }), ...grid.columns.map((_, at) => rows[row]?.[at] ?? "")];
   });
   const roles = grid.columns.map((column): Role => (column === ROUND ? "round" : { measure: column }));
   const hasRounds = grid.columns.includes(ROUND);
@@ -141,7 +142,7 @@ export function written(grid: Grid, measures: readonly Measure[]): Written {
     // One club's shots stand below the other's here, however they were hit.
     ...(hasRounds ? {} : { order: "unknown" }),
   };
-  return { text: textOf([["Club", ...headings], ...lines]), hints, rows };
+  return { text: textOf([[say("role-build"), ...headings], ...lines]), hints, rows };
 }
 
 /** Lines of cells set apart by tabs; what would break a line is written as a blank. */

@@ -2,6 +2,7 @@
 import { asRefusal, type Engine, type Refusal } from "./engine.js";
 import type { NewText, Workbook } from "./texts.js";
 import { textsOf } from "./texts.js";
+import { say } from "./text/say.js";
 
 /** What came of files: texts, sheets to choose from, or why there is nothing. */
 export type Taken = { texts: NewText[] } | { workbook: Workbook } | { refusal: Refusal };
@@ -49,13 +50,13 @@ async function workbook(bytes: Uint8Array, name: string): Promise<Taken> {
 const tooLarge = (place: string): Refusal => ({
   kind: "too_large",
   place,
-  message: "This file is larger than 50 MB.",
-  remedy: "Keep only the columns and rows of this session, or paste them here.",
+  message: say("file-too-large"),
+  remedy: say("file-too-large-remedy"),
 });
 
 const notLoaded = (place: string): Refusal => ({
   kind: "not_loaded",
   place,
-  message: "What opens workbooks could not be loaded.",
-  remedy: "You seem to be offline. Copy the rows with their headings, and paste them here.",
+  message: say("workbooks-not-loaded"),
+  remedy: say("workbooks-not-loaded-remedy"),
 });

@@ -5,7 +5,11 @@ import "./styles/slider.css";
 import type { TemplateResult } from "lit";
 import type { Flights, Landing } from "./flights.js";
 import { OpenedPart } from "./opened-part.js";
+import english from "./text/en/flight.ftl?raw";
+import { learn } from "./text/say.js";
 import { landingView } from "./views/landing.js";
+
+learn(english);
 
 export class StraightAnswerLanding extends OpenedPart<Landing> {
   #aim = 0;

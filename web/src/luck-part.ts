@@ -8,7 +8,11 @@ import "./styles/slider.css";
 import type { PropertyValues, TemplateResult } from "lit";
 import { BehindDoor } from "./behind-door.js";
 import { asRefusal, type Luck, type LuckRequest, type Measure, type Question, type Refusal, type Session, type Showing } from "./engine.js";
+import english from "./text/en/luck.ftl?raw";
+import { learn } from "./text/say.js";
 import { luckView } from "./views/luck.js";
+
+learn(english);
 
 export class StraightAnswerLuck extends BehindDoor {
   static override properties = {

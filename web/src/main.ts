@@ -12,24 +12,34 @@ import { StraightAnswerPage } from "./page.js";
 import { hangDoors } from "./doors.js";
 import { openEngine } from "./remote.js";
 import { startWorker } from "./trusted.js";
+import english from "./text/en/page.ftl?raw";
+import { learn } from "./text/say.js";
+import { languageIn, speak } from "./text/spoken.js";
 import address from "./worker.ts?worker&url";
 
 const engine = openEngine(() => startWorker(address));
 
-customElements.define(
-  "straight-answer-page",
-  class extends StraightAnswerPage {
-    override engine = engine;
-  },
-);
+learn(english);
+const wanted = languageIn(location.search);
+if (wanted === "en") open();
+else void speak(wanted, "page", "embed").then(open);
 
-const page = document.querySelector<StraightAnswerPage>("straight-answer-page")!;
-hangDoors({
-  engine,
-  current: () => page.current,
-  showAnswer: (csv, question) => page.showLogged(csv, question),
-  coverAnswer: () => page.cover(),
-});
+function open(): void {
+  customElements.define(
+    "straight-answer-page",
+    class extends StraightAnswerPage {
+      override engine = engine;
+    },
+  );
+  const page = document.querySelector<StraightAnswerPage>("straight-answer-page")!;
+  hangDoors({
+    engine,
+    current: () => page.current,
+    showAnswer: (csv, question) => page.showLogged(csv, question),
+    coverAnswer: () => page.cover(),
+  });
+}
+
 // After the answer can stand: how the page prints, and the rest of the site for the day without a network.
 const afterwards = () => {
   void import("./styles/print.css").catch(() => undefined);

@@ -5,28 +5,29 @@
  * whoever wants it at once says so. Loaded when the page is at rest, so that it never stands before the answer.
  */
 import { scriptAddress } from "./trusted.js";
+import { say } from "./text/say.js";
 
 declare const APP_VERSION: string;
 
 export function keepOffline(): void {
   const version = document.querySelector("#version");
-  if (version) version.textContent = `Version ${APP_VERSION}.`;
+  if (version) version.textContent = say("version", { version: APP_VERSION });
   if (!import.meta.env.PROD || !("serviceWorker" in navigator)) return;
   void start(version).catch(() => undefined);
 }
 
 async function start(version: Element | null): Promise<void> {
   const registration = await navigator.serviceWorker.register(scriptAddress(new URL("./sw.js", document.baseURI).href));
-  const say = (text: string) => {
-    if (version) version.textContent = `Version ${APP_VERSION}. ${text}`;
+  const tell = (id: "version-offline" | "version-new") => {
+    if (version) version.textContent = say(id, { version: APP_VERSION });
   };
   await navigator.serviceWorker.ready;
-  say("Works without a network.");
-  const tell = () => {
-    if (registration.waiting) say("A new version is here; it is used the next time you open the page.");
+  tell("version-offline");
+  const look = () => {
+    if (registration.waiting) tell("version-new");
   };
-  tell();
+  look();
   registration.addEventListener("updatefound", () => {
-    registration.installing?.addEventListener("statechange", tell);
+    registration.installing?.addEventListener("statechange", look);
   });
 }

@@ -12,6 +12,7 @@ import { hand, onHand, setHand } from "./hand.js";
 import { asRefusal } from "./refusal.js";
 import type { Refusal } from "../pkg/straight_answer.js";
 import { trouble } from "./views/trouble.js";
+import { say } from "./text/say.js";
 
 export abstract class OpenedPart<Answer> extends BehindDoor {
   static override properties = {
@@ -75,7 +76,7 @@ export abstract class OpenedPart<Answer> extends BehindDoor {
 
   override render(): TemplateResult {
     if (this.#trouble) return this.showTrouble(this.#trouble);
-    return this.answer ? this.show(this.answer) : html`<p class="hint">Working it out…</p>`;
+    return this.answer ? this.show(this.answer) : html`<p class="hint">${say("working")}</p>`;
   }
 
   async #refresh(): Promise<void> {

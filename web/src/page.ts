@@ -14,6 +14,7 @@ import { reduce, start, type AnswerPlace, type Message, type State } from "./sta
 import { textsOf, type NewText } from "./texts.js";
 import { page } from "./views/page.js";
 import { work } from "./work.js";
+import { say } from "./text/say.js";
 
 /** The share of the answer's sentence that must be on the screen before it counts as seen. */
 const SEEN = 0.5;
@@ -69,7 +70,7 @@ export class StraightAnswerPage extends LitElement {
   /** Answers a session in the tool's own CSV, as the log of a test hands it over. */
   showLogged(csv: string, question: Question): void {
     this.#goTo = "answer";
-    this.#give([{ source: { kind: "pasted", name: "Your test, as logged", text: csv } }], false, question);
+    this.#give([{ source: { kind: "pasted", name: say("text-logged"), text: csv } }], false, question);
   }
 
   /** Takes shots and answer off the page. */
@@ -141,8 +142,8 @@ export class StraightAnswerPage extends LitElement {
       const refusal = {
         kind: "empty_text",
         place: "",
-        message: "There is nothing here yet.",
-        remedy: "Paste the shots of two clubs, choose a file, or try an example below.",
+        message: say("empty-text"),
+        remedy: say("empty-text-remedy"),
       };
       this.#dispatch({ type: "file_refused", refusal });
       return;
@@ -153,7 +154,7 @@ export class StraightAnswerPage extends LitElement {
   }
 
   #giveText(text: string, adding?: boolean): void {
-    this.#give([{ source: { kind: "pasted", name: adding ? "Added text" : "Your text", text } }], adding);
+    this.#give([{ source: { kind: "pasted", name: adding ? say("text-added") : say("text-pasted"), text } }], adding);
   }
 
   async #giveFiles(files: readonly File[], adding = false): Promise<void> {
@@ -193,8 +194,8 @@ export class StraightAnswerPage extends LitElement {
       const refusal = {
         kind: "clipboard_refused",
         place: "",
-        message: "The browser did not hand over the clipboard.",
-        remedy: "Hold your finger on the field and choose Paste.",
+        message: say("clipboard-refused"),
+        remedy: say("clipboard-refused-remedy"),
       };
       this.#dispatch({ type: "file_refused", refusal });
     }
@@ -204,14 +205,14 @@ export class StraightAnswerPage extends LitElement {
     try {
       const text = await example.text();
       this.#goTo = goTo;
-      const source = { kind: "example", name: `Invented example: ${example.title}`, text } as const;
+      const source = { kind: "example", name: say("example-name", { title: say(`example-${example.id}`) }), text } as const;
       this.#give([{ source }], false, example.question);
     } catch {
       const refusal = {
         kind: "not_loaded",
         place: "",
-        message: "This example could not be loaded.",
-        remedy: "You seem to be offline. Your own shots can still be read: paste them here.",
+        message: say("example-not-loaded"),
+        remedy: say("example-not-loaded-remedy"),
       };
       this.#dispatch({ type: "file_refused", refusal });
     }
@@ -230,7 +231,7 @@ export class StraightAnswerPage extends LitElement {
       const { session, ...sent } = await engine.unpack(link);
       const text = await engine.writeCsv(session);
       this.#goTo = "sent";
-      this.#dispatch({ type: "link_opened", text: { source: { kind: "link", name: "The link", text } }, sent });
+      this.#dispatch({ type: "link_opened", text: { source: { kind: "link", name: say("text-link"), text } }, sent });
     } catch (thrown) {
       this.#dispatch({ type: "started_again" });
       this.#dispatch({ type: "file_refused", refusal: { ...asRefusal(thrown), place: "" } });

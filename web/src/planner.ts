@@ -8,7 +8,7 @@ import type {
   ClaimReport, ClaimRequest, Feel, FeelRequest, FollowRequest, Plan, PlanRequest, PlanToShare, Progress, Session, SharedPlan, TogetherPair,
   TogetherRequest,
 } from "../pkg/straight_answer_plan.js";
-import { Refused, asRefusal } from "./engine.js";
+import { Refused, carried } from "./refusal.js";
 
 export type {
   Claimed, ClaimReport, ClaimRequest, Feel, FeelRequest, FollowRequest, Length, LoggedShot, LookAfter, LookTaken, LookWord, OwnSay, Plan,
@@ -58,6 +58,6 @@ function asking<T>(call: () => T): T {
   try {
     return call();
   } catch (thrown) {
-    throw new Refused(asRefusal(thrown));
+    throw new Refused(carried(thrown));
   }
 }

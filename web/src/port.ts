@@ -1,6 +1,6 @@
 /** Calls to an object on the other side of a worker's port, and their answers. */
 import type { Refusal } from "../pkg/straight_answer.js";
-import { Refused, asRefusal } from "./refusal.js";
+import { Refused, carried } from "./refusal.js";
 
 /** A call as it crosses to the worker. */
 export interface Call {
@@ -49,6 +49,6 @@ export async function replyTo(
     const call = (answering as Record<string, (...parameters: unknown[]) => unknown>)[name];
     return { id, value: await call?.(...parameters) };
   } catch (thrown) {
-    return { id, refusal: asRefusal(thrown) };
+    return { id, refusal: carried(thrown) };
   }
 }

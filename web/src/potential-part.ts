@@ -4,7 +4,11 @@ import "./styles/potential.css";
 import type { TemplateResult } from "lit";
 import type { Flights, Potential } from "./flights.js";
 import { OpenedPart } from "./opened-part.js";
+import english from "./text/en/flight.ftl?raw";
+import { learn } from "./text/say.js";
 import { potentialView } from "./views/potential.js";
+
+learn(english);
 
 export class StraightAnswerPotential extends OpenedPart<Potential> {
   /** Null leaves it to the core: the golfer's own club. */

@@ -1,5 +1,9 @@
 /** Requests that a core would not work on, and calls that failed, as one kind of error. */
 import type { Refusal } from "../pkg/straight_answer.js";
+import { say } from "./text/say.js";
+
+/** A failure that has no words yet. */
+const FAILED = "failed, not worded";
 
 /** A request the core would not work on. */
 export class Refused extends Error {
@@ -13,20 +17,22 @@ export async function asking<T>(call: () => T | Promise<T>): Promise<T> {
   try {
     return await call();
   } catch (thrown) {
-    throw new Refused(asRefusal(thrown));
+    throw new Refused(carried(thrown));
   }
 }
 
 /** Whatever was thrown, as a refusal: the core's own, or a plain account of the failure. */
 export function asRefusal(thrown: unknown): Refusal {
+  const refusal = carried(thrown);
+  if (refusal.kind !== FAILED) return refusal;
+  return { ...refusal, kind: "failed", message: say("stopped"), remedy: say("stopped-remedy", { why: refusal.remedy }) };
+}
+
+/** The same where nobody speaks to the golfer, in a worker: what failed is worded by the page. */
+export function carried(thrown: unknown): Refusal {
   if (thrown instanceof Refused) return thrown.refusal;
   if (isRefusal(thrown)) return thrown;
-  return {
-    kind: "failed",
-    place: "",
-    message: "The calculation stopped on this device.",
-    remedy: `Reload the page and try again. (${thrown instanceof Error ? thrown.message : String(thrown)})`,
-  };
+  return { kind: FAILED, place: "", message: "", remedy: thrown instanceof Error ? thrown.message : String(thrown) };
 }
 
 function isRefusal(thrown: unknown): thrown is Refusal {

@@ -10,7 +10,11 @@ import type { Flights, Second } from "./flights.js";
 import { OpenedPart } from "./opened-part.js";
 import type { Refusal } from "../pkg/straight_answer.js";
 import { controls, secondView, type Sides, type SecondActions } from "./views/second.js";
+import english from "./text/en/flight.ftl?raw";
+import { learn, say } from "./text/say.js";
 import { trouble } from "./views/trouble.js";
+
+learn(english);
 
 export class StraightAnswerSecond extends OpenedPart<Second> {
   static override properties = { ...OpenedPart.properties, question: { attribute: false }, measure: { attribute: false } };
@@ -19,14 +23,14 @@ export class StraightAnswerSecond extends OpenedPart<Second> {
 
   /** Null puts the change in the middle. */
   #from: number | null = null;
-  #names: [string, string] = ["before", "after"];
+  #names: [string, string] = [say("before"), say("after")];
   /** The golfer tells the sides by a shot although the session has a column for them. */
   #isByShot = false;
   /** Which two values of the session's own second factor are held against each other. */
   #values: [number, number] = [0, 1];
   readonly #actions: SecondActions = {
     move: (from) => this.change(() => (this.#from = from)),
-    name: (which, name) => this.change(() => (this.#names[which] = name.trim() || (which ? "after" : "before"))),
+    name: (which, name) => this.change(() => (this.#names[which] = name.trim() || (which ? say("after") : say("before")))),
     byShot: (isByShot) => this.change(() => (this.#isByShot = isByShot)),
     take: (which, value) =>
       this.change(() => {

@@ -8,6 +8,7 @@ import type { Hints, Measure, Order, Question, ReadResult, Refusal, Report, Sess
 import { isSpread } from "./margin.js";
 import { openingQuestion, settled } from "./question.js";
 import { again, nothingIn, renamed, withMore, type Given, type NewText, type Workbook } from "./texts.js";
+import { say } from "./text/say.js";
 
 export type { Source } from "./texts.js";
 
@@ -136,7 +137,7 @@ function step(state: State, message: Message): State {
       return {
         ...start,
         measures: state.measures,
-        past: state.read ? remembered(state, "opened other shots").past : [],
+        past: state.read ? remembered(state, say("done-opened")).past : [],
         given: withMore([], message.texts),
         question: message.question ? openingQuestion(message.question) : null,
         ...wish(state, "read"),
@@ -146,11 +147,11 @@ function step(state: State, message: Message): State {
     case "as_sent":
       return state.sent ? { ...state, question: state.sent.question, setAside: {}, ...wish(state, "read") } : state;
     case "texts_added":
-      return withTexts(remembered(state, "added shots"), withMore(state.given, message.texts));
+      return withTexts(remembered(state, say("done-added")), withMore(state.given, message.texts));
     case "text_replaced":
-      return withTexts(remembered(state, "changed what was typed"), replaced(state.given, message));
+      return withTexts(remembered(state, say("done-typed")), replaced(state.given, message));
     case "text_removed":
-      return withTexts(remembered(state, "removed a text"), state.given.filter((_, at) => at !== message.at));
+      return withTexts(remembered(state, say("done-removed")), state.given.filter((_, at) => at !== message.at));
     case "entry":
       return { ...state, entry: message.entry, trouble: null };
     case "entry_left":
@@ -158,13 +159,13 @@ function step(state: State, message: Message): State {
     case "hinted":
       return state.given.length > 0 ? afterHint(state, message.hints, message.at ?? 0) : state;
     case "renamed":
-      return withNames(remembered(state, `renamed ${message.build}`), renamed(state.given, message.build, message.name));
+      return withNames(remembered(state, say("done-renamed", { name: message.build })), renamed(state.given, message.build, message.name));
     case "undone":
       return takenBack(state);
     case "read":
       return message.turn === state.turn ? afterReading(state, message) : state;
     case "left_out":
-      return state.read ? afterLeavingOut(remembered(state, "left a shot out or put it back"), state.read, message) : state;
+      return state.read ? afterLeavingOut(remembered(state, say("done-left-out")), state.read, message) : state;
     case "more_shots":
       return { ...state, shotsShown: state.shotsShown + SHOTS_AT_ONCE };
     case "asked":
@@ -213,7 +214,7 @@ const replaced = (given: readonly Given[], { at, text }: { at: number; text: New
   given.map((one, index) => (index === at ? { ...withMore([], [text])[0]!, assumed: one.assumed } : one));
 
 function afterHint(state: State, { order, ...hints }: Hints, at: number | "all"): State {
-  const before = remembered(state, "corrected how it was read");
+  const before = remembered(state, say("done-corrected"));
   const said = order === undefined ? before.order : order;
   // The order is the session's: of a single text the reader works it out, of several the joining.
   const touched = (index: number) => (order !== undefined && state.given.length === 1) || ((at === "all" || index === at) && Object.keys(hints).length > 0);

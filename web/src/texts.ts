@@ -1,6 +1,7 @@
 /** The texts a session is read from: what was given, what was said of each, and whose shots they are. Pure. */
 import type { Hints, ReadResult, Refusal } from "./engine.js";
 import type { Sheet } from "./workbook.js";
+import { say } from "./text/say.js";
 
 /** Where a text came from. */
 export interface Source {
@@ -113,7 +114,7 @@ export function nothingIn({ source, result }: Given): Refusal | null {
   return {
     kind: problem?.kind ?? "no_numbers",
     place: source.name,
-    message: `Nothing was added. ${problem?.message ?? "No shots were found."}`,
+    message: say("nothing-added", { why: problem?.message ?? say("no-shots") }),
     remedy: problem?.remedy ?? "",
   };
 }

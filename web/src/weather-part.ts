@@ -8,7 +8,11 @@ import { OpenedPart } from "./opened-part.js";
 import type { Refusal } from "../pkg/straight_answer.js";
 import { askedInStandardAir } from "./standard-air.js";
 import { trouble } from "./views/trouble.js";
+import english from "./text/en/flight.ftl?raw";
+import { learn } from "./text/say.js";
 import { weatherForm, weatherSaid, type WeatherActions } from "./views/weather.js";
+
+learn(english);
 
 interface Answered {
   air: InStandardAir;

@@ -2,6 +2,7 @@
 import { startWorker } from "./trusted.js";
 import address from "./workbook-worker.ts?worker&url";
 import type { Refusal, Sheet } from "../pkg/straight_answer_workbook.js";
+import { say } from "./text/say.js";
 
 export type { Sheet } from "../pkg/straight_answer_workbook.js";
 
@@ -25,6 +26,6 @@ export function openWorkbook(bytes: Uint8Array, name: string): Promise<Opened> {
 const failed = (place: string): Refusal => ({
   kind: "not_opened",
   place,
-  message: "This workbook could not be opened here.",
-  remedy: "Check the connection and try again. Or open it, copy the rows with their headings, and paste them here.",
+  message: say("workbook-not-opened"),
+  remedy: say("workbook-not-opened-remedy"),
 });

@@ -2,7 +2,6 @@
 import { describe, expect, test } from "vitest";
 import {
   buildCounts,
-  counted,
   distinctColumns,
   goalsFor,
   measureView,
@@ -18,6 +17,7 @@ import {
   withUnit,
 } from "../src/format.js";
 import type { ColumnReading } from "../src/engine.js";
+import { say } from "../src/text/say.js";
 import { MEASURES, session } from "./fake-engine.js";
 
 describe("numbers", () => {
@@ -36,7 +36,7 @@ describe("numbers", () => {
   });
 
   test("a count knows one from many", () => {
-    expect([counted(1, "shot"), counted(12000, "shot")]).toEqual(["1\u00a0shot", "12,000\u00a0shots"]);
+    expect([1, 12000].map((count) => say("n-shots", { count }))).toEqual(["1\u00a0shot", "12,000\u00a0shots"]);
   });
 
   test("a probability is never zero", () => expect(probability(0)).toBe("< 0.001"));

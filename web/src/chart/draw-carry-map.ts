@@ -2,6 +2,7 @@
 import { html, svg, type TemplateResult } from "lit";
 import { WIDTH, type MapGeometry } from "./carry-map.js";
 import { look, markerPath } from "./marker.js";
+import { say } from "../text/say.js";
 
 export interface MapTexts {
   /** The whole picture in words. */
@@ -22,8 +23,8 @@ export const drawCarryMap = (geometry: MapGeometry, texts: MapTexts): TemplateRe
         ({ value, x }) => svg`<text x=${x} y=${field.y + field.height + 17} text-anchor="middle">${texts.launch(value)}</text>`,
       )}
       ${geometry.spins.map(({ value, y }) => svg`<text x=${field.x - 5} y=${y + 4} text-anchor="end">${texts.spin(value)}</text>`)}
-      <text class="axis-name" x=${field.x + field.width / 2} y=${geometry.height - 6} text-anchor="middle">Launch angle</text>
-      <text class="axis-name" x=${field.x + 6} y=${field.y + 16}>Spin, rpm</text>
+      <text class="axis-name" x=${field.x + field.width / 2} y=${geometry.height - 6} text-anchor="middle">${say("axis-launch")}</text>
+      <text class="axis-name" x=${field.x + 6} y=${field.y + 16}>${say("axis-spin")}</text>
       ${geometry.shots.map(({ build, x, y }) => mark(build, x, y, 0.5))}
       ${geometry.labels.map(({ value, x, y }) => svg`<text class="line-label" x=${x} y=${y + 4} text-anchor="middle">${texts.carry(value)}</text>`)}
       ${geometry.own.build === null

@@ -2,6 +2,7 @@
 import { asRefusal, type Question, type Refusal, type Session } from "../engine.js";
 import { flights, type Conditions, type InStandardAir } from "../flights.js";
 import { STANDARD_AIR_CARRY, askedInStandardAir } from "../standard-air.js";
+import { say } from "../text/say.js";
 
 /** Only carry can be brought to standard air. */
 export const canBeBrought = (measure: string): boolean => measure === "carry" || measure === STANDARD_AIR_CARRY;
@@ -15,10 +16,10 @@ export async function inOneAir(days: readonly { session: Session; weather: Condi
     try {
       told.push(await flights().inStandardAir({ session, conditions: weather }));
     } catch (thrown) {
-      return { refusal: { ...asRefusal(thrown), place: `day ${at + 1}` } };
+      return { refusal: { ...asRefusal(thrown), place: say("day-n", { day: at + 1 }) } };
     }
   }
   const [first] = told;
-  if (!first) return { refusal: { kind: "no_session", place: "", message: "There is no session.", remedy: "Add one." } };
+  if (!first) return { refusal: { kind: "no_session", place: "", message: say("no-session"), remedy: say("no-session-remedy") } };
   return { sessions: told.map(({ session }) => session), question: askedInStandardAir(question, first), told };
 }

@@ -13,7 +13,13 @@ import { openPlanner, type Claimed, type ClaimReport, type Planner, type Togethe
 import { textsOf, type NewText } from "../texts.js";
 import { canBeBrought, inOneAir } from "./air.js";
 import { claimView } from "./view.js";
+import english from "../text/en/claim.ftl?raw";
+import englishFlight from "../text/en/flight.ftl?raw";
+import { learn, say } from "../text/say.js";
 import { togetherView } from "./together.js";
+
+learn(english);
+learn(englishFlight);
 
 /** A session of another day, with what of it was not understood. */
 export interface Day {
@@ -96,7 +102,7 @@ export class StraightAnswerClaim extends LitElement {
   }
 
   override render(): TemplateResult {
-    if (!this.#planner) return html`<p class="hint">${this.#state.refusal?.message ?? "Opening…"}</p>`;
+    if (!this.#planner) return html`<p class="hint">${this.#state.refusal?.message ?? say("opening")}</p>`;
     return html`${claimView(this.#state, this.#actions)} ${togetherView(this.#state, this.#actions)}`;
   }
 

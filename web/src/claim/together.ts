@@ -1,12 +1,13 @@
 /** Sessions of the same clubs from other days, put together with the one on the page. */
 import { html, nothing, type TemplateResult } from "lit";
-import { counted, percent } from "../format.js";
+import { percent } from "../format.js";
 import { build } from "../views/pieces.js";
 import { trouble } from "../views/trouble.js";
 import { weatherForm } from "../views/weather.js";
 import type { TogetherPair } from "../planner.js";
 import { canBeBrought } from "./air.js";
 import { weatherOf, type ClaimActions, type ClaimState, type Day } from "./part.js";
+import { say } from "../text/say.js";
 
 export function togetherView(state: ClaimState, actions: ClaimActions): TemplateResult | typeof nothing {
   const { current, days, pairs, daysRefusal } = state;
@@ -25,18 +26,18 @@ export function togetherView(state: ClaimState, actions: ClaimActions): Template
   };
   return html`
     <div class="card together">
-      <h3>The same clubs on another day</h3>
-      <p class="hint">Paste a session of another day, with the same names for the clubs. Days differ, and three or more show by how much.</p>
+      <h3>${say("together-title")}</h3>
+      <p class="hint">${say("together-help")}</p>
       <form @submit=${pasted}>
-        <textarea rows="3" aria-label="A session of another day" spellcheck="false" autocomplete="off"></textarea>
+        <textarea rows="3" aria-label=${say("together-text")} spellcheck="false" autocomplete="off"></textarea>
         <div class="buttons">
-          <button type="submit">Add this day</button>
-          <label class="button"><input type="file" class="visually-hidden" multiple accept=".csv,.tsv,.txt,.xlsx,.ods,text/*" @change=${chosen} />Choose files</label>
+          <button type="submit">${say("together-add")}</button>
+          <label class="button"><input type="file" class="visually-hidden" multiple accept=".csv,.tsv,.txt,.xlsx,.ods,text/*" @change=${chosen} />${say("together-files")}</label>
         </div>
       </form>
       ${days.length > 0
         ? html`<ul class="together-days">
-              <li><span>Day 1, on this page: ${counted(current.session.shots.length, "shot")}</span></li>
+              <li><span>${say("together-today", { count: current.session.shots.length })}</span></li>
               ${days.map((day, at) => oneDay(day, at, actions))}
             </ul>
             ${canBeBrought(current.question.measure) ? air(state, actions) : nothing}`
@@ -47,10 +48,10 @@ export function togetherView(state: ClaimState, actions: ClaimActions): Template
 
 const oneDay = ({ session, problems }: Day, at: number, actions: ClaimActions): TemplateResult => html`
   <li>
-    <span>Day ${at + 2}: ${counted(session.shots.length, "shot")}${problems.length > 0
-        ? html`. <span class="hint">${counted(problems.length, "thing")} not understood; the first: ${problems[0]!.message} ${problems[0]!.remedy}</span>`
+    <span>${say("together-day", { day: at + 2, count: session.shots.length })}${problems.length > 0
+        ? html`. <span class="hint">${say("together-not-understood", { count: problems.length, first: `${problems[0]!.message} ${problems[0]!.remedy}` })}</span>`
         : nothing}</span>
-    <button type="button" aria-label="Take out day ${at + 2}" @click=${() => actions.dropDay(at)}>✕</button>
+    <button type="button" aria-label=${say("together-out", { day: at + 2 })} @click=${() => actions.dropDay(at)}>✕</button>
   </li>`;
 
 /** Offered, never done unasked: the change is modeled. */
@@ -60,15 +61,15 @@ function air(state: ClaimState, actions: ClaimActions): TemplateResult {
     <div class="together-air">
       <label class="option">
         <input type="checkbox" .checked=${inAir} @change=${(event: Event) => actions.bringToAir((event.target as HTMLInputElement).checked)} />
-        <span>The weather differed: bring every day to standard air first</span>
+        <span>${say("together-air")}</span>
       </label>
       ${inAir
         ? Array.from({ length: days.length + 1 }, (_, day) => html`
             <details>
-              <summary>Weather of day ${day + 1}</summary>
+              <summary>${say("together-weather", { day: day + 1 })}</summary>
               ${weatherForm(weatherOf(state, day), { set: (change) => actions.tellWeather(day, { ...weatherOf(state, day), ...change }) })}
             </details>
-            ${told[day] ? html`<p class="hint">Day ${day + 1}: ${told[day].words}</p>` : nothing}`)
+            ${told[day] ? html`<p class="hint">${say("together-day-said", { day: day + 1, said: told[day].words })}</p>` : nothing}`)
         : nothing}
       ${inAir && told[0] ? html`<p class="hint">${told[0].note}</p>` : nothing}
     </div>`;
@@ -80,6 +81,6 @@ const outcome = (pair: TogetherPair, name: string): TemplateResult => html`
     <p class="claim-headline">${pair.headline}</p>
     <p>${pair.detail}</p>
     <ol>
-      ${pair.days.map(({ answer, weight }) => html`<li>${answer ? html`${answer.words.headline} <small>Counts ${percent(weight)}.</small>` : "Does not hold both clubs."}</li>`)}
+      ${pair.days.map(({ answer, weight }) => html`<li>${answer ? html`${answer.words.headline} <small>${say("together-weight", { weight: percent(weight) })}</small>` : say("together-not-both")}</li>`)}
     </ol>
   </article>`;

@@ -5,21 +5,18 @@ import { choice } from "../views/pieces.js";
 import { trouble } from "../views/trouble.js";
 import type { ClaimReport } from "../planner.js";
 import type { ClaimActions, ClaimState } from "./part.js";
+import { say } from "../text/say.js";
 
-const TITLES: Record<ClaimReport["kind"], string> = {
-  supported: "Supported",
-  contradicted: "Contradicted",
-  not_settled: "Not settled",
-  no_retest: "No retest yet",
-};
+/** What is entered of a claim, by the names of the texts beside the fields. */
+type Field = "gain" | "before" | "after" | "shots_after" | "tried" | "price" | "currency";
 
 export function claimView(state: ClaimState, actions: ClaimActions): TemplateResult {
   const { current, measures, claimed, report, refusal } = state;
   const id = current?.question.measure ?? state.question.measure;
   const measure = measureView(id, measures, current?.session ?? { custom: [] } as never);
   const unit = unitName(measure.unit);
-  const number = (key: keyof typeof claimed, label: string, of = unit) => html`
-    <label class="row"><span>${label}</span>
+  const number = (key: Field, of = unit) => html`
+    <label class="row"><span>${say(`claim-${key}`)}</span>
       <span class="amount"><input id="claim-${key}" inputmode="decimal" autocomplete="off" size="6"
         .value=${claimed[key] === undefined ? "" : typeof claimed[key] === "number" ? plain(claimed[key]) : claimed[key]}
         @change=${(event: Event) => actions.change({ [key]: taken(key, (event.target as HTMLInputElement).value) })} />
@@ -27,19 +24,19 @@ export function claimView(state: ClaimState, actions: ClaimActions): TemplateRes
   return html`
     <div class="card claim">
       <p class="hint">
-        What did the fitting say? ${current ? "It is held against the session on this page." : "Without a retest on this page you can still see what luck alone would show."}
+        ${current ? say("claim-help") : say("claim-help-no-retest")}
       </p>
       <form class="claim-form" @submit=${(event: Event) => event.preventDefault()}>
         ${current ? html`<p><strong>${measure.name}</strong></p>` : html`
-          <label class="row"><span>What was promised</span>
-            ${choice("What was promised", measures.map(({ id: value, name }) => ({ value, label: name })), id, actions.ask)}</label>`}
-        ${number("gain", "Promised gain")}
+          <label class="row"><span>${say("claim-promised")}</span>
+            ${choice(say("claim-promised"), measures.map(({ id: value, name }) => ({ value, label: name })), id, actions.ask)}</label>`}
+        ${number("gain")}
         <details>
-          <summary>Or the averages it came from</summary>
-          ${number("before", "With your club")} ${number("after", "With the new one")}
+          <summary>${say("claim-averages")}</summary>
+          ${number("before")} ${number("after")}
         </details>
-        ${number("shots_after", "Shots with each club", "")} ${number("tried", "New clubs tried", "")}
-        ${number("price", "Price, if you like", "")} ${number("currency", "Currency", "")}
+        ${number("shots_after", "")} ${number("tried", "")}
+        ${number("price", "")} ${number("currency", "")}
       </form>
       ${trouble(refusal)} ${report ? outcome(report) : nothing}
     </div>`;
@@ -47,7 +44,7 @@ export function claimView(state: ClaimState, actions: ClaimActions): TemplateRes
 
 const outcome = (report: ClaimReport): TemplateResult => html`
   <article class="claim-outcome ${report.kind}" aria-live="polite">
-    <p class="claim-kind">${TITLES[report.kind]}</p>
+    <p class="claim-kind">${say(`claim-${report.kind}`)}</p>
     <p class="claim-headline">${report.words.headline}</p>
     ${[report.words.detail, report.words.luck, report.words.price, report.words.next].map((text) => (text ? html`<p>${text}</p>` : nothing))}
   </article>`;

@@ -6,6 +6,8 @@ import "../main.js";
 import "../styles/embed.css";
 import type { Report } from "../engine.js";
 import type { StraightAnswerPage } from "../page.js";
+import english from "../text/en/embed.ftl?raw";
+import { learn, sayAround } from "../text/say.js";
 import { look } from "./look.js";
 import { marked, toFrame, type ToHost } from "./messages.js";
 import { settingsIn } from "./settings.js";
@@ -20,11 +22,19 @@ let host: string | null = null;
 let report: Report | null = null;
 let height = 0;
 
-look(settings);
-page.opening = settings.opening;
-// Until the visitor does something here, the host's page keeps its place and its keyboard.
-page.quiet = true;
-for (const touched of ["pointerdown", "keydown"]) addEventListener(touched, () => (page.quiet = false), { once: true, capture: true });
+learn(english);
+// In another language the page waits for its texts.
+void customElements.whenDefined("straight-answer-page").then(start);
+
+function start(): void {
+  look(settings);
+  page.opening = settings.opening;
+  // Until the visitor does something here, the host's page keeps its place and its keyboard.
+  page.quiet = true;
+  for (const touched of ["pointerdown", "keydown"]) addEventListener(touched, () => (page.quiet = false), { once: true, capture: true });
+  // Says only that there is somebody to talk to; who hears it is not yet known.
+  if (parent !== window) parent.postMessage(marked({ type: "ready" }), "*");
+}
 
 page.addEventListener("answered", (event) => {
   report = (event as CustomEvent<Report>).detail;
@@ -43,8 +53,6 @@ addEventListener("message", (event) => {
   if (message.type === "hello") meet(event.origin);
   else if (event.origin === host) void open(message.text, message.name);
 });
-// Says only that there is somebody to talk to; who hears it is not yet known.
-if (parent !== window) parent.postMessage(marked({ type: "ready" }), "*");
 
 async function open(text: string, name: string): Promise<void> {
   const { units } = settings;
@@ -56,7 +64,9 @@ async function open(text: string, name: string): Promise<void> {
 function meet(origin: string): void {
   if (host !== null || !/^https?:/.test(origin)) return;
   host = origin;
-  consent.querySelector("b")!.textContent = new URL(origin).host;
+  const name = document.createElement("b");
+  name.textContent = new URL(origin).host;
+  consent.querySelector("span")!.replaceChildren(...(sayAround("embed-agree", { host: name }) as (string | Node)[]));
   consent.hidden = false;
   tellHeight();
 }

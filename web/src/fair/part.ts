@@ -23,17 +23,21 @@ import { planView } from "./views/plan.js";
 import { sheetView } from "./views/sheet.js";
 import { emptyEntry, turnedTo, type Entry } from "./entry.js";
 import type { FairActions, FairState, Mode, PlanPatch } from "./state.js";
+import english from "../text/en/fair.ftl?raw";
+import englishFlight from "../text/en/flight.ftl?raw";
+import { learn, say } from "../text/say.js";
 import { WakeLock } from "./wake-lock.js";
 
-const WAITS = "The plan from the link waits: a test is under way on this device. Finish it or forget it, then the plan opens.";
+learn(english);
+learn(englishFlight);
 
-const OPENING: PlanRequest = { builds: ["My driver", "New driver"], measure: "carry", same_club: false };
+const opening = (): PlanRequest => ({ builds: [say("fair-my-driver"), say("fair-new-driver")], measure: "carry", same_club: false });
 
 export class StraightAnswerFair extends LitElement {
   /** Set by the door. */
   declare page: HandOver;
   #state: FairState = {
-    mode: "plan", measures: [], current: null, request: OPENING, plan: null, record: ["carry"], log: null, progress: null,
+    mode: "plan", measures: [], current: null, request: opening(), plan: null, record: ["carry"], log: null, progress: null,
     entry: emptyEntry(["carry"]), feel: null, refusal: null, pasteTrouble: "", isKept: null, keptShots: 0, sent: null, waits: false, done: "",
   };
   #planner: Planner | null = null;
@@ -90,8 +94,8 @@ export class StraightAnswerFair extends LitElement {
 
   override render(): TemplateResult {
     const { mode, plan, progress } = this.#state;
-    if (!this.#planner) return html`<p class="hint">${this.#state.refusal?.message ?? "Opening…"}</p>`;
-    const waits = this.#state.waits ? html`<p class="notice">${WAITS}</p>` : nothing;
+    if (!this.#planner) return html`<p class="hint">${this.#state.refusal?.message ?? say("opening")}</p>`;
+    const waits = this.#state.waits ? html`<p class="notice">${say("fair-waits")}</p>` : nothing;
     if (mode === "log" && progress) return html`${waits}${cardView(this.#state, progress, this.#actions)}`;
     if (mode === "feel" && progress) return feelView(progress, this.#actions);
     if ((mode === "answer" || mode === "paused") && progress) return html`${waits}${afterLookView(this.#state, progress, this.#actions)}`;
@@ -149,14 +153,14 @@ export class StraightAnswerFair extends LitElement {
   async #copyLink(): Promise<void> {
     const address = this.#address();
     const copied = await copy(address);
-    this.#set({ done: copied ? "Link copied. It opens this plan on any phone, ready to start." : `Copy it by hand: ${address}` });
+    this.#set({ done: copied ? say("fair-link-copied") : say("fair-link-by-hand", { address }) });
   }
 
   async #shareLink(): Promise<void> {
     try {
-      await openShareSheet({ title: "A fair test", url: this.#address() });
+      await openShareSheet({ title: say("fair-share-title"), url: this.#address() });
     } catch {
-      this.#set({ done: "The device did not take it. Copy the link instead." });
+      this.#set({ done: say("fair-not-taken") });
     }
   }
 
@@ -220,7 +224,7 @@ export class StraightAnswerFair extends LitElement {
     const turn = this.#state.progress?.turn;
     const room = turn ? turn.of - turn.shot + 1 : 0;
     if (!turn || pasted.rows.length > room) {
-      return this.#set({ pasteTrouble: `These are ${pasted.rows.length} shots; this set has room for ${room}.` });
+      return this.#set({ pasteTrouble: say("paste-no-room", { count: pasted.rows.length, room }) });
     }
     const add = (log: TestLog, values: Values) => withShot(log, turn.index, values, false);
     void this.#write(pasted.rows.reduce(add, this.#log), emptyEntry(this.#state.record));
@@ -230,7 +234,7 @@ export class StraightAnswerFair extends LitElement {
     try {
       this.#paste(await navigator.clipboard.readText());
     } catch {
-      this.#set({ pasteTrouble: "The browser did not hand over the clipboard. Paste into the field instead." });
+      this.#set({ pasteTrouble: say("paste-refused") });
     }
   }
 

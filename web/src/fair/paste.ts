@@ -6,6 +6,7 @@
  */
 import { typedNumber } from "../format.js";
 import type { Values } from "./log.js";
+import { say } from "../text/say.js";
 
 export type Pasted = { rows: Values[] } | { trouble: string };
 
@@ -21,17 +22,17 @@ export function sided(text: string): number | null {
 /** Rows of as many numbers as there are measures; a blank or a dash is a value that was not read. */
 export function pastedRows(text: string, measures: readonly string[]): Pasted {
   const lines = text.split(/\r\n|\r|\n/).filter((line) => line.trim() !== "");
-  if (lines.length === 0) return { trouble: "There is nothing to paste." };
+  if (lines.length === 0) return { trouble: say("paste-nothing") };
   const rows: Values[] = [];
   for (const [at, line] of lines.entries()) {
     const cells = cellsOf(line, measures.length);
     if (cells.length !== measures.length) {
-      const place = lines.length > 1 ? `Row ${at + 1} has` : "There are";
-      return { trouble: `${place} ${cells.length} values; ${measures.length} are written down for each shot, in the order shown.` };
+      const said = { count: cells.length, wanted: measures.length };
+      return { trouble: lines.length > 1 ? say("paste-row-has", { ...said, row: at + 1 }) : say("paste-there-are", said) };
     }
     const values = cells.map((cell) => (/^[-–—]*$/.test(cell.trim()) ? null : sided(cell)));
     const wrong = cells.findIndex((cell, index) => values[index] === null && !/^[-–—]*$/.test(cell.trim()));
-    if (wrong >= 0) return { trouble: `“${cells[wrong]!.trim().slice(0, 30)}” is no number.` };
+    if (wrong >= 0) return { trouble: say("paste-no-number", { cell: cells[wrong]!.trim().slice(0, 30) }) };
     rows.push(Object.fromEntries(measures.map((measure, index) => [measure, values[index] ?? null])));
   }
   return { rows };

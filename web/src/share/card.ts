@@ -8,6 +8,7 @@ import { intervalGeometry, type IntervalGeometry } from "../chart/interval.js";
 import type { Report, Shared } from "../engine.js";
 import { moreOrLess, sides, signed, type MeasureView } from "../format.js";
 import { LOOKS, type Colors } from "./colors.js";
+import { say } from "../text/say.js";
 
 export interface CardInput {
   shared: Shared;
@@ -52,8 +53,8 @@ export async function card(input: CardInput): Promise<Blob> {
   for (const line of [shared.card.counts, shared.card.left_out]) page.write(line, 28, 400, colors.ink, beside);
   for (const line of shared.card.warnings) page.write(`! ${line}`, 28, 600, colors.alert, beside);
   page.gap(14);
-  page.write(`Straight Answer, ${input.date}`, 26, 400, colors.quiet, beside);
-  if (code) page.write("Scan the code to see every number and try your own margin.", 26, 400, colors.quiet, beside);
+  page.write(say("card-dated", { date: input.date }), 26, 400, colors.quiet, beside);
+  if (code) page.write(say("card-scan"), 26, 400, colors.quiet, beside);
   canvas.width = WIDTH;
   canvas.height = Math.max(page.y, code ? wordsTop + CODE : 0) + PAD;
   ctx.fillStyle = colors.card;
@@ -144,7 +145,7 @@ function drawInterval(ctx: CanvasRenderingContext2D, { geometry, isRatio }: Pict
     ctx.fillRect(x(geometry.zone.from), top + 40, x(geometry.zone.to) - x(geometry.zone.from), floor - top - 40);
     // Above its zone, as far as the words at both ends leave room.
     const middle = x((geometry.zone.from + geometry.zone.to) / 2);
-    text("too small to matter", Math.min(Math.max(middle, PAD + SIDE), WIDTH - PAD - SIDE), top + 24, "center");
+    text(say("card-zone"), Math.min(Math.max(middle, PAD + SIDE), WIDTH - PAD - SIDE), top + 24, "center");
   }
   ctx.strokeStyle = colors.ink;
   ctx.lineWidth = 3;

@@ -12,7 +12,11 @@ import { withoutNames } from "../link.js";
 import { card } from "./card.js";
 import { colors, type Scheme } from "./colors.js";
 import { copy, openShareSheet, save } from "./hand-over.js";
-import { shareView, type Style } from "./share-view.js";
+import english from "../text/en/share.ftl?raw";
+import { language, learn, say } from "../text/say.js";
+import { shareView, type Copied, type Style } from "./share-view.js";
+
+learn(english);
 
 const KINDS = { csv: "text/csv", json: "application/json", png: "image/png" } as const;
 
@@ -68,7 +72,7 @@ export class StraightAnswerShare extends BehindDoor {
         addNote: (note) => this.#change(() => (this.#note = note)),
         choose: (style) => this.#redraw(() => (this.#style = style)),
         show: (scheme) => this.#redraw(() => (this.#scheme = scheme), true),
-        copy: (what, text) => void this.#copy(what, text),
+        copy: (done, text) => void this.#copy(done, text),
         share: (data) => void this.#share(data),
         savePicture: () => this.#picture && save(this.#picture.file),
         saveCsv: () => void this.#saveCsv(),
@@ -125,7 +129,7 @@ export class StraightAnswerShare extends BehindDoor {
     const { code } = await import("./code.js");
     const rows = shared.link === null ? null : code(shared.link);
     const measure = measureView(shared.file.question.measure, this.measures, this.session);
-    const date = new Date().toLocaleDateString("en", { year: "numeric", month: "long", day: "numeric" });
+    const date = new Date().toLocaleDateString(language(), { year: "numeric", month: "long", day: "numeric" });
     const blob = await card({ shared, measure, date, code: rows, colors: colors(this.#scheme) });
     if (turn !== this.#turn) return;
     this.#forgetPicture();
@@ -138,9 +142,9 @@ export class StraightAnswerShare extends BehindDoor {
     this.#picture = null;
   }
 
-  async #copy(what: string, text: string): Promise<void> {
+  async #copy(done: Copied, text: string): Promise<void> {
     const copied = await copy(text);
-    this.#done = copied ? `${what} copied.` : `The browser did not let it be copied. Mark the text and copy it by hand.`;
+    this.#done = copied ? say(done) : say("share-not-copied");
     this.requestUpdate();
   }
 
@@ -148,7 +152,7 @@ export class StraightAnswerShare extends BehindDoor {
     try {
       await openShareSheet(data);
     } catch {
-      this.#done = "The device did not take it. Copy it instead.";
+      this.#done = say("share-not-taken");
       this.requestUpdate();
     }
   }

@@ -5,6 +5,7 @@ import type { Actions } from "../actions.js";
 import type { State } from "../state.js";
 import { FILES, byHand, chosen } from "./give.js";
 import { trouble } from "./trouble.js";
+import { say } from "../text/say.js";
 
 /** Closed and empty again once something was added; open from the start while there is one club only. */
 export const add = (state: State, clubs: number, actions: Actions): TemplateResult =>
@@ -12,18 +13,18 @@ export const add = (state: State, clubs: number, actions: Actions): TemplateResu
     state.read?.texts ?? 0,
     html`
       <details class="add" ?open=${clubs < 2 || state.notAdded !== null}>
-        <summary>${clubs < 2 ? "Add the other club’s shots" : "Add more shots or another club"}</summary>
+        <summary>${clubs < 2 ? say("add-other") : say("add-more")}</summary>
         <form class="more" @submit=${(event: Event) => submit(event, actions)}>
-          <label for="more" class="visually-hidden">Shots to add</label>
+          <label for="more" class="visually-hidden">${say("add-label")}</label>
           <textarea id="more" name="text" rows="4" spellcheck="false" autocapitalize="off" autocomplete="off"
-            placeholder="Paste or type them here"></textarea>
+            placeholder=${say("add-placeholder")}></textarea>
           <div class="buttons">
-            <button type="submit">Add these</button>
-            ${actions.canPaste ? html`<button type="button" @click=${() => actions.pasteFromClipboard(true)}>Paste</button>` : nothing}
+            <button type="submit">${say("add-these")}</button>
+            ${actions.canPaste ? html`<button type="button" @click=${() => actions.pasteFromClipboard(true)}>${say("paste")}</button>` : nothing}
             <label class="button">
               <input type="file" class="visually-hidden" accept=${FILES} multiple
                 @change=${(event: Event) => chosen(event, (files) => actions.giveFiles(files, true))} />
-              Add a file
+              ${say("add-file")}
             </label>
           </div>
           ${trouble(state.notAdded)}

@@ -8,18 +8,17 @@ import { later } from "./later.js";
 import { picture } from "./picture.js";
 import { build, part } from "./pieces.js";
 import { trouble } from "./trouble.js";
+import { say } from "../text/say.js";
+import { withTexts } from "../text/spoken.js";
 
-const CAUTION =
-  "Before you hit more balls: warm up, rest between sets, stop if anything hurts, and use a bay that is safe to swing in.";
-
-const numbers = later(() => import("./numbers.js").then((module) => module.numbers));
+const numbers = later(() => withTexts(["numbers"], () => import("./numbers.js")).then((module) => module.numbers));
 
 export function answer(state: State, session: Session, actions: Actions): TemplateResult {
-  return part("answer", "The answer", state.report ? answered(state, state.report, session, actions) : waiting(state));
+  return part("answer", say("answer-title"), state.report ? answered(state, state.report, session, actions) : waiting(state));
 }
 
 const waiting = (state: State): TemplateResult =>
-  html`<div class="card answer">${state.trouble ? trouble(state.trouble) : html`<p class="hint">Working it out…</p>`}</div>`;
+  html`<div class="card answer">${state.trouble ? trouble(state.trouble) : html`<p class="hint">${say("working")}</p>`}</div>`;
 
 function answered(state: State, report: Report, session: Session, actions: Actions): TemplateResult {
   const { words, decision } = report.answer;
@@ -31,7 +30,7 @@ function answered(state: State, report: Report, session: Session, actions: Actio
       ${picture(report, session, measure)}
       ${words.detail ? html`<p class="detail">${words.detail}</p>` : nothing}
       ${words.next ? html`<p class="next">${words.next}</p>` : nothing}
-      ${asksForMore(report) ? html`<p class="caution">${CAUTION}</p>` : nothing}
+      ${asksForMore(report) ? html`<p class="caution">${say("caution")}</p>` : nothing}
     </article>
     ${report.overlays.length > 0 ? html`<ul class="overlays">${report.overlays.map(overlay)}</ul>` : nothing}
     ${others(report, state, session)}
@@ -41,7 +40,7 @@ function answered(state: State, report: Report, session: Session, actions: Actio
 const asked = (report: Report, session: Session, measure: string): TemplateResult => html`
   <span class="measure">${measure}</span>
   ${report.asked.candidate === null ? nothing : build(report.asked.candidate, session.builds[report.asked.candidate]?.name ?? "")}
-  ${report.asked.candidate === null ? nothing : html`<span>against</span>`}
+  ${report.asked.candidate === null ? nothing : html`<span>${say("answer-against")}</span>`}
   ${session.builds[report.asked.baseline] ? build(report.asked.baseline, session.builds[report.asked.baseline]?.name ?? "") : nothing}`;
 
 /** Whether the words send somebody back to hit more balls: everything short of a settled answer does. */
@@ -64,7 +63,7 @@ function others(report: Report, state: State, session: Session): TemplateResult 
   if (rest.length === 0) return nothing;
   return html`
     <div class="others">
-      <h3>The other measures</h3>
+      <h3>${say("other-measures")}</h3>
       <ul>${rest.map((finding) => other(finding, state, session))}</ul>
     </div>`;
 }

@@ -4,6 +4,7 @@ import { withClubChanged, withMoreClubs, withValue, type Averages, type Entered,
 import type { Measure } from "../engine.js";
 import { columnsChosen } from "./columns-chosen.js";
 import { build, choice } from "./pieces.js";
+import { say } from "../text/say.js";
 
 export interface ShownAverages {
   form: Averages;
@@ -24,15 +25,11 @@ export interface AveragesActions {
   cancel: () => void;
 }
 
-const MEANT: { value: Meant; label: string }[] = [
-  { value: "all", label: "every shot hit" },
-  { value: "best", label: "only the best ones" },
-  { value: "good", label: "the good ones, mishits out" },
-];
+const MEANT: readonly Meant[] = ["all", "best", "good"];
 
 export const averagesView = (shown: ShownAverages, actions: AveragesActions): TemplateResult => html`
   <form class="card entry" @submit=${(event: Event) => (event.preventDefault(), actions.finish())}>
-    <p class="hint">From a receipt, a screen or a photo. How far the shots scatter may be left empty: then the largest usual scatter is taken.</p>
+    <p class="hint">${say("averages-help")}</p>
     ${columnsChosen(
       { chosen: shown.form.columns, units: shown.form.units, measures: shown.measures, choices: shown.units, more: [] },
       {
@@ -42,13 +39,13 @@ export const averagesView = (shown: ShownAverages, actions: AveragesActions): Te
       },
     )}
     ${shown.form.clubs.map((_, club) => one(shown, club, actions))}
-    <div class="buttons"><button type="button" @click=${() => actions.change(withMoreClubs(shown.form))}>Add a club</button></div>
+    <div class="buttons"><button type="button" @click=${() => actions.change(withMoreClubs(shown.form))}>${say("entry-add-club")}</button></div>
     <ul class="notices">${shown.notices.map((text) => html`<li>${text}</li>`)}</ul>
     ${shown.said ? html`<p class="alert" role="status">${shown.said}</p>` : nothing}
     <div class="buttons">
-      <button type="submit" class="primary">Read these averages</button>
-      <button type="button" ?disabled=${!shown.canUndo} @click=${actions.undo}>Undo</button>
-      <button type="button" @click=${actions.cancel}>Back</button>
+      <button type="submit" class="primary">${say("averages-read")}</button>
+      <button type="button" ?disabled=${!shown.canUndo} @click=${actions.undo}>${say("entry-undo")}</button>
+      <button type="button" @click=${actions.cancel}>${say("back")}</button>
     </div>
   </form>`;
 
@@ -56,17 +53,17 @@ function one({ form, measures, faults }: ShownAverages, club: number, actions: A
   const { name, shots, of, values } = form.clubs[club]!;
   const faultAt = (column: string | null, part: keyof Entered = "average") =>
     faults.find((fault) => fault.club === club && fault.column === column && fault.part === part)?.message;
-  const whose = name || `Club ${club + 1}`;
+  const whose = name || say("entry-club", { number: club + 1 });
   return html`
     <fieldset class="club">
       <legend>${build(club, whose)}</legend>
-      <label class="row"><span>Name</span>
+      <label class="row"><span>${say("averages-name")}</span>
         <input .value=${name} maxlength="80" autocomplete="off" enterkeyhint="next"
           @input=${(event: Event) => actions.typing(withClubChanged(form, club, { name: text(event) }))} @change=${actions.typed} @keydown=${onward} />
       </label>
-      ${field("Number of shots", `Number of shots of ${whose}`, shots, "numeric", faultAt(null), (value) => withClubChanged(form, club, { shots: value }), actions)}
-      <label class="row"><span>Averages of</span>
-        ${choice(`Which shots the averages of ${whose} stand for`, MEANT, of, (value) => actions.change(withClubChanged(form, club, { of: value as Meant })))}
+      ${field(say("averages-shots"), say("averages-shots-of", { name: whose }), shots, "numeric", faultAt(null), (value) => withClubChanged(form, club, { shots: value }), actions)}
+      <label class="row"><span>${say("averages-meant")}</span>
+        ${choice(say("averages-meant-of", { name: whose }), MEANT.map((one) => ({ value: one, label: say(`averages-${one}`) })), of, (value) => actions.change(withClubChanged(form, club, { of: value as Meant })))}
       </label>
       ${form.columns.map((column) => {
         const measure = measures.find(({ id }) => id === column);
@@ -74,10 +71,10 @@ function one({ form, measures, faults }: ShownAverages, club: number, actions: A
         const { average = "", deviation = "" } = values[column] ?? {};
         const [wrong, wrongScatter] = [faultAt(column), faultAt(column, "deviation")];
         return html`
-          <div class="of-measure" role="group" aria-label="${title} of ${whose}">
+          <div class="of-measure" role="group" aria-label=${say("averages-measure-of", { measure: title, name: whose })}>
             <span class="what">${title}</span>
-            <label><span>Average</span>${input(`Average ${title} of ${whose}`, average, "decimal", wrong, (value) => withValue(form, club, column, { average: value }), actions)}</label>
-            <label><span>± scatter (SD)</span>${input(`Scatter of ${title} of ${whose}`, deviation, "decimal", wrongScatter, (value) => withValue(form, club, column, { deviation: value }), actions)}</label>
+            <label><span>${say("averages-average")}</span>${input(say("averages-average-of", { measure: title, name: whose }), average, "decimal", wrong, (value) => withValue(form, club, column, { average: value }), actions)}</label>
+            <label><span>${say("averages-scatter")}</span>${input(say("averages-scatter-of", { measure: title, name: whose }), deviation, "decimal", wrongScatter, (value) => withValue(form, club, column, { deviation: value }), actions)}</label>
             ${[wrong, wrongScatter].map((message) => (message ? html`<p class="alert">${message}</p>` : nothing))}
           </div>`;
       })}

@@ -7,12 +7,7 @@ import type { Belongs, Cause, Hand, Part } from "../flights.js";
 import { signed, withUnit } from "../format.js";
 import { handChoice } from "./hand.js";
 import { build } from "./pieces.js";
-
-const BELONGS: Record<Belongs, string> = {
-  swing: "The swing that day",
-  both: "Club and swing together",
-  unexplained: "Not explained",
-};
+import { say, sayAround } from "../text/say.js";
 
 export function causeView(cause: Cause, session: Session, hand: Hand | undefined, chooseHand: (hand: Hand) => void): TemplateResult {
   const { words } = cause;
@@ -24,32 +19,32 @@ export function causeView(cause: Cause, session: Session, hand: Hand | undefined
       <p>${words.detail}</p>
       ${picture(cause, name)}
       <div class="part-list">
-        <h3>What each part rests on</h3>
+        <h3>${say("cause-rests")}</h3>
         <dl>
           ${[...cause.parts, ...cause.ball_speed].map(
-            (part) => html`<div><dt>${part.name} ${part.belongs === "unexplained" ? nothing : html`<small>${BELONGS[part.belongs].toLowerCase()}</small>`}</dt><dd>${part.words}</dd></div>`,
+            (part) => html`<div><dt>${part.name} ${part.belongs === "unexplained" ? nothing : html`<small>${say(`belongs-${part.belongs}`).toLowerCase()}</small>`}</dt><dd>${part.words}</dd></div>`,
           )}
         </dl>
       </div>
       ${cause.swing.length > 0
         ? html`
             <div class="part-list">
-              <h3>How the club came to the ball</h3>
+              <h3>${say("cause-swing")}</h3>
               <ul>${cause.swing.map(({ words: said }) => html`<li>${said}</li>`)}</ul>
             </div>`
         : nothing}
       ${cause.spin.length > 0
         ? html`
             <div class="part-list">
-              <h3>What that does to spin and curve, roughly</h3>
+              <h3>${say("cause-spin")}</h3>
               <ul>${cause.spin.map(({ words: said }) => html`<li>${said}</li>`)}</ul>
-              <p class="hint">From a rigid head and a rolling ball, good to 30 %: which way, and which is larger, not how much.</p>
+              <p class="hint">${say("cause-spin-note")}</p>
             </div>`
         : nothing}
       ${words.unmeasured.length > 0
         ? html`
             <div class="part-list">
-              <h3>What was not measured</h3>
+              <h3>${say("cause-unmeasured")}</h3>
               <ul>${words.unmeasured.map((said) => html`<li>${said}</li>`)}</ul>
             </div>`
         : nothing}
@@ -65,14 +60,14 @@ function picture(cause: Cause, name: (index: number) => string): TemplateResult 
   return html`
     <figure class="picture">
       <div class="sides" aria-hidden="true">
-        <span>← ${build(cause.candidate, name(cause.candidate))} shorter</span>
-        <span>longer →</span>
+        <span>← ${sayAround("cause-shorter", { club: build(cause.candidate, name(cause.candidate)) })}</span>
+        <span>${say("cause-longer")} →</span>
       </div>
       ${drawParts(geometry, { alternative: cause.words.alternative, value: yards, tick: (value) => signed(value, 0) })}
       <ul class="legend">
-        ${belongs.map((one) => html`<li><span class="swatch ${one}" aria-hidden="true"></span>${BELONGS[one]}</li>`)}
+        ${belongs.map((one) => html`<li><span class="swatch ${one}" aria-hidden="true"></span>${say(`belongs-${one}`)}</li>`)}
       </ul>
-      <figcaption>Yards of carry. The parts add up to the gap; the thin line is where each part may truly lie.</figcaption>
+      <figcaption>${say("cause-caption")}</figcaption>
     </figure>`;
 }
 
@@ -89,6 +84,6 @@ function rows(cause: Cause): PartRow[] {
       row(part, false),
       ...(part.factor === "ball_speed" ? cause.ball_speed.map((inner) => row(inner, true)) : []),
     ]),
-    { key: "gap", name: "The gap in these shots", value: cause.gap, low: cause.gap, high: cause.gap, belongs: "gap", inner: false },
+    { key: "gap", name: say("cause-gap"), value: cause.gap, low: cause.gap, high: cause.gap, belongs: "gap", inner: false },
   ];
 }

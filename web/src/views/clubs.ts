@@ -2,15 +2,16 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { Actions } from "../actions.js";
 import type { Session } from "../engine.js";
-import { buildCounts, counted } from "../format.js";
+import { buildCounts } from "../format.js";
 import { isNumbered, unnamed, type Given } from "../texts.js";
 import { build, foreign } from "./pieces.js";
+import { say, sayAround } from "../text/say.js";
 
 export function clubs(session: Session, actions: Actions): TemplateResult {
   const counts = buildCounts(session);
-  if (session.builds.length === 0) return html`<p class="question">No shots were found.</p>`;
+  if (session.builds.length === 0) return html`<p class="question">${say("no-shots")}</p>`;
   return html`
-    <h3 class="question" id="read-title" tabindex="-1">What was read</h3>
+    <h3 class="question" id="read-title" tabindex="-1">${say("read-title")}</h3>
     <ul class="builds">
       ${session.builds.map(({ name }, index) => {
         const count = counts[index];
@@ -24,17 +25,17 @@ export function clubs(session: Session, actions: Actions): TemplateResult {
 }
 
 function countText({ shots, averagesOf, averagesOnly }: ReturnType<typeof buildCounts>[number]): string {
-  if (!averagesOnly) return counted(shots, "shot");
-  return averagesOf === null ? "averages only" : `averages of ${counted(averagesOf, "shot")}`;
+  if (!averagesOnly) return say("n-shots", { count: shots });
+  return averagesOf === null ? say("averages-only") : say("averages-of", { count: averagesOf });
 }
 
 const rename = ({ builds }: Session, name: string, actions: Actions): TemplateResult => html`
   <details class="rename" @toggle=${focusField}>
-    <summary aria-label="Rename ${name}">Rename</summary>
+    <summary aria-label=${say("rename-club", { name })}>${say("rename")}</summary>
     <form @submit=${(event: Event) => said(event, (wanted) => wanted !== name && actions.rename(name, wanted))}>
-      <input name="name" aria-label="New name for ${name}" .value=${name} maxlength="80" autocomplete="off" enterkeyhint="done" required />
-      <button type="submit">Save</button>
-      ${builds.length > 1 ? html`<p class="hint">Given another club’s name, the two become one.</p>` : nothing}
+      <input name="name" aria-label=${say("rename-new", { name })} .value=${name} maxlength="80" autocomplete="off" enterkeyhint="done" required />
+      <button type="submit">${say("save")}</button>
+      ${builds.length > 1 ? html`<p class="hint">${say("rename-joins")}</p>` : nothing}
     </form>
   </details>`;
 
@@ -46,28 +47,30 @@ export function whose(given: Given, several: boolean, session: Session, actions:
   const field = `whose-${now}`;
   return html`
     <form class="notice whose" @submit=${(event: Event) => said(event, (name) => actions.rename(now, name))}>
-      <label class="question" for=${field}>Which club hit ${!several ? "these shots" : given.source.kind === "file" ? html`the shots in ${foreign(given.source.name)}` : "the shots you added"}?</label>
+      <label class="question" for=${field}>${
+        !several ? say("whose-these") : given.source.kind === "file" ? sayAround("whose-in", { name: foreign(given.source.name) }) : say("whose-added")
+      }</label>
       ${others.length > 0
         ? html`<div class="buttons">
             ${others.map((name) => html`<button type="button" @click=${() => actions.rename(now, name)}>${build(indexOf(session, name), name)}</button>`)}
           </div>
-          <p class="hint">Or another club:</p>`
+          <p class="hint">${say("whose-other")}</p>`
         : nothing}
       <div class="named">
-        <input id=${field} name="name" maxlength="80" autocomplete="off" enterkeyhint="done" placeholder="Its name" .value=${isNumbered(now) ? "" : now} required />
-        <button type="submit" class="primary">Name it</button>
+        <input id=${field} name="name" maxlength="80" autocomplete="off" enterkeyhint="done" placeholder=${say("whose-name")} .value=${isNumbered(now) ? "" : now} required />
+        <button type="submit" class="primary">${say("whose-take")}</button>
       </div>
     </form>`;
 }
 
 const indexOf = ({ builds }: Session, name: string): number => builds.findIndex((one) => one.name === name);
 
-function said(event: Event, say: (name: string) => unknown): void {
+function said(event: Event, tell: (name: string) => unknown): void {
   event.preventDefault();
   const form = event.target as HTMLFormElement;
   const name = String(new FormData(form).get("name") ?? "").trim();
   form.closest("details")?.removeAttribute("open");
-  if (name !== "") say(name);
+  if (name !== "") tell(name);
 }
 
 /** The field is ready as soon as it opens: one tap, then the name. */

@@ -3,6 +3,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import type { Measure } from "../engine.js";
 import { unitName } from "../format.js";
 import { choice, type Option } from "./pieces.js";
+import { say } from "../text/say.js";
 
 interface Shown {
   chosen: readonly string[];
@@ -24,7 +25,7 @@ export function columnsChosen({ chosen, units, measures, choices, more }: Shown,
   const all: Option[] = [...measures.map(({ id, name }) => ({ value: id, label: name })), ...more];
   const rest = all.filter(({ value }) => !chosen.includes(value));
   return html`
-    <ul class="columns" aria-label="What is entered">
+    <ul class="columns" aria-label=${say("columns-entered")}>
       ${chosen.map((column) => {
         const name = all.find(({ value }) => value === column)?.label ?? column;
         const usual = measures.find(({ id }) => id === column)?.unit ?? "";
@@ -34,16 +35,16 @@ export function columnsChosen({ chosen, units, measures, choices, more }: Shown,
           <li class="chip">
             <span class="what">${name}</span>
             ${offered.length > 1
-              ? choice(`Unit of ${name}`, offered.map((value) => ({ value, label: value })), unit, (value) => actions.unit(column, value))
+              ? choice(say("columns-unit", { name }), offered.map((value) => ({ value, label: value })), unit, (value) => actions.unit(column, value))
               : unit
                 ? html`<span class="unit">${unitName(unit)}</span>`
                 : nothing}
-            ${chosen.length > 1 ? html`<button type="button" aria-label="Leave ${name} out" @click=${() => actions.remove(column)}>×</button>` : nothing}
+            ${chosen.length > 1 ? html`<button type="button" aria-label=${say("columns-leave", { name })} @click=${() => actions.remove(column)}>×</button>` : nothing}
           </li>`;
       })}
       <li>
-        <select aria-label="Add a measure" @change=${(event: Event) => actions.add(taken(event))}>
-          <option value="">Add …</option>
+        <select aria-label=${say("columns-add")} @change=${(event: Event) => actions.add(taken(event))}>
+          <option value="">${say("columns-add-short")}</option>
           ${rest.map(({ value, label }) => html`<option value=${value}>${label}</option>`)}
         </select>
       </li>

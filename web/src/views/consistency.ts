@@ -1,6 +1,7 @@
 /** Whether carry and launch belong together: what does not fit, with the unit mistakes that would explain it. */
 import { html, nothing, type TemplateResult } from "lit";
 import type { Consistency } from "../flights.js";
+import { say } from "../text/say.js";
 
 export function consistencyView({ words, doubts }: Consistency): TemplateResult {
   return html`
@@ -10,6 +11,6 @@ export function consistencyView({ words, doubts }: Consistency): TemplateResult 
       ${words.computed ? html`<p>${words.computed}</p>` : nothing}
       ${doubts.length > 0 ? html`<div class="part-list"><ul>${doubts.map(({ words: said }) => html`<li>${said}</li>`)}</ul></div>` : nothing}
       ${words.next ? html`<p>${words.next}</p>` : nothing}
-      <p class="hint">Each carry is held against the flight of its own ball speed, launch and spin, beside what is usual in this session.</p>
+      <p class="hint">${say("consistency-note")}</p>
     </div>`;
 }

@@ -8,6 +8,7 @@ import type { State } from "../state.js";
 import { margin } from "./margin.js";
 import { build, choice, part } from "./pieces.js";
 import { stopping } from "./stopping.js";
+import { say } from "../text/say.js";
 
 /** Up to this many clubs stand open to view; more open as a list. */
 const OPEN_CHOICES = 5;
@@ -21,14 +22,14 @@ export function counts(state: State, session: Session, question: Question, actio
   }));
   return part(
     "counts",
-    "What counts",
+    say("counts-title"),
     html`
       <form class="card" @submit=${(event: Event) => event.preventDefault()}>
         ${baseline(session, question, actions)}
         ${session.builds.length > 2 ? candidate(session, question, state.report, actions) : nothing}
         <label class="row">
-          <span>Compare</span>
-          ${choice("What to compare", measures, question.measure, (id) => actions.ask({ measure: id }))}
+          <span>${say("compare")}</span>
+          ${choice(say("compare-label"), measures, question.measure, (id) => actions.ask({ measure: id }))}
         </label>
         ${goal(state, question, actions)}
         ${margin(state, measure, question, actions)}
@@ -39,7 +40,7 @@ export function counts(state: State, session: Session, question: Question, actio
 }
 
 function baseline(session: Session, question: Question, actions: Actions): TemplateResult {
-  const title = "Which club is yours?";
+  const title = say("which-yours");
   if (session.builds.length > OPEN_CHOICES) {
     return html`
       <label class="row">
@@ -69,13 +70,14 @@ function baseline(session: Session, question: Question, actions: Actions): Templ
 function candidate(session: Session, question: Question, report: Report | null, actions: Actions): TemplateResult {
   const others = options(session).filter((_, index) => index !== question.baseline);
   const leader = report?.asked.candidate;
-  const leading = leader === null || leader === undefined ? "" : ` (${session.builds[leader]?.name ?? ""})`;
-  const whichever = { value: WHICHEVER, label: `Whichever leads${question.candidate === undefined ? leading : ""}` };
+  const leads = leader !== null && leader !== undefined && question.candidate === undefined;
+  const label = leads ? say("whichever-now", { name: session.builds[leader]?.name ?? "" }) : say("whichever");
+  const whichever = { value: WHICHEVER, label };
   return html`
     <label class="row">
-      <span>Hold against it</span>
+      <span>${say("against")}</span>
       ${choice(
-        "The club to hold against yours",
+        say("against-label"),
         [whichever, ...others],
         question.candidate === undefined ? WHICHEVER : String(question.candidate),
         (value) => actions.ask({ candidate: value === WHICHEVER ? undefined : Number(value) }),
@@ -89,7 +91,7 @@ function goal(state: State, question: Question, actions: Actions): TemplateResul
   const chosen: Goal | undefined = question.goal ?? state.report?.asked.goal;
   return html`
     <fieldset>
-      <legend>What would be better?</legend>
+      <legend>${say("better")}</legend>
       <div class="segments">
         ${goalsFor(question.measure, state.measures).map(
           (value) => html`

@@ -1,14 +1,18 @@
 /** A part that is closed: what stands on the page before somebody wants to know; what is behind it is loaded when it is opened. */
 import { html, type TemplateResult } from "lit";
+import { say } from "../text/say.js";
 
 /** Stands inside the part's element until that is there. */
-export const waiting = html`<p class="hint">Loading…</p>`;
+export const waiting = (): TemplateResult => html`<p class="hint">${say("loading")}</p>`;
+
+/** The parts behind doors; each has a title and a line that says what is there. */
+type DoorId = "luck" | "landing" | "cause" | "potential" | "change" | "weather" | "share";
 
 /** A whole part behind a door; `look` is the class of its `details`. */
-export const door = (id: string, title: string, look: string, load: () => Promise<unknown>, body: TemplateResult): TemplateResult => html`
+export const door = (id: DoorId, look: string, load: () => Promise<unknown>, body: TemplateResult): TemplateResult => html`
   <section class="part" id=${id} aria-labelledby="${id}-title">
     <details class=${look} @toggle=${(event: Event) => opened(event, load)}>
-      <summary><h2 id="${id}-title" tabindex="-1">${title}</h2></summary>
+      <summary><hgroup><h2 id="${id}-title" tabindex="-1">${say(`door-${id}`)}</h2><p>${say(`door-${id}-line`)}</p></hgroup></summary>
       ${body}
     </details>
   </section>`;
@@ -19,6 +23,6 @@ export function opened({ currentTarget }: Event, load: () => Promise<unknown>): 
   if (!details.open) return;
   load().catch(() => {
     const text = details.querySelector(":scope > :not(p, summary) > p.hint");
-    if (text) text.textContent = "This part could not be loaded. Check the connection, reload the page and open it again.";
+    if (text) text.textContent = say("not-loaded-door");
   });
 }

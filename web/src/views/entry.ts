@@ -4,16 +4,18 @@ import type { Actions } from "../actions.js";
 import { entryKey, type Entry, type State } from "../state.js";
 import { part } from "./pieces.js";
 import { sheets } from "./sheets.js";
+import { say } from "../text/say.js";
+import { withTexts } from "../text/spoken.js";
 
 /** Asked for once; the elements say by themselves when they are there. */
 let loading: Promise<unknown> | null = null;
 
 export function entry(state: State, entry: Entry, actions: Actions): TemplateResult {
   if (entry.kind === "sheets") return sheets(entry.workbook, actions);
-  loading ??= import("../entry-part.js").catch(() => {
+  loading ??= withTexts(["entry"], () => import("../entry-part.js")).catch(() => {
     loading = null;
     const text = document.querySelector(".entry-loading");
-    if (text) text.textContent = "This part could not be loaded. Check the connection, go back and open it again.";
+    if (text) text.textContent = say("not-loaded-entry");
   });
   const { kind, at } = entry;
   const given = at === null ? undefined : state.given[at];
@@ -21,10 +23,10 @@ export function entry(state: State, entry: Entry, actions: Actions): TemplateRes
   const done = (text: Parameters<Actions["entered"]>[0]) => actions.entered(text, at);
   const draft = state.unfinished[entryKey(entry)] ?? given?.source.draft;
   const leave = (left: unknown) => actions.leave(left);
-  const waiting = html`<div class="card entry-loading"><p class="hint">Loading…</p><div class="buttons"><button type="button" @click=${() => actions.enter(null)}>Back</button></div></div>`;
+  const waiting = html`<div class="card entry-loading"><p class="hint">${say("loading")}</p><div class="buttons"><button type="button" @click=${() => actions.enter(null)}>${say("back")}</button></div></div>`;
   return part(
     "shots",
-    kind === "grid" ? "Type the shots" : "Enter averages",
+    kind === "grid" ? say("entry-grid") : say("entry-averages"),
     kind === "grid"
       ? html`<straight-answer-grid .measures=${state.measures} .draft=${draft} .clubs=${clubs} .read=${actions.read} .done=${done} .leave=${leave}>${waiting}</straight-answer-grid>`
       : html`<straight-answer-averages .measures=${state.measures} .draft=${draft} .clubs=${clubs} .read=${actions.read} .done=${done} .leave=${leave}>${waiting}</straight-answer-averages>`,

@@ -5,6 +5,8 @@ import type { Measure, Question, Report, Session } from "../engine.js";
 import { measureView } from "../format.js";
 import { foreign } from "./pieces.js";
 import { door, opened, waiting } from "./door.js";
+import { say, sayAround } from "../text/say.js";
+import { withTexts } from "../text/spoken.js";
 
 const LAUNCH = ["carry", "ball_speed", "launch_angle", "spin_rate"];
 
@@ -14,27 +16,27 @@ export function flightDoors(session: Session, question: Question, report: Report
   const has = (wanted: readonly string[]) => session.shots.length > 0 && wanted.every((id) => session.measures.includes(id));
   return html`
     ${has(["carry", "offline"])
-      ? door("landing", "Where they land", "flight", () => import("../landing-part.js"), html`
-          <straight-answer-landing .session=${session} .baseline=${baseline} .candidate=${candidate}>${waiting}</straight-answer-landing>`)
+      ? door("landing", "flight", () => withTexts(["flight"], () => import("../landing-part.js")), html`
+          <straight-answer-landing .session=${session} .baseline=${baseline} .candidate=${candidate}>${waiting()}</straight-answer-landing>`)
       : nothing}
     ${has(LAUNCH) && candidate !== null
-      ? door("cause", "Club or swing?", "flight", () => import("../cause-part.js"), html`
-          <straight-answer-cause .session=${session} .baseline=${baseline} .candidate=${candidate}>${waiting}</straight-answer-cause>`)
+      ? door("cause", "flight", () => withTexts(["flight"], () => import("../cause-part.js")), html`
+          <straight-answer-cause .session=${session} .baseline=${baseline} .candidate=${candidate}>${waiting()}</straight-answer-cause>`)
       : nothing}
     ${has(LAUNCH)
-      ? door("potential", "What this ball speed could carry", "flight", () => import("../potential-part.js"), html`
-          <straight-answer-potential .session=${session} .baseline=${baseline} .candidate=${candidate}>${waiting}</straight-answer-potential>`)
+      ? door("potential", "flight", () => withTexts(["flight"], () => import("../potential-part.js")), html`
+          <straight-answer-potential .session=${session} .baseline=${baseline} .candidate=${candidate}>${waiting()}</straight-answer-potential>`)
       : nothing}
     ${has([measure]) && candidate !== null
-      ? door("change", "Before and after", "flight", () => import("../second-part.js"), html`
-          <p class="hint">${session.second ? html`Your shots say what changed: ${foreign(session.second.name)}.` : "A lesson, another ball, a break."} Did the club or that change do more?</p>
+      ? door("change", "flight", () => withTexts(["flight"], () => import("../second-part.js")), html`
+          <p class="hint">${session.second ? html`${sayAround("change-said", { name: foreign(session.second.name) })} ` : nothing}${say("change-asked")}</p>
           <straight-answer-second .session=${session} .baseline=${baseline} .candidate=${candidate} .question=${question}
-            .measure=${measureView(measure, measures, session)}>${waiting}</straight-answer-second>`)
+            .measure=${measureView(measure, measures, session)}>${waiting()}</straight-answer-second>`)
       : nothing}
     ${has(LAUNCH)
-      ? door("weather", "The weather that day", "flight", () => import("../weather-part.js"), html`
+      ? door("weather", "flight", () => withTexts(["flight"], () => import("../weather-part.js")), html`
           <straight-answer-weather .session=${session} .baseline=${baseline} .candidate=${candidate} .question=${question}
-            .check=${actions.check} .tell=${actions.weather}>${waiting}</straight-answer-weather>`)
+            .check=${actions.check} .tell=${actions.weather}>${waiting()}</straight-answer-weather>`)
       : nothing}`;
 }
 
@@ -42,8 +44,8 @@ export function flightDoors(session: Session, question: Question, report: Report
 export const consistencyDoor = (session: Session): TemplateResult | typeof nothing =>
   session.shots.length > 0 && LAUNCH.every((id) => session.measures.includes(id))
     ? html`
-        <details class="flight" id="consistency" @toggle=${(event: Event) => opened(event, () => import("../consistency-part.js"))}>
-          <summary><h3>Do carry and launch belong together?</h3></summary>
-          <straight-answer-consistency .session=${session} .baseline=${0} .candidate=${null}>${waiting}</straight-answer-consistency>
+        <details class="flight" id="consistency" @toggle=${(event: Event) => opened(event, () => withTexts(["flight"], () => import("../consistency-part.js")))}>
+          <summary><h3>${say("consistency-title")}</h3></summary>
+          <straight-answer-consistency .session=${session} .baseline=${0} .candidate=${null}>${waiting()}</straight-answer-consistency>
         </details>`
     : nothing;

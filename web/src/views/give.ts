@@ -6,38 +6,40 @@ import { part } from "./pieces.js";
 import { trouble } from "./trouble.js";
 import { SHOWABLE } from "./source.js";
 import type { Source, State } from "../state.js";
+import { say } from "../text/say.js";
 
 /** What a file may be; the browser offers these first. */
 export const FILES = ".csv,.tsv,.txt,.json,.html,.md,.xlsx,.ods,text/*";
 
-const SAMPLE = "club,carry\nMine,231\nMine,226\nNew,238\nNew,229";
+const sample = (): string =>
+  [say("sample-columns"), `${say("sample-mine")},231`, `${say("sample-mine")},226`, `${say("sample-new")},238`, `${say("sample-new")},229`].join("\n");
 
 export const give = (state: State, actions: Actions): TemplateResult =>
   part(
     "shots",
-    "Your shots",
+    say("your-shots"),
     html`
       <form class="give card" @submit=${(event: Event) => submit(event, actions)}>
-        <label for="text" class="question">Paste or type your shots</label>
+        <label for="text" class="question">${say("give-question")}</label>
         <p id="text-help" class="hint">
-          One row for each shot, and a column that says which club. A copied table works, headings too.
+          ${say("give-help")}
         </p>
         <textarea id="text" name="text" rows="6" spellcheck="false" autocapitalize="off" autocomplete="off"
-          aria-describedby="text-help" placeholder=${SAMPLE} .value=${unread(state.given[0]?.source ?? null)}></textarea>
+          aria-describedby="text-help" placeholder=${sample()} .value=${unread(state.given[0]?.source ?? null)}></textarea>
         <div class="buttons">
-          <button type="submit" class="primary">Read these shots</button>
-          ${actions.canPaste ? html`<button type="button" @click=${actions.pasteFromClipboard}>Paste</button>` : nothing}
+          <button type="submit" class="primary">${say("give-read")}</button>
+          ${actions.canPaste ? html`<button type="button" @click=${actions.pasteFromClipboard}>${say("paste")}</button>` : nothing}
           <label class="button">
             <input type="file" class="visually-hidden" accept=${FILES} multiple
               @change=${(event: Event) => chosen(event, (files) => actions.giveFiles(files))} />
-            Choose a file
+            ${say("choose-file")}
           </label>
         </div>
         ${trouble(state.trouble)}
         ${byHand(actions)}
       </form>
       <div class="try">
-        <h3 class="quiet">No shots at hand? Try an invented session</h3>
+        <h3 class="quiet">${say("try-title")}</h3>
         <ul class="examples">
           ${EXAMPLES.map((example) => html`<li>${exampleButton(example, actions)}</li>`)}
         </ul>
@@ -47,8 +49,8 @@ export const give = (state: State, actions: Actions): TemplateResult =>
 
 const exampleButton = (example: Example, actions: Actions): TemplateResult => html`
   <button type="button" class="example" @click=${() => actions.openExample(example)}>
-    <strong>${example.title}</strong>
-    <span>${example.truth}</span>
+    <strong>${say(`example-${example.id}`)}</strong>
+    <span>${say(`example-${example.id}-truth`)}</span>
   </button>`;
 
 /** A text that could not be read goes back into the field: nothing is lost. */
@@ -63,8 +65,8 @@ function submit(event: Event, actions: Actions): void {
 /** Entering what stands on paper, on a screen or in a photo. */
 export const byHand = (actions: Actions): TemplateResult => html`
   <div class="by-hand">
-    <button type="button" class="plain" @click=${() => actions.enter({ kind: "grid", at: null })}>Type shots one by one</button>
-    <button type="button" class="plain" @click=${() => actions.enter({ kind: "averages", at: null })}>Only averages? Enter them</button>
+    <button type="button" class="plain" @click=${() => actions.enter({ kind: "grid", at: null })}>${say("type-shots")}</button>
+    <button type="button" class="plain" @click=${() => actions.enter({ kind: "averages", at: null })}>${say("enter-averages")}</button>
   </div>`;
 
 /** The files that were chosen; the same ones can be chosen again. */

@@ -1,10 +1,10 @@
 /** The grid on the screen: tabs, cells with a number pad, mistakes under their row, and what a thumb needs below. */
 import { html, nothing, type TemplateResult } from "lit";
 import type { Measure } from "../engine.js";
-import { counted } from "../format.js";
 import { ROUND, headingOf, shotsOf, withCell, withColumn, withName, withoutColumn, type Cell, type Grid, type Mistake } from "../grid.js";
 import { columnsChosen } from "./columns-chosen.js";
 import { build } from "./pieces.js";
+import { say } from "../text/say.js";
 
 export interface ShownGrid {
   grid: Grid;
@@ -44,7 +44,7 @@ export function gridView(shown: ShownGrid, actions: GridActions): TemplateResult
     <form class="card entry" @mousedown=${keepFocus} @submit=${(event: Event) => (event.preventDefault(), actions.finish())}>
       ${tabs(shown, actions)}
       <label class="row name">
-        <span>Its name</span>
+        <span>${say("grid-name")}</span>
         <input .value=${name} maxlength="80" autocomplete="off" enterkeyhint="done"
           @input=${(event: Event) => actions.typing(withName(grid, club, (event.target as HTMLInputElement).value))} @change=${actions.typed}
           @keydown=${(event: KeyboardEvent) => event.key === "Enter" && event.preventDefault()} />
@@ -53,9 +53,9 @@ export function gridView(shown: ShownGrid, actions: GridActions): TemplateResult
       ${table(shown, actions)}
       ${keys(shown, actions)}
       <details class="what-is-typed">
-        <summary>What is typed: ${grid.columns.map((column) => headingOf(column, grid, shown.measures).name).join(", ")}</summary>
+        <summary>${say("grid-typed", { columns: grid.columns.map((column) => headingOf(column, grid, shown.measures).name).join(", ") })}</summary>
         ${columnsChosen(
-          { chosen: grid.columns, units: grid.units, measures: shown.measures, choices: shown.units, more: [{ value: ROUND, label: "Round" }] },
+          { chosen: grid.columns, units: grid.units, measures: shown.measures, choices: shown.units, more: [{ value: ROUND, label: say("entry-round") }] },
           {
             add: (column) => actions.change(withColumn(grid, column)),
             remove: (column) => actions.change(withoutColumn(grid, column)),
@@ -65,32 +65,32 @@ export function gridView(shown: ShownGrid, actions: GridActions): TemplateResult
       </details>
       ${shown.said ? html`<p class="alert" role="status">${shown.said}</p>` : nothing}
       <div class="buttons">
-        <button type="submit" class="primary">Read ${counted(shots, "shot")}</button>
-        <button type="button" ?disabled=${!shown.canUndo} @click=${actions.undo}>Undo</button>
-        <button type="button" @click=${actions.cancel}>Back</button>
+        <button type="submit" class="primary">${say("grid-read", { count: shots })}</button>
+        <button type="button" ?disabled=${!shown.canUndo} @click=${actions.undo}>${say("entry-undo")}</button>
+        <button type="button" @click=${actions.cancel}>${say("back")}</button>
       </div>
     </form>`;
 }
 
 const tabs = ({ grid, club }: ShownGrid, actions: GridActions): TemplateResult => html`
   <fieldset class="tabs">
-    <legend>Whose shots?</legend>
+    <legend>${say("grid-whose")}</legend>
     <div class="segments">
       ${grid.clubs.map(
         (one, at) => html`
           <label class="segment">
             <input type="radio" name="club" .checked=${at === club} @change=${() => actions.show(at)} />
-            <span>${build(at, one.name || `Club ${at + 1}`)}<span class="count">${shotsOf(one)}</span></span>
+            <span>${build(at, one.name || say("entry-club", { number: at + 1 }))}<span class="count">${shotsOf(one)}</span></span>
           </label>`,
       )}
-      <button type="button" aria-label="Add a club" @click=${actions.addClub}>+</button>
+      <button type="button" aria-label=${say("entry-add-club")} @click=${actions.addClub}>+</button>
     </div>
   </fieldset>`;
 
 const question = ({ grid, measures }: ShownGrid, column: string, unit: string, actions: GridActions): TemplateResult => html`
   <p class="notice">
-    ${headingOf(column, grid, measures).name}: these numbers only make sense in ${unit}.
-    <button type="button" @click=${() => actions.change({ ...grid, units: { ...grid.units, [column]: unit } })}>Read them in ${unit}</button>
+    ${say("grid-unit-question", { name: headingOf(column, grid, measures).name, unit })}
+    <button type="button" @click=${() => actions.change({ ...grid, units: { ...grid.units, [column]: unit } })}>${say("grid-unit-take", { unit })}</button>
   </p>`;
 
 function table(shown: ShownGrid, actions: GridActions): TemplateResult {
@@ -101,7 +101,7 @@ function table(shown: ShownGrid, actions: GridActions): TemplateResult {
       <table class="cells">
         <thead>
           <tr>
-            <th scope="col"><span class="visually-hidden">Shot</span></th>
+            <th scope="col"><span class="visually-hidden">${say("grid-shot")}</span></th>
             ${grid.columns.map((column) => {
               const { name, unit } = headingOf(column, grid, measures);
               return html`<th scope="col">${name} <small>${unit === "deg" ? "°" : unit}</small></th>`;
@@ -122,7 +122,7 @@ const line = ({ grid, club, measures, mistakes }: ShownGrid, row: number, action
       const wrong = mistakes.some((one) => one.club === club && one.row === row && one.column === at);
       return html`
         <td>
-          <input data-cell="${row}.${at}" aria-label="${name}, shot ${row + 1}" aria-invalid=${wrong ? "true" : "false"}
+          <input data-cell="${row}.${at}" aria-label=${say("grid-cell", { name, shot: String(row + 1) })} aria-invalid=${wrong ? "true" : "false"}
             aria-describedby=${wrong ? `wrong-${row}` : nothing}
             inputmode="decimal" enterkeyhint="next" autocomplete="off" autocapitalize="off" spellcheck="false"
             .value=${grid.clubs[club]!.rows[row]?.[at] ?? ""}
@@ -143,17 +143,17 @@ function keys({ grid, club, at, measures }: ShownGrid, actions: GridActions): Te
     <div class="keys">
       ${SIDES.map(
         ({ key, name }) => html`
-          <button type="button" aria-label=${name} ?disabled=${!side.includes(key)} @click=${() => actions.change(withCell(grid, here, withSide(grid, here, key)))}>${key}</button>`,
+          <button type="button" aria-label=${say(name)} ?disabled=${!side.includes(key)} @click=${() => actions.change(withCell(grid, here, withSide(grid, here, key)))}>${key}</button>`,
       )}
-      <button type="button" class="go-on" @click=${() => actions.next(here)}>Next cell</button>
+      <button type="button" class="go-on" @click=${() => actions.next(here)}>${say("grid-next")}</button>
     </div>`;
 }
 
 const SIDES = [
-  { key: "L", name: "Left" },
-  { key: "R", name: "Right" },
-  { key: "−", name: "Minus" },
-];
+  { key: "L", name: "grid-left" },
+  { key: "R", name: "grid-right" },
+  { key: "−", name: "grid-minus" },
+] as const;
 
 /** A number pad has no letters and often no minus: what they say is a key of its own. */
 function sideKeys(column: string, measures: readonly Measure[]): string[] {
@@ -183,9 +183,9 @@ function mistakesOf({ grid, club, mistakes, measures }: ShownGrid, row: number, 
       <td colspan=${grid.columns.length + 1} id="wrong-${row}">
         ${here.map(({ column, message, suggestion, ...at }) => {
           const name = column < 0 ? "" : headingOf(grid.columns[column]!, grid, measures).name;
-          return html`<p>${name === "" || message.startsWith(name) ? message : `${name}: ${message}`}
+          return html`<p>${name === "" || message.startsWith(name) ? message : say("grid-wrong", { name, message })}
             ${suggestion !== null && column >= 0
-              ? html`<button type="button" @click=${() => actions.change(withCell(grid, { ...at, column }, suggestion))}>Use ${suggestion}</button>`
+              ? html`<button type="button" @click=${() => actions.change(withCell(grid, { ...at, column }, suggestion))}>${say("grid-use", { suggestion })}</button>`
               : nothing}</p>`;
         })}
       </td>

@@ -1,21 +1,19 @@
 /** Which hand the golfer plays with: it names the side a ball curves to. */
 import { html, type TemplateResult } from "lit";
 import type { Hand } from "../flights.js";
+import { say } from "../text/say.js";
 
-const HANDS: readonly { value: Hand; label: string }[] = [
-  { value: "right", label: "Right-handed" },
-  { value: "left", label: "Left-handed" },
-];
+const HANDS: readonly Hand[] = ["right", "left"];
 
 export const handChoice = (part: string, hand: Hand | undefined, choose: (hand: Hand) => void): TemplateResult => html`
   <fieldset class="hand">
-    <legend>You play</legend>
+    <legend>${say("hand")}</legend>
     <div class="segments">
       ${HANDS.map(
-        ({ value, label }) => html`
+        (value) => html`
           <label class="segment">
             <input type="radio" name="hand-${part}" value=${value} .checked=${value === hand} @change=${() => choose(value)} />
-            <span>${label}</span>
+            <span>${say(`hand-${value}`)}</span>
           </label>`,
       )}
     </div>

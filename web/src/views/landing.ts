@@ -7,6 +7,7 @@ import type { BuildLanding, Hand, Landing } from "../flights.js";
 import { number, plain } from "../format.js";
 import { handChoice } from "./hand.js";
 import { build } from "./pieces.js";
+import { say, sayAround } from "../text/say.js";
 
 export interface LandingState {
   landing: Landing;
@@ -35,11 +36,11 @@ export function landingView(state: LandingState, actions: LandingActions): Templ
       <div class="aims">
         <p class="aim-now" aria-live="polite"><strong>${aimName(aim)}</strong></p>
         <div class="buttons">
-          <button type="button" ?disabled=${aim === 0} @click=${() => actions.aim(0)}>As on the day</button>
+          <button type="button" ?disabled=${aim === 0} @click=${() => actions.aim(0)}>${say("aim-as-on-the-day")}</button>
           ${landing.builds.map(({ build: index, best }) =>
             best === null
               ? nothing
-              : html`<button type="button" class="best-aim" @click=${() => actions.aim(whole(best.aim, landing))}>Best for ${build(index, name(index))}</button>`,
+              : html`<button type="button" class="best-aim" @click=${() => actions.aim(whole(best.aim, landing))}>${sayAround("aim-best", { club: build(index, name(index)) })}</button>`,
           )}
         </div>
       </div>
@@ -62,8 +63,8 @@ const ofBuild = ({ build: index, words }: BuildLanding, name: string): TemplateR
   </li>`;
 
 function aimName(aim: number): string {
-  if (aim === 0) return "Aimed as on the day";
-  return `Aimed ${number(Math.abs(aim), 0)} yd ${aim < 0 ? "left" : "right"} of that`;
+  if (aim === 0) return say("aim-day");
+  return say(aim < 0 ? "aim-left" : "aim-right", { yards: number(Math.abs(aim), 0) });
 }
 
 function picture({ landing, aim, fairway, session }: LandingState, actions: LandingActions): TemplateResult {
@@ -81,17 +82,14 @@ function picture({ landing, aim, fairway, session }: LandingState, actions: Land
         ${drawLanding(geometry, {
           alternative: landing.words.alternative,
           distance: (value) => number(value, 0),
-          side: (value) => (value === 0 ? "0" : `${number(Math.abs(value), 0)} ${value < 0 ? "L" : "R"}`),
+          side: (value) => (value === 0 ? "0" : say(value < 0 ? "short-left" : "short-right", { yards: number(Math.abs(value), 0) })),
         })}
         ${aimLine(geometry, aim, farthestAim, actions)}
       </div>
       <ul class="legend">
         ${landing.builds.map(({ build: of }) => html`<li>${build(of, session.builds[of]?.name ?? "")}</li>`)}
       </ul>
-      <figcaption>
-        Yards from the tee and to each side. Ovals hold about half and nine tenths of a club's shots. Drag the aim line, or step
-        it with the arrow keys: the shots move with it.
-      </figcaption>
+      <figcaption>${say("landing-caption")}</figcaption>
     </figure>`;
 }
 
@@ -119,7 +117,7 @@ function aimLine(geometry: LandingGeometry, aim: number, farthestAim: number, ac
     actions.aim(Math.min(Math.max(next, -farthestAim), farthestAim));
   };
   return html`
-    <div class="aim" role="slider" tabindex="0" aria-label="Aim" aria-orientation="horizontal"
+    <div class="aim" role="slider" tabindex="0" aria-label=${say("aim")} aria-orientation="horizontal"
       aria-valuemin=${-farthestAim} aria-valuemax=${farthestAim} aria-valuenow=${aim} aria-valuetext=${aimName(aim)}
       .style=${`left:${(geometry.aim.share * 100).toFixed(2)}%`} @pointerdown=${drag} @pointermove=${drag} @keydown=${step}>
       <span class="grip" aria-hidden="true">⇔</span>
@@ -141,9 +139,9 @@ function width({ landing, fairway }: LandingState, actions: LandingActions): Tem
   const moved = (event: Event) => actions.widen((event.target as HTMLInputElement).valueAsNumber);
   return html`
     <div class="fairway-width">
-      <label for="fairway">Width of the fairway</label>
-      <output for="fairway">${plain(fairway)} yd</output>
+      <label for="fairway">${say("fairway-width")}</label>
+      <output for="fairway">${say("fairway-yards", { yards: plain(fairway) })}</output>
       <input id="fairway" class="slider" type="range" min=${landing.limits.narrowest} max=${landing.limits.widest} step="5" .value=${String(fairway)}
-        aria-valuetext="${plain(fairway)} yards" @input=${moved} />
+        aria-valuetext=${say("fairway-yards-said", { yards: plain(fairway) })} @input=${moved} />
     </div>`;
 }

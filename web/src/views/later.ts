@@ -4,8 +4,7 @@
  * They stand below the answer, so nothing the reader looks at moves.
  */
 import { html, type TemplateResult } from "lit";
-
-const FAILED = "This part could not be loaded. Check the connection and reload the page.";
+import { say } from "../text/say.js";
 
 /** A view by its loader: what it draws, or that it is on its way. `again` draws the page anew once it is there. */
 export function later<View extends (...given: never[]) => unknown>(load: () => Promise<View>) {
@@ -21,6 +20,6 @@ export function later<View extends (...given: never[]) => unknown>(load: () => P
         .catch(() => (failed = true))
         .finally(again);
     }
-    return html`<p class="hint">${failed ? FAILED : "Loading…"}</p>`;
+    return html`<p class="hint">${failed ? say("not-loaded") : say("loading")}</p>`;
   };
 }

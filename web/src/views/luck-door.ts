@@ -3,6 +3,7 @@ import { html, type TemplateResult } from "lit";
 import type { Actions } from "../actions.js";
 import type { Measure, Question, Session } from "../engine.js";
 import { door, waiting } from "./door.js";
+import { withTexts } from "../text/spoken.js";
 
 export const luckDoor = (
   session: Session,
@@ -10,5 +11,5 @@ export const luckDoor = (
   measures: readonly Measure[],
   actions: Actions,
 ): TemplateResult =>
-  door("luck", "How far luck reaches", "luck", () => import("../luck-part.js"), html`
-    <straight-answer-luck .session=${session} .question=${question} .measures=${measures} .ask=${actions.luck}>${waiting}</straight-answer-luck>`);
+  door("luck", "luck", () => withTexts(["luck"], () => import("../luck-part.js")), html`
+    <straight-answer-luck .session=${session} .question=${question} .measures=${measures} .ask=${actions.luck}>${waiting()}</straight-answer-luck>`);

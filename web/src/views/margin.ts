@@ -5,6 +5,7 @@ import type { Question } from "../engine.js";
 import { plain, typedNumber, type MeasureView } from "../format.js";
 import { isSpread, marginScale, stepMargin, type MarginScale } from "../margin.js";
 import type { State } from "../state.js";
+import { say } from "../text/say.js";
 
 export function margin(state: State, measure: MeasureView, question: Question, actions: Actions): TemplateResult {
   const scale = marginScale(question, measure);
@@ -12,18 +13,19 @@ export function margin(state: State, measure: MeasureView, question: Question, a
   const value = now === null ? null : scale.shown(now);
   const ask = (shown: number) => actions.ask({ margin: scale.taken(shown) });
   const move = (direction: 1 | -1) => ask(stepMargin(value ?? 0, scale.step, direction));
+  const step = { step: plain(scale.step), unit: scale.unit };
   return html`
     <div class="margin" role="group" aria-labelledby="margin-label">
-      <label id="margin-label" for="margin" class="legend">Smallest difference that would matter to you</label>
+      <label id="margin-label" for="margin" class="legend">${say("margin-label")}</label>
       <div class="stepper">
-        <button type="button" aria-label="${plain(scale.step)} ${scale.unit} less" ?disabled=${value === null || value <= scale.step} @click=${() => move(-1)}>${"\u2212"}</button>
+        <button type="button" aria-label=${say("margin-less", step)} ?disabled=${value === null || value <= scale.step} @click=${() => move(-1)}>${"\u2212"}</button>
         <span class="amount">
-          <input id="margin" inputmode="decimal" autocomplete="off" size="5" placeholder="none"
+          <input id="margin" inputmode="decimal" autocomplete="off" size="5" placeholder=${say("margin-none")}
             aria-describedby="margin-why" .value=${value === null ? "" : plain(value)}
             @change=${(event: Event) => typed(event.target as HTMLInputElement, value, ask, actions)} />
           ${scale.unit ? html`<span class="unit">${scale.unit}</span>` : nothing}
         </span>
-        <button type="button" aria-label="${plain(scale.step)} ${scale.unit} more" @click=${() => move(1)}>+</button>
+        <button type="button" aria-label=${say("margin-more", step)} @click=${() => move(1)}>+</button>
       </div>
       <p id="margin-why" class="hint">${why(measure, question, scale)}</p>
     </div>`;
@@ -36,9 +38,9 @@ function usual({ report }: State, measure: MeasureView, question: Question): num
 }
 
 function why(measure: MeasureView, question: Question, scale: MarginScale): string {
-  if (isSpread(question)) return "More or less scatter than with your club. Usual is common practice, no source.";
-  if (measure.margin === null) return "Nothing is usual for this column. Leave it empty, or say what would matter.";
-  return question.margin === undefined ? measure.marginWhy : `Usual is ${plain(measure.margin)} ${scale.unit}. Yours counts.`;
+  if (isSpread(question)) return say("margin-spread");
+  if (measure.margin === null) return say("margin-own");
+  return question.margin === undefined ? measure.marginWhy : say("margin-usual", { margin: plain(measure.margin), unit: scale.unit });
 }
 
 /** A number is taken, an empty field goes back to what is usual, anything else is put back. */

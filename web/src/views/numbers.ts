@@ -1,9 +1,13 @@
 /** The numbers behind the answer, as a textbook would print them: plain words first, the term second. */
 import { html, nothing, type TemplateResult } from "lit";
 import type { Estimate, Finding, Group, Numbers, Report, Session, TextbookTest } from "../engine.js";
-import { counted, measureView, number, percent, probability, share, signed, withUnit, type MeasureView } from "../format.js";
+import { measureView, number, percent, probability, share, signed, withUnit, type MeasureView } from "../format.js";
 import type { State } from "../state.js";
+import english from "../text/en/numbers.ftl?raw";
+import { learn, say } from "../text/say.js";
 import { build } from "./pieces.js";
+
+learn(english);
 
 const MISSING = "–";
 
@@ -16,10 +20,10 @@ export function numbers(report: Report, state: State, session: Session): Templat
   if (ordered.length === 0) return nothing;
   return html`
     <details class="numbers" id="numbers">
-      <summary><h3>The numbers behind this</h3></summary>
+      <summary><h3>${say("numbers-title")}</h3></summary>
       <p class="hint">
-        All gaps are the other club minus yours. The tables are plain textbook results; the answer above is held to wider limits.
-        <a href="./methods.html#${methodsSection(report)}" target="_blank" rel="noopener">How the answer is found (opens beside this page)</a>.
+        ${say("numbers-help")}
+        <a href="./methods.html#${methodsSection(report)}" target="_blank" rel="noopener">${say("numbers-methods")}</a>.
       </p>
       ${ordered.map((finding, at) => measured(finding, at === 0, state, session))}
     </details>`;
@@ -53,10 +57,10 @@ function measured({ baseline, candidate, measure, numbers, estimate }: Finding, 
 }
 
 const groups = (numbers: Numbers, view: MeasureView, builds: { index: number; name: string }[]): TemplateResult => html`
-  <div class="scroll" tabindex="0" role="group" aria-label="${view.name}: each club">
+  <div class="scroll" tabindex="0" role="group" aria-label=${say("numbers-each", { measure: view.name })}>
     <table>
       <thead>
-        <tr><th scope="col">Club</th><th scope="col">Shots<small>n</small></th><th scope="col">Average<small>mean</small></th><th scope="col">Scatter<small>standard deviation</small></th></tr>
+        <tr><th scope="col">${say("numbers-club")}</th>${(["shots", "average", "scatter"] as const).map((id) => html`<th scope="col">${say(`numbers-${id}`)}<small>${say(`numbers-${id}-term`)}</small></th>`)}</tr>
       </thead>
       <tbody>
         ${[numbers.baseline, numbers.candidate].map((group, at) => group ? groupRow(group, view, builds[at]!) : nothing)}
@@ -72,14 +76,10 @@ const groupRow = (group: Group, view: MeasureView, { index, name }: { index: num
     <td>${group.sd === null ? MISSING : withUnit(number(group.sd, view.decimals + 1), view.unit)}</td>
   </tr>`;
 
-const METHODS = [
-  { key: "welch", plain: "All shots", term: "Welch" },
-  { key: "yuen", plain: "Typical shot, mishits aside", term: "Yuen, 20 % trimmed" },
-  { key: "round", plain: "Within rounds", term: "round model" },
-] as const;
+const METHODS = ["welch", "yuen", "round"] as const;
 
 function tests(numbers: Numbers, view: MeasureView): TemplateResult | typeof nothing {
-  const shown = METHODS.flatMap(({ key, plain, term }) => (numbers[key] ? [{ plain, term, test: numbers[key] }] : []));
+  const shown = METHODS.flatMap((key) => (numbers[key] ? [{ plain: say(`numbers-method-${key}`), term: say(`numbers-method-${key}-term`), test: numbers[key] }] : []));
   if (shown.length === 0) return nothing;
   const line = (plain: string, term: string, cell: (test: TextbookTest) => string): TemplateResult => html`
     <tr>
@@ -87,7 +87,7 @@ function tests(numbers: Numbers, view: MeasureView): TemplateResult | typeof not
       ${shown.map(({ test }) => html`<td>${cell(test)}</td>`)}
     </tr>`;
   return html`
-    <div class="scroll" tabindex="0" role="group" aria-label="${view.name}: the comparison">
+    <div class="scroll" tabindex="0" role="group" aria-label=${say("numbers-comparison", { measure: view.name })}>
       <table>
         <thead>
           <tr>
@@ -96,13 +96,13 @@ function tests(numbers: Numbers, view: MeasureView): TemplateResult | typeof not
           </tr>
         </thead>
         <tbody>
-          ${line("Gap", "difference of averages", (test) => withUnit(signed(test.diff, view.decimals + 1), view.unit))}
-          ${line("It may lie from", "95 % interval", (test) => signed(test.low, view.decimals + 1))}
-          ${line("to", "95 % interval", (test) => signed(test.high, view.decimals + 1))}
-          ${line("Uncertainty", "standard error", (test) => number(test.se, view.decimals + 2))}
-          ${line("Gap in uncertainties", "t", (test) => number(test.t, 2))}
-          ${line("Shots that inform it", "degrees of freedom", (test) => number(test.df, 1))}
-          ${line("Equal clubs show it", "p, two-sided", (test) => probability(test.p))}
+          ${line(say("numbers-gap"), say("numbers-gap-term"), (test) => withUnit(signed(test.diff, view.decimals + 1), view.unit))}
+          ${line(say("numbers-may-lie-from"), say("numbers-interval-term"), (test) => signed(test.low, view.decimals + 1))}
+          ${line(say("numbers-may-lie-to"), say("numbers-interval-term"), (test) => signed(test.high, view.decimals + 1))}
+          ${line(say("numbers-uncertainty"), say("numbers-uncertainty-term"), (test) => number(test.se, view.decimals + 2))}
+          ${line(say("numbers-gap-in-uncertainties"), say("numbers-gap-in-uncertainties-term"), (test) => number(test.t, 2))}
+          ${line(say("numbers-informing"), say("numbers-informing-term"), (test) => number(test.df, 1))}
+          ${line(say("numbers-equal-show"), say("numbers-equal-show-term"), (test) => probability(test.p))}
         </tbody>
       </table>
     </div>`;
@@ -114,29 +114,29 @@ const scatter = ({ spread }: Numbers): TemplateResult | typeof nothing =>
     ? html`
         <dl class="spread">
           <div>
-            <dt>Scatter, other club against yours</dt>
-            <dd>${number(spread.ratio, 2)}; it may lie from ${number(spread.low, 2)} to ${number(spread.high, 2)} <small>ratio of standard deviations, 95 % interval, Bonett</small></dd>
+            <dt>${say("numbers-scatter-ratio")}</dt>
+            <dd>${say("numbers-scatter-ratio-value", { ratio: number(spread.ratio, 2), low: number(spread.low, 2), high: number(spread.high, 2) })} <small>${say("numbers-scatter-ratio-term")}</small></dd>
           </div>
-          <div><dt>Equal scatters show it</dt><dd>${probability(spread.p)} <small>p, two-sided</small></dd></div>
+          <div><dt>${say("numbers-scatter-equal")}</dt><dd>${probability(spread.p)} <small>${say("numbers-equal-show-term")}</small></dd></div>
         </dl>`
     : nothing;
 
 /** What the decision itself rests on. */
 function deciding(estimate: Estimate, view: MeasureView): TemplateResult {
   const ratio = estimate.method === "spread_ratio";
-  const widened = ratio ? "" : ", widened";
+  const interval = (level: number) => (ratio ? say("numbers-interval-of", { level: percent(level) }) : say("numbers-interval-of-widened", { level: percent(level) }));
   const value = (x: number) => (ratio ? number(x, 2) : withUnit(signed(x, view.decimals + 1), view.unit));
   return html`
     <dl>
-      <div><dt>Held against “no difference”</dt><dd>${value(estimate.low)} to ${value(estimate.high)} <small>${percent(estimate.level)} interval${widened}</small></dd></div>
-      <div><dt>Held against “the same”</dt><dd>${value(estimate.equivalence.low)} to ${value(estimate.equivalence.high)} <small>${percent(estimate.equivalence.level)} interval${widened}</small></dd></div>
+      <div><dt>${say("numbers-held-none")}</dt><dd>${say("from-to", { from: value(estimate.low), to: value(estimate.high) })} <small>${interval(estimate.level)}</small></dd></div>
+      <div><dt>${say("numbers-held-same")}</dt><dd>${say("from-to", { from: value(estimate.equivalence.low), to: value(estimate.equivalence.high) })} <small>${interval(estimate.equivalence.level)}</small></dd></div>
       ${estimate.order_allowance > 0
-        ? html`<div><dt>Allowed for warming up and tiring</dt><dd>${withUnit(number(estimate.order_allowance, view.decimals + 1), view.unit)} <small>at each end</small></dd></div>`
+        ? html`<div><dt>${say("numbers-allowed")}</dt><dd>${withUnit(number(estimate.order_allowance, view.decimals + 1), view.unit)} <small>${say("numbers-allowed-term")}</small></dd></div>`
         : nothing}
-      <div><dt>Equal clubs show such a gap</dt><dd>${share(estimate.chance_if_same)} <small>of sessions like this</small></dd></div>
-      <div><dt>A session like this finds, 8 times in 10</dt><dd>${ratio ? number(estimate.detectable, 2) : withUnit(number(estimate.detectable, view.decimals + 1), view.unit)} <small>or more, detectable difference</small></dd></div>
+      <div><dt>${say("numbers-equal-such")}</dt><dd>${share(estimate.chance_if_same)} <small>${say("numbers-equal-such-term")}</small></dd></div>
+      <div><dt>${say("numbers-detectable")}</dt><dd>${ratio ? number(estimate.detectable, 2) : withUnit(number(estimate.detectable, view.decimals + 1), view.unit)} <small>${say("numbers-detectable-term")}</small></dd></div>
       ${estimate.shots_to_settle === undefined
         ? nothing
-        : html`<div><dt>To settle it, hit in turn</dt><dd>${counted(estimate.shots_to_settle, "shot")} <small>with each club</small></dd></div>`}
+        : html`<div><dt>${say("numbers-settle")}</dt><dd>${say("n-shots", { count: estimate.shots_to_settle })} <small>${say("numbers-settle-term")}</small></dd></div>`}
     </dl>`;
 }

@@ -1,7 +1,6 @@
 /** The page as a whole: which parts there are in which state. */
 import { html, nothing, type TemplateResult } from "lit";
 import type { Actions } from "../actions.js";
-import { counted } from "../format.js";
 import type { State } from "../state.js";
 import { answer } from "./answer.js";
 import { counts } from "./counts.js";
@@ -13,9 +12,11 @@ import { luckDoor } from "./luck-door.js";
 import { part } from "./pieces.js";
 import { read } from "./read.js";
 import { shareDoor } from "./share-door.js";
+import { say } from "../text/say.js";
+import { withTexts } from "../text/spoken.js";
 
-const sent = later(() => import("./sent.js").then((module) => module.sent));
-const trustPart = later(() => import("./trust-part.js").then((module) => module.trustPart));
+const sent = later(() => withTexts(["sent"], () => import("./sent.js")).then((module) => module.sent));
+const trustPart = later(() => withTexts(["trust"], () => import("./trust-part.js")).then((module) => module.trustPart));
 
 export function page(state: State, actions: Actions): TemplateResult {
   if (!state.read) {
@@ -35,7 +36,7 @@ export function page(state: State, actions: Actions): TemplateResult {
         ${answer(state, session, actions)}
         ${state.report?.trust.length ? part(
               "trust",
-              "Can this session be trusted?",
+              say("trust-title"),
               trustPart(actions.drawAgain, state, state.report, session, actions),
             ) : nothing}
         ${comparable && state.question && state.report ? luckDoor(session, state.question, state.measures, actions) : nothing}
@@ -43,18 +44,18 @@ export function page(state: State, actions: Actions): TemplateResult {
         ${state.question && state.report ? shareDoor(session, state.question, state.measures, actions) : nothing}
       </div>
     </div>
-    ${state.report && !state.entry && state.answerIs === "below" ? html`<a class="see-answer" href="#answer">See the answer</a>` : nothing}
+    ${state.report && !state.entry && state.answerIs === "below" ? html`<a class="see-answer" href="#answer">${say("see-answer")}</a>` : nothing}
     ${announcement(state)}`;
 }
 
 const reading = (state: State, actions: Actions): TemplateResult =>
   part(
     "shots",
-    "Your shots",
+    say("your-shots"),
     html`
       <div class="card" aria-busy="true">
-        <p class="working">Reading ${state.given.map(({ source }) => source.name).join(", ")}, ${counted(length(state), "character")}…</p>
-        <div class="buttons"><button type="button" @click=${actions.startAgain}>Stop</button></div>
+        <p class="working">${say("reading", { names: state.given.map(({ source }) => source.name).join(", "), count: length(state) })}</p>
+        <div class="buttons"><button type="button" @click=${actions.startAgain}>${say("stop")}</button></div>
       </div>`,
   );
 
@@ -64,8 +65,8 @@ const length = ({ given }: State): number => given.reduce((sum, { source }) => s
 const announcement = (state: State): TemplateResult => html`<p class="visually-hidden" role="status">${said(state)}</p>`;
 
 function said(state: State): string {
-  if (state.wants === "read") return "Reading your shots.";
+  if (state.wants === "read") return say("says-reading");
   if (state.wants === "check" || state.given.length === 0) return "";
-  if (state.report) return `The answer: ${state.report.answer.words.headline}`;
+  if (state.report) return say("says-answer", { headline: state.report.answer.words.headline });
   return state.trouble ? `${state.trouble.message} ${state.trouble.remedy}` : "";
 }

@@ -5,6 +5,7 @@ import { intervalGeometry, type Row } from "../chart/interval.js";
 import type { Finding, Report, Session } from "../engine.js";
 import { moreOrLess, moreOrLessInWords, percent, plain, sides, signed, withUnit, type MeasureView } from "../format.js";
 import { build } from "./pieces.js";
+import { say } from "../text/say.js";
 
 export function picture(report: Report, session: Session, measure: MeasureView): TemplateResult | typeof nothing {
   const shown = report.findings.filter((finding) => finding.measure === measure.id && finding.estimate !== null);
@@ -12,7 +13,7 @@ export function picture(report: Report, session: Session, measure: MeasureView):
   if (!first) return nothing;
   const isRatio = first.method === "spread_ratio";
   const { margin } = report.asked;
-  const small = margin === null ? null : isRatio ? `${moreOrLessInWords(1 / margin)} to ${moreOrLessInWords(margin)}` : `below ${withUnit(plain(margin), measure.unit)}`;
+  const small = margin === null ? null : isRatio ? say("from-to", { from: moreOrLessInWords(1 / margin), to: moreOrLessInWords(margin) }) : say("picture-below", { margin: withUnit(plain(margin), measure.unit) });
   const geometry = intervalGeometry({ rows: shown.flatMap((finding) => row(finding, report)), margin, isRatio });
   const baseline = session.builds[report.asked.baseline]?.name ?? "";
   const { left, right } = sides(measure.id, isRatio);
@@ -26,7 +27,7 @@ export function picture(report: Report, session: Session, measure: MeasureView):
       </div>
       ${drawInterval(geometry, {
         alternative: alternative(shown, session, measure, baseline, small, value, isRatio),
-        zone: small === null ? "no difference" : `too small to matter: ${small}`,
+        zone: small === null ? say("picture-no-difference") : say("picture-zone", { margin: small }),
         value,
         end,
         tick: end,
@@ -35,9 +36,7 @@ export function picture(report: Report, session: Session, measure: MeasureView):
         ? html`<ul class="legend">${shown.map((finding) => html`<li>${build(finding.candidate, session.builds[finding.candidate]?.name ?? "")}</li>`)}</ul>`
         : nothing}
       <figcaption>
-        The mark is ${isRatio ? "how much more or less it scattered" : "the gap"} in these shots. The bar is where the ${isRatio ? "truth" : "true gap"} may lie.${first.order_allowance > 0
-          ? " Its thin ends stand for warming up and tiring."
-          : nothing}
+        ${isRatio ? say("picture-caption-ratio") : say("picture-caption")}${first.order_allowance > 0 ? ` ${say("picture-allowance")}` : nothing}
       </figcaption>
     </figure>`;
 }
@@ -70,11 +69,17 @@ function alternative(
   const each = shown.flatMap(({ candidate, estimate }) =>
     estimate
       ? [
-          `${session.builds[candidate]?.name ?? ""} against ${baseline}: ${value(estimate.value)} in these shots; ` +
-            `the truth may lie from ${value(estimate.low)} to ${value(estimate.high)}, at ${percent(estimate.level)} certainty.`,
+          say("picture-each", {
+            candidate: session.builds[candidate]?.name ?? "",
+            baseline,
+            value: value(estimate.value),
+            low: value(estimate.low),
+            high: value(estimate.high),
+            level: percent(estimate.level),
+          }),
         ]
       : [],
   );
-  const zone = small === null ? "" : ` Too small to matter: ${small}.`;
-  return `${isRatio ? "Scatter of " : ""}${measure.name}. ${each.join(" ")}${zone}`;
+  const said = { what: isRatio ? say("picture-scatter-of", { measure: measure.name }) : measure.name, each: each.join(" ") };
+  return small === null ? say("picture-alternative", said) : say("picture-alternative-zone", { ...said, margin: small });
 }

@@ -6,6 +6,7 @@ import type { Session } from "../engine.js";
 import type { Potential, SpeedGroup } from "../flights.js";
 import { number } from "../format.js";
 import { build } from "./pieces.js";
+import { say } from "../text/say.js";
 
 export function potentialView(potential: Potential, session: Session, chosen: number, choose: (group: number) => void): TemplateResult {
   const { words, groups } = potential;
@@ -30,7 +31,7 @@ export function potentialView(potential: Potential, session: Session, chosen: nu
         )}
       </ul>
       <fieldset>
-        <legend>The map for the ball speed of</legend>
+        <legend>${say("map-for")}</legend>
         <div class="segments">
           ${groups.map(
             (group, index) => html`
@@ -43,7 +44,7 @@ export function potentialView(potential: Potential, session: Session, chosen: nu
       </fieldset>
       ${picture(potential, groups[chosen], session)}
       <div class="part-list">
-        <h3>Before anything is changed</h3>
+        <h3>${say("potential-before")}</h3>
         <ul>${words.cautions.map((said) => html`<li>${said}</li>`)}</ul>
       </div>
     </div>`;
@@ -72,11 +73,8 @@ function picture({ map, words }: Potential, group: SpeedGroup | undefined, sessi
       })}
       <ul class="legend">
         ${builds.map((index) => html`<li>${build(index, session.builds[index]?.name ?? "")}</li>`)}
-        <li><span class="swatch best" aria-hidden="true"></span>Best, to 2 yd</li>
+        <li><span class="swatch best" aria-hidden="true"></span>${say("potential-best")}</li>
       </ul>
-      <figcaption>
-        Carry in yards at ${number(map.ball_speed, 0)} mph of ball speed, as modeled. Each small mark is a shot at its own
-        launch and spin, the large one the average.
-      </figcaption>
+      <figcaption>${say("potential-caption", { speed: number(map.ball_speed, 0) })}</figcaption>
     </figure>`;
 }

@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { Actions } from "../actions.js";
 import type { ColumnReading, Hints, Order, ReadResult, Role, Session } from "../engine.js";
-import { counted, distinctColumns, measureView, orderName, roleKey, roleName, rolesFor, saysTheSame } from "../format.js";
+import { distinctColumns, measureView, orderName, roleKey, roleName, rolesFor, saysTheSame } from "../format.js";
 import type { State } from "../state.js";
 import type { Given } from "../texts.js";
 import { add } from "./add.js";
@@ -11,6 +11,7 @@ import { choice, foreign, part } from "./pieces.js";
 import { problems, notices } from "./problems.js";
 import { source } from "./source.js";
 import { trouble } from "./trouble.js";
+import { say } from "../text/say.js";
 
 const ORDERS: readonly Order[] = ["interleaved", "blocked", "unknown"];
 
@@ -18,7 +19,7 @@ export const read = (state: State, session: Session, actions: Actions): Template
   const several = state.given.length > 1;
   return part(
     "shots",
-    "Your shots",
+    say("your-shots"),
     html`
       <div class="card" aria-busy=${state.wants === "read" ? "true" : "false"}>
         ${state.report ? trouble(state.trouble) : nothing}
@@ -30,7 +31,7 @@ export const read = (state: State, session: Session, actions: Actions): Template
         ${undo(state, actions)}
         <div class="buttons">
           ${state.given.map((one, at) => (several ? nothing : openAgain(one, at, actions)))}
-          <button type="button" @click=${actions.startAgain}>Start again</button>
+          <button type="button" @click=${actions.startAgain}>${say("start-again")}</button>
         </div>
       </div>
     `,
@@ -38,13 +39,13 @@ export const read = (state: State, session: Session, actions: Actions): Template
 };
 
 const undo = ({ past }: State, actions: Actions): TemplateResult | typeof nothing =>
-  past.length === 0 ? nothing : html`<p class="undo"><button type="button" class="plain" @click=${actions.undo}>Undo: ${past.at(-1)!.done}</button></p>`;
+  past.length === 0 ? nothing : html`<p class="undo"><button type="button" class="plain" @click=${actions.undo}>${say("undo-done", { done: past.at(-1)!.done })}</button></p>`;
 
 /** What was typed goes back into the grid or the form it was typed into. */
 const openAgain = ({ source: { kind } }: Given, at: number, actions: Actions): TemplateResult | typeof nothing =>
   kind === "typed" || kind === "averages"
     ? html`<button type="button" @click=${() => actions.enter({ kind: kind === "typed" ? "grid" : "averages", at })}>
-        ${kind === "typed" ? "Back to typing" : "Change the averages"}
+        ${kind === "typed" ? say("back-to-typing") : say("change-averages")}
       </button>`
     : nothing;
 
@@ -54,12 +55,12 @@ function oneOfSeveral(state: State, one: Given, at: number, session: Session, ac
   const needsLook = result !== null && (result.problems.length > 0 || result.reading.columns.some(({ sure }) => !sure));
   return html`
     <details class="text" ?open=${needsLook}>
-      <summary>${foreign(source.name)} <span class="count">${counted(result?.session.shots.length ?? 0, "shot")}</span></summary>
+      <summary>${foreign(source.name)} <span class="count">${say("n-shots", { count: result?.session.shots.length ?? 0 })}</span></summary>
       <div class="inside">
         ${text(state, one, at, session, actions)}
         <div class="buttons">
           ${openAgain(one, at, actions)}
-          <button type="button" @click=${() => actions.removeText(at)}>Remove these shots</button>
+          <button type="button" @click=${() => actions.removeText(at)}>${say("remove-shots")}</button>
         </div>
       </div>
     </details>`;
@@ -83,9 +84,9 @@ function text(state: State, given: Given, at: number, session: Session, actions:
 
 const order = (session: Session, actions: Actions): TemplateResult => html`
   <label class="row">
-    <span>Clubs were hit</span>
+    <span>${say("were-hit")}</span>
     ${choice(
-      "How the clubs were hit",
+      say("were-hit-how"),
       ORDERS.map((value) => ({ value, label: orderName(value) })),
       session.order,
       (value) => actions.hint({ order: value as Order }),
@@ -95,9 +96,9 @@ const order = (session: Session, actions: Actions): TemplateResult => html`
 /** In a table with one column for each club nothing but the golfer says what its numbers are. */
 const singleMeasure = (state: State, now: string, actions: Actions): TemplateResult => html`
   <label class="row">
-    <span>The numbers are</span>
+    <span>${say("numbers-are")}</span>
     ${choice(
-      "What the numbers are",
+      say("numbers-are-what"),
       state.measures.map(({ id, name }) => ({ value: id, label: name })),
       now,
       (single_measure) => actions.hint({ single_measure }),
@@ -105,13 +106,13 @@ const singleMeasure = (state: State, now: string, actions: Actions): TemplateRes
   </label>`;
 
 const columns = (state: State, result: ReadResult, session: Session, actions: Actions): TemplateResult => html`
-  <h3 class="quiet">Columns. Tap one to correct it</h3>
+  <h3 class="quiet">${say("columns")}</h3>
   <ul class="columns">
     ${distinctColumns(result.reading.columns).map((column) => columnChip(state, session, column, actions))}
   </ul>`;
 
 function columnChip(state: State, session: Session, column: ColumnReading, actions: Actions): TemplateResult {
-  const heading = column.heading || `column ${column.index + 1}`;
+  const heading = column.heading || say("column-n", { number: column.index + 1 });
   const isPlain = column.sure && saysTheSame(heading, roleName(column.role, (id) => measureView(id, state.measures, session).name));
   const nameOf = (id: string) => measureView(id, state.measures, session).name;
   const roles = rolesFor(column, state.measures, session.measures).map((role) => ({ value: roleKey(role), label: roleName(role, nameOf) }));
@@ -119,13 +120,13 @@ function columnChip(state: State, session: Session, column: ColumnReading, actio
   const hint = (hints: Hints) => actions.hint(hints);
   return html`
     <li class="column ${column.sure ? "" : "unsure"}">
-      ${isPlain ? nothing : html`<span class="heading">${foreign(heading)} ${column.sure ? nothing : html`<em>please check</em>`}</span>`}
+      ${isPlain ? nothing : html`<span class="heading">${foreign(heading)} ${column.sure ? nothing : html`<em>${say("please-check")}</em>`}</span>`}
       <span class="chip">
-        ${choice(`What “${heading}” holds`, roles, roleKey(column.role), (value) =>
+        ${choice(say("column-holds", { heading }), roles, roleKey(column.role), (value) =>
           hint({ columns: { [column.index]: JSON.parse(value) as Role } }),
         )}
         ${units.length > 1
-          ? choice(`Unit of “${heading}”`, units.map((unit) => ({ value: unit, label: unit || "no unit" })), column.unit,
+          ? choice(say("column-unit", { heading }), units.map((unit) => ({ value: unit, label: unit || say("no-unit") })), column.unit,
               (value) => hint({ units: { [column.index]: value } }))
           : column.unit
             ? html`<span class="unit">${column.unit}</span>`

@@ -5,6 +5,7 @@ import { partsGeometry, type PartRow } from "../chart/parts.js";
 import type { Effect, Second, SecondFactor } from "../flights.js";
 import { plain, signed, withUnit, type MeasureView } from "../format.js";
 import { choice, foreign } from "./pieces.js";
+import { say } from "../text/say.js";
 
 /** What tells the two sides apart. */
 export interface Sides {
@@ -44,13 +45,13 @@ export const controls = (sides: Sides, actions: SecondActions): TemplateResult =
 
 const kind = ({ name }: SecondFactor, isByShot: boolean, actions: SecondActions): TemplateResult => html`
   <fieldset class="change-kind">
-    <legend>What changed</legend>
+    <legend>${say("change-kind")}</legend>
     <div class="segments">
       ${[false, true].map(
         (value) => html`
           <label class="segment">
             <input type="radio" name="change-kind" .checked=${value === isByShot} @change=${() => actions.byShot(value)} />
-            <span>${value ? "From one shot on" : foreign(name || "As in the file")}</span>
+            <span>${value ? say("change-by-shot") : foreign(name || say("change-as-in-file"))}</span>
           </label>`,
       )}
     </div>
@@ -58,7 +59,7 @@ const kind = ({ name }: SecondFactor, isByShot: boolean, actions: SecondActions)
 
 const byValue = ({ values }: SecondFactor, chosen: readonly [number, number], actions: SecondActions): TemplateResult => html`
   <div class="change">
-    ${(["From", "To"] as const).map(
+    ${([say("change-from"), say("change-to")] as const).map(
       (label, which) => html`
         <label class="change-name">
           <span>${label}</span>
@@ -72,12 +73,12 @@ const byValue = ({ values }: SecondFactor, chosen: readonly [number, number], ac
 const byShot = ({ from, names, shots }: Sides, actions: SecondActions): TemplateResult => html`
   <div class="change">
     <div class="change-at">
-      <label for="change-at">First shot after the change</label>
+      <label for="change-at">${say("change-first")}</label>
       <output for="change-at">${plain(from)}</output>
       <input id="change-at" class="slider" type="range" min="2" max=${shots} step="1" .value=${String(from)}
         @input=${(event: Event) => actions.move((event.target as HTMLInputElement).valueAsNumber)} />
     </div>
-    ${(["Called before it", "Called after it"] as const).map(
+    ${([say("change-called-before"), say("change-called-after")] as const).map(
       (label, which) => html`
         <label class="change-name">
           <span>${label}</span>
@@ -90,15 +91,16 @@ const byShot = ({ from, names, shots }: Sides, actions: SecondActions): Template
 function picture(second: Second, measure: MeasureView): TemplateResult {
   const row = (key: string, name: string, { value, range }: Effect): PartRow => ({ key, name, value, low: range.low, high: range.high, belongs: "both", inner: false });
   const rows = [
-    row("build", "The club", second.build),
-    row("condition", `${second.names[0]} to ${second.names[1]}`, second.condition),
-    row("interaction", "The club, after against before", second.interaction),
+    row("build", say("change-club"), second.build),
+    row("condition", say("change-condition", { before: second.names[0], after: second.names[1] }), second.condition),
+    row("interaction", say("change-interaction"), second.interaction),
   ];
   const value = (x: number) => withUnit(signed(x, measure.decimals), measure.unit);
-  const alternative = `Bars for ${measure.name}. ${rows.map(({ name, value: x, low, high }) => `${name}: ${value(x)}, from ${value(low)} to ${value(high)}.`).join(" ")}`;
+  const each = rows.map(({ name, value: x, low, high }) => say("change-bar", { name, value: value(x), low: value(low), high: value(high) }));
+  const alternative = say("change-bars", { measure: measure.name, each: each.join(" ") });
   return html`
     <figure class="picture">
       ${drawParts(partsGeometry(rows), { alternative, value, tick: (x) => signed(x, measure.decimals) })}
-      <figcaption>The bar is what these shots show, the thin line where the truth may lie.</figcaption>
+      <figcaption>${say("change-caption")}</figcaption>
     </figure>`;
 }

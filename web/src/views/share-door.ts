@@ -3,6 +3,7 @@ import { html, type TemplateResult } from "lit";
 import type { Actions } from "../actions.js";
 import type { Measure, Question, Session } from "../engine.js";
 import { door, waiting } from "./door.js";
+import { withTexts } from "../text/spoken.js";
 
 export const shareDoor = (
   session: Session,
@@ -10,6 +11,6 @@ export const shareDoor = (
   measures: readonly Measure[],
   actions: Actions,
 ): TemplateResult =>
-  door("share", "Keep and share", "share", () => import("../share/share-part.js"), html`
+  door("share", "share", () => withTexts(["share"], () => import("../share/share-part.js")), html`
     <straight-answer-share .session=${session} .question=${question} .measures=${measures} .ask=${actions.share}
-      .writeCsv=${actions.writeCsv}>${waiting}</straight-answer-share>`);
+      .writeCsv=${actions.writeCsv}>${waiting()}</straight-answer-share>`);

@@ -1,9 +1,9 @@
 /** The sheets of a workbook by name: one or several hold the shots. */
 import { html, type TemplateResult } from "lit";
 import type { Actions } from "../actions.js";
-import { counted } from "../format.js";
 import type { Workbook } from "../texts.js";
 import { foreign, part } from "./pieces.js";
+import { say, sayAround } from "../text/say.js";
 
 /** How much of a sheet is shown, for telling which one it is. */
 const SHOWN = 60;
@@ -11,27 +11,27 @@ const SHOWN = 60;
 export const sheets = ({ name, sheets }: Workbook, actions: Actions): TemplateResult =>
   part(
     "shots",
-    "Your shots",
+    say("your-shots"),
     html`
       <form class="card sheets" @submit=${(event: Event) => submit(event, actions)}>
         <fieldset>
-          <legend>Which sheets of ${foreign(name)} hold the shots?</legend>
+          <legend>${sayAround("sheets-which", { name: foreign(name) })}</legend>
           ${sheets.map(
             (sheet, at) => html`
               <label class="option">
                 <input type="checkbox" name="sheet" value=${at} />
                 <span class="sheet">
-                  <span>${foreign(sheet.name)} <span class="count">${counted(sheet.rows, "row")}</span></span>
+                  <span>${foreign(sheet.name)} <span class="count">${say("n-rows", { count: sheet.rows })}</span></span>
                   <span class="hint">${foreign(beginning(sheet.text))}</span>
                 </span>
               </label>`,
           )}
         </fieldset>
-        <p class="hint">A sheet for each club? Choose them all: the name of a sheet stands for its club.</p>
-        <p class="alert" role="alert" hidden>Choose a sheet first.</p>
+        <p class="hint">${say("sheets-each")}</p>
+        <p class="alert" role="alert" hidden>${say("sheets-none")}</p>
         <div class="buttons">
-          <button type="submit" class="primary">Read what is chosen</button>
-          <button type="button" @click=${() => actions.enter(null)}>Cancel</button>
+          <button type="submit" class="primary">${say("sheets-read")}</button>
+          <button type="button" @click=${() => actions.enter(null)}>${say("cancel")}</button>
         </div>
       </form>`,
   );

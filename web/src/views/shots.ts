@@ -4,13 +4,14 @@ import type { Actions } from "../actions.js";
 import { drawOrder } from "../chart/draw-order.js";
 import { orderGeometry, type Drift, type OrderedShot } from "../chart/order.js";
 import type { Report, Session } from "../engine.js";
-import { counted, number, withUnit, type MeasureView } from "../format.js";
+import { number, withUnit, type MeasureView } from "../format.js";
 import { build, choice } from "./pieces.js";
+import { say } from "../text/say.js";
 
 /** More shots than these are no picture any more. */
 const DRAWN = 2000;
 const COUNTS = "";
-const REASONS = ["mishit", "wrong club", "fault of ball or reading", "other reason"];
+const REASONS = ["mishit", "club", "fault", "other"] as const;
 
 export function shots(
   session: Session,
@@ -22,17 +23,17 @@ export function shots(
   if (session.shots.length === 0) return nothing;
   return html`
     <div class="card every-shot">
-      <h3>Shots in order: ${measure.name.toLowerCase()}</h3>
-      ${session.shots.length <= DRAWN ? picture(session, report, measure) : html`<p class="hint">There are too many shots for a picture.</p>`}
+      <h3>${say("shots-title", { measure: measure.name.toLowerCase() })}</h3>
+      ${session.shots.length <= DRAWN ? picture(session, report, measure) : html`<p class="hint">${say("shots-too-many")}</p>`}
       <details class="shot-list">
-        <summary>Every shot, and leaving one out</summary>
+        <summary>${say("shots-every")}</summary>
         <p class="hint">
-          Give a reason to leave a shot out. It stays in view, and the answer is worked out with it and without it.
+          ${say("shots-every-help")}
         </p>
         ${table(session, measure, actions, shown)}
         ${session.shots.length > shown
           ? html`<div class="buttons">
-              <button type="button" @click=${actions.showMoreShots}>Show more of ${counted(session.shots.length, "shot")}</button>
+              <button type="button" @click=${actions.showMoreShots}>${say("shots-show-more", { count: session.shots.length })}</button>
             </div>`
           : nothing}
       </details>
@@ -45,23 +46,30 @@ function picture(session: Session, report: Report, measure: MeasureView): Templa
   );
   const drift = driftOf(report);
   const geometry = orderGeometry(ordered, drift?.drawn);
-  if (!geometry) return html`<p class="hint">No shot has a value for this measure.</p>`;
+  if (!geometry) return html`<p class="hint">${say("shots-no-value")}</p>`;
   const value = (x: number) => withUnit(number(x, measure.decimals), measure.unit);
   const name = (index: number) => session.builds[index]?.name ?? "";
   const each = geometry.averages.map(({ build: index, value: average }) => {
     const own = geometry.points.filter((point) => point.build === index);
-    return `${name(index)}: ${counted(own.length, "shot")}, ${value(average)} on average.`;
+    return say("shots-alternative-each", { name: name(index), count: own.length, average: value(average) });
   });
   const out = geometry.points.filter(({ leftOut }) => leftOut).length;
   const noted = geometry.points.filter((point) => point.noted).length;
   const alternative = [
-    `${measure.name} of every shot, in the order hit.`,
+    say("shots-alternative", { measure: measure.name }),
     ...each,
-    geometry.bands.length > 0 ? `Hit in ${counted(new Set(geometry.bands.map(({ round }) => round)).size, "round")}.` : "",
+    geometry.bands.length > 0 ? say("shots-alternative-rounds", { count: new Set(geometry.bands.map(({ round }) => round)).size }) : "",
     drift?.what ?? "",
-    out > 0 ? `${counted(out, "shot")} left out.` : "",
-    noted > 0 ? `${counted(noted, "shot")} noted by the golfer; they count.` : "",
-    "The list below has every value.",
+    out > 0 ? say("shots-alternative-out", { count: out }) : "",
+    noted > 0 ? say("shots-alternative-noted", { count: noted }) : "",
+    say("shots-alternative-list"),
+  ];
+  const caption = [
+    say("shots-caption"),
+    geometry.bands.length > 0 ? say("shots-caption-bands") : "",
+    geometry.drifts.length > 0 ? say("shots-caption-drift") : "",
+    out > 0 ? say("shots-caption-out") : "",
+    noted > 0 ? notes(session) : "",
   ];
   return html`
     <figure class="picture">
@@ -71,22 +79,17 @@ function picture(session: Session, report: Report, measure: MeasureView): Templa
       })}
       <ul class="legend">
         ${geometry.averages.map(
-          ({ build: index, value: average }) => html`<li>${build(index, name(index))} <span class="count">average ${value(average)}</span></li>`,
+          ({ build: index, value: average }) => html`<li>${build(index, name(index))} <span class="count">${say("shots-average", { average: value(average) })}</span></li>`,
         )}
       </ul>
-      <figcaption>
-        First shot on the left, last on the right. Broken lines: each club’s average.${geometry.bands.length > 0 ? " Bands: rounds." : ""}${geometry.drifts
-          .length > 0
-          ? " Slanted lines: the drift, whichever club was in hand."
-          : ""}${out > 0 ? " Struck through: left out." : ""}${noted > 0 ? ` Ringed: ${notes(session)}; it counts.` : ""}
-      </figcaption>
+      <figcaption>${caption.filter(Boolean).join(" ")}</figcaption>
     </figure>`;
 }
 
 /** What was noted, in the golfer's own words; the list says the rest where there is much of it. */
 function notes({ shots: all }: Session): string {
   const said = new Set(all.flatMap(({ note }) => (note === undefined ? [] : [note])));
-  return said.size === 1 ? `noted as “${[...said][0]}”` : "noted by the golfer";
+  return said.size === 1 ? say("shots-caption-noted-as", { note: [...said][0]! }) : say("shots-caption-noted");
 }
 
 /** The drift over the session, where the report has found one: for the picture, and in its words. */
@@ -102,7 +105,7 @@ function driftOf({ trust, asked }: Report): { drawn: Drift; what: string } | und
 const table = (session: Session, measure: MeasureView, actions: Actions, shown: number): TemplateResult => html`
   <table>
     <thead>
-      <tr><th scope="col">Shot</th><th scope="col">Club</th><th scope="col">${measure.name}</th><th scope="col">Counts?</th></tr>
+      <tr><th scope="col">${say("shots-column")}</th><th scope="col">${say("role-build")}</th><th scope="col">${measure.name}</th><th scope="col">${say("counts-column")}</th></tr>
     </thead>
     <tbody>${session.shots.slice(0, shown).map((_, index) => row(session, measure, actions, index))}</tbody>
   </table>`;
@@ -111,17 +114,18 @@ function row(session: Session, measure: MeasureView, actions: Actions, index: nu
   const shot = session.shots[index]!;
   const value = shot.values[measure.id] ?? null;
   const reason = shot.left_out;
-  const reasons = reason === null || REASONS.includes(reason) ? REASONS : [reason || "left out", ...REASONS];
+  const usual = REASONS.map((one) => say(`reason-${one}`));
+  const reasons = reason === null || usual.includes(reason) ? usual : [reason || say("shots-left-out"), ...usual];
   const options = [
-    { value: COUNTS, label: reason === null ? "counts" : "put it back" },
-    ...reasons.map((text) => ({ value: text, label: reason === text ? text : `leave out: ${text}` })),
+    { value: COUNTS, label: reason === null ? say("counts-yes") : say("counts-back") },
+    ...reasons.map((text) => ({ value: text, label: reason === text ? text : say("leave-out", { reason: text }) })),
   ];
   return html`
     <tr class=${reason === null ? "" : "left-out"}>
       <th scope="row">${index + 1}</th>
       <td>${build(shot.build, session.builds[shot.build]?.name ?? "")}${shot.note === undefined ? nothing : html`<small class="noted">${shot.note}</small>`}</td>
       <td><span class="value">${value === null ? "–" : withUnit(number(value, measure.decimals), measure.unit)}</span></td>
-      <td>${choice(`Whether shot ${index + 1} counts`, options, reason === null ? COUNTS : reason || "left out", (chosen) =>
+      <td>${choice(say("shot-counts", { shot: String(index + 1) }), options, reason === null ? COUNTS : reason || say("shots-left-out"), (chosen) =>
         actions.leaveOut(index, chosen === COUNTS ? null : chosen),
       )}</td>
     </tr>`;

@@ -2,92 +2,78 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { Actions } from "../actions.js";
 import type { Delimiter, Layout, LineIs, LineReading, ReadResult, RowCounts } from "../engine.js";
-import { counted } from "../format.js";
 import type { Source } from "../texts.js";
 import { choice, foreign } from "./pieces.js";
+import { say, sayAround } from "../text/say.js";
 
 /** Longer texts are not shown again: a phone would stop. */
 export const SHOWABLE = 200_000;
-const DELIMITERS: readonly Delimiter[] = ["comma", "tab", "semicolon", "pipe", "spaces", "lines"];
-const LAYOUTS: Record<Layout, string> = {
-  rows: "one row for each shot",
-  blocks: "blocks, each under its club’s name",
-  column_per_build: "one column for each club",
-  side_by_side: "clubs side by side",
-  column_after_column: "columns one below the other",
-  averages: "averages, one row for each club",
-  measures_down: "averages, measures down",
-};
-const LINES: Record<LineIs, string> = {
-  shot: "a shot",
-  summary: "averages and the like",
-  headings: "headings",
-  units: "units",
-  build: "a club’s name",
-  text: "text",
-  problem: "not understood",
-};
-const MARKS = [
-  { value: ".", label: "231.5 (point)" },
-  { value: ",", label: "231,5 (comma)" },
-];
+const DELIMITERS = ["comma", "tab", "semicolon", "pipe", "spaces", "lines"] as const satisfies readonly Delimiter[];
+const LAYOUTS: readonly Layout[] = ["rows", "blocks", "column_per_build", "side_by_side", "column_after_column", "averages", "measures_down"];
+const LINES: readonly LineIs[] = ["shot", "summary", "headings", "units", "build", "text", "problem"];
 
 export const source = (given: Source, { reading }: ReadResult, actions: Actions): TemplateResult => html`
   <details class="source">
-    <summary>The text and how it was read</summary>
-    <p class="hint">${foreign(given.name)}: ${rowsText(reading.rows)}</p>
+    <summary>${say("text-title")}</summary>
+    <p class="hint">${sayAround("text-of", { name: foreign(given.name), rows: rowsText(reading.rows) })}</p>
     <label class="row">
-      <span>Cells are set apart by</span>
-      ${choice("How cells are set apart", delimiters(reading.delimiter), reading.delimiter, (value) =>
+      <span>${say("cells-apart")}</span>
+      ${choice(say("cells-apart-how"), delimiters(reading.delimiter), reading.delimiter, (value) =>
         actions.hint({ delimiter: value as Delimiter }),
       )}
     </label>
     <label class="row">
-      <span>Decimals are written</span>
-      ${choice("How decimals are written", MARKS, reading.decimal_mark, (value) => actions.hint({ decimal_mark: value }))}
+      <span>${say("decimals")}</span>
+      ${choice(say("decimals-how"), marks(), reading.decimal_mark, (value) => actions.hint({ decimal_mark: value }))}
     </label>
     <label class="row">
-      <span>Shots stand as</span>
-      ${choice("How shots stand in the text", entries(LAYOUTS), reading.layout, (value) => actions.hint({ layout: value as Layout }))}
+      <span>${say("stand-as")}</span>
+      ${choice(say("stand-as-how"), LAYOUTS.map((value) => ({ value, label: say(`layout-${value}`) })), reading.layout, (value) => actions.hint({ layout: value as Layout }))}
     </label>
     ${reading.lines.length > 0 ? lines(reading.lines, actions) : nothing}
     ${text(given.text, actions)}
   </details>`;
 
-const delimiters = (now: Delimiter) => [...new Set([now, ...DELIMITERS])].map((value) => ({ value, label: value }));
+const delimiters = (now: Delimiter) => [
+  ...((DELIMITERS as readonly Delimiter[]).includes(now) ? [] : [{ value: now, label: now }]),
+  ...DELIMITERS.map((value) => ({ value, label: say(`cells-${value}`) })),
+];
 
-const entries = (names: Record<string, string>) => Object.entries(names).map(([value, label]) => ({ value, label }));
+const marks = () => [
+  { value: ".", label: say("decimals-point") },
+  { value: ",", label: say("decimals-comma") },
+];
 
 /** Lines that are no shots, and what each was taken for. */
 const lines = (list: readonly LineReading[], actions: Actions): TemplateResult => html`
-  <p class="question">Lines that are no shots</p>
+  <p class="question">${say("lines-no-shots")}</p>
   <ul class="lines">
     ${list.map(
       ({ line, is, text }) => html`
         <li class="row">
           <span class="hint">${line}. ${foreign(text)}</span>
-          ${choice(`What line ${line} is`, entries(LINES), is, (value) => actions.hint({ lines: { [line]: value as LineIs } }))}
+          ${choice(say("line-is", { line: String(line) }), LINES.map((value) => ({ value, label: say(`line-${value}`) })), is, (value) => actions.hint({ lines: { [line]: value as LineIs } }))}
         </li>`,
     )}
   </ul>`;
 
 function rowsText({ shots, summaries, headings, problems }: RowCounts): string {
   const parts = [
-    counted(shots, "row with shots", "rows with shots"),
-    summaries > 0 ? counted(summaries, "row of averages", "rows of averages") : "",
-    headings > 0 ? counted(headings, "heading or text", "headings or texts") : "",
-    problems > 0 ? `${counted(problems, "row")} not understood` : "",
+    say("rows-shots", { count: shots }),
+    summaries > 0 ? say("rows-averages", { count: summaries }) : "",
+    headings > 0 ? say("rows-headings", { count: headings }) : "",
+    problems > 0 ? say("not-understood", { count: problems }) : "",
   ];
   return `${parts.filter(Boolean).join(", ")}.`;
 }
 
 function text(given: string, actions: Actions): TemplateResult {
-  if (given.length > SHOWABLE) return html`<p class="hint">The text is too long to be shown here.</p>`;
+  if (given.length > SHOWABLE) return html`<p class="hint">${say("text-too-long")}</p>`;
   return html`
     <form @submit=${(event: Event) => submit(event, actions)}>
-      <label>Your text. Change it and read it again
+      <label>${say("text-again")}
         <textarea class="text-again" name="text" rows="8" spellcheck="false" wrap="off" .value=${given}></textarea></label>
-      <div class="buttons"><button type="submit">Read it again</button></div>
+      <div class="buttons"><button type="submit">${say("read-again")}</button></div>
     </form>`;
 }
 

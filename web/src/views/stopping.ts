@@ -2,14 +2,11 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { Actions } from "../actions.js";
 import type { Stopping } from "../engine.js";
+import { say } from "../text/say.js";
 
 type Kind = "fixed" | "unknown" | "planned";
 
-const KINDS: readonly { kind: Kind; label: string }[] = [
-  { kind: "fixed", label: "Yes, it was fixed" },
-  { kind: "unknown", label: "No, or I don’t know" },
-  { kind: "planned", label: "In planned rounds, and we looked on the way" },
-];
+const KINDS: readonly Kind[] = ["fixed", "unknown", "planned"];
 
 /** A plan to begin with: five rounds is the short test the answers speak of. */
 const PLAN: Stopping = { planned_rounds: 5, looked_after: 5 };
@@ -17,13 +14,13 @@ const MOST_ROUNDS = 20;
 
 export const stopping = (now: Stopping, actions: Actions): TemplateResult => html`
   <fieldset>
-    <legend>Was the number of shots fixed before the first one?</legend>
+    <legend>${say("stopping")}</legend>
     ${KINDS.map(
-      ({ kind, label }) => html`
+      (kind) => html`
         <label class="option">
           <input type="radio" name="stopping" value=${kind} .checked=${kind === kindOf(now)}
             @change=${() => actions.ask({ stopping: kind === "planned" ? PLAN : kind })} />
-          <span>${label}</span>
+          <span>${say(`stopping-${kind}`)}</span>
         </label>`,
     )}
     ${typeof now === "object" ? plan(now, actions) : nothing}
@@ -35,10 +32,10 @@ function plan(now: Exclude<Stopping, string>, actions: Actions): TemplateResult 
   const looked = typeof now.looked_after === "number" ? now.looked_after : Math.max(0, ...now.looked_after);
   return html`
     <div class="plan">
-      ${rounds("Rounds planned", "planned-rounds", now.planned_rounds, (value) =>
+      ${rounds(say("rounds-planned"), "planned-rounds", now.planned_rounds, (value) =>
         actions.ask({ stopping: { planned_rounds: value, looked_after: Math.min(looked, value) } }),
       )}
-      ${rounds("Looked at after round", "looked-after", looked, (value) =>
+      ${rounds(say("looked-after"), "looked-after", looked, (value) =>
         actions.ask({ stopping: { ...now, looked_after: Math.min(value, now.planned_rounds) } }),
       )}
     </div>`;

@@ -7,7 +7,11 @@ import { measureView } from "../format.js";
 import type { State } from "../state.js";
 import { consistencyDoor } from "./flight-doors.js";
 import { shots } from "./shots.js";
+import english from "../text/en/trust.ftl?raw";
+import { learn } from "../text/say.js";
 import { trust } from "./trust.js";
+
+learn(english);
 
 export const trustPart = (state: State, report: Report, session: Session, actions: Actions): TemplateResult =>
   html`${trust(report)} ${shots(session, report, measureView(report.asked.measure, state.measures, session), state.shotsShown, actions)} ${consistencyDoor(session)}`;

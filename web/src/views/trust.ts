@@ -1,16 +1,12 @@
 /** Part 4: whether this session can be trusted, finding by finding, in the words and the order of the report. */
 import { html, nothing, type TemplateResult } from "lit";
 import type { Report, TrustFinding } from "../engine.js";
-import { counted } from "../format.js";
+import { say } from "../text/say.js";
 
 type Weight = TrustFinding["weight"];
 
 /** Each weight by a sign and a word, so that no color is needed to tell them apart. */
-const WEIGHTS: Record<Weight, { sign: string; word: string }> = {
-  serious: { sign: "!", word: "Serious" },
-  note: { sign: "i", word: "Worth knowing" },
-  good: { sign: "✓", word: "Done well" },
-};
+const SIGNS: Record<Weight, string> = { serious: "!", note: "i", good: "✓" };
 
 export const trust = ({ trust: findings }: Report): TemplateResult => html`
   <details class="card trust">
@@ -20,7 +16,7 @@ export const trust = ({ trust: findings }: Report): TemplateResult => html`
 
 const finding = ({ weight, what, why, next }: TrustFinding): TemplateResult => html`
   <li class="finding ${weight}">
-    <p class="weight"><span class="sign" aria-hidden="true">${WEIGHTS[weight].sign}</span>${WEIGHTS[weight].word}</p>
+    <p class="weight"><span class="sign" aria-hidden="true">${SIGNS[weight]}</span>${say(`weight-${weight}`)}</p>
     <h3>${what}</h3>
     ${why ? html`<p>${why}</p>` : nothing}
     ${next ? html`<p class="do">${next}</p>` : nothing}
@@ -33,9 +29,9 @@ const count = (findings: readonly TrustFinding[], weight: Weight): number =>
 function inShort(findings: readonly TrustFinding[]): string {
   const [serious, notes, good] = (["serious", "note", "good"] as const).map((weight) => count(findings, weight));
   const parts = [
-    serious ? counted(serious, "serious warning") : "No serious warning",
-    notes ? `${notes} worth knowing` : "",
-    good ? `${good} done well` : "",
+    serious ? say("n-serious", { count: serious }) : say("no-serious"),
+    notes ? say("n-notes", { count: notes }) : "",
+    good ? say("n-good", { count: good }) : "",
   ];
   return parts.filter(Boolean).join(", ");
 }

@@ -2,18 +2,14 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { Report } from "../engine.js";
 import type { Conditions, InStandardAir } from "../flights.js";
-import { typedNumber } from "../format.js";
+import { plain, typedNumber } from "../format.js";
+import { say } from "../text/say.js";
 
 export interface WeatherActions {
   set: (change: Partial<Conditions>) => void;
 }
 
-const FIELDS: readonly { key: "temperature" | "altitude_ft" | "wind_helping_mph" | "wind_to_right_mph"; label: string; hint: string }[] = [
-  { key: "temperature", label: "Temperature", hint: "15 °C when empty" },
-  { key: "altitude_ft", label: "Feet above the sea", hint: "0 when empty" },
-  { key: "wind_helping_mph", label: "Wind from behind, mph", hint: "minus for a wind in the face" },
-  { key: "wind_to_right_mph", label: "Wind to the right, mph", hint: "minus for a wind to the left" },
-];
+const FIELDS = ["temperature", "altitude_ft", "wind_helping_mph", "wind_to_right_mph"] as const;
 
 const UNITS = [
   { value: "celsius", label: "°C" },
@@ -24,15 +20,15 @@ const UNITS = [
 export const weatherForm = (conditions: Conditions, actions: WeatherActions): TemplateResult => html`
   <form class="weather" @submit=${(event: Event) => event.preventDefault()}>
     ${FIELDS.map(
-      ({ key, label, hint }) => html`
+      (key) => html`
         <label>
-          <span>${label}</span>
-          <input inputmode="text" autocomplete="off" size="6" placeholder=${hint} .value=${conditions[key] === undefined ? "" : String(conditions[key])}
+          <span>${say(key)}</span>
+          <input inputmode="text" autocomplete="off" size="6" placeholder=${say(`${key}-hint`)} .value=${conditions[key] === undefined ? "" : plain(conditions[key])}
             @change=${(event: Event) => actions.set({ [key]: typedNumber((event.target as HTMLInputElement).value) ?? undefined })} />
         </label>`,
     )}
     <fieldset>
-      <legend>Temperature in</legend>
+      <legend>${say("temperature-in")}</legend>
       <div class="segments">
         ${UNITS.map(
           ({ value, label }) => html`
@@ -50,5 +46,5 @@ export const weatherSaid = (air: InStandardAir, report: Report | null): Template
   <p class="said">${air.words}</p>
   <p class="hint">${air.note}</p>
   ${report
-    ? html`<div class="told-modeled"><h3>The answer in standard air, modeled</h3><p>${report.answer.words.headline}</p><p class="quiet">${report.answer.words.detail}</p></div>`
+    ? html`<div class="told-modeled"><h3>${say("weather-answer")}</h3><p>${report.answer.words.headline}</p><p class="quiet">${report.answer.words.detail}</p></div>`
     : nothing}`;

@@ -1,7 +1,7 @@
 /** One big card: whose turn it is, which shot, and the keys to write it down. Made for one hand, gloves and sun. */
 import { html, nothing, type TemplateResult } from "lit";
 import type { Measure } from "../../engine.js";
-import { counted, number, unitName } from "../../format.js";
+import { decimalMark, number, unitName } from "../../format.js";
 import type { Progress } from "../../planner.js";
 import { build } from "../../views/pieces.js";
 import { trouble } from "../../views/trouble.js";
@@ -9,13 +9,12 @@ import { nextEmpty, pressed, turnedTo, type Key } from "../entry.js";
 import type { FairActions, FairState } from "../state.js";
 import { faceView, isStrike } from "./face.js";
 import { forgetView } from "./forget.js";
+import { say } from "../../text/say.js";
 
 const KEYS: readonly Key[] = ["7", "8", "9", "back", "4", "5", "6", ".", "1", "2", "3", "side", "0"];
-const KEY_NAMES: Partial<Record<Key, string>> = { back: "Delete the last digit", side: "Other side of zero", ".": "Point" };
-/** Measures with two sides have a key for the sign; what the sides are called. */
-const SIDES: Record<string, string> = {
-  offline: "L / R", launch_direction: "L / R", spin_axis: "L / R", club_path: "L / R", face_angle: "L / R", face_to_path: "L / R",
-};
+const KEY_NAMES = { back: "log-key-back", side: "log-key-side", ".": "log-key-point" } as const;
+/** Measures whose two sides have names, left and right, beside the key for the sign. */
+const SIDED = ["offline", "launch_direction", "spin_axis", "club_path", "face_angle", "face_to_path"];
 
 export function cardView(state: FairState, progress: Progress, actions: FairActions): TemplateResult {
   const { log, plan } = state;
@@ -31,10 +30,10 @@ export function cardView(state: FairState, progress: Progress, actions: FairActi
 
 const warmUp = (shots: number, actions: FairActions): TemplateResult => html`
   <div class="card log-card">
-    <p class="log-place">Before the first shot</p>
-    <p class="log-who">${shots > 0 ? `Warm up: ${counted(shots, "ball")}` : "Warm up as you like"}</p>
-    <p>They do not count. Use any of the clubs, or all of them. Stop if anything hurts, and mind who stands near.</p>
-    <div class="buttons"><button type="button" class="primary log-save" @click=${actions.warmedUp}>I am warm</button></div>
+    <p class="log-place">${say("log-before")}</p>
+    <p class="log-who">${shots > 0 ? say("log-warm-up", { count: shots }) : say("log-warm-up-free")}</p>
+    <p>${say("log-warm-up-help")}</p>
+    <div class="buttons"><button type="button" class="primary log-save" @click=${actions.warmedUp}>${say("log-warm")}</button></div>
   </div>`;
 
 function shot(state: FairState, progress: Progress, actions: FairActions): TemplateResult {
@@ -47,18 +46,18 @@ function shot(state: FairState, progress: Progress, actions: FairActions): Templ
     <div class="card log-card">
       <p class="log-place" aria-live="polite">${progress.words.place}</p>
       <p class="log-who">${build(turn.build, name)}</p>
-      ${turn.rest ? html`<p class="log-rest">Rest two minutes first. Drink something.</p>` : nothing}
-      ${turn.change ? html`<p class="log-change">${progress.hit === 0 ? "Take this club." : "Change the club."}</p>` : nothing}
+      ${turn.rest ? html`<p class="log-rest">${say("log-rest")}</p>` : nothing}
+      ${turn.change ? html`<p class="log-change">${progress.hit === 0 ? say("log-take") : say("log-change")}</p>` : nothing}
       <div class="log-fields">${typed.map((id) => field(id, state, actions))}</div>
       ${strike.length > 0 ? faceView(entry, strike, log!.hand, actions) : nothing}
       ${typed.length > 0 ? keypad(state, typed, actions) : nothing}
       ${save(state, actions)}
       <div class="buttons log-more">
-        <button type="button" ?disabled=${log!.shots.length + log!.ended.length === 0} @click=${actions.undo}>Undo</button>
-        <button type="button" @click=${actions.endSet}>End this set</button>
+        <button type="button" ?disabled=${log!.shots.length + log!.ended.length === 0} @click=${actions.undo}>${say("log-undo")}</button>
+        <button type="button" @click=${actions.endSet}>${say("log-end-set")}</button>
       </div>
       ${pasting(state, actions)}
-      <p class="hint">${counted(progress.hit, "shot")} of ${progress.of}. ${progress.words.notes}</p>
+      <p class="hint">${say("log-count", { count: progress.hit, of: progress.of, notes: progress.words.notes })}</p>
     </div>`;
 }
 
@@ -76,8 +75,9 @@ function written(id: string, value: number | null, typed: string | null, measure
   const unit = unitName(measure?.unit ?? "");
   const text = typed ?? (value === null ? "" : String(value));
   if (text === "") return `– ${unit}`;
-  if (id in SIDES) return `${text.replace("-", "")} ${unit} ${text.startsWith("-") ? "L" : "R"}`;
-  return `${text.replace("-", "−")} ${unit}`;
+  const shown = text.replace(".", decimalMark());
+  if (SIDED.includes(id)) return `${shown.replace("-", "")} ${unit} ${text.startsWith("-") ? say("log-left") : say("log-right")}`;
+  return `${shown.replace("-", "−")} ${unit}`;
 }
 
 /** Three rows of four keys, then 0 and the way to the next number. A key that the measure has no use for leaves its place empty. */
@@ -86,16 +86,16 @@ function keypad({ entry, measures }: FairState, typed: readonly string[], action
   const hasSides = (measures.find(({ id }) => id === entry.active)?.plausible.low ?? 0) < 0;
   const next = nextEmpty(entry, typed);
   return html`
-    <div class="log-keys" role="group" aria-label="Number keys">
+    <div class="log-keys" role="group" aria-label=${say("log-keys")}>
       ${KEYS.map((key) =>
         key === "side" && !hasSides
           ? html`<span></span>`
           : html`
-              <button type="button" class="log-key ${key === "0" ? "log-zero" : ""}" aria-label=${KEY_NAMES[key] ?? key} @click=${() => press(key)}>
-                ${key === "side" ? (SIDES[entry.active] ?? "±") : key === "back" ? "⌫" : key}
+              <button type="button" class="log-key ${key === "0" ? "log-zero" : ""}" aria-label=${key === "back" || key === "side" || key === "." ? say(KEY_NAMES[key]) : key} @click=${() => press(key)}>
+                ${key === "side" ? (SIDED.includes(entry.active) ? say("log-sides") : "±") : key === "back" ? "⌫" : key === "." ? decimalMark() : key}
               </button>`,
       )}
-      <button type="button" class="log-key log-next" ?disabled=${next === null} @click=${() => next !== null && actions.enter(turnedTo(entry, next))}>Next number</button>
+      <button type="button" class="log-key log-next" ?disabled=${next === null} @click=${() => next !== null && actions.enter(turnedTo(entry, next))}>${say("log-next")}</button>
     </div>`;
 }
 
@@ -106,9 +106,9 @@ function save({ entry, log }: FairState, actions: FairActions): TemplateResult {
     <div class="buttons log-saving">
       <label class="option log-mishit">
         <input type="checkbox" .checked=${entry.mishit} @change=${(event: Event) => actions.enter({ mishit: (event.target as HTMLInputElement).checked })} />
-        <span>Mishit <small>it counts</small></span>
+        <span>${say("log-mishit")} <small>${say("log-mishit-counts")}</small></span>
       </label>
-      <button type="button" class="primary log-save" ?disabled=${!ready} @click=${actions.save}>Keep this shot</button>
+      <button type="button" class="primary log-save" ?disabled=${!ready} @click=${actions.save}>${say("log-keep")}</button>
     </div>`;
 }
 
@@ -120,11 +120,11 @@ function pasting({ pasteTrouble, log, measures }: FairState, actions: FairAction
   };
   return html`
     <details class="log-paste">
-      <summary>Paste a shot or a set</summary>
-      <p class="hint">One row for each shot: ${order}.</p>
-      <input aria-label="Paste here" autocomplete="off" placeholder="Paste here" @paste=${pasted}
+      <summary>${say("log-paste")}</summary>
+      <p class="hint">${say("log-paste-help", { order })}</p>
+      <input aria-label=${say("log-paste-here")} autocomplete="off" placeholder=${say("log-paste-here")} @paste=${pasted}
         @change=${(event: Event) => { const input = event.target as HTMLInputElement; actions.paste(input.value); input.value = ""; }} />
-      ${typeof navigator.clipboard?.readText === "function" ? html`<button type="button" @click=${actions.pasteFromClipboard}>Paste</button>` : nothing}
+      ${typeof navigator.clipboard?.readText === "function" ? html`<button type="button" @click=${actions.pasteFromClipboard}>${say("paste")}</button>` : nothing}
       ${pasteTrouble ? html`<p class="notice trouble" role="alert">${pasteTrouble}</p>` : nothing}
     </details>`;
 }
@@ -132,11 +132,11 @@ function pasting({ pasteTrouble, log, measures }: FairState, actions: FairAction
 const over = (progress: Progress, actions: FairActions): TemplateResult => html`
   <div class="card log-card">
     <p class="log-place" aria-live="polite">${progress.words.place}</p>
-    <p class="log-who">${counted(progress.hit, "shot")}</p>
+    <p class="log-who">${say("n-shots", { count: progress.hit })}</p>
     <p>${progress.words.notes}</p>
     <div class="buttons log-more">
-      <button type="button" @click=${actions.undo}>Undo the last shot</button>
-      <button type="button" @click=${actions.exportCsv}>Save as a file</button>
+      <button type="button" @click=${actions.undo}>${say("log-undo-last")}</button>
+      <button type="button" @click=${actions.exportCsv}>${say("log-save-file")}</button>
     </div>
   </div>`;
 
@@ -147,12 +147,12 @@ function look({ look_due, hit, words }: Progress, actions: FairActions): Templat
       <p>${words.look}</p>
       ${words.stricter ? html`<p class="hint">${words.stricter}</p>` : nothing}
       ${look_due
-        ? html`<div class="buttons"><button type="button" class="primary" @click=${actions.look}>Look at the answer</button></div>`
+        ? html`<div class="buttons"><button type="button" class="primary" @click=${actions.look}>${say("log-look")}</button></div>`
         : html`
             <details>
-              <summary>Look now all the same</summary>
-              <p>${words.early || "This look was taken already; looking at it again costs nothing."}</p>
-              <div class="buttons"><button type="button" @click=${actions.look}>Look now</button></div>
+              <summary>${say("log-look-early")}</summary>
+              <p>${words.early || say("log-look-again")}</p>
+              <div class="buttons"><button type="button" @click=${actions.look}>${say("log-look-now")}</button></div>
             </details>`}
     </div>`;
 }
@@ -160,11 +160,11 @@ function look({ look_due, hit, words }: Progress, actions: FairActions): Templat
 /** Said in numbers, so that nobody has to trust a green mark. */
 function keptNote({ isKept, keptShots, log }: FairState): TemplateResult | typeof nothing {
   if (isKept === null || !log) return nothing;
-  if (isKept && log.shots.length === 0) return html`<p class="hint log-kept">The plan is kept on this device, and so is each shot from here on.</p>`;
-  if (isKept) return html`<p class="hint log-kept">Kept on this device: ${number(keptShots, 0)} of ${counted(log.shots.length, "shot")}.</p>`;
+  if (isKept && log.shots.length === 0) return html`<p class="hint log-kept">${say("log-kept-plan")}</p>`;
+  if (isKept) return html`<p class="hint log-kept">${say("log-kept", { kept: number(keptShots, 0), count: log.shots.length })}</p>`;
   return html`
     <div class="notice trouble" role="alert">
-      <p><strong>This device does not keep the shots.</strong> Its store is full or blocked, as in a private window.</p>
-      <p>They stay on the screen: leave this page open, and save the shots as a file when you are done.</p>
+      <p><strong>${say("log-not-kept")}</strong> ${say("log-not-kept-why")}</p>
+      <p>${say("log-not-kept-help")}</p>
     </div>`;
 }

@@ -9,6 +9,7 @@ import { number } from "../../format.js";
 import type { Hand } from "../../flights.js";
 import type { Entry } from "../entry.js";
 import type { FairActions } from "../state.js";
+import { say } from "../../text/say.js";
 
 /** Half of what the picture spans, mm. */
 const HALF_WIDTH = 55;
@@ -44,21 +45,21 @@ export function faceView(entry: Entry, strike: readonly string[], hand: Hand | n
   return html`
     <div class="log-face">
       <svg viewBox="${-HALF_WIDTH} ${-HALF_HEIGHT} ${2 * HALF_WIDTH} ${2 * HALF_HEIGHT}" role="application" tabindex="0"
-        aria-label="Strike on the face: ${said(offset, height)}. Tap where the ball was struck, or use the arrow keys."
+        aria-label=${say("face-label", { where: said(offset, height) })}
         @pointerdown=${tapped} @keydown=${keyed}>
         <path class="face" transform="scale(${-toe} 1)" d="M -50 4 C -52 -22 -30 -29 -4 -29 C 24 -29 46 -22 50 -8 C 52 8 40 24 20 27 C -14 31 -48 26 -50 4 Z" />
         <path class="score" d="M -30 -12 H 30 M -34 0 H 34 M -30 12 H 30" />
         <path class="middle" d="M 0 -4 V 4 M -4 0 H 4" />
         ${offset === null && height === null ? "" : svg`<circle class="strike" cx=${toe * (offset ?? 0)} cy=${-(height ?? 0)} r="6" />`}
       </svg>
-      <p class="log-ends" aria-hidden="true"><span>${toe < 0 ? "Toe" : "Heel"}</span><span>${said(offset, height)}</span><span>${toe < 0 ? "Heel" : "Toe"}</span></p>
+      <p class="log-ends" aria-hidden="true"><span>${toe < 0 ? say("face-toe") : say("face-heel")}</span><span>${said(offset, height)}</span><span>${toe < 0 ? say("face-heel") : say("face-toe")}</span></p>
     </div>`;
 }
 
 function said(offset: number | null, height: number | null): string {
-  if (offset === null && height === null) return "tap where it was struck";
-  const across = offset === null ? "" : offset === 0 ? "middle" : `${number(Math.abs(offset), 0)} mm ${offset > 0 ? "toe" : "heel"}`;
-  const up = height === null ? "" : height === 0 ? "middle height" : `${number(Math.abs(height), 0)} mm ${height > 0 ? "high" : "low"}`;
+  if (offset === null && height === null) return say("face-tap");
+  const across = offset === null ? "" : offset === 0 ? say("face-middle") : say(offset > 0 ? "face-mm-toe" : "face-mm-heel", { mm: number(Math.abs(offset), 0) });
+  const up = height === null ? "" : height === 0 ? say("face-middle-height") : say(height > 0 ? "face-mm-high" : "face-mm-low", { mm: number(Math.abs(height), 0) });
   return [across, up].filter(Boolean).join(", ");
 }
 

@@ -3,14 +3,9 @@ import { html, type TemplateResult } from "lit";
 import type { OwnSay, Progress } from "../../planner.js";
 import { build } from "../../views/pieces.js";
 import type { FairActions } from "../state.js";
+import { say } from "../../text/say.js";
 
-const QUESTIONS: readonly { key: keyof OwnSay; label: string }[] = [
-  { key: "straighter", label: "Which felt straighter?" },
-  { key: "longer", label: "Which felt longer?" },
-  { key: "easier", label: "Which felt easier to hit?" },
-  { key: "look", label: "Whose look do you like best?" },
-  { key: "sound", label: "Whose sound do you like best?" },
-];
+const QUESTIONS: readonly (keyof OwnSay)[] = ["straighter", "longer", "easier", "look", "sound"];
 
 export function feelView({ session }: Progress, actions: FairActions): TemplateResult {
   const said = (event: Event) => {
@@ -24,23 +19,23 @@ export function feelView({ session }: Progress, actions: FairActions): TemplateR
   };
   return html`
     <form class="card fair-feel" @submit=${said}>
-      <h3>First, what did you feel?</h3>
-      <p class="hint">Asked once, before any number is shown. Leave open what you cannot say.</p>
+      <h3>${say("feel-title")}</h3>
+      <p class="hint">${say("feel-help")}</p>
       ${QUESTIONS.map(
-        ({ key, label }) => html`
+        (key) => html`
           <fieldset>
-            <legend>${label}</legend>
+            <legend>${say(`feel-${key}`)}</legend>
             <div class="segments">
               ${session.builds.map(
                 ({ name }, at) => html`<label class="segment"><input type="radio" name=${key} value=${at} /><span>${build(at, name)}</span></label>`,
               )}
-              <label class="segment"><input type="radio" name=${key} value="" checked /><span>Cannot say</span></label>
+              <label class="segment"><input type="radio" name=${key} value="" checked /><span>${say("feel-cannot-say")}</span></label>
             </div>
           </fieldset>`,
       )}
       <div class="buttons">
-        <button type="submit" class="primary">Now show the answer</button>
-        <button type="button" @click=${actions.goOn}>Back to the test</button>
+        <button type="submit" class="primary">${say("feel-show")}</button>
+        <button type="button" @click=${actions.goOn}>${say("feel-back")}</button>
       </div>
     </form>`;
 }

@@ -2,20 +2,21 @@
 import { html, type TemplateResult } from "lit";
 import { number } from "../../format.js";
 import type { Plan } from "../../planner.js";
+import { say } from "../../text/say.js";
 
 /** A look as early as this can only be passed by a difference that nobody hits. */
 const SUREST = 0.9999;
 
 export const looksView = ({ looks }: Plan): TemplateResult => html`
   <details class="fair-looks">
-    <summary>What each look costs</summary>
-    <p class="hint">An early look must be surer than the last, so that all of them together are wrong no more often than a single one.</p>
+    <summary>${say("fair-looks")}</summary>
+    <p class="hint">${say("fair-looks-help")}</p>
     <table>
-      <thead><tr><th scope="col">After round</th><th scope="col">How sure it must be</th></tr></thead>
+      <thead><tr><th scope="col">${say("fair-after-round")}</th><th scope="col">${say("fair-how-sure")}</th></tr></thead>
       <tbody>
         ${looks.map(
           ({ after_round, level }) => html`
-            <tr><th scope="row">${after_round}</th><td>${level > SUREST ? "more than 99.99 %" : `${number(level * 100, 2)} %`}</td></tr>`,
+            <tr><th scope="row">${after_round}</th><td>${level > SUREST ? say("fair-surest", { level: number(SUREST * 100, 2) }) : `${number(level * 100, 2)} %`}</td></tr>`,
         )}
       </tbody>
     </table>

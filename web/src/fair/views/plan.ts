@@ -3,7 +3,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import { drawPower } from "../../chart/draw-power.js";
 import { powerGeometry } from "../../chart/power.js";
 import type { Goal, Measure } from "../../engine.js";
-import { counted, goalName, goalsFor, percent, plain, typedNumber, unitName, withUnit } from "../../format.js";
+import { goalName, goalsFor, percent, plain, typedNumber, unitName, withUnit } from "../../format.js";
 import type { Length, LookWord, Plan } from "../../planner.js";
 import { handChoice } from "../../views/hand.js";
 import { build, choice, marker } from "../../views/pieces.js";
@@ -11,13 +11,10 @@ import { trouble } from "../../views/trouble.js";
 import type { FairActions, FairState } from "../state.js";
 import { isStrike } from "./face.js";
 import { looksView } from "./looks.js";
+import { say } from "../../text/say.js";
 
 const MOST_CLUBS = 8;
-const LOOKS: readonly { value: LookWord; label: string }[] = [
-  { value: "halfway", label: "Halfway and at end" },
-  { value: "at_end", label: "Only at the end" },
-  { value: "every_round", label: "After every round" },
-];
+const LOOKS: readonly LookWord[] = ["halfway", "at_end", "every_round"];
 
 export function planView(state: FairState, actions: FairActions): TemplateResult {
   const { plan, refusal, sent } = state;
@@ -25,12 +22,12 @@ export function planView(state: FairState, actions: FairActions): TemplateResult
     ${sent
       ? html`
           <div class="notice no-print" role="status">
-            <p><strong>This plan came with the link.</strong> Look it over, then start it on this phone.</p>
+            <p><strong>${say("fair-sent")}</strong> ${say("fair-sent-help")}</p>
             ${sent.map((message) => html`<p>${message}</p>`)}
           </div>`
       : nothing}
     <div class="card fair-plan no-print">
-      <p class="hint">Decide before the first ball what counts. Then hit the clubs in turn and keep every shot.</p>
+      <p class="hint">${say("fair-help")}</p>
       <form class="fair-form" @submit=${(event: Event) => event.preventDefault()}>
         ${clubs(state, actions)} ${whatCounts(state, actions)} ${length(state, actions)} ${more(state, actions)}
       </form>
@@ -45,16 +42,16 @@ function clubs({ request }: FairState, actions: FairActions): TemplateResult {
   const shown = request.same_club ? names.slice(0, 1) : names;
   return html`
     <fieldset>
-      <legend>${request.same_club ? "The club" : "The clubs, yours first"}</legend>
+      <legend>${request.same_club ? say("fair-the-club") : say("fair-the-clubs")}</legend>
       <ul class="fair-clubs">
         ${shown.map(
           (name, at) => html`
             <li>
               ${marker(at)}
-              <input aria-label="Name of club ${at + 1}" autocomplete="off" maxlength="60" .value=${name}
+              <input aria-label=${say("fair-club-name", { number: at + 1 })} autocomplete="off" maxlength="60" .value=${name}
                 @change=${(event: Event) => rename(at, (event.target as HTMLInputElement).value)} />
               ${names.length > 2 && at > 0 && !request.same_club
-                ? html`<button type="button" aria-label="Take out club ${at + 1}"
+                ? html`<button type="button" aria-label=${say("fair-club-out", { number: at + 1 })}
                     @click=${() => actions.change({ builds: names.filter((_, index) => index !== at) })}>✕</button>`
                 : nothing}
             </li>`,
@@ -62,12 +59,12 @@ function clubs({ request }: FairState, actions: FairActions): TemplateResult {
       </ul>
       <div class="buttons">
         ${names.length < MOST_CLUBS && !request.same_club
-          ? html`<button type="button" @click=${() => actions.change({ builds: [...names, `New driver ${names.length}`] })}>Add a club</button>`
+          ? html`<button type="button" @click=${() => actions.change({ builds: [...names, say("fair-new-driver-n", { number: names.length })] })}>${say("fair-add-club")}</button>`
           : nothing}
         <label class="option">
           <input type="checkbox" .checked=${request.same_club}
             @change=${(event: Event) => actions.change({ same_club: (event.target as HTMLInputElement).checked })} />
-          <span>One club under two labels, to see what luck does</span>
+          <span>${say("fair-same-club")}</span>
         </label>
       </div>
     </fieldset>`;
@@ -82,11 +79,11 @@ function whatCounts({ request, measures, plan }: FairState, actions: FairActions
   const shown = margin === undefined ? "" : plain(tighter ? (margin - 1) * 100 : margin);
   const taken = (value: number) => (tighter ? 1 + value / 100 : value);
   return html`
-    <label class="row"><span>What counts</span>
-      ${choice("What counts", options, request.measure, (id) => actions.change({ measure: id, goal: undefined, margin: undefined, spread: undefined }))}</label>
-    <label class="row"><span>Better is</span>
-      ${choice("Better is", goals, request.goal ?? plan?.goal ?? "higher", (goal) => actions.change({ goal: goal as Goal, margin: undefined }))}</label>
-    <label class="row"><span>Smallest difference that matters</span>
+    <label class="row"><span>${say("fair-what-counts")}</span>
+      ${choice(say("fair-what-counts"), options, request.measure, (id) => actions.change({ measure: id, goal: undefined, margin: undefined, spread: undefined }))}</label>
+    <label class="row"><span>${say("fair-better")}</span>
+      ${choice(say("fair-better"), goals, request.goal ?? plan?.goal ?? "higher", (goal) => actions.change({ goal: goal as Goal, margin: undefined }))}</label>
+    <label class="row"><span>${say("fair-margin")}</span>
       ${amount("margin", shown, tighter ? "%" : unitName(measure?.unit ?? ""), (value) => actions.change({ margin: value === null ? undefined : taken(value) }))}</label>`;
 }
 
@@ -95,15 +92,15 @@ function length({ request, plan }: FairState, actions: FairActions): TemplateRes
   const step = (by: number) => actions.change({ rounds: Math.min(60, Math.max(2, rounds + by)) });
   return html`
     <div class="row" role="group" aria-labelledby="fair-rounds-label">
-      <span id="fair-rounds-label">Rounds of ${counted(plan?.set ?? 3, "shot")}</span>
+      <span id="fair-rounds-label">${say("fair-rounds-of", { count: plan?.set ?? 3 })}</span>
       <span class="stepper">
-        <button type="button" aria-label="One round less" ?disabled=${rounds <= 2} @click=${() => step(-1)}>−</button>
+        <button type="button" aria-label=${say("fair-round-less")} ?disabled=${rounds <= 2} @click=${() => step(-1)}>−</button>
         <output class="amount" id="fair-rounds" aria-live="polite">${rounds}</output>
-        <button type="button" aria-label="One round more" ?disabled=${rounds >= 60} @click=${() => step(1)}>+</button>
+        <button type="button" aria-label=${say("fair-round-more")} ?disabled=${rounds >= 60} @click=${() => step(1)}>+</button>
       </span>
     </div>
-    <label class="row"><span>Look at the answer</span>
-      ${choice("When to look at the answer", LOOKS, typeof request.looks === "string" ? request.looks : "halfway", (looks) => actions.change({ looks: looks as LookWord }))}</label>`;
+    <label class="row"><span>${say("fair-look")}</span>
+      ${choice(say("fair-look-when"), LOOKS.map((value) => ({ value, label: say(`fair-look-${value}`) })), typeof request.looks === "string" ? request.looks : "halfway", (looks) => actions.change({ looks: looks as LookWord }))}</label>`;
 }
 
 function more({ request, plan, current, measures }: FairState, actions: FairActions): TemplateResult {
@@ -113,26 +110,26 @@ function more({ request, plan, current, measures }: FairState, actions: FairActi
   const drawn = request.seed !== undefined;
   return html`
     <details class="fair-more">
-      <summary>More choices</summary>
-      <label class="row"><span>Shots in a row with one club</span>
-        ${choice("Shots in a row", sets, String(request.set ?? 3), (set) => actions.change({ set: Number(set) }))}</label>
-      <label class="row"><span>Warm-up shots, not counted</span>
-        ${choice("Warm-up shots", warm, String(request.warm_up ?? 10), (n) => actions.change({ warm_up: Number(n) }))}</label>
+      <summary>${say("fair-more")}</summary>
+      <label class="row"><span>${say("fair-set")}</span>
+        ${choice(say("fair-set-label"), sets, String(request.set ?? 3), (set) => actions.change({ set: Number(set) }))}</label>
+      <label class="row"><span>${say("fair-warm")}</span>
+        ${choice(say("fair-warm-label"), warm, String(request.warm_up ?? 10), (n) => actions.change({ warm_up: Number(n) }))}</label>
       ${request.goal === "tighter" ? nothing : html`
-        <label class="row"><span>How far your shots scatter</span>
+        <label class="row"><span>${say("fair-spread")}</span>
           ${amount("spread", request.spread === undefined ? (plan?.spread ? plain(plan.spread.value, 1) : "") : plain(request.spread), unit, (value) => actions.change({ spread: value ?? undefined }))}</label>`}
       ${current ? html`
         <label class="option">
           <input type="checkbox" .checked=${request.earlier !== undefined}
             @change=${(event: Event) => actions.change({ earlier: (event.target as HTMLInputElement).checked ? current.session : undefined })} />
-          <span>Take the scatter from the session on this page</span>
+          <span>${say("fair-earlier")}</span>
         </label>` : nothing}
       <label class="option">
         <input type="checkbox" .checked=${drawn}
           @change=${(event: Event) => actions.change({ seed: (event.target as HTMLInputElement).checked ? 1 : undefined })} />
-        <span>Draw the order in each round</span>
+        <span>${say("fair-drawn")}</span>
       </label>
-      ${drawn ? html`<label class="row"><span>Drawn from the number</span>
+      ${drawn ? html`<label class="row"><span>${say("fair-seed")}</span>
         ${amount("seed", String(request.seed), "", (value) => actions.change({ seed: Math.max(0, Math.round(value ?? 1)) }))}</label>` : nothing}
     </details>`;
 }
@@ -159,13 +156,13 @@ function promised(plan: Plan, state: FairState, actions: FairActions): TemplateR
       ${record(plan, state, actions)}
       <ul class="fair-cautions">${plan.cautions.map((caution) => html`<li>${caution}</li>`)}</ul>
       <div class="buttons">
-        <button type="button" class="primary" @click=${actions.start}>Start the test on this phone</button>
-        <button type="button" @click=${actions.print}>Print the sheet</button>
-        <button type="button" @click=${actions.copyLink}>Copy the plan as a link</button>
-        ${actions.shareLink ? html`<button type="button" @click=${actions.shareLink}>Share the plan…</button>` : nothing}
+        <button type="button" class="primary" @click=${actions.start}>${say("fair-start")}</button>
+        <button type="button" @click=${actions.print}>${say("fair-print")}</button>
+        <button type="button" @click=${actions.copyLink}>${say("fair-copy-link")}</button>
+        ${actions.shareLink ? html`<button type="button" @click=${actions.shareLink}>${say("fair-share-plan")}</button>` : nothing}
       </div>
       <p class="fair-done" role="status">${state.done}</p>
-      <p class="hint">Once started, every shot is kept on this device, and only here, until you forget it.</p>
+      <p class="hint">${say("fair-kept-note")}</p>
     </div>`;
 }
 
@@ -174,23 +171,23 @@ function lengths(plan: Plan, measures: readonly Measure[]): TemplateResult {
   const size = plan.goal === "tighter" ? `${plain((plan.margin - 1) * 100)} %` : withUnit(plain(plan.margin), unit);
   const double = plan.goal === "tighter" ? `${plain((plan.margin ** 2 - 1) * 100, 0)} %` : withUnit(plain(plan.margin * 2), unit);
   const rows = plan.lengths;
-  const told = rows.map((row) => `${row.rounds} rounds, ${row.minutes} minutes: ${share(row.margin_found)} and ${share(row.double_found)}`);
+  const told = rows.map((row) => say("fair-lengths-each", { rounds: row.rounds, minutes: row.minutes, margin: share(row.margin_found), double: share(row.double_found) }));
   return html`
     <figure class="fair-lengths">
-      <figcaption>How often a true difference is found, by the length of the test</figcaption>
+      <figcaption>${say("fair-lengths")}</figcaption>
       ${drawPower(powerGeometry(rows), {
-        alternative: `Found with a true difference of ${size} and of ${double}. ${told.join(". ")}.`,
+        alternative: say("fair-lengths-alternative", { margin: size, double, each: told.join(". ") }),
         margin: size,
         double,
         rounds: (row) => String(row.rounds),
       })}
-      <div class="scroll" tabindex="0" role="group" aria-label="What shorter and longer tests would show">
+      <div class="scroll" tabindex="0" role="group" aria-label=${say("fair-lengths-table")}>
         <table>
-          <thead><tr><th scope="col">Rounds</th><th scope="col" class="balls">Balls</th><th scope="col">Minutes</th><th scope="col">${size}</th><th scope="col">${double}</th><th scope="col">Same</th></tr></thead>
+          <thead><tr><th scope="col">${say("fair-rounds")}</th><th scope="col" class="balls">${say("fair-balls")}</th><th scope="col">${say("fair-minutes")}</th><th scope="col">${size}</th><th scope="col">${double}</th><th scope="col">${say("fair-same")}</th></tr></thead>
           <tbody>${rows.map(lengthRow)}</tbody>
         </table>
       </div>
-      <p class="hint">Same: how often truly equal clubs are called the same within ${size}.</p>
+      <p class="hint">${say("fair-same-note", { margin: size })}</p>
     </figure>`;
 }
 
@@ -198,7 +195,7 @@ const share = (chance: number | null): string => (chance === null ? "–" : perc
 
 const lengthRow = (row: Length): TemplateResult => html`
   <tr class=${row.is_plan ? "is-plan" : ""}>
-    <th scope="row">${row.rounds}${row.is_plan ? html`<span class="visually-hidden"> (this plan)</span>` : nothing}</th>
+    <th scope="row">${row.rounds}${row.is_plan ? html`<span class="visually-hidden"> ${say("fair-this-plan")}</span>` : nothing}</th>
     <td class="balls">${row.balls}</td><td>${row.minutes}</td><td>${share(row.margin_found)}</td><td>${share(row.double_found)}</td><td>${share(row.same)}</td>
   </tr>`;
 
@@ -206,7 +203,7 @@ function record(plan: Plan, { record: chosen }: FairState, actions: FairActions)
   const toggle = (id: string, on: boolean) => actions.changeRecord(on ? [...chosen, id] : chosen.filter((one) => one !== id));
   return html`
     <fieldset class="fair-record">
-      <legend>Write down for every shot</legend>
+      <legend>${say("fair-record")}</legend>
       ${plan.record.map(
         ({ measure, name, why, needed }) => html`
           <label class="option">

@@ -4,6 +4,7 @@ import { unitName } from "../../format.js";
 import type { Plan } from "../../planner.js";
 import type { FairState } from "../state.js";
 import { club } from "./plan.js";
+import { say } from "../../text/say.js";
 
 export function sheetView(plan: Plan, { measures, record }: FairState): TemplateResult {
   const chosen = record.map((id) => measures.find((one) => one.id === id)).filter((one) => one !== undefined);
@@ -11,13 +12,13 @@ export function sheetView(plan: Plan, { measures, record }: FairState): Template
   const looks = new Set(plan.looks.map((look) => look.after_round));
   return html`
     <section class="sheet print-only" aria-hidden="true">
-      <h2>A fair test: ${plan.builds.join(" against ")}</h2>
+      <h2>${say("sheet-title", { clubs: plan.builds.join(` ${say("sheet-against")} `) })}</h2>
       <p>${plan.words.headline} ${plan.words.power}</p>
       <p>${plan.words.order} ${plan.words.looks}</p>
-      <p>Before: ${plan.warm_up} warm-up shots, not counted. ${plan.cautions.join(" ")}</p>
+      <p>${say("sheet-before", { count: plan.warm_up, cautions: plan.cautions.join(" ") })}</p>
       <table>
         <thead>
-          <tr><th>Round</th><th>Club</th>${Array.from({ length: plan.set }, (_, shot) => html`<th>Shot ${shot + 1}</th>`)}</tr>
+          <tr><th>${say("sheet-round")}</th><th>${say("sheet-club")}</th>${Array.from({ length: plan.set }, (_, shot) => html`<th>${say("sheet-shot", { number: shot + 1 })}</th>`)}</tr>
         </thead>
         <tbody>
           ${rounds.map((round) =>
@@ -26,7 +27,7 @@ export function sheetView(plan: Plan, { measures, record }: FairState): Template
               .map(
                 (turn, at) => html`
                   <tr class=${at === 0 ? "first" : ""}>
-                    <th>${at === 0 ? round : ""}${at === 0 && looks.has(round - 1) ? html`<br /><small>look before</small>` : nothing}</th>
+                    <th>${at === 0 ? round : ""}${at === 0 && looks.has(round - 1) ? html`<br /><small>${say("sheet-look")}</small>` : nothing}</th>
                     <th>${club(plan, turn.build)}</th>
                     ${Array.from({ length: turn.shots }, () => html`<td></td>`)}
                   </tr>`,
@@ -34,7 +35,7 @@ export function sheetView(plan: Plan, { measures, record }: FairState): Template
           )}
         </tbody>
       </table>
-      <p>In each cell: ${chosen.map(({ name, unit }) => (unit ? `${name} (${unitName(unit)})` : name)).join(" / ")}. Write every shot down; mark a mishit with m.</p>
-      <p>Which felt straighter? ________ longer? ________ easier? ________ Look liked best: ________ sound: ________ (before any average is worked out)</p>
+      <p>${say("sheet-cells", { measures: chosen.map(({ name, unit }) => (unit ? `${name} (${unitName(unit)})` : name)).join(" / ") })}</p>
+      <p>${say("sheet-felt")}</p>
     </section>`;
 }

@@ -1,0 +1,37 @@
+### A claim held against a retest, and days put together.
+
+claim-supported = Supported
+claim-contradicted = Contradicted
+claim-not_settled = Not settled
+claim-no_retest = No retest yet
+claim-help = What did the fitting say? It is held against the session on this page.
+claim-help-no-retest = What did the fitting say? Without a retest on this page you can still see what luck alone would show.
+claim-promised = What was promised
+claim-gain = Promised gain
+claim-averages = Or the averages it came from
+claim-before = With your club
+claim-after = With the new one
+claim-shots_after = Shots with each club
+claim-tried = New clubs tried
+claim-price = Price, if you like
+claim-currency = Currency
+together-title = The same clubs on another day
+together-help = Paste a session of another day, with the same names for the clubs. Days differ, and three or more show by how much.
+together-text = A session of another day
+together-add = Add this day
+together-files = Choose files
+together-today = Day 1, on this page: { n-shots }
+together-day = Day { $day }: { n-shots }
+together-not-understood = { $count } { $count ->
+    [one] thing
+   *[other] things
+  } not understood; the first: { $first }
+together-out = Take out day { $day }
+together-air = The weather differed: bring every day to standard air first
+together-weather = Weather of day { $day }
+together-day-said = Day { $day }: { $said }
+together-weight = Counts { $weight }.
+together-not-both = Does not hold both clubs.
+day-n = day { $day }
+no-session = There is no session.
+no-session-remedy = Add one.

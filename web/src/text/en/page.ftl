@@ -1,0 +1,327 @@
+### What the page says before and with its first answer.
+
+## The page itself
+
+page-title = Straight Answer: do these two clubs really differ?
+lead = Do two clubs really perform differently, or was it luck?
+promise = Nothing leaves this device.
+your-shots = Your shots
+opening = Opening…
+loading = Loading…
+working = Working it out…
+fair-title = A fair test: plan it, hit it, log it
+fair-line = Plan it, hit in turn, log each shot
+claim-title = Check a claim, or put days together
+claim-line = Does a fitting’s promise hold?
+footer-average = An average of a few shots says little. This page counts every shot, and says so when they cannot tell.
+footer-paper = How the answer is found: every shot counts, clubs hit in turn are compared round by round, and intervals are wider than a textbook’s where the order of hitting or the way of stopping asks for it. The methods page of Straight Answer has the formulas, their sources and their measured error rates.
+footer-kept = Your shots stay in this page and are gone when you close it; only a test that you log is kept on this device, until you forget it.
+footer-methods = How the answer is found: methods, sources, error rates (opens beside this page)
+version = Version { $version }.
+version-offline = Version { $version }. Works without a network.
+version-new = Version { $version }. A new version is here; it is used the next time you open the page.
+not-loaded = This part could not be loaded. Check the connection and reload the page.
+not-loaded-door = This part could not be loaded. Check the connection, reload the page and open it again.
+not-loaded-entry = This part could not be loaded. Check the connection, go back and open it again.
+stopped = The calculation stopped on this device.
+stopped-remedy = Reload the page and try again. ({ $why })
+
+## Counts
+
+n-shots = { $count } { $count ->
+    [one] shot
+   *[other] shots
+  }
+n-characters = { $count } { $count ->
+    [one] character
+   *[other] characters
+  }
+n-rounds = { $count } { $count ->
+    [one] round
+   *[other] rounds
+  }
+n-rows = { $count } { $count ->
+    [one] row
+   *[other] rows
+  }
+n-more = { $count } more
+
+## Names of goals, sides, roles and orders
+
+goal-longer = Longer
+goal-faster = Faster
+goal-higher = Higher
+goal-shorter = Shorter
+goal-slower = Slower
+goal-lower = Lower
+goal-straighter = Straighter
+goal-nearer-zero = Nearer to zero
+goal-tighter = Less scatter
+goal-different = Any difference
+side-tighter = tighter
+side-wider = wider
+side-shorter = shorter
+side-longer = longer
+side-slower = slower
+side-faster = faster
+side-left = further left
+side-right = further right
+side-lower = lower
+side-higher = higher
+role-build = Club
+role-round = Round
+role-number = Shot number
+role-time = Time
+role-count = Number of shots
+role-left_out = Left out
+role-second = What changed
+role-ignored = Not used
+role-deviation = { $measure }, scatter
+role-low = { $measure }, smallest
+role-high = { $measure }, largest
+role-other = { $measure }, { $kind }
+order-interleaved = In turn
+order-blocked = One club after the other
+order-unknown = Not known
+unit-degrees = degrees
+no-limit = no limit
+ratio-same = the same
+ratio-less = { $percent } % less
+ratio-more = { $percent } % more
+share-below = below 1 %
+share-above = above 99 %
+from-to = { $from } to { $to }
+
+## Giving shots
+
+give-question = Paste or type your shots
+give-help = One row for each shot, and a column that says which club. A copied table works, headings too.
+give-read = Read these shots
+paste = Paste
+choose-file = Choose a file
+try-title = No shots at hand? Try an invented session
+type-shots = Type shots one by one
+enter-averages = Only averages? Enter them
+example-fair = Fair test, equal drivers
+example-fair-truth = Hit in turns. In truth the two are the same.
+example-twelve = Fair test, one is longer
+example-twelve-truth = Hit in turns. In truth one carries 12 yards more.
+example-floor = The sales floor
+example-floor-truth = Five cold shots with the old club, then thirty with the new one. In truth they are the same.
+example-name = Invented example: { $title }
+sample-mine = Mine
+sample-new = New
+sample-columns = club,carry
+text-pasted = Your text
+text-added = Added text
+text-link = The link
+text-logged = Your test, as logged
+reading = Reading { $names }, { n-characters }…
+stop = Stop
+says-reading = Reading your shots.
+says-answer = The answer: { $headline }
+see-answer = See the answer
+
+## What was not taken
+
+empty-text = There is nothing here yet.
+empty-text-remedy = Paste the shots of two clubs, choose a file, or try an example below.
+clipboard-refused = The browser did not hand over the clipboard.
+clipboard-refused-remedy = Hold your finger on the field and choose Paste.
+example-not-loaded = This example could not be loaded.
+example-not-loaded-remedy = You seem to be offline. Your own shots can still be read: paste them here.
+file-too-large = This file is larger than 50 MB.
+file-too-large-remedy = Keep only the columns and rows of this session, or paste them here.
+workbooks-not-loaded = What opens workbooks could not be loaded.
+workbooks-not-loaded-remedy = You seem to be offline. Copy the rows with their headings, and paste them here.
+workbook-not-opened = This workbook could not be opened here.
+workbook-not-opened-remedy = Check the connection and try again. Or open it, copy the rows with their headings, and paste them here.
+nothing-added = Nothing was added. { $why }
+no-shots = No shots were found.
+
+## Sheets of a workbook
+
+sheets-which = Which sheets of { $name } hold the shots?
+sheets-each = A sheet for each club? Choose them all: the name of a sheet stands for its club.
+sheets-none = Choose a sheet first.
+sheets-read = Read what is chosen
+cancel = Cancel
+back = Back
+entry-grid = Type the shots
+entry-averages = Enter averages
+
+## What was read
+
+read-title = What was read
+averages-only = averages only
+averages-of = averages of { n-shots }
+rename = Rename
+rename-club = Rename { $name }
+rename-new = New name for { $name }
+rename-joins = Given another club’s name, the two become one.
+save = Save
+whose-these = Which club hit these shots?
+whose-in = Which club hit the shots in { $name }?
+whose-added = Which club hit the shots you added?
+whose-other = Or another club:
+whose-name = Its name
+whose-take = Name it
+were-hit = Clubs were hit
+were-hit-how = How the clubs were hit
+numbers-are = The numbers are
+numbers-are-what = What the numbers are
+columns = Columns. Tap one to correct it
+column-n = column { $number }
+please-check = please check
+column-holds = What “{ $heading }” holds
+column-unit = Unit of “{ $heading }”
+no-unit = no unit
+undo-done = Undo: { $done }
+done-opened = opened other shots
+done-added = added shots
+done-typed = changed what was typed
+done-removed = removed a text
+done-renamed = renamed { $name }
+done-left-out = left a shot out or put it back
+done-corrected = corrected how it was read
+back-to-typing = Back to typing
+change-averages = Change the averages
+remove-shots = Remove these shots
+start-again = Start again
+
+## What was not understood
+
+not-understood = { n-rows } not understood
+look-at-this = Please look at this
+letters-as-digits = Read these letters as digits
+without-club = Rows without a club are
+without-club-label = The club of rows without one
+not-known = not known
+probably = It probably says { $suggestion }.
+line-n = Line { $line }
+
+## The text
+
+text-title = The text and how it was read
+text-of = { $name }: { $rows }
+cells-apart = Cells are set apart by
+cells-apart-how = How cells are set apart
+cells-comma = comma
+cells-tab = tab
+cells-semicolon = semicolon
+cells-pipe = pipe
+cells-spaces = spaces
+cells-lines = lines
+decimals = Decimals are written
+decimals-how = How decimals are written
+decimals-point = 231.5 (point)
+decimals-comma = 231,5 (comma)
+stand-as = Shots stand as
+stand-as-how = How shots stand in the text
+layout-rows = one row for each shot
+layout-blocks = blocks, each under its club’s name
+layout-column_per_build = one column for each club
+layout-side_by_side = clubs side by side
+layout-column_after_column = columns one below the other
+layout-averages = averages, one row for each club
+layout-measures_down = averages, measures down
+lines-no-shots = Lines that are no shots
+line-is = What line { $line } is
+line-shot = a shot
+line-summary = averages and the like
+line-headings = headings
+line-units = units
+line-build = a club’s name
+line-text = text
+line-problem = not understood
+rows-shots = { $count } { $count ->
+    [one] row with shots
+   *[other] rows with shots
+  }
+rows-averages = { $count } { $count ->
+    [one] row of averages
+   *[other] rows of averages
+  }
+rows-headings = { $count } { $count ->
+    [one] heading or text
+   *[other] headings or texts
+  }
+text-too-long = The text is too long to be shown here.
+text-again = Your text. Change it and read it again
+read-again = Read it again
+
+## A club that is not named
+
+club-letter = Club { $letter }
+
+## Adding
+
+add-other = Add the other club’s shots
+add-more = Add more shots or another club
+add-label = Shots to add
+add-placeholder = Paste or type them here
+add-these = Add these
+add-file = Add a file
+
+## What counts
+
+counts-title = What counts
+which-yours = Which club is yours?
+whichever = Whichever leads
+whichever-now = Whichever leads ({ $name })
+against = Hold against it
+against-label = The club to hold against yours
+compare = Compare
+compare-label = What to compare
+better = What would be better?
+margin-label = Smallest difference that would matter to you
+margin-less = { $step } { $unit } less
+margin-more = { $step } { $unit } more
+margin-none = none
+margin-spread = More or less scatter than with your club. Usual is common practice, no source.
+margin-own = Nothing is usual for this column. Leave it empty, or say what would matter.
+margin-usual = Usual is { $margin } { $unit }. Yours counts.
+stopping = Was the number of shots fixed before the first one?
+stopping-fixed = Yes, it was fixed
+stopping-unknown = No, or I don’t know
+stopping-planned = In planned rounds, and we looked on the way
+rounds-planned = Rounds planned
+looked-after = Looked at after round
+
+## The answer
+
+answer-title = The answer
+answer-against = against
+caution = Before you hit more balls: warm up, rest between sets, stop if anything hurts, and use a bay that is safe to swing in.
+other-measures = The other measures
+trust-title = Can this session be trusted?
+picture-below = below { $margin }
+picture-zone = too small to matter: { $margin }
+picture-no-difference = no difference
+picture-caption = The mark is the gap in these shots. The bar is where the true gap may lie.
+picture-caption-ratio = The mark is how much more or less it scattered in these shots. The bar is where the truth may lie.
+picture-allowance = Its thin ends stand for warming up and tiring.
+picture-alternative = { $what }. { $each }
+picture-alternative-zone = { $what }. { $each } Too small to matter: { $margin }.
+picture-scatter-of = Scatter of { $measure }
+picture-each = { $candidate } against { $baseline }: { $value } in these shots; the truth may lie from { $low } to { $high }, at { $level } certainty.
+
+## The closed parts below the answer
+
+door-luck = How far luck reaches
+door-luck-line = What two identical clubs would show in such a session
+door-landing = Where they land
+door-landing-line = From above: spread, fairway, aim
+door-cause = Club or swing?
+door-cause-line = Where the gap came from
+door-potential = What this ball speed could carry
+door-potential-line = Best launch and spin for each
+door-change = Before and after
+door-change-line = A lesson, another ball, a break
+change-said = Your shots say what changed: { $name }.
+change-asked = Did the club or that change do more?
+door-weather = The weather that day
+door-weather-line = Carry as in standard air
+door-share = Keep and share
+door-share-line = A link, a picture, a file, a print
+consistency-title = Do carry and launch belong together?

@@ -1,0 +1,37 @@
+### Una promesa frente a una nueva prueba, y varios días juntos.
+
+claim-supported = Respaldada
+claim-contradicted = Desmentida
+claim-not_settled = Sin resolver
+claim-no_retest = Aún sin nueva prueba
+claim-help = ¿Qué dijo el fitting? Se compara con la sesión de esta página.
+claim-help-no-retest = ¿Qué dijo el fitting? Sin una nueva prueba en esta página aún puedes ver qué mostraría la suerte sola.
+claim-promised = Qué se prometió
+claim-gain = Mejora prometida
+claim-averages = O las medias de las que salió
+claim-before = Con tu palo
+claim-after = Con el nuevo
+claim-shots_after = Golpes con cada palo
+claim-tried = Palos nuevos probados
+claim-price = Precio, si quieres
+claim-currency = Moneda
+together-title = Los mismos palos otro día
+together-help = Pega una sesión de otro día, con los mismos nombres de los palos. Los días difieren, y tres o más muestran cuánto.
+together-text = Una sesión de otro día
+together-add = Añadir este día
+together-files = Elegir archivos
+together-today = Día 1, en esta página: { n-shots }
+together-day = Día { $day }: { n-shots }
+together-not-understood = { $count } { $count ->
+    [one] cosa
+   *[other] cosas
+  } sin entender; la primera: { $first }
+together-out = Quitar el día { $day }
+together-air = El tiempo fue distinto: llevar antes cada día a aire estándar
+together-weather = Tiempo del día { $day }
+together-day-said = Día { $day }: { $said }
+together-weight = Cuenta un { $weight }.
+together-not-both = No contiene los dos palos.
+day-n = día { $day }
+no-session = No hay ninguna sesión.
+no-session-remedy = Añade una.

@@ -1,0 +1,5 @@
+### Lo que dice el marco en la página de otro alrededor de la página misma.
+
+embed-consent = Qué puede ver el sitio que rodea este marco
+embed-agree = Dejar que { $host } vea la respuesta. Tus golpes se quedan en este marco.
+embed-link = Straight Answer (se abre aparte)

@@ -1,0 +1,53 @@
+### La tabla para escribir y el formulario de medias.
+
+entry-club = Palo { $number }
+entry-round = Ronda
+heading-shots = Golpes
+heading-of-which = Cuáles
+heading-average = { $measure }, media
+heading-deviation = { $measure }, SD
+entry-undo = Deshacer
+entry-add-club = Añadir un palo
+grid-name = Su nombre
+grid-typed = Qué se escribe: { $columns }
+grid-read = Leer { n-shots }
+grid-whose = ¿De qué palo son?
+grid-unit-question = { $name }: estos números solo tienen sentido en { $unit }.
+grid-unit-take = Leerlos en { $unit }
+grid-shot = Golpe
+grid-cell = { $name }, golpe { $shot }
+grid-next = Celda siguiente
+grid-left = Izquierda
+grid-right = Derecha
+grid-minus = Menos
+grid-use = Usar { $suggestion }
+grid-wrong = { $name }: { $message }
+grid-no-place = { $count ->
+    [one] { $count } columna más no encontró sitio: añade arriba lo que contiene
+   *[other] { $count } columnas más no encontraron sitio: añade arriba lo que contienen
+  } y pega de nuevo.
+grid-empty = Escribe primero un golpe.
+grid-source = Golpes escritos
+columns-entered = Qué se introduce
+columns-unit = Unidad de { $name }
+columns-leave = Quitar { $name }
+columns-add = Añadir una medida
+columns-add-short = Añadir …
+averages-help = De un informe, una pantalla o una foto. Cuánto se dispersan los golpes puede quedar vacío: entonces se toma la mayor dispersión usual.
+averages-empty = Introduce primero una media.
+averages-source = Medias introducidas
+averages-read = Leer estas medias
+averages-name = Nombre
+averages-shots = Número de golpes
+averages-shots-of = Número de golpes de { $name }
+averages-meant = Medias de
+averages-meant-of = De qué golpes son las medias de { $name }
+averages-all = todos los golpes
+averages-best = solo los mejores
+averages-good = los buenos, sin los malos golpes
+averages-measure-of = { $measure } de { $name }
+averages-average = Media
+averages-average-of = Media de { $measure } de { $name }
+averages-scatter = ± dispersión (SD)
+averages-scatter-of = Dispersión de { $measure } de { $name }
+averages-no-count = Esto no es un número de golpes.

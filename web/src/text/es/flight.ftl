@@ -1,0 +1,82 @@
+### Dónde caen, palo o swing, qué carry cabe, antes y después, el tiempo.
+
+## La mano del golfista
+
+hand = Juegas
+hand-right = Como diestro
+hand-left = Como zurdo
+
+## Dónde caen
+
+aim = Puntería
+aim-day = Apuntando como ese día
+aim-left = Apuntando { $yards } yd a la izquierda de aquello
+aim-right = Apuntando { $yards } yd a la derecha de aquello
+aim-as-on-the-day = Como ese día
+aim-best = Lo mejor para { $club }
+short-left = { $yards } I
+short-right = { $yards } D
+landing-caption = Yardas desde el tee y hacia cada lado. Los óvalos abarcan más o menos la mitad y nueve décimos de los golpes de un palo. Arrastra la línea de puntería, o muévela con las flechas: los golpes se mueven con ella.
+fairway-width = Ancho de la calle
+fairway-yards = { $yards } yd
+fairway-yards-said = { $yards } yardas
+
+## Palo o swing
+
+belongs-swing = El swing de ese día
+belongs-both = Palo y swing juntos
+belongs-unexplained = Sin explicar
+cause-rests = En qué se apoya cada parte
+cause-swing = Cómo llegó el palo a la bola
+cause-spin = Qué hace eso con el spin y la curva, más o menos
+cause-spin-note = Con una cabeza rígida y una bola que rueda, exacto al 30 %: hacia dónde y cuál es mayor, no cuánto.
+cause-unmeasured = Lo que no se midió
+cause-shorter = { $club } más corto
+cause-longer = más largo
+cause-caption = Yardas de carry. Las partes suman la diferencia; la línea fina es donde puede estar de verdad cada parte.
+cause-gap = La diferencia en estos golpes
+
+## Qué carry cabe con la velocidad de bola
+
+map-for = El mapa para la velocidad de bola de
+potential-before = Antes de cambiar nada
+potential-best = Lo mejor, con 2 yd de margen
+potential-caption = Carry en yardas con { $speed } mph de velocidad de bola, según el modelo. Cada marca pequeña es un golpe con su salida y su spin; la grande es la media.
+axis-launch = Ángulo de salida
+axis-spin = Spin, rpm
+
+## Antes y después
+
+before = antes
+after = después
+change-kind = Qué cambió
+change-by-shot = A partir de un golpe
+change-as-in-file = Como en el archivo
+change-from = De
+change-to = A
+change-first = Primer golpe tras el cambio
+change-called-before = Cómo se llama lo de antes
+change-called-after = Cómo se llama lo de después
+change-club = El palo
+change-condition = De { $before } a { $after }
+change-interaction = El palo, después frente a antes
+change-bars = Barras de { $measure }. { $each }
+change-bar = { $name }: { $value }, de { $low } a { $high }.
+change-caption = La barra es lo que muestran estos golpes; la línea fina, donde puede estar lo real.
+
+## El tiempo
+
+temperature = Temperatura
+temperature-hint = 15 °C si queda vacío
+altitude_ft = Pies sobre el mar
+altitude_ft-hint = 0 si queda vacío
+wind_helping_mph = Viento a favor, mph
+wind_helping_mph-hint = con menos si es en contra
+wind_to_right_mph = Viento hacia la derecha, mph
+wind_to_right_mph-hint = con menos si es a la izquierda
+temperature-in = Temperatura en
+weather-answer = La respuesta en aire estándar, según el modelo
+
+## Si encajan el carry y la salida
+
+consistency-note = Cada carry se compara con el vuelo de su propia velocidad de bola, salida y spin, junto a lo usual en esta sesión.

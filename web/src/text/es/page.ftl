@@ -1,0 +1,327 @@
+### Lo que dice la página antes de la primera respuesta y con ella.
+
+## La página
+
+page-title = Straight Answer: ¿de verdad se diferencian estos dos palos?
+lead = ¿Rinden distinto dos palos o fue suerte?
+promise = Nada sale de este dispositivo.
+your-shots = Tus golpes
+opening = Abriendo…
+loading = Cargando…
+working = Calculando…
+fair-title = Una prueba justa: planéala, juégala, anótala
+fair-line = Planea, alterna los palos, anota cada golpe
+claim-title = Comprueba una promesa o junta varios días
+claim-line = ¿Se cumple lo que prometió un fitting?
+footer-average = La media de unos pocos golpes dice poco. Esta página cuenta cada golpe, y lo dice cuando no bastan para saberlo.
+footer-paper = Cómo se encuentra la respuesta: cada golpe cuenta, los palos jugados por turnos se comparan ronda por ronda, y los intervalos son más anchos que los de un manual donde lo pide el orden de los golpes o la forma de parar. La página de métodos de Straight Answer (en inglés) tiene las fórmulas, sus fuentes y sus tasas de error medidas.
+footer-kept = Tus golpes se quedan en esta página y desaparecen cuando la cierras; solo una prueba que anotas se guarda en este dispositivo, hasta que la borres.
+footer-methods = Cómo se encuentra la respuesta: métodos, fuentes, tasas de error (en inglés, se abre aparte)
+version = Versión { $version }.
+version-offline = Versión { $version }. Funciona sin conexión.
+version-new = Versión { $version }. Hay una versión nueva; se usará la próxima vez que abras la página.
+not-loaded = No se pudo cargar esta parte. Comprueba la conexión y recarga la página.
+not-loaded-door = No se pudo cargar esta parte. Comprueba la conexión, recarga la página y ábrela de nuevo.
+not-loaded-entry = No se pudo cargar esta parte. Comprueba la conexión, vuelve atrás y ábrela de nuevo.
+stopped = El cálculo se detuvo en este dispositivo.
+stopped-remedy = Recarga la página e inténtalo de nuevo. ({ $why })
+
+## Cantidades
+
+n-shots = { $count } { $count ->
+    [one] golpe
+   *[other] golpes
+  }
+n-characters = { $count } { $count ->
+    [one] carácter
+   *[other] caracteres
+  }
+n-rounds = { $count } { $count ->
+    [one] ronda
+   *[other] rondas
+  }
+n-rows = { $count } { $count ->
+    [one] fila
+   *[other] filas
+  }
+n-more = { $count } más
+
+## Objetivos, lados, columnas y órdenes
+
+goal-longer = Más largo
+goal-faster = Más rápido
+goal-higher = Más alto
+goal-shorter = Más corto
+goal-slower = Más lento
+goal-lower = Más bajo
+goal-straighter = Más recto
+goal-nearer-zero = Más cerca de cero
+goal-tighter = Menos dispersión
+goal-different = Cualquier diferencia
+side-tighter = menos disperso
+side-wider = más disperso
+side-shorter = más corto
+side-longer = más largo
+side-slower = más lento
+side-faster = más rápido
+side-left = más a la izquierda
+side-right = más a la derecha
+side-lower = más bajo
+side-higher = más alto
+role-build = Palo
+role-round = Ronda
+role-number = Número de golpe
+role-time = Hora
+role-count = Número de golpes
+role-left_out = Descartado
+role-second = Qué cambió
+role-ignored = No se usa
+role-deviation = { $measure }, dispersión
+role-low = { $measure }, mínimo
+role-high = { $measure }, máximo
+role-other = { $measure }, { $kind }
+order-interleaved = Por turnos
+order-blocked = Un palo después del otro
+order-unknown = No se sabe
+unit-degrees = grados
+no-limit = sin límite
+ratio-same = igual
+ratio-less = { $percent } % menos
+ratio-more = { $percent } % más
+share-below = menos del 1 %
+share-above = más del 99 %
+from-to = { $from } a { $to }
+
+## Dar los golpes
+
+give-question = Pega o escribe tus golpes
+give-help = Una fila por golpe y una columna que diga qué palo. Vale una tabla copiada, también con encabezados.
+give-read = Leer estos golpes
+paste = Pegar
+choose-file = Elegir un archivo
+try-title = ¿No tienes golpes a mano? Prueba una sesión inventada
+type-shots = Escribir los golpes uno a uno
+enter-averages = ¿Solo medias? Introdúcelas
+example-fair = Prueba justa, drivers iguales
+example-fair-truth = Jugados por turnos. En realidad los dos son iguales.
+example-twelve = Prueba justa, uno es más largo
+example-twelve-truth = Jugados por turnos. En realidad uno tiene 12 yardas más de carry.
+example-floor = En la tienda
+example-floor-truth = Cinco golpes en frío con el palo viejo y luego treinta con el nuevo. En realidad son iguales.
+example-name = Ejemplo inventado: { $title }
+sample-mine = Mío
+sample-new = Nuevo
+sample-columns = palo,carry
+text-pasted = Tu texto
+text-added = Texto añadido
+text-link = El enlace
+text-logged = Tu prueba, tal como la anotaste
+reading = Leyendo { $names }, { n-characters }…
+stop = Parar
+says-reading = Leyendo tus golpes.
+says-answer = La respuesta: { $headline }
+see-answer = Ver la respuesta
+
+## Lo que no se pudo tomar
+
+empty-text = Aquí no hay nada todavía.
+empty-text-remedy = Pega los golpes de dos palos, elige un archivo o prueba un ejemplo de abajo.
+clipboard-refused = El navegador no entregó el portapapeles.
+clipboard-refused-remedy = Mantén el dedo sobre el campo y elige Pegar.
+example-not-loaded = No se pudo cargar este ejemplo.
+example-not-loaded-remedy = Parece que no tienes conexión. Tus propios golpes sí se pueden leer: pégalos aquí.
+file-too-large = Este archivo ocupa más de 50 MB.
+file-too-large-remedy = Deja solo las columnas y filas de esta sesión, o pégalas aquí.
+workbooks-not-loaded = No se pudo cargar lo que abre los libros de cálculo.
+workbooks-not-loaded-remedy = Parece que no tienes conexión. Copia las filas con sus encabezados y pégalas aquí.
+workbook-not-opened = Este libro de cálculo no se pudo abrir aquí.
+workbook-not-opened-remedy = Comprueba la conexión e inténtalo de nuevo. O ábrelo, copia las filas con sus encabezados y pégalas aquí.
+nothing-added = No se añadió nada. { $why }
+no-shots = No se encontraron golpes.
+
+## Hojas de un libro de cálculo
+
+sheets-which = ¿Qué hojas de { $name } contienen los golpes?
+sheets-each = ¿Una hoja por palo? Elígelas todas: el nombre de cada hoja vale como nombre de su palo.
+sheets-none = Elige primero una hoja.
+sheets-read = Leer lo elegido
+cancel = Cancelar
+back = Atrás
+entry-grid = Escribe los golpes
+entry-averages = Introduce las medias
+
+## Lo leído
+
+read-title = Lo que se leyó
+averages-only = solo medias
+averages-of = medias de { n-shots }
+rename = Cambiar nombre
+rename-club = Cambiar el nombre de { $name }
+rename-new = Nombre nuevo de { $name }
+rename-joins = Si le das el nombre de otro palo, los dos se vuelven uno.
+save = Guardar
+whose-these = ¿Con qué palo se dieron estos golpes?
+whose-in = ¿Con qué palo se dieron los golpes de { $name }?
+whose-added = ¿Con qué palo se dieron los golpes que añadiste?
+whose-other = U otro palo:
+whose-name = Su nombre
+whose-take = Ponerlo
+were-hit = Los palos se jugaron
+were-hit-how = Cómo se jugaron los palos
+numbers-are = Los números son
+numbers-are-what = Qué son los números
+columns = Columnas. Toca una para corregirla
+column-n = columna { $number }
+please-check = compruébalo
+column-holds = Qué contiene «{ $heading }»
+column-unit = Unidad de «{ $heading }»
+no-unit = sin unidad
+undo-done = Deshacer: { $done }
+done-opened = abrir otros golpes
+done-added = añadir golpes
+done-typed = cambiar lo escrito
+done-removed = quitar un texto
+done-renamed = cambiar el nombre de { $name }
+done-left-out = descartar un golpe o recuperarlo
+done-corrected = corregir cómo se leyó
+back-to-typing = Seguir escribiendo
+change-averages = Cambiar las medias
+remove-shots = Quitar estos golpes
+start-again = Empezar de nuevo
+
+## Lo que no se entendió
+
+not-understood = { n-rows } sin entender
+look-at-this = Mira esto, por favor
+letters-as-digits = Leer estas letras como cifras
+without-club = Las filas sin palo son de
+without-club-label = El palo de las filas que no lo dicen
+not-known = no se sabe
+probably = Seguramente dice { $suggestion }.
+line-n = Línea { $line }
+
+## El texto
+
+text-title = El texto y cómo se leyó
+text-of = { $name }: { $rows }
+cells-apart = Las celdas se separan con
+cells-apart-how = Cómo se separan las celdas
+cells-comma = coma
+cells-tab = tabulador
+cells-semicolon = punto y coma
+cells-pipe = barra vertical
+cells-spaces = espacios
+cells-lines = líneas
+decimals = Los decimales se escriben
+decimals-how = Cómo se escriben los decimales
+decimals-point = 231.5 (punto)
+decimals-comma = 231,5 (coma)
+stand-as = Los golpes están como
+stand-as-how = Cómo están los golpes en el texto
+layout-rows = una fila por golpe
+layout-blocks = bloques, cada uno bajo el nombre de su palo
+layout-column_per_build = una columna por palo
+layout-side_by_side = los palos uno al lado del otro
+layout-column_after_column = las columnas una debajo de otra
+layout-averages = medias, una fila por palo
+layout-measures_down = medias, las medidas hacia abajo
+lines-no-shots = Líneas que no son golpes
+line-is = Qué es la línea { $line }
+line-shot = un golpe
+line-summary = medias y similares
+line-headings = encabezados
+line-units = unidades
+line-build = el nombre de un palo
+line-text = texto
+line-problem = sin entender
+rows-shots = { $count } { $count ->
+    [one] fila con golpes
+   *[other] filas con golpes
+  }
+rows-averages = { $count } { $count ->
+    [one] fila de medias
+   *[other] filas de medias
+  }
+rows-headings = { $count } { $count ->
+    [one] encabezado o texto
+   *[other] encabezados o textos
+  }
+text-too-long = El texto es demasiado largo para mostrarlo aquí.
+text-again = Tu texto. Cámbialo y léelo de nuevo
+read-again = Leerlo de nuevo
+
+## Un palo sin nombre
+
+club-letter = Palo { $letter }
+
+## Añadir
+
+add-other = Añadir los golpes del otro palo
+add-more = Añadir más golpes u otro palo
+add-label = Golpes que se añaden
+add-placeholder = Pégalos o escríbelos aquí
+add-these = Añadir estos
+add-file = Añadir un archivo
+
+## Lo que cuenta
+
+counts-title = Lo que cuenta
+which-yours = ¿Qué palo es el tuyo?
+whichever = El que vaya delante
+whichever-now = El que vaya delante ({ $name })
+against = Compararlo con
+against-label = El palo que se compara con el tuyo
+compare = Comparar
+compare-label = Qué se compara
+better = ¿Qué sería mejor?
+margin-label = La menor diferencia que te importaría
+margin-less = { $step } { $unit } menos
+margin-more = { $step } { $unit } más
+margin-none = ninguna
+margin-spread = Más o menos dispersión que con tu palo. Lo usual es práctica común, sin fuente.
+margin-own = No hay nada usual para esta columna. Déjala vacía o di qué importaría.
+margin-usual = Lo usual es { $margin } { $unit }. Cuenta lo que tú digas.
+stopping = ¿Estaba fijado el número de golpes antes del primero?
+stopping-fixed = Sí, estaba fijado
+stopping-unknown = No, o no lo sé
+stopping-planned = En rondas planeadas, y miramos por el camino
+rounds-planned = Rondas planeadas
+looked-after = Miramos tras la ronda
+
+## La respuesta
+
+answer-title = La respuesta
+answer-against = frente a
+caution = Antes de pegar más bolas: calienta, descansa entre series, para si algo te duele y usa un puesto donde puedas hacer el swing sin peligro.
+other-measures = Las otras medidas
+trust-title = ¿Se puede confiar en esta sesión?
+picture-below = menos de { $margin }
+picture-zone = demasiado poco para importar: { $margin }
+picture-no-difference = sin diferencia
+picture-caption = La marca es la diferencia en estos golpes. La barra es donde puede estar la diferencia real.
+picture-caption-ratio = La marca es cuánta más o menos dispersión hubo en estos golpes. La barra es donde puede estar la real.
+picture-allowance = Sus extremos finos representan el calentamiento y el cansancio.
+picture-alternative = { $what }. { $each }
+picture-alternative-zone = { $what }. { $each } Demasiado poco para importar: { $margin }.
+picture-scatter-of = Dispersión de { $measure }
+picture-each = { $candidate } frente a { $baseline }: { $value } en estos golpes; lo real puede estar entre { $low } y { $high }, con una certeza del { $level }.
+
+## Las partes cerradas bajo la respuesta
+
+door-luck = Hasta dónde llega la suerte
+door-luck-line = Qué mostrarían dos palos idénticos en una sesión así
+door-landing = Dónde caen
+door-landing-line = Desde arriba: dispersión, calle, puntería
+door-cause = ¿Palo o swing?
+door-cause-line = De dónde salió la diferencia
+door-potential = El carry posible con esta velocidad de bola
+door-potential-line = La mejor salida y el mejor spin para cada uno
+door-change = Antes y después
+door-change-line = Una clase, otra bola, un descanso
+change-said = Tus golpes dicen qué cambió: { $name }.
+change-asked = ¿Influyó más el palo o ese cambio?
+door-weather = El tiempo de ese día
+door-weather-line = El carry como en aire estándar
+door-share = Guardar y compartir
+door-share-line = Un enlace, una imagen, un archivo, papel
+consistency-title = ¿Encajan el carry y la salida?

@@ -1,0 +1,26 @@
+### Lo que contiene un enlace, y de quién son los ajustes en pantalla.
+
+sent-title = Alguien compartió esta sesión contigo
+sent-says = Con los ajustes de quien la envió dice: { $headline }
+sent-note = Venía con esta nota: { $note }
+sent-yours = Ahora los ajustes son tuyos, y la respuesta también. El enlace sigue como se envió.
+sent-try = Prueba tu palo, tu margen o tu medida en «Lo que cuenta»: el enlace sigue como se envió.
+sent-back = Volver a los ajustes del envío
+sent-holds = Contiene { $what } con { $clubs } y { $columns }.
+n-averages = { $count } { $count ->
+    [one] media
+   *[other] medias
+  }
+n-clubs = { $count } { $count ->
+    [one] palo
+   *[other] palos
+  }
+n-measures = { $count ->
+    [one] una medida
+   *[other] { $count } medidas
+  }
+sent-none-out = No se descartó ningún golpe.
+sent-out = { n-shots } { $count ->
+    [one] descartado, que se sigue viendo: tachado
+   *[other] descartados, que se siguen viendo: tachados
+  } en «Golpes en orden».
