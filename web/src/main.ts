@@ -10,11 +10,12 @@ import "./styles/picture.css";
 import "./styles/wide.css";
 import { StraightAnswerPage } from "./page.js";
 import { hangDoors } from "./doors.js";
+import type { HandOver } from "./hand-over.js";
 import { openEngine } from "./remote.js";
 import { startWorker } from "./trusted.js";
 import english from "./text/en/page.ftl?raw";
 import { learn } from "./text/say.js";
-import { languageIn, speak } from "./text/spoken.js";
+import { LANGUAGES_OFFERED, languageIn, speak } from "./text/spoken.js";
 import address from "./worker.ts?worker&url";
 
 const engine = openEngine(() => startWorker(address));
@@ -32,12 +33,14 @@ function open(): void {
     },
   );
   const page = document.querySelector<StraightAnswerPage>("straight-answer-page")!;
-  hangDoors({
+  const handOver: HandOver = {
     engine,
     current: () => page.current,
     showAnswer: (csv, question) => page.showLogged(csv, question),
     coverAnswer: () => page.cover(),
-  });
+  };
+  hangDoors(handOver);
+  if (LANGUAGES_OFFERED.length > 1) void import("./languages.js").then(({ offerLanguages }) => offerLanguages(handOver)).catch(() => undefined);
 }
 
 // After the answer can stand: how the page prints, and the rest of the site for the day without a network.

@@ -25,7 +25,8 @@ import { emptyEntry, turnedTo, type Entry } from "./entry.js";
 import type { FairActions, FairState, Mode, PlanPatch } from "./state.js";
 import english from "../text/en/fair.ftl?raw";
 import englishFlight from "../text/en/flight.ftl?raw";
-import { learn, say } from "../text/say.js";
+import { language, learn, say } from "../text/say.js";
+import { pageIn } from "../text/spoken.js";
 import { WakeLock } from "./wake-lock.js";
 
 learn(english);
@@ -147,7 +148,7 @@ export class StraightAnswerFair extends LitElement {
   /** The address that opens this plan on another phone. */
   #address(): string {
     const { request, record } = this.#state;
-    return `${new URL("./", location.href).href}#${this.#planner!.packPlan({ plan: request, record: [...record] })}`;
+    return `${pageIn(language())}#${this.#planner!.packPlan({ plan: request, record: [...record] })}`;
   }
 
   async #copyLink(): Promise<void> {

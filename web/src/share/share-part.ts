@@ -14,6 +14,7 @@ import { colors, type Scheme } from "./colors.js";
 import { copy, openShareSheet, save } from "./hand-over.js";
 import english from "../text/en/share.ftl?raw";
 import { language, learn, say } from "../text/say.js";
+import { pageIn } from "../text/spoken.js";
 import { shareView, type Copied, type Style } from "./share-view.js";
 
 learn(english);
@@ -105,7 +106,7 @@ export class StraightAnswerShare extends BehindDoor {
     const turn = ++this.#turn;
     const view = this.#note.trim() === "" ? {} : { note: this.#note.trim() };
     try {
-      const address = new URL("./", location.href).href;
+      const address = pageIn(language());
       const shared = await this.ask({ session: this.#given, question: this.question, view, address });
       if (turn !== this.#turn) return;
       this.#settle(shared, null);

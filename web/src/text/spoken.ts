@@ -16,6 +16,13 @@ export function languageIn(query: string): Language {
   return said !== undefined && Object.hasOwn(LANGUAGES, said) ? (said as Language) : "en";
 }
 
+/** The page's own address in a language, without what follows the mark: links that are given away open as they were made. */
+export function pageIn(wanted: Language): string {
+  const address = new URL("./", location.href);
+  if (wanted !== "en") address.searchParams.set("lang", wanted);
+  return address.href;
+}
+
 /** Turns to a language; what the page says first is known when this is settled. */
 export async function speak(next: Language, ...parts: readonly string[]): Promise<void> {
   turnTo(next);
