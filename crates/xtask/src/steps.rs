@@ -118,6 +118,7 @@ fn lints_wasm() -> Result<()> {
         "--quiet",
         "--package=stats",
         "--package=flight",
+        "--package=text",
         "--package=fitting",
         "--package=straight-answer",
         "--package=straight-answer-workbook",

@@ -85,7 +85,7 @@ fn gain_as_said(facts: &Facts, subject: &Subject) -> String {
 }
 
 /// `more` or `less`, the way the claim goes.
-fn promised_way(facts: &Facts) -> &'static str {
+fn promised_way(facts: &Facts) -> String {
     let phrase = phrase_for(&facts.question.measure);
     if facts.claimed > 0.0 { phrase.more } else { phrase.less }
 }

@@ -6,8 +6,9 @@ use crate::measure;
 use crate::question::Goal;
 use crate::session::{Order, Session};
 use crate::verdict::Direction;
-use crate::words::{Phrase, Subject, capital, count_of, phrase_for, sentences, short_name};
+use crate::words::{Phrase, Subject, capital, phrase_for, sentences, short_name};
 use serde::Serialize;
+use text::luck as say;
 
 /// Sentences about luck.
 #[derive(Debug, Clone, PartialEq, Eq, Default, Serialize)]
@@ -60,61 +61,51 @@ pub(super) fn words(session: &Session, luck: &Luck) -> LuckWords {
 
 impl Speech<'_> {
     fn headline(&self) -> String {
-        let n = self.luck.shown;
-        let of = match self.luck.showing {
-            Showing::InARow => {
-                format!("Of all the runs of {n} you could have been shown,")
-            }
-            Showing::Picked => {
-                format!("Of all the ways to pick {n} shots with each club,")
-            }
-        };
-        let at_least = self
-            .luck
-            .margin
-            .filter(|m| *m > 0.0)
-            .map_or_else(String::new, |m| format!(" by {} or more", self.subject.chosen(m)));
+        let at_least = self.luck.margin.filter(|m| *m > 0.0).map(|m| say::at_least(&self.subject.chosen(m)));
         let (first, second) = self.claims();
-        format!(
-            "{of} {} say that {first}{at_least}, {} say that {second}.",
-            of_100(self.luck.for_candidate.share),
-            of_100(self.luck.for_baseline.share),
-        )
+        let first = first + &at_least.unwrap_or_default();
+        let (candidate, baseline) =
+            (of_100(self.luck.for_candidate.share), of_100(self.luck.for_baseline.share));
+        let say = if self.in_a_row() { say::headline_in_a_row } else { say::headline_picked };
+        say(self.luck.shown as usize, &candidate, &first, &baseline, &second)
+    }
+
+    fn in_a_row(&self) -> bool {
+        self.luck.showing == Showing::InARow
     }
 
     /// `Driver B carries farther` and `Own driver does`.
     fn claims(&self) -> (String, String) {
         let (candidate, baseline) = (&self.candidate, &self.baseline);
         if self.luck.compared == Compared::DistanceFromZero {
-            return (format!("{candidate} averages nearer to zero"), format!("{baseline} does"));
+            return (say::nearer_to_zero(candidate), say::other_does(baseline));
         }
-        let verb = if self.luck.toward == Direction::Higher { self.phrase.higher } else { self.phrase.lower };
+        let higher = self.luck.toward == Direction::Higher;
+        let verb = if higher { &self.phrase.higher } else { &self.phrase.lower };
         if measure::known(&self.luck.measure).is_some() {
             // `Driver B is swung faster, Own driver is`: the second verb follows the first.
-            let auxiliary = verb.split(' ').next().filter(|word| matches!(*word, "is" | "has"));
-            let second = auxiliary.unwrap_or("does");
-            (format!("{candidate} {verb}"), format!("{baseline} {second}"))
+            let second = match verb.split(' ').next() {
+                Some("is") => say::other_is(baseline),
+                Some("has") => say::other_has(baseline),
+                _ => say::other_does(baseline),
+            };
+            (text::case::does(candidate, verb), second)
         } else {
             let name = capital(&self.subject.name);
-            (format!("{name} of {candidate} {verb}"), format!("that of {baseline} is"))
+            (text::case::measure_of_does(&name, candidate, verb), say::that_of_other_is(baseline))
         }
     }
 
     fn best(&self, choice: &ForBuild) -> String {
         let (own, other) = self.names(choice);
-        let (best, worst) = self.extremes();
-        let n = self.luck.shown;
-        let how = if self.luck.showing == Showing::InARow { " in a row" } else { "" };
-        format!(
-            "The {best} {n}{how} with {own} against the {worst} {n} with {other}: {}. Against all shots with {other}: {}.",
-            self.said_of(choice, choice.best),
-            self.said_of(choice, choice.against_all)
-        )
+        let (best, all) = (self.said_of(choice, choice.best), self.said_of(choice, choice.against_all));
+        let n = self.luck.shown as usize;
+        say::best(self.extremes(), n, self.in_a_row(), own, other, &best, &all)
     }
 
     /// `best` and `worst`, or, where nobody said which way is better, `highest` and `lowest`.
-    fn extremes(&self) -> (&'static str, &'static str) {
-        if self.luck.goal == Goal::Different { ("highest", "lowest") } else { ("best", "worst") }
+    fn extremes(&self) -> &'static str {
+        if self.luck.goal == Goal::Different { "highest" } else { "best" }
     }
 
     fn names(&self, choice: &ForBuild) -> (&str, &str) {
@@ -132,71 +123,61 @@ impl Speech<'_> {
 
     fn gap(&self, gap: f64) -> String {
         if self.subject.prints_as_zero(gap) {
-            return "no difference".to_owned();
+            return text::case::no_difference();
         }
         let up = gap > 0.0;
-        let side = match self.luck.compared {
-            Compared::DistanceFromZero if up => "farther from zero",
-            Compared::DistanceFromZero => "nearer to zero",
-            Compared::Average if up => self.phrase.more,
-            Compared::Average => self.phrase.less,
-        };
-        format!("{} {side}", self.subject.amount(gap))
+        let size = self.subject.amount(gap);
+        match self.luck.compared {
+            Compared::DistanceFromZero if up => say::farther_from_zero(&size),
+            Compared::DistanceFromZero => say::nearer_to_zero_by(&size),
+            Compared::Average => {
+                text::case::gap(&size, if up { &self.phrase.more } else { &self.phrase.less })
+            }
+        }
     }
 
     fn chance(&self) -> String {
-        let (n, chance) = (self.luck.shown, &self.luck.chance);
+        let (n, chance) = (self.luck.shown as usize, &self.luck.chance);
         let (share, size) = match (self.luck.margin.filter(|m| *m > 0.0), chance.beyond_margin) {
             (Some(margin), Some(share)) => (of_100(share), self.subject.chosen(margin)),
-            _ => ("half".to_owned(), self.subject.amount(chance.usual)),
+            _ => (say::half(), self.subject.amount(chance.usual)),
         };
-        format!(
-            "Of comparisons of {n} shots each between two clubs that are the same, with shots that scatter like \
-             yours, {share} come out {size} or more apart by luck alone."
-        )
+        say::by_luck_alone(n, &share, &size)
     }
 
     fn whole(&self) -> String {
         let n = self.luck.n;
         let counts = if n.baseline == n.candidate {
-            format!("All {} shots of each", count_of(n.candidate))
+            say::all_shots_of_each(n.candidate)
         } else {
-            format!("All shots, {} and {}", count_of(n.candidate), count_of(n.baseline))
+            say::all_shots(n.candidate, n.baseline)
         };
         if self.subject.prints_as_zero(self.luck.gap) {
-            return format!("{counts}: no difference.");
+            return say::whole_no_difference(&counts);
         }
-        format!("{counts}: {} with {}.", self.gap(self.luck.gap), self.candidate)
+        say::whole(&counts, &self.gap(self.luck.gap), &self.candidate)
     }
 
     fn note(&self, order: Order) -> String {
-        let listed = if order == Order::Unknown && self.luck.showing == Showing::InARow {
-            "The order of hitting is not known, so a run is one in the order your shots are listed."
-        } else {
-            ""
-        };
-        let how = match self.luck.showing {
-            Showing::InARow => "stopping at a good moment is enough",
-            Showing::Picked => "setting aside the ones that felt wrong is enough",
-        };
-        sentences(&[format!("Nobody has to mean it: {how}."), listed.to_owned()])
+        let listed = order == Order::Unknown && self.in_a_row();
+        let note = if self.in_a_row() { say::note_in_a_row() } else { say::note_picked() };
+        sentences(&[note, if listed { say::note_as_listed() } else { String::new() }])
     }
 
     fn alternative(&self) -> String {
-        let (n, bins) = (self.luck.shown, &self.luck.chance.histogram.bins);
+        let (n, bins) = (self.luck.shown as usize, &self.luck.chance.histogram.bins);
         let reach = bins.last().map_or(0.0, |bin| bin.high);
         let marked = |choice: &ForBuild| {
             let (own, _) = self.names(choice);
-            format!("{} for the {} {n} with {own}", self.said_of(choice, choice.best), self.extremes().0)
+            say::marked(&self.said_of(choice, choice.best), self.extremes(), n, own)
         };
-        format!(
-            "A hill of bars around no difference: the gaps that luck alone gives between two equal clubs, {n} shots \
-             each. Half of them are smaller than {}, none is larger than {}. Marked are {} for all shots, {}, and {}.",
-            self.subject.amount(self.luck.chance.usual),
-            self.subject.amount(reach),
-            self.gap(self.luck.gap),
-            marked(&self.luck.for_candidate),
-            marked(&self.luck.for_baseline),
+        say::alternative(
+            n,
+            &self.subject.amount(self.luck.chance.usual),
+            &self.subject.amount(reach),
+            &self.gap(self.luck.gap),
+            &marked(&self.luck.for_candidate),
+            &marked(&self.luck.for_baseline),
         )
     }
 }
@@ -205,15 +186,15 @@ impl Speech<'_> {
 fn of_100(share: f64) -> String {
     let hundredths = (share * 100.0).round();
     if share <= 0.0 {
-        "none".to_owned()
+        say::none()
     } else if share >= 1.0 {
-        "all".to_owned()
+        say::all()
     } else if hundredths < 1.0 {
-        "fewer than 1 of 100".to_owned()
+        say::fewer_than_1_of_100()
     } else if hundredths > 99.0 {
-        "more than 99 of 100".to_owned()
+        say::more_than_99_of_100()
     } else {
-        format!("{} of 100", crate::digits::rounded(hundredths, 0))
+        say::of_100(&crate::digits::rounded(hundredths, 0))
     }
 }
 

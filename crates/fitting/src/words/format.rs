@@ -84,7 +84,7 @@ impl Subject {
         };
         let least = self.decimals_for(small);
         let decimals = (least..least + 3).find(on_its_side).unwrap_or(least + 3);
-        format!("{} to {}{}", number(small, decimals), number(large, decimals), self.unit)
+        text::format::span(&number(small, decimals), &number(large, decimals), &self.unit)
     }
 
     /// A size that must stay below a limit when printed: rounded up, with one more digit if it
@@ -101,7 +101,7 @@ impl Subject {
 
     /// Whether nothing but zeros would be printed.
     pub(crate) fn prints_as_zero(&self, x: f64) -> bool {
-        number(x.abs(), self.decimals).bytes().all(|b| matches!(b, b'0' | b'.'))
+        crate::digits::rounded(x, self.decimals).bytes().all(|b| matches!(b, b'0' | b'.'))
     }
 
     /// Enough digits that a size that is not zero does not print as zero.
@@ -129,26 +129,12 @@ fn unit_suffix(unit: Unit) -> String {
     .to_owned()
 }
 
-/// A number with a true minus sign and thousands set apart, as English prints it.
+/// A number with a true minus sign and thousands set apart, as the language spoken prints it.
 pub(crate) fn number(x: f64, decimals: usize) -> String {
     let plain = crate::digits::rounded(x, decimals);
-    let (whole, fraction) = plain.split_once('.').map_or((plain.as_str(), ""), |(w, f)| (w, f));
-    let mut text = String::with_capacity(plain.len() + 4);
     let is_zero = plain.bytes().all(|b| matches!(b, b'0' | b'.'));
-    if x < 0.0 && !is_zero {
-        text.push('\u{2212}');
-    }
-    for (i, digit) in whole.chars().enumerate() {
-        if i > 0 && (whole.len() - i).is_multiple_of(3) {
-            text.push(',');
-        }
-        text.push(digit);
-    }
-    if !fraction.is_empty() {
-        text.push('.');
-        text.push_str(fraction);
-    }
-    text
+    let sign = if x < 0.0 && !is_zero { "\u{2212}" } else { "" };
+    format!("{sign}{}", text::with_marks(&plain))
 }
 
 /// A name short enough for a sentence, control characters made visible as spaces.
@@ -172,39 +158,31 @@ fn is_direction_mark(c: char) -> bool {
 
 /// `1 shot`, `15 shots`.
 pub(crate) fn shots(n: usize) -> String {
-    if n == 1 { "1 shot".to_owned() } else { format!("{} shots", count_of(n)) }
+    text::format::shots(n)
 }
 
 /// A count with its thousands set apart.
 pub(crate) fn count_of(n: usize) -> String {
-    let digits = n.to_string();
-    let mut text = String::new();
-    for (i, digit) in digits.chars().enumerate() {
-        if i > 0 && (digits.len() - i).is_multiple_of(3) {
-            text.push(',');
-        }
-        text.push(digit);
-    }
-    text
+    text::grouped(&n.to_string())
 }
 
 /// A chance as a golfer counts it: `about 4 of 10 sessions like this`.
 pub(crate) fn chance(p: f64) -> String {
     if p >= 0.95 {
-        return "nearly all sessions like this".to_owned();
+        return text::format::chance_nearly_all();
     }
     if p >= 0.15 {
-        return format!("about {} of 10 sessions like this", number((p * 10.0).round().clamp(2.0, 9.0), 0));
+        return text::format::chance_of_ten(&number((p * 10.0).round().clamp(2.0, 9.0), 0));
     }
     if p < 0.001 {
-        return "fewer than 1 of 1,000 sessions like this".to_owned();
+        return text::format::chance_under_one_of_thousand();
     }
     let one_in = [10.0, 15.0, 20.0, 30.0, 50.0, 100.0, 200.0, 500.0, 1000.0];
     let nearest = one_in.iter().copied().min_by(|a, b| {
         let distance = |n: &f64| ln(p * n).abs();
         distance(a).total_cmp(&distance(b))
     });
-    format!("about 1 of {} sessions like this", number(nearest.unwrap_or(1000.0), 0))
+    text::format::chance_one_of(&number(nearest.unwrap_or(1000.0), 0))
 }
 
 #[cfg(test)]

@@ -1,101 +1,136 @@
 //! How each measure is spoken of: what a build does when it has more of it, and when it has less.
 
 use crate::measure::MeasureId;
+use text::phrases as say;
 
 /// The turns of speech for one measure.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub(crate) struct Phrase {
     /// What the candidate does when its average is higher: `carries farther`.
-    pub(crate) higher: &'static str,
+    pub(crate) higher: String,
     /// What it does when its average is lower.
-    pub(crate) lower: &'static str,
+    pub(crate) lower: String,
     /// A size said of a higher average: `8 yd` + `more`.
-    pub(crate) more: &'static str,
+    pub(crate) more: String,
     /// A size said of a lower average.
-    pub(crate) less: &'static str,
+    pub(crate) less: String,
     /// Sides for measures that run left and right (or toe and heel, up and down) of zero.
     pub(crate) sides: Option<Sides>,
 }
 
 /// The two sides of zero.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub(crate) struct Sides {
     /// Said of a value above zero.
-    pub(crate) above: &'static str,
+    pub(crate) above: String,
     /// Said of a value below zero.
-    pub(crate) below: &'static str,
+    pub(crate) below: String,
 }
-
-const LEFT_RIGHT: Option<Sides> = Some(Sides { above: "right", below: "left" });
-
-const fn phrase(
-    higher: &'static str,
-    lower: &'static str,
-    gap: (&'static str, &'static str),
-    sides: Option<Sides>,
-) -> Phrase {
-    Phrase { higher, lower, more: gap.0, less: gap.1, sides }
-}
-
-const MORE: (&str, &str) = ("more", "less");
-const HIGHER: (&str, &str) = ("higher", "lower");
-const RIGHT: (&str, &str) = ("farther right", "farther left");
 
 /// The phrase for a measure; a column of the golfer's own is spoken of by its name, see [`Phrase`].
 pub(crate) fn phrase_for(id: &MeasureId) -> Phrase {
-    match id.0.as_str() {
-        "carry" => phrase("carries farther", "carries less far", MORE, None),
-        "total" => phrase("goes farther in total", "goes less far in total", MORE, None),
-        "offline" => phrase("finishes farther right", "finishes farther left", RIGHT, LEFT_RIGHT),
-        "ball_speed" => phrase("gives more ball speed", "gives less ball speed", MORE, None),
-        "club_speed" => phrase("is swung faster", "is swung slower", MORE, None),
-        "launch_angle" => phrase("launches higher", "launches lower", HIGHER, None),
-        "launch_direction" => phrase("starts farther right", "starts farther left", RIGHT, LEFT_RIGHT),
-        "spin_rate" => phrase("spins more", "spins less", MORE, None),
-        "spin_axis" => phrase("curves more to the right", "curves more to the left", RIGHT, LEFT_RIGHT),
-        "apex" => phrase("flies higher", "flies lower", HIGHER, None),
-        "descent_angle" => {
-            phrase("comes down steeper", "comes down shallower", ("steeper", "shallower"), None)
-        }
-        "hang_time" => phrase("stays up longer", "comes down sooner", ("longer", "shorter"), None),
-        "smash" => phrase("has a higher smash factor", "has a lower smash factor", HIGHER, None),
-        "attack_angle" => phrase(
-            "is swung more upward",
-            "is swung more downward",
-            ("more upward", "more downward"),
-            Some(Sides { above: "up", below: "down" }),
+    let (higher, lower, (more, less), sides) = match id.0.as_str() {
+        "carry" => (say::carry_higher(), say::carry_lower(), more(), None),
+        "total" => (say::total_higher(), say::total_lower(), more(), None),
+        "offline" => (
+            say::offline_higher(),
+            say::offline_lower(),
+            right(),
+            Some(sides(say::side_lr_above(), say::side_lr_below())),
         ),
-        "club_path" => {
-            phrase("is swung on a path farther right", "is swung on a path farther left", RIGHT, LEFT_RIGHT)
-        }
-        "face_angle" => phrase(
-            "comes in with the face farther right",
-            "comes in with the face farther left",
-            RIGHT,
-            LEFT_RIGHT,
+        "ball_speed" => (say::ball_speed_higher(), say::ball_speed_lower(), more(), None),
+        "club_speed" => (say::club_speed_higher(), say::club_speed_lower(), more(), None),
+        "launch_angle" => (say::launch_angle_higher(), say::launch_angle_lower(), higher(), None),
+        "launch_direction" => (
+            say::launch_direction_higher(),
+            say::launch_direction_lower(),
+            right(),
+            Some(sides(say::side_lr_above(), say::side_lr_below())),
         ),
-        "face_to_path" => phrase(
-            "comes in with the face farther right of the path",
-            "comes in with the face farther left of the path",
-            RIGHT,
-            LEFT_RIGHT,
+        "spin_rate" => (say::spin_rate_higher(), say::spin_rate_lower(), more(), None),
+        "spin_axis" => (
+            say::spin_axis_higher(),
+            say::spin_axis_lower(),
+            right(),
+            Some(sides(say::side_lr_above(), say::side_lr_below())),
         ),
-        "dynamic_loft" => phrase("arrives with more loft", "arrives with less loft", MORE, None),
-        "spin_loft" => phrase("has more spin loft", "has less spin loft", MORE, None),
-        "strike_height" => phrase(
-            "is struck higher on the face",
-            "is struck lower on the face",
-            HIGHER,
-            Some(Sides { above: "high", below: "low" }),
+        "apex" => (say::apex_higher(), say::apex_lower(), higher(), None),
+        "descent_angle" => (say::descent_angle_higher(), say::descent_angle_lower(), steeper(), None),
+        "hang_time" => (say::hang_time_higher(), say::hang_time_lower(), longer(), None),
+        "smash" => (say::smash_higher(), say::smash_lower(), higher(), None),
+        "attack_angle" => (
+            say::attack_angle_higher(),
+            say::attack_angle_lower(),
+            upward(),
+            Some(sides(say::side_ud_above(), say::side_ud_below())),
         ),
-        "strike_offset" => phrase(
-            "is struck farther toward the toe",
-            "is struck farther toward the heel",
-            ("nearer the toe", "nearer the heel"),
-            Some(Sides { above: "toward the toe", below: "toward the heel" }),
+        "club_path" => (
+            say::club_path_higher(),
+            say::club_path_lower(),
+            right(),
+            Some(sides(say::side_lr_above(), say::side_lr_below())),
         ),
-        _ => phrase("is higher", "is lower", HIGHER, None),
-    }
+        "face_angle" => (
+            say::face_angle_higher(),
+            say::face_angle_lower(),
+            right(),
+            Some(sides(say::side_lr_above(), say::side_lr_below())),
+        ),
+        "face_to_path" => (
+            say::face_to_path_higher(),
+            say::face_to_path_lower(),
+            right(),
+            Some(sides(say::side_lr_above(), say::side_lr_below())),
+        ),
+        "dynamic_loft" => (say::dynamic_loft_higher(), say::dynamic_loft_lower(), more(), None),
+        "spin_loft" => (say::spin_loft_higher(), say::spin_loft_lower(), more(), None),
+        "strike_height" => (
+            say::strike_height_higher(),
+            say::strike_height_lower(),
+            higher(),
+            Some(sides(say::side_hl_above(), say::side_hl_below())),
+        ),
+        "strike_offset" => (
+            say::strike_offset_higher(),
+            say::strike_offset_lower(),
+            toe(),
+            Some(sides(say::side_th_above(), say::side_th_below())),
+        ),
+        _ => (say::other_higher(), say::other_lower(), higher(), None),
+    };
+    Phrase { higher, lower, more, less, sides }
+}
+
+fn sides(above: String, below: String) -> Sides {
+    Sides { above, below }
+}
+
+fn more() -> (String, String) {
+    (say::gap_more_above(), say::gap_more_below())
+}
+
+fn higher() -> (String, String) {
+    (say::gap_higher_above(), say::gap_higher_below())
+}
+
+fn right() -> (String, String) {
+    (say::gap_right_above(), say::gap_right_below())
+}
+
+fn steeper() -> (String, String) {
+    (say::gap_steeper_above(), say::gap_steeper_below())
+}
+
+fn longer() -> (String, String) {
+    (say::gap_longer_above(), say::gap_longer_below())
+}
+
+fn upward() -> (String, String) {
+    (say::gap_upward_above(), say::gap_upward_below())
+}
+
+fn toe() -> (String, String) {
+    (say::gap_toe_above(), say::gap_toe_below())
 }
 
 #[cfg(test)]

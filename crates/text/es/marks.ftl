@@ -1,0 +1,3 @@
+decimal = ,
+thousands = .
+least-digits-grouped = 10000

@@ -1,0 +1,112 @@
+//! Says a message: reads the marks that `build/pattern.rs` describes.
+
+use crate::number::grouped;
+use crate::spoken::with_pattern;
+
+/// What a message is given.
+#[derive(Debug, Clone, Copy)]
+pub(crate) enum Arg<'a> {
+    Text(&'a str),
+    Count(usize),
+    Flag(bool),
+}
+
+/// The message of a number in the language spoken.
+pub(crate) fn said(number: usize, english: &str, args: &[Arg<'_>]) -> String {
+    // What a count looks like is a message too: it must not be asked for while a pattern is borrowed.
+    let counts: Vec<String> = args.iter().map(|arg| shown(*arg)).collect();
+    with_pattern(number, english, |pattern, forms| {
+        let mut text = String::with_capacity(pattern.len() * 2);
+        Said { args, shown: &counts, forms }.append(&mut text, pattern);
+        text
+    })
+}
+
+fn shown(arg: Arg<'_>) -> String {
+    match arg {
+        Arg::Text(text) => text.to_owned(),
+        Arg::Count(count) => grouped(&count.to_string()),
+        Arg::Flag(_) => String::new(),
+    }
+}
+
+struct Said<'a> {
+    args: &'a [Arg<'a>],
+    shown: &'a [String],
+    forms: &'a str,
+}
+
+impl Said<'_> {
+    /// Appends a pattern up to its end or the end of a variant; gives what follows.
+    fn append<'p>(&self, text: &mut String, mut pattern: &'p str) -> &'p str {
+        while let Some(at) = pattern.find(['\u{1}', '\u{2}', '\u{3}']) {
+            text.push_str(&pattern[..at]);
+            let (mark, rest) = pattern[at..].split_at(1);
+            if mark == "\u{3}" {
+                return rest;
+            }
+            let (letter, rest) = rest.split_at(1);
+            let index = usize::from(letter.as_bytes()[0] - b'A');
+            if mark == "\u{1}" {
+                text.push_str(&self.shown[index]);
+                pattern = rest;
+            } else {
+                pattern = self.choose(text, index, rest);
+            }
+        }
+        text.push_str(pattern);
+        ""
+    }
+
+    /// Appends the first variant that fits, and reads over the others.
+    fn choose<'p>(&self, text: &mut String, index: usize, mut variants: &'p str) -> &'p str {
+        let mut said = false;
+        loop {
+            if let Some(rest) = variants.strip_prefix('\u{5}') {
+                return rest;
+            }
+            let Some((key, variant)) = variants.split_once('\u{4}') else { return "" };
+            let mut unsaid = String::new();
+            let fits = !said && (key.is_empty() || self.fits(key, index));
+            said |= fits;
+            variants = self.append(if fits { &mut *text } else { &mut unsaid }, variant);
+        }
+    }
+
+    fn fits(&self, key: &str, index: usize) -> bool {
+        match self.args[index] {
+            Arg::Text(word) => word == key,
+            Arg::Flag(flag) => key == if flag { "yes" } else { "no" },
+            Arg::Count(count) => key.parse() == Ok(count) || self.form(count) == key,
+        }
+    }
+
+    fn form(&self, count: usize) -> &str {
+        let mut runs = self.forms.split(';').filter_map(|run| {
+            let mut words = run.split(' ');
+            let form = words.next()?;
+            let (from, to): (usize, usize) = (words.next()?.parse().ok()?, words.next()?.parse().ok()?);
+            (from <= count && count <= to).then_some(form)
+        });
+        runs.next().unwrap_or("other")
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn one_variant_is_said_and_the_others_are_read_over() {
+        let pattern = "\u{2}Aone\u{4}\u{1}A \u{2}Byes\u{4}good\u{3}\u{4}bad\u{3}\u{5} shot\u{3}\u{4}\u{1}A shots\u{3}\u{5}.";
+        let say = |count, good| said(usize::MAX, pattern, &[Arg::Count(count), Arg::Flag(good)]);
+        assert_eq!(say(1, true), "1 good shot.");
+        assert_eq!(say(1, false), "1 bad shot.");
+        assert_eq!(say(2850, true), "2,850 shots.");
+    }
+
+    #[test]
+    fn a_given_text_is_never_read_as_marks() {
+        assert_eq!(said(usize::MAX, "\u{1}A.", &[Arg::Text("\u{1}B\u{3}")]), "\u{1}B\u{3}.");
+    }
+}
