@@ -1,6 +1,7 @@
 /** Draws the geometry of `parts.ts`. Decides nothing. */
 import { html, nothing, svg, type TemplateResult } from "lit";
 import type { PartBar, PartsGeometry } from "./parts.js";
+import { say } from "../text/say.js";
 
 export interface PartsTexts {
   /** The whole picture in words. */
@@ -27,7 +28,7 @@ export const drawParts = (geometry: PartsGeometry, texts: PartsTexts): TemplateR
 
 const drawBar = ({ row, top, y, from, to, low, high, label, anchor }: PartBar, texts: PartsTexts): TemplateResult => svg`
   <g class="part-bar ${row.belongs} ${row.inner ? "inner" : ""}">
-    <text class="part-name" x="0" y=${top + 16}>${row.inner ? "of it: " : ""}${row.name}</text>
+    <text class="part-name" x="0" y=${top + 16}>${row.inner ? say("part-inner", { name: row.name }) : row.name}</text>
     <rect x=${percent(from)} width=${percent(Math.max(to - from, 0.4))} y=${y - (row.inner ? 5 : 8)} height=${row.inner ? 10 : 16} />
     ${row.belongs === "gap"
       ? nothing

@@ -2,6 +2,7 @@
 import { html, svg, type TemplateResult } from "lit";
 import type { Length } from "../planner.js";
 import type { PowerGeometry, PowerPoint } from "./power.js";
+import { say } from "../text/say.js";
 
 export interface PowerTexts {
   /** The whole picture in words. */
@@ -17,7 +18,7 @@ export const drawPower = (geometry: PowerGeometry, texts: PowerTexts): TemplateR
     ${geometry.grid.map(
       ({ y, share }) => svg`
         <line class="grid" x1="0" x2="100%" y1=${y} y2=${y} />
-        <text class="grid-label" x="0" y=${y - 3}>${Math.round(share * 10)} of 10</text>`,
+        <text class="grid-label" x="0" y=${y - 3}>${say("fair-lengths-tick", { tenths: Math.round(share * 10) })}</text>`,
     )}
     ${geometry.margin.map(
       ({ x, row }) => svg`

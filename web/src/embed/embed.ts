@@ -44,8 +44,8 @@ class StraightAnswer extends HTMLElement {
     if (this.#frame) this.#open();
   }
 
-  /** Hands in shots as text, in the place of what is there. */
-  open(text: string, name = "The shots of this page"): void {
+  /** Hands in shots as text, in the place of what is there; without a name they get one in the language of the frame. */
+  open(text: string, name = ""): void {
     this.#send({ type: "open", text, name });
   }
 

@@ -7,7 +7,7 @@ import "../styles/embed.css";
 import type { Report } from "../engine.js";
 import type { StraightAnswerPage } from "../page.js";
 import english from "../text/en/embed.ftl?raw";
-import { learn, sayAround } from "../text/say.js";
+import { learn, say, sayAround } from "../text/say.js";
 import { look } from "./look.js";
 import { marked, toFrame, type ToHost } from "./messages.js";
 import { settingsIn } from "./settings.js";
@@ -57,7 +57,7 @@ addEventListener("message", (event) => {
 async function open(text: string, name: string): Promise<void> {
   const { units } = settings;
   const hints = units ? unitHints((await (await page.engine).read(text, {})).reading.columns, units) : {};
-  page.open([{ source: { kind: "pasted", name, text }, hints }]);
+  page.open([{ source: { kind: "pasted", name: name || say("embed-shots"), text }, hints }]);
 }
 
 /** The first host stays the host: a page that navigates loads a new frame. */

@@ -5,6 +5,7 @@
  */
 import type { Hand } from "../flights.js";
 import type { FollowRequest, LoggedShot, LookTaken, OwnSay, PlanRequest } from "../planner.js";
+import { say } from "../text/say.js";
 
 /** The shape that is stored; a record of another version is not opened. */
 export const VERSION = 1;
@@ -49,7 +50,7 @@ export function isLog(value: unknown): value is TestLog {
 export const warmedUp = (log: TestLog): TestLog => ({ ...log, warm: true });
 
 export function withShot(log: TestLog, turn: number, values: Values, mishit: boolean): TestLog {
-  return { ...log, shots: [...log.shots, { turn, values, note: mishit ? "mishit" : null }] };
+  return { ...log, shots: [...log.shots, { turn, values, note: mishit ? say("log-mishit-note") : null }] };
 }
 
 /** Ends a set before its last shot. */
@@ -67,7 +68,7 @@ export function undone(log: TestLog): { log: TestLog; back: LoggedShot | null } 
 
 /** The last shot called a mishit, or not one after all. It stays and counts. */
 export function withMishit(log: TestLog, mishit: boolean): TestLog {
-  const shots = log.shots.map((shot, at) => (at === log.shots.length - 1 ? { ...shot, note: mishit ? "mishit" : null } : shot));
+  const shots = log.shots.map((shot, at) => (at === log.shots.length - 1 ? { ...shot, note: mishit ? say("log-mishit-note") : null } : shot));
   return { ...log, shots };
 }
 

@@ -34,6 +34,7 @@ export interface Messages {
   "no-session-remedy": null;
   "embed-consent": null;
   "embed-agree": { host: string | number };
+  "embed-shots": null;
   "embed-link": null;
   "entry-club": { number: string | number };
   "entry-round": null;
@@ -128,6 +129,7 @@ export interface Messages {
   "fair-lengths": null;
   "fair-lengths-alternative": { margin: string | number; double: string | number; each: string | number };
   "fair-lengths-each": { rounds: string | number; minutes: string | number; margin: string | number; double: string | number };
+  "fair-lengths-tick": { tenths: string | number };
   "fair-lengths-table": null;
   "fair-rounds": null;
   "fair-balls": null;
@@ -172,6 +174,7 @@ export interface Messages {
   "log-right": null;
   "log-mishit": null;
   "log-mishit-counts": null;
+  "log-mishit-note": null;
   "log-keep": null;
   "log-paste": null;
   "log-paste-help": { order: string | number };
@@ -249,6 +252,7 @@ export interface Messages {
   "cause-longer": null;
   "cause-caption": null;
   "cause-gap": null;
+  "part-inner": { name: string | number };
   "map-for": null;
   "potential-before": null;
   "potential-best": null;

@@ -35,6 +35,7 @@ cause-shorter = { $club } shorter
 cause-longer = longer
 cause-caption = Yards of carry. The parts add up to the gap; the thin line is where each part may truly lie.
 cause-gap = The gap in these shots
+part-inner = of it: { $name }
 
 ## What the ball speed could carry
 

@@ -2,4 +2,5 @@
 
 embed-consent = Qué puede ver el sitio que rodea este marco
 embed-agree = Dejar que { $host } vea la respuesta. Tus golpes se quedan en este marco.
+embed-shots = Los golpes de esta página
 embed-link = Straight Answer (se abre aparte)

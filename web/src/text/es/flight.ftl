@@ -35,6 +35,7 @@ cause-shorter = { $club } más corto
 cause-longer = más largo
 cause-caption = Yardas de carry. Las partes suman la diferencia; la línea fina es donde puede estar de verdad cada parte.
 cause-gap = La diferencia en estos golpes
+part-inner = de ello: { $name }
 
 ## Qué carry cabe con la velocidad de bola
 

@@ -45,4 +45,4 @@ share-not-copied = El navegador no dejó copiarlo. Marca el texto y cópialo a m
 share-not-taken = El dispositivo no lo aceptó. Mejor cópialo.
 card-dated = Straight Answer, { $date }
 card-scan = Escanea el código para ver todos los números y probar tu margen.
-card-zone = demasiado poco para importar
+card-zone = sin importancia
