@@ -12,6 +12,7 @@ use crate::trust::trust;
 use crate::verdict::{Decision, Why};
 use crate::words;
 use serde::{Deserialize, Serialize};
+use text::check as say;
 
 /// More builds than this are no fitting session; each would need its own row of findings.
 pub const MOST_BUILDS: usize = 50;
@@ -115,15 +116,15 @@ fn no_answer(session: &Session, question: &Question) -> Answer {
 
 pub(crate) fn refuse_unusable(session: &Session, question: &Question) -> Result<(), Refusal> {
     let builds = session.builds.len();
-    let refusal = |kind: &str, place: &str, message: String, remedy: &str| {
-        Err(Refusal { kind: kind.into(), place: place.into(), message, remedy: remedy.into() })
+    let refusal = |kind: &str, place: &str, message: String, remedy: String| {
+        Err(Refusal { kind: kind.into(), place: place.into(), message, remedy })
     };
     if builds > MOST_BUILDS {
         return refusal(
             "too_many_builds",
             "session.builds",
-            format!("There are {builds} builds; a session can hold at most {MOST_BUILDS}."),
-            "Check which column names the club, or leave some of them out.",
+            say::too_many_builds(&builds.to_string(), &MOST_BUILDS.to_string()),
+            say::too_many_builds_remedy(),
         );
     }
     for (place, build) in
@@ -133,11 +134,8 @@ pub(crate) fn refuse_unusable(session: &Session, question: &Question) -> Result<
             return refusal(
                 "no_such_build",
                 place,
-                format!(
-                    "There is no build number {}; there are {builds}, counted from 0.",
-                    build.unwrap_or(0)
-                ),
-                "Name a build that is in the session.",
+                say::no_such_build(&build.unwrap_or(0).to_string(), &builds.to_string()),
+                say::no_such_build_remedy(),
             );
         }
     }
@@ -145,36 +143,26 @@ pub(crate) fn refuse_unusable(session: &Session, question: &Question) -> Result<
         return refusal(
             "same_build_twice",
             "question.candidate",
-            "A build cannot be compared with itself.".into(),
-            "Choose another candidate, or leave it open.",
+            say::same_build_twice(),
+            say::same_build_twice_remedy(),
         );
     }
     if measure::known(&question.measure).is_none() && session.measure_index(&question.measure).is_none() {
         return refusal(
             "no_such_measure",
             "question.measure",
-            format!("There is no measure called {}.", words::short_name(&question.measure.0)),
-            "Choose a measure that the session has.",
+            say::no_such_measure(&words::short_name(&question.measure.0)),
+            say::no_such_measure_remedy(),
         );
     }
     for (place, margin) in
         [("question.margin", question.margin), ("question.first_margin", question.first_margin)]
     {
         if margin.is_some_and(|m| !m.is_finite() || m < 0.0) {
-            return refusal(
-                "not_a_margin",
-                place,
-                "The smallest difference that matters must be a number, zero or more.".into(),
-                "Enter a size without a sign, or leave it open for the usual one.",
-            );
+            return refusal("not_a_margin", place, say::not_a_margin(), say::not_a_margin_remedy());
         }
         if question.goal == Some(Goal::Tighter) && margin.is_some_and(|m| m <= 1.0) {
-            return refusal(
-                "not_a_ratio",
-                place,
-                "For the goal 'tighter' the margin is a ratio of scatters, and must be above 1.".into(),
-                "Enter 1.25 for a quarter, or leave it open for the usual one.",
-            );
+            return refusal("not_a_ratio", place, say::not_a_ratio(), say::not_a_ratio_remedy());
         }
     }
     match &question.stopping {
@@ -182,8 +170,8 @@ pub(crate) fn refuse_unusable(session: &Session, question: &Question) -> Result<
             refusal(
                 "not_a_plan",
                 "question.stopping.planned_rounds",
-                format!("A plan has 2 to {MOST_PLANNED_ROUNDS} rounds, not {planned_rounds}."),
-                "Enter the number of rounds that was planned, or say that it was not fixed.",
+                say::not_a_plan(&MOST_PLANNED_ROUNDS.to_string(), &planned_rounds.to_string()),
+                say::not_a_plan_remedy(),
             )
         }
         _ => Ok(()),

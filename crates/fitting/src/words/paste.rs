@@ -4,11 +4,12 @@
 //! style knows no escape.
 
 use super::case::capital;
-use super::format::{Subject, count_of, number, short_name, shots};
+use super::format::{Subject, number, short_name, shots};
 use crate::analysis::{Estimate, Method};
 use crate::report::{OverlayKind, Report};
 use crate::session::{Order, Session};
 use serde::Serialize;
+use text::paste as say;
 
 /// Reasons that are named; the others are counted.
 const REASONS_NAMED: usize = 4;
@@ -90,7 +91,7 @@ const PLAIN: Style = Style {
     bold: ["", ""],
     list: [None, None],
     item: "",
-    link: |address| format!("{OPEN}: {address}"),
+    link: |address| format!("{}: {address}", say::open()),
 };
 
 const MARKDOWN: Style = Style {
@@ -99,7 +100,7 @@ const MARKDOWN: Style = Style {
     // A list stands between empty lines.
     list: [Some(""), Some("")],
     item: "- ",
-    link: |address| format!("[{OPEN}]({address})"),
+    link: |address| format!("[{}]({address})", say::open()),
 };
 
 const BRACKETS: Style = Style {
@@ -107,28 +108,25 @@ const BRACKETS: Style = Style {
     bold: ["[b]", "[/b]"],
     list: [Some("[list]"), Some("[/list]")],
     item: "[*]",
-    link: |address| format!("[url={address}]{OPEN}[/url]"),
+    link: |address| format!("[url={address}]{}[/url]", say::open()),
 };
 
 fn written(style: &Style, card: &CardWords, facts: &[&str], link: Option<&str>) -> String {
     let [bold, unbold] = style.bold;
     let [open, close] = style.list.map(|mark| mark.map(str::to_owned));
     let items = facts.iter().map(|fact| format!("{}{}", style.item, (style.escaped)(fact)));
-    let last = link.map_or_else(|| FILE.to_owned(), style.link);
+    let last = link.map_or_else(say::in_the_file, style.link);
     let head = [(style.escaped)(&card.title), format!("{bold}{}{unbold}", (style.escaped)(&card.headline))];
     let lines = head.into_iter().chain(open).chain(items).chain(close).chain([last]);
     lines.collect::<Vec<_>>().join("\n")
 }
-
-const FILE: &str = "The shots are in the file that goes with this.";
-const OPEN: &str = "See every number and try your own margin";
 
 /// What was compared, for a subject line.
 fn title(session: &Session, report: &Report) -> String {
     let name = |build: usize| session.builds.get(build).map_or_else(String::new, |b| short_name(&b.name));
     let measure = capital(&Subject::of(&report.asked.measure, session).name);
     match report.asked.candidate {
-        Some(candidate) => format!("{measure}: {} against {}", name(candidate), name(report.asked.baseline)),
+        Some(candidate) => say::title(&measure, &name(candidate), &name(report.asked.baseline)),
         None => measure,
     }
 }
@@ -138,28 +136,18 @@ fn difference(session: &Session, report: &Report, estimate: &Estimate) -> String
     let level = number(estimate.level * 100.0, 0);
     if estimate.method == Method::SpreadRatio {
         let ratio = |x: f64| match (number(((x - 1.0) * 100.0).abs(), 0).as_str(), x < 1.0) {
-            ("0", _) => "the same".to_owned(),
-            (hundredths, true) => format!("{hundredths} % less"),
-            (hundredths, false) => format!("{hundredths} % more"),
+            ("0", _) => say::the_same(),
+            (hundredths, less) => text::spread::end(hundredths, less),
         };
-        return format!(
-            "Scatter: {}; allowing for luck {} to {} ({level}\u{a0}% interval).",
-            ratio(estimate.value),
-            ratio(estimate.low),
-            ratio(estimate.high)
-        );
+        return say::scatter(&ratio(estimate.value), &ratio(estimate.low), &ratio(estimate.high), &level);
     }
     let signed = |x: f64| {
         let plus = if x > 0.0 && !subject.prints_as_zero(x) { "+" } else { "" };
         format!("{plus}{}", subject.value(x))
     };
-    let luck = if estimate.order_allowance > 0.0 { "luck and order" } else { "luck" };
-    format!(
-        "Gap: {}; allowing for {luck} {} to {} ({level}\u{a0}% interval).",
-        signed(estimate.value),
-        signed(estimate.low),
-        signed(estimate.high)
-    )
+    let mixed_up = estimate.order_allowance > 0.0;
+    let (low, high) = (signed(estimate.low), signed(estimate.high));
+    say::gap(&signed(estimate.value), mixed_up, &low, &high, &level)
 }
 
 fn counts(session: &Session) -> String {
@@ -173,40 +161,40 @@ fn counts(session: &Session) -> String {
             let name = short_name(&build.name);
             match (of(at), averages(at)) {
                 (0, Some(summary)) => match summary.n {
-                    Some(n) => format!("{name} average of {}", shots(n as usize)),
-                    None => format!("{name} average of nobody knows how many shots"),
+                    Some(n) => say::average_of(&name, &shots(n as usize)),
+                    None => say::average_of_unknown(&name),
                 },
-                (n, _) => format!("{name} {}", shots(n)),
+                (n, _) => say::shots_with(&name, &shots(n)),
             }
         })
         .collect();
-    let hit = match session.order {
-        Order::Interleaved => ", hit in turn",
-        Order::Blocked => ", hit one club after the other",
-        Order::Unknown => "",
-    };
-    format!("{}{hit}.", each.join(", "))
+    let each = each.join(", ");
+    match session.order {
+        Order::Interleaved => say::hit_in_turn(&each),
+        Order::Blocked => say::hit_one_after_the_other(&each),
+        Order::Unknown => say::hit_somehow(&each),
+    }
 }
 
 fn left_out(session: &Session) -> String {
     let reasons: Vec<&str> = session.shots.iter().filter_map(|shot| shot.left_out.as_deref()).collect();
     if reasons.is_empty() {
-        return if session.shots.is_empty() { String::new() } else { "No shot was left out.".to_owned() };
+        return if session.shots.is_empty() { String::new() } else { say::none_left_out() };
     }
     let mut named: Vec<(String, usize)> = Vec::new();
     for why in &reasons {
-        let why = if why.trim().is_empty() { "no reason given".to_owned() } else { short_name(why) };
+        let why = if why.trim().is_empty() { say::no_reason() } else { short_name(why) };
         match named.iter_mut().find(|(there, _)| *there == why) {
             Some((_, times)) => *times += 1,
             None => named.push((why, 1)),
         }
     }
     let mut said: Vec<String> =
-        named.iter().take(REASONS_NAMED).map(|(why, times)| format!("{} {why}", count_of(*times))).collect();
+        named.iter().take(REASONS_NAMED).map(|(why, times)| say::times_reason(*times, why)).collect();
     if named.len() > REASONS_NAMED {
-        said.push("other reasons".to_owned());
+        said.push(say::other_reasons());
     }
-    format!("Left out, but in the link: {} ({}).", shots(reasons.len()), said.join(", "))
+    say::left_out(&shots(reasons.len()), &said.join(", "))
 }
 
 fn ended(line: &str) -> String {

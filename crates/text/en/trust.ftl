@@ -1,0 +1,71 @@
+# What was seen, why it matters, what to do.
+in-turn = The clubs were hit in turn, in { $rounds } rounds.
+in-turn-why = Warming up, tiring and a change of wind meet all clubs alike.
+in-turn-next = Keep hitting them in turn.
+blocked = One club was hit after the other.
+blocked-why = Whatever changed between the two, warming up, tiring, a tip from the side, counts as the club.
+blocked-next = Next time hit them in turn: three with one, three with the other, again and again.
+order-unknown = The order in which the shots were hit is not known.
+order-unknown-why = One club may have had the cold shots, the other the warm ones.
+order-unknown-next = If you know the order, say so where your shots are shown.
+long-turns = The clubs changed hands only every { $shots } shots or so.
+long-turns-why = Within such a turn warming up and tiring count as the club, so only whole rounds are taken as evidence: the
+    answer is much less sure than the number of shots suggests.
+long-turns-next = Change clubs every three shots.
+cold-start = { $club } was hit first, with { $shots } before the other club came into play.
+cold-start-why = Warming up alone usually gives the later club about { $size } of { $measure }.
+first-shots-are-rarely-the-best = The first shots of a session are rarely the best.
+cold-start-next = Hit ten or so shots to warm up before any of them count.
+unequal = { $more } has { $shots }, { $fewer } only { $count }.
+unequal-why = The answer is only as sure as the smaller number allows, and one bad shot weighs more there.
+unequal-next = Give every club the same number of shots.
+drift = Over the session { $measure } went { $up ->
+    [yes] up
+   *[no] down
+} by about { $size }, whichever club was in hand.
+drift-why = Allowing for luck, by { $span }. Clubs hit in turn share it; clubs hit one after the other do not.
+drift-next = Warm up before the first shot that counts, and rest between sets.
+numbers-missing = { $missing ->
+    [one] 1 shot is
+   *[other] { $missing } shots are
+} missing: the numbers jump, first at number { $first }.
+numbers-missing-why = If somebody took out the bad ones, the averages belong to chosen shots.
+numbers-missing-next = Ask for every shot that was hit.
+average-disagrees = The average { $measure } printed for { $club } is not that of its shots.
+printed = Printed is { $printed }; the { $shots } here average { $average }.
+printed-over = Printed is { $printed } over { $claimed }; the { $shots } here average { $average }.
+average-disagrees-next = Ask which shots the printed average stands for.
+of-club = { $count } of { $club }
+left-out = Shots were left out: { $counts }.
+left-out-why = Leaving out the worst two of one club alone can make two equal clubs look different in 1 of 10 sessions. They still
+    count in the answer.
+left-out-next = Keep every shot. A mishit belongs to the club too.
+one-far-shot = 1 shot with { $club } lies far from the rest.
+one-far-shot-why = It counts. A single one can move an average by yards.
+far-shots = { NUMBER($shots) } shots lie far from the rest, most of them with { $club }.
+far-shots-why = They count. Whether a club makes more of them is part of the question.
+far-shots-next = Look at the typical shot in the numbers as well.
+few-decide = Taking out { $shots ->
+    [one] a single shot
+   *[other] { $shots } well-chosen shots
+} would change the answer.
+few-decide-why = An answer that a few shots can turn around rests on little.
+few-decide-next = Leave none out, and hit more before you decide.
+not-fixed = Nobody said how many shots were planned.
+not-fixed-why = Two equal clubs that are watched until one looks better will differ in about 2 of 10 sessions. The answer is held to
+    a stricter level for that.
+not-fixed-next = Fix the number before the first shot.
+planned-looks = { $round } of { $planned } planned rounds were hit.
+planned-looks-why = Looking on the way was planned, and the answer takes it into account.
+planned-looks-next = Stop where the plan says.
+no-speed-no-strike = Neither club speed nor the place of the strike was measured.
+no-strike = The place of the strike on the face was not measured.
+no-speed = Club speed was not measured.
+club-or-swing-unknown = Without { $one-of-them ->
+    [yes] it
+   *[no] them
+} nobody can say whether the club or the swing made a difference.
+no-speed-no-strike-next = Ask for club speed, and mark the face to see where the ball was struck.
+averages-only = Only averages are here.
+averages-only-why = Cold shots, left-out shots and the order of hitting cannot be seen in an average.
+averages-only-next = Ask for every shot.

@@ -1,0 +1,14 @@
+too-many-builds = Hay { $builds } palos; en una sesión caben { $most } como mucho.
+too-many-builds-remedy = Mira qué columna dice el palo, o deja alguno fuera.
+no-such-build = No hay un palo número { $build }; hay { $builds }, contados desde 0.
+no-such-build-remedy = Di un palo que esté en la sesión.
+same-build-twice = Un palo no se puede comparar consigo mismo.
+same-build-twice-remedy = Elige otro candidato, o déjalo abierto.
+no-such-measure = No hay ninguna medida llamada { $measure }.
+no-such-measure-remedy = Elige una medida que tenga la sesión.
+not-a-margin = La menor diferencia que importa debe ser un número, cero o más.
+not-a-margin-remedy = Escribe un tamaño sin signo, o déjalo abierto para el habitual.
+not-a-ratio = Para el objetivo de agrupar mejor, el margen es una razón de dispersiones y debe pasar de 1.
+not-a-ratio-remedy = Escribe 1,25 para una cuarta parte, o déjalo abierto para lo habitual.
+not-a-plan = Un plan tiene de 2 a { $most } rondas, no { $rounds }.
+not-a-plan-remedy = Escribe el número de rondas previsto, o di que no se fijó.
