@@ -9,8 +9,9 @@ use crate::question::Question;
 use crate::report::{Finding, Report};
 use crate::session::Session;
 use crate::verdict::{DecisionKind, Direction, Matters};
-use crate::words::short_name;
+use crate::words::{sentences, short_name};
 use serde::{Deserialize, Serialize};
+use text::feel as words;
 
 /// Which build it was for each question; null where the golfer felt no difference or did not say.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
@@ -96,8 +97,8 @@ pub fn beside(request: &FeelRequest) -> Result<Feel, Refusal> {
         return Err(Refusal {
             kind: "no_such_build".into(),
             place: "say".into(),
-            message: format!("There is no build number {missing}."),
-            remedy: "Name a build that is in the session.".into(),
+            message: words::no_such_build(&missing.to_string()),
+            remedy: text::check::no_such_build_remedy(),
         });
     }
     let mut felt = Vec::new();
@@ -108,8 +109,7 @@ pub fn beside(request: &FeelRequest) -> Result<Feel, Refusal> {
         felt.push(held_against(session, question, build, "longer", &CARRY));
     }
     if let Some(build) = say.easier {
-        let words =
-            format!("{} felt easier to hit. No number measures that; it counts.", name(session, build));
+        let words = words::easier(&name(session, build));
         felt.push(Felt { build, agreement: Agreement::NotMeasured, words });
     }
     Ok(Feel { felt, choose: choose(session, &report, say) })
@@ -123,13 +123,13 @@ fn held_against(
     measures: &[&str],
 ) -> Felt {
     let agreement = agreement(session, question, build, measures);
-    let felt = format!("{} felt {feeling}", name(session, build));
+    let name = name(session, build);
     let words = match agreement {
-        Agreement::Shown => format!("{felt}, and the shots show it."),
-        Agreement::Opposite => format!("{felt}; the shots show the opposite."),
-        Agreement::Same => format!("{felt}; by the shots they are the same for your purpose."),
-        Agreement::NotShown => format!("{felt}; the shots do not show it."),
-        Agreement::NotMeasured => format!("{felt}. Nothing was written down that could show it."),
+        Agreement::Shown => words::shown(&name, feeling),
+        Agreement::Opposite => words::opposite(&name, feeling),
+        Agreement::Same => words::same(&name, feeling),
+        Agreement::NotShown => words::not_shown(&name, feeling),
+        Agreement::NotMeasured => words::not_measured(&name, feeling),
     };
     Felt { build, agreement, words }
 }
@@ -179,19 +179,20 @@ fn of_pair(finding: &Finding, measure: &MeasureId) -> Agreement {
 
 fn choose(session: &Session, report: &Report, say: &OwnSay) -> String {
     let open = match report.answer.decision.kind {
-        DecisionKind::Same => "By the shots they are the same for your purpose",
-        DecisionKind::CannotTell => "The shots cannot tell",
+        DecisionKind::Same => words::choose_same(),
+        DecisionKind::CannotTell => words::choose_cannot_tell(),
         DecisionKind::Different if report.answer.decision.matters == Some(Matters::No) => {
-            "The difference is too small to matter"
+            words::choose_too_small()
         }
         DecisionKind::Different | DecisionKind::CannotAnswer => return String::new(),
     };
-    let liked =
-        |build: Option<usize>, what: &str| build.map(|b| format!("the {what} of {}", name(session, b)));
-    let likes: Vec<String> =
-        [liked(say.look, "look"), liked(say.sound, "sound")].into_iter().flatten().collect();
-    let like = if likes.is_empty() { String::new() } else { format!(" You like {}.", likes.join(" and ")) };
-    format!("{open}: choose by feel, look or price.{like}")
+    let liked = match (say.look, say.sound) {
+        (None, None) => return open,
+        (Some(look), None) => words::likes_look(&name(session, look)),
+        (None, Some(sound)) => words::likes_sound(&name(session, sound)),
+        (Some(look), Some(sound)) => words::likes_both(&name(session, look), &name(session, sound)),
+    };
+    sentences(&[open, liked])
 }
 
 fn name(session: &Session, build: usize) -> String {

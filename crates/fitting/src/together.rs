@@ -13,11 +13,12 @@ use crate::question::{Goal, Question, Stopping, StoppingWord};
 use crate::report::Answer;
 use crate::session::Session;
 use crate::verdict::{Decision, DecisionKind, Direction, decide};
-use crate::words::{Subject, phrase_for, short_name};
+use crate::words::{Subject, phrase_for, sentences, short_name};
 use serde::{Deserialize, Serialize};
 use stats::Level;
 use stats::combine::{SessionEffect, combine};
 use stats::distributions::normal_upper;
+use text::together as say;
 
 /// More days than this are no question for one golfer.
 const MOST_SESSIONS: usize = 50;
@@ -99,17 +100,12 @@ pub fn together(request: &TogetherRequest) -> Result<Vec<TogetherPair>, Refusal>
         return refuse(
             "number_of_sessions",
             "sessions",
-            "Putting sessions together takes at least two, and at most 50.",
-            "Add a session of the same clubs from another day.",
+            &say::how_many_sessions(),
+            &say::how_many_sessions_remedy(),
         );
     };
     if judge::goal(question, &question.measure) == Goal::Tighter {
-        return refuse(
-            "scatter",
-            "question.goal",
-            "Scatter cannot be put together over several days here.",
-            "Choose a goal about averages.",
-        );
+        return refuse("scatter", "question.goal", &say::no_scatter(), &say::no_scatter_remedy());
     }
     check(&CheckRequest { session: first.clone(), question: question.clone() })?;
     let candidates: Vec<usize> = (0..first.builds.len())
@@ -222,56 +218,41 @@ fn words(
     let subject = Subject::of(&question.measure, first);
     let name = short_name(first.builds.get(candidate).map_or("", |b| b.name.as_str()));
     let (Some(combined), Some(decision)) = (combined, decision) else {
-        let headline = format!("Only {days} of these sessions hold both clubs; it takes two.");
-        return (headline, "Give the clubs the same names in every session.".into());
+        return (say::too_few_sessions(days), say::same_names());
     };
     let phrase = phrase_for(&question.measure);
     let signed = |x: f64| match () {
-        () if subject.prints_as_zero(x) => "no difference".to_owned(),
-        () if x > 0.0 => format!("{} {}", subject.amount(x), phrase.more),
-        () => format!("{} {}", subject.amount(x), phrase.less),
+        () if subject.prints_as_zero(x) => text::case::no_difference(),
+        () => text::case::gap(&subject.amount(x), if x > 0.0 { &phrase.more } else { &phrase.less }),
     };
-    let span = format!("between {} and {}", signed(combined.different.low), signed(combined.different.high));
+    let (low, high) = (signed(combined.different.low), signed(combined.different.high));
     let days = combined.days;
     let reach = combined.different.high.max(-combined.different.low);
     let wide_open = days < 3 && margin.is_some_and(|margin| reach > WIDE_OPEN * margin);
     let headline = match decision.kind {
         DecisionKind::Different => {
-            let verb =
-                if decision.direction == Some(Direction::Higher) { phrase.higher } else { phrase.lower };
-            format!("Over {days} days {name} {verb}: {span}.")
+            let higher = decision.direction == Some(Direction::Higher);
+            say::different(days, &name, if higher { &phrase.higher } else { &phrase.lower }, &low, &high)
         }
-        DecisionKind::Same => format!("Over {days} days they are the same for your purpose: {span}."),
-        DecisionKind::CannotTell | DecisionKind::CannotAnswer if wide_open => format!(
-            "{days} days are too few to settle it together: {} on average, and nearly anything is still possible.",
-            signed(combined.value)
-        ),
+        DecisionKind::Same => say::same(days, &low, &high),
+        DecisionKind::CannotTell | DecisionKind::CannotAnswer if wide_open => {
+            say::wide_open(days, &signed(combined.value))
+        }
         DecisionKind::CannotTell | DecisionKind::CannotAnswer if days < 3 => {
-            format!("{days} days are too few to settle it together: {span}.")
+            say::too_few_days(days, &low, &high)
         }
-        DecisionKind::CannotTell | DecisionKind::CannotAnswer => {
-            format!("Over {days} days it cannot be told: {span}.")
-        }
+        DecisionKind::CannotTell | DecisionKind::CannotAnswer => say::cannot_tell(days, &low, &high),
     };
     let differ = if subject.prints_as_zero(combined.between) {
-        "The days agree as well as their shots allow.".to_owned()
+        say::days_agree()
     } else {
-        format!("From day to day the true difference moves by about {}.", subject.amount(combined.between))
+        say::days_differ(&subject.amount(combined.between))
     };
-    let few = if wide_open {
-        format!(
-            " Two days cannot show by how much days differ. In figures that is {span}: more than any club does. Each \
-             day's own answer stands below; a third day narrows this most."
-        )
-    } else if days < 3 {
-        " Two days cannot show by how much days differ, so the interval allows for a lot. Each day's own answer stands \
-         below; a third day narrows this most."
-            .to_owned()
-    } else if days < 4 {
-        " Few days say little about how much days differ, so the interval is wide; another day narrows it most."
-            .to_owned()
-    } else {
-        String::new()
+    let few = match days {
+        _ if wide_open => say::two_days_wide_open(&low, &high),
+        ..3 => say::two_days(),
+        3 => say::few_days(),
+        _ => String::new(),
     };
-    (headline, format!("{differ}{few}"))
+    (headline, sentences(&[differ, few]))
 }

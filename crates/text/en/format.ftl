@@ -5,7 +5,19 @@ shots = { $count ->
 # Two sizes of one unit, which brings its own space: `7 to 15 yd`.
 span = { $small } to { $large }{ $unit }
 # How often chance does the like.
-chance-nearly-all = nearly all sessions like this
-chance-of-ten = about { $count } of 10 sessions like this
-chance-under-one-of-thousand = fewer than 1 of 1,000 sessions like this
-chance-one-of = about 1 of { $count } sessions like this
+chance-nearly-all = nearly all { $of ->
+    [fittings] fittings like this
+   *[sessions] sessions like this
+}
+chance-of-ten = about { $count } of 10 { $of ->
+    [fittings] fittings like this
+   *[sessions] sessions like this
+}
+chance-under-one-of-thousand = fewer than 1 of 1,000 { $of ->
+    [fittings] fittings like this
+   *[sessions] sessions like this
+}
+chance-one-of = about 1 of { $count } { $of ->
+    [fittings] fittings like this
+   *[sessions] sessions like this
+}

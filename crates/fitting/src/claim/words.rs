@@ -5,8 +5,9 @@ use crate::analysis::Range;
 use crate::judge::Judgment;
 use crate::question::Question;
 use crate::session::Session;
-use crate::words::{Subject, chance, number, phrase_for, sentences, short_name, shots};
+use crate::words::{Subject, chance_of_fittings, number, phrase_for, sentences, short_name};
 use serde::Serialize;
+use text::claim as say;
 
 /// Sentences about a claim.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
@@ -43,7 +44,7 @@ pub(super) fn words(facts: &Facts) -> ClaimWords {
         detail: detail(facts, &subject),
         luck: luck(facts, &subject),
         price: price(facts, &subject),
-        next: next(facts.kind).into(),
+        next: next(facts.kind),
     }
 }
 
@@ -56,32 +57,24 @@ fn retest(facts: &Facts) -> Option<Range> {
 fn headline(facts: &Facts, subject: &Subject) -> String {
     let claimed = gain_as_said(facts, subject);
     let Some(range) = retest(facts) else {
-        return format!("The claim is {claimed}. Nothing has been hit again yet to hold against it.");
+        return say::no_retest(&claimed);
     };
     let high = signed(facts, subject, range.high);
     let span = if range.low > 0.0 && !subject.prints_as_zero(range.low) {
-        format!("{} {}", subject.span(range.low, range.high, None), promised_way(facts))
+        text::case::gap(&subject.span(range.low, range.high, None), &promised_way(facts))
     } else {
-        format!("anything between {} and {high}", signed(facts, subject, range.low))
+        say::anything_between(&signed(facts, subject, range.low), &high)
     };
     match facts.kind {
-        ClaimKind::Supported => {
-            format!("The claim holds up: {claimed} were promised, the retest shows {span}.")
-        }
-        ClaimKind::Contradicted if range.high <= 0.0 => {
-            format!("The retest contradicts the claim: {claimed} were promised, it shows no gain at all.")
-        }
-        ClaimKind::Contradicted => {
-            format!("The retest contradicts the claim: {claimed} were promised, it allows at most {high}.")
-        }
-        ClaimKind::NotSettled | ClaimKind::NoRetest => {
-            format!("Not settled: {claimed} were promised, the retest allows {span}.")
-        }
+        ClaimKind::Supported => say::supported(&claimed, &span),
+        ClaimKind::Contradicted if range.high <= 0.0 => say::no_gain_at_all(&claimed),
+        ClaimKind::Contradicted => say::contradicted(&claimed, &high),
+        ClaimKind::NotSettled | ClaimKind::NoRetest => say::not_settled(&claimed, &span),
     }
 }
 
 fn gain_as_said(facts: &Facts, subject: &Subject) -> String {
-    format!("{} {}", subject.chosen(facts.claimed), promised_way(facts))
+    text::case::gap(&subject.chosen(facts.claimed), &promised_way(facts))
 }
 
 /// `more` or `less`, the way the claim goes.
@@ -95,9 +88,9 @@ fn signed(facts: &Facts, subject: &Subject, toward_claim: f64) -> String {
     let size = if facts.claimed > 0.0 { toward_claim } else { -toward_claim };
     let phrase = phrase_for(&facts.question.measure);
     if subject.prints_as_zero(size) {
-        return "no difference".into();
+        return text::case::no_difference();
     }
-    format!("{} {}", subject.amount(size), if size > 0.0 { phrase.more } else { phrase.less })
+    text::case::gap(&subject.amount(size), if size > 0.0 { &phrase.more } else { &phrase.less })
 }
 
 fn detail(facts: &Facts, subject: &Subject) -> String {
@@ -106,51 +99,37 @@ fn detail(facts: &Facts, subject: &Subject) -> String {
     let name =
         |build: usize| facts.session.builds.get(build).map_or_else(String::new, |b| short_name(&b.name));
     let averages = numbers.candidate.zip(numbers.baseline).map(|(candidate, baseline)| {
-        format!(
-            "In the retest {} averaged {} over {} shots, {} {} over {}.",
-            name(judgment.candidate),
-            subject.value(candidate.mean),
-            candidate.n,
-            name(judgment.baseline),
-            subject.value(baseline.mean),
-            baseline.n
+        say::averages(
+            &name(judgment.candidate),
+            &subject.value(candidate.mean),
+            &candidate.n.to_string(),
+            &name(judgment.baseline),
+            &subject.value(baseline.mean),
+            &baseline.n.to_string(),
         )
     });
     let good_faith = match (facts.kind, facts.luck_explains) {
-        (ClaimKind::Contradicted, Some(true)) => {
-            "The claim need not have been made up: so few shots, hit one club after the other, can mislead that far."
-        }
-        (ClaimKind::Contradicted, Some(false)) => {
-            "Luck and warming up alone rarely mislead that far. Another ball, another day, other conditions, or shots \
-             that were left out could."
-        }
-        _ => "",
+        (ClaimKind::Contradicted, Some(true)) => say::luck_can_mislead_that_far(),
+        (ClaimKind::Contradicted, Some(false)) => say::luck_rarely_misleads_that_far(),
+        _ => String::new(),
     };
-    sentences(&[averages.unwrap_or_default(), good_faith.to_owned()])
+    sentences(&[averages.unwrap_or_default(), good_faith])
 }
 
 fn luck(facts: &Facts, subject: &Subject) -> String {
     let Some(luck) = facts.luck else {
-        return "How many shots the claim rested on was not said, so nobody can tell how much of it is luck."
-            .into();
+        return say::shots_not_said();
     };
     let tried = facts.said.tried.unwrap_or(1).max(1);
-    let usual = format!(
-        "With {} with each, luck alone sets two equal clubs {} apart on average, one way or the other.",
-        shots(facts.said.shots_after.or(facts.said.shots_before).unwrap_or(0) as usize),
-        subject.amount(luck.usual_gap)
-    );
+    let with_each = facts.said.shots_after.or(facts.said.shots_before).unwrap_or(0) as usize;
+    let usual = say::luck_alone(with_each, &subject.amount(luck.usual_gap));
     let picked = if tried > 1 {
-        format!("The best of {tried} equal clubs would lead by {} on average.", subject.amount(luck.best_of))
+        say::best_of(&tried.to_string(), &subject.amount(luck.best_of))
     } else {
         String::new()
     };
-    let as_much = format!(
-        "Equal clubs would show what was claimed, or more, in {}.",
-        chance(luck.chance).replace("sessions", "fittings")
-    );
-    let honest =
-        format!("From such a claim alone, expect about {}.", signed(facts, subject, luck.honest.abs()));
+    let as_much = say::equal_clubs_would_show(&chance_of_fittings(luck.chance));
+    let honest = say::honest(&signed(facts, subject, luck.honest.abs()));
     sentences(&[usual, picked, as_much, honest])
 }
 
@@ -160,27 +139,22 @@ fn price(facts: &Facts, subject: &Subject) -> String {
         facts.said.currency.as_deref().map_or(String::new(), |text| format!("\u{a0}{}", short_name(text)));
     let money = |x: f64| format!("{}{currency}", number(x, if x < 10.0 { 2 } else { 0 }));
     let unit = match subject.unit() {
-        "yd" => "yard".to_owned(),
-        "" => "unit".to_owned(),
+        "yd" => say::yard(),
+        "" => say::unit(),
         other => other.to_owned(),
     };
     match (price.least, price.most) {
-        (None, _) => "At this price the retest shows no gain to pay for.".into(),
-        (Some(least), None) => format!(
-            "Each {unit} costs at least {}; there is no upper limit, since the gain may be nothing.",
-            money(least)
-        ),
-        (Some(least), Some(most)) => {
-            format!("Each {unit} costs between {} and {}.", money(least), money(most))
-        }
+        (None, _) => say::no_gain_to_pay_for(),
+        (Some(least), None) => say::costs_at_least(&unit, &money(least)),
+        (Some(least), Some(most)) => say::costs_between(&unit, &money(least), &money(most)),
     }
 }
 
-fn next(kind: ClaimKind) -> &'static str {
+fn next(kind: ClaimKind) -> String {
     match kind {
-        ClaimKind::Supported => "What it is worth to you is yours to say.",
-        ClaimKind::Contradicted => "Ask to hit both clubs in turn, in rounds of three, before you decide.",
-        ClaimKind::NotSettled => "More rounds in turn would settle it: plan a fair test.",
-        ClaimKind::NoRetest => "Plan a fair test, hit both clubs in turn, and come back with the shots.",
+        ClaimKind::Supported => say::next_supported(),
+        ClaimKind::Contradicted => say::next_contradicted(),
+        ClaimKind::NotSettled => say::next_not_settled(),
+        ClaimKind::NoRetest => say::next_no_retest(),
     }
 }

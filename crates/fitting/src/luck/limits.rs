@@ -2,9 +2,10 @@
 
 use crate::check::Refusal;
 use crate::session::Session;
-use crate::words::{short_name, shots};
+use crate::words::short_name;
 use serde::Serialize;
 use stats::Sample;
+use text::luck_limits as say;
 
 /// Fewest shots worth an average.
 pub const FEWEST_SHOWN: u32 = 3;
@@ -47,11 +48,11 @@ pub(super) fn cannot_show(shown: u32, limits: ShownLimits) -> Refusal {
     Refusal {
         kind: "cannot_show_as_many".into(),
         place: "shown".into(),
-        message: format!("{} of each club cannot be shown here.", shots(shown as usize)),
+        message: say::cannot_show(shown as usize),
         remedy: if limits.fewest == limits.most {
-            format!("Ask for {}.", limits.most)
+            say::ask_for(&limits.most.to_string())
         } else {
-            format!("Ask for {} to {}.", limits.fewest, limits.most)
+            say::ask_for_between(&limits.fewest.to_string(), &limits.most.to_string())
         },
     }
 }
@@ -63,24 +64,23 @@ pub(super) fn enough(session: &Session, build: usize, values: Vec<f64>) -> Resul
         kind: "too_few_shots".into(),
         place: "session.shots".into(),
         message,
-        remedy: format!("Add the single shots: at least {FEWEST_SHOWN} with each club."),
+        remedy: say::add_single_shots(&FEWEST_SHOWN.to_string()),
     };
     if n < FEWEST_SHOWN as usize {
         return Err(refusal(match n {
-            0 => format!("There are no single shots of this measure with {}.", short_name(name)),
-            _ => format!("There are only {} of this measure with {}.", shots(n), short_name(name)),
+            0 => say::no_single_shots(&short_name(name)),
+            _ => say::only_so_many(n, &short_name(name)),
         }));
     }
-    Sample::new(values)
-        .map_err(|_| refusal(format!("A value with {} is no usable number.", short_name(name))))
+    Sample::new(values).map_err(|_| refusal(say::no_usable_number(&short_name(name))))
 }
 
 pub(super) fn one_build() -> Refusal {
     Refusal {
         kind: "one_build".into(),
         place: "session.builds".into(),
-        message: "There is only one club here, and nothing to hold it against.".into(),
-        remedy: "Add shots with a second club, and name the club of each shot.".into(),
+        message: text::answer::one_club(),
+        remedy: text::answer::one_club_next(),
     }
 }
 
@@ -88,7 +88,7 @@ pub(super) fn scatter() -> Refusal {
     Refusal {
         kind: "scatter_not_shown".into(),
         place: "question.goal".into(),
-        message: "How far luck reaches is shown for averages, not for scatter.".into(),
-        remedy: "Choose another goal to see it.".into(),
+        message: say::not_for_scatter(),
+        remedy: say::not_for_scatter_remedy(),
     }
 }

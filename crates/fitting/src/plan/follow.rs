@@ -7,9 +7,9 @@ use crate::check::Refusal;
 use crate::measure::MeasureId;
 use crate::question::{Question, Stopping};
 use crate::session::{Build, Order, Session, Shot};
-use crate::words::shots;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
+use text::plan as say;
 
 /// One shot as it was written down in the bay.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -120,13 +120,8 @@ pub fn follow(request: &FollowRequest) -> Result<Progress, Refusal> {
             .chain(request.ended.iter().enumerate().map(|(i, &turn)| (format!("ended.{i}"), turn)))
     {
         if turn >= turns.len() {
-            let message = format!("There is no set {turn}; the plan has {}, counted from 0.", turns.len());
-            return Err(Refusal::new(
-                "no_such_turn",
-                &place,
-                &message,
-                "Take the shots from the log of this plan.",
-            ));
+            let message = say::no_such_set(&turn.to_string(), &turns.len().to_string());
+            return Err(Refusal::new("no_such_turn", &place, &message, &say::no_such_set_remedy()));
         }
     }
     let hit_in = |turn: usize| request.shots.iter().filter(|shot| shot.turn == turn).map(|_| 1).sum::<u32>();
@@ -223,40 +218,33 @@ fn session(settled: &Settled, turns: &[Turn], logged: &[LoggedShot]) -> Session 
 
 fn place(settled: &Settled, turn: Option<&NowTurn>) -> String {
     match turn {
-        Some(turn) => {
-            format!("Round {} of {}, shot {} of {}", turn.round, settled.rounds, turn.shot, turn.of)
-        }
-        None => format!("All {} rounds are hit.", settled.rounds),
+        Some(turn) => say::position(
+            &turn.round.to_string(),
+            &settled.rounds.to_string(),
+            &turn.shot.to_string(),
+            &turn.of.to_string(),
+        ),
+        None => say::all_hit(&settled.rounds.to_string()),
     }
 }
 
 fn look_words(settled: &Settled, due: bool, next: Option<u32>, taken: bool) -> String {
     if due {
-        return "The plan holds a look now. What it costs is counted already.".into();
+        return say::look_is_due();
     }
     match next {
-        Some(round) if round == settled.rounds => {
-            format!("The answer stays covered until all {round} rounds are hit.")
-        }
-        Some(round) => format!("The answer stays covered until round {round} is complete."),
-        None if taken => "The test is over, and the answer was looked at.".into(),
-        None => "The test is over.".into(),
+        Some(round) if round == settled.rounds => say::covered_until_all(&round.to_string()),
+        Some(round) => say::covered_until_round(&round.to_string()),
+        None if taken => say::over_and_looked(),
+        None => say::over(),
     }
 }
 
 fn early_words(settled: &Settled, now: LookTaken) -> String {
     match stopping(settled.rounds, &[now]) {
         Stopping::Planned { .. } if settled.looks.contains(&now.after_round) => String::new(),
-        Stopping::Planned { .. } => format!(
-            "The plan holds no look after round {}. You can look, and it will be written down: this answer and the \
-             later ones are then held to stricter levels.",
-            now.after_round
-        ),
-        Stopping::Word(_) => {
-            "No plan covers a look at this moment. You can look, and it will be written down: from \
-             now on the answer is held to the strictest level, as if you had looked after every shot."
-                .into()
-        }
+        Stopping::Planned { .. } => say::early_planned(&now.after_round.to_string()),
+        Stopping::Word(_) => say::early_unplanned(),
     }
 }
 
@@ -265,13 +253,8 @@ fn stricter_words(settled: &Settled, looks: &[LookTaken], looked_early: bool) ->
         return String::new();
     }
     match stopping(settled.rounds, looks) {
-        Stopping::Planned { .. } => {
-            "You looked when the plan held no look. The answer is stricter for it, so that luck cannot pass for a club."
-                .into()
-        }
-        Stopping::Word(_) => "You looked at a moment that no plan covers. The answer is held to the level for looking \
-             again and again: 99 % in place of 95 %."
-            .into(),
+        Stopping::Planned { .. } => say::stricter_planned(),
+        Stopping::Word(_) => say::stricter_unplanned(),
     }
 }
 
@@ -283,9 +266,8 @@ fn note_words(settled: &Settled, turns: &[Turn], logged: &[LoggedShot]) -> Strin
         return String::new();
     }
     let counts: Vec<String> = (0..settled.builds.len())
-        .map(|build| format!("{} with {}", noted(build), words::name(settled, build)))
+        .map(|build| say::with_club(&noted(build).to_string(), &words::name(settled, build)))
         .collect();
     let all = logged.iter().filter(|shot| shot.note.is_some()).count();
-    let mishits = format!("{} noted as a mishit: {}", shots(all), counts.join(", "));
-    format!("{mishits}. They count: mishits are part of what a club does.")
+    say::mishits(all, &counts.join(", "))
 }

@@ -9,6 +9,7 @@ use crate::measure::{self, Measure, MeasureId};
 use crate::question::{Goal, Question, Stopping, StoppingWord};
 use crate::session::Session;
 use serde::{Deserialize, Serialize};
+use text::plan as say;
 
 /// Most builds of a plan: with more, an hour is not enough for any of them.
 pub const MOST_BUILDS: usize = 8;
@@ -148,18 +149,12 @@ pub(super) fn settle(request: &PlanRequest) -> Result<Settled, Refusal> {
     let builds = builds(request)?;
     let measure = request.measure.clone();
     let known = measure::known(&measure).ok_or_else(|| {
-        Refusal::new(
-            "no_such_measure",
-            "measure",
-            "This measure is not in the list.",
-            "Choose one of the list.",
-        )
+        Refusal::new("no_such_measure", "measure", &say::no_such_measure(), &say::no_such_measure_remedy())
     })?;
-    let set = within("set", "shots in a row", request.set.unwrap_or(USUAL_SET), 1, LONGEST_SET)?;
+    let set = within("set", "set", request.set.unwrap_or(USUAL_SET), 1, LONGEST_SET)?;
     let usual = usual_rounds(builds.len(), set);
     let rounds = within("rounds", "rounds", request.rounds.unwrap_or(usual), 2, MOST_PLANNED_ROUNDS)?;
-    let warm_up =
-        within("warm_up", "warm-up shots", request.warm_up.unwrap_or(USUAL_WARM_UP), 0, MOST_WARM_UP)?;
+    let warm_up = within("warm_up", "warm-up", request.warm_up.unwrap_or(USUAL_WARM_UP), 0, MOST_WARM_UP)?;
     let question = opening_question(request);
     let goal = crate::judge::goal(&question, &measure);
     let least = if goal == Goal::Tighter { 1.0 } else { 0.0 };
@@ -169,8 +164,8 @@ pub(super) fn settle(request: &PlanRequest) -> Result<Settled, Refusal> {
         return Err(Refusal::new(
             "not_a_margin",
             "margin",
-            "The smallest difference that matters must be a number above nothing.",
-            "Enter a size without a sign, or leave it open for the usual one.",
+            &say::not_a_margin(),
+            &text::check::not_a_margin_remedy(),
         ));
     }
     let look_after = request.looks.clone().unwrap_or_default();
@@ -178,8 +173,8 @@ pub(super) fn settle(request: &PlanRequest) -> Result<Settled, Refusal> {
         Refusal::new(
             "not_a_look",
             "looks",
-            &format!("A look comes after round 2 to {rounds}."),
-            "Leave out looks that are earlier or later.",
+            &say::look_out_of_range(&rounds.to_string()),
+            &say::look_out_of_range_remedy(),
         )
     })?;
     let spread = spread(request)?;
@@ -241,20 +236,20 @@ fn builds(request: &PlanRequest) -> Result<Vec<String>, Refusal> {
         return Err(Refusal::new(
             "no_name",
             &format!("builds.{at}"),
-            "A club has no name.",
-            "Give every club a name that you will know again in the bay.",
+            &say::no_name(),
+            &say::no_name_remedy(),
         ));
     }
     if request.same_club {
-        let name = names.first().map_or("Club", String::as_str);
-        return Ok(vec![format!("{name}, label A"), format!("{name}, label B")]);
+        let name = names.first().cloned().unwrap_or_else(say::some_club);
+        return Ok(["A", "B"].map(|label| say::labeled(&name, label)).into());
     }
     if !(2..=MOST_BUILDS).contains(&names.len()) {
         return Err(Refusal::new(
             "number_of_builds",
             "builds",
-            &format!("A test has 2 to {MOST_BUILDS} clubs, not {}.", names.len()),
-            "Add your own club and one to hold against it, or hit one club under two labels.",
+            &say::how_many_clubs(&MOST_BUILDS.to_string(), &names.len().to_string()),
+            &say::how_many_clubs_remedy(),
         ));
     }
     names.sort();
@@ -262,8 +257,8 @@ fn builds(request: &PlanRequest) -> Result<Vec<String>, Refusal> {
         return Err(Refusal::new(
             "same_name",
             "builds",
-            "Two clubs have the same name.",
-            "Name them differently, or choose 'the same club twice'.",
+            &say::same_name_twice(),
+            &say::same_name_twice_remedy(),
         ));
     }
     Ok(request.builds.iter().map(|name| name.trim().to_owned()).collect())
@@ -275,8 +270,8 @@ fn spread(request: &PlanRequest) -> Result<Option<PlanSpread>, Refusal> {
             return Err(Refusal::new(
                 "not_a_spread",
                 "spread",
-                "The scatter of your shots must be a number above zero.",
-                "Leave it open to take what is usual.",
+                &say::not_a_scatter(),
+                &say::not_a_scatter_remedy(),
             ));
         }
         return Ok(Some(PlanSpread { value, from: SpreadFrom::Given }));
@@ -311,6 +306,6 @@ fn within(place: &str, what: &str, got: u32, least: u32, most: u32) -> Result<u3
     if (least..=most).contains(&got) {
         return Ok(got);
     }
-    let message = format!("A plan has {least} to {most} {what}, not {got}.");
-    Err(Refusal::new("out_of_range", place, &message, "Choose a number between them."))
+    let message = say::out_of_range(&least.to_string(), &most.to_string(), what, &got.to_string());
+    Err(Refusal::new("out_of_range", place, &message, &say::out_of_range_remedy()))
 }

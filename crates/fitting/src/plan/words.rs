@@ -3,8 +3,9 @@
 use super::request::{PlanSpread, Settled, SpreadFrom};
 use crate::question::Goal;
 use crate::session::Session;
-use crate::words::{Subject, count_of, short_name};
+use crate::words::{Subject, sentences, short_name};
 use serde::Serialize;
+use text::plan as say;
 
 /// Sentences about a plan.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
@@ -46,40 +47,40 @@ pub(super) fn words(
 }
 
 fn headline(settled: &Settled, balls: u32, minutes: u32) -> String {
-    let each = settled.rounds * settled.set;
-    format!(
-        "{} rounds of {} with each of {} clubs: {each} shots each, {} balls with the warm-up, about {minutes} minutes.",
-        settled.rounds,
-        shots_of(settled.set),
-        settled.builds.len(),
-        count_of(balls as usize),
+    say::headline(
+        &settled.rounds.to_string(),
+        settled.set as usize,
+        &settled.builds.len().to_string(),
+        &(settled.rounds * settled.set).to_string(),
+        balls as usize,
+        &minutes.to_string(),
     )
 }
 
 fn power(settled: &Settled, subject: &Subject, seen: &[(f64, f64)]) -> String {
     if settled.spread.is_none() && settled.goal != Goal::Tighter {
-        return format!(
-            "How far shots usually scatter in {} is not known here. Say how far yours do, and this plan says what it \
-             will show.",
-            subject.name
-        );
+        return say::scatter_unknown(&subject.name);
     }
     let parts: Vec<String> = seen
         .iter()
-        .map(|&(difference, chance)| format!("{} {}", size(settled, subject, difference), in_ten(chance)))
+        .map(|&(difference, chance)| say::found(&size(settled, subject, difference), &in_ten(chance)))
         .collect();
-    let list = match parts.as_slice() {
-        [all @ .., last] if !all.is_empty() => format!("{}, and of {last}", all.join(", of ")),
-        _ => parts.concat(),
-    };
-    format!("With {} rounds of {} you will see a true difference of {list}.", settled.rounds, settled.set)
+    let mut list = String::new();
+    for (at, part) in parts.iter().enumerate() {
+        list = match at {
+            0 => part.clone(),
+            _ if at + 1 == parts.len() => say::found_and_last(&list, part),
+            _ => say::found_and(&list, part),
+        };
+    }
+    say::power(&settled.rounds.to_string(), &settled.set.to_string(), &list)
 }
 
 /// One difference and how often it is found, for a list.
 pub(super) fn seen_words(settled: &Settled, difference: f64, chance: f64) -> String {
     let subject = Subject::of(&settled.measure, &Session::default());
     if chance.is_finite() {
-        format!("{}: {}", size(settled, &subject, difference), in_ten(chance))
+        say::seen(&size(settled, &subject, difference), &in_ten(chance))
     } else {
         size(settled, &subject, difference)
     }
@@ -87,7 +88,7 @@ pub(super) fn seen_words(settled: &Settled, difference: f64, chance: f64) -> Str
 
 fn size(settled: &Settled, subject: &Subject, difference: f64) -> String {
     if settled.goal == Goal::Tighter {
-        return format!("{} % in scatter", crate::words::number((difference - 1.0) * 100.0, 0));
+        return say::in_scatter(&crate::words::number((difference - 1.0) * 100.0, 0));
     }
     subject.chosen(difference)
 }
@@ -96,70 +97,47 @@ fn size(settled: &Settled, subject: &Subject, difference: f64) -> String {
 fn in_ten(chance: f64) -> String {
     let times = (chance * 10.0).round();
     if chance >= 0.95 {
-        "nearly always".into()
+        say::nearly_always()
     } else if times < 1.0 {
-        "hardly ever".into()
+        say::hardly_ever()
     } else if times < 2.0 {
-        "once in 10".into()
+        say::once_in_10()
     } else {
-        format!("{} times in 10", crate::words::number(times.min(9.0), 0))
+        say::times_in_10(&crate::words::number(times.min(9.0), 0))
     }
 }
 
 fn same_words(settled: &Settled, subject: &Subject, chance: f64) -> String {
-    format!(
-        "If the clubs are truly equal, it will say so (within {}) {}; otherwise it says that it cannot tell.",
-        subject.chosen(settled.margin),
-        in_ten(chance)
-    )
+    say::same(&subject.chosen(settled.margin), &in_ten(chance))
 }
 
 fn spread(settled: &Settled, subject: &Subject) -> String {
     let Some(PlanSpread { value, from }) = settled.spread.filter(|_| settled.goal != Goal::Tighter) else {
         return String::new();
     };
-    let two_thirds = format!(
-        "about two of three shots with one club lie within {} of their average",
-        subject.amount(value)
-    );
+    let size = subject.amount(value);
     match from {
-        SpreadFrom::Given => format!("As you said: {two_thirds}."),
-        SpreadFrom::Earlier => format!("As in your earlier session: {two_thirds}."),
-        SpreadFrom::Usual => {
-            format!("Taken as usual among amateurs: {two_thirds}. With more scatter it shows less.")
-        }
+        SpreadFrom::Given => say::spread_given(&size),
+        SpreadFrom::Earlier => say::spread_earlier(&size),
+        SpreadFrom::Usual => say::spread_usual(&size),
     }
 }
 
 fn order(settled: &Settled) -> String {
-    let drawn = settled.seed.map(|seed| format!("The order in each round is drawn from the number {seed}. "));
-    let balanced = "Every second round runs backward, so that no club is always hit first. ";
-    format!(
-        "{}Change the club after {}: warming up and tiring then touch all clubs alike.",
-        drawn.as_deref().unwrap_or(balanced),
-        shots_of(settled.set)
-    )
+    let how = settled.seed.map_or_else(say::order_balanced, |seed| say::order_drawn(&seed.to_string()));
+    sentences(&[how, say::change_after(settled.set as usize)])
 }
 
 fn looks(settled: &Settled) -> String {
     let [early @ .., last] = settled.looks.as_slice() else { return String::new() };
-    if early.is_empty() {
-        return format!(
-            "The answer stays covered until all {last} rounds are hit. Looking earlier makes it stricter."
-        );
-    }
-    let list = match early {
-        [one] => format!("round {one}"),
+    match early {
+        [] => say::covered_until(&last.to_string()),
+        [one] => say::look_after_round(&one.to_string()),
         [all @ .., second_last] => {
             let all: Vec<String> = all.iter().map(ToString::to_string).collect();
-            format!("rounds {} and {second_last}", all.join(", "))
+            say::look_after_rounds(&all.join(", "), &second_last.to_string())
         }
-        [] => String::new(),
-    };
-    format!(
-        "You may look after {list} and stop there if the answer is clear; what that costs is counted already. Looking \
-         at any other time makes the answer stricter."
-    )
+    }
 }
 
 fn same_club(settled: &Settled, subject: &Subject) -> String {
@@ -170,17 +148,9 @@ fn same_club(settled: &Settled, subject: &Subject) -> String {
         let each = f64::from(settled.rounds * settled.set);
         // Mean of the size of a normal gap with standard deviation s√(2/n).
         let gap = spread.value * (2.0 / each).sqrt() * (2.0 / std::f64::consts::PI).sqrt();
-        format!(" Luck alone will set them about {} apart.", subject.amount(gap))
+        say::luck_sets_apart(&subject.amount(gap))
     });
-    format!(
-        "Both labels are one club, so the true difference is nothing.{} In at least 19 of 20 such tests the answer \
-         will not be 'different'.",
-        expected.unwrap_or_default()
-    )
-}
-
-fn shots_of(set: u32) -> String {
-    if set == 1 { "1 shot".into() } else { format!("{set} shots") }
+    sentences(&[say::one_club_twice(), expected.unwrap_or_default(), say::not_called_different()])
 }
 
 /// A build's name, short enough for a sentence.

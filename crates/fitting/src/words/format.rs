@@ -168,21 +168,30 @@ pub(crate) fn count_of(n: usize) -> String {
 
 /// A chance as a golfer counts it: `about 4 of 10 sessions like this`.
 pub(crate) fn chance(p: f64) -> String {
+    counted(p, "sessions")
+}
+
+/// The same of fittings.
+pub(crate) fn chance_of_fittings(p: f64) -> String {
+    counted(p, "fittings")
+}
+
+fn counted(p: f64, of: &str) -> String {
     if p >= 0.95 {
-        return text::format::chance_nearly_all();
+        return text::format::chance_nearly_all(of);
     }
     if p >= 0.15 {
-        return text::format::chance_of_ten(&number((p * 10.0).round().clamp(2.0, 9.0), 0));
+        return text::format::chance_of_ten(&number((p * 10.0).round().clamp(2.0, 9.0), 0), of);
     }
     if p < 0.001 {
-        return text::format::chance_under_one_of_thousand();
+        return text::format::chance_under_one_of_thousand(of);
     }
     let one_in = [10.0, 15.0, 20.0, 30.0, 50.0, 100.0, 200.0, 500.0, 1000.0];
     let nearest = one_in.iter().copied().min_by(|a, b| {
         let distance = |n: &f64| ln(p * n).abs();
         distance(a).total_cmp(&distance(b))
     });
-    text::format::chance_one_of(&number(nearest.unwrap_or(1000.0), 0))
+    text::format::chance_one_of(&number(nearest.unwrap_or(1000.0), 0), of)
 }
 
 #[cfg(test)]

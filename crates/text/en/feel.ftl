@@ -1,0 +1,29 @@
+# What was felt, beside the shots.
+no-such-build = There is no build number { $build }.
+easier = { $club } felt easier to hit. No number measures that; it counts.
+shown = { $club } felt { $feeling ->
+    [straighter] straighter
+   *[longer] longer
+}, and the shots show it.
+opposite = { $club } felt { $feeling ->
+    [straighter] straighter
+   *[longer] longer
+}; the shots show the opposite.
+same = { $club } felt { $feeling ->
+    [straighter] straighter
+   *[longer] longer
+}; by the shots they are the same for your purpose.
+not-shown = { $club } felt { $feeling ->
+    [straighter] straighter
+   *[longer] longer
+}; the shots do not show it.
+not-measured = { $club } felt { $feeling ->
+    [straighter] straighter
+   *[longer] longer
+}. Nothing was written down that could show it.
+choose-same = By the shots they are the same for your purpose: choose by feel, look or price.
+choose-cannot-tell = The shots cannot tell: choose by feel, look or price.
+choose-too-small = The difference is too small to matter: choose by feel, look or price.
+likes-look = You like the look of { $club }.
+likes-sound = You like the sound of { $club }.
+likes-both = You like the look of { $look } and the sound of { $sound }.

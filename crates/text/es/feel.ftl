@@ -1,0 +1,28 @@
+no-such-build = No hay un palo número { $build }.
+easier = { $club } te pareció más fácil de golpear. Ningún número mide eso; cuenta.
+shown = { $club } te pareció { $feeling ->
+    [straighter] más recto
+   *[longer] más largo
+}, y los golpes lo muestran.
+opposite = { $club } te pareció { $feeling ->
+    [straighter] más recto
+   *[longer] más largo
+}; los golpes muestran lo contrario.
+same = { $club } te pareció { $feeling ->
+    [straighter] más recto
+   *[longer] más largo
+}; según los golpes son iguales para lo que buscas.
+not-shown = { $club } te pareció { $feeling ->
+    [straighter] más recto
+   *[longer] más largo
+}; los golpes no lo muestran.
+not-measured = { $club } te pareció { $feeling ->
+    [straighter] más recto
+   *[longer] más largo
+}. No se anotó nada que pueda mostrarlo.
+choose-same = Según los golpes son iguales para lo que buscas: elige por tacto, aspecto o precio.
+choose-cannot-tell = Los golpes no lo dicen: elige por tacto, aspecto o precio.
+choose-too-small = La diferencia es demasiado pequeña para importar: elige por tacto, aspecto o precio.
+likes-look = Te gusta el aspecto de { $club }.
+likes-sound = Te gusta el sonido de { $club }.
+likes-both = Te gustan el aspecto de { $look } y el sonido de { $sound }.
