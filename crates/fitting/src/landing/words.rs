@@ -2,10 +2,11 @@
 //!
 //! What is true was decided by the intervals; nothing here compares more than their ends with zero.
 
-use super::{BuildLanding, Hand, HitChance, Landing, LandingPair, LandingRequest};
+use super::{BuildLanding, Hand, Landing, LandingPair, LandingRequest};
 use crate::session::{Order, Session};
 use crate::words::{Subject, capital, chance, sentences, short_name, shots};
 use serde::Serialize;
+use text::landing as say;
 
 /// Sentences about one build.
 #[derive(Debug, Clone, PartialEq, Eq, Default, Serialize)]
@@ -48,7 +49,7 @@ pub(super) fn fill(request: &LandingRequest, landing: &mut Landing) {
         detail: speech.detail(landing),
         centers: landing.pair.map_or_else(String::new, |pair| speech.centers(&pair)),
         aim: speech.aimed(),
-        note: speech.note(),
+        note: say::note(),
         alternative: speech.alternative(landing),
     };
 }
@@ -70,58 +71,51 @@ impl Speech<'_> {
     }
 
     fn strip(&self) -> String {
-        format!(
-            "a {} fairway",
-            Subject::of(&"offline".into(), self.session).chosen(self.fairway).replace(' ', "-")
-        )
+        say::strip(&Subject::of(&"offline".into(), self.session).chosen(self.fairway).replace(' ', "-"))
+    }
+
+    fn in_the_middle(&self, x: f64) -> bool {
+        Subject::of(&"offline".into(), self.session).prints_as_zero(x)
     }
 
     /// `20 yd right`, with the golfer's own name for that side when the hand is known.
     fn side(&self, x: f64) -> String {
-        let subject = Subject::of(&"offline".into(), self.session);
-        if subject.prints_as_zero(x) {
-            return "in the middle".to_owned();
+        if self.in_the_middle(x) {
+            return say::in_the_middle();
         }
-        let right = x > 0.0;
-        let way = if right { "right" } else { "left" };
-        let named = match self.hand {
-            None => "",
-            Some(hand) if right == (hand == Hand::Right) => ", the fade side",
-            Some(_) => ", the draw side",
-        };
-        format!("{} {way}{named}", subject.amount(x))
+        let (right, size) = (x > 0.0, self.yards(x));
+        match self.hand {
+            None => say::side(&size, right),
+            Some(hand) => say::side_and_shape(&size, right, right == (hand == Hand::Right)),
+        }
+    }
+
+    /// `20 yd left`, without naming the shape.
+    fn plain_side(&self, x: f64) -> String {
+        say::side(&self.yards(x), x >= 0.0)
     }
 
     fn of_build(&self, build: &BuildLanding) -> BuildWords {
-        let miss = format!(
-            "{} on average, {} from the tee.",
-            capital(&self.side(build.center.offline)),
-            self.yards(build.center.carry)
-        );
-        let landed = if self.aim.abs() > 0.0 { "would have landed" } else { "landed" };
-        let counted = format!("{} of {} {landed} on it.", build.counted, shots(build.n));
-        let chance = build.at_aim.map_or_else(
-            || format!("{counted} Too few shots for a chance."),
-            |chance| format!("About {} ({}). {counted}", of_100(chance.value), self.reach(&chance)),
-        );
+        let miss = say::miss(&capital(&self.side(build.center.offline)), &self.yards(build.center.carry));
+        let counted = say::counted(build.counted, &shots(build.n), self.aim.abs() > 0.0);
+        let chance = build.at_aim.map_or_else(say::too_few_for_a_chance, |chance| {
+            say::chance(&of_100(chance.value), &hundredths(chance.low), &hundredths(chance.high))
+        });
+        let chance = sentences(&if build.at_aim.is_some() { [chance, counted] } else { [counted, chance] });
         let best = build.best.map_or_else(String::new, |best| {
             // The chance at the best aim is what is left of it in shots that did not choose the aim.
             if build.as_aimed.is_some_and(|as_aimed| as_aimed.value >= best.chance.value) {
-                return "No other aim did better than that of the day.".to_owned();
+                return say::no_better_aim();
             }
-            let subject = Subject::of(&"offline".into(), self.session);
-            let aim = if subject.prints_as_zero(best.aim) {
-                "at the middle".to_owned()
+            let (value, low, high) =
+                (of_100(best.chance.value), hundredths(best.chance.low), hundredths(best.chance.high));
+            if self.in_the_middle(best.aim) {
+                say::best_at_the_middle(&value, &low, &high)
             } else {
-                plain_side(self, best.aim)
-            };
-            format!("Best aimed {aim}: about {} ({}).", of_100(best.chance.value), self.reach(&best.chance))
+                say::best_aimed(&self.plain_side(best.aim), &value, &low, &high)
+            }
         });
         BuildWords { miss, chance, best }
-    }
-
-    fn reach(&self, chance: &HitChance) -> String {
-        format!("{} to {}", hundredths(chance.low), hundredths(chance.high))
     }
 
     fn headline(&self, landing: &Landing) -> String {
@@ -129,30 +123,24 @@ impl Speech<'_> {
         let Some((pair, base)) = base else { return self.alone(landing) };
         let (own, other) = (self.name(pair.baseline), self.name(pair.candidate));
         if pair.aim_over_club.low > 0.0 && base.best.is_some_and(|best| best.gain.low > 0.0) {
-            return format!(
-                "You miss {} on average with {own}: aiming off would fix more than the club does.",
-                self.side(base.center.offline)
-            );
+            return say::aim_over_club(&self.side(base.center.offline), &own);
         }
         let strip = self.strip();
         if pair.gain_of_club.low > 0.0 || pair.gain_of_club.high < 0.0 {
             let (better, worse) = if pair.gain_of_club.low > 0.0 { (other, own) } else { (own, other) };
-            return format!("As aimed, {better} hits {strip} more often than {worse}.");
+            return say::hits_more_often(&better, &strip, &worse);
         }
-        format!("These shots do not settle which of the two hits {strip} more often.")
+        say::not_settled(&strip)
     }
 
     /// With nothing to hold a build against.
     fn alone(&self, landing: &Landing) -> String {
         let most = landing.builds.iter().filter(|build| build.as_aimed.is_some()).max_by_key(|build| build.n);
         match most.and_then(|build| build.as_aimed.map(|chance| (build, chance))) {
-            Some((build, chance)) => format!(
-                "With {} about {} hit {}.",
-                self.name(build.build),
-                of_100(chance.value),
-                self.strip()
-            ),
-            None => "Too few shots to say how often a fairway would be hit.".to_owned(),
+            Some((build, chance)) => {
+                say::alone(&self.name(build.build), &of_100(chance.value), &self.strip())
+            }
+            None => say::too_few(),
         }
     }
 
@@ -164,78 +152,56 @@ impl Speech<'_> {
             return String::new();
         };
         let (own, other) = (self.name(pair.baseline), self.name(pair.candidate));
+        let as_aimed = say::as_aimed(
+            &of_100(of_base.value),
+            &own,
+            &of_100(of_cand.value),
+            &other,
+            &more_or_fewer(pair.gain_of_club.low),
+            &more_or_fewer(pair.gain_of_club.high),
+        );
         let aimed = if best.gain.low > 0.0 {
-            format!(
-                " Aimed {}, {own} would hit about {}.",
-                plain_side(self, best.aim),
-                of_100(best.chance.value)
-            )
+            say::would_hit(&self.plain_side(best.aim), &own, &of_100(best.chance.value))
         } else {
             String::new()
         };
-        format!(
-            "As aimed: about {} with {own}, {} with {other}; the true gap may lie from {} to {}.{aimed}",
-            of_100(of_base.value),
-            of_100(of_cand.value),
-            more_or_fewer(pair.gain_of_club.low),
-            more_or_fewer(pair.gain_of_club.high),
-        )
+        sentences(&[as_aimed, aimed])
     }
 
     fn centers(&self, pair: &LandingPair) -> String {
-        let long = if pair.carry > 0.0 { "longer" } else { "shorter" };
-        let apart = format!(
-            "The middle of {} lies {} {long} and {} of that of {}.",
-            self.name(pair.candidate),
-            self.yards(pair.carry),
-            plain_side(self, pair.offline),
-            self.name(pair.baseline)
+        let apart = say::centers(
+            &self.name(pair.candidate),
+            &self.yards(pair.carry),
+            pair.carry > 0.0,
+            &self.plain_side(pair.offline),
+            &self.name(pair.baseline),
         );
-        let luck = pair.chance_if_same.map_or_else(String::new, |p| {
-            format!("Two identical clubs would show middles that far apart in {}.", chance(p))
-        });
+        let luck = pair.chance_if_same.map_or_else(String::new, |p| say::centers_by_luck(&chance(p)));
         let order = match self.session.order {
-            Order::Blocked => {
-                "One club was hit after the other, so warming up or tiring may have moved a middle."
-            }
-            _ => "",
+            Order::Blocked => say::order_may_move(),
+            _ => String::new(),
         };
-        sentences(&[apart, luck, order.to_owned()])
+        sentences(&[apart, luck, order])
     }
 
     fn aimed(&self) -> String {
         if self.aim.abs() > 0.0 {
-            format!("Aimed {} of where it was aimed.", plain_side(self, self.aim))
+            say::aimed_off(&self.plain_side(self.aim))
         } else {
-            "Aimed as on the day.".to_owned()
+            say::aimed_as_on_the_day()
         }
-    }
-
-    fn note(&self) -> String {
-        "Where balls land, not where they roll to. A chance is that of shots that scatter like these around the same \
-         middle; its range is what other sessions of this size could have shown. The best aim supposes that the middle \
-         of your shots stays where it is."
-            .to_owned()
     }
 
     fn alternative(&self, landing: &Landing) -> String {
         let each = landing.builds.iter().map(|build| {
+            let said = say::build_said(&self.name(build.build), &build.words.miss, &build.words.chance);
             let oval = build.ovals.last().map_or_else(String::new, |oval| {
-                format!(
-                    " Nine in ten lie in an oval {} by {}.",
-                    self.yards(2.0 * oval.major),
-                    self.yards(2.0 * oval.minor)
-                )
+                say::oval(&self.yards(2.0 * oval.major), &self.yards(2.0 * oval.minor))
             });
-            format!("{}: {} {}{oval}", self.name(build.build), build.words.miss, build.words.chance)
+            sentences(&[said, oval])
         });
-        let all: Vec<String> = std::iter::once(format!(
-            "The landings from above, the target straight ahead, with {}. {}",
-            self.strip(),
-            self.aimed()
-        ))
-        .chain(each)
-        .collect();
+        let from_above = say::from_above(&self.strip(), &self.aimed());
+        let all: Vec<String> = std::iter::once(from_above).chain(each).collect();
         all.join(" ")
     }
 }
@@ -244,14 +210,9 @@ fn build_of(landing: &Landing, build: usize) -> Option<&BuildLanding> {
     landing.builds.iter().find(|one| one.build == build)
 }
 
-/// `20 yd left`, without naming the shape.
-fn plain_side(speech: &Speech, x: f64) -> String {
-    format!("{} {}", speech.yards(x), if x < 0.0 { "left" } else { "right" })
-}
-
 /// A chance as shots of a hundred, never none and never all.
 fn of_100(chance: f64) -> String {
-    format!("{} of 100", hundredths(chance))
+    text::luck::of_100(&hundredths(chance))
 }
 
 fn hundredths(chance: f64) -> String {
@@ -262,7 +223,7 @@ fn hundredths(chance: f64) -> String {
 fn more_or_fewer(gain: f64) -> String {
     let size = (100.0 * gain.abs()).round();
     if size < 1.0 {
-        return "none".to_owned();
+        return text::luck::none();
     }
-    format!("{size:.0} {} of 100", if gain > 0.0 { "more" } else { "fewer" })
+    say::more_or_fewer(&format!("{size:.0}"), gain > 0.0)
 }

@@ -4,8 +4,9 @@ use super::{Effect, Second};
 use crate::question::Question;
 use crate::session::Session;
 use crate::verdict::{Decision, DecisionKind, Direction};
-use crate::words::{Subject, phrase_for, sentences, short_name};
+use crate::words::{Subject, phrase_for, short_name};
 use serde::Serialize;
+use text::second as say;
 
 /// Sentences about build and condition.
 #[derive(Debug, Clone, PartialEq, Eq, Default, Serialize)]
@@ -24,46 +25,37 @@ pub(super) fn fill(session: &Session, question: &Question, candidate: usize, fou
     let (own, other) = (name(question.baseline), name(candidate));
     let subject = Subject::of(&found.measure, session);
     let [first, second] = found.names.each_ref().map(|name| short_name(name));
-    let say = |effect: &Effect, who: &str, whom: &str| {
+    let said = |effect: &Effect, who: &str, whom: &str| {
         let phrase = phrase_for(&found.measure);
-        let way = if effect.value > 0.0 { phrase.more } else { phrase.less };
-        let ends = format!("{} to {}", subject.signed(effect.range.low), subject.signed(effect.range.high));
+        let way = if effect.value > 0.0 { &phrase.more } else { &phrase.less };
+        let (low, high) = (subject.signed(effect.range.low), subject.signed(effect.range.high));
         match effect.decision.kind {
             DecisionKind::Different => {
-                format!("{who}: {} {way} than {whom} ({ends}).", subject.amount(effect.value))
+                say::different(who, &subject.amount(effect.value), way, whom, &low, &high)
             }
-            DecisionKind::Same => format!("{who} and {whom}: the same for your purpose ({ends})."),
-            _ => format!(
-                "{who} against {whom}: {} in these shots, not settled ({ends}).",
-                subject.signed(effect.value)
-            ),
+            DecisionKind::Same => say::same(who, whom, &low, &high),
+            _ => say::not_settled(who, whom, &subject.signed(effect.value), &low, &high),
         }
     };
-    let build = say(&found.build, &other, &own);
-    let condition = say(&found.condition, &crate::words::capital(&second), &first);
+    let build = said(&found.build, &other, &own);
+    let condition = said(&found.condition, &crate::words::capital(&second), &first);
     let interaction = match found.interaction.decision.kind {
-        DecisionKind::Different => format!(
-            "What the club does depends on it: {} gains {} on {own} {second} of what it gains {first}.",
-            other,
-            subject.signed(found.interaction.value)
-        ),
-        DecisionKind::Same => "What the club does is the same in both.".to_owned(),
-        _ => "Whether the club does more in one than in the other is not settled.".to_owned(),
+        DecisionKind::Different => {
+            say::depends(&other, &subject.signed(found.interaction.value), &own, &second, &first)
+        }
+        DecisionKind::Same => say::same_in_both(),
+        _ => say::depends_not_settled(),
     };
-    let n = |at: usize| found.cells.get(at).map_or(0, |cell| cell.n);
-    let detail =
-        format!("Shots: {own} {} {first} and {} {second}, {other} {} and {}.", n(0), n(1), n(2), n(3));
+    let n = |at: usize| found.cells.get(at).map_or(0, |cell| cell.n).to_string();
+    let detail = say::counts(&own, &n(0), &first, &n(1), &second, &other, &n(2), &n(3));
     found.words = SecondWords {
         headline: headline(&subject, &second, &other, found),
         detail,
-        note: sentences(&[if found.condition.order_allowance > 0.0 {
-            format!(
-                "What came later is mixed up with warming up and tiring: {} of each end stand for that.",
-                subject.chosen(found.condition.order_allowance)
-            )
+        note: if found.condition.order_allowance > 0.0 {
+            say::order_allowed_for(&subject.chosen(found.condition.order_allowance))
         } else {
             String::new()
-        }]),
+        },
     };
     found.build.words = build;
     found.condition.words = condition;
@@ -76,26 +68,18 @@ fn headline(subject: &Subject, second: &str, other: &str, found: &Second) -> Str
     let moved = |effect: &Effect| effect.decision.kind == DecisionKind::Different;
     let over: Decision = found.condition_over_build.decision;
     let name = &subject.name;
-    let sizes =
-        format!("{} against {}", subject.amount(found.condition.value), subject.amount(found.build.value));
+    let condition_size = subject.amount(found.condition.value);
+    let build_size = subject.amount(found.build.value);
     match (moved(&found.condition), moved(&found.build), over.kind, over.direction) {
         (true, _, DecisionKind::Different, Some(Direction::Higher)) => {
-            format!("The change to '{second}' moved {name} more than {other} did: {sizes}.")
+            say::change_moved_more(second, name, other, &condition_size, &build_size)
         }
         (_, true, DecisionKind::Different, Some(Direction::Lower)) => {
-            format!(
-                "{other} moved {name} more than the change to '{second}' did: {} against {}.",
-                subject.amount(found.build.value),
-                subject.amount(found.condition.value)
-            )
+            say::club_moved_more(other, name, second, &build_size, &condition_size)
         }
-        (true, true, ..) => format!("Both moved {name}, and which of them more is not settled: {sizes}."),
-        (true, false, ..) => {
-            format!("The change to '{second}' moved {name}; whether {other} did is not settled.")
-        }
-        (false, true, ..) => {
-            format!("{other} moved {name}; whether the change to '{second}' did is not settled.")
-        }
-        (false, false, ..) => format!("{change}: neither the change nor {other} clearly moved {name}."),
+        (true, true, ..) => say::both_moved(name, &condition_size, &build_size),
+        (true, false, ..) => say::change_moved(second, name, other),
+        (false, true, ..) => say::club_moved(other, name, second),
+        (false, false, ..) => say::neither_moved(&change, other, name),
     }
 }

@@ -1,0 +1,14 @@
+different = { $who }: { $size } { $way } que { $whom } (de { $low } a { $high }).
+same = { $who } y { $whom }: iguales para lo que buscas (de { $low } a { $high }).
+not-settled = { $who } frente a { $whom }: { $gap } en estos golpes, sin decidir (de { $low } a { $high }).
+depends = Lo que hace el palo depende de eso: { $other } gana { $gap } a { $own } en '{ $second }' sobre lo que gana en '{ $first }'.
+same-in-both = Lo que hace el palo es igual en los dos casos.
+depends-not-settled = No está decidido si el palo hace más en un caso que en el otro.
+counts = Golpes: { $own } { $own-first } en '{ $first }' y { $own-second } en '{ $second }', { $other } { $other-first } y { $other-second }.
+order-allowed-for = Lo que vino después se mezcla con calentar y cansarse: { $size } de cada extremo son por eso.
+change-moved-more = El cambio a '{ $second }' movió { $measure } más que { $other }: { $size } frente a { $other-size }.
+club-moved-more = { $other } movió { $measure } más que el cambio a '{ $second }': { $size } frente a { $other-size }.
+both-moved = Los dos movieron { $measure }, y no está decidido cuál más: { $size } frente a { $other-size }.
+change-moved = El cambio a '{ $second }' movió { $measure }; no está decidido si también { $other }.
+club-moved = { $other } movió { $measure }; no está decidido si también el cambio a '{ $second }'.
+neither-moved = { $change }: ni el cambio ni { $other } movieron claramente { $measure }.
