@@ -34,7 +34,8 @@ const PACKAGES: [Package; 5] = [
 pub(crate) fn site() -> Result<()> {
     install_web_packages()?;
     add_wasm_target()?;
-    PACKAGES.iter().try_for_each(package)?;
+    let folder = root().join("web/pkg");
+    PACKAGES.iter().try_for_each(|it| package(it, &folder))?;
     describe_package()?;
     run(&mut npm(&["run", "--silent", "build"])?)?;
     if !root().join("dist/index.html").is_file() {
@@ -67,18 +68,23 @@ pub(crate) fn install_web_packages() -> Result<()> {
     Ok(())
 }
 
-/// Builds a crate and generates its package in `web/pkg/` from it.
-fn package(Package { of, name, bare }: &Package) -> Result<()> {
+/// The package that only `bench` loads, in a folder of its own.
+pub(crate) fn bench_package(folder: &Path) -> Result<()> {
+    let of = "straight-answer-bench";
+    package(&Package { of, name: "straight_answer_bench", bare: false }, folder)
+}
+
+/// Builds a crate and generates its package in a folder from it.
+fn package(Package { of, name, bare }: &Package, folder: &Path) -> Result<()> {
     let profile = if *bare { "wasm-first" } else { "wasm" };
     let mut build =
-        cargo(&["build", "--quiet", "--package", of, "--profile", profile, "--target", WASM_TARGET]);
+        cargo(&["build", "--quiet", "--lib", "--package", of, "--profile", profile, "--target", WASM_TARGET]);
     if *bare {
         build.arg("--no-default-features");
     }
     run(build.arg("--target-dir").arg(target_folder()))?;
     let compiled =
         target_folder().join(WASM_TARGET).join(profile).join(of.replace('-', "_")).with_extension("wasm");
-    let folder = root().join("web/pkg");
     let shipped = folder.join(format!("{name}_bg.wasm"));
     if is_newer(&shipped, &[compiled.clone(), std::env::current_exe()?]) {
         return Ok(());
@@ -96,7 +102,7 @@ fn package(Package { of, name, bare }: &Package) -> Result<()> {
         // A bundler finds the wasm by the path that stands in the script.
         .omit_default_module_path(false)
         .generate(&aside)?;
-    fs::create_dir_all(&folder)?;
+    fs::create_dir_all(folder)?;
     for ending in [".js", ".d.ts", "_bg.wasm.d.ts"] {
         let file = format!("{name}{ending}");
         fs::copy(aside.join(&file), folder.join(&file))?;
@@ -180,7 +186,8 @@ fn manifest() -> String {
     )
 }
 
-fn target_folder() -> PathBuf {
+/// Where cargo builds.
+pub(crate) fn target_folder() -> PathBuf {
     std::env::var_os("CARGO_TARGET_DIR").map_or_else(|| root().join("target"), PathBuf::from)
 }
 

@@ -9,6 +9,7 @@ mod build;
 mod calibrate;
 mod demo;
 mod everywhere;
+mod quoted;
 mod serve;
 mod shell;
 mod simulate;
@@ -28,7 +29,8 @@ cargo xtask COMMAND
   test [STEP ...]    run every test, or only the named steps (`test --list` names them)
   check              the steps that need no test run: format, lints, types, tidy, build, sizes
   types              rewrite crates/wasm/types.d.ts from the Rust structs, and the report's JSON Schema from it
-  bench              time check and read in wasm and natively
+  bench              time the product natively and in wasm, beside other packages; writes tests/bench.json
+  tables             write the README's tables anew from the figures in tests/
   picture            photograph the README's three screens of the site that was built, into demo/picture.png
   demo               write the invented sessions in demo/ anew, from their seeds
   simulate [...]     moments of many invented sessions (--level none|mild|typical|strong,
@@ -67,7 +69,8 @@ fn command(words: &[&str]) -> Result<()> {
         ["test", names @ ..] => steps::test(names),
         ["check"] => steps::check(),
         ["types"] => types::write(),
-        ["bench"] => bench::print(),
+        ["bench"] => bench::run(),
+        ["tables"] => quoted::write_all(),
         ["picture"] => browser::picture(),
         ["demo"] => demo::write(),
         ["simulate", options @ ..] => simulate::report::print(options),

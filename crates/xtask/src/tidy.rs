@@ -1,5 +1,6 @@
 //! The shape of the tree: what a review would otherwise have to look for by hand.
 
+use crate::quoted;
 use crate::shell::{cargo, output, program, root};
 use anyhow::{Context, Result, bail};
 use serde_json::Value;
@@ -60,6 +61,7 @@ pub(crate) fn check() -> Result<()> {
         }
     }
     faults.extend(edge_faults()?);
+    faults.extend(quoted::faults()?);
     if faults.is_empty() {
         return Ok(());
     }
