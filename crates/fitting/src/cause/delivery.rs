@@ -11,6 +11,7 @@ use crate::words::{Subject, phrase_for};
 use flight::impact::{Delivery, Head, Strike, gear_spin, impact};
 use libm::{atan2, hypot};
 use serde::Serialize;
+use text::cause as say;
 
 /// What the rigid picture of impact is good to.
 const IMPACT_ERROR: f64 = 0.3;
@@ -75,9 +76,9 @@ pub(super) fn moved(session: &Session, baseline: usize, candidate: usize) -> Vec
         let words = if change.is_clear() {
             let phrase = phrase_for(&measure);
             let way = if change.value > 0.0 { phrase.more } else { phrase.less };
-            format!("{name}: {} {way} ({}).", subject.amount(change.value), span(&subject, &change))
+            say::moved(name, &subject.amount(change.value), &way, &span(&subject, &change))
         } else {
-            format!("{name}: no clear difference ({}).", span(&subject, &change))
+            say::not_moved(name, &span(&subject, &change))
         };
         Some(Moved { measure, is_clear: change.is_clear(), change, belongs, words })
     };
@@ -86,7 +87,7 @@ pub(super) fn moved(session: &Session, baseline: usize, candidate: usize) -> Vec
 
 /// An interval by its ends, each with its sign.
 pub(super) fn span(subject: &Subject, sized: &Span) -> String {
-    format!("{} to {}", subject.signed(sized.low), subject.signed(sized.high))
+    say::from_to(&subject.signed(sized.low), &subject.signed(sized.high))
 }
 
 pub(super) fn spin_sources(session: &Session, baseline: usize, candidate: usize) -> Vec<SpinSource> {
@@ -104,13 +105,12 @@ pub(super) fn spin_sources(session: &Session, baseline: usize, candidate: usize)
         let subject = Subject::of(&of.into(), session);
         let moved = Subject::of(&from.into(), session);
         let (name, phrase) = (moved.name.clone(), phrase_for(&from.into()));
-        let words = format!(
-            "{} {}, {}: worth about {} ({}).",
-            moved.amount(change.value),
-            if change.value > 0.0 { phrase.more } else { phrase.less },
-            name,
-            subject.signed(effect.value),
-            span(&subject, &effect)
+        let words = say::worth(
+            &moved.amount(change.value),
+            if change.value > 0.0 { &phrase.more } else { &phrase.less },
+            &name,
+            &subject.signed(effect.value),
+            &span(&subject, &effect),
         );
         Some(SpinSource { of: of.into(), from: from.into(), effect, words })
     };

@@ -8,6 +8,7 @@ use crate::measure::MeasureId;
 use crate::session::{Order, Session};
 use crate::words::{Subject, phrase_for, sentences, short_name, shots};
 use serde::Serialize;
+use text::cause as say;
 
 /// Sentences about where a gap comes from.
 #[derive(Debug, Clone, PartialEq, Eq, Default, Serialize)]
@@ -25,16 +26,16 @@ pub struct CauseWords {
     pub alternative: String,
 }
 
-fn name_of(factor: Factor) -> &'static str {
+fn name_of(factor: Factor) -> String {
     match factor {
-        Factor::BallSpeed => "Ball speed",
-        Factor::LaunchAngle => "Launch angle",
-        Factor::SpinRate => "Spin",
-        Factor::LaunchDirection => "Direction",
-        Factor::SpinAxis => "Curve",
-        Factor::Rest => "Not explained",
-        Factor::ClubSpeed => "Club speed",
-        Factor::Smash => "Smash factor",
+        Factor::BallSpeed => say::ball_speed(),
+        Factor::LaunchAngle => say::launch_angle(),
+        Factor::SpinRate => say::spin(),
+        Factor::LaunchDirection => say::direction(),
+        Factor::SpinAxis => say::curve(),
+        Factor::Rest => say::rest(),
+        Factor::ClubSpeed => say::club_speed(),
+        Factor::Smash => say::smash(),
     }
 }
 
@@ -61,25 +62,27 @@ pub(super) fn part(
 ) -> Part {
     let carry = Subject::of(&"carry".into(), session);
     let worth = if yards.is_clear() {
-        format!("{} of carry ({})", carry.signed(yards.value), span(&carry, &yards))
+        say::part_of_carry(&carry.signed(yards.value), &span(&carry, &yards))
     } else {
-        format!("no clear part of the gap ({})", span(&carry, &yards))
+        say::no_clear_part(&span(&carry, &yards))
     };
     let differed = measure_of(factor).and_then(|id| {
         let change = difference(session, id, request.baseline, request.candidate)?;
         let (id, subject) = (MeasureId::from(id), Subject::of(&id.into(), session));
         let phrase = phrase_for(&id);
-        let way = if change.value > 0.0 { phrase.more } else { phrase.less };
-        Some(format!("{} {way}: ", subject.amount(change.value)))
+        let way = if change.value > 0.0 { &phrase.more } else { &phrase.less };
+        Some(text::case::gap(&subject.amount(change.value), way))
     });
-    let differed = differed.unwrap_or_default();
     Part {
         factor,
         yards,
         is_sure: false,
         belongs,
-        name: name_of(factor).to_owned(),
-        words: format!("{differed}{worth}."),
+        name: name_of(factor),
+        words: match differed {
+            Some(differed) => say::part_differed(&differed, &worth),
+            None => say::part(&worth),
+        },
     }
 }
 
@@ -119,50 +122,37 @@ impl Speech<'_> {
         let Self { candidate, baseline, cause, .. } = self;
         let gap = self.carry.amount(cause.gap);
         if self.carry.prints_as_zero(cause.gap) {
-            return format!(
-                "{candidate} and {baseline} carried the same, so there is no gap to explain.{}",
-                self.against()
-            );
+            return sentences(&[say::no_gap(candidate, baseline), self.against()]);
         }
-        let way = if cause.gap > 0.0 { "farther" } else { "less far" };
+        let farther = cause.gap > 0.0;
         let Some(main) = cause.main.and_then(|factor| self.part(factor)) else {
-            let how = self.rest().map_or_else(
-                || "nothing in how the ball was launched clearly accounts for it".to_owned(),
-                |rest| {
-                    let size = self.carry.amount(rest.yards.value);
-                    format!("about {size} of that lie in ball, wind, luck or how carry was measured, not in the launch")
-                },
-            );
-            return format!("{candidate} carried {gap} {way} in these shots: {how}.{}", self.against());
+            let carried = match self.rest() {
+                Some(rest) => {
+                    say::carried_by_rest(candidate, &gap, farther, &self.carry.amount(rest.yards.value))
+                }
+                None => say::carried_by_nothing_clear(candidate, &gap, farther),
+            };
+            return sentences(&[carried, self.against()]);
         };
         let most = if main.yards.value.abs() > 1.05 * cause.gap.abs() {
-            "more than all of it"
+            "more"
         } else if main.yards.value.abs() > 0.95 * cause.gap.abs() {
-            "all of it"
+            "all"
         } else {
-            "the largest clear part"
+            "largest"
         };
-        format!(
-            "{candidate} carried {gap} {way} in these shots: {most}, {}, came through {}.{}",
-            self.carry.signed(main.yards.value),
-            self.named(main.factor),
-            self.aside()
-        )
+        let (size, through) = (self.carry.signed(main.yards.value), self.named(main.factor));
+        let rest = self.rest().map(|rest| say::lie_in_rest(&self.carry.amount(rest.yards.value)));
+        sentences(&[
+            say::carried_through(candidate, &gap, farther, most, &size, &through),
+            self.against(),
+            rest.unwrap_or_default(),
+        ])
     }
 
     /// What the model does not explain, where that is sure and goes the way of the gap.
     fn rest(&self) -> Option<&Part> {
         self.part(Factor::Rest).filter(|rest| rest.is_sure && rest.yards.value * self.cause.gap > 0.0)
-    }
-
-    fn aside(&self) -> String {
-        let rest = self.rest().map_or_else(String::new, |rest| {
-            format!(
-                " About {} lie in ball, wind, luck or how carry was measured, not in the launch.",
-                self.carry.amount(rest.yards.value)
-            )
-        });
-        format!("{}{rest}", self.against())
     }
 
     /// `more ball speed`, `a higher launch`: by what differed, not by what it was worth.
@@ -171,21 +161,15 @@ impl Speech<'_> {
             .and_then(|id| difference(self.session, id, self.cause.baseline, self.cause.candidate));
         let up = change.is_some_and(|change| change.value > 0.0);
         match factor {
-            Factor::BallSpeed if up => "more ball speed",
-            Factor::BallSpeed => "less ball speed",
-            Factor::LaunchAngle if up => "a higher launch",
-            Factor::LaunchAngle => "a lower launch",
-            Factor::SpinRate if up => "more spin",
-            Factor::SpinRate => "less spin",
-            Factor::LaunchDirection => "where the ball started",
-            Factor::SpinAxis => "how the ball curved",
-            Factor::ClubSpeed if up => "more club speed",
-            Factor::ClubSpeed => "less club speed",
-            Factor::Smash if up => "a better smash factor",
-            Factor::Smash => "a worse smash factor",
-            Factor::Rest => "what the flight model does not explain",
+            Factor::BallSpeed => say::through_ball_speed(up),
+            Factor::LaunchAngle => say::through_launch(up),
+            Factor::SpinRate => say::through_spin(up),
+            Factor::LaunchDirection => say::through_direction(),
+            Factor::SpinAxis => say::through_curve(),
+            Factor::ClubSpeed => say::through_club_speed(up),
+            Factor::Smash => say::through_smash(up),
+            Factor::Rest => say::through_rest(),
         }
-        .to_owned()
     }
 
     /// A clear part that worked the other way.
@@ -195,7 +179,7 @@ impl Speech<'_> {
         });
         other.map_or_else(String::new, |part| {
             let (value, how) = (self.carry.signed(part.yards.value), self.named(part.factor));
-            format!(" Against it worked {how}: {value}.")
+            say::against(&how, &value)
         })
     }
 
@@ -210,30 +194,20 @@ impl Speech<'_> {
             (false, _) => {
                 let path = self.cause.swing.iter().find(|m| m.measure.0 == "club_path" && m.is_clear);
                 let shape = path.zip(hand).map_or_else(String::new, |(path, hand)| {
-                    let outward = (path.change.value > 0.0) == (hand == Hand::Right);
-                    format!(
-                        " The path went more {}.",
-                        if outward { "from in to out" } else { "from out to in" }
-                    )
+                    say::path((path.change.value > 0.0) == (hand == Hand::Right))
                 });
-                format!("The swing that day differed: {}{shape}", swing.join(" "))
+                sentences(&[say::swing_differed(&swing.join(" ")), shape])
             }
-            (true, true) => {
-                "Nothing that was measured of the swing clearly differed between the two.".to_owned()
-            }
-            (true, false) => "Nothing was measured of the swing.".to_owned(),
+            (true, true) => say::swing_did_not_differ(),
+            (true, false) => say::swing_not_measured(),
         };
         let both = clear(Belongs::Both);
-        let both = if both.is_empty() {
-            String::new()
-        } else {
-            format!("To club and swing together belongs: {}", both.join(" "))
-        };
-        let club = self.part(Factor::ClubSpeed).zip(self.part(Factor::Smash)).map_or_else(String::new, |(club, smash)| {
-            format!(
-                "Of the part of ball speed, {} is how fast the club was swung and {} how much of that reached the ball.",
-                self.carry.signed(club.yards.value),
-                self.carry.signed(smash.yards.value)
+        let both = if both.is_empty() { String::new() } else { say::belongs_to_both(&both.join(" ")) };
+        let parts = self.part(Factor::ClubSpeed).zip(self.part(Factor::Smash));
+        let club = parts.map_or_else(String::new, |(club, smash)| {
+            say::within_ball_speed(
+                &self.carry.signed(club.yards.value),
+                &self.carry.signed(smash.yards.value),
             )
         });
         sentences(&[club, that_day, both])
@@ -241,78 +215,36 @@ impl Speech<'_> {
 
     fn unmeasured(&self, columns: &Columns) -> Vec<String> {
         let has = |id: &str| self.session.measure_index(&MeasureId::from(id)).is_some();
-        let mut said = Vec::new();
-        let mut say = |missing: bool, text: &str| {
-            if missing {
-                said.push(text.to_owned());
-            }
-        };
-        say(
-            !columns.has(3) || !columns.has(4),
-            "Launch direction or spin axis was not measured: what starting or curving off line cost is part of what is not explained.",
-        );
-        say(
-            !columns.has_club_speed(),
-            "Club speed was not measured: it would tell whether ball speed came from a faster swing or a better strike.",
-        );
-        say(
-            !(has("spin_loft") || has("dynamic_loft") && has("attack_angle")),
-            "Loft and attack angle at impact were not measured: with both, a change of spin can be held against how the club arrived.",
-        );
-        say(
-            !has("strike_height"),
-            "Where on the face the ball was struck was not measured. With a driver 5 mm higher is about 700 rpm less spin, so no difference in spin can be put down to the club without it.",
-        );
-        said
+        let lacks = [
+            (!columns.has(3) || !columns.has(4), say::no_direction()),
+            (!columns.has_club_speed(), say::no_club_speed()),
+            (!(has("spin_loft") || has("dynamic_loft") && has("attack_angle")), say::no_loft()),
+            (!has("strike_height"), say::no_strike()),
+        ];
+        lacks.into_iter().filter(|(missing, _)| *missing).map(|(_, said)| said).collect()
     }
 
     fn note(&self) -> String {
-        let order = if self.session.order == Order::Interleaved {
-            ""
-        } else {
-            "The clubs were not hit in turn, so warming up or tiring is in these parts too."
-        };
-        let skipped = if self.cause.not_flown > 0 {
-            format!(
-                "{} without all these numbers, or that did not fly, are not in it.",
-                shots(self.cause.not_flown)
-            )
-        } else {
-            String::new()
-        };
+        let in_turn = self.session.order == Order::Interleaved;
+        let skipped = self.cause.not_flown;
         sentences(&[
-            format!(
-                "Split over a model of the flight, shot against shot of the same rank, {} and {}; the model is good to about 3 % of carry, and to less than that for a difference.",
-                shots(self.cause.candidate_shots),
-                shots(self.cause.baseline_shots)
-            ),
-            skipped,
-            order.to_owned(),
-            "It says through which number the gap came, not that the club made that number: that needs the clubs hit in turn.".to_owned(),
+            say::note(&shots(self.cause.candidate_shots), &shots(self.cause.baseline_shots)),
+            if skipped > 0 { say::not_flown(&shots(skipped)) } else { String::new() },
+            if in_turn { String::new() } else { say::not_in_turn() },
+            say::needs_turns(),
         ])
     }
 
     fn alternative(&self) -> String {
         let one = |part: &Part| {
-            format!(
-                "{}: {}, from {}.",
-                part.name,
-                self.carry.signed(part.yards.value),
-                span(&self.carry, &part.yards)
-            )
+            say::bar(&part.name, &self.carry.signed(part.yards.value), &span(&self.carry, &part.yards))
         };
         let parts: Vec<String> = self.cause.parts.iter().map(one).collect();
         let deeper: Vec<String> = self.cause.ball_speed.iter().map(one).collect();
-        let deeper = if deeper.is_empty() {
-            String::new()
-        } else {
-            format!(" Within ball speed: {}", deeper.join(" "))
-        };
-        format!(
-            "Bars from left, shorter, to right, longer, that add up to {} of carry with {}. {}{deeper}",
-            self.carry.signed(self.cause.gap),
-            self.candidate,
-            parts.join(" ")
-        )
+        let bars = say::bars(&self.carry.signed(self.cause.gap), &self.candidate, &parts.join(" "));
+        sentences(&[
+            bars,
+            if deeper.is_empty() { String::new() } else { say::bars_within(&deeper.join(" ")) },
+        ])
     }
 }

@@ -1,0 +1,82 @@
+# Through which number a gap came.
+ball-speed = Ball speed
+launch-angle = Launch angle
+spin = Spin
+direction = Direction
+curve = Curve
+rest = Not explained
+club-speed = Club speed
+smash = Smash factor
+part-of-carry = { $size } of carry ({ $span })
+no-clear-part = no clear part of the gap ({ $span })
+part-differed = { $gap }: { $worth }.
+part = { $worth }.
+no-gap = { $candidate } and { $baseline } carried the same, so there is no gap to explain.
+carried-by-rest = { $club } carried { $gap } { $farther ->
+    [yes] farther
+   *[no] less far
+} in these shots: about { $size } of that lie in ball, wind, luck or how carry was measured, not
+    in the launch.
+carried-by-nothing-clear = { $club } carried { $gap } { $farther ->
+    [yes] farther
+   *[no] less far
+} in these shots: nothing in how the ball was launched clearly accounts for it.
+carried-through = { $club } carried { $gap } { $farther ->
+    [yes] farther
+   *[no] less far
+} in these shots: { $most ->
+    [more] more than all of it
+    [all] all of it
+   *[largest] the largest clear part
+}, { $size }, came through { $through }.
+lie-in-rest = About { $size } lie in ball, wind, luck or how carry was measured, not in the launch.
+through-ball-speed = { $up ->
+    [yes] more
+   *[no] less
+} ball speed
+through-launch = a { $up ->
+    [yes] higher
+   *[no] lower
+} launch
+through-spin = { $up ->
+    [yes] more
+   *[no] less
+} spin
+through-direction = where the ball started
+through-curve = how the ball curved
+through-club-speed = { $up ->
+    [yes] more
+   *[no] less
+} club speed
+through-smash = a { $up ->
+    [yes] better
+   *[no] worse
+} smash factor
+through-rest = what the flight model does not explain
+against = Against it worked { $what }: { $size }.
+path = The path went more { $outward ->
+    [yes] from in to out
+   *[no] from out to in
+}.
+swing-differed = The swing that day differed: { $how }
+swing-did-not-differ = Nothing that was measured of the swing clearly differed between the two.
+swing-not-measured = Nothing was measured of the swing.
+belongs-to-both = To club and swing together belongs: { $what }
+within-ball-speed = Of the part of ball speed, { $club } is how fast the club was swung and { $smash } how much of that reached the ball.
+no-direction = Launch direction or spin axis was not measured: what starting or curving off line cost is part of what is not explained.
+no-club-speed = Club speed was not measured: it would tell whether ball speed came from a faster swing or a better strike.
+no-loft = Loft and attack angle at impact were not measured: with both, a change of spin can be held against how the club arrived.
+no-strike = Where on the face the ball was struck was not measured. With a driver 5 mm higher is about 700 rpm less spin, so no difference in
+    spin can be put down to the club without it.
+note = Split over a model of the flight, shot against shot of the same rank, { $shots } and { $other-shots }; the model is good to about 3 % of
+    carry, and to less than that for a difference.
+not-flown = { $shots } without all these numbers, or that did not fly, are not in it.
+not-in-turn = The clubs were not hit in turn, so warming up or tiring is in these parts too.
+needs-turns = It says through which number the gap came, not that the club made that number: that needs the clubs hit in turn.
+bar = { $part }: { $size }, from { $span }.
+bars = Bars from left, shorter, to right, longer, that add up to { $gap } of carry with { $club }. { $parts }
+bars-within = Within ball speed: { $parts }
+from-to = { $low } to { $high }
+moved = { $measure }: { $size } { $way } ({ $span }).
+not-moved = { $measure }: no clear difference ({ $span }).
+worth = { $size } { $way }, { $measure }: worth about { $effect } ({ $span }).
