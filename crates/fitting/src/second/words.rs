@@ -47,7 +47,8 @@ pub(super) fn fill(session: &Session, question: &Question, candidate: usize, fou
         _ => say::depends_not_settled(),
     };
     let n = |at: usize| found.cells.get(at).map_or(0, |cell| cell.n).to_string();
-    let detail = say::counts(&own, &n(0), &first, &n(1), &second, &other, &n(2), &n(3));
+    let in_each = say::in_each(&n(0), &first, &n(1), &second);
+    let detail = say::counts(&own, &in_each, &other, &n(2), &n(3));
     found.words = SecondWords {
         headline: headline(&subject, &second, &other, found),
         detail,
