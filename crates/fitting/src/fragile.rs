@@ -24,14 +24,9 @@ pub(crate) fn removals_to_flip(session: &Session, headline: &Judgment) -> Option
             .filter_map(|(build, lowest)| {
                 let shot = end_of(&trial, build, index, lowest)?;
                 trial.shots[shot].left_out = Some(String::new());
-                let pair = compare(
-                    &ShotTable::new(&trial),
-                    &headline.measure,
-                    headline.baseline,
-                    headline.candidate,
-                    Aspect::Average,
-                    Include::NotLeftOut,
-                );
+                let table = ShotTable::new(&trial);
+                let measured = table.measured(&headline.measure, Include::NotLeftOut);
+                let pair = compare(&measured, headline.baseline, headline.candidate, Aspect::Average);
                 trial.shots[shot].left_out = None;
                 Some((shot, pair))
             })

@@ -1,7 +1,7 @@
 //! Every candidate on every measure, judged: which levels apply, and what was decided.
 
 use crate::analysis::{
-    Aspect, Basis, Comparison, Estimate, Include, Levels, Pair, ShotTable, compare, levels,
+    Aspect, Basis, Comparison, Estimate, Include, Levels, Measured, Pair, ShotTable, compare, levels,
 };
 use crate::families;
 use crate::few;
@@ -75,43 +75,33 @@ pub(crate) fn judge(session: &Session, question: &Question) -> Vec<Judgment> {
         .collect();
     let mut judged = Vec::with_capacity(measures.len() * candidates.len());
     for &measure in &measures {
+        let measured = table.measured(measure, Include::All);
         for (&candidate, &(_, levels)) in candidates.iter().zip(&in_candidates) {
-            let pair = compare(
-                &table,
-                measure,
-                question.baseline,
-                candidate,
-                aspect(question, measure),
-                Include::All,
-            );
+            let pair = compare(&measured, question.baseline, candidate, aspect(question, measure));
             judged.push(families::Member { pair, levels });
         }
     }
     let mut asked: Vec<families::Member> = judged[..candidates.len()].to_vec();
     families::divide_all(&mut judged, &mut asked);
     judged.splice(..candidates.len(), asked);
-    let pairs = measures
+    let some_left_out = session.shots.iter().any(|shot| shot.left_out.is_some());
+    let rest: Vec<Option<Measured>> = measures
         .iter()
-        .flat_map(|&m| candidates.iter().zip(&in_candidates).map(move |(&c, &(s, _))| (m, c, s)));
+        .map(|measure| some_left_out.then(|| table.measured(measure, Include::NotLeftOut)))
+        .collect();
+    let pairs = measures.iter().zip(&rest).flat_map(|(&m, rest)| {
+        candidates.iter().zip(&in_candidates).map(move |(&c, &(s, _))| (m, rest, c, s))
+    });
     pairs
         .zip(judged)
-        .map(|((measure, candidate, shared_rounds), families::Member { pair, levels })| {
+        .map(|((measure, rest, candidate, shared_rounds), families::Member { pair, levels })| {
             let margin = margin(question, measure);
             let left_out = table.left_out(question.baseline, candidate);
             let with_all = decision(&pair, &levels, margin);
-            let without_left_out = if left_out == 0 {
-                with_all
-            } else {
-                let rest = compare(
-                    &table,
-                    measure,
-                    question.baseline,
-                    candidate,
-                    aspect(question, measure),
-                    Include::NotLeftOut,
-                );
-                decision(&rest, &levels, margin)
-            };
+            let without_left_out = rest.as_ref().filter(|_| left_out > 0).map_or(with_all, |rest| {
+                let pair = compare(rest, question.baseline, candidate, aspect(question, measure));
+                decision(&pair, &levels, margin)
+            });
             let unit = match aspect(question, measure) {
                 Aspect::Average => Subject::of(measure, session).unit().to_owned(),
                 Aspect::Spread => String::new(),

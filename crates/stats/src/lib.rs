@@ -95,7 +95,7 @@ pub use noncentral_t::{noncentral_t_cdf, noncentral_t_sf};
 pub use paired::paired;
 pub use random_intercept::{RandomIntercept, random_intercept};
 pub use ranks::{Continuity, MannWhitney, mann_whitney};
-pub use rounds::{Interaction, MOST_BUILDS, RoundComparison, RoundShot, Rounds, RoundsError};
+pub use rounds::{FittedRounds, Interaction, MOST_BUILDS, RoundComparison, RoundShot, Rounds, RoundsError};
 pub use rounds_power::{SessionScale, TurnsDesign, session_scales};
 pub use sample::{LARGEST_VALUE, Sample, SampleError, Summary, SummaryError};
 pub use selection::{Shrinkage, best_lead_chance, expected_best, shrinkage, usual_prior_sd};

@@ -160,7 +160,23 @@ impl Rounds {
     /// Fewer than two rounds with several builds, builds not linked by rounds, no residual degrees of
     /// freedom, no scatter.
     pub fn compare(&self, candidate: usize, baseline: usize) -> Result<RoundComparison, Refusal> {
-        let model = self.model()?;
+        self.compare_by(&self.model()?, candidate, baseline)
+    }
+
+    /// Solves the model once, for comparing several builds.
+    ///
+    /// # Errors
+    /// As `compare`, as far as they do not hang on the two builds.
+    pub fn fit(self) -> Result<FittedRounds, Refusal> {
+        Ok(FittedRounds { model: self.model()?, rounds: self })
+    }
+
+    fn compare_by(
+        &self,
+        model: &Model,
+        candidate: usize,
+        baseline: usize,
+    ) -> Result<RoundComparison, Refusal> {
         let (candidate, baseline) = (self.index(candidate)?, self.index(baseline)?);
         let link = model.links.pair(candidate, baseline).ok_or(Refusal::NotLinked)?;
         let se = model.residual_sd * link.variance.sqrt();
@@ -256,6 +272,24 @@ impl Rounds {
     }
 }
 
+/// Rounds with their model solved: each comparison costs what its two builds cost.
+#[derive(Debug)]
+pub struct FittedRounds {
+    rounds: Rounds,
+    model: Model,
+}
+
+impl FittedRounds {
+    /// As [`Rounds::compare`].
+    ///
+    /// # Errors
+    /// As there.
+    pub fn compare(&self, candidate: usize, baseline: usize) -> Result<RoundComparison, Refusal> {
+        self.rounds.compare_by(&self.model, candidate, baseline)
+    }
+}
+
+#[derive(Debug)]
 struct Model {
     links: Linked,
     residual_sd: f64,

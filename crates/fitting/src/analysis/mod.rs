@@ -16,4 +16,4 @@ pub use comparison::{Basis, Comparison, whole_turns};
 pub use estimate::{Counts, Estimate, Group, Method, Numbers, Range, RatioTest, TextbookTest};
 pub use levels::{Levels, Rule, levels};
 pub use pair::{Aspect, Pair, compare};
-pub use shots::{Include, ShotTable};
+pub use shots::{Include, Measured, ShotTable};

@@ -4,8 +4,7 @@ use super::allowance::order_allowance;
 use super::averages::{self, Averages};
 use super::comparison::{Basis, Comparison};
 use super::estimate::{Counts, Group, Method, Numbers, RatioTest, TextbookTest};
-use super::shots::{Include, ShotTable};
-use crate::measure::MeasureId;
+use super::shots::Measured;
 use crate::verdict::Why;
 use libm::hypot;
 use stats::{CautiousDifference, FEWEST_FOR_SPREAD, Level, Sample, SpreadRatio, TDifference};
@@ -31,27 +30,18 @@ pub struct Pair {
     pub comparison: Result<Comparison, Why>,
 }
 
-/// Compares `candidate` with `baseline` on `measure`, from shots where there are any, else from averages.
+/// Compares `candidate` with `baseline` on a measure, from shots where there are any, else from averages.
 #[must_use]
-pub fn compare(
-    table: &ShotTable,
-    measure: &MeasureId,
-    baseline: usize,
-    candidate: usize,
-    aspect: Aspect,
-    include: Include,
-) -> Pair {
-    let index = table.session().measure_index(measure);
-    let values = |build| index.map_or_else(Vec::new, |i| table.values(build, i, include));
-    let (base, cand) = (values(baseline), values(candidate));
+pub fn compare(measured: &Measured, baseline: usize, candidate: usize, aspect: Aspect) -> Pair {
+    let (table, measure) = (measured.table, measured.measure);
+    let (base, cand) = (measured.values(baseline), measured.values(candidate));
     if base.is_empty() || cand.is_empty() {
         let averages = |build, shots: &[f64]| Averages::of(table.session(), measure, build, shots);
         return averages::compare(&averages(baseline, &base), &averages(candidate, &cand), aspect);
     }
-    let rounds = index.filter(|_| table.shared_rounds(baseline, candidate) > 0).and_then(|i| {
-        let shots = table.in_rounds(i, include)?;
-        stats::Rounds::new(&shots).ok()?.compare(candidate, baseline).ok().filter(|r| r.shared_rounds >= 2)
-    });
+    let fitted = measured.rounds.as_ref().filter(|_| table.shared_rounds(baseline, candidate) > 0);
+    let rounds = fitted.and_then(|fitted| fitted.compare(candidate, baseline).ok());
+    let rounds = rounds.filter(|found| found.shared_rounds >= 2);
     let n = Counts { baseline: base.len(), candidate: cand.len() };
     let mut numbers =
         Numbers { baseline: Some(group(&base)), candidate: Some(group(&cand)), ..Numbers::default() };

@@ -218,7 +218,8 @@ pub fn cause(request: &CauseRequest) -> Result<Cause, Refusal> {
 /// Candidate − baseline on one measure as the answer would give it, without the order allowance.
 pub(crate) fn difference(session: &Session, id: &str, baseline: usize, candidate: usize) -> Option<Span> {
     let table = ShotTable::new(session);
-    let pair = compare(&table, &MeasureId::from(id), baseline, candidate, Aspect::Average, Include::All);
+    let measure = MeasureId::from(id);
+    let pair = compare(&table.measured(&measure, Include::All), baseline, candidate, Aspect::Average);
     let comparison = pair.comparison.ok()?;
     let range = comparison.range(Level::P95);
     let allowed = comparison.allowance();
