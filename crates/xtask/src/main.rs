@@ -9,6 +9,7 @@ mod build;
 mod calibrate;
 mod demo;
 mod everywhere;
+mod lighthouse;
 mod quoted;
 mod serve;
 mod shell;
@@ -30,6 +31,7 @@ cargo xtask COMMAND
   check              the steps that need no test run: format, lints, types, tidy, build, sizes
   types              rewrite crates/wasm/types.d.ts from the Rust structs, and the report's JSON Schema from it
   bench              time the product natively and in wasm, beside other packages; writes tests/bench.json
+  lighthouse         measure the site on a slow phone; writes tests/lighthouse.json
   tables             write the README's tables anew from the figures in tests/
   picture            photograph the README's three screens of the site that was built, into demo/picture.png
   demo               write the invented sessions in demo/ anew, from their seeds
@@ -70,6 +72,7 @@ fn command(words: &[&str]) -> Result<()> {
         ["check"] => steps::check(),
         ["types"] => types::write(),
         ["bench"] => bench::run(),
+        ["lighthouse"] => lighthouse::write(),
         ["tables"] => quoted::write_all(),
         ["picture"] => browser::picture(),
         ["demo"] => demo::write(),

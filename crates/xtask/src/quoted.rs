@@ -1,7 +1,7 @@
 //! Tables of the README that a command writes from a file of figures; `tidy` finds those that no longer say the same.
 
-use crate::bench;
 use crate::shell::root;
+use crate::{bench, lighthouse};
 use anyhow::{Context, Result};
 use serde_json::Value;
 use std::fs;
@@ -18,7 +18,11 @@ pub(crate) struct Quote {
 /// What `cargo xtask bench` measured.
 pub(crate) const BENCH: Quote = Quote { marker: "bench", file: "tests/bench.json", text: bench::markdown };
 
-const ALL: [Quote; 1] = [BENCH];
+/// What `cargo xtask lighthouse` measured.
+pub(crate) const LIGHTHOUSE: Quote =
+    Quote { marker: "lighthouse", file: "tests/lighthouse.json", text: lighthouse::markdown };
+
+const ALL: [Quote; 2] = [BENCH, LIGHTHOUSE];
 const README: &str = "README.md";
 
 impl Quote {

@@ -5,6 +5,7 @@
 use crate::build;
 use crate::shell::root;
 use anyhow::{Context, Result, bail};
+use flate2::{Compression, write::GzEncoder};
 use std::io::{BufRead, BufReader, Read, Write};
 use std::net::{Ipv4Addr, TcpListener, TcpStream};
 use std::path::{Component, Path, PathBuf};
@@ -100,11 +101,23 @@ impl Site {
 
 fn answer(stream: TcpStream, site: &Site) -> std::io::Result<()> {
     stream.set_read_timeout(Some(Duration::from_secs(10)))?;
-    let mut request = BufReader::new(stream.try_clone()?.take(LONGEST_REQUEST));
+    let mut request = BufReader::new(stream.try_clone()?);
+    // One after the other on one connection, until the visitor hangs up or says nothing.
+    while answer_one(&mut request, &stream, site)? {}
+    Ok(())
+}
+
+/// Answers one request; whether there was one.
+fn answer_one(from: &mut impl BufRead, mut stream: &TcpStream, site: &Site) -> std::io::Result<bool> {
+    let mut request = from.take(LONGEST_REQUEST);
     let mut request_line = String::new();
-    request.read_line(&mut request_line)?;
-    let mut header = String::new();
+    if request.read_line(&mut request_line)? == 0 {
+        return Ok(false);
+    }
+    let (mut header, mut takes_gzip) = (String::new(), false);
     while request.read_line(&mut header)? > 2 {
+        header.make_ascii_lowercase();
+        takes_gzip |= header.starts_with("accept-encoding:") && header.contains("gzip");
         header.clear();
     }
     let (status, kind, body) = match site.reply(&request_line) {
@@ -114,17 +127,28 @@ fn answer(stream: TcpStream, site: &Site) -> std::io::Result<()> {
             ("405 Method Not Allowed", "text/plain; charset=utf-8", b"GET and HEAD only\n".to_vec())
         }
     };
-    let mut stream = stream;
+    let (encoding, body) = match takes_gzip && !kind.starts_with("image/png") {
+        true => ("Content-Encoding: gzip\r\n", compressed(&body)?),
+        false => ("", body),
+    };
     write!(
         stream,
         "HTTP/1.1 {status}\r\nContent-Type: {kind}\r\nContent-Length: {}\r\nCache-Control: no-cache\r\n\
-         X-Content-Type-Options: nosniff\r\nConnection: close\r\n\r\n",
+         {encoding}Vary: Accept-Encoding\r\nX-Content-Type-Options: nosniff\r\n\r\n",
         body.len()
     )?;
     if !request_line.starts_with("HEAD") {
         stream.write_all(&body)?;
     }
-    stream.flush()
+    stream.flush()?;
+    Ok(true)
+}
+
+/// As static hosts send it.
+fn compressed(body: &[u8]) -> std::io::Result<Vec<u8>> {
+    let mut encoder = GzEncoder::new(Vec::new(), Compression::default());
+    encoder.write_all(body)?;
+    encoder.finish()
 }
 
 fn media_type(file: &Path) -> &'static str {

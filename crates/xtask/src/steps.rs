@@ -1,7 +1,7 @@
 //! The steps that `check` and `test` are made of, in their order; what fails does not hide the rest.
 
 use crate::shell::{cargo, node_tests, npm, program, run};
-use crate::{audit, browser, build, everywhere, sizes, tidy, types};
+use crate::{audit, browser, build, everywhere, lighthouse, sizes, tidy, types};
 use anyhow::{Result, bail};
 use std::time::Instant;
 
@@ -28,7 +28,7 @@ const fn built(step: Step) -> Step {
     Step { needs_build: true, ..step }
 }
 
-static STEPS: [Step; 16] = [
+static STEPS: [Step; 17] = [
     quick(step("format", "rustfmt has nothing to change", format)),
     quick(step("lints", "clippy without a warning, native", lints)),
     quick(step("lints-wasm", "clippy without a warning, wasm32", lints_wasm)),
@@ -45,6 +45,7 @@ static STEPS: [Step; 16] = [
     built(step("web", "web unit tests", || npm_script("test"))),
     built(step("browser", "journeys in a real browser", browser::test)),
     built(step("everywhere", "journeys in Chromium, Firefox and WebKit", everywhere::test)),
+    built(step("lighthouse", "a report of the site on a slow phone; no figure fails", lighthouse::report)),
 ];
 
 /// Prints what `test` runs.
