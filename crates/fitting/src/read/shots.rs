@@ -84,9 +84,6 @@ impl<'a> Ctx<'a> {
     }
 }
 
-/// Name given to shots that have none.
-pub(super) const ASSUMED_BUILD: &str = "Build 1";
-
 /// Reads the rows of a block.
 pub(super) fn read_block(ctx: &mut Ctx<'_>, block: &Block, columns: &[Column<'_>], strands: &[Strand]) {
     let title = block.title.map(|row| title_name(ctx.grid, row));
@@ -119,7 +116,7 @@ pub(super) fn read_block(ctx: &mut Ctx<'_>, block: &Block, columns: &[Column<'_>
     }
     if names.iter().any(|n| n.carried) {
         let line = block.body.first().map_or(0, |&row| ctx.grid.line(row));
-        let message = "Rows without a build's name belong to the last name above them.".to_owned();
+        let message = text::reading::build_carried_down();
         ctx.talk.notice(NoticeKind::BuildCarriedDown, place(line, ""), message);
     }
 }
@@ -169,6 +166,7 @@ fn read_row(
         let own = strand.build.as_deref().or(named.as_deref());
         let above = title.filter(|_| own.is_none());
         ctx.titles_used.extend(above.map(|(row, _)| row));
+        let assumed;
         let name = match own.or(above.map(|(_, name)| name)).or(ctx.hints.build.as_deref()) {
             Some(name) => name,
             None if names.has_columns => {
@@ -177,7 +175,8 @@ fn read_row(
             }
             None => {
                 ctx.build_assumed = true;
-                ASSUMED_BUILD
+                assumed = text::reading::first_build();
+                &assumed
             }
         };
         let build = ctx.draft.build(name, ctx.hints);
