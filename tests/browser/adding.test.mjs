@@ -94,6 +94,9 @@ test("a file of an old spreadsheet keeps its letters and dashes", async () => {
 test("added shots can go to a club that is there, and every step can be taken back", async () => {
   const { page, context } = await open("", touch);
   await paste(page, await demo("fair-12-yards"));
+  await answer(page);
+  // All of it, with what loads after it.
+  await page.locator("#numbers").waitFor();
   const start = await answer(page);
   await page.locator("details.add summary").click();
   await page.locator("#more").fill("Carry\n250\n255\n249\n");

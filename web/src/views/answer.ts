@@ -4,18 +4,14 @@ import type { Actions } from "../actions.js";
 import type { Finding, Overlay, Report, Session } from "../engine.js";
 import { measureView } from "../format.js";
 import type { State } from "../state.js";
-import { aMoment, later } from "./later.js";
+import { later } from "./later.js";
 import { picture } from "./picture.js";
 import { build, part } from "./pieces.js";
 import { trouble } from "./trouble.js";
 import { say } from "../text/say.js";
 import { withTexts } from "../text/spoken.js";
 
-const numbers = later(() =>
-  aMoment()
-    .then(() => withTexts(["numbers"], () => import("./numbers.js")))
-    .then((module) => module.numbers),
-);
+const numbers = later(() => withTexts(["numbers"], () => import("./numbers.js")).then((module) => module.numbers));
 
 export function answer(state: State, session: Session, actions: Actions): TemplateResult {
   return part("answer", say("answer-title"), state.report ? answered(state, state.report, session, actions) : waiting(state));

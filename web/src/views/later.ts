@@ -6,9 +6,6 @@
 import { html, type TemplateResult } from "lit";
 import { say } from "../text/say.js";
 
-/** A moment in which the answer has the network and the device to itself: what stands closed below it can wait so long. */
-export const aMoment = (): Promise<void> => new Promise((go) => setTimeout(go, 500));
-
 /** A view by its loader: what it draws, or that it is on its way. `again` draws the page anew once it is there. */
 export function later<View extends (...given: never[]) => unknown>(load: () => Promise<View>) {
   let view: View | undefined;
