@@ -139,7 +139,8 @@ fn read_row(
     for (strand, names) in strands.iter().zip(names) {
         let named = names.of_row(grid, row);
         // As long as the last value read; brought to full width at the end.
-        let mut values: Vec<Option<f64>> = Vec::new();
+        let mut values: Vec<Option<f64>> =
+            Vec::with_capacity(ctx.draft.session.measures.len().min(strand.columns.len()));
         let mut any = false;
         for column in strand.columns.iter().filter_map(|&at| columns.get(at)) {
             if !matches!(column.role, Role::Measure(_)) {
@@ -256,7 +257,8 @@ fn note_extra_cells(ctx: &mut Ctx<'_>, row: usize, columns: &[Column<'_>]) {
 /// A line of text among the rows: no number, no missing mark, and not the shape of a row.
 fn is_prose(ctx: &Ctx<'_>, row: usize, columns: &[Column<'_>], names: &[Names]) -> bool {
     let grid = ctx.grid;
-    let long = |text: &str| text.split_whitespace().count() >= 4;
+    // Four words are seven letters and spaces.
+    let long = |text: &str| text.len() >= 7 && text.split_whitespace().count() >= 4;
     if grid.width(row) == columns.len() && columns.len() > 1 && !grid.cells(row).any(long) {
         return false;
     }
