@@ -152,13 +152,13 @@ fn requests(session: &Value) -> Vec<(&'static str, Value)> {
                 request
             };
             all.push(("share", with("address", json!("https://example.com/"))));
-            all.push(("beside", with("say", json!({ "preferred": 1, "expected": 0 }))));
+            all.push(("beside", with("say", json!({ "straighter": 1, "longer": 0, "look": 1 }))));
             all.push((
                 "claim",
                 with("claimed", json!({ "gain": 12, "shots_before": 5, "shots_after": 5, "price": 400 })),
             ));
             if stopping == json!("fixed") {
-                all.push(("luck", with("seed", json!(7))));
+                all.push(("luck", with("showing", json!("in_a_row"))));
             }
         }
     }
@@ -177,6 +177,10 @@ fn requests(session: &Value) -> Vec<(&'static str, Value)> {
     all.push(("consistency", of(json!({}))));
     all.push(("in_standard_air", of(json!({ "conditions": { "temperature": 35, "altitude_ft": 4000 } }))));
     all.push(("in_standard_air", of(json!({ "conditions": { "temperature": 350 } }))));
+    let plan = json!({ "builds": ["Own", "New"], "measure": "carry" });
+    all.push(("follow", json!({ "plan": plan, "shots": [], "ended": [0, 1], "looks": [] })));
+    all.push(("plan", json!({ "builds": ["Own"], "measure": "carry" })));
+    all.push(("fly", json!({ "launch": { "ball_speed": 160, "launch_angle": 89, "spin_rate": 2700 } })));
     all
 }
 
