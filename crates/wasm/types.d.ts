@@ -1958,7 +1958,7 @@ export type LuckWords = {
 export type Matters = "yes" | "maybe" | "no";
 
 /**
- * One measure of the trade, in the language spoken.
+ * One measure of the trade.
  */
 export type Measure = {
   /**

@@ -2,8 +2,7 @@
 import { openLocal } from "./engine.js";
 import { replyTo, type Call } from "./port.js";
 
-// A worker is named after the language it speaks (`trusted.ts`).
-const engine = openLocal(self.name);
+const engine = openLocal();
 
 self.onmessage = async ({ data }: MessageEvent<Call>) => {
   self.postMessage(await replyTo(await engine, data));

@@ -13,9 +13,6 @@ pub use complete::*;
 mod boundary;
 #[cfg(not(feature = "complete"))]
 mod lean;
-mod speech;
-
-pub use speech::speak;
 
 #[cfg(feature = "complete")]
 use boundary::{answered, to_js};
@@ -47,7 +44,7 @@ pub fn decode(bytes: &[u8], name: &str) -> Result<Option<String>, JsValue> {
 /// Never in practice: only if the host cannot make objects.
 #[wasm_bindgen(unchecked_return_type = "Measure[]")]
 pub fn measures() -> Result<JsValue, JsValue> {
-    to_js(&fitting::measure::measures())
+    to_js(&fitting::measure::MEASURES)
 }
 
 /// Reads a plain table of shots: the result of `read` without hints, or nothing when it takes `read` itself.

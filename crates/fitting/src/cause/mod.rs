@@ -22,7 +22,6 @@ use crate::session::Session;
 use figures::{CLUB, DRAWS, REST, SEED, SMASH};
 use serde::{Deserialize, Serialize};
 use stats::Level;
-use text::flying as say;
 
 /// Fewest shots with each build that can be flown.
 const FEWEST: usize = 5;
@@ -167,8 +166,8 @@ pub fn cause(request: &CauseRequest) -> Result<Cause, Refusal> {
         return Err(Refusal {
             kind: "same_build_twice".into(),
             place: "candidate".into(),
-            message: say::same_build_twice(),
-            remedy: say::same_build_twice_remedy(),
+            message: "A build cannot be compared with itself.".into(),
+            remedy: "Choose another candidate.".into(),
         });
     }
     let columns = Columns::of(session);
@@ -229,14 +228,25 @@ pub(crate) fn difference(session: &Session, id: &str, baseline: usize, candidate
 
 fn too_few(session: &Session, columns: &Columns) -> Refusal {
     if columns.can_fly() {
-        return cannot_fly(say::too_few_to_split(&FEWEST.to_string()), say::too_few_to_split_remedy());
+        return cannot_fly(
+            format!(
+                "Fewer than {FEWEST} shots with each club have carry, ball speed, launch angle and spin."
+            ),
+            "Add shots with all four numbers.",
+        );
     }
     let missing: Vec<String> = FACTORS
         .iter()
         .take(3)
         .chain(&["carry"])
         .filter(|id| session.measure_index(&MeasureId::from(**id)).is_none())
-        .map(|id| text::measure::name(id))
+        .map(|id| id.replace('_', " "))
         .collect();
-    cannot_fly(say::not_measured(&missing.join(", ")), say::add_columns())
+    cannot_fly(
+        format!(
+            "Not measured here: {}. Without it nobody can say where a gap in carry comes from.",
+            missing.join(", ")
+        ),
+        "Add these columns, shot by shot.",
+    )
 }

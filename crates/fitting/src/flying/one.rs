@@ -5,7 +5,6 @@ use crate::check::Refusal;
 use crate::session::Conditions;
 use flight::{LaunchError, Quantity, TimeStep};
 use serde::{Deserialize, Serialize};
-use text::flying as say;
 
 /// How a ball leaves the club, in the units of the measures.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
@@ -84,15 +83,17 @@ pub fn fly(request: &FlyRequest) -> Result<FlightOf, Refusal> {
 
 fn refused(error: &LaunchError) -> Refusal {
     let (field, message) = match error {
-        LaunchError::NotFinite { quantity } => (field(*quantity), say::no_number()),
-        LaunchError::Outside { quantity, .. } => (field(*quantity), say::no_launch()),
-        _ => ("launch_angle", say::no_flight()),
+        LaunchError::NotFinite { quantity } => (field(*quantity), "This must be a number.".to_owned()),
+        LaunchError::Outside { quantity, .. } => {
+            (field(*quantity), "No golf ball is launched like this.".to_owned())
+        }
+        _ => ("launch_angle", "A ball launched like this does not fly.".to_owned()),
     };
     Refusal {
         kind: "not_a_launch".into(),
         place: format!("launch.{field}"),
         message,
-        remedy: say::no_launch_remedy(),
+        remedy: "Check the number and its unit: mph, degrees, rpm.".into(),
     }
 }
 

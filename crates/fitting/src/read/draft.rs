@@ -69,9 +69,9 @@ impl Draft {
         self.steps.push(f64::INFINITY);
         if measure::known(id).is_none() {
             let name = if column.heading_is_build {
-                text::reading::value()
+                "Value".to_owned()
             } else if column.heading.is_empty() {
-                text::reading::column(&(column.index + 1).to_string())
+                format!("Column {}", column.index + 1)
             } else {
                 column.heading.clone()
             };
