@@ -1958,7 +1958,7 @@ export type LuckWords = {
 export type Matters = "yes" | "maybe" | "no";
 
 /**
- * One measure of the trade.
+ * One measure of the trade, in the language spoken.
  */
 export type Measure = {
   /**

@@ -7,6 +7,7 @@
  */
 import init, * as first from "../pkg/straight_answer_first.js";
 import type { CheckRequest, Hints, Luck, LuckRequest, Measure, Order, ReadResult, Report, Session, Shared, ShareRequest, Unpacked } from "../pkg/straight_answer.js";
+import { loadedIn } from "./core-language.js";
 import { asking } from "./refusal.js";
 
 export { Refused, asRefusal } from "./refusal.js";
@@ -82,33 +83,33 @@ type Complete = typeof import("../pkg/straight_answer.js");
 let loading: Promise<Complete> | undefined;
 
 /** The complete package, loaded when first asked for; a failed attempt is tried again at the next call. */
-function complete(): Promise<Complete> {
-  loading ??= loadComplete().catch((error: unknown) => {
+function complete(language: string): Promise<Complete> {
+  loading ??= loadComplete(language).catch((error: unknown) => {
     loading = undefined;
     throw error;
   });
   return loading;
 }
 
-async function loadComplete(): Promise<Complete> {
+async function loadComplete(language: string): Promise<Complete> {
   const core = await import("../pkg/straight_answer.js");
-  await core.default({ module_or_path: new URL("../pkg/straight_answer_bg.wasm", import.meta.url) });
+  await loadedIn(language, core, core.default({ module_or_path: new URL("../pkg/straight_answer_bg.wasm", import.meta.url) }));
   return core;
 }
 
-/** Loads the core on this thread. */
-export async function openLocal(): Promise<Engine> {
-  await init({ module_or_path: new URL("../pkg/straight_answer_first_bg.wasm", import.meta.url) });
+/** Loads the core on this thread, to answer in a language. */
+export async function openLocal(language: string): Promise<Engine> {
+  await loadedIn(language, first, init({ module_or_path: new URL("../pkg/straight_answer_first_bg.wasm", import.meta.url) }));
   return {
     measures: async () => first.measures(),
     decode: async (bytes, name) => asking(async () => first.decode(bytes, name)),
-    read: async (text, hints) => asking(async () => readPlain(text, hints) ?? (await complete()).read(text, hints)),
-    join: async (sessions, order) => asking(async () => (await complete()).join([...sessions], order)),
+    read: async (text, hints) => asking(async () => readPlain(text, hints) ?? (await complete(language)).read(text, hints)),
+    join: async (sessions, order) => asking(async () => (await complete(language)).join([...sessions], order)),
     check: async (request) => asking(async () => first.check(request)),
-    luck: async (request) => asking(async () => (await complete()).luck(request)),
-    unpack: async (link) => asking(async () => (await complete()).unpack(link)),
-    share: async (request) => asking(async () => (await complete()).share(request)),
-    writeCsv: async (session) => asking(async () => (await complete()).write_csv(session)),
+    luck: async (request) => asking(async () => (await complete(language)).luck(request)),
+    unpack: async (link) => asking(async () => (await complete(language)).unpack(link)),
+    share: async (request) => asking(async () => (await complete(language)).share(request)),
+    writeCsv: async (session) => asking(async () => (await complete(language)).write_csv(session)),
   };
 }
 

@@ -1,8 +1,11 @@
 /** The worker's side of `flights.ts`; the only other file that touches wasm. */
 import init, * as core from "../pkg/straight_answer_flight.js";
+import { loadedIn } from "./core-language.js";
 import { replyTo, type Call } from "./port.js";
 
-const ready = init({ module_or_path: new URL("../pkg/straight_answer_flight_bg.wasm", import.meta.url) });
+// A worker is named after the language it speaks (`trusted.ts`).
+const loading = init({ module_or_path: new URL("../pkg/straight_answer_flight_bg.wasm", import.meta.url) });
+const ready = loadedIn(self.name, core, loading);
 
 self.onmessage = async ({ data }: MessageEvent<Call>) => {
   await ready.catch(() => undefined);

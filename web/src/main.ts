@@ -18,10 +18,10 @@ import { learn } from "./text/say.js";
 import { LANGUAGES_OFFERED, languageIn, speak } from "./text/spoken.js";
 import address from "./worker.ts?worker&url";
 
-const engine = openEngine(() => startWorker(address));
+const wanted = languageIn(location.search);
+const engine = openEngine(() => startWorker(address), wanted);
 
 learn(english);
-const wanted = languageIn(location.search);
 if (wanted === "en") open();
 else void speak(wanted, "page", "embed").then(open);
 

@@ -8,7 +8,9 @@ import type {
   ClaimReport, ClaimRequest, Feel, FeelRequest, FollowRequest, Plan, PlanRequest, PlanToShare, Progress, Session, SharedPlan, TogetherPair,
   TogetherRequest,
 } from "../pkg/straight_answer_plan.js";
+import { loadedIn } from "./core-language.js";
 import { Refused, carried } from "./refusal.js";
+import { language } from "./text/say.js";
 
 export type {
   Claimed, ClaimReport, ClaimRequest, Feel, FeelRequest, FollowRequest, Length, LoggedShot, LookAfter, LookTaken, LookWord, OwnSay, Plan,
@@ -41,7 +43,7 @@ export function openPlanner(): Promise<Planner> {
 }
 
 async function load(): Promise<Planner> {
-  await init({ module_or_path: new URL("../pkg/straight_answer_plan_bg.wasm", import.meta.url) });
+  await loadedIn(language(), core, init({ module_or_path: new URL("../pkg/straight_answer_plan_bg.wasm", import.meta.url) }));
   return {
     plan: (request) => asking(() => core.plan(request)),
     follow: (request) => asking(() => core.follow(request)),

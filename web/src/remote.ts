@@ -24,8 +24,8 @@ export function openRemote(port: Port): Engine {
 }
 
 /** Short work on this thread, where it is fastest; long work in a worker, started when first needed. */
-export async function openEngine(startWorker: () => Port): Promise<Engine> {
-  const local = await openLocal();
+export async function openEngine(startWorker: () => Port, language: string): Promise<Engine> {
+  const local = await openLocal(language);
   let remote: Engine | null = null;
   const away = () => (remote ??= openRemote(startWorker()));
   const engineFor = (session: Session) => (session.shots.length > MANY_SHOTS ? away() : local);

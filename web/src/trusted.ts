@@ -2,6 +2,8 @@
  * The one place where an address becomes a script: the page's policy requires Trusted Types, and this one lets
  * nothing through but files of the page's own origin.
  */
+import { language } from "./text/say.js";
+
 interface Policies {
   createPolicy(name: string, rules: { createScriptURL: (address: string) => string }): { createScriptURL(address: string): unknown };
 }
@@ -17,5 +19,5 @@ const policy = policies?.createPolicy("straight-answer", { createScriptURL: own 
 /** The address of a script of the page; browsers without Trusted Types take the address itself. */
 export const scriptAddress = (address: string): string => (policy?.createScriptURL(address) ?? own(address)) as string;
 
-/** A worker from a file of the page. */
-export const startWorker = (address: string): Worker => new Worker(scriptAddress(address), { type: "module" });
+/** A worker from a file of the page, named after the language it is to speak. */
+export const startWorker = (address: string): Worker => new Worker(scriptAddress(address), { type: "module", name: language() });

@@ -1,9 +1,11 @@
 /** The worker's side of `workbook.ts`: one workbook, then it is done. The only file that touches the package for workbooks. */
-import init, { sheets } from "../pkg/straight_answer_workbook.js";
+import init, { sheets, speak } from "../pkg/straight_answer_workbook.js";
+import { loadedIn } from "./core-language.js";
 import type { Opened } from "./workbook.js";
 
 self.onmessage = async ({ data }: MessageEvent<Uint8Array>) => {
-  await init({ module_or_path: new URL("../pkg/straight_answer_workbook_bg.wasm", import.meta.url) });
+  // A worker is named after the language it speaks (`trusted.ts`).
+  await loadedIn(self.name, { speak }, init({ module_or_path: new URL("../pkg/straight_answer_workbook_bg.wasm", import.meta.url) }));
   self.postMessage(opened(data));
 };
 

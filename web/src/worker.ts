@@ -2,7 +2,8 @@
 import { openLocal } from "./engine.js";
 import { replyTo, type Call } from "./port.js";
 
-const engine = openLocal();
+// A worker is named after the language it speaks (`trusted.ts`).
+const engine = openLocal(self.name);
 
 self.onmessage = async ({ data }: MessageEvent<Call>) => {
   self.postMessage(await replyTo(await engine, data));

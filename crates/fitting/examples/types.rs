@@ -53,7 +53,7 @@ fn indented(declaration: &str) -> String {
 fn main() {
     let config = Config::default().with_large_int("number");
     let mut declarations = Declarations { config, found: BTreeMap::new() };
-    declarations.visit::<measure::Measure>();
+    declarations.visit::<measure::MeasureInWords>();
     declarations.visit::<read::Hints>();
     declarations.visit::<read::ReadResult>();
     declarations.visit::<check::CheckRequest>();

@@ -4,6 +4,7 @@
 //! Ranges and worthwhile differences are common practice, no source; the golfer can change
 //! the worthwhile difference. To add a measure, add a row to [`MEASURES`].
 
+use crate::words::capital;
 use serde::{Deserialize, Serialize};
 
 /// The id of a measure: one of the trade's list or made from a heading.
@@ -72,12 +73,11 @@ pub struct Plausible {
 }
 
 /// One measure of the trade.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Measure {
     /// Stable id.
     pub id: &'static str,
-    /// The trade's name.
+    /// The trade's name, as files head its column; what golfers are told is [`Measure::title`].
     pub name: &'static str,
     /// Canonical unit.
     pub unit: Unit,
@@ -89,8 +89,56 @@ pub struct Measure {
     pub plausible: Plausible,
     /// Default smallest difference that matters, in the canonical unit.
     pub margin: f64,
+    /// Why that default, as a word of the catalogue.
+    margin_why: &'static str,
+}
+
+/// One measure of the trade, in the language spoken.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(rename = "Measure"))]
+pub struct MeasureInWords {
+    /// Stable id.
+    pub id: &'static str,
+    /// The trade's name.
+    pub name: String,
+    /// Canonical unit.
+    pub unit: Unit,
+    /// Digits after the point that are worth showing.
+    pub decimals: u8,
+    /// Which way is usually wanted.
+    pub better: Better,
+    /// Values outside are questioned, never removed.
+    pub plausible: Plausible,
+    /// Default smallest difference that matters, in the canonical unit.
+    pub margin: f64,
     /// Why that default.
-    pub margin_why: &'static str,
+    pub margin_why: String,
+}
+
+impl Measure {
+    /// Its name as a title: `Ball speed`.
+    #[must_use]
+    pub fn title(&self) -> String {
+        capital(&self.spoken())
+    }
+
+    /// Its name in the middle of a sentence: `ball speed`.
+    #[must_use]
+    pub fn spoken(&self) -> String {
+        text::measure::name(self.id)
+    }
+
+    fn in_words(&self) -> MeasureInWords {
+        let Self { id, unit, decimals, better, plausible, margin, margin_why, .. } = *self;
+        let margin_why = text::measure::margin_why(margin_why);
+        MeasureInWords { id, name: self.title(), unit, decimals, better, plausible, margin, margin_why }
+    }
+}
+
+/// The trade's measures in the order they are shown, in the language spoken.
+#[must_use]
+pub fn measures() -> Vec<MeasureInWords> {
+    MEASURES.iter().map(Measure::in_words).collect()
 }
 
 const fn row(
@@ -106,12 +154,12 @@ const fn row(
     Measure { id, name, unit, decimals, better, plausible, margin: margin.0, margin_why: margin.1 }
 }
 
-const CLUB_LENGTH: &str = "About half a club in distance. Common practice, no source.";
-const QUARTER_FAIRWAY: &str = "A small part of a fairway's width. Common practice, no source.";
-const SPEED: &str = "Worth about 3 yards of carry with a driver. Common practice, no source.";
-const FLIGHT: &str = "Just visible in the flight. Common practice, no source.";
-const DELIVERY: &str = "About what a lesson tries to change. Common practice, no source.";
-const STRIKE: &str = "A few millimetres of strike move spin and speed. Common practice, no source.";
+const CLUB_LENGTH: &str = "club-length";
+const QUARTER_FAIRWAY: &str = "quarter-fairway";
+const SPEED: &str = "speed";
+const FLIGHT: &str = "flight";
+const DELIVERY: &str = "delivery";
+const STRIKE: &str = "strike";
 
 /// The trade's measures in the order they are shown.
 pub static MEASURES: [Measure; 21] = {

@@ -4,8 +4,12 @@
 
 #[path = "../../wasm/src/boundary.rs"]
 mod boundary;
+#[path = "../../wasm/src/speech.rs"]
+mod speech;
 
 use boundary::{answered, understood};
+pub use speech::speak;
+
 use wasm_bindgen::prelude::*;
 
 /// Plans a test before the first ball.

@@ -26,3 +26,15 @@ next-supported = What it is worth to you is yours to say.
 next-contradicted = Ask to hit both clubs in turn, in rounds of three, before you decide.
 next-not-settled = More rounds in turn would settle it: plan a fair test.
 next-no-retest = Plan a fair test, hit both clubs in turn, and come back with the shots.
+
+# Why a claim cannot be held against anything.
+scatter = A claim about scatter cannot be checked from averages.
+scatter-remedy = Choose a goal about averages, or read the answer about scatter itself.
+not-a-number = A part of the claim is no number.
+not-a-number-remedy = Enter plain numbers.
+averages-needed = 'Straighter by so much' does not say from where to where.
+averages-needed-remedy = Enter both averages, right as plus and left as minus.
+no-claim = There is no claim yet.
+no-claim-remedy = Enter both averages, or the gain that was promised.
+no-change = The claim is that nothing changes.
+no-change-remedy = Enter what was said to change.

@@ -25,3 +25,14 @@ next-supported = Lo que vale para ti lo decides tú.
 next-contradicted = Pide golpear los dos palos por turnos, en rondas de tres, antes de decidir.
 next-not-settled = Más rondas por turnos lo decidirían: planea una prueba justa.
 next-no-retest = Planea una prueba justa, golpea los dos palos por turnos y vuelve con los golpes.
+
+scatter = Una promesa sobre la dispersión no se puede comprobar con promedios.
+scatter-remedy = Elige un objetivo sobre promedios, o lee la respuesta sobre la dispersión.
+not-a-number = Una parte de la promesa no es un número.
+not-a-number-remedy = Escribe solo números.
+averages-needed = 'Tanto más recto' no dice desde dónde ni hasta dónde.
+averages-needed-remedy = Escribe los dos promedios, la derecha con más y la izquierda con menos.
+no-claim = Todavía no hay ninguna promesa.
+no-claim-remedy = Escribe los dos promedios, o la ganancia que se prometió.
+no-change = La promesa es que no cambia nada.
+no-change-remedy = Escribe qué se dijo que cambiaría.

@@ -5,8 +5,12 @@
 
 #[path = "../../wasm/src/boundary.rs"]
 mod boundary;
+#[path = "../../wasm/src/speech.rs"]
+mod speech;
 
 use boundary::answered;
+pub use speech::speak;
+
 use wasm_bindgen::prelude::*;
 
 /// Flies one launch.

@@ -13,6 +13,9 @@ pub use complete::*;
 mod boundary;
 #[cfg(not(feature = "complete"))]
 mod lean;
+mod speech;
+
+pub use speech::speak;
 
 #[cfg(feature = "complete")]
 use boundary::{answered, to_js};
@@ -44,7 +47,7 @@ pub fn decode(bytes: &[u8], name: &str) -> Result<Option<String>, JsValue> {
 /// Never in practice: only if the host cannot make objects.
 #[wasm_bindgen(unchecked_return_type = "Measure[]")]
 pub fn measures() -> Result<JsValue, JsValue> {
-    to_js(&fitting::measure::MEASURES)
+    to_js(&fitting::measure::measures())
 }
 
 /// Reads a plain table of shots: the result of `read` without hints, or nothing when it takes `read` itself.

@@ -5,8 +5,11 @@
 
 mod cell;
 mod sheets;
+#[path = "../../wasm/src/speech.rs"]
+mod speech;
 
 pub use sheets::{LARGEST_FILE, MOST_ROWS, MOST_UNPACKED, Refusal, Sheet, sheets};
+pub use speech::speak;
 
 use serde::Serialize;
 use wasm_bindgen::prelude::*;

@@ -5,6 +5,7 @@ use calamine::{Data, Ods, OdsError, Reader, Xlsx, XlsxError};
 use quick_xml::events::Event;
 use serde::Serialize;
 use std::io::{BufRead, BufReader, Cursor, Read};
+use text::workbook as say;
 use zip::ZipArchive;
 
 /// Largest file, in bytes: a season of shots is a few hundred thousand.
@@ -38,40 +39,34 @@ pub struct Refusal {
     /// The sheet it is about; empty when it is the file.
     pub place: String,
     /// What is wrong, in plain words.
-    pub message: &'static str,
+    pub message: String,
     /// What to do about it.
-    pub remedy: &'static str,
+    pub remedy: String,
 }
 
-const fn refusal(kind: &'static str, message: &'static str, remedy: &'static str) -> Refusal {
+fn refusal(kind: &'static str, message: String, remedy: String) -> Refusal {
     Refusal { kind, place: String::new(), message, remedy }
 }
 
-const TOO_LARGE: Refusal = refusal(
-    "too_large",
-    "This workbook is larger than can be read here.",
-    "Copy the rows of this session with their headings, and paste them here.",
-);
-const LOCKED: Refusal = refusal(
-    "locked",
-    "This workbook is locked with a password.",
-    "Open it, and save it without a password. Or copy the rows and paste them here.",
-);
-const OLD: Refusal = refusal(
-    "old_format",
-    "This file is a workbook of an older kind.",
-    "Open it and save it as .xlsx, .ods or CSV. Or copy the rows and paste them here.",
-);
-const OTHER: Refusal = refusal(
-    "no_workbook",
-    "This file is packed, but it is no workbook.",
-    "Unpack it, and choose the file with the shots: text, CSV, .xlsx or .ods.",
-);
-const BROKEN: Refusal = refusal(
-    "broken",
-    "This workbook is damaged and cannot be opened.",
-    "Fetch it once more. Or open it, copy the rows with their headings, and paste them here.",
-);
+fn too_large() -> Refusal {
+    refusal("too_large", say::too_large(), say::too_large_remedy())
+}
+
+fn locked() -> Refusal {
+    refusal("locked", say::locked(), say::locked_remedy())
+}
+
+fn old_format() -> Refusal {
+    refusal("old_format", say::old_format(), say::old_format_remedy())
+}
+
+fn no_workbook() -> Refusal {
+    refusal("no_workbook", say::no_workbook(), say::no_workbook_remedy())
+}
+
+fn broken() -> Refusal {
+    refusal("broken", say::broken(), say::broken_remedy())
+}
 
 /// Which of the two formats.
 enum Format {
@@ -85,7 +80,7 @@ enum Format {
 /// A [`Refusal`] for files that are too large, locked, broken or no workbook.
 pub fn sheets(bytes: Vec<u8>) -> Result<Vec<Sheet>, Refusal> {
     if bytes.len() > LARGEST_FILE {
-        return Err(TOO_LARGE);
+        return Err(too_large());
     }
     match format(&bytes, MOST_UNPACKED)? {
         Format::Xlsx => of_xlsx(bytes),
@@ -97,19 +92,19 @@ pub fn sheets(bytes: Vec<u8>) -> Result<Vec<Sheet>, Refusal> {
 fn format(bytes: &[u8], most_unpacked: u64) -> Result<Format, Refusal> {
     if bytes.starts_with(&[0xd0, 0xcf, 0x11, 0xe0]) {
         // Older workbooks, and newer ones behind a password, are a file system of their own.
-        let locked = Xlsx::new(Cursor::new(bytes));
-        return Err(if matches!(locked, Err(XlsxError::Password)) { LOCKED } else { OLD });
+        let opened = Xlsx::new(Cursor::new(bytes));
+        return Err(if matches!(opened, Err(XlsxError::Password)) { locked() } else { old_format() });
     }
-    let mut archive = ZipArchive::new(Cursor::new(bytes)).map_err(|_| BROKEN)?;
+    let mut archive = ZipArchive::new(Cursor::new(bytes)).map_err(|_| broken())?;
     let has = |name: &str| archive.file_names().flatten().any(|file| file.eq_ignore_ascii_case(name));
     let found = if has("xl/workbook.xml") {
         Ok(Format::Xlsx)
     } else if has("xl/workbook.bin") {
-        Err(OLD)
+        Err(old_format())
     } else if has("content.xml") && has("mimetype") {
         Ok(Format::Ods)
     } else {
-        Err(OTHER)
+        Err(no_workbook())
     }?;
     // What the file says of its own size is not to be trusted: it is unpacked once, into nothing.
     let mut left = most_unpacked;
@@ -117,17 +112,17 @@ fn format(bytes: &[u8], most_unpacked: u64) -> Result<Format, Refusal> {
         let file = match archive.by_index(at) {
             Ok(file) => file,
             Err(zip::result::ZipError::UnsupportedArchive(_) | zip::result::ZipError::InvalidPassword) => {
-                return Err(LOCKED);
+                return Err(locked());
             }
-            Err(_) => return Err(BROKEN),
+            Err(_) => return Err(broken()),
         };
-        let unpacked = std::io::copy(&mut file.take(left), &mut std::io::sink()).map_err(|_| BROKEN)?;
-        left = left.checked_sub(unpacked).filter(|left| *left > 0).ok_or(TOO_LARGE)?;
+        let unpacked = std::io::copy(&mut file.take(left), &mut std::io::sink()).map_err(|_| broken())?;
+        left = left.checked_sub(unpacked).filter(|left| *left > 0).ok_or_else(too_large)?;
     }
     if matches!(found, Format::Ods) {
-        let content = archive.by_name("content.xml").map_err(|_| BROKEN)?;
+        let content = archive.by_name("content.xml").map_err(|_| broken())?;
         if !is_whole(BufReader::new(content)) {
-            return Err(BROKEN);
+            return Err(broken());
         }
     }
     Ok(found)
@@ -152,7 +147,7 @@ fn is_whole(content: impl BufRead) -> bool {
 }
 
 fn of_xlsx(bytes: Vec<u8>) -> Result<Vec<Sheet>, Refusal> {
-    let refused = |error: XlsxError| if matches!(error, XlsxError::Password) { LOCKED } else { BROKEN };
+    let refused = |error: XlsxError| if matches!(error, XlsxError::Password) { locked() } else { broken() };
     let mut book = Xlsx::new(Cursor::new(bytes)).map_err(refused)?;
     let mut sheets = Vec::new();
     for sheet in book.sheets_metadata().to_vec() {
@@ -173,9 +168,9 @@ fn of_xlsx(bytes: Vec<u8>) -> Result<Vec<Sheet>, Refusal> {
 
 fn of_ods(bytes: Vec<u8>) -> Result<Vec<Sheet>, Refusal> {
     let refused = |error: OdsError| match error {
-        OdsError::Password => LOCKED,
-        OdsError::CellLimitExceeded { .. } => TOO_LARGE,
-        _ => BROKEN,
+        OdsError::Password => locked(),
+        OdsError::CellLimitExceeded { .. } => too_large(),
+        _ => broken(),
     };
     let mut book = Ods::new(Cursor::new(bytes)).map_err(refused)?;
     let mut sheets = Vec::new();
@@ -211,7 +206,7 @@ impl Cells {
         // A line costs a tab for each column up to its last.
         self.bytes += text.len() + column as usize;
         if row as usize >= MOST_ROWS || self.bytes > LONGEST_TEXT {
-            return Err(Refusal { place: self.name.clone(), ..TOO_LARGE });
+            return Err(Refusal { place: self.name.clone(), ..too_large() });
         }
         self.cells.push((row, column, text));
         Ok(())
@@ -257,7 +252,7 @@ mod tests {
         let path = concat!(env!("CARGO_MANIFEST_DIR"), "/../../tests/workbooks/one_sheet.xlsx");
         let bytes = std::fs::read(path).unwrap();
         assert!(format(&bytes, MOST_UNPACKED).is_ok());
-        assert_eq!(format(&bytes, 2000).err(), Some(TOO_LARGE));
+        assert_eq!(format(&bytes, 2000).err(), Some(too_large()));
     }
 
     #[test]

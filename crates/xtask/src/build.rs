@@ -30,12 +30,16 @@ const PACKAGES: [Package; 5] = [
     Package { of: "straight-answer-plan", name: "straight_answer_plan", bare: false },
 ];
 
+/// What else the core speaks beside English; a text for each, which the packages are handed (`speak`).
+const LANGUAGES: [&str; 1] = ["es"];
+
 /// Builds everything.
 pub(crate) fn site() -> Result<()> {
     install_web_packages()?;
     add_wasm_target()?;
     let folder = root().join("web/pkg");
     PACKAGES.iter().try_for_each(|it| package(it, &folder))?;
+    LANGUAGES.iter().try_for_each(|language| table(language))?;
     describe_package()?;
     run(&mut npm(&["run", "--silent", "build"])?)?;
     if !root().join("dist/index.html").is_file() {
@@ -110,6 +114,13 @@ fn package(Package { of, name, bare }: &Package, folder: &Path) -> Result<()> {
     shrink(&aside.join(format!("{name}_bg.wasm")), &shipped)
 }
 
+/// Writes the table of a language beside the packages that take it; it fits those of this build alone.
+fn table(language: &str) -> Result<()> {
+    let text = output(&mut cargo(&["run", "--quiet", "--package=text", "--example=table", "--", language]))?;
+    fs::write(root().join(format!("web/pkg/straight_answer_{language}.txt")), text + "\n")?;
+    Ok(())
+}
+
 /// wasm-opt from the npm package `binaryen`, with the features that rustc turns on by default.
 ///
 /// What counts is the size after compression: functions stay whole, because code inlined into different places
@@ -178,7 +189,7 @@ fn manifest() -> String {
   "main": "{name}.js",
   "types": "{name}.d.ts",
   "exports": {{ ".": {{ "types": "./{name}.d.ts", "default": "./{name}.js" }}, "./*": "./*" }},
-  "files": ["*.js", "*.d.ts", "*.wasm", "LICENSE-*"],
+  "files": ["*.js", "*.d.ts", "*.wasm", "*.txt", "LICENSE-*"],
   "sideEffects": false
 }}
 "#,

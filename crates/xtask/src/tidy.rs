@@ -36,13 +36,16 @@ const ALLOWED_EDGES: [(&str, &[&str]); 8] = [
     ("flight", &["libm"]),
     ("text", &[]),
     ("fitting", &["stats", "flight", "text", "libm", "csv", "serde"]),
-    ("straight-answer", &["fitting", "serde", "serde-wasm-bindgen", "wasm-bindgen", "js-sys", "web-sys"]),
+    (
+        "straight-answer",
+        &["fitting", "text", "serde", "serde-wasm-bindgen", "wasm-bindgen", "js-sys", "web-sys"],
+    ),
     (
         "straight-answer-workbook",
-        &["calamine", "quick-xml", "zip", "serde", "serde-wasm-bindgen", "wasm-bindgen"],
+        &["text", "calamine", "quick-xml", "zip", "serde", "serde-wasm-bindgen", "wasm-bindgen"],
     ),
-    ("straight-answer-plan", &["fitting", "serde", "serde-wasm-bindgen", "wasm-bindgen"]),
-    ("straight-answer-flight", &["fitting", "serde", "serde-wasm-bindgen", "wasm-bindgen"]),
+    ("straight-answer-plan", &["fitting", "text", "serde", "serde-wasm-bindgen", "wasm-bindgen"]),
+    ("straight-answer-flight", &["fitting", "text", "serde", "serde-wasm-bindgen", "wasm-bindgen"]),
 ];
 
 /// What nothing below the boundary may reach: the browser, and random devices.

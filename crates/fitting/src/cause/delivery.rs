@@ -5,7 +5,7 @@
 
 use super::{Belongs, Span, difference};
 use crate::flying::{MPS_PER_MPH, RAD_PER_DEG, RADPS_PER_RPM};
-use crate::measure::{self, MeasureId};
+use crate::measure::{self, Measure, MeasureId};
 use crate::session::Session;
 use crate::words::{Subject, phrase_for};
 use flight::impact::{Delivery, Head, Strike, gear_spin, impact};
@@ -72,13 +72,13 @@ pub(super) fn moved(session: &Session, baseline: usize, candidate: usize) -> Vec
         let change = difference(session, id, baseline, candidate)?;
         let measure = MeasureId::from(id);
         let subject = Subject::of(&measure, session);
-        let name = measure::known(&measure).map_or("", |known| known.name);
+        let name = measure::known(&measure).map(Measure::title).unwrap_or_default();
         let words = if change.is_clear() {
             let phrase = phrase_for(&measure);
             let way = if change.value > 0.0 { phrase.more } else { phrase.less };
-            say::moved(name, &subject.amount(change.value), &way, &span(&subject, &change))
+            say::moved(&name, &subject.amount(change.value), &way, &span(&subject, &change))
         } else {
-            say::not_moved(name, &span(&subject, &change))
+            say::not_moved(&name, &span(&subject, &change))
         };
         Some(Moved { measure, is_clear: change.is_clear(), change, belongs, words })
     };

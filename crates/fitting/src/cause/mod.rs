@@ -22,6 +22,7 @@ use crate::session::Session;
 use figures::{CLUB, DRAWS, REST, SEED, SMASH};
 use serde::{Deserialize, Serialize};
 use stats::Level;
+use text::flying as say;
 
 /// Fewest shots with each build that can be flown.
 const FEWEST: usize = 5;
@@ -166,8 +167,8 @@ pub fn cause(request: &CauseRequest) -> Result<Cause, Refusal> {
         return Err(Refusal {
             kind: "same_build_twice".into(),
             place: "candidate".into(),
-            message: "A build cannot be compared with itself.".into(),
-            remedy: "Choose another candidate.".into(),
+            message: say::same_build_twice(),
+            remedy: say::same_build_twice_remedy(),
         });
     }
     let columns = Columns::of(session);
@@ -228,25 +229,14 @@ pub(crate) fn difference(session: &Session, id: &str, baseline: usize, candidate
 
 fn too_few(session: &Session, columns: &Columns) -> Refusal {
     if columns.can_fly() {
-        return cannot_fly(
-            format!(
-                "Fewer than {FEWEST} shots with each club have carry, ball speed, launch angle and spin."
-            ),
-            "Add shots with all four numbers.",
-        );
+        return cannot_fly(say::too_few_to_split(&FEWEST.to_string()), say::too_few_to_split_remedy());
     }
     let missing: Vec<String> = FACTORS
         .iter()
         .take(3)
         .chain(&["carry"])
         .filter(|id| session.measure_index(&MeasureId::from(**id)).is_none())
-        .map(|id| id.replace('_', " "))
+        .map(|id| text::measure::name(id))
         .collect();
-    cannot_fly(
-        format!(
-            "Not measured here: {}. Without it nobody can say where a gap in carry comes from.",
-            missing.join(", ")
-        ),
-        "Add these columns, shot by shot.",
-    )
+    cannot_fly(say::not_measured(&missing.join(", ")), say::add_columns())
 }

@@ -20,6 +20,7 @@ use crate::report::Answer;
 use crate::session::Session;
 use libm::hypot;
 use serde::{Deserialize, Serialize};
+use text::claim as say;
 
 /// What was claimed, and on what it rested.
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
@@ -202,26 +203,16 @@ fn decide(short: &Short, margin: Option<f64>) -> ClaimKind {
 
 /// New − own, from the averages or from the promised gain.
 fn claimed_difference(said: &Claimed, question: &Question) -> Result<f64, Refusal> {
-    let refuse = |kind: &str, place: &str, message: &str, remedy: &str| {
-        Err(Refusal::new(kind, place, message, remedy))
+    let refuse = |kind: &str, place: &str, message: String, remedy: String| {
+        Err(Refusal::new(kind, place, &message, &remedy))
     };
     let goal = judge::goal(question, &question.measure);
     if goal == Goal::Tighter {
-        return refuse(
-            "scatter",
-            "question.goal",
-            "A claim about scatter cannot be checked from averages.",
-            "Choose a goal about averages, or read the answer about scatter itself.",
-        );
+        return refuse("scatter", "question.goal", say::scatter(), say::scatter_remedy());
     }
     let numbers = [said.before, said.after, said.gain, said.price];
     if numbers.iter().flatten().any(|x| !x.is_finite()) || said.price.is_some_and(|p| p < 0.0) {
-        return refuse(
-            "not_a_number",
-            "claimed",
-            "A part of the claim is no number.",
-            "Enter plain numbers.",
-        );
+        return refuse("not_a_number", "claimed", say::not_a_number(), say::not_a_number_remedy());
     }
     let difference = match (said.before, said.after, said.gain) {
         (Some(before), Some(after), _) => after - before,
@@ -229,23 +220,18 @@ fn claimed_difference(said: &Claimed, question: &Question) -> Result<f64, Refusa
             return refuse(
                 "averages_needed",
                 "claimed.gain",
-                "'Straighter by so much' does not say from where to where.",
-                "Enter both averages, right as plus and left as minus.",
+                say::averages_needed(),
+                say::averages_needed_remedy(),
             );
         }
         (_, _, Some(gain)) if goal == Goal::Lower => -gain.abs(),
         (_, _, Some(gain)) => gain,
         _ => {
-            return refuse(
-                "no_claim",
-                "claimed",
-                "There is no claim yet.",
-                "Enter both averages, or the gain that was promised.",
-            );
+            return refuse("no_claim", "claimed", say::no_claim(), say::no_claim_remedy());
         }
     };
     if difference.abs() > 0.0 {
         return Ok(difference);
     }
-    refuse("no_claim", "claimed", "The claim is that nothing changes.", "Enter what was said to change.")
+    refuse("no_claim", "claimed", say::no_change(), say::no_change_remedy())
 }

@@ -15,6 +15,7 @@ use crate::session::Session;
 use flight::{CHECK_BAND, Conditions, OK_BAND, TimeStep, unit_hypotheses};
 use serde::{Deserialize, Serialize};
 use stats::describe::{MAD_TO_SD, mad, median};
+use text::flying as say;
 
 /// Fewest rows that make a middle of their own; with fewer the model itself is the yardstick.
 const FEWEST_FOR_MIDDLE: usize = 5;
@@ -108,10 +109,7 @@ pub fn consistency(request: &ConsistencyRequest) -> Result<Consistency, Refusal>
         flown(session, &Columns::of(session)).into_iter().filter(|row| row.modeled > 1.0).collect();
     let ratios: Vec<f64> = rows.iter().map(|row| row.carry / row.modeled).collect();
     let (Some(middle_ratio), Some(spread)) = (median(&ratios), mad(&ratios)) else {
-        return Err(cannot_fly(
-            "No shot here has carry, ball speed, launch angle and spin.".into(),
-            "Add these columns to see whether they belong together.",
-        ));
+        return Err(cannot_fly(say::nothing_to_hold(), say::nothing_to_hold_remedy()));
     };
     let yardstick = if rows.len() >= FEWEST_FOR_MIDDLE { middle_ratio } else { 1.0 };
     let allowed =

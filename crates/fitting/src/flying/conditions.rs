@@ -9,6 +9,7 @@ use crate::measure::{MeasureId, STANDARD_AIR_CARRY};
 use crate::session::{Conditions, CustomMeasure, Session, TemperatureUnit};
 use flight::{Air, ConditionsError, Quantity, Station, TimeStep, Wind};
 use serde::{Deserialize, Serialize};
+use text::flying as say;
 
 /// Meters in a foot; exact by definition.
 const M_PER_FT: f64 = 0.3048;
@@ -34,19 +35,19 @@ impl Conditions {
 
 fn outside(error: &ConditionsError) -> Refusal {
     let (ConditionsError::NotFinite { quantity } | ConditionsError::Outside { quantity, .. }) = error else {
-        return cannot_fly("These conditions cannot be used.".into(), "Leave them open for standard air.");
+        return cannot_fly(say::no_conditions(), say::no_conditions_remedy());
     };
-    let (field, remedy) = match quantity {
-        Quantity::Temperature => ("temperature", "Enter −50 to 55 °C, or −58 to 131 °F."),
-        Quantity::Humidity => ("humidity_percent", "Enter 0 to 100."),
-        Quantity::Wind => ("wind", "Enter at most 67 mph."),
-        _ => ("altitude_ft", "Enter −1,600 to 19,600 feet above sea level."),
+    let (field, what) = match quantity {
+        Quantity::Temperature => ("temperature", "temperature"),
+        Quantity::Humidity => ("humidity_percent", "humidity"),
+        Quantity::Wind => ("wind", "wind"),
+        _ => ("altitude_ft", "altitude"),
     };
     Refusal {
         kind: "not_conditions".into(),
         place: format!("conditions.{field}"),
-        message: "Nobody plays golf in this weather.".into(),
-        remedy: remedy.into(),
+        message: say::not_conditions(),
+        remedy: say::not_conditions_remedy(what),
     }
 }
 
@@ -103,11 +104,8 @@ pub fn in_standard_air(request: &AirRequest) -> Result<InStandardAir, Refusal> {
         })
         .collect();
     if changes.is_empty() {
-        let needed = FACTORS.iter().take(3).map(|id| id.replace('_', " ")).collect::<Vec<_>>().join(", ");
-        return Err(cannot_fly(
-            format!("No shot here has its {needed} and carry."),
-            "Add these columns to bring carry to standard air.",
-        ));
+        let needed = FACTORS.iter().take(3).map(|id| text::measure::name(id)).collect::<Vec<_>>().join(", ");
+        return Err(cannot_fly(say::nothing_to_bring(&needed), say::nothing_to_bring_remedy()));
     }
     let measure = MeasureId::from(STANDARD_AIR_CARRY);
     without_standard_air(&mut session);
@@ -117,7 +115,7 @@ pub fn in_standard_air(request: &AirRequest) -> Result<InStandardAir, Refusal> {
         session.measures.push(measure.clone());
         session.custom.push(CustomMeasure {
             id: measure.clone(),
-            name: "Modeled standard-air carry".into(),
+            name: say::standard_air_carry(),
             unit: "yd".into(),
         });
         session.shots.iter_mut().for_each(|shot| shot.values.push(None));
@@ -139,7 +137,7 @@ pub fn in_standard_air(request: &AirRequest) -> Result<InStandardAir, Refusal> {
         shots: changes.len(),
         average_change,
         words,
-        note: NOTE.to_owned(),
+        note: say::note(),
     })
 }
 
@@ -159,13 +157,10 @@ pub(crate) fn without_standard_air(session: &mut Session) {
 
 fn words(change: f64) -> String {
     let carry = crate::words::Subject::of(&"carry".into(), &Session::default());
-    let how = if carry.prints_as_zero(change) {
-        "the same".to_owned()
-    } else {
-        format!("about {} {}", carry.amount(change), if change > 0.0 { "farther" } else { "less far" })
+    let how = match change {
+        _ if carry.prints_as_zero(change) => "same",
+        more if more > 0.0 => "farther",
+        _ => "less",
     };
-    format!("In standard air (15 °C at sea level, dry, calm) an average shot of yours would carry {how}.")
+    say::would_carry(how, &carry.amount(change))
 }
-
-const NOTE: &str = "Modeled: only the change of air is, your own ball stays in the number. A reading near the ground says \
-                    little about the wind that the ball meets higher up.";

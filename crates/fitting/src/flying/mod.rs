@@ -14,6 +14,7 @@ pub use conditions::{AirRequest, InStandardAir, in_standard_air};
 pub use one::{FlightOf, FlyRequest, Launch, fly};
 
 use crate::check::Refusal;
+use text::flying as say;
 
 /// Yards to meters; exact by definition.
 pub(crate) const M_PER_YD: f64 = 0.9144;
@@ -44,8 +45,8 @@ pub(crate) fn forward_yd(values: &[f64; VALUES]) -> Option<f64> {
 }
 
 /// Why shots cannot be flown.
-pub(crate) fn cannot_fly(message: String, remedy: &str) -> Refusal {
-    Refusal { kind: "cannot_fly".into(), place: "session.shots".into(), message, remedy: remedy.into() }
+pub(crate) fn cannot_fly(message: String, remedy: String) -> Refusal {
+    Refusal { kind: "cannot_fly".into(), place: "session.shots".into(), message, remedy }
 }
 
 /// No such build, with its place in the request.
@@ -61,7 +62,7 @@ pub(crate) fn check_build(
     Err(Refusal {
         kind: "no_such_build".into(),
         place: place.into(),
-        message: format!("There is no build number {build}; there are {builds}, counted from 0."),
-        remedy: "Name a build that is in the session.".into(),
+        message: say::no_such_build(&build.to_string(), &builds.to_string()),
+        remedy: say::no_such_build_remedy(),
     })
 }

@@ -5,6 +5,7 @@ use crate::check::Refusal;
 use crate::session::Conditions;
 use flight::{LaunchError, Quantity, TimeStep};
 use serde::{Deserialize, Serialize};
+use text::flying as say;
 
 /// How a ball leaves the club, in the units of the measures.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
@@ -83,17 +84,15 @@ pub fn fly(request: &FlyRequest) -> Result<FlightOf, Refusal> {
 
 fn refused(error: &LaunchError) -> Refusal {
     let (field, message) = match error {
-        LaunchError::NotFinite { quantity } => (field(*quantity), "This must be a number.".to_owned()),
-        LaunchError::Outside { quantity, .. } => {
-            (field(*quantity), "No golf ball is launched like this.".to_owned())
-        }
-        _ => ("launch_angle", "A ball launched like this does not fly.".to_owned()),
+        LaunchError::NotFinite { quantity } => (field(*quantity), say::no_number()),
+        LaunchError::Outside { quantity, .. } => (field(*quantity), say::no_launch()),
+        _ => ("launch_angle", say::no_flight()),
     };
     Refusal {
         kind: "not_a_launch".into(),
         place: format!("launch.{field}"),
         message,
-        remedy: "Check the number and its unit: mph, degrees, rpm.".into(),
+        remedy: say::no_launch_remedy(),
     }
 }
 

@@ -17,6 +17,7 @@ use crate::measure::MeasureId;
 use crate::session::Session;
 use serde::{Deserialize, Serialize};
 use stats::points::{Ellipse, Points};
+use text::flying as say;
 
 /// Width of a fairway when nobody said another, yd. Common practice, no source.
 const USUAL_FAIRWAY: f64 = 30.0;
@@ -268,8 +269,8 @@ fn within(value: f64, [low, high]: [f64; 2], place: &str) -> Result<f64, Refusal
     Err(Refusal {
         kind: "outside".into(),
         place: place.into(),
-        message: format!("This {place} is not one that can be shown."),
-        remedy: format!("Ask for {low} to {high} yards."),
+        message: say::cannot_be_shown(place),
+        remedy: say::cannot_be_shown_remedy(&low.to_string(), &high.to_string()),
     })
 }
 
@@ -277,7 +278,7 @@ fn nothing_landed() -> Refusal {
     Refusal {
         kind: "not_measured".into(),
         place: "session.shots".into(),
-        message: "Where these shots landed is not known: no shot has both carry and offline.".into(),
-        remedy: "Add the sideways miss of each shot (offline) beside its carry.".into(),
+        message: say::nothing_landed(),
+        remedy: say::nothing_landed_remedy(),
     }
 }

@@ -154,7 +154,7 @@ pub(super) fn read_shots(input: &mut Reader<'_>, session: &mut Session) -> Resul
 
 fn rounded(measure: MeasureId, session: &Session) -> LinkNotice {
     let name = capital(&Subject::of(&measure, session).name);
-    let message = format!("{name} was given with more digits than anybody measures; the link keeps seven.");
+    let message = text::link::digits_lost(&name);
     LinkNotice::Rounded { measure, message }
 }
 

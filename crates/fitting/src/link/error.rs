@@ -1,6 +1,7 @@
 //! Why a text is no link that can be opened, and what to do about it.
 
 use crate::check::Refusal;
+use text::link as say;
 
 /// Why a link cannot be opened.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -20,31 +21,13 @@ pub enum LinkError {
 impl From<LinkError> for Refusal {
     fn from(error: LinkError) -> Self {
         let (kind, message, remedy) = match error {
-            LinkError::NotALink => (
-                "not_a_link",
-                "This is no link that holds a session or a plan.",
-                "Copy the whole address, from https up to its last letter.",
-            ),
-            LinkError::TooLong => {
-                ("link_too_long", "This is longer than any link.", "Ask for the file with the shots instead.")
-            }
-            LinkError::Later => (
-                "link_later_version",
-                "A newer version of this page made this link.",
-                "Reload the page to get the newest version, then open the link again.",
-            ),
-            LinkError::Damaged => (
-                "link_damaged",
-                "This link is not whole: it was cut off or changed on its way.",
-                "Copy the whole address again from where it was first written, or ask its sender for it again.",
-            ),
-            LinkError::Inconsistent => (
-                "link_inconsistent",
-                "What this link holds does not fit together.",
-                "Ask the sender to share it again.",
-            ),
+            LinkError::NotALink => ("not_a_link", say::not_a_link(), say::not_a_link_remedy()),
+            LinkError::TooLong => ("link_too_long", say::too_long(), say::too_long_remedy()),
+            LinkError::Later => ("link_later_version", say::later(), say::later_remedy()),
+            LinkError::Damaged => ("link_damaged", say::damaged(), say::damaged_remedy()),
+            LinkError::Inconsistent => ("link_inconsistent", say::inconsistent(), say::inconsistent_remedy()),
         };
-        Self { kind: kind.into(), place: "link".into(), message: message.into(), remedy: remedy.into() }
+        Self { kind: kind.into(), place: "link".into(), message, remedy }
     }
 }
 

@@ -57,7 +57,7 @@ pub(super) fn too_large() -> Refusal {
     Refusal {
         kind: "too_large_for_a_link".into(),
         place: "session".into(),
-        message: "This session is too large for a link.".into(),
-        remedy: "Save it as a file and send that.".into(),
+        message: text::link::too_large(),
+        remedy: text::link::too_large_remedy(),
     }
 }

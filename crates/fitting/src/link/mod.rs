@@ -248,8 +248,6 @@ impl<'a> Sections<'a> {
 
 /// Says that there were sections that this version does not know.
 fn skipped(unknown: usize) -> Vec<LinkNotice> {
-    let message = "A newer version of this page made this link and put something into it that this one does not \
-                   know. Everything else is here.";
-    let notice = || LinkNotice::Skipped { message: message.into() };
+    let notice = || LinkNotice::Skipped { message: text::link::parts_unknown() };
     (unknown > 0).then(notice).into_iter().collect()
 }

@@ -58,8 +58,8 @@ pub fn pack_plan(request: &PlanToShare) -> Result<String, Refusal> {
     let text = sealed(out).ok_or_else(|| Refusal {
         kind: "too_large_for_a_link".into(),
         place: "plan.builds".into(),
-        message: "The names of the clubs are too long for a link.".into(),
-        remedy: "Shorten them.".into(),
+        message: text::link::names_too_long(),
+        remedy: text::link::names_too_long_remedy(),
     })?;
     Ok(format!("{PLAN_PREFIX}{text}"))
 }

@@ -86,7 +86,7 @@ pub struct Plan {
     /// What to write down.
     pub record: Vec<ToRecord>,
     /// What to mind.
-    pub cautions: Vec<&'static str>,
+    pub cautions: Vec<String>,
     /// One build under two labels.
     pub same_club: bool,
     /// The plan in words.
@@ -143,7 +143,7 @@ pub fn plan(request: &PlanRequest) -> Result<Plan, Refusal> {
         power,
         lengths: length::lengths(&settled, &lengths, invented.as_ref()),
         record: checklist::checklist(&settled.measure),
-        cautions: checklist::CAUTIONS.to_vec(),
+        cautions: checklist::cautions(),
         measure: settled.measure,
         goal: settled.goal,
         margin: settled.margin,

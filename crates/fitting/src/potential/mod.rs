@@ -19,6 +19,7 @@ use crate::flying::{
 use crate::session::Session;
 use flight::{Conditions, TimeStep, Window};
 use serde::{Deserialize, Serialize};
+use text::flying as say;
 
 /// Fewest shots that make a group.
 const FEWEST: usize = 3;
@@ -126,8 +127,8 @@ pub fn potential(request: &PotentialRequest) -> Result<Potential, Refusal> {
     let on_map = groups.get(shown).ok_or_else(|| Refusal {
         kind: "no_such_group".into(),
         place: "map_for".into(),
-        message: format!("There is no group number {shown}; there are {}, counted from 0.", groups.len()),
-        remedy: "Name a group of the answer, or leave it open.".into(),
+        message: say::no_such_group(&shown.to_string(), &groups.len().to_string()),
+        remedy: say::no_such_group_remedy(),
     })?;
     let map = map::carry_map(on_map.launch.ball_speed, &shots);
     let carry = |group: &SpeedGroup| group.carry - groups[own].carry;
@@ -190,8 +191,5 @@ fn group(build: Option<usize>, shots: &[&Flown]) -> Option<SpeedGroup> {
 }
 
 fn nothing_to_fly() -> Refusal {
-    cannot_fly(
-        format!("Fewer than {FEWEST} shots with your club have carry, ball speed, launch angle and spin."),
-        "Add these columns, shot by shot.",
-    )
+    cannot_fly(say::nothing_to_map(&FEWEST.to_string()), say::add_columns())
 }

@@ -5,13 +5,15 @@
 //! grows with the shots and the summary rows, not with both together.
 
 use super::draft::Draft;
+use super::limits::shortened;
 use super::outcome::{Statistic, SummaryGap};
 use super::remarks::NoticeKind;
 use super::summary::SummaryRow;
 use super::talk::{Talk, place};
-use crate::measure::{self, Better};
+use crate::measure::{self, Better, Measure, MeasureId};
 use crate::session::SummaryOf;
 use std::ops::Range;
+use text::reading as say;
 
 /// Holds every summary row against the shots it stands under, and says where they disagree.
 pub(super) fn compare(draft: &Draft, rows: &[SummaryRow], talk: &mut Talk) -> Vec<SummaryGap> {
@@ -55,21 +57,17 @@ pub(super) fn compare(draft: &Draft, rows: &[SummaryRow], talk: &mut Talk) -> Ve
         }
     }
     if left == 0 {
-        talk.notice(NoticeKind::TooManySummaries, place(0, ""), NOT_ALL.to_owned());
+        talk.notice(NoticeKind::TooManySummaries, place(0, ""), say::too_many_summaries());
     }
     for gap in &gaps {
         talk.notice(NoticeKind::SummaryDisagrees, place(gap.line, ""), disagreement(draft, gap));
     }
     if agreed > 0 && gaps.is_empty() {
-        let message = format!("The summary rows agree with the shots above them ({agreed} figures checked).");
+        let message = say::summaries_agree(&agreed.to_string());
         talk.notice(NoticeKind::SummaryAgrees, place(0, ""), message);
     }
     gaps
 }
-
-/// Said when not all summaries were kept or compared.
-pub(super) const NOT_ALL: &str =
-    "There are more summary rows than can be kept; the further ones were not compared.";
 
 /// Figures that are compared at most: two for each measure of a hundred builds are far fewer.
 const MOST_COMPARED: usize = 20_000;
@@ -240,42 +238,28 @@ fn sample(values: &mut [f64]) -> Sample {
 }
 
 fn disagreement(draft: &Draft, gap: &SummaryGap) -> String {
+    let session = &draft.session;
+    let build = gap.build.and_then(|b| session.builds.get(b)).map(|b| shortened(&b.name));
+    let (all, build) = (build.is_none(), build.unwrap_or_default());
+    let (printed, found) = (shown(gap.printed), shown(gap.from_rows));
     let figure = match gap.statistic {
+        Statistic::Count => return say::count_disagrees(&printed, all, &build, &found),
         Statistic::Mean => "average",
         Statistic::Median => "median",
-        Statistic::Deviation => "standard deviation",
+        Statistic::Deviation => "deviation",
         Statistic::Low => "smallest",
         Statistic::High => "largest",
         Statistic::Range => "range",
-        Statistic::Count => "number of shots",
     };
-    let custom = |id: &measure::MeasureId| {
-        draft
-            .session
-            .custom
-            .iter()
-            .find(|c| c.id == *id)
-            .map(|c| c.name.clone())
-            .unwrap_or_else(|| id.0.clone())
+    let custom = |id: &MeasureId| {
+        session.custom.iter().find(|c| c.id == *id).map_or_else(|| id.0.clone(), |c| c.name.clone())
     };
-    let name = gap
-        .measure
-        .as_ref()
-        .map(|id| measure::known(id).map_or_else(|| custom(id), |m| m.name.to_ascii_lowercase()));
-    let build = gap.build.and_then(|b| draft.session.builds.get(b)).map_or("all shots", |b| b.name.as_str());
-    let build = super::limits::shortened(build);
-    let name = name.map(|n| format!(" {}", super::limits::shortened(&n))).unwrap_or_default();
+    let name = gap.measure.as_ref().map(|id| measure::known(id).map_or_else(|| custom(id), Measure::spoken));
+    let name = name.map(|name| shortened(&name));
     let amount = gap.printed - gap.from_rows;
-    let (printed, from_rows, n) = (shown(gap.printed), shown(gap.from_rows), gap.n);
-    let side = if amount > 0.0 { "more" } else { "less" };
-    if gap.statistic == Statistic::Count {
-        return format!("The file says {printed} shots for {build}; it holds {from_rows}.");
-    }
-    format!(
-        "The {figure}{name} of {build} is {printed} in the file and {from_rows} from its {n} rows, {} {side}: \
-         it belongs to shots that are not in the file.",
-        shown(amount.abs())
-    )
+    let figure = say::figure(figure, name.is_some(), name.as_deref().unwrap_or_default(), all, &build);
+    let (rows, apart) = (gap.n.to_string(), shown(amount.abs()));
+    say::figure_disagrees(&figure, &printed, &found, &rows, &apart, amount > 0.0)
 }
 
 /// At most two digits behind the point, none that are zero.
@@ -284,5 +268,5 @@ pub(super) fn shown(value: f64) -> String {
     let digits =
         if digits.contains('.') { digits.trim_end_matches('0').trim_end_matches('.') } else { &digits };
     let sign = if value < 0.0 && digits != "0" { "-" } else { "" };
-    format!("{sign}{digits}")
+    format!("{sign}{}", digits.replace('.', &text::marks::decimal()))
 }

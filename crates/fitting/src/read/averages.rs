@@ -10,13 +10,14 @@ use super::names::Names;
 use super::number::{Cell, scan};
 use super::outcome::{Layout, LineIs, Role, Statistic};
 use super::remarks::{NoticeKind, ProblemKind};
-use super::shots::{ASSUMED_BUILD, Ctx};
+use super::shots::Ctx;
 use super::summary::{MOST_SUMMARIES, shots_meant};
 use super::talk::{Talk, place};
 use super::vocabulary::{Word, lists};
 use crate::few::Map;
-use crate::measure::{self, MeasureId};
+use crate::measure::{self, Measure, MeasureId};
 use crate::session::{Session, Summary, SummaryOf, SummaryValue};
+use text::reading as say;
 
 /// More rows than this are no table of averages.
 const MOST_ROWS: usize = 40;
@@ -107,7 +108,7 @@ pub(super) fn read_block(ctx: &mut Ctx<'_>, block: &Block, columns: &[Column<'_>
         }
         let name = named.as_deref().or(title.as_deref()).or(ctx.hints.build.as_deref());
         ctx.build_assumed |= name.is_none();
-        let name = name.unwrap_or(ASSUMED_BUILD).to_owned();
+        let name = name.map_or_else(say::first_build, str::to_owned);
         let mut summary =
             Summary { build: 0, n: None, of: SummaryOf::All, values: Map::default(), line: Some(line) };
         for column in columns {
@@ -175,9 +176,7 @@ pub(super) fn ask_for_averages(session: &Session, talk: &mut Talk) {
     let once = builds.windows(2).all(|pair| pair[0] != pair[1]);
     let told = session.shots.iter().any(|s| s.number.is_some() || s.round.is_some());
     if builds.len() > 1 && once && !told && session.summaries.is_empty() {
-        let message =
-            "Each build has one row, read as one shot. If the rows are averages, say so.".to_owned();
-        talk.notice(NoticeKind::PerhapsAverages, place(0, ""), message);
+        talk.notice(NoticeKind::PerhapsAverages, place(0, ""), say::perhaps_averages());
     }
 }
 
@@ -197,26 +196,22 @@ pub(super) fn note_lacking(session: &Session, talk: &mut Talk) {
         if found.is_empty() { None } else { Some(found.join(", ")) }
     };
     if let Some(names) = names(&|s| s.n.is_none()) {
-        let message =
-            format!("The number of shots is missing for {names}: without it there can be no verdict.");
-        talk.notice(NoticeKind::CountMissing, place(0, ""), message);
+        talk.notice(NoticeKind::CountMissing, place(0, ""), say::count_missing(&names));
     }
     if let Some(names) = names(&|s| s.of != SummaryOf::All) {
-        let message = format!("The averages of {names} are of chosen shots: no verdict can come from them.");
-        talk.notice(NoticeKind::ChosenShots, place(0, ""), message);
+        talk.notice(NoticeKind::ChosenShots, place(0, ""), say::chosen_shots(&names));
     }
     let mut without: Vec<String> = Vec::new();
     for summary in &session.summaries {
         for (id, _) in summary.values.iter().filter(|(_, v)| v.mean.is_some() && v.sd.is_none()) {
-            let name = measure::known(id).map_or(id.0.as_str(), |m| m.name);
-            if !without.iter().any(|known| known == name) {
-                without.push(name.to_owned());
+            let name = measure::known(id).map_or_else(|| id.0.clone(), Measure::title);
+            if !without.contains(&name) {
+                without.push(name);
             }
         }
     }
     if !without.is_empty() {
-        let message =
-            format!("No deviation is given for {}: the largest usual one will be taken.", without.join(", "));
+        let message = say::deviation_missing(&without.join(", "));
         talk.notice(NoticeKind::DeviationMissing, place(0, ""), message);
     }
 }

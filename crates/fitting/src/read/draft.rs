@@ -69,9 +69,9 @@ impl Draft {
         self.steps.push(f64::INFINITY);
         if measure::known(id).is_none() {
             let name = if column.heading_is_build {
-                "Value".to_owned()
+                text::reading::value()
             } else if column.heading.is_empty() {
-                format!("Column {}", column.index + 1)
+                text::reading::column(&(column.index + 1).to_string())
             } else {
                 column.heading.clone()
             };

@@ -66,12 +66,7 @@ pub fn recognize(bytes: &[u8], name: &str) -> Result<FileIs, Refusal> {
 }
 
 fn no_text(name: &str) -> Refusal {
-    Refusal::new(
-        "not_text",
-        name,
-        "This file holds no text.",
-        "A photo can be read by your phone: select its text, copy it, and paste it here.",
-    )
+    Refusal::new("not_text", name, &text::reading::not_text(), &text::reading::not_text_remedy())
 }
 
 /// UTF-16 without a mark: text of western letters has a zero in every other byte.

@@ -3,8 +3,11 @@
 //! A cell is scanned without knowing the decimal mark; the mark is decided for the whole
 //! column from all its cells, and only then do the figures get a value.
 
+mod bare;
+
 use super::decimal;
 use crate::units::SourceUnit;
+use bare::bare;
 
 /// Decimal mark of a column.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -125,8 +128,14 @@ fn is_group_space(c: char) -> bool {
     matches!(c, ' ' | '\u{a0}' | '\u{2009}' | '\u{202f}' | '\'' | '’')
 }
 
+/// Nothing longer than this, in bytes, is a number with its unit; it also bounds the work for one cell.
+const LONGEST: usize = 64;
+
 /// Scans one cell.
 pub(super) fn scan(text: &str) -> Cell<'_> {
+    if let Some(figure) = bare(text) {
+        return Cell::Figure(figure);
+    }
     if is_missing(text) {
         return Cell::Missing;
     }
@@ -134,8 +143,7 @@ pub(super) fn scan(text: &str) -> Cell<'_> {
 }
 
 fn figure(text: &str) -> Option<Figure<'_>> {
-    // Nothing longer than this is a number with its unit; it also bounds the work for one cell.
-    if text.len() > 64 {
+    if text.len() > LONGEST {
         return None;
     }
     let (before, rest) = leading_side(text);

@@ -5,6 +5,7 @@ use super::remarks::NoticeKind;
 use super::talk::{Talk, place};
 use crate::session::{Order, Session, Shot, infer_rounds};
 use stats::arrange;
+use text::reading as say;
 
 /// Puts the shots in the order hit where times or numbers tell it, works out rounds where none
 /// are given, and says how builds and time lie.
@@ -59,9 +60,7 @@ fn find(draft: &mut Draft, in_rows: bool, told: Option<Order>, talk: &mut Talk) 
         for (shot, round) in session.shots.iter_mut().zip(rounds) {
             shot.round = Some(round);
         }
-        let message = format!(
-            "The builds were hit in turn; {count} rounds were worked out from the order of the rows."
-        );
+        let message = say::rounds_inferred(&count.to_string());
         talk.notice(NoticeKind::RoundsInferred, place(0, ""), message);
     }
 }
@@ -97,7 +96,7 @@ fn sort_by_time(draft: &mut Draft, talk: &mut Talk) -> bool {
     }
     arrange::sort_by_key(&mut order, |&at| moments[at]);
     let told = moments.first() != moments.last() || moments.iter().any(|m| Some(m) != moments.first());
-    apply(draft, &order, NoticeKind::OrderedByTime, "The shots were put in the order of their times.", talk);
+    apply(draft, &order, NoticeKind::OrderedByTime, say::ordered_by_time, talk);
     told
 }
 
@@ -108,22 +107,16 @@ fn sort_by_number(draft: &mut Draft, talk: &mut Talk) -> bool {
         return false;
     }
     let order = arrange::positions(numbers.len(), &|a, b| numbers[a].cmp(&numbers[b]));
-    apply(
-        draft,
-        &order,
-        NoticeKind::OrderedByNumber,
-        "The shots were put in the order of their numbers.",
-        talk,
-    );
+    apply(draft, &order, NoticeKind::OrderedByNumber, say::ordered_by_number, talk);
     true
 }
 
-fn apply(draft: &mut Draft, order: &[usize], kind: NoticeKind, message: &str, talk: &mut Talk) {
+fn apply(draft: &mut Draft, order: &[usize], kind: NoticeKind, message: fn() -> String, talk: &mut Talk) {
     if order.is_sorted() {
         return;
     }
     rearrange(draft, order);
-    talk.notice(kind, place(0, ""), message.to_owned());
+    talk.notice(kind, place(0, ""), message());
 }
 
 fn rearrange(draft: &mut Draft, order: &[usize]) {
@@ -159,8 +152,7 @@ pub(super) fn check_numbers(session: &Session, talk: &mut Talk) {
             return;
         }
     }
-    let message = "Some shot numbers are there twice.".to_owned();
-    talk.notice(NoticeKind::NumbersRepeated, place(0, ""), message);
+    talk.notice(NoticeKind::NumbersRepeated, place(0, ""), say::numbers_repeated());
 }
 
 fn note_missing(numbers: &[u32], build: Option<&str>, talk: &mut Talk) {
@@ -178,14 +170,19 @@ fn note_missing(numbers: &[u32], build: Option<&str>, talk: &mut Talk) {
         match number - expected {
             0 => {}
             1 => pieces.push(expected.to_string()),
-            _ => pieces.push(format!("{expected} to {}", number - 1)),
+            _ => pieces.push(say::numbers_from_to(&expected.to_string(), &(number - 1).to_string())),
         }
         expected = number + 1;
     }
     let listed = pieces.iter().take(6).cloned().collect::<Vec<_>>().join(", ");
-    let more = if pieces.len() > 6 { " and others" } else { "" };
-    let whose = build.map(|b| format!(" of {}", super::limits::shortened(b))).unwrap_or_default();
-    let verb = if missing == 1 { "number is" } else { "numbers are" };
-    let message = format!("{missing} shot {verb} missing{whose}: {listed}{more}.");
+    let of = build.map(super::limits::shortened);
+    let message = say::numbers_missing(
+        &missing.to_string(),
+        missing,
+        of.is_some(),
+        of.as_deref().unwrap_or_default(),
+        &listed,
+        pieces.len() > 6,
+    );
     talk.notice(NoticeKind::NumbersMissing, place(0, ""), message);
 }

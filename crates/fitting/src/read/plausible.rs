@@ -13,6 +13,7 @@ use super::remarks::NoticeKind;
 use super::talk::{Talk, place};
 use crate::measure::{self, Measure, MeasureId};
 use crate::units::SourceUnit;
+use text::reading as say;
 
 /// Fewer values than this are no column.
 const FEWEST: usize = 3;
@@ -63,11 +64,7 @@ pub(super) fn question(
         let column = columns.iter().find(|c| c.measure() == Some(id));
         let heading = column.map_or("", |c| c.heading.as_str());
         let read_as = column.map_or("", |c| c.unit_label.as_str());
-        let message = format!(
-            "\"{}\" was read in {read_as}, but its values only make sense in {}. Which is it?",
-            shortened(heading),
-            unit.label()
-        );
+        let message = say::unit_question(&shortened(heading), read_as, unit.label());
         talk.notice(NoticeKind::UnitQuestion, place(0, heading), message);
     }
     questions
@@ -137,12 +134,12 @@ fn ask_by_ratio(
 fn flag(draft: &Draft, at: usize, known: &Measure, talk: &mut Talk) {
     let (low, high) = (known.plausible.low, known.plausible.high);
     let unit = SourceUnit::canonical(known.unit).map_or("", SourceUnit::label);
-    let outside = format!("{unit} lies outside {} to {} {unit}; it still counts.", shown(low), shown(high));
+    let name = known.title();
     for (shot, &line) in draft.session.shots.iter().zip(&draft.lines) {
         let Some(value) = shot.values.get(at).copied().flatten() else { continue };
         if value < low || value > high {
-            let message = format!("{} of {} {outside}", known.name, shown(value));
-            talk.notice(NoticeKind::Implausible, place(line, known.name), message);
+            let message = say::implausible(&name, &shown(value), unit, &shown(low), &shown(high));
+            talk.notice(NoticeKind::Implausible, place(line, &name), message);
         }
     }
 }

@@ -12,7 +12,7 @@ use super::hints::Hints;
 use super::number::{Cell, Mark, MarkVotes, is_missing, scan};
 use super::outcome::{ColumnReading, LineIs, Role, Statistic, UnitSource};
 use super::remarks::ProblemKind;
-use super::shots::{ASSUMED_BUILD, Ctx};
+use super::shots::Ctx;
 use super::summary::shots_meant;
 use super::talk::place;
 use super::vocabulary::{Word, lists};
@@ -264,7 +264,8 @@ impl Receipt<'_, '_> {
         let name =
             over.or_else(|| title.map(|(_, name)| name.clone())).or_else(|| self.ctx.hints.build.clone());
         self.ctx.build_assumed |= name.is_none();
-        let build = self.ctx.draft.build(name.as_deref().unwrap_or(ASSUMED_BUILD), self.ctx.hints);
+        let name = name.unwrap_or_else(text::reading::first_build);
+        let build = self.ctx.draft.build(&name, self.ctx.hints);
         let of = self.above.around;
         self.open.entry(build, || Summary { build, n: None, of, values: Map::default(), line: Some(line) })
     }

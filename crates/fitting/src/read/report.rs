@@ -8,24 +8,24 @@ use super::limits::{MAX_LISTED, shortened};
 use super::number::Mark;
 use super::outcome::{ColumnReading, LineIs, LineReading, ReadResult, Reading, Role, RowCounts, UnitSource};
 use super::remarks::{NoticeKind, ProblemKind};
-use super::shots::{ASSUMED_BUILD, Ctx};
+use super::shots::Ctx;
 use super::talk::{Talk, place};
-use crate::measure::{self, MeasureId};
+use crate::measure::{self, Measure, MeasureId};
 use crate::units::SourceUnit;
+use text::reading as say;
 
 /// Puts the result together.
 pub(super) fn finish(mut ctx: Ctx<'_>, sorted: &Sorted, columns: &[&Column<'_>], shown: Shown) -> ReadResult {
     if let Some(single) = shown.single.as_ref().filter(|s| s.guessed) {
-        let name = measure::known(&single.measure).map_or("a measure of its own", |m| m.name);
-        let message =
-            format!("Nothing says what was measured; it was taken for {}.", name.to_ascii_lowercase());
+        let name = measure::known(&single.measure).map_or_else(say::own_measure, Measure::spoken);
+        let message = say::measure_guessed(&name);
         ctx.talk.notice(NoticeKind::MeasureGuessed, place(0, ""), message);
     }
     note_columns(columns, &mut ctx.talk);
     note_counts(&mut ctx);
     let (rows, lines) = count_rows(&ctx, sorted);
     if ctx.draft.drop_sparse() {
-        let message = "Columns with hardly any value were set aside to keep the session small.".to_owned();
+        let message = say::too_sparse();
         ctx.talk.notice(NoticeKind::ColumnTooSparse, place(0, ""), message);
     }
     let session = std::mem::take(&mut ctx.draft).finish();
@@ -85,7 +85,7 @@ fn note_columns(columns: &[&Column<'_>], talk: &mut Talk) {
         let name = shortened(&column.heading);
         starred += column.profile.starred;
         if column.role == Role::Build && !column.sure {
-            let message = format!("\"{name}\" was taken for the column that names the builds.");
+            let message = say::build_column_guessed(&name);
             talk.notice(NoticeKind::BuildColumnGuessed, here(), message);
         }
         if let Role::Measure(id) = &column.role {
@@ -96,21 +96,9 @@ fn note_columns(columns: &[&Column<'_>], talk: &mut Talk) {
             if let Some(offered) = offered {
                 let taken = columns.iter().any(|c| c.role == Role::Measure(MeasureId::from(offered.id)));
                 let (kind, message) = if taken {
-                    (
-                        NoticeKind::ColumnRepeated,
-                        format!(
-                            "Another column already holds {}; \"{name}\" was kept beside it.",
-                            offered.name.to_ascii_lowercase()
-                        ),
-                    )
+                    (NoticeKind::ColumnRepeated, say::column_repeated(&offered.spoken(), &name))
                 } else {
-                    (
-                        NoticeKind::ColumnUnsure,
-                        format!(
-                            "\"{name}\" may be {}; it was kept under its own heading.",
-                            offered.name.to_ascii_lowercase()
-                        ),
-                    )
+                    (NoticeKind::ColumnUnsure, say::column_unsure(&name, &offered.spoken()))
                 };
                 talk.notice(kind, here(), message);
             }
@@ -118,12 +106,11 @@ fn note_columns(columns: &[&Column<'_>], talk: &mut Talk) {
     }
     note_units(columns, talk);
     if starred > 0 {
-        let message = format!("{starred} values are marked with a star; they were read like the others.");
+        let message = say::marked_values(&starred.to_string());
         talk.notice(NoticeKind::MarkedValues, place(0, ""), message);
     }
     if !columns.is_empty() && columns.iter().all(|c| c.heading.is_empty()) {
-        let message = "There are no headings: say what each column holds.".to_owned();
-        talk.notice(NoticeKind::NoHeadings, place(0, ""), message);
+        talk.notice(NoticeKind::NoHeadings, place(0, ""), say::no_headings());
     }
 }
 
@@ -131,27 +118,27 @@ fn note_columns(columns: &[&Column<'_>], talk: &mut Talk) {
 fn note_units(columns: &[&Column<'_>], talk: &mut Talk) {
     let mut listed: Vec<String> = Vec::new();
     for column in columns.iter().filter(|c| c.unit_source == UnitSource::Assumed) {
-        let entry = format!("{} in {}", shortened(&column.heading), column.unit_label);
+        let entry = say::heading_in_unit(&shortened(&column.heading), &column.unit_label);
         if !listed.contains(&entry) {
             listed.push(entry);
         }
     }
     if !listed.is_empty() {
-        let message = format!("No unit is given, so the usual one was taken: {}.", listed.join(", "));
+        let message = say::unit_assumed(&listed.join(", "));
         talk.notice(NoticeKind::UnitAssumed, place(0, ""), message);
     }
 }
 
 fn note_counts(ctx: &mut Ctx<'_>) {
     if ctx.build_assumed {
-        let message = format!("No build is named, so \"{ASSUMED_BUILD}\" was taken.");
+        let message = say::build_assumed(&say::first_build());
         ctx.talk.notice(NoticeKind::BuildAssumed, place(0, ""), message);
     }
     if ctx.too_many_summaries {
-        ctx.talk.notice(NoticeKind::TooManySummaries, place(0, ""), super::agreement::NOT_ALL.to_owned());
+        ctx.talk.notice(NoticeKind::TooManySummaries, place(0, ""), say::too_many_summaries());
     }
     if ctx.letters_read > 0 {
-        let message = format!("Letters were read as digits in {} cells, as asked.", ctx.letters_read);
+        let message = say::letters_read(&ctx.letters_read.to_string());
         ctx.talk.notice(NoticeKind::LettersRead, place(0, ""), message);
     }
 }

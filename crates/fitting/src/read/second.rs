@@ -163,9 +163,7 @@ pub(super) fn settle(session: &mut Session, talk: &mut Talk) {
     let builds = session.builds.len();
     if builds > 1 && second.values.len() > 1 && !(0..builds).any(both) {
         let name = super::limits::shortened(&second.name);
-        let message = format!(
-            "No club was hit under two values of \"{name}\", so what the club does and what that does cannot be told apart."
-        );
+        let message = text::reading::second_mixed_up(&name);
         talk.notice(NoticeKind::SecondMixedUp, place(0, &second.name), message);
     }
 }

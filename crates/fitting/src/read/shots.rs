@@ -84,9 +84,6 @@ impl<'a> Ctx<'a> {
     }
 }
 
-/// Name given to shots that have none.
-pub(super) const ASSUMED_BUILD: &str = "Build 1";
-
 /// Reads the rows of a block.
 pub(super) fn read_block(ctx: &mut Ctx<'_>, block: &Block, columns: &[Column<'_>], strands: &[Strand]) {
     let title = block.title.map(|row| title_name(ctx.grid, row));
@@ -119,7 +116,7 @@ pub(super) fn read_block(ctx: &mut Ctx<'_>, block: &Block, columns: &[Column<'_>
     }
     if names.iter().any(|n| n.carried) {
         let line = block.body.first().map_or(0, |&row| ctx.grid.line(row));
-        let message = "Rows without a build's name belong to the last name above them.".to_owned();
+        let message = text::reading::build_carried_down();
         ctx.talk.notice(NoticeKind::BuildCarriedDown, place(line, ""), message);
     }
 }
@@ -142,7 +139,8 @@ fn read_row(
     for (strand, names) in strands.iter().zip(names) {
         let named = names.of_row(grid, row);
         // As long as the last value read; brought to full width at the end.
-        let mut values: Vec<Option<f64>> = Vec::new();
+        let mut values: Vec<Option<f64>> =
+            Vec::with_capacity(ctx.draft.session.measures.len().min(strand.columns.len()));
         let mut any = false;
         for column in strand.columns.iter().filter_map(|&at| columns.get(at)) {
             if !matches!(column.role, Role::Measure(_)) {
@@ -169,6 +167,7 @@ fn read_row(
         let own = strand.build.as_deref().or(named.as_deref());
         let above = title.filter(|_| own.is_none());
         ctx.titles_used.extend(above.map(|(row, _)| row));
+        let assumed;
         let name = match own.or(above.map(|(_, name)| name)).or(ctx.hints.build.as_deref()) {
             Some(name) => name,
             None if names.has_columns => {
@@ -177,7 +176,8 @@ fn read_row(
             }
             None => {
                 ctx.build_assumed = true;
-                ASSUMED_BUILD
+                assumed = text::reading::first_build();
+                &assumed
             }
         };
         let build = ctx.draft.build(name, ctx.hints);
@@ -257,7 +257,8 @@ fn note_extra_cells(ctx: &mut Ctx<'_>, row: usize, columns: &[Column<'_>]) {
 /// A line of text among the rows: no number, no missing mark, and not the shape of a row.
 fn is_prose(ctx: &Ctx<'_>, row: usize, columns: &[Column<'_>], names: &[Names]) -> bool {
     let grid = ctx.grid;
-    let long = |text: &str| text.split_whitespace().count() >= 4;
+    // Four words are seven letters and spaces.
+    let long = |text: &str| text.len() >= 7 && text.split_whitespace().count() >= 4;
     if grid.width(row) == columns.len() && columns.len() > 1 && !grid.cells(row).any(long) {
         return false;
     }

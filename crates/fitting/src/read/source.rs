@@ -7,6 +7,7 @@ use super::outcome::Delimiter;
 use super::remarks::{NoticeKind, ProblemKind};
 use super::talk::{Talk, place};
 use super::{delimited, html, json, lines, spaces};
+use text::reading as say;
 
 /// Cuts the text into rows and cells, and says what was not read.
 pub(super) fn cells(whole: &str, hints: &Hints, talk: &mut Talk) -> (Grid, Delimiter) {
@@ -59,12 +60,10 @@ fn delimited_cells(text: &str, delimiter: Delimiter, talk: &mut Talk) -> (Grid, 
     };
     let cut = delimited::cut(text, byte);
     if cut.quotes_ignored {
-        let message =
-            "A quotation mark never closes; quotation marks were read as plain characters.".to_owned();
-        talk.notice(NoticeKind::QuotesIgnored, place(0, ""), message);
+        talk.notice(NoticeKind::QuotesIgnored, place(0, ""), say::quotes_ignored());
     }
     if let Some(line) = cut.long_line {
-        talk.problem(ProblemKind::TooManyCells, place(line, ""), "more than 1,000 cells");
+        talk.problem(ProblemKind::TooManyCells, place(line, ""), &say::more_than_1000_cells());
     }
     (cut.grid, delimiter, cut.stopped_at)
 }

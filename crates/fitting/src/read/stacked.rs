@@ -137,7 +137,7 @@ impl Walk<'_> {
             let fits = stack.values.len() == rows;
             if !fits {
                 let heading = self.grid.cell(stack.heading, 0);
-                let found = format!("{} values, not {rows}", stack.values.len());
+                let found = text::reading::values_not(&stack.values.len().to_string(), &rows.to_string());
                 self.talk.problem(
                     ProblemKind::UnevenColumns,
                     place(self.grid.line(stack.heading), heading),

@@ -2,6 +2,7 @@
 
 use super::limits::{MAX_LISTED, shortened};
 use super::remarks::{Notice, NoticeKind, Place, Problem, ProblemKind};
+use text::reading as say;
 
 /// Collects what has to be said.
 #[derive(Debug, Default)]
@@ -31,51 +32,20 @@ impl At<'_> {
 }
 
 /// Message and remedy of each kind of problem.
-fn wording(kind: ProblemKind) -> (&'static str, &'static str) {
+fn wording(kind: ProblemKind) -> (String, String) {
     match kind {
-        ProblemKind::EmptyText => {
-            ("There is no text yet.", "Paste the shots, choose a file or type them in.")
-        }
-        ProblemKind::NoNumbers => (
-            "No shots were found: the text has no column of numbers.",
-            "Paste a table with one row for each shot, such as: Build, Carry, Offline.",
-        ),
-        ProblemKind::TooLong => (
-            "The text is longer than can be read at once; the rest was not read.",
-            "Split it into parts of at most 100,000 rows, 3,000,000 cells and 10 MB.",
-        ),
-        ProblemKind::NotANumber => (
-            "A number was expected here.",
-            "Correct the cell or empty it. The other values of this shot count.",
-        ),
-        ProblemKind::LetterForDigit => (
-            "A letter stands in a number.",
-            "Take the suggestion if it is right. Until then the value is left blank.",
-        ),
-        ProblemKind::OtherDecimalMark => (
-            "This number uses another decimal mark than its column.",
-            "Correct the cell, or choose the column's decimal mark.",
-        ),
-        ProblemKind::OtherUnit => (
-            "The unit behind this number does not fit its column.",
-            "Correct the cell, or say what the column holds.",
-        ),
-        ProblemKind::TooManyCells => (
-            "This row has more cells than there are headings; the extra ones were not read.",
-            "Check for a decimal comma in a list that is set apart by commas.",
-        ),
-        ProblemKind::NoNumberInRow => {
-            ("This row holds no number that could be read.", "Fill in its numbers, or mark the line as text.")
-        }
-        ProblemKind::NoBuild => ("No build is named for this shot.", "Write the build's name into the row."),
-        ProblemKind::UnevenColumns => (
-            "This column has another number of values than the others, so they cannot be matched; it was not read.",
-            "Add a dash for each value that is missing.",
-        ),
-        ProblemKind::More => (
-            "More problems like these were counted but are not listed.",
-            "Correct the first ones and read again.",
-        ),
+        ProblemKind::EmptyText => (say::empty_text(), say::empty_text_remedy()),
+        ProblemKind::NoNumbers => (say::no_numbers(), say::no_numbers_remedy()),
+        ProblemKind::TooLong => (say::too_long(), say::too_long_remedy()),
+        ProblemKind::NotANumber => (say::not_a_number(), say::not_a_number_remedy()),
+        ProblemKind::LetterForDigit => (say::letter_for_digit(), say::letter_for_digit_remedy()),
+        ProblemKind::OtherDecimalMark => (say::other_decimal_mark(), say::other_decimal_mark_remedy()),
+        ProblemKind::OtherUnit => (say::other_unit(), say::other_unit_remedy()),
+        ProblemKind::TooManyCells => (say::too_many_cells(), say::too_many_cells_remedy()),
+        ProblemKind::NoNumberInRow => (say::no_number_in_row(), say::no_number_in_row_remedy()),
+        ProblemKind::NoBuild => (say::no_build(), say::no_build_remedy()),
+        ProblemKind::UnevenColumns => (say::uneven_columns(), say::uneven_columns_remedy()),
+        ProblemKind::More => (say::more(), say::more_remedy()),
     }
 }
 
@@ -102,8 +72,8 @@ impl Talk {
             kind,
             place: place.place(),
             found: shortened(found),
-            message: message.to_owned(),
-            remedy: remedy.to_owned(),
+            message,
+            remedy,
             suggestion,
         });
     }
@@ -130,13 +100,13 @@ impl Talk {
                 kind: ProblemKind::More,
                 place: Place::default(),
                 found: self.more_problems.to_string(),
-                message: message.to_owned(),
-                remedy: remedy.to_owned(),
+                message,
+                remedy,
                 suggestion: None,
             });
         }
         if self.more_notices > 0 {
-            let message = format!("{} more notices are not listed.", self.more_notices);
+            let message = say::more_notices(&self.more_notices.to_string());
             self.notices.push(Notice { kind: NoticeKind::More, place: Place::default(), message });
         }
         (self.problems, self.notices)

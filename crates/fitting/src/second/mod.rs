@@ -22,6 +22,7 @@ use crate::verdict::{Decision, decide};
 use serde::{Deserialize, Serialize};
 use stats::linear_model::{Intercept, linear_model};
 use stats::{CautiousDifference, TDifference};
+use text::flying as say;
 
 /// Fewest shots of each build in each condition.
 const FEWEST: usize = 3;
@@ -245,8 +246,8 @@ fn unnamed() -> Refusal {
     Refusal {
         kind: "no_candidate".into(),
         place: "question.candidate".into(),
-        message: "It is not said which club is held against the first.".into(),
-        remedy: "Name one of the session’s clubs, not the baseline.".into(),
+        message: say::no_candidate(),
+        remedy: say::no_candidate_remedy(),
     }
 }
 
@@ -254,8 +255,8 @@ fn too_few() -> Refusal {
     Refusal {
         kind: "too_few_shots".into(),
         place: "is_second".into(),
-        message: "Before and after need at least 3 shots with each of two clubs on both sides.".into(),
-        remedy: "Move the change to another shot, or hit both clubs again after it.".into(),
+        message: say::too_few_on_a_side(),
+        remedy: say::too_few_on_a_side_remedy(),
     }
 }
 
@@ -263,7 +264,7 @@ fn no_scatter() -> Refusal {
     Refusal {
         kind: "no_scatter".into(),
         place: "session.shots".into(),
-        message: "These values do not scatter, so nothing tells chance from cause.".into(),
-        remedy: "Check the column, or choose another measure.".into(),
+        message: say::no_scatter(),
+        remedy: say::no_scatter_remedy(),
     }
 }

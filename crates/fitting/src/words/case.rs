@@ -142,12 +142,19 @@ impl<'a> Case<'a> {
     }
 }
 
-/// The text with its first letter as a capital.
+/// The text with its first letter as a capital; of Latin letters, without the tables of all the others.
 pub(crate) fn capital(text: &str) -> String {
     let mut chars = text.chars();
     chars
         .next()
-        .map_or_else(String::new, |first| std::iter::once(first.to_ascii_uppercase()).chain(chars).collect())
+        .map_or_else(String::new, |first| std::iter::once(capital_letter(first)).chain(chars).collect())
+}
+
+fn capital_letter(letter: char) -> char {
+    match letter {
+        'à'..='þ' if letter != '÷' => char::from_u32(u32::from(letter) - 0x20).unwrap_or(letter),
+        other => other.to_ascii_uppercase(),
+    }
 }
 
 /// Sentences one after the other, empty ones passed over.

@@ -26,7 +26,7 @@ impl Subject {
         if let Some(known) = measure::known(id) {
             return Self {
                 id: id.clone(),
-                name: known.name.to_ascii_lowercase(),
+                name: known.spoken(),
                 unit: unit_suffix(known.unit),
                 decimals: usize::from(known.decimals),
             };

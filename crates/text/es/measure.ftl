@@ -1,0 +1,31 @@
+name = { $id ->
+    [carry] carry
+    [total] distancia total
+    [offline] desvío
+    [ball_speed] velocidad de bola
+    [club_speed] velocidad de palo
+    [launch_angle] ángulo de salida
+    [launch_direction] dirección de salida
+    [spin_rate] spin
+    [spin_axis] eje de spin
+    [apex] altura máxima
+    [descent_angle] ángulo de caída
+    [hang_time] tiempo en el aire
+    [smash] smash factor
+    [attack_angle] ángulo de ataque
+    [club_path] trayectoria del palo
+    [face_angle] ángulo de la cara
+    [face_to_path] cara respecto a la trayectoria
+    [dynamic_loft] loft dinámico
+    [spin_loft] spin loft
+    [strike_height] altura del impacto
+   *[strike_offset] impacto punta-talón
+}
+margin-why = { $kind ->
+    [club-length] Más o menos medio palo de distancia.
+    [quarter-fairway] Una pequeña parte del ancho de una calle.
+    [speed] Vale unas 3 yardas de carry con un driver.
+    [flight] Apenas se ve en el vuelo.
+    [delivery] Más o menos lo que intenta cambiar una clase.
+   *[strike] Unos milímetros de impacto mueven el spin y la velocidad.
+} Práctica habitual, sin fuente.

@@ -1,0 +1,10 @@
+too-large = Esta hoja de cálculo es más grande de lo que se puede leer aquí.
+too-large-remedy = Copia las filas de esta sesión con sus encabezados y pégalas aquí.
+locked = Esta hoja de cálculo está protegida con una contraseña.
+locked-remedy = Ábrela y guárdala sin contraseña. O copia las filas y pégalas aquí.
+old-format = Este archivo es una hoja de cálculo de un tipo antiguo.
+old-format-remedy = Ábrelo y guárdalo como .xlsx, .ods o CSV. O copia las filas y pégalas aquí.
+no-workbook = Este archivo está comprimido, pero no es una hoja de cálculo.
+no-workbook-remedy = Descomprímelo y elige el archivo con los golpes: texto, CSV, .xlsx u .ods.
+broken = Esta hoja de cálculo está dañada y no se puede abrir.
+broken-remedy = Descárgala otra vez. O ábrela, copia las filas con sus encabezados y pégalas aquí.
