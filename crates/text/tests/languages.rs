@@ -8,7 +8,7 @@ fn patterns(table: &str) -> Vec<&str> {
 const ENGLISH: &str = include_str!(concat!(env!("OUT_DIR"), "/en.txt"));
 
 /// What golfers of both languages call the same, and what is no word.
-const ALIKE: [&str; 2] = ["carry", "spin"];
+const ALIKE: [&str; 2] = ["Smash factor", "Spin"];
 
 /// The words of a pattern, without its arguments and what they are chosen by (`build/pattern.rs` describes the marks).
 fn words(pattern: &str) -> String {
