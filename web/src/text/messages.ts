@@ -301,7 +301,6 @@ export interface Messages {
   "luck-colored": { margin: string | number };
   "luck-lines-best": { count: string | number };
   "luck-lines-highest": { count: string | number };
-  "numbers-title": null;
   "numbers-help": null;
   "numbers-methods": null;
   "numbers-each": { measure: string | number };
@@ -583,6 +582,7 @@ export interface Messages {
   "answer-against": null;
   "caution": null;
   "other-measures": null;
+  "numbers-title": null;
   "trust-title": null;
   "picture-below": { margin: string | number };
   "picture-zone": { margin: string | number };

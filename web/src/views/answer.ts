@@ -34,7 +34,7 @@ function answered(state: State, report: Report, session: Session, actions: Actio
     </article>
     ${report.overlays.length > 0 ? html`<ul class="overlays">${report.overlays.map(overlay)}</ul>` : nothing}
     ${others(report, state, session)}
-    ${numbers(actions.drawAgain, report, state, session)}`;
+    ${behind(state, report, session, actions)}`;
 }
 
 const asked = (report: Report, session: Session, measure: string): TemplateResult => html`
@@ -73,3 +73,18 @@ const other = (finding: Finding, state: State, session: Session): TemplateResult
     <span class="measure">${measureView(finding.measure, state.measures, session).name}</span>
     <span>${finding.words.line}</span>
   </li>`;
+
+/** The numbers behind the answer, closed: the row stands with the answer, what it opens comes a moment later. */
+function behind(state: State, report: Report, session: Session, actions: Actions): TemplateResult | typeof nothing {
+  const shown = report.findings.filter(
+    (finding) => finding.candidate === report.asked.candidate && finding.numbers.baseline && finding.numbers.candidate,
+  );
+  if (shown.length === 0) return nothing;
+  const isAsked = (finding: Finding): boolean => finding.measure === report.asked.measure;
+  const askedFirst = [...shown.filter(isAsked), ...shown.filter((finding) => !isAsked(finding))];
+  return html`
+    <details class="numbers" id="numbers">
+      <summary><h3>${say("numbers-title")}</h3></summary>
+      ${numbers(actions.drawAgain, askedFirst, report, state, session)}
+    </details>`;
+}

@@ -11,23 +11,13 @@ learn(english);
 
 const MISSING = "–";
 
-export function numbers(report: Report, state: State, session: Session): TemplateResult | typeof nothing {
-  const shown = report.findings.filter(
-    (finding) => finding.candidate === report.asked.candidate && finding.numbers.baseline && finding.numbers.candidate,
-  );
-  const first = shown.find((finding) => finding.measure === report.asked.measure);
-  const ordered = first ? [first, ...shown.filter((finding) => finding !== first)] : shown;
-  if (ordered.length === 0) return nothing;
-  return html`
-    <details class="numbers" id="numbers">
-      <summary><h3>${say("numbers-title")}</h3></summary>
-      <p class="hint">
-        ${say("numbers-help")}
-        <a href="./methods.html#${methodsSection(report)}" target="_blank" rel="noopener">${say("numbers-methods")}</a>.
-      </p>
-      ${ordered.map((finding, at) => measured(finding, at === 0, state, session))}
-    </details>`;
-}
+/** What `shown` has behind it, the first opened. */
+export const numbers = (shown: readonly Finding[], report: Report, state: State, session: Session): TemplateResult => html`
+  <p class="hint">
+    ${say("numbers-help")}
+    <a href="./methods.html#${methodsSection(report)}" target="_blank" rel="noopener">${say("numbers-methods")}</a>.
+  </p>
+  ${shown.map((finding, at) => measured(finding, at === 0, state, session))}`;
 
 /** Where the methods page explains the comparison that decided. */
 function methodsSection({ answer: { estimate } }: Report): string {

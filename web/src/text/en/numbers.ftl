@@ -1,6 +1,5 @@
 ### The numbers behind the answer, as a textbook would print them.
 
-numbers-title = The numbers behind this
 numbers-help = All gaps are the other club minus yours. The tables are plain textbook results; the answer above is held to wider limits.
 numbers-methods = How the answer is found (opens beside this page)
 numbers-each = { $measure }: each club

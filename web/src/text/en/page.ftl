@@ -294,6 +294,7 @@ answer-title = The answer
 answer-against = against
 caution = Before you hit more balls: warm up, rest between sets, stop if anything hurts, and use a bay that is safe to swing in.
 other-measures = The other measures
+numbers-title = The numbers behind this
 trust-title = Can this session be trusted?
 picture-below = below { $margin }
 picture-zone = too small to matter: { $margin }

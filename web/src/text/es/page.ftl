@@ -294,6 +294,7 @@ answer-title = La respuesta
 answer-against = frente a
 caution = Antes de pegar más bolas: calienta, descansa entre series, para si algo te duele y usa un puesto donde puedas hacer el swing sin peligro.
 other-measures = Las otras medidas
+numbers-title = Los números detrás de esto
 trust-title = ¿Se puede confiar en esta sesión?
 picture-below = menos de { $margin }
 picture-zone = demasiado poco para importar: { $margin }
