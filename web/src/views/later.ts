@@ -15,7 +15,8 @@ export function later<View extends (...given: never[]) => unknown>(load: () => P
     if (view) return view(...given) as ReturnType<View>;
     if (!asked) {
       asked = true;
-      load()
+      afterThis()
+        .then(load)
         .then((loaded) => (view = loaded))
         .catch(() => (failed = true))
         .finally(again);
@@ -23,3 +24,6 @@ export function later<View extends (...given: never[]) => unknown>(load: () => P
     return html`<p class="hint">${failed ? say("not-loaded") : say("loading")}</p>`;
   };
 }
+
+/** When what is drawn now stands: nothing that may come later is asked for before it. */
+const afterThis = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
