@@ -31,6 +31,9 @@ const POLICY = [
 
 const policy: Plugin = { name: "policy", transformIndexHtml: (html) => html.replace("%POLICY%", POLICY) };
 
+/** All that the first answer needs is one file: on a slow network every request costs more than its bytes. */
+const firstAnswer = { name: "page", test: /\/web\/src\/page\.ts$/, includeDependenciesRecursively: true };
+
 export default defineConfig({
   base: "./",
   plugins: [policy, policyOnlyWhenBuilt, methodsPage(), offline()],
@@ -41,7 +44,10 @@ export default defineConfig({
     target: "es2022",
     assetsInlineLimit: 0,
     license: { fileName: "licenses.md" },
-    rolldownOptions: { input: ["index.html", "methods.html", "embed.html"] },
+    rolldownOptions: {
+      input: ["index.html", "methods.html", "embed.html"],
+      output: { codeSplitting: { groups: [firstAnswer] } },
+    },
     modulePreload: { polyfill: false },
   },
   worker: { format: "es" },

@@ -91,7 +91,7 @@ test("the keyboard alone gets from the empty page to a changed answer", async ()
   await page.keyboard.press("Tab");
   await tabTo(".numbers summary");
   await page.keyboard.press("Enter");
-  assert.ok(await page.locator(".numbers table").first().isVisible());
+  await page.locator(".numbers table").first().waitFor();
   assert.ok(first.headline.length > 0);
   await context.close();
 });

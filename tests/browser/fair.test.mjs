@@ -97,6 +97,8 @@ test("the answer is covered; looking early is written down and makes it stricter
   await hitTo(page, 24, 25);
   await page.getByRole("button", { name: "Look at the answer" }).click();
   await answer(page);
+  await page.locator("#numbers > summary").click();
+  await page.locator("#numbers table").first().waitFor();
   assert.match(await page.locator("#answer").textContent(), /99\s?%/, "the level of the last answer");
   assert.equal(await page.locator("input[name=stopping][value=unknown]").isChecked(), true);
   assert.match(await page.locator(".fair-after").innerText(), /from 24 of 24 shots/);

@@ -12,7 +12,8 @@ import { take } from "./intake.js";
 import { isLink } from "./link.js";
 import { reduce, start, type AnswerPlace, type Message, type State } from "./state.js";
 import { textsOf, type NewText } from "./texts.js";
-import { page } from "./views/page.js";
+import { opening, page } from "./views/page.js";
+import { shown } from "./shown.js";
 import { work } from "./work.js";
 import { say } from "./text/say.js";
 
@@ -27,6 +28,10 @@ export class StraightAnswerPage extends LitElement {
   /** Inside somebody else's page nothing moves, and the keyboard stays where it is. */
   quiet = false;
   #state: State = start;
+  /** Settled once the measures are known, which reading and answering name. */
+  #opened: Promise<void> | null = null;
+  /** Whether what the page's address holds is still on its way. */
+  #isFetching = false;
   /** Where to go once the answer stands: an example opened by its address shows the answer first. */
   #goTo: "answer" | "shots" | "sent" | null = null;
   #watches: IntersectionObserver[] | null = null;
@@ -52,6 +57,7 @@ export class StraightAnswerPage extends LitElement {
     ask: (patch) => this.#dispatch({ type: "asked", patch }),
     leaveOut: (shot, reason) => this.#dispatch({ type: "left_out", shot, reason }),
     showMoreShots: () => this.#dispatch({ type: "more_shots" }),
+    openNumbers: (open) => this.#dispatch({ type: "numbers", open }),
     startAgain: () => this.#startAgain(),
     asSent: () => this.#dispatch({ type: "as_sent" }),
     luck: async (request) => (await this.engine).luck(request),
@@ -86,14 +92,16 @@ export class StraightAnswerPage extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     this.#listen();
-    void this.#open();
+    this.#opened = this.#open();
   }
 
   override render(): TemplateResult {
-    return page(this.#state, this.#actions);
+    return this.#isFetching ? opening() : page(this.#state, this.#actions);
   }
 
   override updated(): void {
+    // What stands below comes once it is known how far below.
+    if (!this.#isFetching && !this.#state.wants) this.classList.remove("opening");
     this.#watchTheAnswer();
     if (this.#goTo && this.#state.read && !this.#state.wants) {
       const id = this.#goTo;
@@ -103,13 +111,14 @@ export class StraightAnswerPage extends LitElement {
   }
 
   async #open(): Promise<void> {
+    // What the address holds is fetched while the engine is.
+    void this.#openFromAddress();
     try {
       const engine = await this.engine;
       this.#dispatch({ type: "opened", measures: await engine.measures() });
     } catch (thrown) {
       this.#dispatch({ type: "file_refused", refusal: asRefusal(thrown) });
     }
-    this.#openFromAddress();
   }
 
   /** Takes texts in, in the place of what is there: for whoever holds this element. */
@@ -128,9 +137,12 @@ export class StraightAnswerPage extends LitElement {
     if (this.#state.wants && this.#state.turn !== before.turn) void this.#work(this.#state);
   }
 
-  /** Does what the state wants; an outcome that comes too late is dropped by the reducer. */
+  /** Does what the state wants, save what something newer has overtaken; its outcome the reducer drops. */
   async #work(state: State): Promise<void> {
     try {
+      await this.#opened;
+      await shown();
+      if (state.turn !== this.#state.turn) return;
       this.#dispatch(await work(await this.engine, state));
     } catch (thrown) {
       this.#dispatch({ type: "refused", turn: state.turn, refusal: asRefusal(thrown) });
@@ -218,10 +230,15 @@ export class StraightAnswerPage extends LitElement {
     }
   }
 
-  #openFromAddress(): void {
+  async #openFromAddress(): Promise<void> {
     const example = exampleIn(location.hash);
-    if (example) void this.#openExample(example, "answer");
-    else if (isLink(location.hash)) void this.#openLink(location.hash);
+    if (!example && !isLink(location.hash)) return;
+    this.#isFetching = this.#state.given.length === 0;
+    this.classList.toggle("from-address", this.#isFetching);
+    this.requestUpdate();
+    await (example ? this.#openExample(example, "answer") : this.#openLink(location.hash));
+    this.#isFetching = false;
+    this.requestUpdate();
   }
 
   /** The link's shots come in as a text that reads back as they were: all that can be done with a text can be done with them. */
@@ -245,12 +262,14 @@ export class StraightAnswerPage extends LitElement {
   }
 
   #listen(): void {
-    window.addEventListener("hashchange", () => this.#openFromAddress());
+    window.addEventListener("hashchange", () => void this.#openFromAddress());
     document.addEventListener("paste", (event) => this.#pasted(event));
     document.addEventListener("dragover", (event) => event.preventDefault());
     document.addEventListener("drop", (event) => this.#dropped(event));
     window.addEventListener("beforeprint", () => {
-      for (const details of this.querySelectorAll<HTMLDetailsElement>("details.numbers, details.trust")) details.open = true;
+      this.#dispatch({ type: "numbers", open: true });
+      this.performUpdate();
+      for (const details of this.querySelectorAll<HTMLDetailsElement>("details.trust")) details.open = true;
     });
   }
 

@@ -70,6 +70,8 @@ export interface State {
   setAside: Readonly<Record<number, string | null>>;
   /** Rows of the list of shots that are open to view. */
   shotsShown: number;
+  /** Whether the numbers behind the answer are open to view; they are drawn only then. */
+  numbersOpen: boolean;
   seen: Seen | null;
 }
 
@@ -89,6 +91,7 @@ export type Message =
   | { type: "read"; turn: number; results: readonly ReadResult[]; session: Session }
   | { type: "left_out"; shot: number; reason: string | null }
   | { type: "more_shots" }
+  | { type: "numbers"; open: boolean }
   | { type: "asked"; patch: QuestionPatch }
   | { type: "answered"; turn: number; report: Report }
   | { type: "refused"; turn: number; refusal: Refusal }
@@ -122,6 +125,7 @@ export const start: State = {
   answerIs: "below",
   setAside: {},
   shotsShown: SHOTS_AT_ONCE,
+  numbersOpen: false,
   seen: null,
 };
 
@@ -168,6 +172,8 @@ function step(state: State, message: Message): State {
       return state.read ? afterLeavingOut(remembered(state, say("done-left-out")), state.read, message) : state;
     case "more_shots":
       return { ...state, shotsShown: state.shotsShown + SHOTS_AT_ONCE };
+    case "numbers":
+      return { ...state, numbersOpen: message.open };
     case "asked":
       return state.question ? afterAsking(state, state.question, message.patch) : state;
     case "answered":
@@ -183,8 +189,9 @@ function step(state: State, message: Message): State {
   }
 }
 
+/** What is still to be read is read first; the answer follows it in any case. */
 function wish(state: State, wants: "read" | "check"): Pick<State, "wants" | "turn"> {
-  return { wants, turn: state.turn + 1 };
+  return { wants: state.wants === "read" ? "read" : wants, turn: state.turn + 1 };
 }
 
 /** Where an entry's draft is kept: by what is entered, and into which text. */
@@ -232,7 +239,7 @@ function afterReading(state: State, { results, session }: { results: readonly Re
   const question = settled(state.question, session, state.measures);
   const read = { session, texts: given.length };
   const setAside = isSameShots(read, state.read) ? state.setAside : {};
-  return { ...state, given, read: withReasons(read, setAside), setAside, question, trouble: null, ...wish(state, "check") };
+  return { ...state, given, read: withReasons(read, setAside), setAside, question, trouble: null, ...wish({ ...state, wants: null }, "check") };
 }
 
 /**

@@ -36,6 +36,14 @@ describe("work follows wishes", () => {
     expect(late.wants).toBe("read");
   });
 
+  test("a question asked while a correction is still to be read keeps the reading wanted, and is answered after it", () => {
+    const corrected = run(answered(), { type: "hinted", hints: { decimal_mark: "," } }, { type: "asked", patch: { margin: 3 } });
+    expect(corrected.wants).toBe("read");
+    const read = run(corrected, arrived(corrected.turn, session(2, 3, ["carry", "ball_speed"])));
+    expect(read.wants).toBe("check");
+    expect(read.question?.margin).toBe(3);
+  });
+
   test("a refusal says why and keeps the text and the reading", () => {
     const before = run(answered(), { type: "asked", patch: { margin: 3 } });
     const refusal = { kind: "k", place: "question.margin", message: "m", remedy: "r" };

@@ -81,9 +81,10 @@ function behind(state: State, report: Report, session: Session, actions: Actions
   );
   if (shown.length === 0) return nothing;
   const isAsked = (finding: Finding): boolean => finding.measure === report.asked.measure;
+  const toggled = ({ target }: Event): void => actions.openNumbers((target as HTMLDetailsElement).open);
   const askedFirst = [...shown.filter(isAsked), ...shown.filter((finding) => !isAsked(finding))];
   return html`
-    <details class="numbers" id="numbers">
+    <details class="numbers" id="numbers" ?open=${state.numbersOpen} @toggle=${toggled}>
       <summary><h3>${say("numbers-title")}</h3></summary>
       ${numbers(actions.drawAgain, askedFirst, report, state, session)}
     </details>`;

@@ -48,6 +48,9 @@ export function page(state: State, actions: Actions): TemplateResult {
     ${announcement(state)}`;
 }
 
+/** Before it is known what there is to show, as the page's own file has it. */
+export const opening = (): TemplateResult => part("shots", say("your-shots"), html`<div class="card opening"><p>${say("opening")}</p></div>`);
+
 const reading = (state: State, actions: Actions): TemplateResult =>
   part(
     "shots",

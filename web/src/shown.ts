@@ -1,0 +1,13 @@
+/**
+ * Once what was just drawn is on the screen: work that takes a while begins then, so a tap is seen to have arrived.
+ *
+ * A page that is not looked at draws nothing; there it is settled after a tenth of a second.
+ */
+export const shown = (): Promise<void> =>
+  new Promise((resolve) => {
+    const late = setTimeout(resolve, 100);
+    requestAnimationFrame(() => {
+      clearTimeout(late);
+      setTimeout(resolve);
+    });
+  });
