@@ -56,16 +56,16 @@ const fn row(unit: SourceUnit, canonical: Unit, multiply: f64, divide: f64, spel
 static ROWS: [Row; 15] = {
     use SourceUnit as S;
     [
-        row(S::Yard, Unit::Yd, 1.0, 1.0, "yd yds yard yards y"),
-        row(S::Meter, Unit::Yd, 1.0, 0.9144, "m meter meters metre metres mtr mtrs"),
-        row(S::Foot, Unit::Yd, 1.0, 3.0, "ft foot feet '"),
+        row(S::Yard, Unit::Yd, 1.0, 1.0, "yd yds yard yards y yarda yardas"),
+        row(S::Meter, Unit::Yd, 1.0, 0.9144, "m meter meters metre metres mtr mtrs metro metros"),
+        row(S::Foot, Unit::Yd, 1.0, 3.0, "ft foot feet ' pie pies"),
         row(S::MilePerHour, Unit::Mph, 1.0, 1.0, "mph mih mileshour milesperhour"),
         row(S::KilometerPerHour, Unit::Mph, 1.0, 1.609_344, "km/h kmh kph kmph kmhr"),
         row(S::MeterPerSecond, Unit::Mph, 1.0, 0.447_04, "m/s ms mps msec"),
         row(S::FootPerSecond, Unit::Mph, 0.3048, 0.447_04, "ft/s fts fps"),
         row(S::RevolutionPerMinute, Unit::Rpm, 1.0, 1.0, "rpm rev/min revmin umin"),
-        row(S::Degree, Unit::Deg, 1.0, 1.0, "deg degs degree degrees ° º"),
-        row(S::Second, Unit::S, 1.0, 1.0, "s sec secs second seconds"),
+        row(S::Degree, Unit::Deg, 1.0, 1.0, "deg degs degree degrees ° º grado grados"),
+        row(S::Second, Unit::S, 1.0, 1.0, "s sec secs second seconds segundo segundos"),
         row(S::Millimeter, Unit::Mm, 1.0, 1.0, "mm millimeter millimeters millimetre millimetres"),
         row(S::Centimeter, Unit::Mm, 10.0, 1.0, "cm centimeter centimeters centimetre centimetres"),
         row(S::Inch, Unit::Mm, 25.4, 1.0, "in inch inches ins \" ″"),

@@ -7,6 +7,7 @@
 mod decoded;
 
 use decoded::decoded;
+use fitting::measure::MEASURES;
 use fitting::read::{Hints, read};
 use serde::Serialize;
 use serde::de::DeserializeOwned;
@@ -200,4 +201,45 @@ fn what_is_said_of_a_text_changes_and_what_was_read_does_not() {
     }
     assert!(faults.is_empty(), "{faults:#?}");
     assert!(heard.len() >= 20, "{heard:?}");
+}
+
+#[test]
+fn every_measure_is_read_under_its_name_in_either_language() {
+    let (english, spanish) = both(|| MEASURES.iter().map(|m| m.title()).collect::<Vec<_>>());
+    for titles in [english, spanish] {
+        // Values that any measure can have.
+        let text = format!("Palo,{}\n", titles.join(","))
+            + "A,1\n".replace(",1", &",1".repeat(titles.len())).repeat(4).as_str();
+        let found = read(&text, &Hints::default());
+        let measured = |id: &str| found.session.measures.iter().any(|m| m.0 == id);
+        for (measure, title) in MEASURES.iter().zip(&titles) {
+            assert!(measured(measure.id), "{title} is {}", measure.id);
+        }
+    }
+}
+
+#[test]
+fn a_table_in_spanish_is_read_as_its_english_twin() {
+    let spanish = "Palo;Ronda;Velocidad de bola (km/h);CARRY (metros);Desvío;Ángulo de salida;Comentario\n\
+                   Antiguo;1;231,5;215,5;3,2 izq;12,1;buen golpe\n\
+                   Nuevo;1;236,0;219,0;8 derecha;11,0;\n\
+                   Antiguo;2;229,0;211,5;1,0 dcha.;12,4;\n\
+                   Nuevo;2;238,5;224,0;4 izquierda;10,8;\n";
+    let english = "Build;Round;Ball speed (km/h);CARRY (m);Offline;Launch angle;Comment\n\
+                   Antiguo;1;231,5;215,5;3,2 L;12,1;buen golpe\n\
+                   Nuevo;1;236,0;219,0;8 R;11,0;\n\
+                   Antiguo;2;229,0;211,5;1,0 R;12,4;\n\
+                   Nuevo;2;238,5;224,0;4 L;10,8;\n";
+    let [one, other] = [spanish, english].map(|text| read(text, &Hints::default()));
+    assert_eq!(one.session.shots.len(), 4);
+    assert_eq!(one.session, other.session);
+}
+
+#[test]
+fn a_side_of_another_kind_is_asked_about_not_guessed() {
+    // "D" is "down" to one and "derecha", right, to the other.
+    let found = read("Palo,Desvío\nA,12 D\nA,3 izq\nB,4 L\nB,5 R\n", &Hints::default());
+    assert_eq!(found.problems.len(), 1, "{:?}", found.problems);
+    let found = read("Club,Attack angle\nA,1.5 D\nA,2 U\nB,1 down\nB,0\n", &Hints::default());
+    assert!(found.problems.is_empty(), "{:?}", found.problems);
 }

@@ -1,12 +1,12 @@
 //! One cell of a measure into a value, or into a problem with its place.
 
 use super::columns::Column;
-use super::number::{Cell, Figure, Value, scan, with_letters_read};
+use super::number::{Cell, Figure, Side, Value, scan, with_letters_read};
 use super::remarks::ProblemKind;
 use super::shots::Ctx;
 use super::talk::place;
 use crate::digits::power_of_ten;
-use crate::measure;
+use crate::measure::{self, Better};
 
 /// A value in the canonical unit with the step it was written in; `Err` when a problem was noted.
 pub(super) fn read_cell(
@@ -27,8 +27,8 @@ pub(super) fn read_text(
     let here = || place(ctx.grid.line(row), &column.heading);
     let figure = match scan(text) {
         Cell::Missing => return Ok(None),
-        // "l59.8" is no speed to the left.
-        Cell::Figure(figure) if figure.side.is_none() || has_sides(column) => figure,
+        // "l59.8" is no speed to the left, and "12 D" behind a tee no miss downwards.
+        Cell::Figure(figure) if figure.side.is_none_or(|side| takes(column, side)) => figure,
         Cell::Figure(_) | Cell::Text => {
             let Some(repaired) = with_letters_read(text) else {
                 ctx.talk.problem(ProblemKind::NotANumber, here(), text);
@@ -63,9 +63,11 @@ pub(super) fn read_text(
     Err(())
 }
 
-/// Whether a measure's values can lie on either side.
-fn has_sides(column: &Column<'_>) -> bool {
-    column.measure().and_then(measure::known).is_none_or(|known| known.plausible.low < 0.0)
+/// Whether a measure's values can lie on that side of zero.
+fn takes(column: &Column<'_>, side: Side) -> bool {
+    let Some(known) = column.measure().and_then(measure::known) else { return true };
+    let sideways = known.better == Better::NearerZero && known.id != "strike_height";
+    known.plausible.low < 0.0 && (!sideways || matches!(side, Side::Left | Side::Right))
 }
 
 /// A value as its column would write it.

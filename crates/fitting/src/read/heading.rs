@@ -3,7 +3,7 @@
 use super::number::trim;
 use super::outcome::Statistic;
 pub(super) use super::vocabulary::statistic;
-use super::vocabulary::{WORDS, Word, lists, look_up};
+use super::vocabulary::{Word, all_words, lists, look_up};
 use crate::measure::MEASURES;
 use crate::units::SourceUnit;
 
@@ -208,9 +208,9 @@ pub(super) fn nearest(text: &str) -> Option<&'static str> {
             measure.name.chars().filter(|c| *c != ' ').map(|c| c.to_ascii_lowercase()).collect();
         consider(&name, measure.id);
     }
-    for (target, list) in &WORDS {
+    for (name, target) in all_words() {
         if let Word::Measure(id) = target {
-            list.split(' ').for_each(|name| consider(name, id));
+            consider(name, id);
         }
     }
     best.map(|(_, id)| id)

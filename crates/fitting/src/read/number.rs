@@ -46,12 +46,33 @@ pub(super) struct Figure<'a> {
     /// Digits with their marks and group spaces.
     body: &'a str,
     negative: bool,
-    /// −1 for left, down, heel, low; 1 for right, up, toe, high.
-    pub(super) side: Option<f64>,
+    pub(super) side: Option<Side>,
     /// Unit written behind the value.
     pub(super) unit: Option<SourceUnit>,
     /// Marked with a star, as estimates often are.
     pub(super) starred: bool,
+}
+
+/// The side of zero that a word beside a number names.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Side {
+    /// Left, or towards the heel.
+    Left,
+    /// Right, or towards the toe.
+    Right,
+    /// Down, or low.
+    Down,
+    /// Up, or high.
+    Up,
+}
+
+impl Side {
+    const fn sign(self) -> f64 {
+        match self {
+            Self::Left | Self::Down => -1.0,
+            Self::Right | Self::Up => 1.0,
+        }
+    }
 }
 
 /// What a cell is.
@@ -109,15 +130,18 @@ pub(super) fn is_missing(text: &str) -> bool {
         && MISSING.iter().any(|m| m.eq_ignore_ascii_case(text))
 }
 
-const LEFT: [&str; 7] = ["l", "left", "lt", "down", "d", "heel", "low"];
-const RIGHT: [&str; 7] = ["r", "right", "rt", "up", "u", "toe", "high"];
+/// In English and Spanish. `D` alone is "down" to one and "derecha", right, to the other: what is measured decides.
+const SIDES: [(Side, &str); 4] = [
+    (Side::Left, "l left lt heel izq izquierda talón talon"),
+    (Side::Right, "r right rt toe der dcha derecha punta"),
+    (Side::Down, "d down low abajo bajo"),
+    (Side::Up, "u up high arriba alto"),
+];
 
-fn side(word: &str) -> Option<f64> {
+fn side(word: &str) -> Option<Side> {
     let word = trim(word).trim_end_matches('.');
-    if LEFT.iter().any(|w| w.eq_ignore_ascii_case(word)) {
-        return Some(-1.0);
-    }
-    RIGHT.iter().any(|w| w.eq_ignore_ascii_case(word)).then_some(1.0)
+    let names = |list: &str| list.split(' ').any(|w| w.eq_ignore_ascii_case(word));
+    SIDES.iter().find(|(_, list)| names(list)).map(|(side, _)| *side)
 }
 
 fn is_minus(c: char) -> bool {
@@ -170,7 +194,7 @@ fn figure(text: &str) -> Option<Figure<'_>> {
 }
 
 /// `L 12`, `R12.5`, `left 3`: the side before the number.
-fn leading_side(text: &str) -> (Option<f64>, &str) {
+fn leading_side(text: &str) -> (Option<Side>, &str) {
     let end = text.find(|c: char| !c.is_alphabetic()).unwrap_or(text.len());
     let (word, rest) = text.split_at(end);
     if word.is_empty() {
@@ -222,7 +246,7 @@ fn three_digits(bytes: &[u8]) -> bool {
 }
 
 /// Unit and side behind a number, in either order; `None` when it is something else.
-fn suffix(tail: &str) -> Option<(Option<SourceUnit>, Option<f64>)> {
+fn suffix(tail: &str) -> Option<(Option<SourceUnit>, Option<Side>)> {
     if tail.is_empty() {
         return Some((None, None));
     }
@@ -242,7 +266,7 @@ fn suffix(tail: &str) -> Option<(Option<SourceUnit>, Option<f64>)> {
         .map(|(unit, side)| (Some(unit), Some(side)))
 }
 
-fn unit_and_side(tail: &str, at: usize) -> Option<(SourceUnit, f64)> {
+fn unit_and_side(tail: &str, at: usize) -> Option<(SourceUnit, Side)> {
     let (one, other) = tail.split_at_checked(at)?;
     match (SourceUnit::from_text(one), side(other)) {
         (Some(unit), Some(side)) => Some((unit, side)),
@@ -291,7 +315,7 @@ impl<'a> Figure<'a> {
         let tens = if exponent.is_empty() { 0 } else { exponent[1..].parse().ok()? };
         let value = decimal::number(whole, fraction, tens)?;
         let signed = match (self.side, self.negative) {
-            (Some(side), _) => side * value,
+            (Some(side), _) => side.sign() * value,
             (None, true) => -value,
             (None, false) => value,
         };

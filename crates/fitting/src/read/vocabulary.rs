@@ -3,8 +3,11 @@
 //! Written without spaces, so that "Ball Speed", "ball_speed" and "BallSpeed" are one word.
 //! The names and ids of [`crate::measure::MEASURES`] are understood without standing here.
 
+mod spanish;
+
 use super::outcome::Statistic;
 use crate::measure::MEASURES;
+use std::borrow::Cow;
 use std::sync::OnceLock;
 
 /// How strongly a heading says that its column names the builds.
@@ -170,22 +173,45 @@ pub(super) fn lists(words: &str, word: &str) -> bool {
 }
 
 /// Longest word that is looked up.
-const LONGEST: usize = 24;
+const LONGEST: usize = 28;
+
+/// Every word that is understood, with what it stands for.
+pub(super) fn all_words() -> impl Iterator<Item = (&'static str, Word)> {
+    let lists = WORDS.iter().chain(&spanish::WORDS);
+    lists.flat_map(|(word, list)| list.split_whitespace().map(|w| (w, *word)))
+}
 
 /// What a word, in lower case and without spaces, stands for as a heading.
 pub(super) fn look_up(word: &str) -> Option<Word> {
     static INDEX: OnceLock<Vec<(String, Word)>> = OnceLock::new();
-    find(INDEX.get_or_init(index_words), word)
+    find(INDEX.get_or_init(index_words), &without_accents(word))
 }
 
 /// The figure of a summary that a word names.
 pub(super) fn statistic(word: &str) -> Option<Statistic> {
     static INDEX: OnceLock<Vec<(String, Statistic)>> = OnceLock::new();
     let index = || {
-        let all = STATISTICS.iter().flat_map(|(s, list)| list.split(' ').map(|w| (w.to_owned(), *s)));
-        sorted(all.collect())
+        let lists = STATISTICS.iter().chain(&spanish::STATISTICS);
+        sorted(lists.flat_map(|(s, list)| list.split(' ').map(|w| (w.to_owned(), *s))).collect())
     };
-    find(INDEX.get_or_init(index), word)
+    find(INDEX.get_or_init(index), &without_accents(word))
+}
+
+/// Letters with the accents of Spanish as the letters without, of either case: headings are written both ways.
+fn without_accents(word: &str) -> Cow<'_, str> {
+    if word.is_ascii() {
+        return word.into();
+    }
+    let plain = |c: char| match c {
+        'á' | 'Á' => 'a',
+        'é' | 'É' => 'e',
+        'í' | 'Í' => 'i',
+        'ó' | 'Ó' | 'º' => 'o',
+        'ú' | 'Ú' | 'ü' | 'Ü' => 'u',
+        'ñ' | 'Ñ' => 'n',
+        other => other,
+    };
+    word.chars().map(plain).collect::<String>().into()
 }
 
 fn index_words() -> Vec<(String, Word)> {
@@ -194,8 +220,7 @@ fn index_words() -> Vec<(String, Word)> {
     };
     let measures =
         MEASURES.iter().flat_map(|m| [m.id, m.name].map(|name| (squashed(name), Word::Measure(m.id))));
-    let words = WORDS.iter().flat_map(|(word, list)| list.split_whitespace().map(|w| (w.to_owned(), *word)));
-    sorted(measures.chain(words).collect())
+    sorted(measures.chain(all_words().map(|(name, word)| (name.to_owned(), word))).collect())
 }
 
 /// By word; of equal words the first stays first.
