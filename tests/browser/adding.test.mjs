@@ -19,6 +19,7 @@ test("a paste from a spreadsheet, its unit corrected, and the answer follows", a
   const { page, context, watched } = await open("", touch);
   await paste(page, "Club\tCarry\nMine\t210\nMine\t214\nMine\t208\nMine\t212\nNew\t216\nNew\t219\nNew\t213\nNew\t217\n");
   const before = await answer(page);
+  await page.getByText("Columns: Club, Carry").click();
   const after = await answerAfter(page, () => page.getByLabel("Unit of “Carry”").selectOption("m"));
   assert.notEqual(after.everything, before.everything);
   const back = await answerAfter(page, () => page.getByRole("button", { name: /^Undo/ }).click());

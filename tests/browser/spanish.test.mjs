@@ -82,3 +82,71 @@ test("a link made in Spanish opens in Spanish, and every part of the page is Spa
   assertQuiet(opened.watched);
   await opened.context.close();
 });
+
+/** Said alike in both languages: names, words the two languages share, and what the invented session's own text says. */
+const SHARED = new Set([
+  "Straight Answer", "Own driver", "Driver B", "Welch", "Markdown",
+  "Carry", "carry", "Driver", "Spin", "Spin, rpm", "rpm", "Smash factor",
+  "Shot", "Invented shots: nobody hit them", "Shot Round Build Carry (yd) Offline (yd)…",
+]);
+
+/** Opens every row that opens, those inside it too, and waits until nothing is loading or being worked out. */
+async function openEverything(page, loading) {
+  for (let round = 0; round < 4; round++) {
+    await page.evaluate(() => document.querySelectorAll("details").forEach((row) => (row.open = true)));
+    await page.waitForFunction(
+      (words) => !document.querySelector("[aria-busy=true]") && !words.some((word) => document.body.innerText.includes(word)),
+      loading,
+    );
+    await page.waitForTimeout(200);
+  }
+}
+
+test("an answer with everything behind it opened has no English left", async () => {
+  const said = [];
+  for (const [address, loading] of [["#example=twelve", ["Loading…", "Opening…"]], ["?lang=es#example=twelve", ["Cargando…", "Abriendo…"]]]) {
+    const { page, context, watched } = await open(address);
+    await answer(page);
+    await openEverything(page, loading);
+    said.push(new Set(await texts(page)));
+    if (address.startsWith("?")) assert.equal(await overflows(page), false);
+    assertQuiet(watched);
+    await context.close();
+  }
+  const [english, spanish] = said;
+  assert.ok(spanish.size > 250, `${spanish.size} texts`);
+  const both = [...spanish].filter((text) => english.has(text) && /\p{Ll}{3}/u.test(text) && !SHARED.has(text));
+  assert.deepEqual(both, []);
+});
+
+test("a session goes along into the other language, and its answer is the same one", async () => {
+  const { page, context, watched } = await open();
+  await paste(page, await demo("fair-12-yards"));
+  const english = await answer(page);
+  await page.getByRole("link", { name: "Español" }).click();
+  await page.waitForURL(/\?lang=es#/);
+  const spanish = await answer(page);
+  const figures = ({ headline }) => headline.match(/\d+/g);
+  assert.deepEqual(figures(spanish), figures(english));
+  assert.match(spanish.headline, /llega más lejos/);
+  assert.equal(spanish.kind, english.kind);
+  await page.getByRole("link", { name: "English" }).click();
+  await page.waitForFunction(() => document.documentElement.lang === "en");
+  assert.equal((await answer(page)).headline, english.headline);
+  assertQuiet(watched);
+  await context.close();
+});
+
+test("a table headed in Spanish is read, its club without a name is asked for, and a fault in it is told in Spanish", async () => {
+  const { page, context, watched } = await open("?lang=es");
+  await paste(page, "Palo;Velocidad de bola (km/h);Carry (metros);Desvío\nViejo;231,5;215,5;3 izq\nViejo;230,1;213;x\nNuevo;236;219;8 der\nNuevo;235;218,5;2 izq\n");
+  await answer(page);
+  assert.match(await page.locator(".columns-read summary").innerText(), /Velocidad de bola \(km\/h\), Carry \(m\), Desvío/);
+  assert.match(await page.locator("#shots").innerText(), /Aquí se esperaba un número/);
+  await page.getByRole("button", { name: "Empezar de nuevo" }).click();
+  await paste(page, "Carry\n215\n213\n219\n218\n");
+  await page.locator(".whose").waitFor();
+  assert.match(await page.locator(".builds").innerText(), /Palo 1/);
+  assertQuiet(watched);
+  await context.close();
+});

@@ -1,15 +1,15 @@
 /**
- * The choice of another language, at the end of the page. Each is the page's own address in that language; the shots on
+ * The choice of another language, at the top of the page. Each is the page's own address in that language; the shots on
  * the page go along in it as in any link, so that nobody loses a session to a change of words.
  */
 import type { HandOver } from "./hand-over.js";
 import { language, type Language } from "./text/say.js";
-import { LANGUAGES, LANGUAGES_OFFERED, pageIn } from "./text/spoken.js";
+import { LANGUAGES, pageIn } from "./text/spoken.js";
 
 export function offerLanguages(page: HandOver): void {
   const place = document.querySelector<HTMLElement>("#languages");
   if (!place) return;
-  const others = LANGUAGES_OFFERED.filter((one) => one !== language());
+  const others = (Object.keys(LANGUAGES) as Language[]).filter((one) => one !== language());
   place.replaceChildren(...others.map((one) => linkTo(one, page)));
   place.hidden = false;
 }

@@ -15,7 +15,7 @@ import { openEngine } from "./remote.js";
 import { startWorker } from "./trusted.js";
 import english from "./text/en/page.ftl?raw";
 import { learn } from "./text/say.js";
-import { LANGUAGES_OFFERED, languageIn, speak } from "./text/spoken.js";
+import { languageIn, speak } from "./text/spoken.js";
 import address from "./worker.ts?worker&url";
 
 const wanted = languageIn(location.search);
@@ -40,7 +40,7 @@ function open(): void {
     coverAnswer: () => page.cover(),
   };
   hangDoors(handOver);
-  if (LANGUAGES_OFFERED.length > 1) void import("./languages.js").then(({ offerLanguages }) => offerLanguages(handOver)).catch(() => undefined);
+  void import("./languages.js").then(({ offerLanguages }) => offerLanguages(handOver)).catch(() => undefined);
 }
 
 // After the answer can stand: how the page prints, and the rest of the site for the day without a network.

@@ -35,8 +35,8 @@ export interface Workbook {
   sheets: readonly Sheet[];
 }
 
-/** What the core calls a club without a name; numbered on for the texts that follow. */
-const UNNAMED = /^Build (\d+)$/;
+/** What the core calls a club without a name, in every language; numbered on for the texts that follow. */
+const UNNAMED = /^(?:Build|Palo) (\d+)$/;
 
 /** Whether a name is only a number, which says nothing of the club. */
 export const isNumbered = (name: string): boolean => UNNAMED.test(name);
@@ -60,7 +60,7 @@ function freeName(given: readonly Given[], source: Source): string {
   const stem = source.kind === "file" ? source.name.replace(/\.[^.]{1,5}$/, "").trim() : "";
   if (stem !== "" && !taken.has(stem)) return stem;
   const numbers = [...taken].map((name) => Number(UNNAMED.exec(name)?.[1] ?? 0));
-  return `Build ${Math.max(given.length, ...numbers) + 1}`;
+  return say("club-unnamed", { number: String(Math.max(given.length, ...numbers) + 1) });
 }
 
 const namesIn = ({ assumed, result }: Given): string[] => [

@@ -485,7 +485,11 @@ export interface Messages {
   "were-hit-how": null;
   "numbers-are": null;
   "numbers-are-what": null;
-  "columns": null;
+  "columns": { read: string | number };
+  "columns-unused": { count: number };
+  "columns-help": null;
+  "column-with-unit": { name: string | number; unit: string | number };
+  "club-unnamed": { number: string | number };
   "column-n": { number: string | number };
   "please-check": null;
   "column-holds": { heading: string | number };

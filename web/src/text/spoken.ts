@@ -4,9 +4,6 @@ import { language, learn, say, turnTo, type Language, type PlainId } from "./say
 /** Every language there are catalogues for, by its own name. */
 export const LANGUAGES: Readonly<Record<Language, string>> = { en: "English", es: "Español" };
 
-/** Those a golfer can choose. Spanish joins them when the core words its answers in it; `?lang=es` shows it already. */
-export const LANGUAGES_OFFERED: readonly Language[] = ["en"];
-
 /** Of every language but English; each file is a download of its own. */
 const CATALOGUES = import.meta.glob<string>("./es/*.ftl", { query: "?raw", import: "default" });
 

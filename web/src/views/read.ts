@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { Actions } from "../actions.js";
 import type { ColumnReading, Hints, Order, ReadResult, Role, Session } from "../engine.js";
-import { distinctColumns, measureView, orderName, roleKey, roleName, rolesFor, saysTheSame } from "../format.js";
+import { distinctColumns, measureView, orderName, roleKey, roleName, rolesFor, saysTheSame, unitName } from "../format.js";
 import type { State } from "../state.js";
 import type { Given } from "../texts.js";
 import { add } from "./add.js";
@@ -77,7 +77,7 @@ function text(state: State, given: Given, at: number, session: Session, actions:
   return html`
     ${problems(result.problems, reading.rows.problems, session.builds.map(({ name }) => name), own)}
     ${reading.single_measure ? singleMeasure(state, reading.single_measure, own) : nothing}
-    ${reading.columns.length > 0 && !(isTyped && reading.columns.every(({ sure }) => sure)) ? columns(state, result, session, own) : nothing}
+    ${reading.columns.length > 0 && !(isTyped && reading.columns.every(({ sure }) => sure)) ? columns(state, given, result, session, own) : nothing}
     ${notices(result.notices.filter(({ kind }) => kind !== "build_assumed"))}
     ${source(given.source, result, own)}`;
 }
@@ -105,11 +105,31 @@ const singleMeasure = (state: State, now: string, actions: Actions): TemplateRes
     )}
   </label>`;
 
-const columns = (state: State, result: ReadResult, session: Session, actions: Actions): TemplateResult => html`
-  <h3 class="quiet">${say("columns")}</h3>
-  <ul class="columns">
-    ${distinctColumns(result.reading.columns).map((column) => columnChip(state, session, column, actions))}
-  </ul>`;
+/** What the columns were taken for, in a line; open where one is in doubt, and once one was corrected. */
+function columns(state: State, { hints }: Given, { reading }: ReadResult, session: Session, actions: Actions): TemplateResult {
+  const all = distinctColumns(reading.columns);
+  const isOpen = all.some(({ sure }) => !sure) || hints.columns !== undefined || hints.units !== undefined;
+  return html`
+    <details class="columns-read" ?open=${isOpen}>
+      <summary>${say("columns", { read: columnsInWords(all, state, session) })}</summary>
+      <div class="inside">
+        <p class="hint">${say("columns-help")}</p>
+        <ul class="columns">
+          ${all.map((column) => columnChip(state, session, column, actions))}
+        </ul>
+      </div>
+    </details>`;
+}
+
+function columnsInWords(all: readonly ColumnReading[], state: State, session: Session): string {
+  const used = all.filter(({ role }) => role !== "ignored");
+  const names = used.map(({ role, unit }) => {
+    const name = roleName(role, (id) => measureView(id, state.measures, session).name);
+    return unit ? say("column-with-unit", { name, unit: unitName(unit) }) : name;
+  });
+  const unused = all.length - used.length;
+  return [...names, ...(unused > 0 ? [say("columns-unused", { count: unused })] : [])].join(", ");
+}
 
 function columnChip(state: State, session: Session, column: ColumnReading, actions: Actions): TemplateResult {
   const heading = column.heading || say("column-n", { number: column.index + 1 });
@@ -126,10 +146,10 @@ function columnChip(state: State, session: Session, column: ColumnReading, actio
           hint({ columns: { [column.index]: JSON.parse(value) as Role } }),
         )}
         ${units.length > 1
-          ? choice(say("column-unit", { heading }), units.map((unit) => ({ value: unit, label: unit || say("no-unit") })), column.unit,
+          ? choice(say("column-unit", { heading }), units.map((unit) => ({ value: unit, label: unit ? unitName(unit) : say("no-unit") })), column.unit,
               (value) => hint({ units: { [column.index]: value } }))
           : column.unit
-            ? html`<span class="unit">${column.unit}</span>`
+            ? html`<span class="unit">${unitName(column.unit)}</span>`
             : nothing}
       </span>
     </li>`;

@@ -170,7 +170,14 @@ were-hit = Clubs were hit
 were-hit-how = How the clubs were hit
 numbers-are = The numbers are
 numbers-are-what = What the numbers are
-columns = Columns. Tap one to correct it
+columns = Columns: { $read }
+columns-unused = { $count ->
+    [one] { $count } not used
+   *[other] { $count } not used
+}
+columns-help = Tap one to correct it.
+column-with-unit = { $name } ({ $unit })
+club-unnamed = Build { $number }
 column-n = column { $number }
 please-check = please check
 column-holds = What “{ $heading }” holds

@@ -170,7 +170,14 @@ were-hit = Los palos se jugaron
 were-hit-how = Cómo se jugaron los palos
 numbers-are = Los números son
 numbers-are-what = Qué son los números
-columns = Columnas. Toca una para corregirla
+columns = Columnas: { $read }
+columns-unused = { $count ->
+    [one] { $count } sin usar
+   *[other] { $count } sin usar
+}
+columns-help = Toca una para corregirla.
+column-with-unit = { $name } ({ $unit })
+club-unnamed = Palo { $number }
 column-n = columna { $number }
 please-check = compruébalo
 column-holds = Qué contiene «{ $heading }»
