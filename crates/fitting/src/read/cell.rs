@@ -1,9 +1,10 @@
 //! One cell of a measure into a value, or into a problem with its place.
 
 use super::columns::Column;
-use super::number::{Cell, Figure, Side, Value, scan, with_letters_read};
+use super::number::{Cell, Figure, Value, scan, with_letters_read};
 use super::remarks::ProblemKind;
 use super::shots::Ctx;
+use super::side::Side;
 use super::talk::place;
 use crate::digits::power_of_ten;
 use crate::measure::{self, Better};

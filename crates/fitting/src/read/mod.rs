@@ -42,6 +42,7 @@ mod remarks;
 mod report;
 mod second;
 mod shots;
+mod side;
 mod source;
 mod spaces;
 mod stacked;

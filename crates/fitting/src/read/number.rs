@@ -6,6 +6,7 @@
 mod bare;
 
 use super::decimal;
+use super::side::{Side, side};
 use crate::units::SourceUnit;
 use bare::bare;
 
@@ -51,28 +52,6 @@ pub(super) struct Figure<'a> {
     pub(super) unit: Option<SourceUnit>,
     /// Marked with a star, as estimates often are.
     pub(super) starred: bool,
-}
-
-/// The side of zero that a word beside a number names.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(super) enum Side {
-    /// Left, or towards the heel.
-    Left,
-    /// Right, or towards the toe.
-    Right,
-    /// Down, or low.
-    Down,
-    /// Up, or high.
-    Up,
-}
-
-impl Side {
-    const fn sign(self) -> f64 {
-        match self {
-            Self::Left | Self::Down => -1.0,
-            Self::Right | Self::Up => 1.0,
-        }
-    }
 }
 
 /// What a cell is.
@@ -128,20 +107,6 @@ pub(super) fn is_missing(text: &str) -> bool {
     text.len() <= 6
         && !text.starts_with(|c: char| c.is_ascii_digit())
         && MISSING.iter().any(|m| m.eq_ignore_ascii_case(text))
-}
-
-/// In English and Spanish. `D` alone is "down" to one and "derecha", right, to the other: what is measured decides.
-const SIDES: [(Side, &str); 4] = [
-    (Side::Left, "l left lt heel izq izquierda talón talon"),
-    (Side::Right, "r right rt toe der dcha derecha punta"),
-    (Side::Down, "d down low abajo bajo"),
-    (Side::Up, "u up high arriba alto"),
-];
-
-fn side(word: &str) -> Option<Side> {
-    let word = trim(word).trim_end_matches('.');
-    let names = |list: &str| list.split(' ').any(|w| w.eq_ignore_ascii_case(word));
-    SIDES.iter().find(|(_, list)| names(list)).map(|(side, _)| *side)
 }
 
 fn is_minus(c: char) -> bool {
