@@ -30,8 +30,6 @@ export interface Actions {
   /** Sets a shot aside for a reason, or puts it back (null). */
   leaveOut: (shot: number, reason: string | null) => void;
   showMoreShots: () => void;
-  /** Opens or closes the numbers behind the answer. */
-  openNumbers: (open: boolean) => void;
   /** Draws the page anew: something that it shows has been loaded. */
   drawAgain: () => void;
   startAgain: () => void;

@@ -27,11 +27,20 @@ export function measureView(id: string, measures: readonly Measure[], session: S
 /** A number with a real minus sign. */
 export function number(value: number, decimals: number): string {
   const rounded = value.toFixed(decimals);
-  const text = new Intl.NumberFormat(language(), {
-    minimumFractionDigits: decimals,
-    maximumFractionDigits: decimals,
-  }).format(Number(rounded) === 0 ? 0 : value);
+  const text = withDecimals(decimals).format(Number(rounded) === 0 ? 0 : value);
   return text.replace("-", MINUS);
+}
+
+/** Made once for each language and number of decimals: making one costs more than a hundred formats. */
+const formats = new Map<string, Intl.NumberFormat>();
+
+function withDecimals(decimals: number): Intl.NumberFormat {
+  const key = `${language()} ${decimals}`;
+  const known = formats.get(key);
+  if (known) return known;
+  const made = new Intl.NumberFormat(language(), { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
+  formats.set(key, made);
+  return made;
 }
 
 /** A number that always carries its sign, as differences do. */

@@ -13,6 +13,7 @@ import { isLink } from "./link.js";
 import { reduce, start, type AnswerPlace, type Message, type State } from "./state.js";
 import { textsOf, type NewText } from "./texts.js";
 import { opening, page } from "./views/page.js";
+import { openNow } from "./views/when-open.js";
 import { shown } from "./shown.js";
 import { work } from "./work.js";
 import { say } from "./text/say.js";
@@ -30,6 +31,8 @@ export class StraightAnswerPage extends LitElement {
   #state: State = start;
   /** Settled once the measures are known, which reading and answering name. */
   #opened: Promise<void> | null = null;
+  /** Whether what stands below the answer is drawn too: not before the first answer has been seen. */
+  #isWhole = false;
   /** Whether what the page's address holds is still on its way. */
   #isFetching = false;
   /** Where to go once the answer stands: an example opened by its address shows the answer first. */
@@ -57,7 +60,6 @@ export class StraightAnswerPage extends LitElement {
     ask: (patch) => this.#dispatch({ type: "asked", patch }),
     leaveOut: (shot, reason) => this.#dispatch({ type: "left_out", shot, reason }),
     showMoreShots: () => this.#dispatch({ type: "more_shots" }),
-    openNumbers: (open) => this.#dispatch({ type: "numbers", open }),
     startAgain: () => this.#startAgain(),
     asSent: () => this.#dispatch({ type: "as_sent" }),
     luck: async (request) => (await this.engine).luck(request),
@@ -96,12 +98,14 @@ export class StraightAnswerPage extends LitElement {
   }
 
   override render(): TemplateResult {
-    return this.#isFetching ? opening() : page(this.#state, this.#actions);
+    return this.#isFetching ? opening() : page(this.#state, this.#actions, this.#isWhole);
   }
 
   override updated(): void {
     // What stands below comes once it is known how far below.
-    if (!this.#isFetching && !this.#state.wants) this.classList.remove("opening");
+    if (!this.#isFetching && !this.#state.wants && (this.#isWhole || !this.#state.report)) this.classList.remove("opening");
+    if (!this.#isWhole && this.#state.report) void this.#drawTheRest();
+    document.body.classList.toggle("with-shots", this.#state.read !== null);
     this.#watchTheAnswer();
     if (this.#goTo && this.#state.read && !this.#state.wants) {
       const id = this.#goTo;
@@ -137,13 +141,22 @@ export class StraightAnswerPage extends LitElement {
     if (this.#state.wants && this.#state.turn !== before.turn) void this.#work(this.#state);
   }
 
+  async #drawTheRest(): Promise<void> {
+    await shown();
+    this.#isWhole = true;
+    this.requestUpdate();
+  }
+
   /** Does what the state wants, save what something newer has overtaken; its outcome the reducer drops. */
   async #work(state: State): Promise<void> {
     try {
       await this.#opened;
       await shown();
       if (state.turn !== this.#state.turn) return;
-      this.#dispatch(await work(await this.engine, state));
+      const outcome = await work(await this.engine, state);
+      // Drawn in a turn of its own: a tap may come between.
+      await new Promise((resolve) => setTimeout(resolve));
+      this.#dispatch(outcome);
     } catch (thrown) {
       this.#dispatch({ type: "refused", turn: state.turn, refusal: asRefusal(thrown) });
     }
@@ -234,7 +247,7 @@ export class StraightAnswerPage extends LitElement {
     const example = exampleIn(location.hash);
     if (!example && !isLink(location.hash)) return;
     this.#isFetching = this.#state.given.length === 0;
-    this.classList.toggle("from-address", this.#isFetching);
+    document.body.classList.toggle("from-address", this.#isFetching);
     this.requestUpdate();
     await (example ? this.#openExample(example, "answer") : this.#openLink(location.hash));
     this.#isFetching = false;
@@ -267,9 +280,7 @@ export class StraightAnswerPage extends LitElement {
     document.addEventListener("dragover", (event) => event.preventDefault());
     document.addEventListener("drop", (event) => this.#dropped(event));
     window.addEventListener("beforeprint", () => {
-      this.#dispatch({ type: "numbers", open: true });
-      this.performUpdate();
-      for (const details of this.querySelectorAll<HTMLDetailsElement>("details.trust")) details.open = true;
+      for (const row of this.querySelectorAll<HTMLDetailsElement>("details.numbers, details.trust")) openNow(row);
     });
   }
 

@@ -70,8 +70,6 @@ export interface State {
   setAside: Readonly<Record<number, string | null>>;
   /** Rows of the list of shots that are open to view. */
   shotsShown: number;
-  /** Whether the numbers behind the answer are open to view; they are drawn only then. */
-  numbersOpen: boolean;
   seen: Seen | null;
 }
 
@@ -91,7 +89,6 @@ export type Message =
   | { type: "read"; turn: number; results: readonly ReadResult[]; session: Session }
   | { type: "left_out"; shot: number; reason: string | null }
   | { type: "more_shots" }
-  | { type: "numbers"; open: boolean }
   | { type: "asked"; patch: QuestionPatch }
   | { type: "answered"; turn: number; report: Report }
   | { type: "refused"; turn: number; refusal: Refusal }
@@ -125,7 +122,6 @@ export const start: State = {
   answerIs: "below",
   setAside: {},
   shotsShown: SHOTS_AT_ONCE,
-  numbersOpen: false,
   seen: null,
 };
 
@@ -172,8 +168,6 @@ function step(state: State, message: Message): State {
       return state.read ? afterLeavingOut(remembered(state, say("done-left-out")), state.read, message) : state;
     case "more_shots":
       return { ...state, shotsShown: state.shotsShown + SHOTS_AT_ONCE };
-    case "numbers":
-      return { ...state, numbersOpen: message.open };
     case "asked":
       return state.question ? afterAsking(state, state.question, message.patch) : state;
     case "answered":

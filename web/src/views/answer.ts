@@ -5,6 +5,7 @@ import type { Finding, Overlay, Report, Session } from "../engine.js";
 import { measureView } from "../format.js";
 import type { State } from "../state.js";
 import { later } from "./later.js";
+import { whenOpen } from "./when-open.js";
 import { picture } from "./picture.js";
 import { build, part } from "./pieces.js";
 import { trouble } from "./trouble.js";
@@ -81,11 +82,11 @@ function behind(state: State, report: Report, session: Session, actions: Actions
   );
   if (shown.length === 0) return nothing;
   const isAsked = (finding: Finding): boolean => finding.measure === report.asked.measure;
-  const toggled = ({ target }: Event): void => actions.openNumbers((target as HTMLDetailsElement).open);
+  numbers.ahead();
   const askedFirst = [...shown.filter(isAsked), ...shown.filter((finding) => !isAsked(finding))];
   return html`
-    <details class="numbers" id="numbers" ?open=${state.numbersOpen} @toggle=${toggled}>
+    <details class="numbers" id="numbers">
       <summary><h3>${say("numbers-title")}</h3></summary>
-      ${numbers(actions.drawAgain, askedFirst, report, state, session)}
+      ${whenOpen(() => numbers(actions.drawAgain, askedFirst, report, state, session))}
     </details>`;
 }

@@ -11,18 +11,24 @@ export function later<View extends (...given: never[]) => unknown>(load: () => P
   let view: View | undefined;
   let failed = false;
   let asked = false;
-  return (again: () => void, ...given: Parameters<View>): ReturnType<View> | TemplateResult => {
+  let again: (() => void) | undefined;
+  const ahead = (): void => {
+    if (asked) return;
+    asked = true;
+    afterThis()
+      .then(load)
+      .then((loaded) => (view = loaded))
+      .catch(() => (failed = true))
+      .finally(() => again?.());
+  };
+  const draw = (drawAgain: () => void, ...given: Parameters<View>): ReturnType<View> | TemplateResult => {
     if (view) return view(...given) as ReturnType<View>;
-    if (!asked) {
-      asked = true;
-      afterThis()
-        .then(load)
-        .then((loaded) => (view = loaded))
-        .catch(() => (failed = true))
-        .finally(again);
-    }
+    again = drawAgain;
+    ahead();
     return html`<p class="hint">${failed ? say("not-loaded") : say("loading")}</p>`;
   };
+  /** Loads the view before it is drawn: paper cannot wait for it. */
+  return Object.assign(draw, { ahead });
 }
 
 /** When what is drawn now stands: nothing that may come later is asked for before it. */

@@ -11,16 +11,13 @@ learn(english);
 
 const MISSING = "–";
 
-/** What `shown` has behind it, the first opened; nothing while they are closed to view, which is most of the time. */
-export function numbers(shown: readonly Finding[], report: Report, state: State, session: Session): TemplateResult | typeof nothing {
-  if (!state.numbersOpen) return nothing;
-  return html`
-    <p class="hint">
-      ${say("numbers-help")}
-      <a href="./methods.html#${methodsSection(report)}" target="_blank" rel="noopener">${say("numbers-methods")}</a>.
-    </p>
-    ${shown.map((finding, at) => measured(finding, at === 0, state, session))}`;
-}
+/** What `shown` has behind it, the first opened. */
+export const numbers = (shown: readonly Finding[], report: Report, state: State, session: Session): TemplateResult => html`
+  <p class="hint">
+    ${say("numbers-help")}
+    <a href="./methods.html#${methodsSection(report)}" target="_blank" rel="noopener">${say("numbers-methods")}</a>.
+  </p>
+  ${shown.map((finding, at) => measured(finding, at === 0, state, session))}`;
 
 /** Where the methods page explains the comparison that decided. */
 function methodsSection({ answer: { estimate } }: Report): string {

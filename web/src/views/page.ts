@@ -1,6 +1,7 @@
 /** The page as a whole: which parts there are in which state. */
 import { html, nothing, type TemplateResult } from "lit";
 import type { Actions } from "../actions.js";
+import type { Question, Report, Session } from "../engine.js";
 import type { State } from "../state.js";
 import { answer } from "./answer.js";
 import { counts } from "./counts.js";
@@ -18,7 +19,8 @@ import { withTexts } from "../text/spoken.js";
 const sent = later(() => withTexts(["sent"], () => import("./sent.js")).then((module) => module.sent));
 const trustPart = later(() => withTexts(["trust"], () => import("./trust-part.js")).then((module) => module.trustPart));
 
-export function page(state: State, actions: Actions): TemplateResult {
+/** `whole`: with what stands below the answer, which is drawn once the first answer can be seen. */
+export function page(state: State, actions: Actions, whole: boolean): TemplateResult {
   if (!state.read) {
     const first = state.wants ? reading(state, actions) : state.entry ? entry(state, state.entry, actions) : give(state, actions);
     return html`<div class="parts empty">${first}</div>${announcement(state)}`;
@@ -34,19 +36,18 @@ export function page(state: State, actions: Actions): TemplateResult {
       </div>
       <div class="told">
         ${answer(state, session, actions)}
-        ${state.report?.trust.length ? part(
-              "trust",
-              say("trust-title"),
-              trustPart(actions.drawAgain, state, state.report, session, actions),
-            ) : nothing}
-        ${comparable && state.question && state.report ? luckDoor(session, state.question, state.measures, actions) : nothing}
-        ${state.report && state.question ? flightDoors(session, state.question, state.report, state.measures, actions) : nothing}
-        ${state.question && state.report ? shareDoor(session, state.question, state.measures, actions) : nothing}
+        ${whole && state.report && state.question ? below(state, state.report, state.question, session, actions) : nothing}
       </div>
     </div>
     ${state.report && !state.entry && state.answerIs === "below" ? html`<a class="see-answer" href="#answer">${say("see-answer")}</a>` : nothing}
     ${announcement(state)}`;
 }
+
+const below = (state: State, report: Report, question: Question, session: Session, actions: Actions): TemplateResult => html`
+  ${report.trust.length > 0 ? part("trust", say("trust-title"), trustPart(actions.drawAgain, state, report, session, actions)) : nothing}
+  ${session.builds.length > 1 ? luckDoor(session, question, state.measures, actions) : nothing}
+  ${flightDoors(session, question, report, state.measures, actions)}
+  ${shareDoor(session, question, state.measures, actions)}`;
 
 /** Before it is known what there is to show, as the page's own file has it. */
 export const opening = (): TemplateResult => part("shots", say("your-shots"), html`<div class="card opening"><p>${say("opening")}</p></div>`);

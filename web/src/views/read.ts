@@ -11,6 +11,7 @@ import { choice, foreign, part } from "./pieces.js";
 import { problems, notices } from "./problems.js";
 import { source } from "./source.js";
 import { trouble } from "./trouble.js";
+import { whenOpen } from "./when-open.js";
 import { say } from "../text/say.js";
 
 const ORDERS: readonly Order[] = ["interleaved", "blocked", "unknown"];
@@ -112,12 +113,13 @@ function columns(state: State, { hints }: Given, { reading }: ReadResult, sessio
   return html`
     <details class="columns-read" ?open=${isOpen}>
       <summary>${say("columns", { read: columnsInWords(all, state, session) })}</summary>
-      <div class="inside">
-        <p class="hint">${say("columns-help")}</p>
-        <ul class="columns">
-          ${all.map((column) => columnChip(state, session, column, actions))}
-        </ul>
-      </div>
+      ${whenOpen(() => html`
+        <div class="inside">
+          <p class="hint">${say("columns-help")}</p>
+          <ul class="columns">
+            ${all.map((column) => columnChip(state, session, column, actions))}
+          </ul>
+        </div>`)}
     </details>`;
 }
 

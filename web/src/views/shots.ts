@@ -6,6 +6,7 @@ import { orderGeometry, type Drift, type OrderedShot } from "../chart/order.js";
 import type { Report, Session } from "../engine.js";
 import { number, withUnit, type MeasureView } from "../format.js";
 import { build, choice } from "./pieces.js";
+import { whenOpen } from "./when-open.js";
 import { say } from "../text/say.js";
 
 /** More shots than these are no picture any more. */
@@ -27,18 +28,19 @@ export function shots(
       ${session.shots.length <= DRAWN ? picture(session, report, measure) : html`<p class="hint">${say("shots-too-many")}</p>`}
       <details class="shot-list">
         <summary>${say("shots-every")}</summary>
-        <p class="hint">
-          ${say("shots-every-help")}
-        </p>
-        ${table(session, measure, actions, shown)}
-        ${session.shots.length > shown
-          ? html`<div class="buttons">
-              <button type="button" @click=${actions.showMoreShots}>${say("shots-show-more", { count: session.shots.length })}</button>
-            </div>`
-          : nothing}
+        ${whenOpen(() => list(session, measure, actions, shown))}
       </details>
     </div>`;
 }
+
+const list = (session: Session, measure: MeasureView, actions: Actions, shown: number): TemplateResult => html`
+  <p class="hint">${say("shots-every-help")}</p>
+  ${table(session, measure, actions, shown)}
+  ${session.shots.length > shown
+    ? html`<div class="buttons">
+        <button type="button" @click=${actions.showMoreShots}>${say("shots-show-more", { count: session.shots.length })}</button>
+      </div>`
+    : nothing}`;
 
 function picture(session: Session, report: Report, measure: MeasureView): TemplateResult {
   const ordered = session.shots.map(

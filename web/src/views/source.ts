@@ -4,6 +4,7 @@ import type { Actions } from "../actions.js";
 import type { Delimiter, Layout, LineIs, LineReading, ReadResult, RowCounts } from "../engine.js";
 import type { Source } from "../texts.js";
 import { choice, foreign } from "./pieces.js";
+import { whenOpen } from "./when-open.js";
 import { say, sayAround } from "../text/say.js";
 
 /** Longer texts are not shown again: a phone would stop. */
@@ -15,23 +16,24 @@ const LINES: readonly LineIs[] = ["shot", "summary", "headings", "units", "build
 export const source = (given: Source, { reading }: ReadResult, actions: Actions): TemplateResult => html`
   <details class="source">
     <summary>${say("text-title")}</summary>
-    <p class="hint">${sayAround("text-of", { name: foreign(given.name), rows: rowsText(reading.rows) })}</p>
-    <label class="row">
-      <span>${say("cells-apart")}</span>
-      ${choice(say("cells-apart-how"), delimiters(reading.delimiter), reading.delimiter, (value) =>
-        actions.hint({ delimiter: value as Delimiter }),
-      )}
-    </label>
-    <label class="row">
-      <span>${say("decimals")}</span>
-      ${choice(say("decimals-how"), marks(), reading.decimal_mark, (value) => actions.hint({ decimal_mark: value }))}
-    </label>
-    <label class="row">
-      <span>${say("stand-as")}</span>
-      ${choice(say("stand-as-how"), LAYOUTS.map((value) => ({ value, label: say(`layout-${value}`) })), reading.layout, (value) => actions.hint({ layout: value as Layout }))}
-    </label>
-    ${reading.lines.length > 0 ? lines(reading.lines, actions) : nothing}
-    ${text(given.text, actions)}
+    ${whenOpen(() => html`
+      <p class="hint">${sayAround("text-of", { name: foreign(given.name), rows: rowsText(reading.rows) })}</p>
+      <label class="row">
+        <span>${say("cells-apart")}</span>
+        ${choice(say("cells-apart-how"), delimiters(reading.delimiter), reading.delimiter, (value) =>
+          actions.hint({ delimiter: value as Delimiter }),
+        )}
+      </label>
+      <label class="row">
+        <span>${say("decimals")}</span>
+        ${choice(say("decimals-how"), marks(), reading.decimal_mark, (value) => actions.hint({ decimal_mark: value }))}
+      </label>
+      <label class="row">
+        <span>${say("stand-as")}</span>
+        ${choice(say("stand-as-how"), LAYOUTS.map((value) => ({ value, label: say(`layout-${value}`) })), reading.layout, (value) => actions.hint({ layout: value as Layout }))}
+      </label>
+      ${reading.lines.length > 0 ? lines(reading.lines, actions) : nothing}
+      ${text(given.text, actions)}`)}
   </details>`;
 
 const delimiters = (now: Delimiter) => [

@@ -2,6 +2,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { Report, TrustFinding } from "../engine.js";
 import { say } from "../text/say.js";
+import { whenOpen } from "./when-open.js";
 
 type Weight = TrustFinding["weight"];
 
@@ -11,7 +12,7 @@ const SIGNS: Record<Weight, string> = { serious: "!", note: "i", good: "✓" };
 export const trust = ({ trust: findings }: Report): TemplateResult => html`
   <details class="card trust">
     <summary><span class=${count(findings, "serious") > 0 ? "alert" : ""}>${inShort(findings)}</span></summary>
-    <ul class="findings">${findings.map(finding)}</ul>
+    ${whenOpen(() => html`<ul class="findings">${findings.map(finding)}</ul>`)}
   </details>`;
 
 const finding = ({ weight, what, why, next }: TrustFinding): TemplateResult => html`
