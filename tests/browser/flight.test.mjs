@@ -237,6 +237,7 @@ test("a column that says what changed is found, answers without typing, and trav
   const { page, context, watched } = await open("", { viewport: phone });
   await type(page, twoBalls());
   await answer(page);
+  await page.locator(".columns-read summary").click();
   assert.equal(await page.getByLabel("What “Ball type” holds").inputValue(), '"second"');
   await page.locator("#change summary").click();
   await page.locator("#change .said").waitFor();

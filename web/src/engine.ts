@@ -10,7 +10,6 @@ import type { CheckRequest, Hints, Luck, LuckRequest, Measure, Order, ReadResult
 import { loadedIn } from "./core-language.js";
 import { asking } from "./refusal.js";
 
-export { Refused, asRefusal } from "./refusal.js";
 export type {
   Answer,
   Build,
@@ -97,9 +96,9 @@ async function loadComplete(language: string): Promise<Complete> {
   return core;
 }
 
-/** Loads the core on this thread, to answer in a language. */
-export async function openLocal(language: string): Promise<Engine> {
-  await loadedIn(language, first, init({ module_or_path: new URL("../pkg/straight_answer_first_bg.wasm", import.meta.url) }));
+/** The core on this thread, to answer in a language. */
+export async function openLocal(language: string, core: WebAssembly.Module): Promise<Engine> {
+  await loadedIn(language, first, init({ module_or_path: core }));
   return {
     measures: async () => first.measures(),
     decode: async (bytes, name) => asking(async () => first.decode(bytes, name)),

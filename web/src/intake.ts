@@ -1,5 +1,6 @@
 /** Files into texts: decoded, workbooks opened, sheets offered by name where there are several. */
-import { asRefusal, type Engine, type Refusal } from "./engine.js";
+import type { Engine, Refusal } from "./engine.js";
+import { asRefusal } from "./refusal.js";
 import type { NewText, Workbook } from "./texts.js";
 import { textsOf } from "./texts.js";
 import { say } from "./text/say.js";

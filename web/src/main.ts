@@ -20,7 +20,7 @@ import print from "./styles/print.css?url";
 import address from "./worker.ts?worker&url";
 
 const wanted = languageIn(location.search);
-const engine = openEngine(() => startWorker(address), wanted);
+const engine = openEngine(() => startWorker(address, wanted));
 
 learn(english);
 if (wanted === "en") open();
@@ -41,18 +41,17 @@ function open(): void {
     coverAnswer: () => page.cover(),
   };
   hangDoors(handOver);
-  void import("./languages.js").then(({ offerLanguages }) => offerLanguages(handOver)).catch(() => undefined);
+  void page.standing.then(() => afterwards(handOver));
 }
 
 // The first number that a page formats costs it a twentieth of a second on a phone: spent while the engine is on its way.
 setTimeout(() => new Intl.NumberFormat(wanted).format(1));
 
-// After the answer can stand: how the page prints, and the rest of the site for the day without a network.
-const afterwards = () => {
+/** Once the first answer stands: the other language, how the page prints, and the site for the day without a network. */
+function afterwards(handOver: HandOver): void {
+  void import("./languages.js").then(({ offerLanguages }) => offerLanguages(handOver)).catch(() => undefined);
   // Not imported as the other styles are: one for paper alone leaves the page as it stands.
   document.head.append(Object.assign(document.createElement("link"), { rel: "stylesheet", media: "print", href: print }));
   // On somebody else's page nothing is kept: their visitors came for one answer.
   if (window.self === window.top) void import("./offline.js").then(({ keepOffline }) => keepOffline()).catch(() => undefined);
-};
-if (document.readyState === "complete") afterwards();
-else window.addEventListener("load", afterwards, { once: true });
+}

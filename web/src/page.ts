@@ -5,7 +5,8 @@
  */
 import { LitElement, type TemplateResult } from "lit";
 import type { Actions } from "./actions.js";
-import { asRefusal, type Engine, type Question } from "./engine.js";
+import type { Engine, Question } from "./engine.js";
+import { asRefusal } from "./refusal.js";
 import { exampleIn, type Example } from "./examples.js";
 import type { Current } from "./hand-over.js";
 import { take } from "./intake.js";
@@ -28,6 +29,9 @@ export class StraightAnswerPage extends LitElement {
   opening: Partial<Question> = {};
   /** Inside somebody else's page nothing moves, and the keyboard stays where it is. */
   quiet = false;
+  #tellStanding!: () => void;
+  /** Settled once what the page opened with is shown: whatever nobody waits for comes after it. */
+  readonly standing = new Promise<void>((resolve) => (this.#tellStanding = resolve));
   #state: State = start;
   /** Settled once the measures are known, which reading and answering name. */
   #opened: Promise<void> | null = null;
@@ -103,11 +107,12 @@ export class StraightAnswerPage extends LitElement {
 
   override updated(): void {
     // What stands below comes once it is known how far below.
-    if (!this.#isFetching && !this.#state.wants && (this.#isWhole || !this.#state.report)) this.classList.remove("opening");
+    if (!this.#isFetching && !this.#state.wants && (this.#isWhole || !this.#state.report)) this.#stands();
     if (!this.#isWhole && this.#state.report) void this.#drawTheRest();
     document.body.classList.toggle("with-shots", this.#state.read !== null);
     this.#watchTheAnswer();
-    if (this.#goTo && this.#state.read && !this.#state.wants) {
+    // What was read is gone to as soon as it stands: what moves under a finger later is touched by mistake.
+    if (this.#goTo && this.#state.read && (!this.#state.wants || (this.#goTo === "shots" && this.#state.wants !== "read"))) {
       const id = this.#goTo;
       this.#goTo = null;
       this.#show(id);
@@ -139,6 +144,12 @@ export class StraightAnswerPage extends LitElement {
     if (trouble && trouble !== before.trouble) this.dispatchEvent(new CustomEvent("refused", { detail: trouble.message }));
     if (message.type === "answered" || message.type === "started_again") this.dispatchEvent(new Event("straight-answer", { bubbles: true }));
     if (this.#state.wants && this.#state.turn !== before.turn) void this.#work(this.#state);
+  }
+
+  /** What was opened is shown. */
+  #stands(): void {
+    this.classList.remove("opening");
+    this.#tellStanding();
   }
 
   async #drawTheRest(): Promise<void> {

@@ -20,4 +20,4 @@ const policy = policies?.createPolicy("straight-answer", { createScriptURL: own 
 export const scriptAddress = (address: string): string => (policy?.createScriptURL(address) ?? own(address)) as string;
 
 /** A worker from a file of the page, named after the language it is to speak. */
-export const startWorker = (address: string): Worker => new Worker(scriptAddress(address), { type: "module", name: language() });
+export const startWorker = (address: string, spoken = language()): Worker => new Worker(scriptAddress(address), { type: "module", name: spoken });

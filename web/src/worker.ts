@@ -1,10 +1,11 @@
-/** The worker's side of `remote.ts`: one engine, one call after the other. */
-import { openLocal } from "./engine.js";
+/** The worker's side of `remote.ts`: it is handed the compiled core first; then one call after the other. */
+import { openLocal, type Engine } from "./engine.js";
 import { replyTo, type Call } from "./port.js";
 
-// A worker is named after the language it speaks (`trusted.ts`).
-const engine = openLocal(self.name);
+let engine: Promise<Engine>;
 
-self.onmessage = async ({ data }: MessageEvent<Call>) => {
-  self.postMessage(await replyTo(await engine, data));
+self.onmessage = async ({ data }: MessageEvent<Call | WebAssembly.Module>) => {
+  // A worker is named after the language it speaks (`trusted.ts`).
+  if (data instanceof WebAssembly.Module) engine = openLocal(self.name, data);
+  else self.postMessage(await replyTo(engine, data));
 };

@@ -1,5 +1,6 @@
 /** An engine for unit tests: invented answers, every call written down. */
-import { Refused, type Engine, type Finding, type Measure, type ReadResult, type Report, type Session } from "../src/engine.js";
+import type { Engine, Finding, Measure, ReadResult, Report, Session } from "../src/engine.js";
+import { Refused } from "../src/refusal.js";
 
 export const MEASURES: Measure[] = [
   measure("carry", "Carry", "yd", 0, "higher", 5),

@@ -1,7 +1,8 @@
 /** The engine behind a port answers like the engine itself. */
 import { expect, test } from "vitest";
-import { asRefusal, Refused, type Engine } from "../src/engine.js";
+import type { Engine } from "../src/engine.js";
 import { replyTo, type Call, type Port, type Reply } from "../src/port.js";
+import { asRefusal, Refused } from "../src/refusal.js";
 import { openRemote } from "../src/remote.js";
 import { fakeEngine, session } from "./fake-engine.js";
 
@@ -43,6 +44,17 @@ test("a worker that dies answers every open call", async () => {
   const asked = openRemote(port).read("x", {});
   port.onerror?.({ message: "out of memory" } as ErrorEvent);
   await expect(asked).rejects.toThrow("out of memory");
+});
+
+test("a worker that never started refuses every later call too, and an engine that cannot be opened every call", async () => {
+  const port: Port = { onmessage: null, onerror: null, postMessage: () => {} };
+  const remote = openRemote(port);
+  const first = remote.measures();
+  port.onerror?.({ message: "no such file" } as ErrorEvent);
+  await expect(first).rejects.toThrow("no such file");
+  await expect(remote.measures()).rejects.toThrow("no such file");
+  const reply = await replyTo(Promise.reject(new Error("not compiled")), { id: 7, name: "measures", parameters: [] });
+  expect(reply).toMatchObject({ id: 7, refusal: { remedy: "not compiled" } });
 });
 
 test("anything thrown becomes a refusal with a remedy", () => {

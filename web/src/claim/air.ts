@@ -1,5 +1,6 @@
 /** Days with different weather, each brought to standard air before they are put together. */
-import { asRefusal, type Question, type Refusal, type Session } from "../engine.js";
+import type { Question, Refusal, Session } from "../engine.js";
+import { asRefusal } from "../refusal.js";
 import { flights, type Conditions, type InStandardAir } from "../flights.js";
 import { STANDARD_AIR_CARRY, askedInStandardAir } from "../standard-air.js";
 import { say } from "../text/say.js";

@@ -5,7 +5,8 @@
 import "../styles/claim.css";
 import "../styles/change.css";
 import { LitElement, html, type TemplateResult } from "lit";
-import { asRefusal, type Measure, type Problem, type Question, type Refusal, type Session } from "../engine.js";
+import type { Measure, Problem, Question, Refusal, Session } from "../engine.js";
+import { asRefusal } from "../refusal.js";
 import type { Conditions, InStandardAir } from "../flights.js";
 import type { Current, HandOver } from "../hand-over.js";
 import { take } from "../intake.js";

@@ -7,7 +7,7 @@
 import "../styles/fair.css";
 import "../styles/log.css";
 import { LitElement, html, nothing, type TemplateResult } from "lit";
-import { asRefusal } from "../engine.js";
+import { asRefusal } from "../refusal.js";
 import type { HandOver } from "../hand-over.js";
 import { openPlanner, type OwnSay, type Planner, type PlanRequest } from "../planner.js";
 import { asked, begun, undone, warmedUp, withLook, withMishit, withSay, withSetEnded, withShot, type TestLog, type Values } from "./log.js";

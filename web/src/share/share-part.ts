@@ -6,7 +6,8 @@
 import "../styles/share.css";
 import type { PropertyValues, TemplateResult } from "lit";
 import { BehindDoor } from "../behind-door.js";
-import { asRefusal, type Measure, type Question, type Refusal, type Session, type Shared, type ShareRequest } from "../engine.js";
+import type { Measure, Question, Refusal, Session, Shared, ShareRequest } from "../engine.js";
+import { asRefusal } from "../refusal.js";
 import { measureView } from "../format.js";
 import { withoutNames } from "../link.js";
 import { card } from "./card.js";
