@@ -106,7 +106,7 @@ test("added shots can go to a club that is there, and every step can be taken ba
   assert.equal((await builds(page)).length, 3);
   await page.locator(".whose").getByRole("button", { name: "Driver B" }).click();
   await page.locator(".whose").waitFor({ state: "detached" });
-  assert.match((await builds(page)).join(), /33\sshots/);
+  await page.locator(".builds .count").getByText("33\u00a0shots").waitFor();
   await page.getByRole("button", { name: /^Undo/ }).click();
   await page.locator(".whose").waitFor();
   const back = await answerAfter(page, () => page.getByRole("button", { name: "Undo: added shots" }).click());
