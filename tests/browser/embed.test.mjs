@@ -33,7 +33,7 @@ const heard = (page, id, type) => page.locator(`#told li[data-from=${id}][data-t
 test("two on one page under a strict policy: each its own session, as high as what it holds, no strange request", async () => {
   const { page, context, watched, inside } = await openHost();
   assert.match(await headline(inside("by-link")).innerText(), /not hit in turn/);
-  assert.match(await headline(inside("by-file")).innerText(), /carries farther.*4 yd/);
+  assert.match(await headline(inside("by-file")).innerText(), /carries farther.*4\syd/);
   for (const id of ["by-link", "by-file"]) {
     await page.waitForFunction((id) => Number(document.querySelector(`#${id}`).shadowRoot.querySelector("iframe").height) > 900, id);
     const frame = await (await page.locator(`#${id} >> iframe`).elementHandle()).contentFrame();
@@ -70,7 +70,7 @@ test("the answer goes to the host only once the visitor agrees, and only from th
   await agree.uncheck();
   await inside("by-file").getByLabel("What to compare").selectOption("carry");
   await page.waitForFunction(() => true);
-  assert.equal(await headline(inside("by-file")).innerText(), said.replace("4 yd", "5 yd"));
+  assert.equal(await headline(inside("by-file")).innerText(), said.replace("4\u00a0yd", "5\u00a0yd"));
   assert.equal(await heard(page, "by-file", "answer").count(), 2);
   await context.close();
 });

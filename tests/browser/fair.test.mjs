@@ -89,7 +89,7 @@ test("the answer is covered; looking early is written down and makes it stricter
   });
   await page.getByRole("button", { name: "Now show the answer" }).click();
   await answer(page);
-  assert.match(await page.locator(".fair-after").innerText(), /99 % in place of 95 %/);
+  assert.match(await page.locator(".fair-after").innerText(), /99\s% in place of 95\s%/);
   await page.getByRole("button", { name: /^Go on/ }).click();
   await page.locator(".log-keys").waitFor();
   assert.equal(await page.locator("straight-answer-page .headline").count(), 0, "covered again");
@@ -161,7 +161,7 @@ test("one club under two labels: the answer is not 'different', and says what lu
   await page.getByRole("button", { name: "Now show the answer" }).click();
   assert.notEqual((await answer(page)).kind, "different");
   assert.match(await page.locator(".fair-after").innerText(), /from 18 of 18 shots/);
-  assert.match(await page.locator(".fair-same").innerText(), /Both labels are one club, so the true difference is nothing\. Luck alone will set them about \d+ yd apart/);
+  assert.match(await page.locator(".fair-same").innerText(), /Both labels are one club, so the true difference is nothing\. Luck alone will set them about \d+\syd apart/);
   assert.doesNotMatch(await page.locator(".fair-after").innerText(), /choose by feel/);
   assertQuiet(watched);
   await context.close();

@@ -96,7 +96,7 @@ fn a_whole_session_in_another_unit_is_told() {
     let found = held(&meters);
     assert_eq!(found.fit, Fit::Doubtful);
     assert_eq!(found.stories[0].carry.as_deref(), Some("meters"));
-    assert!(found.words.session.contains("10 % shorter"), "{}", found.words.session);
+    assert!(found.words.session.contains("10\u{a0}% shorter"), "{}", found.words.session);
 }
 
 #[test]

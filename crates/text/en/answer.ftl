@@ -1,4 +1,4 @@
-# The answer in one sentence: `Driver B carries farther. Expect 8 to 17 yd more; it starts to matter at 5 yd.`
+# The answer in one sentence: `Driver B carries farther. Expect 8 to 17 yd more; it starts to matter at 5 yd.`
 matters = { $does }{ $mixed-up ->
     [yes] {" "}here, beyond what warming up or tiring usually explains
    *[no] {""}

@@ -15,7 +15,7 @@ between = Allowing for luck{ $mixed-up ->
 }, the true difference lies between { $low } and { $high }.
 cannot-tell-in-short = Cannot tell: anything between { $low } and { $high }.
 no-difference = no difference
-# A size and which way: `8 yd more`.
+# A size and which way: `8 yd more`.
 gap = { $size } { $way }
 shows-at-best = A session like this shows a difference of { $size } in 8 of 10 cases; smaller ones need more shots.
 first-in-turn = First hit the clubs in turn, three shots at a time: one after the other, even many shots cannot tell the

@@ -66,9 +66,9 @@ within-ball-speed = Of the part of ball speed, { $club } is how fast the club wa
 no-direction = Launch direction or spin axis was not measured: what starting or curving off line cost is part of what is not explained.
 no-club-speed = Club speed was not measured: it would tell whether ball speed came from a faster swing or a better strike.
 no-loft = Loft and attack angle at impact were not measured: with both, a change of spin can be held against how the club arrived.
-no-strike = Where on the face the ball was struck was not measured. With a driver 5 mm higher is about 700 rpm less spin, so no difference in
+no-strike = Where on the face the ball was struck was not measured. With a driver 5 mm higher is about 700 rpm less spin, so no difference in
     spin can be put down to the club without it.
-note = Split over a model of the flight, shot against shot of the same rank, { $shots } and { $other-shots }; the model is good to about 3 % of
+note = Split over a model of the flight, shot against shot of the same rank, { $shots } and { $other-shots }; the model is good to about 3 % of
     carry, and to less than that for a difference.
 not-flown = { $shots } without all these numbers, or that did not fly, are not in it.
 not-in-turn = The clubs were not hit in turn, so warming up or tiring is in these parts too.

@@ -7,7 +7,7 @@ is-computed = The carry in this file was probably computed, not seen: it follows
 nothing-was-changed = Nothing was changed. Look the numbers up in the source, and correct the unit under 'Your shots' if it was
     misread.
 row = Shot { $number }, { $club }: { $carry } of carry, where its own speed, launch and spin give about { $expected }.
-as-a-whole = As a whole the carries are about { $hundredths } % { $shorter ->
+as-a-whole = As a whole the carries are about { $hundredths } % { $shorter ->
     [yes] shorter
    *[no] longer
 } than their launches fly in ordinary air.

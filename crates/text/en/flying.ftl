@@ -5,7 +5,7 @@ not-conditions = Nobody plays golf in this weather.
 not-conditions-remedy = { $what ->
     [temperature] Enter −50 to 55 °C, or −58 to 131 °F.
     [humidity] Enter 0 to 100.
-    [wind] Enter at most 67 mph.
+    [wind] Enter at most 67 mph.
    *[altitude] Enter −1,600 to 19,600 feet above sea level.
 }
 no-conditions = These conditions cannot be used.

@@ -2,7 +2,7 @@ shots = { $count ->
     [one] { $count } shot
    *[other] { $count } shots
 }
-# Two sizes of one unit, which brings its own space: `7 to 15 yd`.
+# Two sizes of one unit, which brings its own space: `7 to 15 yd`.
 span = { $small } to { $large }{ $unit }
 # How often chance does the like.
 chance-nearly-all = nearly all { $of ->

@@ -44,7 +44,7 @@ strike-offset-lower = is struck farther toward the heel
 other-higher = is higher
 other-lower = is lower
 
-# Said after a size: `8 yd more`.
+# Said after a size: `8 yd more`.
 gap-more-above = more
 gap-more-below = less
 gap-higher-above = higher
@@ -60,7 +60,7 @@ gap-upward-below = more downward
 gap-toe-above = nearer the toe
 gap-toe-below = nearer the heel
 
-# The two sides of zero: `4 yd right`.
+# The two sides of zero: `4 yd right`.
 side-lr-above = right
 side-lr-below = left
 side-ud-above = up

@@ -10,7 +10,7 @@ found-and = { $list }, of { $next }
 found-and-last = { $list }, and of { $last }
 power = With { $rounds } rounds of { $set } you will see a true difference of { $list }.
 seen = { $size }: { $often }
-in-scatter = { $hundredths } % in scatter
+in-scatter = { $hundredths } % in scatter
 nearly-always = nearly always
 hardly-ever = hardly ever
 once-in-10 = once in 10
@@ -71,8 +71,8 @@ early-planned = The plan holds no look after round { $round }. You can look, and
 early-unplanned = No plan covers a look at this moment. You can look, and it will be written down: from now on the answer is held to
     the strictest level, as if you had looked after every shot.
 stricter-planned = You looked when the plan held no look. The answer is stricter for it, so that luck cannot pass for a club.
-stricter-unplanned = You looked at a moment that no plan covers. The answer is held to the level for looking again and again: 99 % in
-    place of 95 %.
+stricter-unplanned = You looked at a moment that no plan covers. The answer is held to the level for looking again and again: 99 % in
+    place of 95 %.
 with-club = { $count } with { $club }
 mishits = { $shots ->
     [one] 1 shot

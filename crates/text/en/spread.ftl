@@ -4,15 +4,15 @@ same-in-short = They scatter the same.
 ruled-out = A difference of { $margin } or more is ruled out.
 cannot-tell = With this many shots nobody can say which of { $baseline } and { $candidate } is tighter on { $measure }.
 cannot-tell-in-short = Cannot tell which is tighter.
-scatters-more = { $club } scatters more on { $measure }, by { $from } to { $to } %
-is-tighter = { $club } is tighter on { $measure }: its shots scatter { $from } to { $to } % less
+scatters-more = { $club } scatters more on { $measure }, by { $from } to { $to } %
+is-tighter = { $club } is tighter on { $measure }: its shots scatter { $from } to { $to } % less
 line = { $does }.
 too-small = A real difference, too small to matter: { $does }.
 matters = { $does }. It starts to matter at { $margin }.
 may-matter = { $does }. Whether that reaches the { $margin } that matter is not settled.
 deviations = Shots scatter around their average by { $size } with { $candidate } ({ NUMBER($shots) } shots) and by
     { $other-size } with { $baseline } ({ NUMBER($other-shots) }).
-end = { $hundredths } % { $below ->
+end = { $hundredths } % { $below ->
     [yes] less
    *[no] more
 }

@@ -65,9 +65,9 @@ within-ball-speed = De la parte de la velocidad de bola, { $club } es lo rápido
 no-direction = No se midió la dirección de salida o el eje del spin: lo que costó empezar o curvar fuera de línea está en lo que queda sin explicar.
 no-club-speed = No se midió la velocidad de palo: diría si la velocidad de bola vino de un swing más rápido o de un impacto mejor.
 no-loft = No se midieron el loft y el ángulo de ataque en el impacto: con los dos, un cambio de spin se puede comparar con cómo llegó el palo.
-no-strike = No se midió dónde impactó la bola en la cara. Con un driver, 5 mm más arriba son unas 700 rpm menos de spin: sin ese dato ninguna
+no-strike = No se midió dónde impactó la bola en la cara. Con un driver, 5 mm más arriba son unas 700 rpm menos de spin: sin ese dato ninguna
     diferencia de spin se puede atribuir al palo.
-note = Repartido con un modelo del vuelo, golpe frente a golpe del mismo puesto, { $shots } y { $other-shots }; el modelo acierta con un 3 % del
+note = Repartido con un modelo del vuelo, golpe frente a golpe del mismo puesto, { $shots } y { $other-shots }; el modelo acierta con un 3 % del
     carry, y con menos que eso en una diferencia.
 not-flown = { $shots } sin todos estos números, o que no volaron, no están incluidos.
 not-in-turn = Los palos no se golpearon por turnos, así que el calentamiento o el cansancio también están en estas partes.

@@ -5,7 +5,7 @@ is-computed = El carry de este archivo seguramente se calculó y no se vio: sigu
     cerca para una bola vista hasta el suelo. No dice nada de la bola ni del viento que no diga la salida.
 nothing-was-changed = No se ha cambiado nada. Comprueba los números en su origen y corrige la unidad en 'Tus golpes' si se leyó mal.
 row = Golpe { $number }, { $club }: { $carry } de carry, cuando su propia velocidad, salida y spin dan unos { $expected }.
-as-a-whole = En conjunto los carrys son un { $hundredths } % más { $shorter ->
+as-a-whole = En conjunto los carrys son un { $hundredths } % más { $shorter ->
     [yes] cortos
    *[no] largos
 } de lo que vuelan sus salidas en aire normal.

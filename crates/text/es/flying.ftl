@@ -4,7 +4,7 @@ not-conditions = Con este tiempo nadie juega al golf.
 not-conditions-remedy = { $what ->
     [temperature] Escribe de −50 a 55 °C, o de −58 a 131 °F.
     [humidity] Escribe de 0 a 100.
-    [wind] Escribe 67 mph como mucho.
+    [wind] Escribe 67 mph como mucho.
    *[altitude] Escribe de −1600 a 19.600 pies sobre el nivel del mar.
 }
 no-conditions = Estas condiciones no se pueden usar.

@@ -9,7 +9,7 @@ found-and = { $list }, una de { $next }
 found-and-last = { $list } y una de { $last }
 power = Con { $rounds } rondas de { $set } verás una diferencia real de { $list }.
 seen = { $size }: { $often }
-in-scatter = { $hundredths } % en dispersión
+in-scatter = { $hundredths } % en dispersión
 nearly-always = casi siempre
 hardly-ever = casi nunca
 once-in-10 = 1 vez de cada 10
@@ -68,8 +68,8 @@ early-planned = El plan no prevé mirar tras la ronda { $round }. Puedes mirar, 
 early-unplanned = Ningún plan prevé mirar en este momento. Puedes mirar, y quedará anotado: desde ahora a la respuesta se le exige lo
     máximo, como si hubieras mirado tras cada golpe.
 stricter-planned = Miraste cuando el plan no lo preveía. Por eso se le exige más a la respuesta, para que el azar no pase por un palo.
-stricter-unplanned = Miraste en un momento que ningún plan prevé. A la respuesta se le exige el nivel de mirar una y otra vez: 99 % en
-    lugar de 95 %.
+stricter-unplanned = Miraste en un momento que ningún plan prevé. A la respuesta se le exige el nivel de mirar una y otra vez: 99 % en
+    lugar de 95 %.
 with-club = { $count } con { $club }
 mishits = { $shots ->
     [one] 1 golpe anotado como fallado

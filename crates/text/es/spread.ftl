@@ -3,15 +3,15 @@ same-in-short = Se dispersan igual.
 ruled-out = Una diferencia de { $margin } o más queda descartada.
 cannot-tell = Con estos golpes nadie puede decir si agrupa mejor { $baseline } o { $candidate } en { $measure }.
 cannot-tell-in-short = No se sabe cuál agrupa mejor.
-scatters-more = { $club } se dispersa más en { $measure }, de un { $from } a un { $to } %
-is-tighter = { $club } agrupa mejor en { $measure }: sus golpes se dispersan de un { $from } a un { $to } % menos
+scatters-more = { $club } se dispersa más en { $measure }, de un { $from } a un { $to } %
+is-tighter = { $club } agrupa mejor en { $measure }: sus golpes se dispersan de un { $from } a un { $to } % menos
 line = { $does }.
 too-small = Una diferencia real, pero demasiado pequeña para importar: { $does }.
 matters = { $does }. Empieza a importar a partir de un { $margin }.
 may-matter = { $does }. Aún no se sabe si llega al { $margin } que importa.
 deviations = Los golpes se apartan de su promedio { $size } con { $candidate } ({ NUMBER($shots) } golpes) y
     { $other-size } con { $baseline } ({ NUMBER($other-shots) }).
-end = un { $hundredths } % { $below ->
+end = un { $hundredths } % { $below ->
     [yes] menos
    *[no] más
 }

@@ -88,7 +88,8 @@ fn first_answer_files(dist: &Path) -> Result<BTreeSet<PathBuf>> {
         }
         let script = fs::read_to_string(&file).with_context(|| file.display().to_string())?;
         let folder = file.parent().unwrap_or(dist);
-        waiting.extend(imported_by(&script).iter().map(|name| folder.join(name)));
+        let needed = imported_by(&script).into_iter().chain(worker_named_in(&script));
+        waiting.extend(needed.map(|name| folder.join(name)));
     }
     found.into_iter().map(|file| file.canonicalize().with_context(|| file.display().to_string())).collect()
 }
@@ -124,6 +125,11 @@ fn imported_by(script: &str) -> Vec<&str> {
     names
 }
 
+/// The worker in which the core works: a script gives its address, and imports nothing.
+fn worker_named_in(script: &str) -> Option<&str> {
+    script.split(['`', '"', '\'']).find(|name| name.starts_with("worker-") && name.ends_with(".js"))
+}
+
 /// Every file below a folder.
 fn walk(folder: &Path) -> Result<Vec<PathBuf>> {
     let mut files = Vec::new();
@@ -156,5 +162,13 @@ mod tests {
         let mut names = imported_by(script);
         names.sort_unstable();
         assert_eq!(names, ["./x.js", "./y.js", "./z.js"]);
+    }
+
+    #[test]
+    fn the_worker_of_the_first_answer_counts() {
+        let script =
+            "const a=new URL(`other-worker-1.js`,import.meta.url),b=new URL(`worker-x2.js`,import.meta.url)";
+        assert_eq!(worker_named_in(script), Some("worker-x2.js"));
+        assert_eq!(worker_named_in("import'./x.js'"), None);
     }
 }

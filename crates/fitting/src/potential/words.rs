@@ -79,7 +79,7 @@ impl Speech {
         let band = say::band(
             self.launch.value(best.launch_low).trim_end_matches('°'),
             &self.launch.value(best.launch_high),
-            self.rough_spin(best.spin_low).trim_end_matches(" rpm"),
+            self.rough_spin(best.spin_low).trim_end_matches("rpm").trim_end(),
             &self.rough_spin(best.spin_high),
         );
         let more = |better: &Improvement| self.carry.amount(better.gain);

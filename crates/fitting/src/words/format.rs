@@ -15,7 +15,7 @@ pub(crate) struct Subject {
     pub(crate) id: MeasureId,
     /// Lower case, for the middle of a sentence.
     pub(crate) name: String,
-    /// As printed after a number, with its leading space; empty for a plain ratio.
+    /// As printed after a number, with the space that keeps it there; empty for a plain ratio.
     unit: String,
     decimals: usize,
 }
@@ -36,7 +36,7 @@ impl Subject {
         Self {
             id: id.clone(),
             name: short_name(custom.map_or(id.0.as_str(), |c| c.name.as_str())),
-            unit: if unit.is_empty() { String::new() } else { format!(" {}", short_name(unit)) },
+            unit: if unit.is_empty() { String::new() } else { format!("\u{a0}{}", short_name(unit)) },
             // Carry in standard air is a carry, whatever list it stands in.
             decimals: if id.0 == measure::STANDARD_AIR_CARRY { 0 } else { 2 },
         }
@@ -115,15 +115,15 @@ impl Subject {
     }
 }
 
-/// The unit as it is printed after a number.
+/// The unit as it is printed after a number, with a space at which no line breaks.
 fn unit_suffix(unit: Unit) -> String {
     match unit {
-        Unit::Yd => " yd",
-        Unit::Mph => " mph",
-        Unit::Rpm => " rpm",
+        Unit::Yd => "\u{a0}yd",
+        Unit::Mph => "\u{a0}mph",
+        Unit::Rpm => "\u{a0}rpm",
         Unit::Deg => "°",
-        Unit::S => " s",
-        Unit::Mm => " mm",
+        Unit::S => "\u{a0}s",
+        Unit::Mm => "\u{a0}mm",
         Unit::Ratio => "",
     }
     .to_owned()
@@ -219,24 +219,24 @@ mod tests {
 
     #[test]
     fn a_size_that_is_not_zero_is_not_printed_as_zero() {
-        assert_eq!(subject("carry").span(0.3, 12.2, None), "0.3 to 12.2 yd");
-        assert_eq!(subject("carry").span(-12.2, -1.4, None), "1 to 12 yd");
-        assert_eq!(subject("carry").amount(0.0), "0 yd");
+        assert_eq!(subject("carry").span(0.3, 12.2, None), "0.3 to 12.2\u{a0}yd");
+        assert_eq!(subject("carry").span(-12.2, -1.4, None), "1 to 12\u{a0}yd");
+        assert_eq!(subject("carry").amount(0.0), "0\u{a0}yd");
     }
 
     #[test]
     fn a_span_does_not_cross_the_margin_by_rounding() {
-        assert_eq!(subject("carry").span(4.6, 25.2, Some(5.0)), "4.6 to 25.2 yd");
-        assert_eq!(subject("carry").span(5.4, 25.2, Some(5.0)), "5 to 25 yd");
-        assert_eq!(subject("carry").chosen(5.0), "5 yd");
-        assert_eq!(subject("ball_speed").chosen(1.5), "1.5 mph");
+        assert_eq!(subject("carry").span(4.6, 25.2, Some(5.0)), "4.6 to 25.2\u{a0}yd");
+        assert_eq!(subject("carry").span(5.4, 25.2, Some(5.0)), "5 to 25\u{a0}yd");
+        assert_eq!(subject("carry").chosen(5.0), "5\u{a0}yd");
+        assert_eq!(subject("ball_speed").chosen(1.5), "1.5\u{a0}mph");
     }
 
     #[test]
     fn at_most_stays_below_its_limit() {
-        assert_eq!(subject("carry").at_most(3.2, 5.0), "4 yd");
-        assert_eq!(subject("carry").at_most(4.73, 5.0), "4.8 yd");
-        assert_eq!(subject("carry").at_most(4.96, 5.0), "4.96 yd");
+        assert_eq!(subject("carry").at_most(3.2, 5.0), "4\u{a0}yd");
+        assert_eq!(subject("carry").at_most(4.73, 5.0), "4.8\u{a0}yd");
+        assert_eq!(subject("carry").at_most(4.96, 5.0), "4.96\u{a0}yd");
     }
 
     #[test]
