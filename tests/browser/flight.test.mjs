@@ -93,7 +93,7 @@ test("the aim line steps by keyboard, and no farther than it can", async () => {
   assert.equal((await ground(page)).aim, -60);
   assert.equal(await page.evaluate(() => document.activeElement?.className), "aim", "the keyboard stays on the line");
   await page.locator("#fairway").fill("50");
-  await page.waitForFunction(() => document.querySelector("svg.ground").getAttribute("aria-label").includes("50-yd fairway"));
+  await page.waitForFunction(() => document.querySelector("svg.ground").getAttribute("aria-label").includes("a fairway 50\u00a0yd wide"));
   await context.close();
 });
 

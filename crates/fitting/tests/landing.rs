@@ -137,7 +137,7 @@ fn aiming_off_is_advised_where_it_does_more_than_the_club() {
     let straight = session(&mut Dice::seeded(8), 30, [(0.0, 11.0), (1.0, 11.0)]);
     assert!(shown(&straight).words.headline.contains("do not settle"));
     let club = session(&mut Dice::seeded(9), 40, [(0.0, 26.0), (0.0, 9.0)]);
-    assert!(shown(&club).words.headline.contains("Driver B hits a 30-yd fairway more often"));
+    assert!(shown(&club).words.headline.contains("Driver B hits a fairway 30\u{a0}yd wide more often"));
 }
 
 #[test]

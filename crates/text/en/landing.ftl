@@ -1,5 +1,5 @@
 # Where they land.
-strip = a { $width } fairway
+strip = a fairway { $width } wide
 in-the-middle = in the middle
 side = { $size } { $right ->
     [yes] right

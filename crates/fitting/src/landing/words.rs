@@ -71,7 +71,7 @@ impl Speech<'_> {
     }
 
     fn strip(&self) -> String {
-        say::strip(&Subject::of(&"offline".into(), self.session).chosen(self.fairway).replace('\u{a0}', "-"))
+        say::strip(&Subject::of(&"offline".into(), self.session).chosen(self.fairway))
     }
 
     fn in_the_middle(&self, x: f64) -> bool {
