@@ -33,7 +33,7 @@ const heard = (page, id, type) => page.locator(`#told li[data-from=${id}][data-t
 test("two on one page under a strict policy: each its own session, as high as what it holds, no strange request", async () => {
   const { page, context, watched, inside } = await openHost();
   assert.match(await headline(inside("by-link")).innerText(), /not hit in turn/);
-  assert.match(await headline(inside("by-file")).innerText(), /carries farther.*4\syd/);
+  assert.match(await headline(inside("by-file")).innerText(), /carries farther.*4\u00a0yd/);
   for (const id of ["by-link", "by-file"]) {
     await page.waitForFunction((id) => Number(document.querySelector(`#${id}`).shadowRoot.querySelector("iframe").height) > 900, id);
     const frame = await (await page.locator(`#${id} >> iframe`).elementHandle()).contentFrame();

@@ -16,7 +16,7 @@ test("plan, log, lose the page between shots, lose the network, finish, read the
   await rounds(page, 5);
   await page.getByText("What each look costs").click();
   const sure = await page.locator(".fair-looks td").allInnerTexts();
-  const levels = sure.map((text) => Number(/([\d.]+) %$/.exec(text)[1]));
+  const levels = sure.map((text) => Number(/([\d.]+)\u00a0%$/.exec(text)[1]));
   assert.equal(levels.length, 4, "a look after each round from the second");
   assert.ok(levels.every((level, at) => at === 0 || level < levels[at - 1]) && levels.at(-1) > 95, `each look less strict than the one before, and none as lax as a single one: ${sure}`);
   await page.getByLabel("When to look at the answer").selectOption({ label: "Halfway and at end" });
@@ -89,7 +89,7 @@ test("the answer is covered; looking early is written down and makes it stricter
   });
   await page.getByRole("button", { name: "Now show the answer" }).click();
   await answer(page);
-  assert.match(await page.locator(".fair-after").innerText(), /99\s% in place of 95\s%/);
+  assert.match(await page.locator(".fair-after").innerText(), /99\u00a0% in place of 95\u00a0%/);
   await page.getByRole("button", { name: /^Go on/ }).click();
   await page.locator(".log-keys").waitFor();
   assert.equal(await page.locator("straight-answer-page .headline").count(), 0, "covered again");
@@ -161,7 +161,7 @@ test("one club under two labels: the answer is not 'different', and says what lu
   await page.getByRole("button", { name: "Now show the answer" }).click();
   assert.notEqual((await answer(page)).kind, "different");
   assert.match(await page.locator(".fair-after").innerText(), /from 18 of 18 shots/);
-  assert.match(await page.locator(".fair-same").innerText(), /Both labels are one club, so the true difference is nothing\. Luck alone will set them about \d+\syd apart/);
+  assert.match(await page.locator(".fair-same").innerText(), /Both labels are one club, so the true difference is nothing\. Luck alone will set them about \d+\u00a0yd apart/);
   assert.doesNotMatch(await page.locator(".fair-after").innerText(), /choose by feel/);
   assertQuiet(watched);
   await context.close();

@@ -84,9 +84,9 @@ test("the aim line steps by keyboard, and no farther than it can", async () => {
   const { page, context } = await openPart("landing", { viewport: desk });
   await page.getByRole("slider", { name: "Aim" }).focus();
   await page.keyboard.press("ArrowRight");
-  assert.match((await groundAt(page, 1)).said, /1\syd right/);
+  assert.match((await groundAt(page, 1)).said, /1\u00a0yd right/);
   await page.keyboard.press("PageDown");
-  assert.match((await groundAt(page, -9)).said, /9\syd left/);
+  assert.match((await groundAt(page, -9)).said, /9\u00a0yd left/);
   await page.keyboard.press("Home");
   await groundAt(page, -60);
   await page.keyboard.press("ArrowLeft");
@@ -107,7 +107,7 @@ test("the best aim is one tap away, and a left-hander's sides have a left-hander
   await answer(page);
   await page.locator("#landing summary").click();
   await page.locator("#landing .said").waitFor();
-  assert.match(await page.locator("#landing .said").innerText(), /You miss 2\d\syd right on average with Mine: aiming off would fix more than the club does/);
+  assert.match(await page.locator("#landing .said").innerText(), /You miss 2\d\u00a0yd right on average with Mine: aiming off would fix more than the club does/);
   await page.locator("#landing .segment", { hasText: "Left-handed" }).click();
   await page.locator("#landing .said", { hasText: "right, the draw side" }).waitFor();
   await page.getByRole("button", { name: "Best for Mine" }).click();
@@ -122,7 +122,7 @@ for (const [screen, viewport] of [["a phone", phone], ["a desk", desk]]) {
   test(`the split is read on ${screen}, and its picture says the same`, async () => {
     const { page, context, watched } = await openPart("cause", { viewport });
     const words = await page.locator("#cause").innerText();
-    assert.match(words, /Driver B carried 13\syd farther in these shots/);
+    assert.match(words, /Driver B carried 13\u00a0yd farther in these shots/);
     assert.match(words, /What was not measured/);
     const alternative = await page.locator("svg.gap-parts").getAttribute("aria-label");
     const drawn = await page.locator(".part-value").allTextContents();
@@ -136,12 +136,12 @@ for (const [screen, viewport] of [["a phone", phone], ["a desk", desk]]) {
     const { page, context, watched } = await openPart("potential", { viewport });
     const map = page.locator("svg.carry-map");
     const alternative = await map.getAttribute("aria-label");
-    assert.match(alternative, /A map of carry at 15\d\.\d\smph.*Own driver: Carries 260\syd/);
+    assert.match(alternative, /A map of carry at 15\d\.\d\u00a0mph.*Own driver: Carries 260\u00a0yd/);
     assert.ok((await map.locator(".area").count()) >= 4, "lines of equal carry");
     assert.equal(await map.locator(".mark").count(), 61, "every shot, and the average");
     await page.locator("#potential .segment", { hasText: "Your best third" }).click();
     await page.waitForFunction((old) => document.querySelector("svg.carry-map").getAttribute("aria-label") !== old, alternative);
-    assert.match(await map.getAttribute("aria-label"), /at 166\.2\smph.*Your best third/);
+    assert.match(await map.getAttribute("aria-label"), /at 166\.2\u00a0mph.*Your best third/);
     assert.match(await page.locator("#potential").innerText(), /Ask a coach/);
     assert.equal(await overflows(page), false);
     assertQuiet(watched);
@@ -182,7 +182,7 @@ test("a row that does not fit its launch is told under trust, and nothing is cha
   await page.locator("#consistency .said").waitFor();
   const words = await page.locator("#consistency").innerText();
   assert.match(words, /In 1 of 16 shots carry does not fit its own launch/);
-  assert.match(words, /780\syd of carry[\s\S]*It would fit if carry is in feet[\s\S]*Nothing was changed/);
+  assert.match(words, /780\u00a0yd of carry[\s\S]*It would fit if carry is in feet[\s\S]*Nothing was changed/);
   assertQuiet(watched);
   await context.close();
 });
@@ -192,7 +192,7 @@ test("before and after: the change is moved and named, and can be moved where it
   await answer(page);
   await page.locator("#change summary").click();
   await page.locator("#change .said").waitFor();
-  assert.match(await page.locator("#change").innerText(), /Driver B: 13\syd more than Own driver/);
+  assert.match(await page.locator("#change").innerText(), /Driver B: 13\u00a0yd more than Own driver/);
   await page.getByLabel("Called after it").fill("new ball");
   await page.keyboard.press("Tab");
   await page.locator("#change .effects", { hasText: "New ball against before" }).waitFor();

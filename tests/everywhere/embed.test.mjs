@@ -31,7 +31,7 @@ everywhere("under a strict policy the answer goes to the host only after consent
   assert.match(byLink.headline, /not hit in turn/);
   const agree = page.getByRole("checkbox", { name: /see the answer/ });
   await inside(page, "by-file", async () => {
-    assert.match((await answer(page)).headline, /carries farther.*4\syd/);
+    assert.match((await answer(page)).headline, /carries farther.*4\u00a0yd/);
     assert.equal(await agree.isChecked(), false);
   });
   assert.equal(await heard("by-file").count(), 0);

@@ -55,7 +55,7 @@ everywhere("where they land is said in words, and the aim steps by keyboard", as
 everywhere("club or swing is read, and its picture says the same", async (page) => {
   await openPart(page, "cause");
   await page.locator("#cause .said").waitFor();
-  assert.match(await page.locator("#cause").innerText(), /Driver B carried 13\syd farther in these shots/);
+  assert.match(await page.locator("#cause").innerText(), /Driver B carried 13\u00a0yd farther in these shots/);
   const alternative = await page.locator("svg.gap-parts").getAttribute("aria-label");
   const drawn = await page.locator(".part-value").all((value) => value.textContent);
   assert.ok(drawn.length >= 2);
@@ -69,11 +69,11 @@ everywhere("what the ball speed could carry is said in words, and follows the ch
   await page.locator("#potential .said").waitFor();
   const map = page.locator("svg.carry-map");
   const alternative = await map.getAttribute("aria-label");
-  assert.match(alternative, /A map of carry at 15\d\.\d\smph.*Own driver: Carries 260\syd/);
+  assert.match(alternative, /A map of carry at 15\d\.\d\u00a0mph.*Own driver: Carries 260\u00a0yd/);
   assert.ok((await map.locator(".area").count()) >= 4, "lines of equal carry");
   await page.locator("#potential .segment", { hasText: "Your best third" }).click();
   await page.waitForFunction((old) => document.querySelector("svg.carry-map").getAttribute("aria-label") !== old, alternative);
-  assert.match(await map.getAttribute("aria-label"), /at 166\.2\smph.*Your best third/);
+  assert.match(await map.getAttribute("aria-label"), /at 166\.2\u00a0mph.*Your best third/);
   assert.equal(await overflows(page), false);
   await page.assertQuiet();
 });

@@ -13,9 +13,9 @@ import { take } from "./intake.js";
 import { isLink } from "./link.js";
 import { reduce, start, type AnswerPlace, type Message, type State } from "./state.js";
 import { textsOf, type NewText } from "./texts.js";
-import { opening, page } from "./views/page.js";
+import { fetching, page } from "./views/page.js";
 import { openNow } from "./views/when-open.js";
-import { shown } from "./shown.js";
+import { nextTurn, shown } from "./shown.js";
 import { work } from "./work.js";
 import { say } from "./text/say.js";
 
@@ -37,6 +37,7 @@ export class StraightAnswerPage extends LitElement {
   #opened: Promise<void> | null = null;
   /** Whether what stands below the answer is drawn too: not before the first answer has been seen. */
   #isWhole = false;
+  #rest: Promise<void> | null = null;
   /** Whether what the page's address holds is still on its way. */
   #isFetching = false;
   /** Where to go once the answer stands: an example opened by its address shows the answer first. */
@@ -102,13 +103,13 @@ export class StraightAnswerPage extends LitElement {
   }
 
   override render(): TemplateResult {
-    return this.#isFetching ? opening() : page(this.#state, this.#actions, this.#isWhole);
+    return this.#isFetching ? fetching() : page(this.#state, this.#actions, this.#isWhole);
   }
 
   override updated(): void {
     // What stands below comes once it is known how far below.
     if (!this.#isFetching && !this.#state.wants && (this.#isWhole || !this.#state.report)) this.#stands();
-    if (!this.#isWhole && this.#state.report) void this.#drawTheRest();
+    if (this.#state.report) this.#rest ??= this.#drawTheRest();
     document.body.classList.toggle("with-shots", this.#state.read !== null);
     this.#watchTheAnswer();
     // What was read is gone to as soon as it stands: what moves under a finger later is touched by mistake.
@@ -146,10 +147,10 @@ export class StraightAnswerPage extends LitElement {
     if (this.#state.wants && this.#state.turn !== before.turn) void this.#work(this.#state);
   }
 
-  /** What was opened is shown. */
+  /** What was opened is shown; with the engine there, or known not to come, nothing is waited for any more. */
   #stands(): void {
-    this.classList.remove("opening");
-    this.#tellStanding();
+    this.classList.remove("starting");
+    if (this.#state.measures.length > 0 || this.#state.trouble) this.#tellStanding();
   }
 
   async #drawTheRest(): Promise<void> {
@@ -165,8 +166,7 @@ export class StraightAnswerPage extends LitElement {
       await shown();
       if (state.turn !== this.#state.turn) return;
       const outcome = await work(await this.engine, state);
-      // Drawn in a turn of its own: a tap may come between.
-      await new Promise((resolve) => setTimeout(resolve));
+      await nextTurn();
       this.#dispatch(outcome);
     } catch (thrown) {
       this.#dispatch({ type: "refused", turn: state.turn, refusal: asRefusal(thrown) });
@@ -280,6 +280,7 @@ export class StraightAnswerPage extends LitElement {
   }
 
   #startAgain(): void {
+    document.body.classList.remove("from-address");
     if (exampleIn(location.hash) || isLink(location.hash)) history.replaceState(null, "", location.pathname + location.search);
     this.#dispatch({ type: "started_again" });
     void this.updateComplete.then(() => this.#show("shots"));

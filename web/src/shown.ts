@@ -1,3 +1,6 @@
+/** In a turn of its own: what is waiting, a tap among it, comes first. */
+export const nextTurn = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
+
 /**
  * Once what was just drawn is on the screen: work that takes a while begins then, so a tap is seen to have arrived.
  *

@@ -4,6 +4,7 @@
  * They stand below the answer, so nothing the reader looks at moves.
  */
 import { html, type TemplateResult } from "lit";
+import { nextTurn } from "../shown.js";
 import { say } from "../text/say.js";
 
 /** A view by its loader: what it draws, or that it is on its way. `again` draws the page anew once it is there. */
@@ -15,7 +16,8 @@ export function later<View extends (...given: never[]) => unknown>(load: () => P
   const ahead = (): void => {
     if (asked) return;
     asked = true;
-    afterThis()
+    // Nothing that may come later is asked for before what is drawn now stands.
+    nextTurn()
       .then(load)
       .then((loaded) => (view = loaded))
       .catch(() => (failed = true))
@@ -30,6 +32,3 @@ export function later<View extends (...given: never[]) => unknown>(load: () => P
   /** Loads the view before it is drawn: paper cannot wait for it. */
   return Object.assign(draw, { ahead });
 }
-
-/** When what is drawn now stands: nothing that may come later is asked for before it. */
-const afterThis = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));

@@ -50,7 +50,7 @@ const below = (state: State, report: Report, question: Question, session: Sessio
   ${shareDoor(session, question, state.measures, actions)}`;
 
 /** Before it is known what there is to show, as the page's own file has it. */
-export const opening = (): TemplateResult => part("shots", say("your-shots"), html`<div class="card opening"><p>${say("opening")}</p></div>`);
+export const fetching = (): TemplateResult => part("shots", say("your-shots"), html`<div class="card opening"><p>${say("opening")}</p></div>`);
 
 const reading = (state: State, actions: Actions): TemplateResult =>
   part(

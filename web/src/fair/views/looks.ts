@@ -1,6 +1,6 @@
 /** What each look that a plan holds costs: how sure the answer must be there. */
 import { html, type TemplateResult } from "lit";
-import { number } from "../../format.js";
+import { number, withUnit } from "../../format.js";
 import type { Plan } from "../../planner.js";
 import { say } from "../../text/say.js";
 
@@ -16,7 +16,7 @@ export const looksView = ({ looks }: Plan): TemplateResult => html`
       <tbody>
         ${looks.map(
           ({ after_round, level }) => html`
-            <tr><th scope="row">${after_round}</th><td>${level > SUREST ? say("fair-surest", { level: number(SUREST * 100, 2) }) : `${number(level * 100, 2)} %`}</td></tr>`,
+            <tr><th scope="row">${after_round}</th><td>${level > SUREST ? say("fair-surest", { level: number(SUREST * 100, 2) }) : withUnit(number(level * 100, 2), "%")}</td></tr>`,
         )}
       </tbody>
     </table>

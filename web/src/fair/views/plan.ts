@@ -168,8 +168,8 @@ function promised(plan: Plan, state: FairState, actions: FairActions): TemplateR
 
 function lengths(plan: Plan, measures: readonly Measure[]): TemplateResult {
   const unit = measures.find((one) => one.id === plan.measure)?.unit ?? "";
-  const size = plan.goal === "tighter" ? `${plain((plan.margin - 1) * 100)} %` : withUnit(plain(plan.margin), unit);
-  const double = plan.goal === "tighter" ? `${plain((plan.margin ** 2 - 1) * 100, 0)} %` : withUnit(plain(plan.margin * 2), unit);
+  const size = plan.goal === "tighter" ? withUnit(plain((plan.margin - 1) * 100), "%") : withUnit(plain(plan.margin), unit);
+  const double = plan.goal === "tighter" ? withUnit(plain((plan.margin ** 2 - 1) * 100, 0), "%") : withUnit(plain(plan.margin * 2), unit);
   const rows = plan.lengths;
   const told = rows.map((row) => say("fair-lengths-each", { rounds: row.rounds, minutes: row.minutes, margin: share(row.margin_found), double: share(row.double_found) }));
   return html`

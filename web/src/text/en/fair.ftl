@@ -60,7 +60,7 @@ fair-looks = What each look costs
 fair-looks-help = An early look must be surer than the last, so that all of them together are wrong no more often than a single one.
 fair-after-round = After round
 fair-how-sure = How sure it must be
-fair-surest = more than { $level } %
+fair-surest = more than { $level } %
 
 ## The sheet on paper
 

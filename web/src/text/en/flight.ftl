@@ -10,15 +10,15 @@ hand-left = Left-handed
 
 aim = Aim
 aim-day = Aimed as on the day
-aim-left = Aimed { $yards } yd left of that
-aim-right = Aimed { $yards } yd right of that
+aim-left = Aimed { $yards } yd left of that
+aim-right = Aimed { $yards } yd right of that
 aim-as-on-the-day = As on the day
 aim-best = Best for { $club }
 short-left = { $yards } L
 short-right = { $yards } R
 landing-caption = Yards from the tee and to each side. Ovals hold about half and nine tenths of a club's shots. Drag the aim line, or step it with the arrow keys: the shots move with it.
 fairway-width = Width of the fairway
-fairway-yards = { $yards } yd
+fairway-yards = { $yards } yd
 fairway-yards-said = { $yards } yards
 
 ## Club or swing
@@ -29,7 +29,7 @@ belongs-unexplained = Not explained
 cause-rests = What each part rests on
 cause-swing = How the club came to the ball
 cause-spin = What that does to spin and curve, roughly
-cause-spin-note = From a rigid head and a rolling ball, good to 30 %: which way, and which is larger, not how much.
+cause-spin-note = From a rigid head and a rolling ball, good to 30 %: which way, and which is larger, not how much.
 cause-unmeasured = What was not measured
 cause-shorter = { $club } shorter
 cause-longer = longer
@@ -41,8 +41,8 @@ part-inner = of it: { $name }
 
 map-for = The map for the ball speed of
 potential-before = Before anything is changed
-potential-best = Best, to 2 yd
-potential-caption = Carry in yards at { $speed } mph of ball speed, as modeled. Each small mark is a shot at its own launch and spin, the large one the average.
+potential-best = Best, to 2 yd
+potential-caption = Carry in yards at { $speed } mph of ball speed, as modeled. Each small mark is a shot at its own launch and spin, the large one the average.
 axis-launch = Launch angle
 axis-spin = Spin, rpm
 

@@ -60,7 +60,7 @@ fair-looks = Lo que cuesta cada mirada
 fair-looks-help = Una mirada temprana tiene que ser más segura que la última, para que todas juntas no se equivoquen más que una sola.
 fair-after-round = Tras la ronda
 fair-how-sure = Qué certeza exige
-fair-surest = más del { $level } %
+fair-surest = más del { $level } %
 
 ## La hoja en papel
 

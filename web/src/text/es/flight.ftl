@@ -10,15 +10,15 @@ hand-left = Como zurdo
 
 aim = Puntería
 aim-day = Apuntando como ese día
-aim-left = Apuntando { $yards } yd a la izquierda de aquello
-aim-right = Apuntando { $yards } yd a la derecha de aquello
+aim-left = Apuntando { $yards } yd a la izquierda de aquello
+aim-right = Apuntando { $yards } yd a la derecha de aquello
 aim-as-on-the-day = Como ese día
 aim-best = Lo mejor para { $club }
 short-left = { $yards } I
 short-right = { $yards } D
 landing-caption = Yardas desde el tee y hacia cada lado. Los óvalos abarcan más o menos la mitad y nueve décimos de los golpes de un palo. Arrastra la línea de puntería, o muévela con las flechas: los golpes se mueven con ella.
 fairway-width = Ancho de la calle
-fairway-yards = { $yards } yd
+fairway-yards = { $yards } yd
 fairway-yards-said = { $yards } yardas
 
 ## Palo o swing
@@ -29,7 +29,7 @@ belongs-unexplained = Sin explicar
 cause-rests = En qué se apoya cada parte
 cause-swing = Cómo llegó el palo a la bola
 cause-spin = Qué hace eso con el spin y la curva, más o menos
-cause-spin-note = Con una cabeza rígida y una bola que rueda, exacto al 30 %: hacia dónde y cuál es mayor, no cuánto.
+cause-spin-note = Con una cabeza rígida y una bola que rueda, exacto al 30 %: hacia dónde y cuál es mayor, no cuánto.
 cause-unmeasured = Lo que no se midió
 cause-shorter = { $club } más corto
 cause-longer = más largo
@@ -41,8 +41,8 @@ part-inner = de ello: { $name }
 
 map-for = El mapa para la velocidad de bola de
 potential-before = Antes de cambiar nada
-potential-best = Lo mejor, con 2 yd de margen
-potential-caption = Carry en yardas con { $speed } mph de velocidad de bola, según el modelo. Cada marca pequeña es un golpe con su salida y su spin; la grande es la media.
+potential-best = Lo mejor, con 2 yd de margen
+potential-caption = Carry en yardas con { $speed } mph de velocidad de bola, según el modelo. Cada marca pequeña es un golpe con su salida y su spin; la grande es la media.
 axis-launch = Ángulo de salida
 axis-spin = Spin, rpm
 

@@ -37,12 +37,12 @@ pub(super) static WORDS: [(Word, &str); 29] = [
     (Word::Build(Claim::Group), "grupo grupos"),
     (Word::Build(Claim::Label), "nombre tipo etiqueta"),
     (Word::Round, "ronda rondas tanda tandas vuelta bloque"),
-    (Word::Number, "golpe golpeno numero num numerodegolpe bola"),
+    (Word::Number, "golpe golpeno numero num numerodegolpe"),
     (Word::Count, "golpes bolas numerodegolpes cantidad"),
     (Word::Time, "hora fecha fechayhora fechahora"),
     (
         Word::Remark,
-        "nota notas comentario comentarios observacion observaciones jugador viento lugar dia sesion",
+        "nota notas comentario comentarios observacion observaciones jugador bola viento lugar dia sesion",
     ),
 ];
 
