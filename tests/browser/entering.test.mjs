@@ -135,7 +135,7 @@ test("the other club is typed beside one that was pasted; six columns scroll ins
   assert.equal(await page.getByLabel("Its name").inputValue(), "New");
   await page.locator("details.what-is-typed summary").click();
   for (const id of ["ball_speed", "launch_angle", "spin_rate", "round"]) await page.getByLabel("Add a measure").selectOption(id);
-  assert.equal(await page.locator("table.cells thead th").count(), 7);
+  await page.waitForFunction(() => document.querySelectorAll("table.cells thead th").length === 7);
   assert.equal(await overflows(page), false);
   await page.getByLabel("Leave Round out").click();
   await typeRows(page, [["251", "0", "", "", ""], ["254", "1", "", "", ""], ["249", "2", "", "", ""]]);

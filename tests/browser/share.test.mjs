@@ -116,6 +116,7 @@ test("shots left out travel with the link and are shown; names can stay behind",
   const body = await reader.page.locator("straight-answer-page").innerText();
   assert.ok(body.includes("Club A") && !body.includes("Own driver"));
   await reader.page.locator(".shot-list summary").click();
+  await reader.page.locator("tr.left-out").waitFor();
   assert.equal(await reader.page.locator("tr.left-out").count(), 1);
   await Promise.all([context.close(), reader.context.close()]);
 });

@@ -15,6 +15,7 @@ test("the sales floor is told that its order can turn the answer around", async 
   const panel = page.locator("details.trust");
   assert.match(await panel.locator("summary").innerText(), /^\d+\sserious/);
   await panel.locator("summary").click();
+  await panel.locator(".finding.serious").first().waitFor();
   const serious = await panel.locator(".finding.serious").allInnerTexts();
   assert.ok(serious.some((text) => /^!\s+Serious\s+Own driver was hit first, with 5\sshots/.test(text)), serious.join("\n"));
   assert.deepEqual(await faults(page), []);

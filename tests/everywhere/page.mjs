@@ -111,8 +111,20 @@ class Locator {
     else await this.page.wait(`none of ${JSON.stringify(this.steps)}`, async () => (await this.count()) === 0);
   }
 
-  async on(act, ...args) {
-    return this.page.script(`return (${act})(...arguments)`, await this.element(), ...args);
+  /** Acts on the element; on the new one, when the page drew it anew between finding and acting. */
+  async whenStill(act) {
+    return this.page.wait(`${JSON.stringify(this.steps)} to stand still`, async () => {
+      try {
+        return { did: await act() };
+      } catch (failed) {
+        if (failed.name !== "StaleElementReferenceError") throw failed;
+        return false;
+      }
+    }).then(({ did }) => did);
+  }
+
+  on(act, ...args) {
+    return this.whenStill(async () => this.page.script(`return (${act})(...arguments)`, await this.element(), ...args));
   }
 
   innerText = () => this.on((element) => element.innerText);
@@ -132,18 +144,20 @@ class Locator {
     return element;
   }
 
-  async click() {
-    await (await this.inView()).click();
+  click() {
+    return this.whenStill(async () => (await this.inView()).click());
   }
 
-  async fill(text) {
-    const element = await this.element();
-    await element.clear();
-    await element.sendKeys(text);
+  fill(text) {
+    return this.whenStill(async () => {
+      const element = await this.element();
+      await element.clear();
+      await element.sendKeys(text);
+    });
   }
 
-  async press(key) {
-    await (await this.element()).sendKeys(KEYS[key] ?? key);
+  press(key) {
+    return this.whenStill(async () => (await this.element()).sendKeys(KEYS[key] ?? key));
   }
 
   /** Chooses the option with this value. */
