@@ -5,11 +5,11 @@ use crate::analysis::{
 };
 use crate::families;
 use crate::few;
-use crate::measure::{self, Better, MeasureId};
+use crate::measure::{self, Better, Measure, MeasureId};
 use crate::question::{Goal, Question};
 use crate::session::Session;
 use crate::verdict::{Decision, DecisionKind, decide, decide_ratio};
-use crate::words::Subject;
+use crate::words::reported_unit;
 
 /// One candidate against the baseline on one measure, decided.
 #[derive(Debug, Clone, PartialEq)]
@@ -103,7 +103,7 @@ pub(crate) fn judge(session: &Session, question: &Question) -> Vec<Judgment> {
                 decision(&pair, &levels, margin)
             });
             let unit = match aspect(question, measure) {
-                Aspect::Average => Subject::of(measure, session).unit().to_owned(),
+                Aspect::Average => reported_unit(measure, session),
                 Aspect::Spread => String::new(),
             };
             let estimate = pair.comparison.as_ref().ok();
@@ -148,7 +148,7 @@ pub(crate) fn margin(question: &Question, id: &MeasureId) -> Option<f64> {
     let own = question.margin.filter(|_| *id == question.measure);
     own.or_else(|| match aspect(question, id) {
         Aspect::Spread => Some(WORTHWHILE_RATIO),
-        Aspect::Average => measure::usual(id).map(|m| m.margin),
+        Aspect::Average => measure::usual(id).map(Measure::usual_margin),
     })
 }
 

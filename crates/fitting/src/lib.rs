@@ -34,6 +34,7 @@ pub mod report;
 pub mod second;
 pub mod session;
 pub mod share;
+pub mod shown;
 pub mod together;
 pub mod trust;
 pub mod units;

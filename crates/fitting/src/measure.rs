@@ -128,10 +128,17 @@ impl Measure {
         text::measure::name(self.id)
     }
 
+    /// The smallest difference that usually matters, in the canonical unit: a round number in the unit shown.
+    #[must_use]
+    pub fn usual_margin(&self) -> f64 {
+        self.unit.as_round(self.margin)
+    }
+
     fn in_words(&self) -> MeasureInWords {
-        let Self { id, unit, decimals, better, plausible, margin, margin_why, .. } = *self;
-        let margin_why = text::measure::margin_why(margin_why);
-        MeasureInWords { id, name: self.title(), unit, decimals, better, plausible, margin, margin_why }
+        let Self { id, unit, decimals, better, plausible, margin_why, .. } = *self;
+        let (margin, margin_why) = (self.usual_margin(), text::measure::margin_why(margin_why));
+        let name = self.title();
+        MeasureInWords { id, name, unit, decimals, better, plausible, margin, margin_why }
     }
 }
 

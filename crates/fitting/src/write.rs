@@ -158,7 +158,7 @@ fn heading(session: &Session, id: &MeasureId) -> String {
             None => known.name.to_owned(),
         };
     }
-    let custom = session.custom.iter().find(|c| c.id == *id);
+    let custom = session.custom(id);
     match custom {
         // The golfer's own heading mostly has its unit in it.
         Some(c) if c.unit.is_empty() || c.name.contains(&c.unit) => c.name.clone(),

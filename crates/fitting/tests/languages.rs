@@ -243,3 +243,31 @@ fn a_side_of_another_kind_is_asked_about_not_guessed() {
     let found = read("Club,Attack angle\nA,1.5 D\nA,2 U\nB,1 down\nB,0\n", &Hints::default());
     assert!(found.problems.is_empty(), "{:?}", found.problems);
 }
+
+#[test]
+fn meters_change_the_words_and_no_number() {
+    let session = read(
+        &fs::read_to_string(
+            files("demo", "csv").into_iter().find(|f| f.ends_with("fair-12-yards.csv")).unwrap(),
+        )
+        .unwrap(),
+        &Hints::default(),
+    )
+    .session;
+    let asked = json!({ "session": session, "question": { "baseline": 0, "measure": "carry", "margin": 4.0 / 0.9144 } });
+    let imperial = said("check", &asked);
+    fitting::shown::show_metric(true);
+    let metric = said("check", &asked);
+    fitting::shown::show_metric(false);
+    assert_eq!(imperial["answer"]["estimate"], metric["answer"]["estimate"]);
+    assert_eq!(imperial["answer"]["decision"], metric["answer"]["decision"]);
+    let headline = |report: &Value| report["answer"]["words"]["headline"].as_str().unwrap().to_owned();
+    let estimate = &metric["answer"]["estimate"];
+    let meters = |end: &str| (estimate[end].as_f64().unwrap() * 0.9144).round();
+    let wanted =
+        format!("{} to {}\u{a0}m more; it starts to matter at 4\u{a0}m", meters("low"), meters("high"));
+    assert!(headline(&metric).contains(&wanted), "{} / {wanted}", headline(&metric));
+    assert!(headline(&imperial).contains("yd"));
+    let everything = metric.to_string();
+    assert!(!everything.contains("\u{a0}yd") && !everything.contains("\u{a0}mph"), "{everything}");
+}

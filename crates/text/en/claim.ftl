@@ -18,6 +18,7 @@ best-of = The best of { $clubs } equal clubs would lead by { $size } on average.
 equal-clubs-would-show = Equal clubs would show what was claimed, or more, in { $fittings }.
 honest = From such a claim alone, expect about { $gap }.
 yard = yard
+meter = meter
 unit = unit
 no-gain-to-pay-for = At this price the retest shows no gain to pay for.
 costs-at-least = Each { $unit } costs at least { $price }; there is no upper limit, since the gain may be nothing.

@@ -5,15 +5,15 @@ not-conditions = Nobody plays golf in this weather.
 not-conditions-remedy = { $what ->
     [temperature] Enter −50 to 55 °C, or −58 to 131 °F.
     [humidity] Enter 0 to 100.
-    [wind] Enter at most 67 mph.
-   *[altitude] Enter −1,600 to 19,600 feet above sea level.
+    [wind] Enter at most 67 mph or 108 km/h.
+   *[altitude] Enter −1,600 to 19,600 feet or −480 to 5,970 meters above sea level.
 }
 no-conditions = These conditions cannot be used.
 no-conditions-remedy = Leave them open for standard air.
 no-number = This must be a number.
 no-launch = No golf ball is launched like this.
 no-flight = A ball launched like this does not fly.
-no-launch-remedy = Check the number and its unit: mph, degrees, rpm.
+no-launch-remedy = Check the number and its unit.
 nothing-to-bring = No shot here has its { $measures } and carry.
 nothing-to-bring-remedy = Add these columns to bring carry to standard air.
 nothing-to-hold = No shot here has carry, ball speed, launch angle and spin.
@@ -31,7 +31,7 @@ cannot-be-shown = { $what ->
     [fairway] This fairway is not one that can be shown.
    *[aim] This aim is not one that can be shown.
 }
-cannot-be-shown-remedy = Ask for { $least } to { $most } yards.
+cannot-be-shown-remedy = Ask for { $least } to { $most }.
 nothing-landed = Where these shots landed is not known: no shot has both carry and offline.
 nothing-landed-remedy = Add the sideways miss of each shot (offline) beside its carry.
 no-candidate = It is not said which club is held against the first.

@@ -26,7 +26,7 @@ name = { $id ->
 margin-why = { $kind ->
     [club-length] About half a club in distance.
     [quarter-fairway] A small part of a fairway's width.
-    [speed] Worth about 3 yards of carry with a driver.
+    [speed] Worth a little over 1 % of a driver’s carry.
     [flight] Just visible in the flight.
     [delivery] About what a lesson tries to change.
    *[strike] A few millimetres of strike move spin and speed.

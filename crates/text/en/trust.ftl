@@ -41,7 +41,7 @@ left-out-why = Leaving out the worst two of one club alone can make two equal cl
     count in the answer.
 left-out-next = Keep every shot. A mishit belongs to the club too.
 one-far-shot = 1 shot with { $club } lies far from the rest.
-one-far-shot-why = It counts. A single one can move an average by yards.
+one-far-shot-why = It counts. A single one can move an average a long way.
 far-shots = { NUMBER($shots) } shots lie far from the rest, most of them with { $club }.
 far-shots-why = They count. Whether a club makes more of them is part of the question.
 far-shots-next = Look at the typical shot in the numbers as well.

@@ -17,6 +17,7 @@ best-of = El mejor de { $clubs } palos iguales llevaría { $size } de ventaja de
 equal-clubs-would-show = Dos palos iguales mostrarían lo prometido, o más, en { $fittings }.
 honest = De una promesa así, cuenta con { $gap } más o menos.
 yard = yarda
+meter = metro
 unit = unidad
 no-gain-to-pay-for = A este precio la repetición no muestra ninguna ganancia que pagar.
 costs-at-least = Cada { $unit } cuesta al menos { $price }; no hay un máximo, porque la ganancia puede ser nula.

@@ -4,15 +4,15 @@ not-conditions = Con este tiempo nadie juega al golf.
 not-conditions-remedy = { $what ->
     [temperature] Escribe de −50 a 55 °C, o de −58 a 131 °F.
     [humidity] Escribe de 0 a 100.
-    [wind] Escribe 67 mph como mucho.
-   *[altitude] Escribe de −1600 a 19.600 pies sobre el nivel del mar.
+    [wind] Escribe 67 mph o 108 km/h como mucho.
+   *[altitude] Escribe de −1600 a 19.600 pies o de −480 a 5970 metros sobre el nivel del mar.
 }
 no-conditions = Estas condiciones no se pueden usar.
 no-conditions-remedy = Déjalas abiertas para el aire estándar.
 no-number = Esto debe ser un número.
 no-launch = Ninguna bola de golf sale así.
 no-flight = Una bola que sale así no vuela.
-no-launch-remedy = Revisa el número y su unidad: mph, grados, rpm.
+no-launch-remedy = Revisa el número y su unidad.
 nothing-to-bring = Ningún golpe tiene { $measures } y carry.
 nothing-to-bring-remedy = Añade estas columnas para llevar el carry al aire estándar.
 nothing-to-hold = Ningún golpe tiene carry, velocidad de bola, ángulo de salida y spin.
@@ -30,7 +30,7 @@ cannot-be-shown = { $what ->
     [fairway] Una calle así no se puede mostrar.
    *[aim] Un punto de mira así no se puede mostrar.
 }
-cannot-be-shown-remedy = Pide de { $least } a { $most } yardas.
+cannot-be-shown-remedy = Pide de { $least } a { $most }.
 nothing-landed = No se sabe dónde cayeron estos golpes: ninguno tiene carry y desvío.
 nothing-landed-remedy = Añade el desvío lateral de cada golpe junto a su carry.
 no-candidate = No se dice qué palo se compara con el primero.

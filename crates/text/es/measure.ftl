@@ -24,7 +24,7 @@ name = { $id ->
 margin-why = { $kind ->
     [club-length] Más o menos medio palo de distancia.
     [quarter-fairway] Una pequeña parte del ancho de una calle.
-    [speed] Vale unas 3 yardas de carry con un driver.
+    [speed] Vale algo más del 1 % del carry de un driver.
     [flight] Apenas se ve en el vuelo.
     [delivery] Más o menos lo que intenta cambiar una clase.
    *[strike] Unos milímetros de impacto mueven el spin y la velocidad.

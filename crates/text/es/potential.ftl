@@ -1,17 +1,17 @@
 best-third = Tu mejor tercio
 band = salida de { $launch-low } a { $launch-high }, spin de { $spin-low } a { $spin-high }
 now = Llega a { $carry } de carry con { $speed }, { $launch } y { $spin } ({ $shots }).
-no-better-launch = Salida: nada que ganar; está a menos de 2 yd de lo mejor.
+no-better-launch = Salida: nada que ganar; está a menos de { $flat } de lo mejor.
 better-launch = Saliendo a { $launch }{ $at-edge ->
     [yes] , hasta donde mira esta página,
    *[no] {""}
 } con su propio spin: unos { $gain } más.
-no-better-spin = Spin: nada que ganar; está a menos de 2 yd de lo mejor.
+no-better-spin = Spin: nada que ganar; está a menos de { $flat } de lo mejor.
 better-spin = Con { $spin }{ $at-edge ->
     [yes] , hasta donde mira esta página,
    *[no] {""}
 } y su propia salida: unos { $gain } más.
-already-best = Ya llega tan lejos como da esta velocidad de bola ({ $band }), con 2 yd de margen.
+already-best = Ya llega tan lejos como da esta velocidad de bola ({ $band }), con { $flat } de margen.
 both-at-their-best = Los dos en lo mejor ({ $band }): unos { $gain } más.
 clubs-changed = Los palos de esta sesión cambiaron el carry medio en { $size } como mucho.
 nothing-unused = Con { $club } esta velocidad de bola ya llega casi tan lejos como permiten su salida y su spin.
@@ -26,7 +26,7 @@ ask-a-coach = La salida y el spin vienen del palo y de cómo llega: la altura de
 map = Un mapa del carry a { $speed }: la salida de { $launch-low } a { $launch-high } a lo ancho, el spin de { $spin-low } a { $spin-high } hacia arriba.
     Líneas de igual carry hasta { $top }.
 group-said = { $group }: { $now } { $launch } { $spin } { $best }
-caution-modeled = Calculado con un modelo, con un 3 % de error en el carry: ganar unas yardas es una dirección, no una promesa.
+caution-modeled = Calculado con un modelo, con un 3 % de error en el carry: ganar un poco es una dirección, no una promesa.
 caution-together = La salida y el spin no cambian solos: más loft da los dos y cuesta algo de velocidad de bola.
 caution-flat = Lo mejor es plano: cualquier punto de la banda vale lo mismo.
 caution-flattered = El mejor tercio se eligió porque voló lejos, así que su carry de ahora está favorecido.

@@ -40,7 +40,7 @@ left-out-why = Apartar los dos peores de un solo palo puede hacer que dos palos 
     sesiones. En la respuesta siguen contando.
 left-out-next = Quédate con todos los golpes. Un golpe fallado también es del palo.
 one-far-shot = 1 golpe con { $club } queda lejos de los demás.
-one-far-shot-why = Cuenta. Uno solo puede mover un promedio varias yardas.
+one-far-shot-why = Cuenta. Uno solo puede mover mucho un promedio.
 far-shots = { NUMBER($shots) } golpes quedan lejos de los demás, la mayoría con { $club }.
 far-shots-why = Cuentan. Si un palo da más golpes así es parte de la pregunta.
 far-shots-next = Mira también el golpe típico en los números.

@@ -5,10 +5,13 @@
 
 #[path = "../../wasm/src/boundary.rs"]
 mod boundary;
+#[path = "../../wasm/src/shown.rs"]
+mod shown;
 #[path = "../../wasm/src/speech.rs"]
 mod speech;
 
 use boundary::answered;
+pub use shown::show_metric;
 pub use speech::speak;
 
 use wasm_bindgen::prelude::*;

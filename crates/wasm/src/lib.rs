@@ -13,8 +13,10 @@ pub use complete::*;
 mod boundary;
 #[cfg(not(feature = "complete"))]
 mod lean;
+mod shown;
 mod speech;
 
+pub use shown::show_metric;
 pub use speech::speak;
 
 #[cfg(feature = "complete")]

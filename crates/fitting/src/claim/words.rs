@@ -138,15 +138,17 @@ fn price(facts: &Facts, subject: &Subject) -> String {
     let currency =
         facts.said.currency.as_deref().map_or(String::new(), |text| format!("\u{a0}{}", short_name(text)));
     let money = |x: f64| format!("{}{currency}", number(x, if x < 10.0 { 2 } else { 0 }));
-    let unit = match subject.unit() {
+    let (shown, scale) = subject.shown();
+    let unit = match shown {
         "yd" => say::yard(),
+        "m" => say::meter(),
         "" => say::unit(),
         other => other.to_owned(),
     };
     match (price.least, price.most) {
         (None, _) => say::no_gain_to_pay_for(),
-        (Some(least), None) => say::costs_at_least(&unit, &money(least)),
-        (Some(least), Some(most)) => say::costs_between(&unit, &money(least), &money(most)),
+        (Some(least), None) => say::costs_at_least(&unit, &money(least / scale)),
+        (Some(least), Some(most)) => say::costs_between(&unit, &money(least), &money(most / scale)),
     }
 }
 

@@ -129,7 +129,7 @@ pub fn in_standard_air(request: &AirRequest) -> Result<InStandardAir, Refusal> {
     let moved: Vec<f64> = changes.iter().map(|(_, standard, measured)| standard - measured).collect();
     let average_change = stats::describe::mean(&moved);
     let words = words(average_change);
-    let margin = crate::measure::known(&"carry".into()).map_or(0.0, |carry| carry.margin);
+    let margin = crate::measure::known(&"carry".into()).map_or(0.0, crate::measure::Measure::usual_margin);
     Ok(InStandardAir {
         session,
         measure,

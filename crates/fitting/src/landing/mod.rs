@@ -13,13 +13,14 @@ pub use words::{BuildWords, LandingWords};
 
 use crate::check::{MOST_BUILDS, Refusal};
 use crate::flying::check_build;
-use crate::measure::MeasureId;
+use crate::measure::{MeasureId, Unit};
 use crate::session::Session;
+use crate::words::Subject;
 use serde::{Deserialize, Serialize};
 use stats::points::{Ellipse, Points};
 use text::flying as say;
 
-/// Width of a fairway when nobody said another, yd. Common practice, no source.
+/// Width of a fairway when nobody said another, yd; as many meters where meters are shown. Common practice, no source.
 const USUAL_FAIRWAY: f64 = 30.0;
 /// Narrowest and widest strip worth asking for, yd.
 const FAIRWAYS: [f64; 2] = [5.0, 100.0];
@@ -171,8 +172,9 @@ pub fn landing(request: &LandingRequest) -> Result<Landing, Refusal> {
     if let Some(candidate) = request.candidate {
         check_build(session, "candidate", candidate)?;
     }
-    let fairway = within(request.fairway.unwrap_or(USUAL_FAIRWAY), FAIRWAYS, "fairway")?;
-    let aim = within(request.aim.unwrap_or(0.0), [-FARTHEST_AIM, FARTHEST_AIM], "aim")?;
+    let usual = Unit::Yd.as_round(USUAL_FAIRWAY);
+    let fairway = within(session, request.fairway.unwrap_or(usual), FAIRWAYS, "fairway")?;
+    let aim = within(session, request.aim.unwrap_or(0.0), [-FARTHEST_AIM, FARTHEST_AIM], "aim")?;
     let shots = landed(session);
     let groups: Vec<Group> = (0..session.builds.len().min(MOST_BUILDS))
         .map(|build| Group::of(build, &shots))
@@ -262,15 +264,16 @@ fn landed(session: &Session) -> Vec<Landed> {
     session.shots.iter().enumerate().filter_map(landed).collect()
 }
 
-fn within(value: f64, [low, high]: [f64; 2], place: &str) -> Result<f64, Refusal> {
+fn within(session: &Session, value: f64, [low, high]: [f64; 2], place: &str) -> Result<f64, Refusal> {
     if value >= low && value <= high {
         return Ok(value);
     }
+    let yards = Subject::of(&"offline".into(), session);
     Err(Refusal {
         kind: "outside".into(),
         place: place.into(),
         message: say::cannot_be_shown(place),
-        remedy: say::cannot_be_shown_remedy(&low.to_string(), &high.to_string()),
+        remedy: say::cannot_be_shown_remedy(&yards.value(low), &yards.value(high)),
     })
 }
 

@@ -20,7 +20,7 @@ use crate::question::{Goal, Question};
 use crate::report::{Answer, Asked};
 use crate::session::{Session, Shot};
 use crate::verdict::Direction;
-use crate::words::Subject;
+use crate::words::reported_unit;
 use serde::{Deserialize, Serialize};
 use stats::Sample;
 use stats::shown::{Choices, Figure, chance_gaps, picks, runs, share_of_pairs};
@@ -178,7 +178,7 @@ pub fn luck(request: &LuckRequest) -> Result<Luck, Refusal> {
         baseline: pair.baseline,
         candidate: pair.candidate,
         measure: report.asked.measure.clone(),
-        unit: Subject::of(&report.asked.measure, &asking.session).unit().to_owned(),
+        unit: reported_unit(&report.asked.measure, &asking.session),
         margin: pair.margin,
         goal: report.asked.goal,
         compared: pair.compared,

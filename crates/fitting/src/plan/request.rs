@@ -158,7 +158,8 @@ pub(super) fn settle(request: &PlanRequest) -> Result<Settled, Refusal> {
     let question = opening_question(request);
     let goal = crate::judge::goal(&question, &measure);
     let least = if goal == Goal::Tighter { 1.0 } else { 0.0 };
-    let usual_margin = if goal == Goal::Tighter { crate::judge::WORTHWHILE_RATIO } else { known.margin };
+    let usual_margin =
+        if goal == Goal::Tighter { crate::judge::WORTHWHILE_RATIO } else { known.usual_margin() };
     let margin = request.margin.unwrap_or(usual_margin);
     if !(margin.is_finite() && margin > least) {
         return Err(Refusal::new(

@@ -4,6 +4,7 @@
 //! session's own shots, so that the map speaks of this ball and this device.
 
 use crate::flying::{Flown, forward_yd};
+use crate::measure::Unit;
 use serde::Serialize;
 
 /// Grid points along launch and along spin.
@@ -15,7 +16,7 @@ const SPINS: [f64; 2] = [1_500.0, 4_500.0];
 /// Beyond these nobody looks for carry, deg and rpm.
 const WIDEST_LAUNCHES: [f64; 2] = [1.0, 35.0];
 const WIDEST_SPINS: [f64; 2] = [500.0, 11_000.0];
-/// Lines lie this far apart, yd; twice as far where they would crowd.
+/// Lines lie this far apart, yd, or as many meters where meters are shown; twice as far where they would crowd.
 const SPACING: f64 = 5.0;
 const MOST_LINES: usize = 12;
 
@@ -92,7 +93,7 @@ fn grid([low, high]: [f64; 2], n: usize) -> Vec<f64> {
 fn lines(carries: &[f64]) -> Vec<f64> {
     let low = carries.iter().copied().fold(f64::INFINITY, f64::min);
     let high = carries.iter().copied().fold(0.0, f64::max);
-    let mut spacing = SPACING;
+    let mut spacing = Unit::Yd.as_round(SPACING);
     while (high - low) / spacing > MOST_LINES as f64 {
         spacing *= 2.0;
     }

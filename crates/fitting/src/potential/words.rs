@@ -93,15 +93,15 @@ impl Speech {
                 &shots(group.n),
             ),
             launch: match &group.best_launch {
-                better if better.gain < NOTHING => say::no_better_launch(),
+                better if better.gain < NOTHING => say::no_better_launch(&self.carry.amount(NOTHING)),
                 better => say::better_launch(&self.launch.value(better.at), better.at_edge, &more(better)),
             },
             spin: match &group.best_spin {
-                better if better.gain < NOTHING => say::no_better_spin(),
+                better if better.gain < NOTHING => say::no_better_spin(&self.carry.amount(NOTHING)),
                 better => say::better_spin(&self.rough_spin(better.at), better.at_edge, &more(better)),
             },
             best: if best.gain < NOTHING {
-                say::already_best(&band)
+                say::already_best(&band, &self.carry.amount(NOTHING))
             } else {
                 say::both_at_their_best(&band, &self.carry.amount(best.gain))
             },

@@ -251,9 +251,7 @@ fn disagreement(draft: &Draft, gap: &SummaryGap) -> String {
         Statistic::High => "largest",
         Statistic::Range => "range",
     };
-    let custom = |id: &MeasureId| {
-        session.custom.iter().find(|c| c.id == *id).map_or_else(|| id.0.clone(), |c| c.name.clone())
-    };
+    let custom = |id: &MeasureId| session.custom(id).map_or_else(|| id.0.clone(), |c| c.name.clone());
     let name = gap.measure.as_ref().map(|id| measure::known(id).map_or_else(|| custom(id), Measure::spoken));
     let name = name.map(|name| shortened(&name));
     let amount = gap.printed - gap.from_rows;
@@ -265,8 +263,11 @@ fn disagreement(draft: &Draft, gap: &SummaryGap) -> String {
 /// At most two digits behind the point, none that are zero.
 pub(super) fn shown(value: f64) -> String {
     let digits = crate::digits::rounded(value, 2);
-    let digits =
-        if digits.contains('.') { digits.trim_end_matches('0').trim_end_matches('.') } else { &digits };
+    let digits = if super::number::has(&digits, '.') {
+        digits.trim_end_matches('0').trim_end_matches('.')
+    } else {
+        &digits
+    };
     let sign = if value < 0.0 && digits != "0" { "-" } else { "" };
     format!("{sign}{}", digits.replace('.', &text::marks::decimal()))
 }

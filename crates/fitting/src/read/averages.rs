@@ -84,7 +84,10 @@ fn each_build_once(columns: &[Column<'_>], rows: &[usize], grid: &Grid) -> bool 
 
 /// "251 ± 8", "251 +/- 8", "251 (8)": an average with its deviation.
 pub(super) fn pair(text: &str) -> Option<(&str, &str)> {
-    let split = ["±", "+/-", "+-"].into_iter().find_map(|mark| text.split_once(mark));
+    let split = text.split_once('±').or_else(|| {
+        let (mean, rest) = text.rsplit_once('+')?;
+        Some((mean, rest.strip_prefix("/-").or(rest.strip_prefix('-'))?))
+    });
     let (mean, sd) = match split {
         Some(both) => both,
         None => text.strip_suffix(')')?.split_once('(')?,

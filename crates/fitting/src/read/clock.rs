@@ -14,7 +14,7 @@ pub(super) struct Moment {
 /// A date written year first is compared; any other is only good for telling that all shots are
 /// of one day, so its digits are read as year, month and day in the order written last to first.
 pub(super) fn parse(text: &str) -> Option<Moment> {
-    if text.len() > 40 || !text.contains(':') {
+    if text.len() > 40 || !super::number::has(text, ':') {
         return None;
     }
     let mut day = 0;
@@ -34,7 +34,7 @@ pub(super) fn parse(text: &str) -> Option<Moment> {
         if clock.is_empty() {
             continue;
         }
-        if clock.contains(':') {
+        if super::number::has(clock, ':') {
             time = Some(time_of_day(clock)?);
         } else {
             day = date(clock)?;

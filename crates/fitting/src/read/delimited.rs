@@ -5,6 +5,7 @@
 
 use super::grid::Grid;
 use super::lines::numbered;
+use super::number::has;
 use super::outcome::Delimiter;
 use std::borrow::Cow;
 
@@ -162,7 +163,7 @@ fn look_for(mark: char, sample: &[&str]) -> Found {
 }
 
 fn outside_quotes(line: &str, mark: char) -> usize {
-    if !line.contains('"') {
+    if !has(line, '"') {
         return line.matches(mark).count();
     }
     let mut inside = false;
@@ -196,8 +197,7 @@ fn commas_are_decimal(sample: &[&str]) -> bool {
         headings_without |= !any && line.chars().any(char::is_alphabetic);
     }
     // Without headings, only numbers that are set apart by something else can tell.
-    let apart = sample
-        .iter()
-        .all(|line| !line.contains(',') || line.matches(',').count() == 1 || line.trim().contains(' '));
+    let apart =
+        sample.iter().all(|line| !has(line, ',') || line.matches(',').count() == 1 || has(line.trim(), ' '));
     inside > 0 && elsewhere * 10 <= inside && (headings_without || sample.len() == inside) && apart
 }

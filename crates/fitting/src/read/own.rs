@@ -277,8 +277,7 @@ impl Own {
         }
         let columns = self.session.measures.iter().enumerate().map(|(at, id)| {
             let known = measure::known(id).and_then(|m| SourceUnit::canonical(m.unit));
-            let own =
-                self.session.custom.iter().find(|c| c.id == *id).map_or(String::new(), |c| c.unit.clone());
+            let own = self.session.custom(id).map_or(String::new(), |c| c.unit.clone());
             ColumnReading {
                 index: FIRST_MEASURE + at,
                 heading: self.headings.get(at).cloned().unwrap_or_default(),

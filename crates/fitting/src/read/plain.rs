@@ -73,7 +73,7 @@ fn only_delimiter(text: &str) -> Option<(Delimiter, char)> {
         return None;
     }
     let marks = [(Delimiter::Tab, '\t'), (Delimiter::Semicolon, ';'), (Delimiter::Comma, ',')];
-    let mut there = marks.into_iter().filter(|(_, mark)| text.contains(*mark));
+    let mut there = marks.into_iter().filter(|(_, mark)| number::has(text, *mark));
     let only = there.next().filter(|_| there.next().is_none())?;
     (delimited::sniff(text) == only.0).then_some(only)
 }

@@ -17,7 +17,7 @@ pub(super) fn has_columns(line: &str) -> bool {
 }
 
 fn has_wide_gap(line: &str) -> bool {
-    trim(line).contains("  ")
+    trim(line).as_bytes().windows(2).any(|two| two == b"  ")
 }
 
 /// Cuts the text. The second value is the line from which on nothing was read.

@@ -143,4 +143,10 @@ impl Session {
     pub fn measure_index(&self, id: &MeasureId) -> Option<usize> {
         self.measures.iter().position(|m| m == id)
     }
+
+    /// A column of the golfer's own.
+    #[must_use]
+    pub fn custom(&self, id: &MeasureId) -> Option<&CustomMeasure> {
+        self.custom.iter().find(|c| c.id == *id)
+    }
 }

@@ -17,6 +17,8 @@ pub(crate) struct Subject {
     pub(crate) name: String,
     /// As printed after a number, with the space that keeps it there; empty for a plain ratio.
     unit: String,
+    /// What one canonical unit is in the unit printed.
+    scale: f64,
     decimals: usize,
 }
 
@@ -24,37 +26,43 @@ impl Subject {
     /// The measure's name and unit, whether it is the trade's or the golfer's own.
     pub(crate) fn of(id: &MeasureId, session: &Session) -> Self {
         if let Some(known) = measure::known(id) {
+            let (label, scale) = known.unit.shown();
             return Self {
                 id: id.clone(),
                 name: known.spoken(),
-                unit: unit_suffix(known.unit),
+                unit: suffix(label),
+                scale,
                 decimals: usize::from(known.decimals),
             };
         }
-        let custom = session.custom.iter().find(|c| c.id == *id);
-        let unit = custom.map_or("", |c| c.unit.as_str());
+        let custom = session.custom(id);
+        let unit = short_name(custom.map_or("", |c| c.unit.as_str()));
+        // Carry in standard air is a carry, whatever list it stands in.
+        let is_carry = id.0 == measure::STANDARD_AIR_CARRY;
+        let (label, scale) = if is_carry { Unit::Yd.shown() } else { (unit.as_str(), 1.0) };
         Self {
             id: id.clone(),
             name: short_name(custom.map_or(id.0.as_str(), |c| c.name.as_str())),
-            unit: if unit.is_empty() { String::new() } else { format!("\u{a0}{}", short_name(unit)) },
-            // Carry in standard air is a carry, whatever list it stands in.
-            decimals: if id.0 == measure::STANDARD_AIR_CARRY { 0 } else { 2 },
+            unit: suffix(label),
+            scale,
+            decimals: if is_carry { 0 } else { 2 },
         }
     }
 
-    /// The unit alone, empty for a plain ratio.
-    pub(crate) fn unit(&self) -> &str {
-        self.unit.trim_start()
+    /// The unit alone as it is shown, and what one canonical unit is in it.
+    pub(crate) fn shown(&self) -> (&str, f64) {
+        (self.unit.trim_start(), self.scale)
     }
 
     /// A size without a sign: `8 yd`.
     pub(crate) fn amount(&self, x: f64) -> String {
-        format!("{}{}", number(x.abs(), self.decimals_for(x)), self.unit)
+        let x = (x * self.scale).abs();
+        format!("{}{}", number(x, self.decimals_for(x)), self.unit)
     }
 
     /// A value with its sign: `254 yd`, `−1.2°`.
     pub(crate) fn value(&self, x: f64) -> String {
-        format!("{}{}", number(x, self.decimals), self.unit)
+        format!("{}{}", number(x * self.scale, self.decimals), self.unit)
     }
 
     /// A difference with its sign, also above zero: `+4 yd`.
@@ -63,19 +71,23 @@ impl Subject {
         format!("{sign}{}", self.value(x))
     }
 
-    /// A size that somebody chose, with just the digits it has: `5 yd`, `1.5 mph`.
+    /// A size that somebody chose, with just the digits it has: `5 yd`, `1.5 mph`. One that was chosen in other units
+    /// than it is printed in gets one digit more than a measured one.
     pub(crate) fn chosen(&self, x: f64) -> String {
+        let x = x * self.scale;
         let exact = |d: &usize| {
             let scale = power_of_ten(*d);
             ((x * scale).round() - x * scale).abs() < 1e-6
         };
-        let decimals = (0..4).find(exact).unwrap_or(4);
+        let most = if (self.scale - 1.0).abs() < f64::EPSILON { 4 } else { self.decimals + 1 };
+        let decimals = (0..most).find(exact).unwrap_or(most);
         format!("{}{}", number(x.abs(), decimals), self.unit)
     }
 
     /// Two sizes without signs, the smaller first: `7 to 15 yd`. With enough digits that the smaller one
     /// stays on its side of the margin.
     pub(crate) fn span(&self, a: f64, b: f64, margin: Option<f64>) -> String {
+        let (a, b, margin) = (a * self.scale, b * self.scale, margin.map(|m| m * self.scale));
         let (small, large) = if a.abs() <= b.abs() { (a.abs(), b.abs()) } else { (b.abs(), a.abs()) };
         let on_its_side = |d: &usize| {
             let scale = power_of_ten(*d);
@@ -90,6 +102,7 @@ impl Subject {
     /// A size that must stay below a limit when printed: rounded up, with one more digit if it
     /// would otherwise reach the limit.
     pub(crate) fn at_most(&self, x: f64, limit: f64) -> String {
+        let (x, limit) = (x * self.scale, limit * self.scale);
         let up = |decimals: usize| {
             let scale = power_of_ten(decimals);
             (x.abs() * scale).ceil() / scale
@@ -101,10 +114,10 @@ impl Subject {
 
     /// Whether nothing but zeros would be printed.
     pub(crate) fn prints_as_zero(&self, x: f64) -> bool {
-        crate::digits::rounded(x, self.decimals).bytes().all(|b| matches!(b, b'0' | b'.'))
+        crate::digits::rounded(x * self.scale, self.decimals).bytes().all(|b| matches!(b, b'0' | b'.'))
     }
 
-    /// Enough digits that a size that is not zero does not print as zero.
+    /// Enough digits that a size in the unit printed that is not zero does not print as zero.
     fn decimals_for(&self, x: f64) -> usize {
         let x = x.abs();
         let printed_as_zero = |d: usize| x * power_of_ten(d) < 0.5;
@@ -115,18 +128,22 @@ impl Subject {
     }
 }
 
-/// The unit as it is printed after a number, with a space at which no line breaks.
-fn unit_suffix(unit: Unit) -> String {
-    match unit {
-        Unit::Yd => "\u{a0}yd",
-        Unit::Mph => "\u{a0}mph",
-        Unit::Rpm => "\u{a0}rpm",
-        Unit::Deg => "°",
-        Unit::S => "\u{a0}s",
-        Unit::Mm => "\u{a0}mm",
-        Unit::Ratio => "",
+/// The unit of the numbers in a report, which are canonical however they are shown; empty for a plain ratio.
+pub(crate) fn reported_unit(id: &MeasureId, session: &Session) -> String {
+    let label = match measure::known(id) {
+        Some(known) => known.unit.label(),
+        None => session.custom(id).map_or("", |c| c.unit.as_str()),
+    };
+    short_name(if label == "deg" { "°" } else { label })
+}
+
+/// A unit as it is printed after a number, with a space at which no line breaks.
+fn suffix(label: &str) -> String {
+    match label {
+        "" => String::new(),
+        "deg" => "°".to_owned(),
+        other => format!("\u{a0}{other}"),
     }
-    .to_owned()
 }
 
 /// A number with a true minus sign and thousands set apart, as the language spoken prints it.

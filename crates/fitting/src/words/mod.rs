@@ -15,7 +15,9 @@ use serde::Serialize;
 
 pub(crate) use answer::{without_a_pair, words};
 pub(crate) use case::{capital, sentences};
-pub(crate) use format::{Subject, chance, chance_of_fittings, count_of, number, short_name, shots};
+pub(crate) use format::{
+    Subject, chance, chance_of_fittings, count_of, number, reported_unit, short_name, shots,
+};
 pub(crate) use overlay::overlays;
 pub use paste::{CardWords, PasteWords};
 pub(crate) use paste::{card_words, paste_words};
