@@ -210,7 +210,7 @@ test("the weather brings carry to standard air, modeled, with the answer there",
   await answer(page);
   await page.locator("#weather summary").click();
   await page.locator("#weather .said", { hasText: "would carry the same" }).waitFor();
-  await page.getByLabel("Feet above the sea").fill("5000");
+  await page.getByLabel("Height above the sea, ft").fill("5000");
   await page.keyboard.press("Tab");
   await page.locator("#weather .said", { hasText: /about 1\d\syd less far/ }).waitFor();
   const words = await page.locator("#weather").innerText();
@@ -267,7 +267,7 @@ test("weather told makes carry in standard air one of the measures, in the link 
   await answer(page);
   await page.locator("#weather summary").click();
   await page.locator("#weather .said").waitFor();
-  await page.getByLabel("Feet above the sea").fill("5000");
+  await page.getByLabel("Height above the sea, ft").fill("5000");
   await page.keyboard.press("Tab");
   await page.locator(".others", { hasText: "Modeled standard-air carry" }).waitFor();
   assert.ok(await page.locator("#weather details[open]").count(), "the door stays open");
@@ -280,11 +280,11 @@ test("weather told makes carry in standard air one of the measures, in the link 
   assert.match(await elsewhere.page.locator(".others").innerText(), /Modeled standard-air carry/);
   await elsewhere.page.locator("#weather summary").click();
   await elsewhere.page.locator("#weather .said").waitFor();
-  assert.equal(await elsewhere.page.getByLabel("Feet above the sea").inputValue(), "5000");
+  assert.equal(await elsewhere.page.getByLabel("Height above the sea, ft").inputValue(), "5000");
   assertQuiet(elsewhere.watched);
   await elsewhere.context.close();
 
-  await page.getByLabel("Feet above the sea").fill("");
+  await page.getByLabel("Height above the sea, ft").fill("");
   await page.keyboard.press("Tab");
   await page.locator("#weather .said", { hasText: "would carry the same" }).waitFor();
   await page.waitForFunction(() => !document.querySelector(".others").innerText.includes("Modeled"));

@@ -2,6 +2,7 @@
 import type { Hints, Measure, ReadResult, Role } from "./engine.js";
 import { keyed, namesFor, textOf } from "./grid.js";
 import { say } from "./text/say.js";
+import { shownIn } from "./units.js";
 
 /** Which shots the averages stand for. */
 export type Meant = "all" | "best" | "good";
@@ -74,7 +75,7 @@ export interface WrittenAverages {
 
 export function writtenAverages({ clubs, columns, units }: Averages, measures: readonly Measure[]): WrittenAverages {
   const filled = clubs.flatMap((club, at) => (isFilled(club, columns) ? [at] : []));
-  const unitOf = (column: string) => units[column] ?? measures.find(({ id }) => id === column)?.unit ?? "";
+  const unitOf = (column: string) => units[column] ?? shownIn(measures.find(({ id }) => id === column)?.unit ?? "").unit;
   const headings = columns.flatMap((column) => {
     const name = measures.find(({ id }) => id === column)?.name ?? column;
     return [say("heading-average", { measure: name }), say("heading-deviation", { measure: name })].map((heading) => (unitOf(column) ? `${heading} (${unitOf(column)})` : heading));

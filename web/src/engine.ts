@@ -82,33 +82,33 @@ type Complete = typeof import("../pkg/straight_answer.js");
 let loading: Promise<Complete> | undefined;
 
 /** The complete package, loaded when first asked for; a failed attempt is tried again at the next call. */
-function complete(language: string): Promise<Complete> {
-  loading ??= loadComplete(language).catch((error: unknown) => {
+function complete(manner: string): Promise<Complete> {
+  loading ??= loadComplete(manner).catch((error: unknown) => {
     loading = undefined;
     throw error;
   });
   return loading;
 }
 
-async function loadComplete(language: string): Promise<Complete> {
+async function loadComplete(manner: string): Promise<Complete> {
   const core = await import("../pkg/straight_answer.js");
-  await loadedIn(language, core, core.default({ module_or_path: new URL("../pkg/straight_answer_bg.wasm", import.meta.url) }));
+  await loadedIn(manner, core, core.default({ module_or_path: new URL("../pkg/straight_answer_bg.wasm", import.meta.url) }));
   return core;
 }
 
-/** The core on this thread, to answer in a language. */
-export async function openLocal(language: string, core: WebAssembly.Module): Promise<Engine> {
-  await loadedIn(language, first, init({ module_or_path: core }));
+/** The core on this thread, to answer in a manner. */
+export async function openLocal(manner: string, core: WebAssembly.Module): Promise<Engine> {
+  await loadedIn(manner, first, init({ module_or_path: core }));
   return {
     measures: async () => first.measures(),
     decode: async (bytes, name) => asking(async () => first.decode(bytes, name)),
-    read: async (text, hints) => asking(async () => readPlain(text, hints) ?? (await complete(language)).read(text, hints)),
-    join: async (sessions, order) => asking(async () => (await complete(language)).join([...sessions], order)),
+    read: async (text, hints) => asking(async () => readPlain(text, hints) ?? (await complete(manner)).read(text, hints)),
+    join: async (sessions, order) => asking(async () => (await complete(manner)).join([...sessions], order)),
     check: async (request) => asking(async () => first.check(request)),
-    luck: async (request) => asking(async () => (await complete(language)).luck(request)),
-    unpack: async (link) => asking(async () => (await complete(language)).unpack(link)),
-    share: async (request) => asking(async () => (await complete(language)).share(request)),
-    writeCsv: async (session) => asking(async () => (await complete(language)).write_csv(session)),
+    luck: async (request) => asking(async () => (await complete(manner)).luck(request)),
+    unpack: async (link) => asking(async () => (await complete(manner)).unpack(link)),
+    share: async (request) => asking(async () => (await complete(manner)).share(request)),
+    writeCsv: async (session) => asking(async () => (await complete(manner)).write_csv(session)),
   };
 }
 

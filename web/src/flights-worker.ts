@@ -3,7 +3,7 @@ import init, * as core from "../pkg/straight_answer_flight.js";
 import { loadedIn } from "./core-language.js";
 import { replyTo, type Call } from "./port.js";
 
-// A worker is named after the language it speaks (`trusted.ts`).
+// A worker is named after how it is to speak (`trusted.ts`).
 const loading = init({ module_or_path: new URL("../pkg/straight_answer_flight_bg.wasm", import.meta.url) });
 const ready = loadedIn(self.name, core, loading);
 

@@ -1,14 +1,15 @@
 /** Values into text: numbers with their unit, names of measures, roles and orders. Pure; no verdict is worded here. */
 import type { ColumnReading, Goal, Measure, Order, Role, Session } from "./engine.js";
+import { STANDARD_AIR_CARRY } from "./standard-air.js";
 import { language, say } from "./text/say.js";
+import { shownIn, type Shown } from "./units.js";
 
-/** What the page needs to know of a measure, of the trade's list or of the golfer's own. */
-export interface MeasureView {
+/** What the page needs to know of a measure, of the trade's list or of the golfer's own; its unit is the one shown. */
+export interface MeasureView extends Shown {
   id: string;
   name: string;
-  unit: string;
   decimals: number;
-  /** Usual smallest difference that matters; none for a column of the golfer's own. */
+  /** Usual smallest difference that matters, in the canonical unit; none for a column of the golfer's own. */
   margin: number | null;
   marginWhy: string;
 }
@@ -17,11 +18,14 @@ const MINUS = "\u2212";
 const SPACE = "\u00a0";
 
 /** A measure by its id. */
-export function measureView(id: string, measures: readonly Measure[], session: Session): MeasureView {
+export function measureView(id: string, measures: readonly Measure[], session: Pick<Session, "custom">): MeasureView {
   const known = measures.find((measure) => measure.id === id);
-  if (known) return { ...known, marginWhy: known.margin_why };
+  if (known) return { ...known, ...shownIn(known.unit), marginWhy: known.margin_why };
   const own = session.custom.find((measure) => measure.id === id);
-  return { id, name: own?.name ?? id, unit: own?.unit ?? "", decimals: 1, margin: null, marginWhy: "" };
+  const unit = own?.unit ?? "";
+  // Carry in standard air is a carry; a column of the golfer's own stays in its own unit.
+  const shown = id === STANDARD_AIR_CARRY ? shownIn(unit) : { unit, scale: 1 };
+  return { id, name: own?.name ?? id, ...shown, decimals: 1, margin: null, marginWhy: "" };
 }
 
 /** A number with a real minus sign. */
@@ -70,10 +74,29 @@ export function withUnit(text: string, unit: string): string {
   return unit === "deg" ? `${text}°` : `${text}${SPACE}${unit}`;
 }
 
+/** What a measure's values need to be written. */
+type Written = Pick<MeasureView, "unit" | "scale" | "decimals">;
+
+/** A value of a measure, in the unit shown; `more` decimals than the measure has. */
+export const valueOf = (value: number, { unit, scale, decimals }: Written, more = 0): string => withUnit(number(value * scale, decimals + more), unit);
+
+/** A difference, which always carries its sign. */
+export const gapOf = (gap: number, { unit, scale, decimals }: Written, more = 0): string => withUnit(signed(gap * scale, decimals + more), unit);
+
+/** A size that somebody chose: in other units than it was chosen in, to one decimal more than the measure has. */
+export const chosenOf = (size: number, { scale, decimals }: Pick<Written, "scale" | "decimals">): number =>
+  scale === 1 ? size : Number((size * scale).toFixed(decimals + 1));
+
 /** A unit as the golfer reads it. */
 export function unitName(unit: string): string {
   return unit === "deg" ? say("unit-degrees") : unit;
 }
+
+const SPELLED: Readonly<Record<string, string>> = { yd: "yard", m: "meter" };
+
+/** A length with its unit in full, for those who hear it. */
+export const spelledOut = (length: number, unit: string): string =>
+  new Intl.NumberFormat(language(), { style: "unit", unit: SPELLED[unit]!, unitDisplay: "long", maximumFractionDigits: 0 }).format(length);
 
 /** A share of 1 as percent. */
 export function percent(share: number): string {

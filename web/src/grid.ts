@@ -6,6 +6,7 @@
  */
 import type { Hints, Measure, ReadResult, Role } from "./engine.js";
 import { say } from "./text/say.js";
+import { shownIn } from "./units.js";
 
 export interface Club {
   name: string;
@@ -53,7 +54,7 @@ export const namesFor = (known: readonly string[]): readonly string[] => (known.
 /** A column's heading. */
 export function headingOf(column: string, { units }: Grid, measures: readonly Measure[]): { name: string; unit: string } {
   const measure = measures.find(({ id }) => id === column);
-  return { name: measure?.name ?? say("entry-round"), unit: units[column] ?? measure?.unit ?? "" };
+  return { name: measure?.name ?? say("entry-round"), unit: units[column] ?? shownIn(measure?.unit ?? "").unit };
 }
 
 /** The cell with other text; rows and cells up to it come into being. */

@@ -16,10 +16,12 @@ import { startWorker } from "./trusted.js";
 import english from "./text/en/page.ftl?raw";
 import { learn } from "./text/say.js";
 import { languageIn, speak } from "./text/spoken.js";
+import { showUnits, unitsIn } from "./units.js";
 import print from "./styles/print.css?url";
 import address from "./worker.ts?worker&url";
 
 const wanted = languageIn(location.search);
+showUnits(unitsIn(location.search));
 const engine = openEngine(() => startWorker(address, wanted));
 
 learn(english);
@@ -47,9 +49,9 @@ function open(): void {
 // The first number that a page formats costs it a twentieth of a second on a phone: spent while the engine is on its way.
 setTimeout(() => new Intl.NumberFormat(wanted).format(1));
 
-/** Once the first answer stands: the other language, how the page prints, and the site for the day without a network. */
+/** Once the first answer stands: the other language and units, how the page prints, and the site for the day without a network. */
 function afterwards(handOver: HandOver): void {
-  void import("./languages.js").then(({ offerLanguages }) => offerLanguages(handOver)).catch(() => undefined);
+  void import("./other-ways.js").then(({ offerOtherWays }) => offerOtherWays(handOver)).catch(() => undefined);
   // Not imported as the other styles are: one for paper alone leaves the page as it stands.
   document.head.append(Object.assign(document.createElement("link"), { rel: "stylesheet", media: "print", href: print }));
   // On somebody else's page nothing is kept: their visitors came for one answer.

@@ -1,10 +1,10 @@
 /**
- * The margin as the golfer sets it: in the measure's unit for averages, in percent for scatter. Pure.
+ * The margin as the golfer sets it: in the unit shown for averages, in percent for scatter. Pure.
  *
  * The core takes a margin of scatter as a ratio: 25 % is 1.25.
  */
 import type { Question } from "./engine.js";
-import { unitName, type MeasureView } from "./format.js";
+import { chosenOf, unitName, type MeasureView } from "./format.js";
 
 export interface MarginScale {
   unit: string;
@@ -25,14 +25,14 @@ export function marginScale(question: Pick<Question, "goal">, measure: MeasureVi
   if (isSpread(question)) {
     return { unit: "%", step: PERCENT_STEP, shown: (ratio) => tidy((ratio - 1) * 100), taken: (percent) => tidy(1 + percent / 100) };
   }
-  return { unit: unitName(measure.unit), step: marginStep(measure), shown: (margin) => margin, taken: (margin) => margin };
+  return { unit: unitName(measure.unit), step: marginStep(measure), shown: (margin) => chosenOf(margin, measure), taken: (shown) => shown / measure.scale };
 }
 
 /** A round number, about a third of the usual margin, no finer than the measure is shown. */
 export function marginStep(measure: MeasureView): number {
   const finest = 10 ** -measure.decimals;
   if (measure.margin === null) return 1;
-  const target = measure.margin / 3;
+  const target = chosenOf(measure.margin, measure) / 3;
   const power = 10 ** Math.floor(Math.log10(target));
   const round = [5, 2, 1].map((digit) => digit * power).find((step) => step <= target * (1 + 1e-9)) ?? power;
   return Math.max(round, finest);

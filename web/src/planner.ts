@@ -11,6 +11,7 @@ import type {
 import { loadedIn } from "./core-language.js";
 import { Refused, carried } from "./refusal.js";
 import { language } from "./text/say.js";
+import { manner } from "./units.js";
 
 export type {
   Claimed, ClaimReport, ClaimRequest, Feel, FeelRequest, FollowRequest, Length, LoggedShot, LookAfter, LookTaken, LookWord, OwnSay, Plan,
@@ -43,7 +44,7 @@ export function openPlanner(): Promise<Planner> {
 }
 
 async function load(): Promise<Planner> {
-  await loadedIn(language(), core, init({ module_or_path: new URL("../pkg/straight_answer_plan_bg.wasm", import.meta.url) }));
+  await loadedIn(manner(language()), core, init({ module_or_path: new URL("../pkg/straight_answer_plan_bg.wasm", import.meta.url) }));
   return {
     plan: (request) => asking(() => core.plan(request)),
     follow: (request) => asking(() => core.follow(request)),

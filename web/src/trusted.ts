@@ -3,6 +3,7 @@
  * nothing through but files of the page's own origin.
  */
 import { language } from "./text/say.js";
+import { manner } from "./units.js";
 
 interface Policies {
   createPolicy(name: string, rules: { createScriptURL: (address: string) => string }): { createScriptURL(address: string): unknown };
@@ -19,5 +20,6 @@ const policy = policies?.createPolicy("straight-answer", { createScriptURL: own 
 /** The address of a script of the page; browsers without Trusted Types take the address itself. */
 export const scriptAddress = (address: string): string => (policy?.createScriptURL(address) ?? own(address)) as string;
 
-/** A worker from a file of the page, named after the language it is to speak. */
-export const startWorker = (address: string, spoken = language()): Worker => new Worker(scriptAddress(address), { type: "module", name: spoken });
+/** A worker from a file of the page, named after how it is to speak. */
+export const startWorker = (address: string, spoken = language()): Worker =>
+  new Worker(scriptAddress(address), { type: "module", name: manner(spoken) });

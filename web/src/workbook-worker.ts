@@ -4,7 +4,7 @@ import { loadedIn } from "./core-language.js";
 import type { Opened } from "./workbook.js";
 
 self.onmessage = async ({ data }: MessageEvent<Uint8Array>) => {
-  // A worker is named after the language it speaks (`trusted.ts`).
+  // A worker is named after how it is to speak (`trusted.ts`).
   await loadedIn(self.name, { speak }, init({ module_or_path: new URL("../pkg/straight_answer_workbook_bg.wasm", import.meta.url) }));
   self.postMessage(opened(data));
 };

@@ -5,7 +5,7 @@ import { replyTo, type Call } from "./port.js";
 let engine: Promise<Engine>;
 
 self.onmessage = async ({ data }: MessageEvent<Call | WebAssembly.Module>) => {
-  // A worker is named after the language it speaks (`trusted.ts`).
+  // A worker is named after how it is to speak (`trusted.ts`).
   if (data instanceof WebAssembly.Module) engine = openLocal(self.name, data);
   else self.postMessage(await replyTo(engine, data));
 };

@@ -1,9 +1,7 @@
-/** What crosses between host and frame: shapes of messages, settings, colors that can be read, units of a file. */
+/** What crosses between host and frame: shapes of messages, settings, colors that can be read. */
 import { describe, expect, test } from "vitest";
 import { LONGEST_TEXT, marked, toFrame, toHost } from "../src/embed/messages.js";
 import { contrast, readable, settingsIn } from "../src/embed/settings.js";
-import { unitHints } from "../src/embed/units.js";
-import type { ColumnReading } from "../src/engine.js";
 
 const answer = { decision: { kind: "same" }, estimate: null, words: {}, asked: {} };
 
@@ -33,16 +31,15 @@ describe("messages", () => {
 
 describe("settings", () => {
   test("are read from the address, and what is not understood counts as not said", () => {
-    expect(settingsIn("?accent=%23aa3366&scheme=dark&units=metric&measure=spin_rate&margin=250&goal=lower&parts=answer,trust%20x")).toEqual({
-      units: "metric",
+    expect(settingsIn("?accent=%23aa3366&scheme=dark&measure=spin_rate&margin=250&goal=lower&parts=answer,trust%20x")).toEqual({
       accent: "#aa3366",
       scheme: "dark",
       opening: { measure: "spin_rate", margin: 250, goal: "lower" },
       parts: ["answer", "trust"],
     });
-    const nothing = { units: null, accent: null, scheme: "auto", opening: {}, parts: null };
+    const nothing = { accent: null, scheme: "auto", opening: {}, parts: null };
     expect(settingsIn("")).toEqual(nothing);
-    expect(settingsIn("?accent=red;x&scheme=blue&units=furlong&measure=%3Cb%3E&margin=-1&goal=best&parts=all")).toEqual(nothing);
+    expect(settingsIn("?accent=red;x&scheme=blue&measure=%3Cb%3E&margin=-1&goal=best&parts=all")).toEqual(nothing);
   });
 
   test("an accent that nobody could read is darkened or lightened until one can", () => {
@@ -56,11 +53,4 @@ describe("settings", () => {
     }
     expect(readable("#14604a", "#ffffff").accent).toBe("#14604a");
   });
-});
-
-test("a host's word on units counts only for columns that say none", () => {
-  const column = (index: number, unit: string, unit_source: ColumnReading["unit_source"], units: string[]) => ({ index, unit, unit_source, units }) as ColumnReading;
-  const columns = [column(0, "yd", "assumed", ["yd", "m", "ft"]), column(1, "yd", "heading", ["yd", "m"]), column(2, "rpm", "assumed", ["rpm"]), column(3, "mph", "assumed", ["mph", "km/h"])];
-  expect(unitHints(columns, "metric")).toEqual({ units: { 0: "m", 3: "km/h" } });
-  expect(unitHints(columns, "imperial")).toEqual({});
 });

@@ -22,6 +22,8 @@ export interface IntervalInput {
   margin: number | null;
   /** Whether the values are ratios, where 1 means no difference. */
   isRatio: boolean;
+  /** What one is in the unit shown: marks are round there. */
+  scale?: number;
 }
 
 export interface Bar {
@@ -56,10 +58,10 @@ const AXIS = 34;
 /** Percent left free at both ends, so that figures at the ends stay inside. */
 const PAD = 12;
 
-export function intervalGeometry({ rows, margin, isRatio }: IntervalInput): IntervalGeometry {
+export function intervalGeometry({ rows, margin, isRatio, scale: shown = 1 }: IntervalInput): IntervalGeometry {
   const none = isRatio ? 1 : 0;
   const zoneEnds = zone(margin, isRatio);
-  const scale = scaleFor(rows, zoneEnds, isRatio);
+  const scale = scaleFor(rows, zoneEnds, isRatio, shown);
   const axisY = TOP + rows.length * ROW;
   return {
     height: axisY + AXIS,
@@ -76,7 +78,7 @@ function zone(margin: number | null, isRatio: boolean): { low: number; high: num
   return isRatio ? { low: 1 / margin, high: margin } : { low: -margin, high: margin };
 }
 
-function scaleFor(rows: readonly Row[], zone: { low: number; high: number } | null, isRatio: boolean): Scale {
+function scaleFor(rows: readonly Row[], zone: { low: number; high: number } | null, isRatio: boolean, shown: number): Scale {
   const ends = rows.flatMap((row) => [row.low, row.high]).concat(zone ? [zone.low, zone.high] : []);
   if (isRatio) {
     const widest = Math.max(...ends.map((end) => Math.abs(Math.log(end))).filter(Number.isFinite), Math.log(1.5));
@@ -86,7 +88,7 @@ function scaleFor(rows: readonly Row[], zone: { low: number; high: number } | nu
   }
   const low = Math.min(0, ...ends);
   const high = Math.max(0, ...ends);
-  return linear(low, high, PAD, 5);
+  return linear(low, high, PAD, 5, shown);
 }
 
 function bar(row: Row, y: number, scale: Scale, isRatio: boolean): Bar {

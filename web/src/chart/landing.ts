@@ -3,7 +3,8 @@
  *
  * Lengths are in units of a picture that is `WIDTH` wide. The shots move with the aim; the fairway stays.
  */
-import { extent, ticks } from "d3-array";
+import { extent } from "d3-array";
+import { roundIn } from "./scale.js";
 
 export const WIDTH = 340;
 const LEFT = 34;
@@ -40,6 +41,8 @@ export interface LandingInput {
   /** Yd right of the middle. */
   aim: number;
   farthestAim: number;
+  /** What a yard is in the unit shown: marks are round there. */
+  scale?: number;
 }
 
 export interface LandingGeometry {
@@ -59,7 +62,7 @@ export interface LandingGeometry {
   sides: { value: number; x: number }[];
 }
 
-export function landingGeometry({ shots, builds, fairway, aim, farthestAim }: LandingInput): LandingGeometry {
+export function landingGeometry({ shots, builds, fairway, aim, farthestAim, scale = 1 }: LandingInput): LandingGeometry {
   const reaches = builds.flatMap(({ center, ovals }) => ovals.map((oval) => ({ center, ...reach(oval) })));
   const [near = 0, far = 1] = extent([
     ...shots.map(({ carry }) => carry),
@@ -102,8 +105,8 @@ export function landingGeometry({ shots, builds, fairway, aim, farthestAim }: La
         ...stretched(major * across, minor * across, angle, along / across),
       })),
     ),
-    distances: ticks(low, high, 5).map((value) => ({ value, y: y(value) })),
-    sides: ticks(-half, half, 5).map((value) => ({ value, x: x(value) })),
+    distances: roundIn(scale, low, high, 5).map((value) => ({ value, y: y(value) })),
+    sides: roundIn(scale, -half, half, 5).map((value) => ({ value, x: x(value) })),
   };
 }
 
@@ -131,8 +134,12 @@ function stretched(major: number, minor: number, angle: number, squeeze: number)
   };
 }
 
-/** The aim that a place across the picture stands for, in whole yards within what can be asked. */
-export function aimAt(geometry: LandingGeometry, share: number, farthestAim: number): number {
-  const aim = Math.round((share - geometry.middle / WIDTH) * geometry.aim.perShare);
-  return Math.min(Math.max(aim, -farthestAim), farthestAim) + 0;
+/** The aim that a place across the picture stands for, whole in the unit shown and within what can be asked. */
+export const aimAt = (geometry: LandingGeometry, share: number, farthestAim: number, scale = 1): number =>
+  wholeAim((share - geometry.middle / WIDTH) * geometry.aim.perShare, farthestAim, scale);
+
+/** The aim nearest to this one that is whole in the unit shown and can be asked. */
+export function wholeAim(aim: number, farthestAim: number, scale = 1): number {
+  const farthest = Math.floor(farthestAim * scale);
+  return Math.min(Math.max(Math.round(aim * scale), -farthest), farthest) / scale + 0;
 }

@@ -24,6 +24,8 @@ export interface LuckInput {
   gap: number;
   /** Gap that the best choice of each club shows. */
   best: Record<Role, number>;
+  /** What one is in the unit shown: marks are round there. */
+  scale?: number;
 }
 
 export interface HillBar {
@@ -62,8 +64,8 @@ const ROW = 46;
 /** Percent left free at both ends, so that figures there stay inside. */
 const PAD = 6;
 
-export function luckGeometry({ bins, margin, toward, gap, best }: LuckInput): LuckGeometry {
-  const scale = scaleFor(bins, [0, gap, best.candidate, best.baseline]);
+export function luckGeometry({ bins, margin, toward, gap, best, scale: shown = 1 }: LuckInput): LuckGeometry {
+  const scale = scaleFor(bins, [0, gap, best.candidate, best.baseline], shown);
   const axisY = TOP + HILL;
   const most = Math.max(1, ...bins.map(({ count }) => count));
   const row = (role: Role, index: number): Reach => ({
@@ -85,9 +87,9 @@ export function luckGeometry({ bins, margin, toward, gap, best }: LuckInput): Lu
   };
 }
 
-function scaleFor(bins: readonly Bin[], marks: readonly number[]): Scale {
+function scaleFor(bins: readonly Bin[], marks: readonly number[], shown: number): Scale {
   const ends = [bins[0]?.low ?? -1, bins.at(-1)?.high ?? 1, ...marks];
-  return linear(Math.min(...ends), Math.max(...ends), PAD, 5);
+  return linear(Math.min(...ends), Math.max(...ends), PAD, 5, shown);
 }
 
 const hillBar = ({ low, high }: Bin, scale: Scale, height: number, axisY: number, speaksFor: Role | null): HillBar => ({

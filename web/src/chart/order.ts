@@ -4,7 +4,8 @@
  *
  * Few shots share one field, where clubs lie over each other; many get a field for each club, on one scale.
  */
-import { extent, mean, ticks } from "d3-array";
+import { extent, mean } from "d3-array";
+import { roundIn } from "./scale.js";
 
 /** One shot as the picture needs it; `value` is null where the measure was not read. */
 export interface OrderedShot {
@@ -82,8 +83,8 @@ const TOGETHER = 80;
 const ROOMY = 20;
 const SMALLEST = 0.42;
 
-/** The picture, or null when no shot has a value. */
-export function orderGeometry(shots: readonly OrderedShot[], drift: Drift | null = null): OrderGeometry | null {
+/** The picture, or null when no shot has a value; `scale` is what one is in the unit shown: marks are round there. */
+export function orderGeometry(shots: readonly OrderedShot[], drift: Drift | null = null, scale = 1): OrderGeometry | null {
   const [low, high] = extent(shots, ({ value }) => value ?? undefined);
   if (low === undefined || high === undefined) return null;
   const half = (high - low) / 2 || Math.max(Math.abs(low) * 0.01, 1);
@@ -91,7 +92,7 @@ export function orderGeometry(shots: readonly OrderedShot[], drift: Drift | null
   const step = (100 - LEFT - RIGHT) / shots.length;
   const across = (index: number) => LEFT + step * (index + 0.5);
   const builds = [...new Set(shots.filter(({ value }) => value !== null).map(({ build }) => build))].sort((a, b) => a - b);
-  const fields = fieldsFor(shots.length > TOGETHER ? builds : [null], range);
+  const fields = fieldsFor(shots.length > TOGETHER ? builds : [null], range, scale);
   const y = (build: number, value: number) => {
     const field = fields.find((one) => one.build === build) ?? fields[0]!;
     return height(value, range, field);
@@ -128,12 +129,12 @@ interface Span {
   half: number;
 }
 
-function fieldsFor(builds: readonly (number | null)[], range: Span): Field[] {
+function fieldsFor(builds: readonly (number | null)[], range: Span, scale: number): Field[] {
   const size = builds.length > 1 ? LANE : FIELD;
   return builds.map((build, index) => {
     const top = TOP + index * (size + GAP);
     const field = { top, bottom: top + size };
-    const marks = ticks(range.middle - range.half, range.middle + range.half, size / 40);
+    const marks = roundIn(scale, range.middle - range.half, range.middle + range.half, size / 40);
     return { build, ...field, ticks: marks.map((value) => ({ value, y: height(value, range, field) })) };
   });
 }

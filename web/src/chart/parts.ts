@@ -45,9 +45,10 @@ const AXIS = 28;
 /** Percent left free at both ends, so that figures there stay inside. */
 const PAD = 15;
 
-export function partsGeometry(rows: readonly PartRow[]): PartsGeometry {
+/** `shown` is what one is in the unit shown: marks are round there. */
+export function partsGeometry(rows: readonly PartRow[], shown = 1): PartsGeometry {
   const ends = rows.flatMap(({ value, low, high }) => [value, low, high]).filter(Number.isFinite);
-  const scale = linear(Math.min(0, ...ends), Math.max(0, ...ends), PAD, 5);
+  const scale = linear(Math.min(0, ...ends), Math.max(0, ...ends), PAD, 5, shown);
   const axisY = TOP + rows.length * ROW;
   return {
     height: axisY + AXIS,

@@ -8,12 +8,16 @@ export interface Scale {
   ticks: number[];
 }
 
-/** A straight scale over `low` to `high`, with `pad` percent left free at both ends. */
-export function linear(low: number, high: number, pad: number, count: number): Scale {
+/** Values round where one is `scale` in the unit shown. */
+export const roundIn = (scale: number, low: number, high: number, count: number): number[] =>
+  ticks(low * scale, high * scale, count).map((value) => value / scale);
+
+/** A straight scale over `low` to `high`, with `pad` percent left free at both ends; marks are round where one is `shown`. */
+export function linear(low: number, high: number, pad: number, count: number, shown = 1): Scale {
   const span = high - low || 1;
   return {
     at: (value) => pad + ((value - low) / span) * (100 - 2 * pad),
-    ticks: ticks(low, high, count),
+    ticks: roundIn(shown, low, high, count),
   };
 }
 

@@ -12,6 +12,7 @@ import type { Current, HandOver } from "../hand-over.js";
 import { take } from "../intake.js";
 import { openPlanner, type Claimed, type ClaimReport, type Planner, type TogetherPair } from "../planner.js";
 import { textsOf, type NewText } from "../texts.js";
+import { readIn } from "../units.js";
 import { canBeBrought, inOneAir } from "./air.js";
 import { claimView } from "./view.js";
 import english from "../text/en/claim.ftl?raw";
@@ -164,7 +165,7 @@ export class StraightAnswerClaim extends LitElement {
     if (texts.every(({ source }) => source.text.trim() === "")) return false;
     try {
       const engine = await this.page.engine;
-      const read = await Promise.all(texts.map(({ source, hints = {} }) => engine.read(source.text, hints)));
+      const read = await Promise.all(texts.map(({ source, hints = {} }) => readIn(engine, source.text, hints)));
       const session = read.length === 1 ? read[0]!.session : await engine.join(read.map((one) => one.session), null);
       const problems = read.flatMap((one) => one.problems);
       const [first] = problems;

@@ -1,6 +1,6 @@
 /** The claim: what was said, on what it rested, and how the retest lies to it. */
 import { html, nothing, type TemplateResult } from "lit";
-import { measureView, plain, typedNumber, unitName } from "../format.js";
+import { chosenOf, measureView, plain, typedNumber, unitName, type MeasureView } from "../format.js";
 import { choice } from "../views/pieces.js";
 import { trouble } from "../views/trouble.js";
 import type { ClaimReport } from "../planner.js";
@@ -13,13 +13,13 @@ type Field = "gain" | "before" | "after" | "shots_after" | "tried" | "price" | "
 export function claimView(state: ClaimState, actions: ClaimActions): TemplateResult {
   const { current, measures, claimed, report, refusal } = state;
   const id = current?.question.measure ?? state.question.measure;
-  const measure = measureView(id, measures, current?.session ?? { custom: [] } as never);
+  const measure = measureView(id, measures, current?.session ?? { custom: [] });
   const unit = unitName(measure.unit);
-  const number = (key: Field, of = unit) => html`
+  const number = (key: Field, of = unit, as: Pick<MeasureView, "scale" | "decimals"> = measure) => html`
     <label class="row"><span>${say(`claim-${key}`)}</span>
       <span class="amount"><input id="claim-${key}" inputmode="decimal" autocomplete="off" size="6"
-        .value=${claimed[key] === undefined ? "" : typeof claimed[key] === "number" ? plain(claimed[key]) : claimed[key]}
-        @change=${(event: Event) => actions.change({ [key]: taken(key, (event.target as HTMLInputElement).value) })} />
+        .value=${written(claimed[key], as)}
+        @change=${(event: Event) => actions.change({ [key]: taken(key, (event.target as HTMLInputElement).value, as) })} />
         ${of ? html`<span class="unit">${of}</span>` : nothing}</span></label>`;
   return html`
     <div class="card claim">
@@ -35,8 +35,7 @@ export function claimView(state: ClaimState, actions: ClaimActions): TemplateRes
           <summary>${say("claim-averages")}</summary>
           ${number("before")} ${number("after")}
         </details>
-        ${number("shots_after", "")} ${number("tried", "")}
-        ${number("price", "")} ${number("currency", "")}
+        ${(["shots_after", "tried", "price", "currency"] as const).map((key) => number(key, "", BARE))}
       </form>
       ${trouble(refusal)} ${report ? outcome(report) : nothing}
     </div>`;
@@ -49,10 +48,17 @@ const outcome = (report: ClaimReport): TemplateResult => html`
     ${[report.words.detail, report.words.luck, report.words.price, report.words.next].map((text) => (text ? html`<p>${text}</p>` : nothing))}
   </article>`;
 
+/** What has no unit of its own. */
+const BARE = { scale: 1, decimals: 0 };
+
+function written(value: number | string | undefined, as: Pick<MeasureView, "scale" | "decimals">): string {
+  return typeof value === "number" ? plain(chosenOf(value, as)) : (value ?? "");
+}
+
 /** Counts are whole and above zero, money and averages any number, the currency a word. */
-function taken(key: string, text: string): number | string | undefined {
+function taken(key: string, text: string, { scale }: Pick<MeasureView, "scale">): number | string | undefined {
   if (key === "currency") return text.trim() === "" ? undefined : text.trim().slice(0, 12);
   const value = typedNumber(text);
   if (value === null) return undefined;
-  return key === "shots_after" || key === "tried" ? Math.max(1, Math.round(value)) : value;
+  return key === "shots_after" || key === "tried" ? Math.max(1, Math.round(value)) : value / scale;
 }

@@ -11,7 +11,6 @@ import { learn, say, sayAround } from "../text/say.js";
 import { look } from "./look.js";
 import { marked, toFrame, type ToHost } from "./messages.js";
 import { settingsIn } from "./settings.js";
-import { unitHints } from "./units.js";
 
 const settings = settingsIn(location.search);
 const page = document.querySelector<StraightAnswerPage>("straight-answer-page")!;
@@ -51,14 +50,10 @@ addEventListener("message", (event) => {
   const message = toFrame(event.data);
   if (!message) return;
   if (message.type === "hello") meet(event.origin);
-  else if (event.origin === host) void open(message.text, message.name);
+  else if (event.origin === host) open(message.text, message.name);
 });
 
-async function open(text: string, name: string): Promise<void> {
-  const { units } = settings;
-  const hints = units ? unitHints((await (await page.engine).read(text, {})).reading.columns, units) : {};
-  page.open([{ source: { kind: "pasted", name: name || say("embed-shots"), text }, hints }]);
-}
+const open = (text: string, name: string): void => page.open([{ source: { kind: "pasted", name: name || say("embed-shots"), text } }]);
 
 /** The first host stays the host: a page that navigates loads a new frame. */
 function meet(origin: string): void {

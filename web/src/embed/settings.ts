@@ -7,8 +7,6 @@ export const PARTS = ["shots", "counts", "answer", "trust", "luck", "landing", "
 const GOALS: readonly string[] = ["higher", "lower", "nearer_zero", "tighter", "different"] satisfies Goal[];
 
 export interface Settings {
-  /** What numbers without a unit are in. */
-  units: "metric" | "imperial" | null;
   accent: string | null;
   scheme: "light" | "dark" | "auto";
   /** What is asked before the visitor has said anything. */
@@ -27,7 +25,6 @@ export function settingsIn(query: string): Settings {
   const goal = of("goal", GOALS) as Goal | null;
   const parts = (said.get("parts") ?? "").split(/[\s,]+/).filter((part) => (PARTS as readonly string[]).includes(part));
   return {
-    units: of("units", ["metric", "imperial"]),
     accent: accent !== null && /^#[0-9a-f]{6}$/i.test(accent) ? accent : null,
     scheme: of("scheme", ["light", "dark"]) ?? "auto",
     opening: {

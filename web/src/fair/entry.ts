@@ -2,7 +2,7 @@
 import type { Values } from "./log.js";
 
 export interface Entry {
-  /** By measure; null where nothing is written yet. */
+  /** By measure, in the units shown; null where nothing is written yet. */
   values: Values;
   /** The measure that the keys write to. */
   active: string;

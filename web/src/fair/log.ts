@@ -3,9 +3,11 @@
  *
  * Whose turn it is, what may be looked at and what is asked of the shots is worked out by the core from this record.
  */
+import type { Measure } from "../engine.js";
 import type { Hand } from "../flights.js";
 import type { FollowRequest, LoggedShot, LookTaken, OwnSay, PlanRequest } from "../planner.js";
 import { say } from "../text/say.js";
+import { shownIn } from "../units.js";
 
 /** The shape that is stored; a record of another version is not opened. */
 export const VERSION = 1;
@@ -28,6 +30,17 @@ export interface TestLog {
 }
 
 export type Values = Record<string, number | null>;
+
+/** Numbers as they were typed, in the units shown, as they are kept. */
+export const inCanonicalUnits = (values: Values, measures: readonly Measure[]): Values => each(values, measures, (value, scale) => value / scale);
+
+/** Numbers as they are kept, to be typed on. */
+export const inUnitsShown = (values: Values, measures: readonly Measure[]): Values => each(values, measures, (value, scale) => Number((value * scale).toPrecision(12)));
+
+function each(values: Values, measures: readonly Measure[], change: (value: number, scale: number) => number): Values {
+  const scaleOf = (id: string) => shownIn(measures.find((measure) => measure.id === id)?.unit ?? "").scale;
+  return Object.fromEntries(Object.entries(values).map(([id, value]) => [id, value === null ? null : change(value, scaleOf(id))]));
+}
 
 export const begun = (plan: PlanRequest, measures: readonly string[], hand: Hand | null = null): TestLog => ({
   version: VERSION,

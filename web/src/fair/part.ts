@@ -10,7 +10,7 @@ import { LitElement, html, nothing, type TemplateResult } from "lit";
 import { asRefusal } from "../refusal.js";
 import type { HandOver } from "../hand-over.js";
 import { openPlanner, type OwnSay, type Planner, type PlanRequest } from "../planner.js";
-import { asked, begun, undone, warmedUp, withLook, withMishit, withSay, withSetEnded, withShot, type TestLog, type Values } from "./log.js";
+import { asked, begun, inCanonicalUnits, inUnitsShown, undone, warmedUp, withLook, withMishit, withSay, withSetEnded, withShot, type TestLog, type Values } from "./log.js";
 import { hand, setHand } from "../hand.js";
 import { canShare, copy, openShareSheet, save } from "../share/hand-over.js";
 import { isPlanLink } from "./mark.js";
@@ -25,7 +25,7 @@ import { emptyEntry, turnedTo, type Entry } from "./entry.js";
 import type { FairActions, FairState, Mode, PlanPatch } from "./state.js";
 import english from "../text/en/fair.ftl?raw";
 import englishFlight from "../text/en/flight.ftl?raw";
-import { language, learn, say } from "../text/say.js";
+import { learn, say } from "../text/say.js";
 import { pageIn } from "../text/spoken.js";
 import { WakeLock } from "./wake-lock.js";
 
@@ -148,7 +148,7 @@ export class StraightAnswerFair extends LitElement {
   /** The address that opens this plan on another phone. */
   #address(): string {
     const { request, record } = this.#state;
-    return `${pageIn(language())}#${this.#planner!.packPlan({ plan: request, record: [...record] })}`;
+    return `${pageIn()}#${this.#planner!.packPlan({ plan: request, record: [...record] })}`;
   }
 
   async #copyLink(): Promise<void> {
@@ -216,7 +216,11 @@ export class StraightAnswerFair extends LitElement {
     const turn = this.#state.progress?.turn;
     const { values, mishit } = this.#state.entry;
     if (!turn || Object.values(values).every((value) => value === null)) return;
-    void this.#write(withShot(this.#log, turn.index, values, mishit), emptyEntry(this.#state.record));
+    void this.#write(withShot(this.#log, turn.index, this.#canonical(values), mishit), emptyEntry(this.#state.record));
+  }
+
+  #canonical(values: Values): Values {
+    return inCanonicalUnits(values, this.#state.measures);
   }
 
   #paste(text: string): void {
@@ -227,7 +231,7 @@ export class StraightAnswerFair extends LitElement {
     if (!turn || pasted.rows.length > room) {
       return this.#set({ pasteTrouble: say("paste-no-room", { count: pasted.rows.length, room }) });
     }
-    const add = (log: TestLog, values: Values) => withShot(log, turn.index, values, false);
+    const add = (log: TestLog, values: Values) => withShot(log, turn.index, this.#canonical(values), false);
     void this.#write(pasted.rows.reduce(add, this.#log), emptyEntry(this.#state.record));
   }
 
@@ -242,7 +246,7 @@ export class StraightAnswerFair extends LitElement {
   #undo(): void {
     const { log, back } = undone(this.#log);
     const empty = emptyEntry(this.#state.record);
-    const entry = back ? { ...empty, values: { ...empty.values, ...(back.values as Values) }, mishit: back.note !== null } : empty;
+    const entry = back ? { ...empty, values: { ...empty.values, ...inUnitsShown(back.values as Values, this.#state.measures) }, mishit: back.note !== null } : empty;
     void this.#write(log, turnedTo(entry, entry.active));
   }
 

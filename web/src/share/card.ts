@@ -43,7 +43,7 @@ export async function card(input: CardInput): Promise<Blob> {
   page.write(shared.card.title, 30, 500, colors.quiet, WIDTH - 2 * PAD);
   page.gap(10);
   page.write(shared.card.headline, 50, 700, colors.ink, WIDTH - 2 * PAD);
-  const picture = interval(shared.file.report);
+  const picture = interval(shared.file.report, input.measure);
   page.gap(24);
   const pictureTop = page.y;
   if (picture) page.gap(PICTURE);
@@ -119,19 +119,19 @@ interface Picture {
   isRatio: boolean;
 }
 
-function interval({ answer, asked }: Report): Picture | null {
+function interval({ answer, asked }: Report, { scale }: MeasureView): Picture | null {
   const { estimate, candidate } = answer;
   if (!estimate || candidate === null) return null;
   const isRatio = estimate.method === "spread_ratio";
   const { value, low, high, order_allowance: allowance } = estimate;
   const rows = [{ build: candidate, value, low, high, allowance, chosen: true }];
-  return { geometry: intervalGeometry({ rows, margin: asked.margin, isRatio }), isRatio };
+  return { geometry: intervalGeometry({ rows, margin: asked.margin, isRatio, scale }), isRatio };
 }
 
 function drawInterval(ctx: CanvasRenderingContext2D, { geometry, isRatio }: Picture, top: number, { colors, measure }: CardInput): void {
   const x = (percent: number) => PAD + (percent / 100) * (WIDTH - 2 * PAD);
   const { left, right } = sides(measure.id, isRatio);
-  const figure = (value: number) => (isRatio ? moreOrLess(value) : signed(value, measure.decimals));
+  const figure = (value: number) => (isRatio ? moreOrLess(value) : signed(value * measure.scale, measure.decimals));
   const small = `400 26px ${FONT}`;
   const floor = top + 150;
   const text = (words: string, at: number, y: number, align: CanvasTextAlign, color = colors.quiet) => {

@@ -107,7 +107,7 @@ export class StraightAnswerShare extends BehindDoor {
     const turn = ++this.#turn;
     const view = this.#note.trim() === "" ? {} : { note: this.#note.trim() };
     try {
-      const address = pageIn(language());
+      const address = pageIn();
       const shared = await this.ask({ session: this.#given, question: this.question, view, address });
       if (turn !== this.#turn) return;
       this.#settle(shared, null);

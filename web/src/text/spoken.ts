@@ -1,4 +1,5 @@
 /** Which language the page speaks, and the catalogues of all but English, loaded when that language is spoken. */
+import { units } from "../units.js";
 import { language, learn, say, turnTo, type Language, type PlainId } from "./say.js";
 
 /** Every language there are catalogues for, by its own name. */
@@ -13,10 +14,11 @@ export function languageIn(query: string): Language {
   return said !== undefined && Object.hasOwn(LANGUAGES, said) ? (said as Language) : "en";
 }
 
-/** The page's own address in a language, without what follows the mark: links that are given away open as they were made. */
-export function pageIn(wanted: Language): string {
+/** The page's own address in a language and in units, without what follows the mark: links that are given away open as they were made. */
+export function pageIn(wanted = language(), shown = units()): string {
   const address = new URL("./", location.href);
   if (wanted !== "en") address.searchParams.set("lang", wanted);
+  if (shown === "metric") address.searchParams.set("units", shown);
   return address.href;
 }
 

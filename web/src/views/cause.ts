@@ -8,6 +8,7 @@ import { signed, withUnit } from "../format.js";
 import { handChoice } from "./hand.js";
 import { build } from "./pieces.js";
 import { say, sayAround } from "../text/say.js";
+import { lengthUnit, shownIn } from "../units.js";
 
 export function causeView(cause: Cause, session: Session, hand: Hand | undefined, chooseHand: (hand: Hand) => void): TemplateResult {
   const { words } = cause;
@@ -54,8 +55,9 @@ export function causeView(cause: Cause, session: Session, hand: Hand | undefined
 }
 
 function picture(cause: Cause, name: (index: number) => string): TemplateResult {
-  const yards = (value: number) => withUnit(signed(value, 0), "yd");
-  const geometry = partsGeometry(rows(cause));
+  const { unit, scale } = shownIn("yd");
+  const whole = (value: number) => signed(value * scale, 0);
+  const geometry = partsGeometry(rows(cause), scale);
   const belongs = [...new Set(rows(cause).map((row) => row.belongs))].filter((one) => one !== "gap") as Belongs[];
   return html`
     <figure class="picture">
@@ -63,11 +65,11 @@ function picture(cause: Cause, name: (index: number) => string): TemplateResult 
         <span>← ${sayAround("cause-shorter", { club: build(cause.candidate, name(cause.candidate)) })}</span>
         <span>${say("cause-longer")} →</span>
       </div>
-      ${drawParts(geometry, { alternative: cause.words.alternative, value: yards, tick: (value) => signed(value, 0) })}
+      ${drawParts(geometry, { alternative: cause.words.alternative, value: (yards) => withUnit(whole(yards), unit), tick: whole })}
       <ul class="legend">
         ${belongs.map((one) => html`<li><span class="swatch ${one}" aria-hidden="true"></span>${say(`belongs-${one}`)}</li>`)}
       </ul>
-      <figcaption>${say("cause-caption")}</figcaption>
+      <figcaption>${say("cause-caption", { unit: lengthUnit() })}</figcaption>
     </figure>`;
 }
 

@@ -4,6 +4,7 @@ import type { Measure } from "../engine.js";
 import { unitName } from "../format.js";
 import { choice, type Option } from "./pieces.js";
 import { say } from "../text/say.js";
+import { shownIn } from "../units.js";
 
 interface Shown {
   chosen: readonly string[];
@@ -28,7 +29,7 @@ export function columnsChosen({ chosen, units, measures, choices, more }: Shown,
     <ul class="columns" aria-label=${say("columns-entered")}>
       ${chosen.map((column) => {
         const name = all.find(({ value }) => value === column)?.label ?? column;
-        const usual = measures.find(({ id }) => id === column)?.unit ?? "";
+        const usual = shownIn(measures.find(({ id }) => id === column)?.unit ?? "").unit;
         const unit = units[column] ?? usual;
         const offered = choices.get(column) ?? [];
         return html`

@@ -7,6 +7,7 @@ import { trouble } from "./trouble.js";
 import { SHOWABLE } from "./source.js";
 import type { Source, State } from "../state.js";
 import { say } from "../text/say.js";
+import { lengthUnit } from "../units.js";
 
 /** What a file may be; the browser offers these first. */
 export const FILES = ".csv,.tsv,.txt,.json,.html,.md,.xlsx,.ods,text/*";
@@ -50,8 +51,11 @@ export const give = (state: State, actions: Actions): TemplateResult =>
 const exampleButton = (example: Example, actions: Actions): TemplateResult => html`
   <button type="button" class="example" @click=${() => actions.openExample(example)}>
     <strong>${say(`example-${example.id}`)}</strong>
-    <span>${say(`example-${example.id}-truth`)}</span>
+    <span>${truth(example)}</span>
   </button>`;
+
+/** What is true of it, by how it was made: its yards in the unit shown. */
+const truth = ({ id }: Example): string => (id === "twelve" ? say("example-twelve-truth", { unit: lengthUnit() }) : say(`example-${id}-truth`));
 
 /** A text that could not be read goes back into the field: nothing is lost. */
 const unread = (source: Source | null): string => (source && source.text.length <= SHOWABLE ? source.text : "");

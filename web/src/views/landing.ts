@@ -1,13 +1,14 @@
 /** Part 6: the ground from above, the aim line, and how often each club would hit the fairway. */
 import { html, nothing, type TemplateResult } from "lit";
 import { drawLanding } from "../chart/draw-landing.js";
-import { aimAt, landingGeometry, type LandingGeometry } from "../chart/landing.js";
+import { aimAt, landingGeometry, wholeAim, type LandingGeometry } from "../chart/landing.js";
 import type { Session } from "../engine.js";
 import type { BuildLanding, Hand, Landing } from "../flights.js";
-import { number, plain } from "../format.js";
+import { number, plain, spelledOut, withUnit } from "../format.js";
 import { handChoice } from "./hand.js";
 import { build } from "./pieces.js";
 import { say, sayAround } from "../text/say.js";
+import { lengthUnit, shownIn } from "../units.js";
 
 export interface LandingState {
   landing: Landing;
@@ -27,6 +28,7 @@ export interface LandingActions {
 export function landingView(state: LandingState, actions: LandingActions): TemplateResult {
   const { landing, session, aim } = state;
   const { words } = landing;
+  const { scale } = shownIn("yd");
   const name = (index: number) => session.builds[index]?.name ?? "";
   return html`
     <div class="card">
@@ -40,7 +42,7 @@ export function landingView(state: LandingState, actions: LandingActions): Templ
           ${landing.builds.map(({ build: index, best }) =>
             best === null
               ? nothing
-              : html`<button type="button" class="best-aim" @click=${() => actions.aim(whole(best.aim, landing))}>${sayAround("aim-best", { club: build(index, name(index)) })}</button>`,
+              : html`<button type="button" class="best-aim" @click=${() => actions.aim(wholeAim(best.aim, landing.limits.farthest_aim, scale))}>${sayAround("aim-best", { club: build(index, name(index)) })}</button>`,
           )}
         </div>
       </div>
@@ -51,10 +53,6 @@ export function landingView(state: LandingState, actions: LandingActions): Templ
     </div>`;
 }
 
-/** The best aim to the yard, as the line can stand. */
-const whole = (aim: number, { limits }: Landing): number =>
-  Math.round(Math.min(Math.max(aim, -limits.farthest_aim), limits.farthest_aim)) + 0;
-
 const ofBuild = ({ build: index, words }: BuildLanding, name: string): TemplateResult => html`
   <li>
     <p class="who">${build(index, name)}</p>
@@ -62,34 +60,43 @@ const ofBuild = ({ build: index, words }: BuildLanding, name: string): TemplateR
     <p class="quiet">${words.miss} ${words.best}</p>
   </li>`;
 
+/** A length that is whole in the unit shown: `12 yd`. */
+function size(yards: number): string {
+  const { unit, scale } = shownIn("yd");
+  return withUnit(number(yards * scale, 0), unit);
+}
+
 function aimName(aim: number): string {
   if (aim === 0) return say("aim-day");
-  return say(aim < 0 ? "aim-left" : "aim-right", { yards: number(Math.abs(aim), 0) });
+  return say(aim < 0 ? "aim-left" : "aim-right", { size: size(Math.abs(aim)) });
 }
 
 function picture({ landing, aim, fairway, session }: LandingState, actions: LandingActions): TemplateResult {
   const farthestAim = landing.limits.farthest_aim;
+  const { scale } = shownIn("yd");
+  const whole = (yards: number) => number(Math.abs(yards) * scale, 0);
   const geometry = landingGeometry({
     shots: landing.shots.map(({ shot, build: of, place, left_out }) => ({ shot, build: of, ...place, leftOut: left_out })),
     builds: landing.builds.map(({ build: of, center, ovals }) => ({ build: of, center, ovals })),
     fairway,
     aim,
     farthestAim,
+    scale,
   });
   return html`
     <figure class="picture">
       <div class="from-above">
         ${drawLanding(geometry, {
           alternative: landing.words.alternative,
-          distance: (value) => number(value, 0),
-          side: (value) => (value === 0 ? "0" : say(value < 0 ? "short-left" : "short-right", { yards: number(Math.abs(value), 0) })),
+          distance: whole,
+          side: (value) => (value === 0 ? "0" : say(value < 0 ? "short-left" : "short-right", { size: whole(value) })),
         })}
         ${aimLine(geometry, aim, farthestAim, actions)}
       </div>
       <ul class="legend">
         ${landing.builds.map(({ build: of }) => html`<li>${build(of, session.builds[of]?.name ?? "")}</li>`)}
       </ul>
-      <figcaption>${say("landing-caption")}</figcaption>
+      <figcaption>${say("landing-caption", { unit: lengthUnit() })}</figcaption>
     </figure>`;
 }
 
@@ -98,6 +105,8 @@ function picture({ landing, aim, fairway, session }: LandingState, actions: Land
  * property: the page's policy forbids style in markup.
  */
 function aimLine(geometry: LandingGeometry, aim: number, farthestAim: number, actions: LandingActions): TemplateResult {
+  const { scale } = shownIn("yd");
+  const inUnit = (yards: number) => Math.round(yards * scale);
   const drag = (event: PointerEvent) => {
     const line = event.currentTarget as HTMLElement;
     if (event.type === "pointerdown") {
@@ -106,19 +115,19 @@ function aimLine(geometry: LandingGeometry, aim: number, farthestAim: number, ac
     }
     if (!line.hasPointerCapture(event.pointerId)) return;
     const ground = line.parentElement!.getBoundingClientRect();
-    const next = aimAt(geometry, (event.clientX - ground.left) / ground.width, farthestAim);
+    const next = aimAt(geometry, (event.clientX - ground.left) / ground.width, farthestAim, scale);
     if (next !== aim) actions.aim(next);
   };
   const step = (event: KeyboardEvent) => {
     const by = STEPS[event.key];
     if (by === undefined) return;
     event.preventDefault();
-    const next = by === "first" ? -farthestAim : by === "last" ? farthestAim : aim + by;
-    actions.aim(Math.min(Math.max(next, -farthestAim), farthestAim));
+    const next = by === "first" ? -farthestAim : by === "last" ? farthestAim : aim + by / scale;
+    actions.aim(wholeAim(next, farthestAim, scale));
   };
   return html`
     <div class="aim" role="slider" tabindex="0" aria-label=${say("aim")} aria-orientation="horizontal"
-      aria-valuemin=${-farthestAim} aria-valuemax=${farthestAim} aria-valuenow=${aim} aria-valuetext=${aimName(aim)}
+      aria-valuemin=${inUnit(-farthestAim)} aria-valuemax=${inUnit(farthestAim)} aria-valuenow=${inUnit(aim)} aria-valuetext=${aimName(aim)}
       .style=${`left:${(geometry.aim.share * 100).toFixed(2)}%`} @pointerdown=${drag} @pointermove=${drag} @keydown=${step}>
       <span class="grip" aria-hidden="true">⇔</span>
     </div>`;
@@ -136,12 +145,14 @@ const STEPS: Record<string, number | "first" | "last"> = {
 };
 
 function width({ landing, fairway }: LandingState, actions: LandingActions): TemplateResult {
-  const moved = (event: Event) => actions.widen((event.target as HTMLInputElement).valueAsNumber);
+  const { unit, scale } = shownIn("yd");
+  const { narrowest, widest } = landing.limits;
+  const moved = (event: Event) => actions.widen((event.target as HTMLInputElement).valueAsNumber / scale);
   return html`
     <div class="fairway-width">
       <label for="fairway">${say("fairway-width")}</label>
-      <output for="fairway">${say("fairway-yards", { yards: plain(fairway) })}</output>
-      <input id="fairway" class="slider" type="range" min=${landing.limits.narrowest} max=${landing.limits.widest} step="5" .value=${String(fairway)}
-        aria-valuetext=${say("fairway-yards-said", { yards: plain(fairway) })} @input=${moved} />
+      <output for="fairway">${withUnit(plain(fairway * scale), unit)}</output>
+      <input id="fairway" class="slider" type="range" min=${Math.ceil(narrowest * scale)} max=${Math.floor(widest * scale)} step="5" .value=${String(Math.round(fairway * scale))}
+        aria-valuetext=${spelledOut(fairway * scale, unit)} @input=${moved} />
     </div>`;
 }

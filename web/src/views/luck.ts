@@ -3,7 +3,7 @@ import { html, type TemplateResult } from "lit";
 import { drawLuck } from "../chart/draw-luck.js";
 import { luckGeometry } from "../chart/luck.js";
 import type { Luck, Measure, Refusal, Session, Showing } from "../engine.js";
-import { measureView, plain, sides, signed, withUnit, type MeasureView } from "../format.js";
+import { chosenOf, gapOf, measureView, plain, sides, signed, withUnit, type MeasureView } from "../format.js";
 import { build, marker } from "./pieces.js";
 import { trouble as refused } from "./trouble.js";
 import { say } from "../text/say.js";
@@ -82,15 +82,16 @@ function picture(luck: Luck, session: Session, measure: MeasureView): TemplateRe
     toward,
     gap: luck.gap,
     best: { candidate: luck.for_candidate.best, baseline: luck.for_baseline.best },
+    scale: measure.scale,
   });
   const name = (index: number) => session.builds[index]?.name ?? "";
   const { left, right } =
     compared === "distance_from_zero" ? { left: say("luck-nearer"), right: say("luck-farther") } : sides(measure.id, false);
-  const value = (x: number) => withUnit(signed(x, measure.decimals), measure.unit);
+  const value = (x: number) => gapOf(x, measure);
   const different = luck.goal === "different";
   const caption = [
     say("luck-hill", { count: shown }),
-    margin ? say("luck-colored", { margin: withUnit(plain(margin), measure.unit) }) : "",
+    margin ? say("luck-colored", { margin: withUnit(plain(chosenOf(margin, measure)), measure.unit) }) : "",
     different ? say("luck-lines-highest", { count: shown }) : say("luck-lines-best", { count: shown }),
   ];
   return html`
@@ -104,7 +105,7 @@ function picture(luck: Luck, session: Session, measure: MeasureView): TemplateRe
         builds: { candidate: luck.candidate, baseline: luck.baseline },
         whole: say("luck-all", { gap: value(luck.gap) }),
         best: (x) => say(different ? "luck-reach-highest" : "luck-reach-best", { count: shown, gap: value(x) }),
-        tick: (x) => signed(x, measure.decimals),
+        tick: (x) => signed(x * measure.scale, measure.decimals),
       })}
       <ul class="legend">
         ${[luck.candidate, luck.baseline].map((index) => html`<li>${build(index, name(index))}</li>`)}

@@ -40,7 +40,7 @@ function usual({ report }: State, measure: MeasureView, question: Question): num
 function why(measure: MeasureView, question: Question, scale: MarginScale): string {
   if (isSpread(question)) return say("margin-spread");
   if (measure.margin === null) return say("margin-own");
-  return question.margin === undefined ? measure.marginWhy : say("margin-usual", { margin: plain(measure.margin), unit: scale.unit });
+  return question.margin === undefined ? measure.marginWhy : say("margin-usual", { margin: plain(scale.shown(measure.margin)), unit: scale.unit });
 }
 
 /** A number is taken, an empty field goes back to what is usual, anything else is put back. */

@@ -1,7 +1,7 @@
 /** The numbers behind the answer, as a textbook would print them: plain words first, the term second. */
 import { html, nothing, type TemplateResult } from "lit";
 import type { Estimate, Finding, Group, Numbers, Report, Session, TextbookTest } from "../engine.js";
-import { measureView, number, percent, probability, share, signed, withUnit, type MeasureView } from "../format.js";
+import { gapOf, measureView, number, percent, probability, share, signed, valueOf, type MeasureView } from "../format.js";
 import type { State } from "../state.js";
 import english from "../text/en/numbers.ftl?raw";
 import { learn, say } from "../text/say.js";
@@ -62,8 +62,8 @@ const groupRow = (group: Group, view: MeasureView, { index, name }: { index: num
   <tr>
     <th scope="row">${build(index, name)}</th>
     <td>${number(group.n, 0)}</td>
-    <td>${withUnit(number(group.mean, view.decimals + 1), view.unit)}</td>
-    <td>${group.sd === null ? MISSING : withUnit(number(group.sd, view.decimals + 1), view.unit)}</td>
+    <td>${valueOf(group.mean, view, 1)}</td>
+    <td>${group.sd === null ? MISSING : valueOf(group.sd, view, 1)}</td>
   </tr>`;
 
 const METHODS = ["welch", "yuen", "round"] as const;
@@ -86,10 +86,10 @@ function tests(numbers: Numbers, view: MeasureView): TemplateResult | typeof not
           </tr>
         </thead>
         <tbody>
-          ${line(say("numbers-gap"), say("numbers-gap-term"), (test) => withUnit(signed(test.diff, view.decimals + 1), view.unit))}
-          ${line(say("numbers-may-lie-from"), say("numbers-interval-term"), (test) => signed(test.low, view.decimals + 1))}
-          ${line(say("numbers-may-lie-to"), say("numbers-interval-term"), (test) => signed(test.high, view.decimals + 1))}
-          ${line(say("numbers-uncertainty"), say("numbers-uncertainty-term"), (test) => number(test.se, view.decimals + 2))}
+          ${line(say("numbers-gap"), say("numbers-gap-term"), (test) => gapOf(test.diff, view, 1))}
+          ${line(say("numbers-may-lie-from"), say("numbers-interval-term"), (test) => signed(test.low * view.scale, view.decimals + 1))}
+          ${line(say("numbers-may-lie-to"), say("numbers-interval-term"), (test) => signed(test.high * view.scale, view.decimals + 1))}
+          ${line(say("numbers-uncertainty"), say("numbers-uncertainty-term"), (test) => number(test.se * view.scale, view.decimals + 2))}
           ${line(say("numbers-gap-in-uncertainties"), say("numbers-gap-in-uncertainties-term"), (test) => number(test.t, 2))}
           ${line(say("numbers-informing"), say("numbers-informing-term"), (test) => number(test.df, 1))}
           ${line(say("numbers-equal-show"), say("numbers-equal-show-term"), (test) => probability(test.p))}
@@ -115,16 +115,16 @@ const scatter = ({ spread }: Numbers): TemplateResult | typeof nothing =>
 function deciding(estimate: Estimate, view: MeasureView): TemplateResult {
   const ratio = estimate.method === "spread_ratio";
   const interval = (level: number) => (ratio ? say("numbers-interval-of", { level: percent(level) }) : say("numbers-interval-of-widened", { level: percent(level) }));
-  const value = (x: number) => (ratio ? number(x, 2) : withUnit(signed(x, view.decimals + 1), view.unit));
+  const value = (x: number) => (ratio ? number(x, 2) : gapOf(x, view, 1));
   return html`
     <dl>
       <div><dt>${say("numbers-held-none")}</dt><dd>${say("from-to", { from: value(estimate.low), to: value(estimate.high) })} <small>${interval(estimate.level)}</small></dd></div>
       <div><dt>${say("numbers-held-same")}</dt><dd>${say("from-to", { from: value(estimate.equivalence.low), to: value(estimate.equivalence.high) })} <small>${interval(estimate.equivalence.level)}</small></dd></div>
       ${estimate.order_allowance > 0
-        ? html`<div><dt>${say("numbers-allowed")}</dt><dd>${withUnit(number(estimate.order_allowance, view.decimals + 1), view.unit)} <small>${say("numbers-allowed-term")}</small></dd></div>`
+        ? html`<div><dt>${say("numbers-allowed")}</dt><dd>${valueOf(estimate.order_allowance, view, 1)} <small>${say("numbers-allowed-term")}</small></dd></div>`
         : nothing}
       <div><dt>${say("numbers-equal-such")}</dt><dd>${share(estimate.chance_if_same)} <small>${say("numbers-equal-such-term")}</small></dd></div>
-      <div><dt>${say("numbers-detectable")}</dt><dd>${ratio ? number(estimate.detectable, 2) : withUnit(number(estimate.detectable, view.decimals + 1), view.unit)} <small>${say("numbers-detectable-term")}</small></dd></div>
+      <div><dt>${say("numbers-detectable")}</dt><dd>${ratio ? number(estimate.detectable, 2) : valueOf(estimate.detectable, view, 1)} <small>${say("numbers-detectable-term")}</small></dd></div>
       ${estimate.shots_to_settle === undefined
         ? nothing
         : html`<div><dt>${say("numbers-settle")}</dt><dd>${say("n-shots", { count: estimate.shots_to_settle })} <small>${say("numbers-settle-term")}</small></dd></div>`}

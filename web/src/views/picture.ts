@@ -3,7 +3,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import { drawInterval } from "../chart/draw-interval.js";
 import { intervalGeometry, type Row } from "../chart/interval.js";
 import type { Finding, Report, Session } from "../engine.js";
-import { moreOrLess, moreOrLessInWords, percent, plain, sides, signed, withUnit, type MeasureView } from "../format.js";
+import { chosenOf, gapOf, moreOrLess, moreOrLessInWords, percent, plain, sides, signed, withUnit, type MeasureView } from "../format.js";
 import { build } from "./pieces.js";
 import { say } from "../text/say.js";
 
@@ -13,12 +13,12 @@ export function picture(report: Report, session: Session, measure: MeasureView):
   if (!first) return nothing;
   const isRatio = first.method === "spread_ratio";
   const { margin } = report.asked;
-  const small = margin === null ? null : isRatio ? say("from-to", { from: moreOrLessInWords(1 / margin), to: moreOrLessInWords(margin) }) : say("picture-below", { margin: withUnit(plain(margin), measure.unit) });
-  const geometry = intervalGeometry({ rows: shown.flatMap((finding) => row(finding, report)), margin, isRatio });
+  const small = margin === null ? null : isRatio ? say("from-to", { from: moreOrLessInWords(1 / margin), to: moreOrLessInWords(margin) }) : say("picture-below", { margin: withUnit(plain(chosenOf(margin, measure)), measure.unit) });
+  const geometry = intervalGeometry({ rows: shown.flatMap((finding) => row(finding, report)), margin, isRatio, scale: measure.scale });
   const baseline = session.builds[report.asked.baseline]?.name ?? "";
   const { left, right } = sides(measure.id, isRatio);
-  const value = (x: number) => (isRatio ? moreOrLessInWords(x) : withUnit(signed(x, measure.decimals), measure.unit));
-  const end = (x: number) => (isRatio ? moreOrLess(x) : signed(x, measure.decimals));
+  const value = (x: number) => (isRatio ? moreOrLessInWords(x) : gapOf(x, measure));
+  const end = (x: number) => (isRatio ? moreOrLess(x) : signed(x * measure.scale, measure.decimals));
   return html`
     <figure class="picture">
       <div class="sides" aria-hidden="true">

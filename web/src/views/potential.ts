@@ -4,9 +4,13 @@ import { mapGeometry } from "../chart/carry-map.js";
 import { drawCarryMap } from "../chart/draw-carry-map.js";
 import type { Session } from "../engine.js";
 import type { Potential, SpeedGroup } from "../flights.js";
-import { number } from "../format.js";
+import { number, withUnit } from "../format.js";
 import { build } from "./pieces.js";
 import { say } from "../text/say.js";
+import { shownIn } from "../units.js";
+
+/** How far below the best its band reaches, yd: as the core makes it. */
+const FLAT = 2;
 
 export function potentialView(potential: Potential, session: Session, chosen: number, choose: (group: number) => void): TemplateResult {
   const { words, groups } = potential;
@@ -52,6 +56,7 @@ export function potentialView(potential: Potential, session: Session, chosen: nu
 
 function picture({ map, words }: Potential, group: SpeedGroup | undefined, session: Session): TemplateResult | typeof nothing {
   if (!group) return nothing;
+  const [yard, mph] = [shownIn("yd"), shownIn("mph")];
   const geometry = mapGeometry({
     ...map,
     own: { build: group.build, launch: group.launch.launch_angle, spin: group.launch.spin_rate },
@@ -69,12 +74,12 @@ function picture({ map, words }: Potential, group: SpeedGroup | undefined, sessi
         alternative: words.alternative,
         launch: (value) => `${number(value, 0)}°`,
         spin: (value) => number(value, 0),
-        carry: (value) => number(value, 0),
+        carry: (value) => number(value * yard.scale, 0),
       })}
       <ul class="legend">
         ${builds.map((index) => html`<li>${build(index, session.builds[index]?.name ?? "")}</li>`)}
-        <li><span class="swatch best" aria-hidden="true"></span>${say("potential-best")}</li>
+        <li><span class="swatch best" aria-hidden="true"></span>${say("potential-best", { size: withUnit(number(FLAT * yard.scale, 0), yard.unit) })}</li>
       </ul>
-      <figcaption>${say("potential-caption", { speed: number(map.ball_speed, 0) })}</figcaption>
+      <figcaption>${say("potential-caption", { unit: yard.unit, speed: withUnit(number(map.ball_speed * mph.scale, 0), mph.unit) })}</figcaption>
     </figure>`;
 }

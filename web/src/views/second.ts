@@ -3,7 +3,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import { drawParts } from "../chart/draw-parts.js";
 import { partsGeometry, type PartRow } from "../chart/parts.js";
 import type { Effect, Second, SecondFactor } from "../flights.js";
-import { plain, signed, withUnit, type MeasureView } from "../format.js";
+import { gapOf, plain, signed, type MeasureView } from "../format.js";
 import { choice, foreign } from "./pieces.js";
 import { say } from "../text/say.js";
 
@@ -95,12 +95,12 @@ function picture(second: Second, measure: MeasureView): TemplateResult {
     row("condition", say("change-condition", { before: second.names[0], after: second.names[1] }), second.condition),
     row("interaction", say("change-interaction"), second.interaction),
   ];
-  const value = (x: number) => withUnit(signed(x, measure.decimals), measure.unit);
+  const value = (x: number) => gapOf(x, measure);
   const each = rows.map(({ name, value: x, low, high }) => say("change-bar", { name, value: value(x), low: value(low), high: value(high) }));
   const alternative = say("change-bars", { measure: measure.name, each: each.join(" ") });
   return html`
     <figure class="picture">
-      ${drawParts(partsGeometry(rows), { alternative, value, tick: (x) => signed(x, measure.decimals) })}
+      ${drawParts(partsGeometry(rows, measure.scale), { alternative, value, tick: (x) => signed(x * measure.scale, measure.decimals) })}
       <figcaption>${say("change-caption")}</figcaption>
     </figure>`;
 }

@@ -4,7 +4,7 @@ import type { Actions } from "../actions.js";
 import { drawOrder } from "../chart/draw-order.js";
 import { orderGeometry, type Drift, type OrderedShot } from "../chart/order.js";
 import type { Report, Session } from "../engine.js";
-import { number, withUnit, type MeasureView } from "../format.js";
+import { number, valueOf, type MeasureView } from "../format.js";
 import { build, choice } from "./pieces.js";
 import { whenOpen } from "./when-open.js";
 import { say } from "../text/say.js";
@@ -47,9 +47,9 @@ function picture(session: Session, report: Report, measure: MeasureView): Templa
     (shot): OrderedShot => ({ build: shot.build, round: shot.round, value: shot.values[measure.id] ?? null, leftOut: shot.left_out !== null, noted: shot.note !== undefined }),
   );
   const drift = driftOf(report);
-  const geometry = orderGeometry(ordered, drift?.drawn);
+  const geometry = orderGeometry(ordered, drift?.drawn, measure.scale);
   if (!geometry) return html`<p class="hint">${say("shots-no-value")}</p>`;
-  const value = (x: number) => withUnit(number(x, measure.decimals), measure.unit);
+  const value = (x: number) => valueOf(x, measure);
   const name = (index: number) => session.builds[index]?.name ?? "";
   const each = geometry.averages.map(({ build: index, value: average }) => {
     const own = geometry.points.filter((point) => point.build === index);
@@ -77,7 +77,7 @@ function picture(session: Session, report: Report, measure: MeasureView): Templa
     <figure class="picture">
       ${drawOrder(geometry, {
         alternative: alternative.filter(Boolean).join(" "),
-        tick: (x) => number(x, measure.decimals),
+        tick: (x) => number(x * measure.scale, measure.decimals),
       })}
       <ul class="legend">
         ${geometry.averages.map(
@@ -126,7 +126,7 @@ function row(session: Session, measure: MeasureView, actions: Actions, index: nu
     <tr class=${reason === null ? "" : "left-out"}>
       <th scope="row">${index + 1}</th>
       <td>${build(shot.build, session.builds[shot.build]?.name ?? "")}${shot.note === undefined ? nothing : html`<small class="noted">${shot.note}</small>`}</td>
-      <td><span class="value">${value === null ? "–" : withUnit(number(value, measure.decimals), measure.unit)}</span></td>
+      <td><span class="value">${value === null ? "–" : valueOf(value, measure)}</span></td>
       <td>${choice(say("shot-counts", { shot: String(index + 1) }), options, reason === null ? COUNTS : reason || say("shots-left-out"), (chosen) =>
         actions.leaveOut(index, chosen === COUNTS ? null : chosen),
       )}</td>

@@ -2,31 +2,46 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { Report } from "../engine.js";
 import type { Conditions, InStandardAir } from "../flights.js";
-import { plain, typedNumber } from "../format.js";
+import { chosenOf, plain, typedNumber } from "../format.js";
 import { say } from "../text/say.js";
+import { shownIn } from "../units.js";
 
 export interface WeatherActions {
   set: (change: Partial<Conditions>) => void;
 }
 
-const FIELDS = ["temperature", "altitude_ft", "wind_helping_mph", "wind_to_right_mph"] as const;
+/** Each with the unit it has inside; that of the temperature is chosen below. */
+const FIELDS = [["altitude_ft", "ft"], ["wind_helping_mph", "mph"], ["wind_to_right_mph", "mph"]] as const;
 
 const UNITS = [
   { value: "celsius", label: "°C" },
   { value: "fahrenheit", label: "°F" },
 ] as const;
 
+type Figure = "temperature" | (typeof FIELDS)[number][0];
+
+function field(key: Figure, label: string, scale: number, conditions: Conditions, actions: WeatherActions): TemplateResult {
+  const value = conditions[key];
+  const taken = (event: Event) => {
+    const typed = typedNumber((event.target as HTMLInputElement).value);
+    actions.set({ [key]: typed === null ? undefined : typed / scale });
+  };
+  return html`
+    <label>
+      <span>${label}</span>
+      <input inputmode="text" autocomplete="off" size="6" placeholder=${say(`${key}-hint`)} .value=${value === undefined ? "" : plain(chosenOf(value, { scale, decimals: 0 }))}
+        @change=${taken} />
+    </label>`;
+}
+
 /** The fields; an empty one is as in standard air. */
 export const weatherForm = (conditions: Conditions, actions: WeatherActions): TemplateResult => html`
   <form class="weather" @submit=${(event: Event) => event.preventDefault()}>
-    ${FIELDS.map(
-      (key) => html`
-        <label>
-          <span>${say(key)}</span>
-          <input inputmode="text" autocomplete="off" size="6" placeholder=${say(`${key}-hint`)} .value=${conditions[key] === undefined ? "" : plain(conditions[key])}
-            @change=${(event: Event) => actions.set({ [key]: typedNumber((event.target as HTMLInputElement).value) ?? undefined })} />
-        </label>`,
-    )}
+    ${field("temperature", say("temperature"), 1, conditions, actions)}
+    ${FIELDS.map(([key, of]) => {
+      const { unit, scale } = shownIn(of);
+      return field(key, say(key, { unit }), scale, conditions, actions);
+    })}
     <fieldset>
       <legend>${say("temperature-in")}</legend>
       <div class="segments">

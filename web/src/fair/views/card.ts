@@ -10,6 +10,7 @@ import type { FairActions, FairState } from "../state.js";
 import { faceView, isStrike } from "./face.js";
 import { forgetView } from "./forget.js";
 import { say } from "../../text/say.js";
+import { shownIn } from "../../units.js";
 
 const KEYS: readonly Key[] = ["7", "8", "9", "back", "4", "5", "6", ".", "1", "2", "3", "side", "0"];
 const KEY_NAMES = { back: "log-key-back", side: "log-key-side", ".": "log-key-point" } as const;
@@ -72,7 +73,7 @@ function field(id: string, { entry, measures }: FairState, actions: FairActions)
 }
 
 function written(id: string, value: number | null, typed: string | null, measure: Measure | undefined): string {
-  const unit = unitName(measure?.unit ?? "");
+  const unit = unitName(shownIn(measure?.unit ?? "").unit);
   const text = typed ?? (value === null ? "" : String(value));
   if (text === "") return `– ${unit}`;
   const shown = text.replace(".", decimalMark());

@@ -3,7 +3,8 @@ import { html, nothing, type TemplateResult } from "lit";
 import { drawPower } from "../../chart/draw-power.js";
 import { powerGeometry } from "../../chart/power.js";
 import type { Goal, Measure } from "../../engine.js";
-import { goalName, goalsFor, percent, plain, typedNumber, unitName, withUnit } from "../../format.js";
+import { chosenOf, goalName, goalsFor, measureView, percent, plain, typedNumber, unitName, withUnit, type MeasureView } from "../../format.js";
+import { marginScale } from "../../margin.js";
 import type { Length, LookWord, Plan } from "../../planner.js";
 import { handChoice } from "../../views/hand.js";
 import { build, choice, marker } from "../../views/pieces.js";
@@ -71,20 +72,19 @@ function clubs({ request }: FairState, actions: FairActions): TemplateResult {
 }
 
 function whatCounts({ request, measures, plan }: FairState, actions: FairActions): TemplateResult {
-  const measure = measures.find((one) => one.id === request.measure);
+  const measure = viewOf(request.measure, measures);
   const options = measures.map(({ id, name }) => ({ value: id, label: name }));
   const goals = goalsFor(request.measure, measures).map((goal) => ({ value: goal, label: goalName(goal, request.measure) }));
   const tighter = request.goal === "tighter";
-  const margin = request.margin ?? plan?.margin ?? measure?.margin;
-  const shown = margin === undefined ? "" : plain(tighter ? (margin - 1) * 100 : margin);
-  const taken = (value: number) => (tighter ? 1 + value / 100 : value);
+  const margin = request.margin ?? plan?.margin ?? measure.margin;
+  const { unit, shown, taken } = marginScale({ goal: tighter ? "tighter" : "higher" }, measure);
   return html`
     <label class="row"><span>${say("fair-what-counts")}</span>
       ${choice(say("fair-what-counts"), options, request.measure, (id) => actions.change({ measure: id, goal: undefined, margin: undefined, spread: undefined }))}</label>
     <label class="row"><span>${say("fair-better")}</span>
       ${choice(say("fair-better"), goals, request.goal ?? plan?.goal ?? "higher", (goal) => actions.change({ goal: goal as Goal, margin: undefined }))}</label>
     <label class="row"><span>${say("fair-margin")}</span>
-      ${amount("margin", shown, tighter ? "%" : unitName(measure?.unit ?? ""), (value) => actions.change({ margin: value === null ? undefined : taken(value) }))}</label>`;
+      ${amount("margin", margin === null ? "" : plain(shown(margin)), unit, (value) => actions.change({ margin: value === null ? undefined : taken(value) }))}</label>`;
 }
 
 function length({ request, plan }: FairState, actions: FairActions): TemplateResult {
@@ -104,7 +104,7 @@ function length({ request, plan }: FairState, actions: FairActions): TemplateRes
 }
 
 function more({ request, plan, current, measures }: FairState, actions: FairActions): TemplateResult {
-  const unit = unitName(measures.find((one) => one.id === request.measure)?.unit ?? "");
+  const measure = viewOf(request.measure, measures);
   const sets = [1, 2, 3, 4, 5].map((n) => ({ value: String(n), label: String(n) }));
   const warm = [0, 5, 10, 15, 20].map((n) => ({ value: String(n), label: String(n) }));
   const drawn = request.seed !== undefined;
@@ -117,7 +117,7 @@ function more({ request, plan, current, measures }: FairState, actions: FairActi
         ${choice(say("fair-warm-label"), warm, String(request.warm_up ?? 10), (n) => actions.change({ warm_up: Number(n) }))}</label>
       ${request.goal === "tighter" ? nothing : html`
         <label class="row"><span>${say("fair-spread")}</span>
-          ${amount("spread", request.spread === undefined ? (plan?.spread ? plain(plan.spread.value, 1) : "") : plain(request.spread), unit, (value) => actions.change({ spread: value ?? undefined }))}</label>`}
+          ${amount("spread", spreadShown(request.spread, plan, measure), unitName(measure.unit), (value) => actions.change({ spread: value === null ? undefined : value / measure.scale }))}</label>`}
       ${current ? html`
         <label class="option">
           <input type="checkbox" .checked=${request.earlier !== undefined}
@@ -133,6 +133,15 @@ function more({ request, plan, current, measures }: FairState, actions: FairActi
         ${amount("seed", String(request.seed), "", (value) => actions.change({ seed: Math.max(0, Math.round(value ?? 1)) }))}</label>` : nothing}
     </details>`;
 }
+
+/** What was said, or to a decimal what the core supposes. */
+function spreadShown(said: number | undefined, plan: Plan | null, measure: MeasureView): string {
+  if (said !== undefined) return plain(chosenOf(said, measure));
+  return plan?.spread ? plain(plan.spread.value * measure.scale, 1) : "";
+}
+
+/** A test is of a measure of the trade. */
+const viewOf = (id: string, measures: readonly Measure[]): MeasureView => measureView(id, measures, { custom: [] });
 
 const amount = (id: string, shown: string, unit: string, taken: (value: number | null) => void): TemplateResult => html`
   <span class="amount">
@@ -167,9 +176,10 @@ function promised(plan: Plan, state: FairState, actions: FairActions): TemplateR
 }
 
 function lengths(plan: Plan, measures: readonly Measure[]): TemplateResult {
-  const unit = measures.find((one) => one.id === plan.measure)?.unit ?? "";
-  const size = plan.goal === "tighter" ? withUnit(plain((plan.margin - 1) * 100), "%") : withUnit(plain(plan.margin), unit);
-  const double = plan.goal === "tighter" ? withUnit(plain((plan.margin ** 2 - 1) * 100, 0), "%") : withUnit(plain(plan.margin * 2), unit);
+  const measure = viewOf(plan.measure, measures);
+  const chosen = (margin: number) => withUnit(plain(chosenOf(margin, measure)), measure.unit);
+  const size = plan.goal === "tighter" ? withUnit(plain((plan.margin - 1) * 100), "%") : chosen(plan.margin);
+  const double = plan.goal === "tighter" ? withUnit(plain((plan.margin ** 2 - 1) * 100, 0), "%") : chosen(plan.margin * 2);
   const rows = plan.lengths;
   const told = rows.map((row) => say("fair-lengths-each", { rounds: row.rounds, minutes: row.minutes, margin: share(row.margin_found), double: share(row.double_found) }));
   return html`

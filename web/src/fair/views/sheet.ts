@@ -5,6 +5,7 @@ import type { Plan } from "../../planner.js";
 import type { FairState } from "../state.js";
 import { club } from "./plan.js";
 import { say } from "../../text/say.js";
+import { shownIn } from "../../units.js";
 
 export function sheetView(plan: Plan, { measures, record }: FairState): TemplateResult {
   const chosen = record.map((id) => measures.find((one) => one.id === id)).filter((one) => one !== undefined);
@@ -35,7 +36,7 @@ export function sheetView(plan: Plan, { measures, record }: FairState): Template
           )}
         </tbody>
       </table>
-      <p>${say("sheet-cells", { measures: chosen.map(({ name, unit }) => (unit ? `${name} (${unitName(unit)})` : name)).join(" / ") })}</p>
+      <p>${say("sheet-cells", { measures: chosen.map(({ name, unit }) => (unit ? `${name} (${unitName(shownIn(unit).unit)})` : name)).join(" / ") })}</p>
       <p>${say("sheet-felt")}</p>
     </section>`;
 }

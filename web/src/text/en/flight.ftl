@@ -10,16 +10,17 @@ hand-left = Left-handed
 
 aim = Aim
 aim-day = Aimed as on the day
-aim-left = Aimed { $yards } yd left of that
-aim-right = Aimed { $yards } yd right of that
+aim-left = Aimed { $size } left of that
+aim-right = Aimed { $size } right of that
 aim-as-on-the-day = As on the day
 aim-best = Best for { $club }
-short-left = { $yards } L
-short-right = { $yards } R
-landing-caption = Yards from the tee and to each side. Ovals hold about half and nine tenths of a club's shots. Drag the aim line, or step it with the arrow keys: the shots move with it.
+short-left = { $size } L
+short-right = { $size } R
+landing-caption = { $unit ->
+    [m] Meters
+   *[yd] Yards
+} from the tee and to each side. Ovals hold about half and nine tenths of a club's shots. Drag the aim line, or step it with the arrow keys: the shots move with it.
 fairway-width = Width of the fairway
-fairway-yards = { $yards } yd
-fairway-yards-said = { $yards } yards
 
 ## Club or swing
 
@@ -33,7 +34,10 @@ cause-spin-note = From a rigid head and a rolling ball, good to 30 %: which way
 cause-unmeasured = What was not measured
 cause-shorter = { $club } shorter
 cause-longer = longer
-cause-caption = Yards of carry. The parts add up to the gap; the thin line is where each part may truly lie.
+cause-caption = { $unit ->
+    [m] Meters
+   *[yd] Yards
+} of carry. The parts add up to the gap; the thin line is where each part may truly lie.
 cause-gap = The gap in these shots
 part-inner = of it: { $name }
 
@@ -41,8 +45,8 @@ part-inner = of it: { $name }
 
 map-for = The map for the ball speed of
 potential-before = Before anything is changed
-potential-best = Best, to 2 yd
-potential-caption = Carry in yards at { $speed } mph of ball speed, as modeled. Each small mark is a shot at its own launch and spin, the large one the average.
+potential-best = Best, to { $size }
+potential-caption = Carry in { $unit } at { $speed } of ball speed, as modeled. Each small mark is a shot at its own launch and spin, the large one the average.
 axis-launch = Launch angle
 axis-spin = Spin, rpm
 
@@ -69,11 +73,11 @@ change-caption = The bar is what these shots show, the thin line where the truth
 
 temperature = Temperature
 temperature-hint = 15 °C when empty
-altitude_ft = Feet above the sea
+altitude_ft = Height above the sea, { $unit }
 altitude_ft-hint = 0 when empty
-wind_helping_mph = Wind from behind, mph
+wind_helping_mph = Wind from behind, { $unit }
 wind_helping_mph-hint = minus for a wind in the face
-wind_to_right_mph = Wind to the right, mph
+wind_to_right_mph = Wind to the right, { $unit }
 wind_to_right_mph-hint = minus for a wind to the left
 temperature-in = Temperature in
 weather-answer = The answer in standard air, modeled

@@ -16,6 +16,8 @@ claim-line = Does a fitting’s promise hold?
 footer-average = An average of a few shots says little. This page counts every shot, and says so when they cannot tell.
 footer-paper = How the answer is found: every shot counts, clubs hit in turn are compared round by round, and intervals are wider than a textbook’s where the order of hitting or the way of stopping asks for it. The methods page of Straight Answer has the formulas, their sources and their measured error rates.
 footer-kept = Your shots stay in this page and are gone when you close it; only a test that you log is kept on this device, until you forget it.
+show-meters = Meters
+show-yards = Yards
 footer-methods = How the answer is found: methods, sources, error rates (opens beside this page)
 version = Version { $version }.
 version-offline = Version { $version }. Works without a network.
@@ -105,7 +107,10 @@ enter-averages = Only averages? Enter them
 example-fair = Fair test, equal drivers
 example-fair-truth = Hit in turns. In truth the two are the same.
 example-twelve = Fair test, one is longer
-example-twelve-truth = Hit in turns. In truth one carries 12 yards more.
+example-twelve-truth = Hit in turns. In truth one carries { $unit ->
+    [m] 11 meters
+   *[yd] 12 yards
+} more.
 example-floor = The sales floor
 example-floor-truth = Five cold shots with the old club, then thirty with the new one. In truth they are the same.
 example-name = Invented example: { $title }

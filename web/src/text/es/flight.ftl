@@ -10,16 +10,17 @@ hand-left = Como zurdo
 
 aim = Puntería
 aim-day = Apuntando como ese día
-aim-left = Apuntando { $yards } yd a la izquierda de aquello
-aim-right = Apuntando { $yards } yd a la derecha de aquello
+aim-left = Apuntando { $size } a la izquierda de aquello
+aim-right = Apuntando { $size } a la derecha de aquello
 aim-as-on-the-day = Como ese día
 aim-best = Lo mejor para { $club }
-short-left = { $yards } I
-short-right = { $yards } D
-landing-caption = Yardas desde el tee y hacia cada lado. Los óvalos abarcan más o menos la mitad y nueve décimos de los golpes de un palo. Arrastra la línea de puntería, o muévela con las flechas: los golpes se mueven con ella.
+short-left = { $size } I
+short-right = { $size } D
+landing-caption = { $unit ->
+    [m] Metros
+   *[yd] Yardas
+} desde el tee y hacia cada lado. Los óvalos abarcan más o menos la mitad y nueve décimos de los golpes de un palo. Arrastra la línea de puntería, o muévela con las flechas: los golpes se mueven con ella.
 fairway-width = Ancho de la calle
-fairway-yards = { $yards } yd
-fairway-yards-said = { $yards } yardas
 
 ## Palo o swing
 
@@ -33,7 +34,10 @@ cause-spin-note = Con una cabeza rígida y una bola que rueda, exacto al 30 %: 
 cause-unmeasured = Lo que no se midió
 cause-shorter = { $club } más corto
 cause-longer = más largo
-cause-caption = Yardas de carry. Las partes suman la diferencia; la línea fina es donde puede estar de verdad cada parte.
+cause-caption = { $unit ->
+    [m] Metros
+   *[yd] Yardas
+} de carry. Las partes suman la diferencia; la línea fina es donde puede estar de verdad cada parte.
 cause-gap = La diferencia en estos golpes
 part-inner = de ello: { $name }
 
@@ -41,8 +45,8 @@ part-inner = de ello: { $name }
 
 map-for = El mapa para la velocidad de bola de
 potential-before = Antes de cambiar nada
-potential-best = Lo mejor, con 2 yd de margen
-potential-caption = Carry en yardas con { $speed } mph de velocidad de bola, según el modelo. Cada marca pequeña es un golpe con su salida y su spin; la grande es la media.
+potential-best = Lo mejor, con { $size } de margen
+potential-caption = Carry en { $unit } con { $speed } de velocidad de bola, según el modelo. Cada marca pequeña es un golpe con su salida y su spin; la grande es la media.
 axis-launch = Ángulo de salida
 axis-spin = Spin, rpm
 
@@ -69,11 +73,11 @@ change-caption = La barra es lo que muestran estos golpes; la línea fina, donde
 
 temperature = Temperatura
 temperature-hint = 15 °C si queda vacío
-altitude_ft = Pies sobre el mar
+altitude_ft = Altura sobre el mar, { $unit }
 altitude_ft-hint = 0 si queda vacío
-wind_helping_mph = Viento a favor, mph
+wind_helping_mph = Viento a favor, { $unit }
 wind_helping_mph-hint = con menos si es en contra
-wind_to_right_mph = Viento hacia la derecha, mph
+wind_to_right_mph = Viento hacia la derecha, { $unit }
 wind_to_right_mph-hint = con menos si es a la izquierda
 temperature-in = Temperatura en
 weather-answer = La respuesta en aire estándar, según el modelo

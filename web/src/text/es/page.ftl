@@ -16,6 +16,8 @@ claim-line = ¿Se cumple lo que prometió un fitting?
 footer-average = La media de unos pocos golpes dice poco. Esta página cuenta cada golpe, y lo dice cuando no bastan para saberlo.
 footer-paper = Cómo se encuentra la respuesta: cada golpe cuenta, los palos jugados por turnos se comparan ronda por ronda, y los intervalos son más anchos que los de un manual donde lo pide el orden de los golpes o la forma de parar. La página de métodos de Straight Answer (en inglés) tiene las fórmulas, sus fuentes y sus tasas de error medidas.
 footer-kept = Tus golpes se quedan en esta página y desaparecen cuando la cierras; solo una prueba que anotas se guarda en este dispositivo, hasta que la borres.
+show-meters = Metros
+show-yards = Yardas
 footer-methods = Cómo se encuentra la respuesta: métodos, fuentes, tasas de error (en inglés, se abre aparte)
 version = Versión { $version }.
 version-offline = Versión { $version }. Funciona sin conexión.
@@ -105,7 +107,10 @@ enter-averages = ¿Solo medias? Introdúcelas
 example-fair = Prueba justa, drivers iguales
 example-fair-truth = Jugados por turnos. En realidad los dos son iguales.
 example-twelve = Prueba justa, uno es más largo
-example-twelve-truth = Jugados por turnos. En realidad uno tiene 12 yardas más de carry.
+example-twelve-truth = Jugados por turnos. En realidad uno tiene { $unit ->
+    [m] 11 metros
+   *[yd] 12 yardas
+} más de carry.
 example-floor = En la tienda
 example-floor-truth = Cinco golpes en frío con el palo viejo y luego treinta con el nuevo. En realidad son iguales.
 example-name = Ejemplo inventado: { $title }

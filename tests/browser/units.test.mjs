@@ -1,0 +1,103 @@
+// Meters and kilometers an hour on a phone: chosen at the top, kept in links, said everywhere, and never another answer.
+
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { hitTo, rounds, savedShots, start, touched } from "./fair-steps.mjs";
+import { assertQuiet, open } from "./harness.mjs";
+import { answer, demo, overflows, paste } from "./steps.mjs";
+
+const YARDS = /\b(?:yd|yards?|mph|yardas?|Yards|Yardas)\b/;
+
+/** Opens every row that opens, and waits until nothing is loading or being worked out. */
+async function openEverything(page) {
+  for (let round = 0; round < 4; round++) {
+    await page.evaluate(() => document.querySelectorAll("details").forEach((row) => (row.open = true)));
+    await page.waitForFunction(() => !document.querySelector("[aria-busy=true]") && !/Loading…|Opening…|Cargando…|Abriendo…/.test(document.body.innerText));
+    await page.waitForTimeout(200);
+  }
+}
+
+test("a session goes along into meters and back, and its answer is the same one", async () => {
+  const { page, context, watched } = await open();
+  await paste(page, await demo("fair-12-yards"));
+  const yards = await answer(page);
+  await page.getByRole("link", { name: "Meters" }).click();
+  await page.waitForURL(/\?units=metric#/);
+  const meters = await answer(page);
+  assert.equal(meters.kind, yards.kind);
+  assert.match(yards.headline, /starts to matter at 5\syd/);
+  // The margin that was asked with goes along: the answer must not turn with the units.
+  assert.match(meters.headline, /^Driver B carries farther\. Expect 6 to 17\sm more; it starts to matter at 4\.6\sm\.$/);
+  assert.equal(await page.locator("#margin").inputValue(), "4.6");
+  await page.getByRole("link", { name: "Yards" }).click();
+  await page.waitForURL((url) => url.search === "");
+  assert.equal((await answer(page)).headline, yards.headline);
+  assertQuiet(watched);
+  await context.close();
+});
+
+test("what is pasted without a unit is in meters, and a link of it stays so", async () => {
+  const { page, context, watched } = await open("?units=metric");
+  await paste(page, "club,carry,ball speed\nMine,212,231\nMine,208,228\nMine,215,233\nMine,210,229\nNew,226,240\nNew,222,238\nNew,229,243\nNew,224,239\n");
+  const { everything } = await answer(page);
+  assert.match(await page.locator(".columns-read summary").innerText(), /Carry \(m\), Ball speed \(km\/h\)/);
+  assert.match(everything, /Mine 211\sm over 4/);
+  assert.match(everything, /5\sm/);
+  await page.locator(".margin button").last().click();
+  await page.waitForFunction(() => document.querySelector("#margin").value === "6");
+  await page.locator("#share > details > summary").click();
+  const link = await page.locator("#share-address").inputValue();
+  assert.match(link, /\?units=metric#/);
+  assertQuiet(watched);
+  await context.close();
+
+  const reader = await open(link.slice(link.indexOf("?")));
+  const read = await answer(reader.page);
+  assert.match(read.everything, /Mine 211\sm over 4/);
+  assert.equal(await reader.page.locator("#margin").inputValue(), "6");
+  assertQuiet(reader.watched);
+  await reader.context.close();
+});
+
+for (const [address, mine] of [["?units=metric#example=twelve", "Yards"], ["?lang=es&units=metric#example=twelve", "Yardas"]]) {
+  test(`an answer with everything behind it opened names no yard: ${address}`, async () => {
+    const { page, context, watched } = await open(address);
+    await answer(page);
+    await page.getByRole("link", { name: mine }).waitFor();
+    await openEverything(page);
+    // What was read is quoted as it stands: the invented session is in yards.
+    await page.evaluate(() => document.querySelectorAll("#shots, #other-ways, #share textarea").forEach((part) => part.remove()));
+    const said = await page.evaluate(() => [document.body.innerText, ...[...document.querySelectorAll("[aria-label], [aria-valuetext], [placeholder]")].flatMap((one) => ["aria-label", "aria-valuetext", "placeholder"].map((name) => one.getAttribute(name) ?? ""))].join("\n"));
+    assert.ok(said.length > 8000, `${said.length} characters`);
+    const lines = said.split("\n").filter((line) => YARDS.test(line));
+    assert.deepEqual(lines, []);
+    assert.match(said, /\d\sm\b/);
+    assert.match(said, /km\/h/);
+    assert.equal(await overflows(page), false);
+    assertQuiet(watched);
+    await context.close();
+  });
+}
+
+test("shots are logged in meters and kept in yards", async () => {
+  const { page, context, watched } = await open("?units=metric", touched);
+  await page.locator("#fair summary").first().click();
+  await page.locator(".fair-power").waitFor();
+  assert.equal(await page.locator("#fair-margin").inputValue(), "5");
+  await rounds(page, 2);
+  await start(page);
+  await hitTo(page, 1, 25);
+  await page.locator(".log-more button").first().click();
+  await page.waitForFunction(() => /240 m/.test(document.querySelector(".log-value").textContent.replace(/\s/g, " ")));
+  await page.getByRole("button", { name: "Keep this shot" }).click();
+  await hitTo(page, 12, 25);
+  const lines = await savedShots(page, () => page.locator(".log-more button").last().click());
+  assert.equal(lines.length, 12);
+  assert.ok(lines[0].includes("262.46"), lines[0]);
+  await page.getByRole("button", { name: "Look at the answer" }).click();
+  await page.getByRole("button", { name: "Now show the answer" }).click();
+  const { headline } = await answer(page);
+  assert.match(headline, /New driver carries farther\..* \d+\sm more; it starts to matter at 5\sm/);
+  assertQuiet(watched);
+  await context.close();
+});
