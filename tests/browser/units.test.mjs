@@ -4,18 +4,9 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { hitTo, rounds, savedShots, start, touched } from "./fair-steps.mjs";
 import { assertQuiet, open } from "./harness.mjs";
-import { answer, demo, overflows, paste } from "./steps.mjs";
+import { answer, demo, openEverything, overflows, paste } from "./steps.mjs";
 
 const YARDS = /\b(?:yd|yards?|mph|yardas?|Yards|Yardas)\b/;
-
-/** Opens every row that opens, and waits until nothing is loading or being worked out. */
-async function openEverything(page) {
-  for (let round = 0; round < 4; round++) {
-    await page.evaluate(() => document.querySelectorAll("details").forEach((row) => (row.open = true)));
-    await page.waitForFunction(() => !document.querySelector("[aria-busy=true]") && !/Loading…|Opening…|Cargando…|Abriendo…/.test(document.body.innerText));
-    await page.waitForTimeout(200);
-  }
-}
 
 test("a session goes along into meters and back, and its answer is the same one", async () => {
   const { page, context, watched } = await open();

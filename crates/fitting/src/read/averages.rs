@@ -85,8 +85,10 @@ fn each_build_once(columns: &[Column<'_>], rows: &[usize], grid: &Grid) -> bool 
 /// "251 ± 8", "251 +/- 8", "251 (8)": an average with its deviation.
 pub(super) fn pair(text: &str) -> Option<(&str, &str)> {
     let split = text.split_once('±').or_else(|| {
-        let (mean, rest) = text.rsplit_once('+')?;
-        Some((mean, rest.strip_prefix("/-").or(rest.strip_prefix('-'))?))
+        text.match_indices('+').find_map(|(at, _)| {
+            let rest = text.get(at + 1..)?;
+            Some((text.get(..at)?, rest.strip_prefix("/-").or(rest.strip_prefix('-'))?))
+        })
     });
     let (mean, sd) = match split {
         Some(both) => both,
@@ -216,5 +218,21 @@ pub(super) fn note_lacking(session: &Session, talk: &mut Talk) {
     if !without.is_empty() {
         let message = say::deviation_missing(&without.join(", "));
         talk.notice(NoticeKind::DeviationMissing, place(0, ""), message);
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::pair;
+
+    #[test]
+    fn a_deviation_is_found_however_its_mark_is_written() {
+        for text in ["251 ± 8", "251 +/- 8", "251 +- 8", "251±8", "251 (8)"] {
+            assert_eq!(pair(text), Some(("251", "8")), "{text}");
+        }
+        assert_eq!(pair("+5 +/- +3"), Some(("+5", "+3")));
+        for text in ["251", "251 + 8", "251 - 8", "± 8", "251 +/-", "+", "a +/- 8"] {
+            assert_eq!(pair(text), None, "{text}");
+        }
     }
 }
