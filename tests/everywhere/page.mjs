@@ -48,6 +48,22 @@ function reached(steps) {
   );
 }
 
+/** Runs in the page: notes on what the next click falls, and stops one that falls beside the element. */
+function watchClick(element) {
+  window.clickFell = "";
+  const look = (event) => {
+    const hit = event.composedPath().includes(element);
+    window.clickFell = hit ? "on it" : "beside";
+    if (hit) return;
+    event.preventDefault();
+    event.stopImmediatePropagation();
+  };
+  addEventListener("click", look, { capture: true, once: true });
+}
+
+/** What fails when the page moved under an act; the act is done again. */
+const MOVED = new Set(["StaleElementReferenceError", "ElementClickInterceptedError", "ClickFellBeside"]);
+
 const sent = (said) => (said instanceof RegExp ? { source: said.source, flags: said.flags } : said);
 
 class Locator {
@@ -111,13 +127,13 @@ class Locator {
     else await this.page.wait(`none of ${JSON.stringify(this.steps)}`, async () => (await this.count()) === 0);
   }
 
-  /** Acts on the element; on the new one, when the page drew it anew between finding and acting. */
+  /** Acts on the element; again, when the page drew it anew or moved it between finding and acting. */
   async whenStill(act) {
     return this.page.wait(`${JSON.stringify(this.steps)} to stand still`, async () => {
       try {
         return { did: await act() };
       } catch (failed) {
-        if (failed.name !== "StaleElementReferenceError") throw failed;
+        if (!MOVED.has(failed.name)) throw failed;
         return false;
       }
     }).then(({ did }) => did);
@@ -144,8 +160,18 @@ class Locator {
     return element;
   }
 
+  /**
+   * Clicks the element. A driver looks where it lies and clicks there a moment later: what is drawn above it meanwhile
+   * moves it away, and the click falls on something else. Such a click is caught before it does anything.
+   */
   click() {
-    return this.whenStill(async () => (await this.inView()).click());
+    return this.whenStill(async () => {
+      const element = await this.inView();
+      await this.page.script(`(${watchClick})(arguments[0])`, element);
+      await element.click();
+      const fell = await this.page.wait("a click to arrive", () => this.page.script("return window.clickFell ?? 'elsewhere'"));
+      if (fell === "beside") throw Object.assign(new Error("the click fell beside"), { name: "ClickFellBeside" });
+    });
   }
 
   fill(text) {
