@@ -45,7 +45,7 @@ export default defineConfig({
     assetsInlineLimit: 0,
     license: { fileName: "licenses.md" },
     rolldownOptions: {
-      input: ["index.html", "methods.html", "embed.html"],
+      input: ["index.html", "methods.html", "methods.es.html", "embed.html"],
       output: { codeSplitting: { groups: [firstAnswer] } },
     },
     modulePreload: { polyfill: false },

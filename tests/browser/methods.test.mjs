@@ -23,24 +23,49 @@ test("the numbers lead to the method that decided, the footer to the whole, and 
   await context.close();
 });
 
-for (const colorScheme of ["light", "dark"]) {
-  test(`complete without script, nothing wider than the screen, axe finds nothing: ${colorScheme}`, async () => {
-    const { page, context, watched } = await open("methods.html", { colorScheme, viewport: { width: 360, height: 800 } });
+const COMMON = ["Welch", "Bonett", "Holm", "Schuirmann"];
+const SAID = {
+  "methods.html": [...COMMON, "Common practice, no source", "Our judgement, measured by simulation"],
+  "methods.es.html": [...COMMON, "Práctica habitual, sin fuente", "Criterio nuestro, medido por simulación"],
+};
+
+for (const [colorScheme, file] of ["light", "dark"].flatMap((scheme) => Object.keys(SAID).map((file) => [scheme, file]))) {
+  test(`complete without script, nothing wider than the screen, axe finds nothing: ${file}, ${colorScheme}`, async () => {
+    const { page, context, watched } = await open(file, { colorScheme, viewport: { width: 360, height: 800 } });
     assert.equal(await page.locator("script").count(), 0);
     const text = await page.locator("main").innerText();
-    for (const said of ["Welch", "Bonett", "Holm", "Schuirmann", "Common practice, no source", "Our judgement, measured by simulation"]) {
-      assert.ok(text.includes(said), said);
-    }
-    assert.doesNotMatch(await page.content(), /<!-- (measured|margins|contents|sections)/);
+    for (const said of SAID[file]) assert.ok(text.includes(said), said);
+    assert.doesNotMatch(await page.content(), /<!-- |%[a-z]+%/);
     assert.equal(await overflows(page), false);
     assertQuiet(watched);
     await context.close();
     // axe is put in by the test, which the page's policy rightly forbids.
-    const free = await open("methods.html", { colorScheme, bypassCSP: true });
+    const free = await open(file, { colorScheme, bypassCSP: true });
     assert.deepEqual(await faults(free.page), []);
     await free.context.close();
   });
 }
+
+test("in Spanish the methods are in Spanish, and lead back to the Spanish page", async () => {
+  const { page, context, watched } = await open("?lang=es#example=floor");
+  await answer(page);
+  await page.locator("#numbers > summary").click();
+  for (const [from, ends] of [["#numbers", /methods\.es\.html#blocked$/], ["footer", /methods\.es\.html$/]]) {
+    const beside = page.waitForEvent("popup");
+    await page.locator(from).getByRole("link", { name: /Cómo se encuentra la respuesta/ }).click();
+    const methods = await beside;
+    await methods.getByRole("heading", { name: "Un palo después del otro, o en un orden que nadie sabe" }).waitFor();
+    assert.match(methods.url(), ends);
+    await methods.getByRole("link", { name: "Straight Answer", exact: true }).click();
+    await methods.getByRole("button", { name: "Leer estos golpes" }).waitFor();
+  }
+  const english = await context.newPage();
+  await english.goto(new URL("methods.es.html", page.url()).href);
+  await english.getByRole("link", { name: "English" }).click();
+  await english.getByRole("heading", { name: "How the answer is worked out" }).waitFor();
+  assertQuiet(watched);
+  await context.close();
+});
 
 test("every section can be reached by its address, and the contents name them all", async () => {
   const { page, context } = await open("methods.html");

@@ -23,7 +23,25 @@ export interface Rival {
   sessions: number;
 }
 
-export function fill(
-  page: string,
-  content: { sections: string[]; measures: Measure[]; rows: Row[] | null; rivals: Rival[] | null },
-): string;
+/** What was counted in another language, as `es/figures.json` has it. */
+export interface Figures {
+  words: Record<string, Record<string, string>>;
+  figures: string[][];
+}
+
+/** All that the page of a language is made of. */
+export interface Content {
+  language: string;
+  /** The page of the other language, by its file. */
+  other: { language: string; name: string; file: string };
+  /** The language's `words.ftl`. */
+  words: string;
+  /** What was counted, where the language is not that of the tests. */
+  figures: Figures | null;
+  sections: string[];
+  measures: Measure[];
+  rows: Row[] | null;
+  rivals: Rival[] | null;
+}
+
+export function fill(frame: string, content: Content): string;

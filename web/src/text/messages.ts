@@ -361,6 +361,7 @@ export interface Messages {
   "footer-kept": null;
   "show-meters": null;
   "show-yards": null;
+  "methods-page": null;
   "footer-methods": null;
   "version": { version: string | number };
   "version-offline": { version: string | number };

@@ -47,5 +47,6 @@ export const withTexts = async <Part>(parts: readonly string[], load: () => Prom
 /** The page's own file is written in English; its texts carry their ids. */
 function translate(within: ParentNode): void {
   for (const element of within.querySelectorAll<HTMLElement>("[data-text]")) element.textContent = say(element.dataset["text"] as PlainId);
+  for (const link of within.querySelectorAll<HTMLAnchorElement>("[data-address]")) link.href = say(link.dataset["address"] as PlainId);
   for (const element of within.querySelectorAll<HTMLElement>("[data-label]")) element.ariaLabel = say(element.dataset["label"] as PlainId);
 }

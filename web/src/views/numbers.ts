@@ -15,7 +15,7 @@ const MISSING = "–";
 export const numbers = (shown: readonly Finding[], report: Report, state: State, session: Session): TemplateResult => html`
   <p class="hint">
     ${say("numbers-help")}
-    <a href="./methods.html#${methodsSection(report)}" target="_blank" rel="noopener">${say("numbers-methods")}</a>.
+    <a href=${`${say("methods-page")}#${methodsSection(report)}`} target="_blank" rel="noopener">${say("numbers-methods")}</a>.
   </p>
   ${shown.map((finding, at) => measured(finding, at === 0, state, session))}`;
 

@@ -18,6 +18,8 @@ footer-paper = How the answer is found: every shot counts, clubs hit in turn are
 footer-kept = Your shots stay in this page and are gone when you close it; only a test that you log is kept on this device, until you forget it.
 show-meters = Meters
 show-yards = Yards
+# The file of the methods page in this language.
+methods-page = ./methods.html
 footer-methods = How the answer is found: methods, sources, error rates (opens beside this page)
 version = Version { $version }.
 version-offline = Version { $version }. Works without a network.

@@ -1,7 +1,7 @@
 ### Los números tras la respuesta, como los daría un manual.
 
 numbers-help = Todas las diferencias son el otro palo menos el tuyo. Las tablas son resultados de manual; a la respuesta de arriba se le piden límites más amplios.
-numbers-methods = Cómo se encuentra la respuesta (en inglés, se abre aparte)
+numbers-methods = Cómo se encuentra la respuesta (se abre aparte)
 numbers-each = { $measure }: cada palo
 numbers-comparison = { $measure }: la comparación
 numbers-club = Palo
