@@ -1,4 +1,4 @@
-open = Mira todos los números y prueba tu propio margen
+open = Mira todos los números y prueba con la diferencia que te importe
 in-the-file = Los golpes están en el archivo que acompaña a esto.
 title = { $measure }: { $candidate } frente a { $baseline }
 the-same = igual

@@ -73,7 +73,7 @@ count-disagrees = El archivo dice { $printed } golpes { $all ->
 figure = { $figure ->
     [average] El promedio
     [median] La mediana
-    [deviation] La desviación típica
+    [deviation] La desviación estándar
     [smallest] El valor menor
     [largest] El valor mayor
    *[range] El rango

@@ -1,10 +1,10 @@
-### La tabla para escribir y el formulario de medias.
+### La tabla para escribir y el formulario de promedios.
 
 entry-club = Palo { $number }
 entry-round = Ronda
 heading-shots = Golpes
 heading-of-which = Cuáles
-heading-average = { $measure }, media
+heading-average = { $measure }, promedio
 heading-deviation = { $measure }, SD
 entry-undo = Deshacer
 entry-add-club = Añadir un palo
@@ -34,20 +34,20 @@ columns-leave = Quitar { $name }
 columns-add = Añadir una medida
 columns-add-short = Añadir …
 averages-help = De un informe, una pantalla o una foto. Cuánto se dispersan los golpes puede quedar vacío: entonces se toma la mayor dispersión usual.
-averages-empty = Introduce primero una media.
-averages-source = Medias introducidas
-averages-read = Leer estas medias
+averages-empty = Introduce primero un promedio.
+averages-source = Promedios introducidos
+averages-read = Leer estos promedios
 averages-name = Nombre
 averages-shots = Número de golpes
 averages-shots-of = Número de golpes de { $name }
-averages-meant = Medias de
-averages-meant-of = De qué golpes son las medias de { $name }
+averages-meant = Promedios de
+averages-meant-of = De qué golpes son los promedios de { $name }
 averages-all = todos los golpes
 averages-best = solo los mejores
 averages-good = los buenos, sin los malos golpes
 averages-measure-of = { $measure } de { $name }
-averages-average = Media
-averages-average-of = Media de { $measure } de { $name }
+averages-average = Promedio
+averages-average-of = Promedio de { $measure } de { $name }
 averages-scatter = ± dispersión (SD)
 averages-scatter-of = Dispersión de { $measure } de { $name }
 averages-no-count = Esto no es un número de golpes.

@@ -1,4 +1,4 @@
-### Una prueba justa: planeada, jugada, anotada.
+### Una prueba justa: planeada, golpeada, anotada.
 
 ## El plan
 
@@ -18,7 +18,7 @@ fair-the-clubs = Los palos, el tuyo primero
 fair-club-name = Nombre del palo { $number }
 fair-club-out = Quitar el palo { $number }
 fair-add-club = Añadir un palo
-fair-same-club = Un solo palo con dos etiquetas, para ver qué hace la suerte
+fair-same-club = Un solo palo con dos etiquetas, para ver qué hace el azar
 fair-what-counts = Lo que cuenta
 fair-better = Mejor es
 fair-margin = La menor diferencia que importa
@@ -72,7 +72,7 @@ sheet-club = Palo
 sheet-shot = Golpe { $number }
 sheet-look = mirar antes
 sheet-cells = En cada casilla: { $measures }. Anota todos los golpes; marca un mal golpe con una m.
-sheet-felt = ¿Cuál se sintió más recto? ________ ¿más largo? ________ ¿más fácil? ________ Aspecto preferido: ________ sonido: ________ (antes de calcular ninguna media)
+sheet-felt = ¿Cuál se sintió más recto? ________ ¿más largo? ________ ¿más fácil? ________ Aspecto preferido: ________ sonido: ________ (antes de calcular ningún promedio)
 
 ## El registro
 

@@ -46,7 +46,7 @@ part-inner = de ello: { $name }
 map-for = El mapa para la velocidad de bola de
 potential-before = Antes de cambiar nada
 potential-best = Lo mejor, con { $size } de margen
-potential-caption = Carry en { $unit } con { $speed } de velocidad de bola, según el modelo. Cada marca pequeña es un golpe con su salida y su spin; la grande es la media.
+potential-caption = Carry en { $unit } con { $speed } de velocidad de bola, según el modelo. Cada marca pequeña es un golpe con su salida y su spin; la grande es el promedio.
 axis-launch = Ángulo de salida
 axis-spin = Spin, rpm
 

@@ -3,7 +3,7 @@
 ## La página
 
 page-title = Straight Answer: ¿de verdad se diferencian estos dos palos?
-lead = ¿Rinden distinto dos palos o fue suerte?
+lead = ¿Rinden distinto dos palos o fue el azar?
 promise = Nada sale de este dispositivo.
 your-shots = Tus golpes
 opening = Abriendo…
@@ -13,8 +13,8 @@ fair-title = Una prueba justa
 fair-line = Planea, alterna los palos, anota cada golpe
 claim-title = Comprueba una promesa o junta varios días
 claim-line = ¿Se cumple lo que prometió un fitting?
-footer-average = La media de unos pocos golpes dice poco. Esta página cuenta cada golpe, y lo dice cuando no bastan para saberlo.
-footer-paper = Cómo se encuentra la respuesta: cada golpe cuenta, los palos jugados por turnos se comparan ronda por ronda, y los intervalos son más anchos que los de un manual donde lo pide el orden de los golpes o la forma de parar. La página de métodos de Straight Answer tiene las fórmulas, sus fuentes y sus tasas de error medidas.
+footer-average = El promedio de unos pocos golpes dice poco. Esta página cuenta cada golpe, y lo dice cuando no bastan para saberlo.
+footer-paper = Cómo se encuentra la respuesta: cada golpe cuenta, los palos golpeados por turnos se comparan ronda por ronda, y los intervalos son más anchos que los de un manual donde lo pide el orden de los golpes o la forma de parar. La página de métodos de Straight Answer tiene las fórmulas, sus fuentes y sus tasas de error medidas.
 footer-kept = Tus golpes se quedan en esta página y desaparecen cuando la cierras; solo una prueba que anotas se guarda en este dispositivo, hasta que la borres.
 show-meters = Metros
 show-yards = Yardas
@@ -76,7 +76,7 @@ role-round = Ronda
 role-number = Número de golpe
 role-time = Hora
 role-count = Número de golpes
-role-left_out = Descartado
+role-left_out = Apartado
 role-second = Qué cambió
 role-ignored = No se usa
 role-deviation = { $measure }, dispersión
@@ -104,11 +104,11 @@ paste = Pegar
 choose-file = Elegir un archivo
 try-title = ¿No tienes golpes a mano? Prueba una sesión inventada
 type-shots = Escribir los golpes uno a uno
-enter-averages = ¿Solo medias? Introdúcelas
+enter-averages = ¿Solo promedios? Introdúcelos
 example-fair = Prueba justa, drivers iguales
-example-fair-truth = Jugados por turnos. En realidad los dos son iguales.
+example-fair-truth = Golpeados por turnos. En realidad los dos son iguales.
 example-twelve = Prueba justa, uno es más largo
-example-twelve-truth = Jugados por turnos. En realidad uno tiene { $unit ->
+example-twelve-truth = Golpeados por turnos. En realidad uno tiene { $unit ->
     [m] 11 metros
    *[yd] 12 yardas
 } más de carry.
@@ -154,13 +154,13 @@ sheets-read = Leer lo elegido
 cancel = Cancelar
 back = Atrás
 entry-grid = Escribe los golpes
-entry-averages = Introduce las medias
+entry-averages = Introduce los promedios
 
 ## Lo leído
 
 read-title = Lo que se leyó
-averages-only = solo medias
-averages-of = medias de { n-shots }
+averages-only = solo promedios
+averages-of = promedios de { n-shots }
 rename = Renombrar
 rename-club = Cambiar el nombre de { $name }
 rename-new = Nombre nuevo de { $name }
@@ -172,8 +172,8 @@ whose-added = ¿Con qué palo se dieron los golpes que añadiste?
 whose-other = U otro palo:
 whose-name = Su nombre
 whose-take = Ponerlo
-were-hit = Los palos se jugaron
-were-hit-how = Cómo se jugaron los palos
+were-hit = Los palos se golpearon
+were-hit-how = Cómo se golpearon los palos
 numbers-are = Los números son
 numbers-are-what = Qué son los números
 columns = Columnas: { $read }
@@ -195,10 +195,10 @@ done-added = añadir golpes
 done-typed = cambiar lo escrito
 done-removed = quitar un texto
 done-renamed = cambiar el nombre de { $name }
-done-left-out = descartar un golpe o recuperarlo
+done-left-out = apartar un golpe o recuperarlo
 done-corrected = corregir cómo se leyó
 back-to-typing = Seguir escribiendo
-change-averages = Cambiar las medias
+change-averages = Cambiar los promedios
 remove-shots = Quitar estos golpes
 start-again = Empezar de nuevo
 
@@ -236,12 +236,12 @@ layout-blocks = bloques, cada uno bajo el nombre de su palo
 layout-column_per_build = una columna por palo
 layout-side_by_side = los palos uno al lado del otro
 layout-column_after_column = las columnas una debajo de otra
-layout-averages = medias, una fila por palo
-layout-measures_down = medias, las medidas hacia abajo
+layout-averages = promedios, una fila por palo
+layout-measures_down = promedios, las medidas hacia abajo
 lines-no-shots = Líneas que no son golpes
 line-is = Qué es la línea { $line }
 line-shot = un golpe
-line-summary = medias y similares
+line-summary = promedios y similares
 line-headings = encabezados
 line-units = unidades
 line-build = el nombre de un palo
@@ -252,8 +252,8 @@ rows-shots = { $count } { $count ->
    *[other] filas con golpes
   }
 rows-averages = { $count } { $count ->
-    [one] fila de medias
-   *[other] filas de medias
+    [one] fila de promedios
+   *[other] filas de promedios
   }
 rows-headings = { $count } { $count ->
     [one] encabezado o texto
@@ -322,7 +322,7 @@ picture-each = { $candidate } frente a { $baseline }: { $value } en estos golpes
 
 ## Las partes cerradas bajo la respuesta
 
-door-luck = Hasta dónde llega la suerte
+door-luck = Hasta dónde llega el azar
 door-luck-line = Qué mostrarían dos palos idénticos en una sesión así
 door-landing = Dónde caen
 door-landing-line = Desde arriba: dispersión, calle, puntería

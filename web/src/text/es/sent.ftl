@@ -4,12 +4,12 @@ sent-title = Alguien compartió esta sesión contigo
 sent-says = Con los ajustes de quien la envió dice: { $headline }
 sent-note = Venía con esta nota: { $note }
 sent-yours = Ahora los ajustes son tuyos, y la respuesta también. El enlace sigue como se envió.
-sent-try = Prueba tu palo, tu margen o tu medida en «Lo que cuenta»: el enlace sigue como se envió.
+sent-try = Prueba con tu palo, con la menor diferencia que te importe o con otra medida en «Lo que cuenta»: el enlace sigue como se envió.
 sent-back = Volver a los ajustes del envío
 sent-holds = Contiene { $what } con { $clubs } y { $columns }.
 n-averages = { $count } { $count ->
-    [one] media
-   *[other] medias
+    [one] promedio
+   *[other] promedios
   }
 n-clubs = { $count } { $count ->
     [one] palo
@@ -19,8 +19,8 @@ n-measures = { $count ->
     [one] una medida
    *[other] { $count } medidas
   }
-sent-none-out = No se descartó ningún golpe.
+sent-none-out = No se apartó ningún golpe.
 sent-out = { n-shots } { $count ->
-    [one] descartado, que se sigue viendo: tachado
-   *[other] descartados, que se siguen viendo: tachados
+    [one] apartado, que se sigue viendo: tachado
+   *[other] apartados, que se siguen viendo: tachados
   } en «Golpes en orden».

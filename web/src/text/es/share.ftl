@@ -2,7 +2,7 @@
 
 share-help = No se sube nada. Lo que compartes es lo que tú mismo entregas.
 share-link = Un enlace que contiene los golpes
-share-link-help = Quien lo abra ve todos los golpes, también los descartados, lee esta respuesta y puede probar otro margen.
+share-link-help = Quien lo abra ve todos los golpes, también los apartados, lee esta respuesta y puede probar con la diferencia que le importe.
 share-blank = Sin los nombres de los palos: Palo A, Palo B
 share-note = Una línea que lo acompañe, si quieres
 share-button = Compartir…
@@ -44,5 +44,5 @@ share-copied-alternative = Texto de la imagen copiado.
 share-not-copied = El navegador no dejó copiarlo. Marca el texto y cópialo a mano.
 share-not-taken = El dispositivo no lo aceptó. Mejor cópialo.
 card-dated = Straight Answer, { $date }
-card-scan = Escanea el código para ver todos los números y probar tu margen.
+card-scan = Escanea el código para ver todos los números y probar con la diferencia que te importe.
 card-zone = sin importancia

@@ -15,35 +15,35 @@ n-good = { $count } bien { $count ->
   }
 shots-title = Golpes en orden: { $measure }
 shots-too-many = Hay demasiados golpes para una imagen.
-shots-every = Cada golpe, y cómo descartar uno
-shots-every-help = Da una razón para descartar un golpe. Sigue a la vista, y la respuesta se calcula con él y sin él.
+shots-every = Cada golpe, y cómo apartar uno
+shots-every-help = Da una razón para apartar un golpe. Sigue a la vista, y la respuesta se calcula con él y sin él.
 shots-show-more = Mostrar más de { n-shots }
 shots-no-value = Ningún golpe tiene un valor de esta medida.
 shots-alternative = { $measure } de cada golpe, en el orden en que se dieron.
 shots-alternative-each = { $name }: { n-shots }, { $average } de media.
 shots-alternative-rounds = Dados en { n-rounds }.
 shots-alternative-out = { n-shots } { $count ->
-    [one] descartado
-   *[other] descartados
+    [one] apartado
+   *[other] apartados
   }.
 shots-alternative-noted = { n-shots } con una nota del jugador; { $count ->
     [one] cuenta
    *[other] cuentan
   }.
 shots-alternative-list = La lista de abajo tiene todos los valores.
-shots-average = media { $average }
-shots-caption = El primer golpe a la izquierda, el último a la derecha. Líneas discontinuas: la media de cada palo.
+shots-average = promedio { $average }
+shots-caption = El primer golpe a la izquierda, el último a la derecha. Líneas discontinuas: el promedio de cada palo.
 shots-caption-bands = Franjas: rondas.
 shots-caption-drift = Líneas inclinadas: la deriva, con cualquier palo en la mano.
-shots-caption-out = Tachado: descartado.
+shots-caption-out = Tachado: apartado.
 shots-caption-noted-as = Con un círculo: anotado como «{ $note }»; cuenta.
 shots-caption-noted = Con un círculo: anotado por el jugador; cuenta.
 shots-column = Golpe
 counts-column = ¿Cuenta?
 counts-yes = cuenta
 counts-back = recuperarlo
-shots-left-out = descartado
-leave-out = descartar: { $reason }
+shots-left-out = apartado
+leave-out = apartar: { $reason }
 shot-counts = Si el golpe { $shot } cuenta
 reason-mishit = mal golpe
 reason-club = otro palo
