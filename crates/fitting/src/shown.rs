@@ -3,6 +3,7 @@
 //! Like the language, it is set once before the first call and holds for everything said after it on this thread.
 
 use crate::measure::Unit;
+use crate::units::{KM_PER_MILE, M_PER_YD};
 use std::cell::Cell;
 
 thread_local! {
@@ -19,8 +20,8 @@ impl Unit {
     #[must_use]
     pub fn shown(self) -> (&'static str, f64) {
         match (self, METRIC.get()) {
-            (Self::Yd, true) => ("m", 0.9144),
-            (Self::Mph, true) => ("km/h", 1.609_344),
+            (Self::Yd, true) => ("m", M_PER_YD),
+            (Self::Mph, true) => ("km/h", KM_PER_MILE),
             _ => (self.label(), 1.0),
         }
     }

@@ -7,6 +7,15 @@
 
 use crate::measure::Unit;
 
+/// Meters in a yard.
+pub(crate) const M_PER_YD: f64 = 0.9144;
+/// Meters in a foot.
+pub(crate) const M_PER_FT: f64 = 0.3048;
+/// Kilometers in a mile.
+pub(crate) const KM_PER_MILE: f64 = 1.609_344;
+/// Meters per second in a mile per hour.
+pub(crate) const MPS_PER_MPH: f64 = 0.447_04;
+
 /// A unit as found in a source.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum SourceUnit {
@@ -57,12 +66,12 @@ static ROWS: [Row; 15] = {
     use SourceUnit as S;
     [
         row(S::Yard, Unit::Yd, 1.0, 1.0, "yd yds yard yards y yarda yardas"),
-        row(S::Meter, Unit::Yd, 1.0, 0.9144, "m meter meters metre metres mtr mtrs metro metros"),
+        row(S::Meter, Unit::Yd, 1.0, M_PER_YD, "m meter meters metre metres mtr mtrs metro metros"),
         row(S::Foot, Unit::Yd, 1.0, 3.0, "ft foot feet ' pie pies"),
         row(S::MilePerHour, Unit::Mph, 1.0, 1.0, "mph mih mileshour milesperhour"),
-        row(S::KilometerPerHour, Unit::Mph, 1.0, 1.609_344, "km/h kmh kph kmph kmhr"),
-        row(S::MeterPerSecond, Unit::Mph, 1.0, 0.447_04, "m/s ms mps msec"),
-        row(S::FootPerSecond, Unit::Mph, 0.3048, 0.447_04, "ft/s fts fps"),
+        row(S::KilometerPerHour, Unit::Mph, 1.0, KM_PER_MILE, "km/h kmh kph kmph kmhr"),
+        row(S::MeterPerSecond, Unit::Mph, 1.0, MPS_PER_MPH, "m/s ms mps msec"),
+        row(S::FootPerSecond, Unit::Mph, M_PER_FT, MPS_PER_MPH, "ft/s fts fps"),
         row(S::RevolutionPerMinute, Unit::Rpm, 1.0, 1.0, "rpm rev/min revmin umin"),
         row(S::Degree, Unit::Deg, 1.0, 1.0, "deg degs degree degrees ° º grado grados"),
         row(S::Second, Unit::S, 1.0, 1.0, "s sec secs second seconds segundo segundos"),

@@ -4,9 +4,10 @@
 //! and friction are free. No strike, loft or attack is ever inferred from the ball.
 
 use super::{Belongs, Span, difference};
-use crate::flying::{MPS_PER_MPH, RAD_PER_DEG, RADPS_PER_RPM};
+use crate::flying::{RAD_PER_DEG, RADPS_PER_RPM};
 use crate::measure::{self, Measure, MeasureId};
 use crate::session::Session;
+use crate::units::MPS_PER_MPH;
 use crate::words::{Subject, phrase_for};
 use flight::impact::{Delivery, Head, Strike, gear_spin, impact};
 use libm::{atan2, hypot};

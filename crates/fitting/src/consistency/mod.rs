@@ -10,8 +10,9 @@ mod words;
 pub use words::ConsistencyWords;
 
 use crate::check::Refusal;
-use crate::flying::{Columns, Flown, M_PER_YD, cannot_fly, flown, launch_of};
+use crate::flying::{Columns, Flown, cannot_fly, flown, launch_of};
 use crate::session::Session;
+use crate::units::{KM_PER_MILE, M_PER_YD, MPS_PER_MPH};
 use flight::{CHECK_BAND, Conditions, OK_BAND, TimeStep, unit_hypotheses};
 use serde::{Deserialize, Serialize};
 use stats::describe::{MAD_TO_SD, mad, median};
@@ -23,9 +24,9 @@ const FEWEST_FOR_MIDDLE: usize = 5;
 const DEVIATIONS: f64 = 4.0;
 
 /// What a speed may have been, and the factor from there to mph.
-const SPEEDS: [(&str, f64); 3] = [("mph", 1.0), ("m/s", 1.0 / 0.447_04), ("km/h", 1.0 / 1.609_344)];
+const SPEEDS: [(&str, f64); 3] = [("mph", 1.0), ("m/s", 1.0 / MPS_PER_MPH), ("km/h", 1.0 / KM_PER_MILE)];
 /// What a carry may have been, and the factor from there to yards.
-const CARRIES: [(&str, f64); 3] = [("yards", 1.0), ("meters", 1.0 / 0.9144), ("feet", 1.0 / 3.0)];
+const CARRIES: [(&str, f64); 3] = [("yards", 1.0), ("meters", 1.0 / M_PER_YD), ("feet", 1.0 / 3.0)];
 
 /// What [`consistency`] is asked.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]

@@ -3,16 +3,15 @@
 //! By ratio: only the change of air is modeled, the golfer's own ball and device stay in the number. Real wind grows
 //! with height, so a reading at the ground usually understates it: an estimate, and labeled as one.
 
-use super::{Columns, FACTORS, M_PER_YD, MPS_PER_MPH, cannot_fly, flown, launch_of};
+use super::{Columns, FACTORS, cannot_fly, flown, launch_of};
 use crate::check::Refusal;
 use crate::measure::{MeasureId, STANDARD_AIR_CARRY};
 use crate::session::{Conditions, CustomMeasure, Session, TemperatureUnit};
+use crate::units::{M_PER_FT, M_PER_YD, MPS_PER_MPH};
 use flight::{Air, ConditionsError, Quantity, Station, TimeStep, Wind};
 use serde::{Deserialize, Serialize};
 use text::flying as say;
 
-/// Meters in a foot; exact by definition.
-const M_PER_FT: f64 = 0.3048;
 const KELVIN: f64 = 273.15;
 
 impl Conditions {

@@ -14,12 +14,9 @@ pub use conditions::{AirRequest, InStandardAir, in_standard_air};
 pub use one::{FlightOf, FlyRequest, Launch, fly};
 
 use crate::check::Refusal;
+use crate::units::{M_PER_YD, MPS_PER_MPH};
 use text::flying as say;
 
-/// Yards to meters; exact by definition.
-pub(crate) const M_PER_YD: f64 = 0.9144;
-/// Miles per hour to meters per second; exact by definition.
-pub(crate) const MPS_PER_MPH: f64 = 0.447_04;
 /// Revolutions per minute to radians per second.
 pub(crate) const RADPS_PER_RPM: f64 = std::f64::consts::PI / 30.0;
 /// Degrees to radians.

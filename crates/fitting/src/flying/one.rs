@@ -1,8 +1,9 @@
 //! One launch flown: the contract's `fly`.
 
-use super::{M_PER_YD, MPS_PER_MPH, RAD_PER_DEG, RADPS_PER_RPM, launch_of};
+use super::{RAD_PER_DEG, RADPS_PER_RPM, launch_of};
 use crate::check::Refusal;
 use crate::session::Conditions;
+use crate::units::{M_PER_YD, MPS_PER_MPH};
 use flight::{LaunchError, Quantity, TimeStep};
 use serde::{Deserialize, Serialize};
 use text::flying as say;

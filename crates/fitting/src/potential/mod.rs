@@ -13,10 +13,10 @@ pub use words::{GroupWords, PotentialWords};
 
 use crate::check::Refusal;
 use crate::flying::{
-    Columns, Flown, Launch, M_PER_YD, MPS_PER_MPH, RAD_PER_DEG, RADPS_PER_RPM, cannot_fly, check_build,
-    flown, forward_yd, launch_of,
+    Columns, Flown, Launch, RAD_PER_DEG, RADPS_PER_RPM, cannot_fly, check_build, flown, forward_yd, launch_of,
 };
 use crate::session::Session;
+use crate::units::{M_PER_YD, MPS_PER_MPH};
 use flight::{Conditions, TimeStep, Window};
 use serde::{Deserialize, Serialize};
 use text::flying as say;
