@@ -65,6 +65,24 @@ test("a mistake stands under its row with what was typed, and is gone when it is
   await context.close();
 });
 
+test("a grid opened before the core is there waits for the names of its columns", async () => {
+  const { page, context } = await open("", touch);
+  let release;
+  const held = new Promise((settle) => (release = settle));
+  await page.route("**/*.wasm", async (route) => {
+    await held;
+    await route.continue();
+  });
+  await page.reload({ waitUntil: "commit" });
+  await page.getByRole("button", { name: "Type shots one by one" }).click();
+  await page.locator(".entry-loading").waitFor();
+  assert.equal(await page.locator("table.cells").count(), 0);
+  release();
+  await page.locator("table.cells").waitFor();
+  assert.deepEqual(await page.locator("table.cells thead").innerText().then((text) => text.match(/Carry|Offline|Round/g)), ["Carry", "Offline"]);
+  await context.close();
+});
+
 test("the keys below the grid put the side, go on, and keep the number pad open", async () => {
   const { page, context } = await openGrid();
   await page.locator('[data-cell="0.0"]').tap();

@@ -24,11 +24,13 @@ export function entry(state: State, entry: Entry, actions: Actions): TemplateRes
   const draft = state.unfinished[entryKey(entry)] ?? given?.source.draft;
   const leave = (left: unknown) => actions.leave(left);
   const waiting = html`<div class="card entry-loading"><p class="hint">${say("loading")}</p><div class="buttons"><button type="button" @click=${() => actions.enter(null)}>${say("back")}</button></div></div>`;
-  return part(
-    "shots",
-    kind === "grid" ? say("entry-grid") : say("entry-averages"),
-    kind === "grid"
+  return part("shots", kind === "grid" ? say("entry-grid") : say("entry-averages"), shown());
+
+  /** Columns have no names before the core has told them. */
+  function shown(): TemplateResult {
+    if (state.measures.length === 0) return waiting;
+    return kind === "grid"
       ? html`<straight-answer-grid .measures=${state.measures} .draft=${draft} .clubs=${clubs} .read=${actions.read} .done=${done} .leave=${leave}>${waiting}</straight-answer-grid>`
-      : html`<straight-answer-averages .measures=${state.measures} .draft=${draft} .clubs=${clubs} .read=${actions.read} .done=${done} .leave=${leave}>${waiting}</straight-answer-averages>`,
-  );
+      : html`<straight-answer-averages .measures=${state.measures} .draft=${draft} .clubs=${clubs} .read=${actions.read} .done=${done} .leave=${leave}>${waiting}</straight-answer-averages>`;
+  }
 }
