@@ -3,7 +3,7 @@
 ## La página
 
 page-title = Straight Answer: ¿de verdad se diferencian estos dos palos?
-lead = ¿Rinden distinto dos palos o fue el azar?
+lead = ¿Rinden distinto dos palos o fue suerte?
 promise = Nada sale de este dispositivo.
 your-shots = Tus golpes
 opening = Abriendo…
@@ -161,8 +161,8 @@ entry-averages = Introduce los promedios
 read-title = Lo que se leyó
 averages-only = solo promedios
 averages-of = promedios de { n-shots }
-rename = Renombrar
-rename-club = Cambiar el nombre de { $name }
+rename = Editar
+rename-club = Editar el nombre de { $name }
 rename-new = Nombre nuevo de { $name }
 rename-joins = Si le das el nombre de otro palo, los dos se vuelven uno.
 save = Guardar
