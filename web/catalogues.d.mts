@@ -1,4 +1,5 @@
 /** Types of `catalogues.mjs`. */
+import type { Plugin } from "vite";
 
 export interface Message {
   /** What it has to be told, by name: the type as it stands in `src/text/messages.ts`. */
@@ -12,3 +13,4 @@ export function catalogue(language: string, file: string): string;
 export function messagesOf(text: string, name: string): Map<string, Message>;
 export function allMessages(language: string): Map<string, Message>;
 export function types(): string;
+export function bareCatalogues(): Plugin;

@@ -65,4 +65,18 @@ export function types() {
   return `/** Every message and what it has to be told. Made from the catalogues by \`npm run texts\`. */\nexport interface Messages {\n${lines.join("\n")}\n}\n`;
 }
 
+/**
+ * Catalogues go out without their comments, and without the blank lines between messages.
+ * @returns {import("vite").Plugin}
+ */
+export const bareCatalogues = () => ({
+  name: "bare-catalogues",
+  enforce: "pre",
+  load(id) {
+    if (!id.endsWith(".ftl?raw")) return null;
+    const text = readFileSync(id.replace("?raw", ""), "utf8").replace(/^#.*\n|^\n(?=\S)/gm, "");
+    return `export default ${JSON.stringify(text)};`;
+  },
+});
+
 if (process.argv[1] === new URL(import.meta.url).pathname) writeFileSync(new URL("messages.ts", TEXTS), types());

@@ -1,5 +1,6 @@
 /** How the page is built: relative paths, so that `dist` works under any sub-path of any host. */
 import { defineConfig, type Plugin } from "vite";
+import { bareCatalogues } from "./catalogues.mjs";
 import { methodsPage } from "./methods/plugin.mjs";
 import { offline } from "./offline/plugin.mjs";
 import manifest from "./package.json" with { type: "json" };
@@ -36,7 +37,7 @@ const firstAnswer = { name: "page", test: /\/web\/src\/page\.ts$/, includeDepend
 
 export default defineConfig({
   base: "./",
-  plugins: [policy, policyOnlyWhenBuilt, methodsPage(), offline()],
+  plugins: [bareCatalogues(), policy, policyOnlyWhenBuilt, methodsPage(), offline()],
   define: { APP_VERSION: JSON.stringify(manifest.version) },
   build: {
     outDir: "../dist",

@@ -3,15 +3,17 @@ import { html, type TemplateResult } from "lit";
 import type { Actions } from "../actions.js";
 import { entryKey, type Entry, type State } from "../state.js";
 import { part } from "./pieces.js";
-import { sheets } from "./sheets.js";
+import { later } from "./later.js";
 import { say } from "../text/say.js";
 import { withTexts } from "../text/spoken.js";
+
+const sheets = later(() => import("./sheets.js").then((module) => module.sheets));
 
 /** Asked for once; the elements say by themselves when they are there. */
 let loading: Promise<unknown> | null = null;
 
 export function entry(state: State, entry: Entry, actions: Actions): TemplateResult {
-  if (entry.kind === "sheets") return sheets(entry.workbook, actions);
+  if (entry.kind === "sheets") return sheets(actions.drawAgain, entry.workbook, actions);
   loading ??= withTexts(["entry"], () => import("../entry-part.js")).catch(() => {
     loading = null;
     const text = document.querySelector(".entry-loading");

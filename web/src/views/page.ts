@@ -1,23 +1,19 @@
 /** The page as a whole: which parts there are in which state. */
 import { html, nothing, type TemplateResult } from "lit";
 import type { Actions } from "../actions.js";
-import type { Question, Report, Session } from "../engine.js";
 import type { State } from "../state.js";
 import { answer } from "./answer.js";
 import { counts } from "./counts.js";
 import { entry } from "./entry.js";
-import { flightDoors } from "./flight-doors.js";
 import { give } from "./give.js";
 import { later } from "./later.js";
-import { luckDoor } from "./luck-door.js";
 import { part } from "./pieces.js";
 import { read } from "./read.js";
-import { shareDoor } from "./share-door.js";
 import { say } from "../text/say.js";
 import { withTexts } from "../text/spoken.js";
 
 const sent = later(() => withTexts(["sent"], () => import("./sent.js")).then((module) => module.sent));
-const trustPart = later(() => withTexts(["trust"], () => import("./trust-part.js")).then((module) => module.trustPart));
+const below = later(() => withTexts(["trust"], () => import("./below.js")).then((module) => module.below));
 
 /** `whole`: with what stands below the answer, which is drawn once the first answer can be seen. */
 export function page(state: State, actions: Actions, whole: boolean): TemplateResult {
@@ -36,18 +32,12 @@ export function page(state: State, actions: Actions, whole: boolean): TemplateRe
       </div>
       <div class="told">
         ${answer(state, session, actions)}
-        ${whole && state.report && state.question ? below(state, state.report, state.question, session, actions) : nothing}
+        ${whole && state.report && state.question ? below(actions.drawAgain, state, state.report, state.question, session, actions) : nothing}
       </div>
     </div>
     ${state.report && !state.entry && state.answerIs === "below" ? html`<a class="see-answer" href="#answer">${say("see-answer")}</a>` : nothing}
     ${announcement(state)}`;
 }
-
-const below = (state: State, report: Report, question: Question, session: Session, actions: Actions): TemplateResult => html`
-  ${report.trust.length > 0 ? part("trust", say("trust-title"), trustPart(actions.drawAgain, state, report, session, actions)) : nothing}
-  ${session.builds.length > 1 ? luckDoor(session, question, state.measures, actions) : nothing}
-  ${flightDoors(session, question, report, state.measures, actions)}
-  ${shareDoor(session, question, state.measures, actions)}`;
 
 /** Before it is known what there is to show, as the page's own file has it. */
 export const fetching = (): TemplateResult => part("shots", say("your-shots"), html`<div class="card opening"><p>${say("opening")}</p></div>`);
