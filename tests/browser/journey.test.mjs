@@ -88,6 +88,20 @@ test("what the order of hitting hides is said, and a correction of the order cha
   await context.close();
 });
 
+test("the bar of a verdict lies where the verdict says: inside what is too small to matter when the two are the same", async () => {
+  for (const [example, wanted] of [["fair", "same"], ["twelve", "different"]]) {
+    const { page, context } = await open(`#example=${example}`);
+    assert.equal((await answer(page)).kind, wanted);
+    const drawn = await page.evaluate(() => {
+      const across = (css) => document.querySelector(`svg.interval ${css}`).getBoundingClientRect();
+      const [bar, zone] = [across(".chosen .reach"), across(".zone")];
+      return { inside: bar.left >= zone.left && bar.right <= zone.right, beyond: bar.left > zone.right || bar.right < zone.left };
+    });
+    assert.deepEqual(drawn, wanted === "same" ? { inside: true, beyond: false } : { inside: false, beyond: true });
+    await context.close();
+  }
+});
+
 test("start again forgets the shots and the example's address", async () => {
   const { page, context } = await open("#example=fair");
   await answer(page);

@@ -4,7 +4,7 @@
  * 1,200 pixels wide, so that it is sharp at the 600 or so that forums show; as high as its words need.
  */
 import { markerPath } from "../chart/marker.js";
-import { intervalGeometry, type IntervalGeometry } from "../chart/interval.js";
+import { deciding, intervalGeometry, type IntervalGeometry } from "../chart/interval.js";
 import type { Report, Shared } from "../engine.js";
 import { moreOrLess, sides, signed, type MeasureView } from "../format.js";
 import { LOOKS, type Colors } from "./colors.js";
@@ -120,10 +120,11 @@ interface Picture {
 }
 
 function interval({ answer, asked }: Report, { scale }: MeasureView): Picture | null {
-  const { estimate, candidate } = answer;
+  const { decision, estimate, candidate } = answer;
   if (!estimate || candidate === null) return null;
   const isRatio = estimate.method === "spread_ratio";
-  const { value, low, high, order_allowance: allowance } = estimate;
+  const { value, order_allowance: allowance } = estimate;
+  const { low, high } = deciding(decision, estimate);
   const rows = [{ build: candidate, value, low, high, allowance, chosen: true }];
   return { geometry: intervalGeometry({ rows, margin: asked.margin, isRatio, scale }), isRatio };
 }

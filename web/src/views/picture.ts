@@ -1,7 +1,7 @@
 /** The answer's one picture: each candidate's interval against 'no difference' and the zone too small to matter. */
 import { html, nothing, type TemplateResult } from "lit";
 import { drawInterval } from "../chart/draw-interval.js";
-import { intervalGeometry, type Row } from "../chart/interval.js";
+import { deciding, intervalGeometry, type Row } from "../chart/interval.js";
 import type { Finding, Report, Session } from "../engine.js";
 import { chosenOf, gapOf, moreOrLess, moreOrLessInWords, percent, plain, sides, signed, withUnit, type MeasureView } from "../format.js";
 import { build } from "./pieces.js";
@@ -44,12 +44,13 @@ export function picture(report: Report, session: Session, measure: MeasureView):
 function row(finding: Finding, report: Report): Row[] {
   const estimate = finding.estimate;
   if (!estimate) return [];
+  const { low, high } = deciding(finding.decision, estimate);
   return [
     {
       build: finding.candidate,
       value: estimate.value,
-      low: estimate.low,
-      high: estimate.high,
+      low,
+      high,
       allowance: estimate.order_allowance,
       chosen: finding.candidate === report.asked.candidate,
     },
@@ -66,20 +67,13 @@ function alternative(
   value: (x: number) => string,
   isRatio: boolean,
 ): string {
-  const each = shown.flatMap(({ candidate, estimate }) =>
-    estimate
-      ? [
-          say("picture-each", {
-            candidate: session.builds[candidate]?.name ?? "",
-            baseline,
-            value: value(estimate.value),
-            low: value(estimate.low),
-            high: value(estimate.high),
-            level: percent(estimate.level),
-          }),
-        ]
-      : [],
-  );
+  const each = shown.flatMap((finding) => {
+    const { candidate, estimate } = finding;
+    if (!estimate) return [];
+    const { low, high, level } = deciding(finding.decision, estimate);
+    const name = session.builds[candidate]?.name ?? "";
+    return [say("picture-each", { candidate: name, baseline, value: value(estimate.value), low: value(low), high: value(high), level: percent(level) })];
+  });
   const said = { what: isRatio ? say("picture-scatter-of", { measure: measure.name }) : measure.name, each: each.join(" ") };
   return small === null ? say("picture-alternative", said) : say("picture-alternative-zone", { ...said, margin: small });
 }
