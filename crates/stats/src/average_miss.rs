@@ -1,7 +1,7 @@
 //! Ratio of average misses from the own center: a spread a golfer can picture, less moved by one mishit.
 //!
 //! A second line beside the ratio of standard deviations.
-//! Source: Bonett and Seier, Computational Statistics and Data Analysis 43 (2003), 459–479, with t for z (own
+//! Source: Bonett and Seier, The American Statistician 57 (2003), 233–236, with t for z (own
 //! choice, since z misses too often below 20 shots).
 
 use crate::describe::median;

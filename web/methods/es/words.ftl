@@ -19,7 +19,8 @@ margin-why = Por qué
 not-yet-measured = Las tasas de error aún no se han medido.
 not-yet-measured-here = Medido: aún sin medir.
 within-all = <strong>{ $within } de { $all }</strong> cifras quedan dentro de su límite, en { $sessions } sesiones inventadas. Un límite es
-    la cifra que se midió cuando se eligió el método, más unos tres de sus errores estándar.
+    la cifra que se midió cuando se eligió el método, más unos tres de sus errores estándar; en los planes es lo prometido, con 3 puntos de más o de menos, y en el número de
+    golpes de 77 a 86 de cada 100.
 within = Medido: { $within } de { $all } dentro de su límite
 figure = Sesiones inventadas, y qué se contó
 measured = Medido
