@@ -1,7 +1,7 @@
 //! Tables of the README that a command writes from a file of figures; `tidy` finds those that no longer say the same.
 
 use crate::shell::root;
-use crate::{bench, lighthouse};
+use crate::{bench, calibrate, lighthouse};
 use anyhow::{Context, Result};
 use serde_json::Value;
 use std::fs;
@@ -22,7 +22,11 @@ pub(crate) const BENCH: Quote = Quote { marker: "bench", file: "tests/bench.json
 pub(crate) const LIGHTHOUSE: Quote =
     Quote { marker: "lighthouse", file: "tests/lighthouse.json", text: lighthouse::markdown };
 
-const ALL: [Quote; 2] = [BENCH, LIGHTHOUSE];
+/// What `cargo xtask calibrate` measured.
+pub(crate) const CALIBRATION: Quote =
+    Quote { marker: "calibration", file: "tests/calibration.json", text: calibrate::markdown };
+
+const ALL: [Quote; 3] = [BENCH, LIGHTHOUSE, CALIBRATION];
 const README: &str = "README.md";
 
 impl Quote {

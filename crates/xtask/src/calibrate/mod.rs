@@ -6,13 +6,16 @@
 
 mod more;
 mod plans;
+mod published;
 mod rate;
 pub(crate) mod rivals;
 mod sessions;
 mod targets;
 
+use crate::quoted::CALIBRATION;
 use crate::shell::root;
 use anyhow::{Context, Result, bail};
+pub(crate) use published::markdown;
 use rate::Row;
 use std::fs;
 use std::time::Instant;
@@ -59,7 +62,8 @@ pub(crate) fn run(words: &[&str]) -> Result<()> {
     );
     if effort.divisor == 1 {
         write_down(rows, only.is_some())?;
-        println!("written to tests/calibration.json");
+        CALIBRATION.write()?;
+        println!("written to tests/calibration.json and the README");
     }
     if missed > 0 {
         bail!("{missed} targets are missed");

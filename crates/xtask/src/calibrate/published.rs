@@ -1,0 +1,41 @@
+//! The table of error rates that the README shows of `tests/calibration.json`.
+
+use super::rate::Row;
+use anyhow::{Context, Result, ensure};
+use serde_json::Value;
+use std::fmt::Write;
+
+/// What a line of the table says, of which target, and what the descriptions of its rows have in common.
+const LINES: [(&str, u32, &str); 11] = [
+    ("equal clubs hit in turn, 6 to 30 shots each, no drift: called different on carry", 1, ": carry"),
+    ("the same, typical drift", 2, ": carry"),
+    ("the same, strong drift", 3, ": carry"),
+    (
+        "equal clubs, one after the other, typical drift: called different on carry",
+        5,
+        "equal builds, typical: carry",
+    ),
+    ("the same, strong drift, 5 cold shots against 30 among them", 5, "equal builds, strong: carry"),
+    ("the same on ball speed", 5, "equal builds, strong: ball speed"),
+    ("clubs 5 yd apart, 15 to 90 shots each: called the same within 5 yd", 6, ""),
+    ("plan of 5 or 10 rounds, looked at after each, equal clubs: ever called different", 8, ""),
+    ("no plan, looked at after each of 10 or 20 rounds, equal clubs: ever called different", 9, ""),
+    ("scatter, 5 to 30 shots each: truth missed by the interval", 11, ""),
+    ("number of shots that the page names: a difference of that size found", 7, "called different"),
+];
+
+/// The lowest and the highest rate of each line's rows, as Markdown.
+pub(crate) fn markdown(found: &Value) -> Result<String> {
+    let rows: Vec<Row> = serde_json::from_value(found.clone()).context("rows of rates")?;
+    let mut text = String::from("| invented sessions, and what was counted | in 100 |\n|---|---:|\n");
+    for (what, target, common) in LINES {
+        let fits =
+            |row: &&Row| row.target == target && common.split(", ").all(|part| row.what.contains(part));
+        let rates: Vec<f64> = rows.iter().filter(fits).map(|row| row.measured * 100.0).collect();
+        ensure!(!rates.is_empty(), "no rate was measured for: {what}");
+        let (least, most) =
+            rates.iter().fold((f64::INFINITY, 0.0_f64), |(a, b), &rate| (a.min(rate), b.max(rate)));
+        writeln!(text, "| {what} | {least:.1} to {most:.1} |")?;
+    }
+    Ok(text)
+}
