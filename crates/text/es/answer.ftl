@@ -1,7 +1,7 @@
 matters = { $does }{ $mixed-up ->
     [yes] {" "}aquí, más de lo que suelen explicar el calentamiento o el cansancio
    *[no] {""}
-}. Cuenta con { $span } { $more }; empieza a importar a partir de { $margin }.
+}. Espera { $span } { $more }; empieza a importar a partir de { $margin }.
 may-matter = { $does }{ $mixed-up ->
     [yes] {" "}aquí, más de lo que suelen explicar el calentamiento o el cansancio
    *[no] {""}

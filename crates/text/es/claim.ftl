@@ -14,8 +14,8 @@ luck-alone = Con { $shots ->
    *[other] { $shots } golpes
 } con cada uno, solo el azar separa dos palos iguales { $size } de media, hacia un lado o hacia el otro.
 best-of = El mejor de { $clubs } palos iguales llevaría { $size } de ventaja de media.
-equal-clubs-would-show = Dos palos iguales mostrarían lo prometido, o más, en { $fittings }.
-honest = De una promesa así, cuenta con { $gap } más o menos.
+equal-clubs-would-show = Entre palos iguales se vería lo prometido, o más, en { $fittings }.
+honest = Con una promesa así y nada más, espera aproximadamente { $gap }.
 yard = yarda
 meter = metro
 unit = unidad

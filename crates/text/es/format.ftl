@@ -7,9 +7,9 @@ chance-nearly-all = casi { $of ->
     [fittings] todos los fittings como este
    *[sessions] todas las sesiones como esta
 }
-chance-of-ten = unas { $count } de cada 10 { $of ->
-    [fittings] fittings como este
-   *[sessions] sesiones como esta
+chance-of-ten = { $of ->
+    [fittings] unos { $count } de cada 10 fittings como este
+   *[sessions] unas { $count } de cada 10 sesiones como esta
 }
 chance-under-one-of-thousand = menos de 1 de cada 1000 { $of ->
     [fittings] fittings como este

@@ -28,13 +28,13 @@ all-shots = Todos los golpes, { NUMBER($candidate) } y { NUMBER($baseline) }
 whole = { $shots }: { $gap } con { $club }.
 whole-no-difference = { $shots }: ninguna diferencia.
 note-in-a-row = Nadie tiene que hacerlo a propósito: basta con parar en un buen momento.
-note-picked = Nadie tiene que hacerlo a propósito: basta con apartar los que se sintieron mal.
+note-picked = Nadie tiene que hacerlo a propósito: basta con apartar los que dieron mala sensación.
 note-as-listed = No se conoce el orden de los golpes, así que una serie sigue el orden en que están en la lista.
 marked = { $gap } en los { NUMBER($shots) } { $extreme ->
     [highest] más altos
    *[best] mejores
 } con { $club }
-alternative = Un montón de barras alrededor de ninguna diferencia: las que da solo el azar entre dos palos iguales, con
+alternative = Una colina de barras alrededor de ninguna diferencia: las que da solo el azar entre dos palos iguales, con
     { NUMBER($shots) } golpes cada uno. La mitad son menores que { $usual }, ninguna es mayor que { $largest }. Están marcadas
     { $gap } de todos los golpes, { $first } y { $second }.
 none = ninguna

@@ -16,8 +16,8 @@ order-could-move-unseen = El calentamiento o el cansancio podrían mover { $meas
     distinguen del palo.
 order-could-move = El calentamiento o el cansancio podrían mover { $measure } unos { $size }.
 plain-averages-differ = Comparando solo los promedios se habría dicho que hay diferencia.
-small-drift-explains = Bastaría un cambio de { $size } entre un palo y otro para explicarlo.
-drift-would-explain = Haría falta un cambio de { $size } entre un palo y otro para explicarlo.
+small-drift-explains = Bastaría una deriva de { $size } de un palo al otro para explicarlo.
+drift-would-explain = Haría falta una deriva de { $size } de un palo al otro para explicarlo.
 only-averages = Solo hay promedios.
 no-single-shots = Aquí no hay golpes sueltos: no se puede comprobar su orden, los malos ni la dispersión.
 assumed-to-scatter = No hay desviación, así que se supone que los golpes se dispersan { $size }, lo más alto de lo habitual.
