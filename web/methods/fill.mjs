@@ -6,7 +6,7 @@
 import { FluentBundle, FluentResource } from "@fluent/bundle";
 import { describedBy } from "./figures.mjs";
 
-/** @import { Content, Rival, Row } from "./fill.mjs" */
+/** @import { Content } from "./fill.mjs" */
 
 /** @param {string} frame the page with its marks  @param {Content} content */
 export function fill(frame, content) {
