@@ -5,50 +5,6 @@ use crate::question::{LookedAfter, Stopping, StoppingWord};
 use serde::{Deserialize, Serialize};
 use stats::Level;
 
-/// Usual choices of looks.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
-pub enum LookWord {
-    /// Only when all rounds are hit.
-    AtEnd,
-    /// Once in the middle, and at the end.
-    Halfway,
-    /// After every round from the second.
-    EveryRound,
-}
-
-/// After which rounds the answer may be looked at.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-#[serde(untagged)]
-pub enum LookAfter {
-    /// One of the usual choices.
-    Word(LookWord),
-    /// Exactly these rounds, and the last one.
-    Rounds(Vec<u32>),
-}
-
-impl Default for LookAfter {
-    fn default() -> Self {
-        Self::Word(LookWord::Halfway)
-    }
-}
-
-impl LookAfter {
-    /// The rounds, ascending, the last of the plan among them; `None` when one is not in the plan.
-    pub(super) fn rounds(&self, planned: u32) -> Option<Vec<u32>> {
-        let mut looks = match self {
-            Self::Word(LookWord::AtEnd) => Vec::new(),
-            Self::Word(LookWord::Halfway) => vec![planned.div_ceil(2).max(2)],
-            Self::Word(LookWord::EveryRound) => (2..=planned).collect(),
-            Self::Rounds(list) => list.clone(),
-        };
-        looks.push(planned);
-        looks.iter().all(|round| (2..=planned).contains(round)).then(|| stats::arrange::distinct(looks))
-    }
-}
-
 /// One look of a plan.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
