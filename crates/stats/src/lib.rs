@@ -30,12 +30,13 @@
 
 #![warn(clippy::disallowed_methods)]
 
+pub use arrange;
+
 pub mod distributions;
 
 mod all_pairs;
 pub mod anova;
 mod anytime;
-pub mod arrange;
 mod autocorrelation;
 mod average_miss;
 pub mod bivariate;
