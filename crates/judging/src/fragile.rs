@@ -2,8 +2,8 @@
 
 use crate::analysis::{Aspect, Basis, Comparison, Include, Pair, ShotTable, compare};
 use crate::judge::{Judged, decision};
-use session::Session;
 use crate::verdict::DecisionKind;
+use session::Session;
 
 /// Most shots that are taken out on trial to see whether the answer hangs on them.
 const MOST_REMOVED: usize = 3;

@@ -4,8 +4,8 @@
 
 use crate::analysis::{Basis, Group};
 use crate::judge::Judged;
-use session::measure::MeasureId;
 use serde::Serialize;
+use session::measure::MeasureId;
 
 /// What is left of the shown lead of one candidate among several, and what luck alone would show.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]

@@ -194,8 +194,12 @@ pub fn decision(pair: &Pair, levels: &Levels, margin: Option<Margin>) -> Decisio
         Ok(comparison) => {
             let (different, same) = (comparison.interval(levels.different), comparison.interval(levels.same));
             match (comparison.basis, margin) {
-                (Basis::Difference(_), Some(Margin::Difference(size))) => decide(&different, &same, Some(size)),
-                (Basis::Spread(_), Some(Margin::Ratio(ratio))) => decide_ratio(&different, &same, Some(ratio)),
+                (Basis::Difference(_), Some(Margin::Difference(size))) => {
+                    decide(&different, &same, Some(size))
+                }
+                (Basis::Spread(_), Some(Margin::Ratio(ratio))) => {
+                    decide_ratio(&different, &same, Some(ratio))
+                }
                 // A margin of the other kind is none: yards say nothing about a ratio of scatters.
                 (Basis::Difference(_), _) => decide(&different, &same, None),
                 (Basis::Spread(_), _) => decide_ratio(&different, &same, None),

@@ -5,10 +5,10 @@
 //! gets the same decision in front of every reader.
 
 use crate::analysis::{Aspect, Levels, ShotTable, levels};
+use session::Session;
 use session::few;
 use session::measure::{Margin, MeasureId};
 use session::question::{Goal, Misfit, Question};
-use session::Session;
 
 /// What is asked of one measure.
 #[derive(Debug, Clone, PartialEq)]
@@ -25,7 +25,11 @@ impl Asked {
     /// What a question asks of a measure.
     #[must_use]
     pub fn of(question: &Question, measure: &MeasureId) -> Self {
-        Self { measure: measure.clone(), goal: question.goal_on(measure), margin: question.margin_on(measure) }
+        Self {
+            measure: measure.clone(),
+            goal: question.goal_on(measure),
+            margin: question.margin_on(measure),
+        }
     }
 
     /// What of the measure is compared: its scatter only where that was asked for.

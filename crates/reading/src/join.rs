@@ -1,8 +1,8 @@
 //! Several readings as one session, as when each build came in a file of its own.
 
-use crate::take::weather_lines;
-use crate::take::draft::Draft;
 use crate::report::order;
+use crate::take::draft::Draft;
+use crate::take::weather_lines;
 use crate::talk::Talk;
 use session::measure::MeasureId;
 use session::{CustomMeasure, Order, Session};

@@ -1,22 +1,22 @@
 //! The tool's own CSV, as [`crate::write::write_csv`] writes it, also after a spreadsheet had it.
 
-use crate::take::weather_lines;
-use crate::lexicon::decimal;
-use crate::take::draft::LEAST_SLOTS;
 use crate::hints::Hints;
+use crate::lexicon::decimal;
 use crate::limits::{MAX_BYTES, MAX_ROWS, prefix, shortened};
 use crate::outcome::{
     ColumnReading, Delimiter, Layout, LineIs, LineReading, ReadResult, Reading, Role, RowCounts, UnitSource,
 };
 use crate::remarks::ProblemKind;
+use crate::take::draft::LEAST_SLOTS;
+use crate::take::weather_lines;
 use crate::talk::{Talk, place};
+use crate::write::{FIRST_MEASURE, MARK, UNKNOWN, unguarded};
 use session::few::Map;
 use session::measure::{self, MeasureId};
+use session::units::SourceUnit;
 use session::{
     Build, Conditions, CustomMeasure, MOST_SECOND, Order, Session, Shot, Summary, SummaryOf, SummaryValue,
 };
-use session::units::SourceUnit;
-use crate::write::{FIRST_MEASURE, MARK, UNKNOWN, unguarded};
 
 /// Reads a text of the tool's own; `None` for any other.
 pub(crate) fn read(text: &str, hints: &Hints) -> Option<ReadResult> {

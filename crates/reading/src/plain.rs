@@ -3,26 +3,26 @@
 //! It goes through the same stages as [`crate::read::read`] and gives the same result, or none: whatever would need
 //! another stage is left to the whole reader. A page that starts with this alone has a third as much to load.
 
-use crate::understand::columns::{self, Column};
-use crate::hints::Hints;
-use crate::limits::{MAX_BYTES, MAX_COLUMNS};
-use crate::outcome::{Delimiter, Layout, ReadResult};
-use crate::take::shots::{self, Ctx};
-use crate::talk::Talk;
-use crate::lexicon::vocabulary::Word;
-use crate::read::Around;
-use crate::read::Shown;
-use crate::take::averages;
 use crate::cut::blocks;
 use crate::cut::delimited;
 use crate::cut::down;
 use crate::cut::lines;
+use crate::hints::Hints;
 use crate::lexicon::number;
-use crate::report::plausible;
-use crate::report::finish;
+use crate::lexicon::vocabulary::Word;
+use crate::limits::{MAX_BYTES, MAX_COLUMNS};
+use crate::outcome::{Delimiter, Layout, ReadResult};
+use crate::read::Around;
+use crate::read::Shown;
 use crate::read::settle_session;
-use session::few::Set;
+use crate::report::finish;
+use crate::report::plausible;
+use crate::take::averages;
+use crate::take::shots::{self, Ctx};
+use crate::talk::Talk;
+use crate::understand::columns::{self, Column};
 use crate::write::MARK;
+use session::few::Set;
 
 /// Reads a plain table of shots as [`crate::read::read`] does without hints; `None` when the text is anything else.
 ///

@@ -5,15 +5,12 @@
 //! order and rounds (`order`). Everything guessed stands in [`Reading`] and gives way to
 //! [`Hints`]. Cost grows linearly with the text; [`limits`] bound it.
 
-use session::measure::MeasureId;
-use session::SummaryOf;
-use session::units::SourceUnit;
 use crate::cut::blocks::{self, Block, Sorted};
 use crate::cut::grid::Grid;
 use crate::cut::{down, source, stacked};
 use crate::hints::Hints;
 use crate::lexicon::{heading, number};
-use crate::outcome::{Delimiter, Layout, LineIs, ReadResult, SummaryGap, ColumnReading};
+use crate::outcome::{ColumnReading, Delimiter, Layout, LineIs, ReadResult, SummaryGap};
 use crate::own;
 use crate::remarks::ProblemKind;
 use crate::report::{agreement, finish as report, order};
@@ -22,6 +19,9 @@ use crate::take::{averages, receipt, second_factor as second, summary, weather_l
 use crate::talk::{Talk, place};
 use crate::understand::columns::{self, Column};
 use crate::understand::layout::{self, Shape};
+use session::SummaryOf;
+use session::measure::MeasureId;
+use session::units::SourceUnit;
 use std::collections::BTreeMap;
 
 /// Reads shots from text.

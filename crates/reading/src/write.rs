@@ -7,8 +7,8 @@
 //! canonical unit with all their digits.
 
 use session::measure::{self, MeasureId};
-use session::{Order, Session, Summary, SummaryOf, TemperatureUnit};
 use session::units::SourceUnit;
+use session::{Order, Session, Summary, SummaryOf, TemperatureUnit};
 use std::fmt::Write;
 
 /// What the first cell of such a text says.

@@ -1,8 +1,8 @@
 //! The session as it crosses the boundary: values keyed by measure id.
 
+use crate::few::Map;
 use crate::measure::MeasureId;
 use crate::{Build, Conditions, CustomMeasure, MOST_SECOND, Order, SecondFactor, Summary};
-use crate::few::Map;
 use serde::{Deserialize, Serialize};
 
 /// A shot with its values keyed by measure id.

@@ -1,16 +1,16 @@
 //! The sentences of a verdict. They read the decision; they decide nothing.
 
-use crate::words::Words;
 use crate::case::{Case, capital, sentences};
 use crate::format::Subject;
 use crate::spread;
-use judging::analysis::{Estimate, Method};
+use crate::words::Words;
 use judging::Judgment;
-use session::measure::{Margin, MeasureId};
-use text::Voice;
-use session::question::Goal;
-use session::Session;
+use judging::analysis::{Estimate, Method};
 use judging::verdict::{Decision, DecisionKind, Direction, Matters, Why};
+use session::Session;
+use session::measure::{Margin, MeasureId};
+use session::question::Goal;
+use text::Voice;
 use text::voiced::answer as say;
 
 /// The sentences for one pair on one measure.
@@ -32,7 +32,12 @@ pub(crate) fn words(session: &Session, judgment: &Judgment, voice: &Voice) -> Wo
 }
 
 /// The sentences when there is nothing to hold against the baseline.
-pub(crate) fn without_a_pair(session: &Session, measure: &MeasureId, decision: &Decision, voice: &Voice) -> Words {
+pub(crate) fn without_a_pair(
+    session: &Session,
+    measure: &MeasureId,
+    decision: &Decision,
+    voice: &Voice,
+) -> Words {
     cannot_answer(decision.why, &Subject::of(measure, session, voice), "")
 }
 
@@ -133,16 +138,24 @@ fn cannot_answer(why: Option<Why>, subject: &Subject<'_>, counts: &str) -> Words
     let (headline, detail, next) = match why {
         Some(Why::NoShots) => (say::no_shots(voice), String::new(), say::no_shots_next(voice)),
         Some(Why::OneBuild) => (say::one_club(voice), String::new(), say::one_club_next(voice)),
-        Some(Why::TooFewShots) => (say::too_few_shots(voice, name), counts.to_owned(), say::too_few_shots_next(voice)),
+        Some(Why::TooFewShots) => {
+            (say::too_few_shots(voice, name), counts.to_owned(), say::too_few_shots_next(voice))
+        }
         Some(Why::CountsMissing) => {
             (say::counts_missing(voice), say::counts_missing_why(voice), say::counts_missing_next(voice))
         }
-        Some(Why::OnlyTheBest) => (say::only_the_best(voice), say::only_the_best_why(voice), say::only_the_best_next(voice)),
-        Some(Why::SpreadMissing) => (say::spread_missing(voice, name), String::new(), say::spread_missing_next(voice)),
+        Some(Why::OnlyTheBest) => {
+            (say::only_the_best(voice), say::only_the_best_why(voice), say::only_the_best_next(voice))
+        }
+        Some(Why::SpreadMissing) => {
+            (say::spread_missing(voice, name), String::new(), say::spread_missing_next(voice))
+        }
         Some(Why::OnlyAverages) => {
             (say::only_averages(voice), say::only_averages_why(voice), say::only_averages_next(voice))
         }
-        Some(Why::NoScatter) => (say::no_scatter(voice, name), say::no_scatter_why(voice), say::no_scatter_next(voice, name)),
+        Some(Why::NoScatter) => {
+            (say::no_scatter(voice, name), say::no_scatter_why(voice), say::no_scatter_next(voice, name))
+        }
         Some(Why::NotMeasured | Why::DependsOnLeftOut) | None => {
             (say::not_measured(voice, &capital(name)), counts.to_owned(), say::not_measured_next(voice))
         }

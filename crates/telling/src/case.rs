@@ -2,13 +2,13 @@
 
 use crate::format::{Subject, chance, count_of, shots};
 use crate::phrases::{Phrase, phrase_for};
-use judging::analysis::{Estimate, Group, Method, Rule};
 use judging::Judgment;
+use judging::analysis::{Estimate, Group, Method, Rule};
+use judging::verdict::Direction;
 use session::Session;
 use session::measure::Margin;
 use session::names::short_name;
 use text::Voice;
-use judging::verdict::Direction;
 use text::voiced::case as say;
 
 /// Above this many shots with each build nobody is sent to the range.
@@ -73,7 +73,8 @@ impl<'a> Case<'a> {
         let (Some(candidate), Some(baseline)) = (numbers.candidate, numbers.baseline) else {
             return String::new();
         };
-        say::averages(self.voice, 
+        say::averages(
+            self.voice,
             &self.candidate,
             &self.value(candidate.mean),
             &shots(self.voice, candidate.n),
@@ -87,7 +88,8 @@ impl<'a> Case<'a> {
     pub(crate) fn counts(&self) -> String {
         let n = |group: Option<Group>| group.map_or(0, |g| g.n);
         let numbers = &self.judgment.pair.numbers;
-        let (baseline, candidate) = (shots(self.voice, n(numbers.baseline)), shots(self.voice, n(numbers.candidate)));
+        let (baseline, candidate) =
+            (shots(self.voice, n(numbers.baseline)), shots(self.voice, n(numbers.candidate)));
         say::counts(self.voice, &self.baseline, &baseline, &self.candidate, &candidate)
     }
 
@@ -118,7 +120,8 @@ impl<'a> Case<'a> {
 
     /// What a better test would need.
     pub(crate) fn settle(&self, estimate: &Estimate) -> String {
-        let (Some(needed), Some(Margin::Difference(margin))) = (estimate.shots_to_settle, self.judgment.margin)
+        let (Some(needed), Some(Margin::Difference(margin))) =
+            (estimate.shots_to_settle, self.judgment.margin)
         else {
             return say::shows_at_best(self.voice, &self.subject.amount(estimate.detectable));
         };
@@ -136,7 +139,10 @@ impl<'a> Case<'a> {
             return say::usually_settles(self.voice, &margin);
         }
         if mixed_up {
-            return sentences(&[say::first_in_turn(self.voice), say::would_then_settle(self.voice, &each, &margin)]);
+            return sentences(&[
+                say::first_in_turn(self.voice),
+                say::would_then_settle(self.voice, &each, &margin),
+            ]);
         }
         say::would_settle(self.voice, &each, &margin)
     }

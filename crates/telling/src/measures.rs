@@ -6,7 +6,7 @@ use serde::Serialize;
 use session::known::{Facts, Known, MarginBecause};
 use session::measure::{Better, Plausible, Unit};
 use text::Voice;
-use text::voiced::measure as say;
+use text::voiced::measure::{self as say, Id, Reason};
 
 /// One measure of the trade, in the language and the units of a voice.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -59,16 +59,43 @@ pub fn title(known: Known, voice: &Voice) -> String {
 /// Its name in the middle of a sentence: `ball speed`.
 #[must_use]
 pub fn spoken(known: Known, voice: &Voice) -> String {
-    say::name(voice, known.id())
+    say::name(voice, id(known))
 }
 
-fn because(because: MarginBecause) -> &'static str {
+fn because(because: MarginBecause) -> Reason {
     match because {
-        MarginBecause::ClubLength => "club-length",
-        MarginBecause::QuarterFairway => "quarter-fairway",
-        MarginBecause::Speed => "speed",
-        MarginBecause::Flight => "flight",
-        MarginBecause::Delivery => "delivery",
-        MarginBecause::Strike => "strike",
+        MarginBecause::ClubLength => Reason::ClubLength,
+        MarginBecause::QuarterFairway => Reason::QuarterFairway,
+        MarginBecause::Speed => Reason::Speed,
+        MarginBecause::Flight => Reason::Flight,
+        MarginBecause::Delivery => Reason::Delivery,
+        MarginBecause::Strike => Reason::Strike,
+    }
+}
+
+/// The word by which the catalogue knows a measure.
+fn id(known: Known) -> Id {
+    match known {
+        Known::Carry => Id::Carry,
+        Known::Total => Id::Total,
+        Known::Offline => Id::Offline,
+        Known::BallSpeed => Id::BallSpeed,
+        Known::ClubSpeed => Id::ClubSpeed,
+        Known::LaunchAngle => Id::LaunchAngle,
+        Known::LaunchDirection => Id::LaunchDirection,
+        Known::SpinRate => Id::SpinRate,
+        Known::SpinAxis => Id::SpinAxis,
+        Known::Apex => Id::Apex,
+        Known::DescentAngle => Id::DescentAngle,
+        Known::HangTime => Id::HangTime,
+        Known::Smash => Id::Smash,
+        Known::AttackAngle => Id::AttackAngle,
+        Known::ClubPath => Id::ClubPath,
+        Known::FaceAngle => Id::FaceAngle,
+        Known::FaceToPath => Id::FaceToPath,
+        Known::DynamicLoft => Id::DynamicLoft,
+        Known::SpinLoft => Id::SpinLoft,
+        Known::StrikeHeight => Id::StrikeHeight,
+        Known::StrikeOffset => Id::StrikeOffset,
     }
 }

@@ -3,14 +3,14 @@
 
 use crate::case::{Case, sentences};
 use crate::format::number;
+use crate::report::{Overlay, OverlayKind};
+use judging::Judgment;
 use judging::analysis::{Estimate, Method, Rule};
 use judging::honest_lead::HonestLead;
-use judging::Judgment;
-use session::question::{Goal, Question};
-use text::Voice;
-use crate::report::{Overlay, OverlayKind};
-use session::{Order, Session};
 use judging::verdict::{Decision, DecisionKind};
+use session::question::{Goal, Question};
+use session::{Order, Session};
+use text::Voice;
 use text::voiced::overlay as say;
 
 /// Every warning that applies to the headline, the weightiest first.
@@ -44,7 +44,11 @@ fn left_out(case: &Case) -> Option<Overlay> {
         return None;
     }
     let detail = if judgment.with_all.disagrees_with(&judgment.without_left_out) {
-        say::answer_hangs_on_few(voice, &in_short(voice, &judgment.with_all), &in_short(voice, &judgment.without_left_out))
+        say::answer_hangs_on_few(
+            voice,
+            &in_short(voice, &judgment.with_all),
+            &in_short(voice, &judgment.without_left_out),
+        )
     } else {
         say::counts_them_too(voice)
     };

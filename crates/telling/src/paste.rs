@@ -5,11 +5,11 @@
 
 use crate::case::capital;
 use crate::format::{Subject, number, shots};
-use judging::analysis::{Estimate, Method};
 use crate::report::{OverlayKind, Report};
-use session::{Order, Session};
+use judging::analysis::{Estimate, Method};
 use serde::Serialize;
 use session::names::short_name;
+use session::{Order, Session};
 use text::Voice;
 use text::voiced::paste as say;
 
@@ -66,7 +66,12 @@ pub(crate) fn card_words(session: &Session, report: &Report, voice: &Voice) -> C
 }
 
 /// The answer as text; `link` is the whole address that holds the shots.
-pub(crate) fn paste_words(card: &CardWords, report: &Report, link: Option<&str>, voice: &Voice) -> PasteWords {
+pub(crate) fn paste_words(
+    card: &CardWords,
+    report: &Report,
+    link: Option<&str>,
+    voice: &Voice,
+) -> PasteWords {
     let said = &report.answer.words;
     let mut facts = vec![said.detail.as_str(), &card.difference, &card.counts, &card.left_out];
     facts.extend(card.warnings.iter().map(String::as_str));
@@ -141,7 +146,13 @@ fn difference(session: &Session, report: &Report, estimate: &Estimate, voice: &V
             ("0", _) => say::the_same(voice),
             (hundredths, less) => text::voiced::spread::end(voice, hundredths, less),
         };
-        return say::scatter(voice, &ratio(estimate.value), &ratio(estimate.low), &ratio(estimate.high), &level);
+        return say::scatter(
+            voice,
+            &ratio(estimate.value),
+            &ratio(estimate.low),
+            &ratio(estimate.high),
+            &level,
+        );
     }
     let signed = |x: f64| {
         let plus = if x > 0.0 && !subject.prints_as_zero(x) { "+" } else { "" };

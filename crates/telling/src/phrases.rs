@@ -40,16 +40,24 @@ pub(crate) fn phrase_for(id: &MeasureId, voice: &Voice) -> Phrase {
             right(voice),
             Some(sides(say::side_lr_above(voice), say::side_lr_below(voice))),
         ),
-        Some(Known::BallSpeed) => (say::ball_speed_higher(voice), say::ball_speed_lower(voice), more(voice), None),
-        Some(Known::ClubSpeed) => (say::club_speed_higher(voice), say::club_speed_lower(voice), more(voice), None),
-        Some(Known::LaunchAngle) => (say::launch_angle_higher(voice), say::launch_angle_lower(voice), higher(voice), None),
+        Some(Known::BallSpeed) => {
+            (say::ball_speed_higher(voice), say::ball_speed_lower(voice), more(voice), None)
+        }
+        Some(Known::ClubSpeed) => {
+            (say::club_speed_higher(voice), say::club_speed_lower(voice), more(voice), None)
+        }
+        Some(Known::LaunchAngle) => {
+            (say::launch_angle_higher(voice), say::launch_angle_lower(voice), higher(voice), None)
+        }
         Some(Known::LaunchDirection) => (
             say::launch_direction_higher(voice),
             say::launch_direction_lower(voice),
             right(voice),
             Some(sides(say::side_lr_above(voice), say::side_lr_below(voice))),
         ),
-        Some(Known::SpinRate) => (say::spin_rate_higher(voice), say::spin_rate_lower(voice), more(voice), None),
+        Some(Known::SpinRate) => {
+            (say::spin_rate_higher(voice), say::spin_rate_lower(voice), more(voice), None)
+        }
         Some(Known::SpinAxis) => (
             say::spin_axis_higher(voice),
             say::spin_axis_lower(voice),
@@ -57,8 +65,12 @@ pub(crate) fn phrase_for(id: &MeasureId, voice: &Voice) -> Phrase {
             Some(sides(say::side_lr_above(voice), say::side_lr_below(voice))),
         ),
         Some(Known::Apex) => (say::apex_higher(voice), say::apex_lower(voice), higher(voice), None),
-        Some(Known::DescentAngle) => (say::descent_angle_higher(voice), say::descent_angle_lower(voice), steeper(voice), None),
-        Some(Known::HangTime) => (say::hang_time_higher(voice), say::hang_time_lower(voice), longer(voice), None),
+        Some(Known::DescentAngle) => {
+            (say::descent_angle_higher(voice), say::descent_angle_lower(voice), steeper(voice), None)
+        }
+        Some(Known::HangTime) => {
+            (say::hang_time_higher(voice), say::hang_time_lower(voice), longer(voice), None)
+        }
         Some(Known::Smash) => (say::smash_higher(voice), say::smash_lower(voice), higher(voice), None),
         Some(Known::AttackAngle) => (
             say::attack_angle_higher(voice),
@@ -84,8 +96,12 @@ pub(crate) fn phrase_for(id: &MeasureId, voice: &Voice) -> Phrase {
             right(voice),
             Some(sides(say::side_lr_above(voice), say::side_lr_below(voice))),
         ),
-        Some(Known::DynamicLoft) => (say::dynamic_loft_higher(voice), say::dynamic_loft_lower(voice), more(voice), None),
-        Some(Known::SpinLoft) => (say::spin_loft_higher(voice), say::spin_loft_lower(voice), more(voice), None),
+        Some(Known::DynamicLoft) => {
+            (say::dynamic_loft_higher(voice), say::dynamic_loft_lower(voice), more(voice), None)
+        }
+        Some(Known::SpinLoft) => {
+            (say::spin_loft_higher(voice), say::spin_loft_lower(voice), more(voice), None)
+        }
         Some(Known::StrikeHeight) => (
             say::strike_height_higher(voice),
             say::strike_height_lower(voice),

@@ -2,15 +2,15 @@
 //!
 //! Everything a page shows stands here; a page reads it and computes nothing.
 
+use crate::trust::TrustFinding;
+use crate::words::Words;
 use judging::analysis::{Estimate, Numbers};
 use judging::honest_lead::HonestLead;
+use judging::verdict::Decision;
+use serde::Serialize;
+use session::Order;
 use session::measure::MeasureId;
 use session::question::{Goal, Stopping};
-use session::Order;
-use crate::trust::TrustFinding;
-use judging::verdict::Decision;
-use crate::words::Words;
-use serde::Serialize;
 
 /// One pair on one measure: decision, size, words and the numbers behind them.
 #[derive(Debug, Clone, PartialEq, Serialize)]

@@ -1,13 +1,16 @@
 //! A session and its answer made ready to give away: the link, the words to paste, the lines of a picture, the report
 //! as a file. Knows no address but the one it is given, and no date.
 
-use crate::check::{CheckRequest, Refusal, check};
-use crate::link::{PackRequest, View, pack};
-use session::question::Question;
+use crate::check::say;
+use crate::paste::{CardWords, PasteWords, card_words, paste_words};
+use crate::refusals;
 use crate::report::Report;
-use session::Session;
-use crate::words::{CardWords, PasteWords, card_words, paste_words};
+use judging::{judge, settle};
 use serde::{Deserialize, Serialize};
+use session::Session;
+use session::question::{Question, View};
+use session::refusal::Refusal;
+use text::Voice;
 
 /// Characters of an address that forums and messengers commonly let pass whole. Common practice, no source.
 pub const FORUM_CHARACTERS: usize = 2_000;
@@ -68,18 +71,19 @@ pub struct Shared {
     pub file: ReportFile,
 }
 
-/// Answers the question and makes the answer ready to give away.
+/// Answers the question and makes the answer ready to give away. `packed` is the session and its question as a link's text;
+/// a session too large for any link is no error: then there is none.
 ///
 /// # Errors
-/// The [`Refusal`] of [`check`]. A session too large for a link is no error: then there is none.
-pub fn share(request: &ShareRequest) -> Result<Shared, Refusal> {
-    let ShareRequest { session, question, view, address } = request;
-    let report = check(&CheckRequest { session: session.clone(), question: question.clone() })?;
-    let packed = PackRequest { session: session.clone(), question: question.clone(), view: view.clone() };
-    let link = pack(&packed).ok().map(|text| format!("{}#{text}", plain(address)));
+/// The [`Refusal`] of a question that cannot be asked of its session.
+pub fn share(request: &ShareRequest, packed: Option<&str>, voice: &Voice) -> Result<Shared, Refusal> {
+    let ShareRequest { session, question, address, .. } = request;
+    let settled = settle(question, session).map_err(|misfit| refusals::misfit(&misfit, voice))?;
+    let report = say(&judge(settled), voice);
+    let link = packed.map(|text| format!("{}#{text}", plain(address)));
     let fits_forums = link.as_ref().is_some_and(|link| link.len() <= FORUM_CHARACTERS);
-    let card = card_words(session, &report);
-    let words = paste_words(&card, &report, link.as_deref().filter(|_| fits_forums));
+    let card = card_words(session, &report, voice);
+    let words = paste_words(&card, &report, link.as_deref().filter(|_| fits_forums), voice);
     let (session, question) = (session.clone(), question.clone());
     let file = ReportFile { format: FORMAT.into(), version: FORMAT_VERSION, session, question, report };
     Ok(Shared { link, fits_forums, words, card, file })

@@ -1,13 +1,13 @@
 //! The sentences for the goal 'tighter': scatter in hundredths more or less, never a bare ratio.
 
-use crate::words::Words;
 use crate::answer::depends_on_left_out;
 use crate::case::{Case, sentences};
 use crate::format::number;
+use crate::words::Words;
 use judging::analysis::Estimate;
+use judging::verdict::{DecisionKind, Direction, Matters, Why};
 use session::measure::Margin;
 use text::Voice;
-use judging::verdict::{DecisionKind, Direction, Matters, Why};
 use text::voiced::answer::{choose_freely, holds_here};
 use text::voiced::spread as say;
 
@@ -19,7 +19,10 @@ pub(crate) fn words(case: &Case, estimate: &Estimate) -> Words {
         (DecisionKind::Same, _) => Words {
             headline: say::same(case.voice, &case.baseline, &case.candidate),
             line: say::same_in_short(case.voice),
-            detail: sentences(&[deviations(case), say::ruled_out(case.voice, &margin(case, Direction::Higher))]),
+            detail: sentences(&[
+                deviations(case),
+                say::ruled_out(case.voice, &margin(case, Direction::Higher)),
+            ]),
             next: choose_freely(case.voice),
         },
         _ if decision.why == Some(Why::DependsOnLeftOut) => depends_on_left_out(case),
@@ -77,7 +80,8 @@ fn deviations(case: &Case) -> String {
     };
     let (Some(candidate_sd), Some(baseline_sd)) = (candidate.sd, baseline.sd) else { return String::new() };
     let amount = |sd: f64| case.subject.amount(sd);
-    say::deviations(case.voice, 
+    say::deviations(
+        case.voice,
         &amount(candidate_sd),
         &case.candidate,
         candidate.n,

@@ -3,7 +3,7 @@
 use crate::format::{Subject, count_of, shots};
 use judging::trust::{Seen, Weight};
 use serde::Serialize;
-use rounded;
+use session::digits::rounded;
 use session::measure::MeasureId;
 use session::names::short_name;
 use session::{Order, Session};
@@ -54,9 +54,10 @@ fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -> [String; 
         ],
         Seen::ColdStart { build, shots: n, head_start } => [
             say::cold_start(voice, &name(*build), &shots(voice, *n)),
-            head_start.map_or_else(|| say::first_shots_are_rarely_the_best(voice), |gain| {
-                say::cold_start_why(voice, &subject.amount(gain), &subject.name)
-            }),
+            head_start.map_or_else(
+                || say::first_shots_are_rarely_the_best(voice),
+                |gain| say::cold_start_why(voice, &subject.amount(gain), &subject.name),
+            ),
             say::cold_start_next(voice),
         ],
         Seen::UnequalCounts { fewer, few, more, many } => [
@@ -81,7 +82,9 @@ fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -> [String; 
             [
                 say::average_disagrees(voice, &subject.name, &name(*build)),
                 match claimed {
-                    Some(claimed) => say::printed_over(voice, &printed, &shots(voice, *claimed as usize), &here, &of_shots),
+                    Some(claimed) => {
+                        say::printed_over(voice, &printed, &shots(voice, *claimed as usize), &here, &of_shots)
+                    }
                     None => say::printed(voice, &printed, &here, &of_shots),
                 },
                 say::average_disagrees_next(voice),
@@ -96,12 +99,16 @@ fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -> [String; 
                 .collect();
             [say::left_out(voice, &counts.join(", ")), say::left_out_why(voice), say::left_out_next(voice)]
         }
-        Seen::FarShots { count: 1, build } => {
-            [say::one_far_shot(voice, &name(*build)), say::one_far_shot_why(voice), say::far_shots_next(voice)]
-        }
-        Seen::FarShots { count, build } => {
-            [say::far_shots(voice, *count, &name(*build)), say::far_shots_why(voice), say::far_shots_next(voice)]
-        }
+        Seen::FarShots { count: 1, build } => [
+            say::one_far_shot(voice, &name(*build)),
+            say::one_far_shot_why(voice),
+            say::far_shots_next(voice),
+        ],
+        Seen::FarShots { count, build } => [
+            say::far_shots(voice, *count, &name(*build)),
+            say::far_shots_why(voice),
+            say::far_shots_next(voice),
+        ],
         Seen::FewShotsDecide { shots: few } => {
             [say::few_decide(voice, *few), say::few_decide_why(voice), say::few_decide_next(voice)]
         }
@@ -120,6 +127,8 @@ fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -> [String; 
             say::club_or_swing_unknown(voice, *club_speed || *strike),
             say::no_speed_no_strike_next(voice),
         ],
-        Seen::AveragesOnly => [say::averages_only(voice), say::averages_only_why(voice), say::averages_only_next(voice)],
+        Seen::AveragesOnly => {
+            [say::averages_only(voice), say::averages_only_why(voice), say::averages_only_next(voice)]
+        }
     }
 }

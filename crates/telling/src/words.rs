@@ -1,27 +1,6 @@
-//! Decisions and warnings in plain words.
-//!
-//! Every sentence a golfer reads about a verdict is made here, by reading a decision and its
-//! numbers. Nothing here compares a number with a threshold to find out what is true; only how it is said.
-
-mod answer;
-mod case;
-mod format;
-mod overlay;
-mod paste;
-mod phrases;
-mod spread;
+//! The sentences of an answer, as values.
 
 use serde::Serialize;
-
-pub(crate) use answer::{without_a_pair, words};
-pub(crate) use case::{capital, sentences};
-pub(crate) use format::{
-    Subject, chance, chance_of_fittings, count_of, number, reported_unit, short_name, shots,
-};
-pub(crate) use overlay::overlays;
-pub use paste::{CardWords, PasteWords};
-pub(crate) use paste::{card_words, paste_words};
-pub(crate) use phrases::{Phrase, phrase_for};
 
 /// Sentences for the golfer.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]

@@ -7,9 +7,9 @@
 use super::comparison::{Basis, Comparison};
 use super::estimate::{Counts, Group, Method, Numbers};
 use super::pair::{Aspect, Pair, pooled_sd, textbook};
+use crate::verdict::Why;
 use session::measure::MeasureId;
 use session::{Session, SummaryOf};
-use crate::verdict::Why;
 use stats::{CautiousDifference, Summary, TDifference};
 
 /// Degrees of freedom that stand for a deviation taken as known: Student's t is the normal to 1e-9.
@@ -91,7 +91,11 @@ pub(super) fn compare(baseline: &Averages, candidate: &Averages, aspect: Aspect)
         };
         return Pair { numbers, comparison: Ok(comparison), turns: None };
     }
-    Pair { numbers, comparison: with_assumed_spread(baseline, base_mean, candidate, cand_mean, n, allowance), turns: None }
+    Pair {
+        numbers,
+        comparison: with_assumed_spread(baseline, base_mean, candidate, cand_mean, n, allowance),
+        turns: None,
+    }
 }
 
 /// d ± z·√(s²ₐ/n + s²ᵦ/m), each s the larger of what was given and the high end of what is usual.

@@ -3,8 +3,8 @@
 use super::estimate::{Counts, Estimate, Method};
 use super::levels::Levels;
 use crate::interval::Interval;
-use session::measure::Margin;
 use libm::exp;
+use session::measure::Margin;
 use stats::choices::PLANNED_POWER;
 use stats::distributions::normal_upper;
 use stats::{CautiousDifference, Level, SpreadRatio};
@@ -87,7 +87,13 @@ impl Comparison {
 
     /// The estimate as the decision at these levels sees it.
     #[must_use]
-    pub fn estimate(&self, levels: &Levels, unit: &str, margin: Option<Margin>, candidates: usize) -> Estimate {
+    pub fn estimate(
+        &self,
+        levels: &Levels,
+        unit: &str,
+        margin: Option<Margin>,
+        candidates: usize,
+    ) -> Estimate {
         let different = self.interval(levels.different);
         Estimate {
             value: self.value(),

@@ -80,7 +80,8 @@ pub fn compare(measured: &Measured, baseline: usize, candidate: usize, aspect: A
         }
         (Aspect::Average, _, Some(rounds), _) => Ok(on(Basis::Difference(rounds.headline()), Method::Rounds)),
         (Aspect::Average, _, None, Some(welch)) => {
-            let careful = CautiousDifference::new(&welch, measure.usual().map_or(0.0, |m| m.facts().order_allowance));
+            let careful =
+                CautiousDifference::new(&welch, measure.usual().map_or(0.0, |m| m.facts().order_allowance));
             Ok(on(Basis::Difference(careful), Method::WelchWithAllowance))
         }
         _ => Err(Why::NoScatter),

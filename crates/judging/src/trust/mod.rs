@@ -5,10 +5,10 @@
 
 mod look;
 
-use session::measure::MeasureId;
 use crate::judge::Judged;
-use session::Order;
 use serde::Serialize;
+use session::Order;
+use session::measure::MeasureId;
 
 /// How much a finding speaks against the session.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]

@@ -1,11 +1,11 @@
 //! Which rows are headings, titles, units and text, and which rows belong together under one heading.
 
 use crate::cut::grid::Grid;
-use crate::lexicon::heading::{statistic, understand, words};
 use crate::hints::Hints;
+use crate::lexicon::heading::{statistic, understand, words};
 use crate::lexicon::number::{Cell, scan};
-use crate::outcome::LineIs;
 use crate::lexicon::vocabulary::Word;
+use crate::outcome::LineIs;
 use session::units::SourceUnit;
 
 /// Rows under one heading, or under none.

@@ -1,12 +1,12 @@
 //! Telling measures one below the other, as on a receipt or a screen, from rows of shots.
 
-use crate::take::averages::pair;
 use crate::cut::grid::Grid;
-use crate::lexicon::heading::understand;
 use crate::hints::Hints;
+use crate::lexicon::heading::understand;
 use crate::lexicon::number::{Cell, is_missing, scan, trim};
-use crate::outcome::Layout;
 use crate::lexicon::vocabulary::Word;
+use crate::outcome::Layout;
+use crate::take::averages::pair;
 use session::units::SourceUnit;
 
 /// Most rows that are looked at: a receipt is short.

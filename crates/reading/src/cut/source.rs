@@ -1,16 +1,16 @@
 //! From text to rows of cells, whatever sets them apart.
 
+use crate::cut::delimited;
 use crate::cut::grid::Grid;
+use crate::cut::html;
+use crate::cut::json;
+use crate::cut::lines;
+use crate::cut::spaces;
 use crate::hints::Hints;
 use crate::limits::{MAX_BYTES, prefix};
 use crate::outcome::Delimiter;
 use crate::remarks::{NoticeKind, ProblemKind};
 use crate::talk::{Talk, place};
-use crate::cut::delimited;
-use crate::cut::html;
-use crate::cut::json;
-use crate::cut::lines;
-use crate::cut::spaces;
 use text::reading as say;
 
 /// Cuts the text into rows and cells, and says what was not read.

@@ -5,8 +5,8 @@
 //! are joined to headings of the trade and numbers stand alone.
 
 use crate::cut::grid::Grid;
-use crate::lexicon::heading::understand;
 use crate::cut::lines::numbered;
+use crate::lexicon::heading::understand;
 use crate::lexicon::number::{Cell, scan, trim};
 use crate::lexicon::vocabulary::Word;
 use session::units::SourceUnit;

@@ -6,11 +6,11 @@
 
 use crate::cut::grid::Grid;
 use crate::lexicon::heading::understand;
-use crate::limits::MAX_COLUMNS;
 use crate::lexicon::number::{Cell, Mark, is_missing, scan, with_letters_read};
+use crate::lexicon::vocabulary::Word;
+use crate::limits::MAX_COLUMNS;
 use crate::remarks::ProblemKind;
 use crate::talk::{Talk, place};
-use crate::lexicon::vocabulary::Word;
 use session::measure::{self, MeasureId};
 use session::units::SourceUnit;
 

@@ -18,8 +18,8 @@ pub(crate) fn bare(text: &str) -> Option<Figure<'_>> {
 
 #[cfg(test)]
 mod tests {
-    use crate::lexicon::number::figure;
     use super::*;
+    use crate::lexicon::number::figure;
 
     #[test]
     fn the_short_way_to_a_figure_leads_where_the_long_one_does() {

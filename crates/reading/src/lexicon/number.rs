@@ -3,10 +3,10 @@
 //! A cell is scanned without knowing the decimal mark; the mark is decided for the whole
 //! column from all its cells, and only then do the figures get a value.
 
+use crate::lexicon::bare::bare;
 use crate::lexicon::decimal;
 use crate::lexicon::side::{Side, side};
 use session::units::SourceUnit;
-use crate::lexicon::bare::bare;
 
 /// Decimal mark of a column.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

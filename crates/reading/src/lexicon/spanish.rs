@@ -2,8 +2,8 @@
 //!
 //! "Desviación" stands for none of them alone: it is the miss to the side in one table, a spread in another.
 
-use crate::outcome::Statistic;
 use crate::lexicon::vocabulary::{Claim, Word};
+use crate::outcome::Statistic;
 
 pub(crate) static WORDS: [(Word, &str); 29] = [
     (Word::Measure(Known::Carry), "distanciadevuelo vuelo"),

@@ -46,7 +46,10 @@ pub(crate) static WORDS: [(Word, &str); 33] = [
          distanceoffline distoffline offcenter offcentre fromtarget offtarget deviationdistance \
          sideways directionmiss sidedev",
     ),
-    (Word::Measure(Known::BallSpeed), "ballspd ballvelocity ballspeeds bs ballsp bspd vball velocity speedball"),
+    (
+        Word::Measure(Known::BallSpeed),
+        "ballspd ballvelocity ballspeeds bs ballsp bspd vball velocity speedball",
+    ),
     (
         Word::Measure(Known::ClubSpeed),
         "clubheadspeed headspeed swingspeed clubspd chs clubvelocity clubheadspd cs hs swingspd \
@@ -67,7 +70,10 @@ pub(crate) static WORDS: [(Word, &str); 33] = [
         Word::Measure(Known::SpinRate),
         "spin totalspin sr spn backspin backspinrate ballspin spinratetotal spintotal",
     ),
-    (Word::Measure(Known::SpinAxis), "axis axistilt tiltaxis spintilt spinaxisangle spinaxistilt sa axisangle"),
+    (
+        Word::Measure(Known::SpinAxis),
+        "axis axistilt tiltaxis spintilt spinaxisangle spinaxistilt sa axisangle",
+    ),
     (
         Word::Measure(Known::Apex),
         "peakheight maxheight maximumheight height apexheight peak maxht maxheigth hmax heightmax peakht \

@@ -3,11 +3,11 @@
 use super::bytes::{Broken, Reader, Writer};
 use super::codes::{self, GOALS};
 use super::{View, tag};
-use session::MOST_BUILDS;
 use crate::judge;
+use session::MOST_BUILDS;
+use session::Session;
 use session::measure::MeasureId;
 use session::question::{LookedAfter, Question, Stopping, StoppingWord};
-use session::Session;
 
 /// The margin is the usual one: should that change, the link keeps the one it was made with.
 const USUAL: u8 = 1;

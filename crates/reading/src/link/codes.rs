@@ -2,8 +2,8 @@
 //! add at the end only.
 
 use session::question::Goal;
-use session::{Order, SummaryOf, TemperatureUnit};
 use session::units::SourceUnit;
+use session::{Order, SummaryOf, TemperatureUnit};
 
 /// Measures of the trade's list. One that stands in no row is written by its id.
 pub(crate) const MEASURES: [&str; 21] = [

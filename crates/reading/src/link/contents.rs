@@ -4,10 +4,10 @@ use super::bytes::{Broken, Reader, Writer};
 use super::codes::{self, MEASURES, ORDERS, SUMMARIES_OF};
 use super::limits::{self, MOST_MEASURES, MOST_SHOTS, MOST_SUMMARIES};
 use super::{LinkNotice, column, series, tag};
+use crate::words::{Subject, capital};
 use session::MOST_BUILDS;
 use session::measure::{self, MeasureId, Unit};
 use session::{Build, CustomMeasure, Session, Shot, Summary, SummaryValue};
-use crate::words::{Subject, capital};
 
 /// A measure written by its id; then come the session's own columns in their order, then the trade's codes.
 const BY_ID: usize = 0;

@@ -4,9 +4,9 @@
 //! against a limit before anything is set aside for it.
 
 use session::MOST_BUILDS;
-use session::refusal::Refusal;
-use session::measure::MeasureId;
 use session::Session;
+use session::measure::MeasureId;
+use session::refusal::Refusal;
 
 /// Characters of the longest link. No forum and few browsers take as many; a session that long belongs in a file.
 pub const MOST_CHARACTERS: usize = 60_000;

@@ -23,11 +23,11 @@ pub use limits::{MOST_CHARACTERS, MOST_SHOTS};
 pub use plan::{PLAN_PREFIX, PlanToShare, SharedPlan, pack_plan, unpack_plan};
 
 use crate::check::{Refusal, refuse_unusable};
-use session::measure::MeasureId;
-use session::question::Question;
-use session::Session;
 use bytes::{Broken, Reader, Writer, check_sum};
 use serde::{Deserialize, Serialize};
+use session::Session;
+use session::measure::MeasureId;
+use session::question::Question;
 
 /// The version that stands in front of a link's text. It changes only if sections alone cannot say what is new.
 const VERSION: &str = "1";

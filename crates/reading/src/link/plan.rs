@@ -7,10 +7,10 @@ use super::bytes::{Broken, Reader, Writer};
 use super::codes::{self, GOALS, MEASURES};
 use super::limits::MOST_MEASURES;
 use super::{LinkError, LinkNotice, Sections, bytes_of, sealed, skipped, tag};
-use session::refusal::Refusal;
-use session::measure::MeasureId;
 use crate::plan::{LookAfter, LookWord, MOST_BUILDS, PlanRequest, written_out};
 use serde::{Deserialize, Serialize};
+use session::measure::MeasureId;
+use session::refusal::Refusal;
 
 /// What stands in an address before the text of a plan, so that no page takes it for a session.
 pub const PLAN_PREFIX: &str = "plan=";

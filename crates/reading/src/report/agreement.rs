@@ -4,14 +4,14 @@
 //! figures of a build's shots are worked out once for each stretch of rows, so that the cost
 //! grows with the shots and the summary rows, not with both together.
 
-use crate::take::draft::Draft;
 use crate::limits::shortened;
 use crate::outcome::{Statistic, SummaryGap};
 use crate::remarks::NoticeKind;
+use crate::take::draft::Draft;
 use crate::take::summary::SummaryRow;
 use crate::talk::{Talk, place};
-use session::measure::{self, Better, Measure, MeasureId};
 use session::SummaryOf;
+use session::measure::{self, Better, Measure, MeasureId};
 use std::ops::Range;
 use text::reading as say;
 

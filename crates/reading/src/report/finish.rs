@@ -1,15 +1,15 @@
 //! What was understood, put together for the golfer's eye.
 
-use crate::read::Shown;
 use crate::cut::blocks::Sorted;
-use crate::understand::columns::Column;
-use crate::take::draft::Draft;
-use crate::limits::{MAX_LISTED, shortened};
 use crate::lexicon::number::Mark;
+use crate::limits::{MAX_LISTED, shortened};
 use crate::outcome::{ColumnReading, LineIs, LineReading, ReadResult, Reading, Role, RowCounts, UnitSource};
+use crate::read::Shown;
 use crate::remarks::{NoticeKind, ProblemKind};
+use crate::take::draft::Draft;
 use crate::take::shots::Ctx;
 use crate::talk::{Talk, place};
+use crate::understand::columns::Column;
 use session::measure::{self, Measure, MeasureId};
 use session::units::SourceUnit;
 use text::reading as say;

@@ -1,10 +1,10 @@
 //! The order in which the shots were hit, and the rounds in it.
 
-use crate::take::draft::Draft;
 use crate::remarks::NoticeKind;
+use crate::take::draft::Draft;
 use crate::talk::{Talk, place};
-use session::{Order, Session, Shot, infer_rounds};
 use arrange;
+use session::{Order, Session, Shot, infer_rounds};
 use text::reading as say;
 
 /// Puts the shots in the order hit where times or numbers tell it, works out rounds where none

@@ -4,13 +4,13 @@
 //! common practice, no source: a full shot carries between 0.6 and 2.2 yards for each mile per
 //! hour of its ball speed, and the ball leaves between 0.7 and 1.6 times as fast as the club.
 
-use crate::report::agreement::shown;
-use crate::understand::columns::Column;
-use crate::take::draft::Draft;
 use crate::limits::shortened;
 use crate::outcome::UnitSource;
 use crate::remarks::NoticeKind;
+use crate::report::agreement::shown;
+use crate::take::draft::Draft;
 use crate::talk::{Talk, place};
+use crate::understand::columns::Column;
 use session::measure::{self, Measure, MeasureId};
 use session::units::SourceUnit;
 use text::reading as say;

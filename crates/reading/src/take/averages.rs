@@ -1,19 +1,19 @@
 //! Tables of averages: one row for each build, no shots.
 
 use crate::cut::blocks::{Block, title_name};
-use crate::take::cell::{read_cell, read_text, whole_number};
-use crate::understand::columns::Column;
 use crate::cut::grid::Grid;
-use crate::lexicon::heading::words;
 use crate::hints::Hints;
-use crate::take::names::Names;
+use crate::lexicon::heading::words;
 use crate::lexicon::number::{Cell, scan};
+use crate::lexicon::vocabulary::{Word, lists};
 use crate::outcome::{Layout, LineIs, Role, Statistic};
 use crate::remarks::{NoticeKind, ProblemKind};
+use crate::take::cell::{read_cell, read_text, whole_number};
+use crate::take::names::Names;
 use crate::take::shots::Ctx;
 use crate::take::summary::{MOST_SUMMARIES, shots_meant};
 use crate::talk::{Talk, place};
-use crate::lexicon::vocabulary::{Word, lists};
+use crate::understand::columns::Column;
 use session::few::Map;
 use session::measure::{self, Measure, MeasureId};
 use session::{Session, Summary, SummaryOf, SummaryValue};

@@ -1,8 +1,8 @@
 //! The session while it is being read: builds and measures by name, shots with their lines.
 
+use crate::hints::Hints;
 use crate::lexicon::clock::Moment;
 use crate::understand::columns::Column;
-use crate::hints::Hints;
 use session::few::Map;
 use session::measure::{self, MeasureId};
 use session::{Build, CustomMeasure, Session, Shot};

@@ -3,23 +3,23 @@
 //! Here a row does what a column does elsewhere: its position among the measures is the key for
 //! what the golfer says of its role and unit.
 
-use crate::take::averages::{pair, speak_of_averages};
 use crate::cut::blocks::{is_name_row, title_name};
-use crate::take::cell::whole_number;
 use crate::cut::grid::Grid;
-use crate::lexicon::heading::{Heading, custom_id, statistic, understand, words};
 use crate::hints::Hints;
+use crate::lexicon::heading::{Heading, custom_id, statistic, understand, words};
 use crate::lexicon::number::{Cell, Mark, MarkVotes, is_missing, scan};
+use crate::lexicon::vocabulary::{Word, lists};
 use crate::outcome::{ColumnReading, LineIs, Role, Statistic, UnitSource};
 use crate::remarks::ProblemKind;
+use crate::take::averages::{pair, speak_of_averages};
+use crate::take::cell::whole_number;
 use crate::take::shots::Ctx;
 use crate::take::summary::shots_meant;
 use crate::talk::place;
-use crate::lexicon::vocabulary::{Word, lists};
 use session::few::Map;
 use session::measure::{self, MeasureId};
-use session::{CustomMeasure, Summary, SummaryOf, SummaryValue};
 use session::units::SourceUnit;
+use session::{CustomMeasure, Summary, SummaryOf, SummaryValue};
 
 /// What stands over one column of values.
 #[derive(Debug, Clone)]

@@ -3,15 +3,15 @@
 //! Found after every other column has its role, and outside of the short way through reading: a table with such a
 //! column is no plain one.
 
-use crate::understand::columns::{Column, Profile};
-use crate::take::draft::Draft;
 use crate::cut::grid::Grid;
 use crate::hints::Hints;
 use crate::lexicon::number;
+use crate::lexicon::vocabulary::{Word, lists};
 use crate::outcome::Role;
 use crate::remarks::NoticeKind;
+use crate::take::draft::Draft;
 use crate::talk::{Talk, place};
-use crate::lexicon::vocabulary::{Word, lists};
+use crate::understand::columns::{Column, Profile};
 use session::few::{Map, Set};
 use session::measure;
 use session::{MOST_SECOND, SecondFactor, Session};

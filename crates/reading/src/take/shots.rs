@@ -1,20 +1,20 @@
 //! Rows of one block into shots, summaries, text and problems.
 
 use crate::cut::blocks::{Block, title_name};
-use crate::take::cell::{read_cell, whole_number};
-use crate::lexicon::clock::{self, Moment};
-use crate::understand::columns::Column;
-use crate::take::draft::Draft;
 use crate::cut::grid::Grid;
 use crate::hints::Hints;
-use crate::take::names::Names;
+use crate::lexicon::clock::{self, Moment};
 use crate::lexicon::number::{Cell, scan, with_letters_read};
 use crate::outcome::{LineIs, Role};
 use crate::remarks::{NoticeKind, ProblemKind};
+use crate::take::cell::{read_cell, whole_number};
+use crate::take::draft::Draft;
+use crate::take::names::Names;
 use crate::take::summary::{self, SummaryRow};
 use crate::talk::{Talk, place};
-use session::few::Set;
+use crate::understand::columns::Column;
 use session::Shot;
+use session::few::Set;
 
 /// Columns that together make one shot of a row.
 #[derive(Debug, Clone)]

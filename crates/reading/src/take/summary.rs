@@ -1,12 +1,12 @@
 //! Rows of averages, deviations and the like: recognized and kept apart from the shots.
 
-use crate::take::cell::{read_cell, whole_number};
-use crate::understand::columns::Column;
-use crate::take::draft::Draft;
 use crate::lexicon::heading::{statistic, words};
-use crate::outcome::{LineIs, Role, Statistic};
-use crate::take::shots::{Ctx, Strand};
 use crate::lexicon::vocabulary::{Word, lists};
+use crate::outcome::{LineIs, Role, Statistic};
+use crate::take::cell::{read_cell, whole_number};
+use crate::take::draft::Draft;
+use crate::take::shots::{Ctx, Strand};
+use crate::understand::columns::Column;
 use session::{Summary, SummaryOf, SummaryValue};
 
 /// Summary rows that are kept and compared; a session has a few for each build.

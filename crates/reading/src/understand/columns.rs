@@ -1,18 +1,18 @@
 //! What each column of a table holds: from its heading, its cells and what the golfer says.
 
 use crate::cut::blocks::Block;
-use crate::understand::build_column;
-use crate::lexicon::clock;
-use crate::understand::formats;
 use crate::cut::grid::Grid;
-use crate::lexicon::heading::{self, Heading};
 use crate::hints::Hints;
-use crate::understand::layout;
-use crate::limits::MAX_COLUMNS;
+use crate::lexicon::clock;
+use crate::lexicon::heading::{self, Heading};
 use crate::lexicon::number::{Cell, Mark, MarkVotes, scan};
-use crate::outcome::{Role, Statistic, UnitSource};
-use crate::understand::own_measures;
 use crate::lexicon::vocabulary::Word;
+use crate::limits::MAX_COLUMNS;
+use crate::outcome::{Role, Statistic, UnitSource};
+use crate::understand::build_column;
+use crate::understand::formats;
+use crate::understand::layout;
+use crate::understand::own_measures;
 use session::few::Set;
 use session::measure::MeasureId;
 use session::units::SourceUnit;

@@ -1,9 +1,9 @@
 //! The unit and the decimal mark of each column.
 
-use crate::understand::columns::Column;
 use crate::hints::Hints;
 use crate::lexicon::number::{Cell, Mark, MarkSign, scan};
 use crate::outcome::UnitSource;
+use crate::understand::columns::Column;
 use session::measure;
 use session::units::SourceUnit;
 

@@ -1,13 +1,13 @@
 //! Tables in which builds have columns of their own: side by side, or one column each.
 
 use crate::cut::blocks::Block;
-use crate::understand::columns::Column;
 use crate::cut::grid::Grid;
-use crate::lexicon::heading::{understand, words};
 use crate::hints::Hints;
+use crate::lexicon::heading::{understand, words};
 use crate::lexicon::number::{Cell, Mark, scan};
-use crate::outcome::{Layout, Role};
 use crate::lexicon::vocabulary::{Claim, Word, lists};
+use crate::outcome::{Layout, Role};
+use crate::understand::columns::Column;
 use session::few::Set;
 use session::measure::MeasureId;
 use session::units::SourceUnit;
@@ -191,7 +191,8 @@ fn column_per_build(
         let name =
             if column.understood.unit.is_some() { column.heading.split(['(', '[']).next() } else { None };
         let name =
-            crate::lexicon::number::trim(name.filter(|n| !n.trim().is_empty()).unwrap_or(&column.heading)).to_owned();
+            crate::lexicon::number::trim(name.filter(|n| !n.trim().is_empty()).unwrap_or(&column.heading))
+                .to_owned();
         column.group = Some(group);
         column.build = Some(name);
         column.heading_is_build = true;

@@ -1,9 +1,9 @@
 //! Measures claimed twice, and the measures of the golfer's own with their ids.
 
-use crate::understand::columns::Column;
 use crate::lexicon::heading;
-use crate::outcome::Role;
 use crate::lexicon::vocabulary::Word;
+use crate::outcome::Role;
+use crate::understand::columns::Column;
 use session::few::{Map, Set};
 use session::measure::{self, MeasureId};
 
