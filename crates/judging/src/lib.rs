@@ -13,6 +13,8 @@ mod holm;
 pub mod honest_lead;
 pub mod interval;
 pub mod judge;
+pub mod luck;
+pub mod second;
 pub mod settle;
 pub mod trust;
 pub mod verdict;

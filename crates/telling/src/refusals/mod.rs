@@ -1,5 +1,11 @@
 //! Every refusal in words, in one place: what is wrong, where, and what to do about it.
 
+mod luck;
+mod second;
+
+pub use luck::luck;
+pub use second::second;
+
 use session::MOST_BUILDS;
 use session::names::short_name;
 use session::question::{BuildPlace, MOST_PLANNED_ROUNDS, MarginPlace, Misfit};

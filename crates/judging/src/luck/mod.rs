@@ -2,26 +2,22 @@
 //!
 //! One pair, one measure, n shots of each build: how far two equal clubs would lie apart by chance, what the best
 //! choice of shots would show, and which share of all choices would speak for which build. No test and no verdict:
-//! the answer beside it is that of [`check`] and counts every shot.
+//! the answer beside it counts every shot.
 //! Limits: averages only, not scatter; a run is n shots of one build in a row, whatever was hit in between.
 
 mod histogram;
 mod limits;
-mod words;
 
 pub use histogram::{Bin, Histogram};
-pub use limits::{FEWEST_SHOWN, MOST_SHOWN, ShownLimits};
-pub use words::LuckWords;
+pub use limits::{FEWEST_SHOWN, LuckRefused, MOST_SHOWN, ShownLimits};
 
-use crate::analysis::{Counts, Include, ShotTable};
-use crate::check::{CheckRequest, Refusal, check};
-use crate::measure::MeasureId;
-use crate::question::{Goal, Question};
-use crate::report::{Answer, Asked};
-use crate::session::{Session, Shot};
+use crate::analysis::{Counts, Include};
+use crate::judge::{Judged, Judgment, reported_unit};
 use crate::verdict::Direction;
-use crate::words::reported_unit;
 use serde::{Deserialize, Serialize};
+use session::measure::{Margin, MeasureId};
+use session::question::Goal;
+use session::{Session, Shot};
 use stats::Sample;
 use stats::shown::{Choices, Figure, chance_gaps, picks, runs, share_of_pairs};
 
@@ -41,22 +37,6 @@ pub enum Showing {
     InARow,
     /// Any shots of one build.
     Picked,
-}
-
-/// What [`luck`] is asked.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
-pub struct LuckRequest {
-    /// The shots.
-    #[cfg_attr(feature = "typescript", ts(as = "crate::session::wire::Session"))]
-    pub session: Session,
-    /// What is asked of them.
-    pub question: Question,
-    /// Shots shown of each build; left open, five, or as many as there are.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub shown: Option<u32>,
-    /// How they were chosen.
-    pub showing: Showing,
 }
 
 /// What is compared of the shots shown.
@@ -118,7 +98,7 @@ pub struct Pairs {
 /// How far luck reaches with these shots.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct Luck {
+pub struct LuckFacts {
     /// Index of the baseline.
     pub baseline: usize,
     /// Index of the candidate.
@@ -153,50 +133,40 @@ pub struct Luck {
     pub gap: f64,
     /// Shots behind it.
     pub n: Counts,
-    /// What all shots say, as [`check`] answers.
-    pub answer: Answer,
-    /// Sentences.
-    pub words: LuckWords,
 }
 
-/// Shows how far luck reaches for `shown` shots of each build.
+/// Shows how far luck reaches for `shown` shots of each build; left open, five, or as many as there are.
 ///
 /// # Errors
-/// A [`Refusal`] as [`check`] gives, for fewer than three shots with a build, for a number of shots that cannot be
-/// shown, and for a goal of less scatter.
-pub fn luck(request: &LuckRequest) -> Result<Luck, Refusal> {
-    let session = only(&request.session, &request.question.measure);
-    let asking = CheckRequest { session, question: request.question.clone() };
-    let report = check(&asking)?;
-    let pair = Pair::of(&asking.session, &report.asked)?;
+/// [`LuckRefused`] for one build, for fewer than three shots with a build, for a number of shots that cannot be shown,
+/// and for a goal of less scatter.
+pub fn luck(judged: &Judged<'_>, shown: Option<u32>, showing: Showing) -> Result<LuckFacts, LuckRefused> {
+    let headline = judged.headline().ok_or(LuckRefused::OneBuild)?;
+    let pair = Pair::of(judged, headline)?;
     let limits = limits::limits(&pair.base, &pair.cand);
-    let shown = request.shown.unwrap_or_else(|| limits.usual());
-    let measured = limits.hold(shown).then(|| measured(&pair, shown, request.showing)).flatten();
+    let shown = shown.unwrap_or_else(|| limits.usual());
+    let measured = limits.hold(shown).then(|| measured(&pair, shown, showing)).flatten();
     let Measured { chance, for_candidate, for_baseline, pairs } =
-        measured.ok_or_else(|| limits::cannot_show(shown, limits))?;
-    let mut luck = Luck {
+        measured.ok_or(LuckRefused::CannotShow { shown, limits })?;
+    Ok(LuckFacts {
         baseline: pair.baseline,
         candidate: pair.candidate,
-        measure: report.asked.measure.clone(),
-        unit: reported_unit(&report.asked.measure, &asking.session),
+        measure: headline.measure.clone(),
+        unit: reported_unit(&headline.measure, judged.settled.session),
         margin: pair.margin,
-        goal: report.asked.goal,
+        goal: headline.goal,
         compared: pair.compared,
         toward: pair.toward,
         shown,
         limits,
-        showing: request.showing,
+        showing,
         chance,
         for_candidate,
         for_baseline,
         pairs,
         gap: pair.figure().of(pair.cand.values()) - pair.figure().of(pair.base.values()),
         n: Counts { baseline: pair.base.n(), candidate: pair.cand.n() },
-        answer: report.answer,
-        words: LuckWords::default(),
-    };
-    luck.words = words::words(&asking.session, &luck);
-    Ok(luck)
+    })
 }
 
 /// The two builds with their shots, and what speaks for the candidate.
@@ -211,22 +181,23 @@ struct Pair {
 }
 
 impl Pair {
-    fn of(session: &Session, asked: &Asked) -> Result<Self, Refusal> {
-        let candidate = asked.candidate.ok_or_else(limits::one_build)?;
-        let (compared, toward) = match asked.goal {
-            Goal::Tighter => return Err(limits::scatter()),
+    fn of(judged: &Judged<'_>, headline: &Judgment) -> Result<Self, LuckRefused> {
+        let (compared, toward) = match headline.goal {
+            Goal::Tighter => return Err(LuckRefused::Scatter),
             Goal::NearerZero => (Compared::DistanceFromZero, Direction::Lower),
             Goal::Lower => (Compared::Average, Direction::Lower),
             Goal::Higher | Goal::Different => (Compared::Average, Direction::Higher),
         };
-        let table = ShotTable::new(session);
-        let index = session.measure_index(&asked.measure);
+        let table = &judged.settled.table;
+        let index = judged.settled.session.measure_index(&headline.measure);
         let shots = |build| {
             let values = index.map_or_else(Vec::new, |index| table.values(build, index, Include::All));
-            limits::enough(session, build, values)
+            limits::enough(build, values)
         };
-        let (base, cand) = (shots(asked.baseline)?, shots(candidate)?);
-        Ok(Self { baseline: asked.baseline, candidate, base, cand, compared, toward, margin: asked.margin })
+        let (baseline, candidate) = (headline.baseline, headline.candidate);
+        let (base, cand) = (shots(baseline)?, shots(candidate)?);
+        let margin = headline.margin.map(Margin::value);
+        Ok(Self { baseline, candidate, base, cand, compared, toward, margin })
     }
 
     fn figure(&self) -> Figure {
@@ -290,8 +261,9 @@ fn measured(pair: &Pair, shown: u32, showing: Showing) -> Option<Measured> {
     })
 }
 
-/// The session with one measure: all that this question looks at.
-fn only(session: &Session, measure: &MeasureId) -> Session {
+/// The session with one measure: all that this question looks at, so that judging it costs no more than it must.
+#[must_use]
+pub fn only(session: &Session, measure: &MeasureId) -> Session {
     let index = session.measure_index(measure);
     let shot = |shot: &Shot| Shot {
         values: index.map(|i| shot.values.get(i).copied().flatten()).into_iter().collect(),

@@ -5,24 +5,17 @@
 //! coding, widened by 1.10; what came later in the session gets the allowance for order, since warming up and tiring
 //! look the same. Averages only. Source: standard two-way analysis of variance, each effect as one degree of freedom.
 
-mod words;
-
-pub use words::SecondWords;
-
-use crate::analysis::Range;
-use crate::analysis::allowance::order_allowance;
 use crate::analysis::levels;
-use crate::check::Refusal;
-use crate::few::Set;
-use crate::flying::check_build;
-use crate::measure::{self, MeasureId};
-use crate::question::Question;
-use crate::session::{Order, Session, infer_rounds};
+use crate::interval::Interval;
+use crate::settle::Asked;
 use crate::verdict::{Decision, decide};
 use serde::{Deserialize, Serialize};
+use session::few::Set;
+use session::measure::MeasureId;
+use session::question::{BuildPlace, Question};
+use session::{Order, Session, infer_rounds};
 use stats::linear_model::{Intercept, linear_model};
 use stats::{CautiousDifference, TDifference};
-use text::flying as say;
 
 /// Fewest shots of each build in each condition.
 const FEWEST: usize = 3;
@@ -32,7 +25,7 @@ const FEWEST: usize = 3;
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
 pub struct SecondRequest {
     /// The shots.
-    #[cfg_attr(feature = "typescript", ts(as = "crate::session::wire::Session"))]
+    #[cfg_attr(feature = "typescript", ts(as = "session::wire::Session"))]
     pub session: Session,
     /// Builds, measure and margin; the candidate must be named.
     pub question: Question,
@@ -64,7 +57,7 @@ pub struct Effect {
     /// Its size, in the measure's unit.
     pub value: f64,
     /// The interval that decides.
-    pub range: Range,
+    pub range: Interval,
     /// What was decided.
     pub decision: Decision,
     /// Part of each half-width that stands for warming up and tiring.
@@ -75,14 +68,12 @@ pub struct Effect {
     pub df: f64,
     /// Two-sided p, unwidened.
     pub p: f64,
-    /// In words.
-    pub words: String,
 }
 
 /// Build and condition side by side.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct Second {
+pub struct SecondFacts {
     /// The measure.
     pub measure: MeasureId,
     /// Names of the conditions.
@@ -97,37 +88,55 @@ pub struct Second {
     pub interaction: Effect,
     /// Size of the condition's effect − size of the build's.
     pub condition_over_build: Effect,
-    /// Sentences.
-    pub words: SecondWords,
+}
+
+/// Why build and condition cannot be held side by side.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum SecondRefused {
+    /// A build that is not in the session.
+    NoSuchBuild {
+        /// Which of the two.
+        place: BuildPlace,
+        /// The index it names.
+        got: usize,
+        /// How many there are.
+        builds: usize,
+    },
+    /// Of several candidates none was named.
+    NoCandidate,
+    /// Fewer than three shots in one of the four cells.
+    TooFewShots,
+    /// All shots alike.
+    NoScatter,
 }
 
 /// Holds the effect of the build beside that of a second condition.
 ///
 /// # Errors
-/// A [`Refusal`] for builds or a measure that are not there, for fewer than three shots in any of the four cells, and for
+/// [`SecondRefused`] for builds or a measure that are not there, for fewer than three shots in any of the four cells, and for
 /// shots without scatter.
-pub fn second(request: &SecondRequest) -> Result<Second, Refusal> {
+pub fn second(request: &SecondRequest) -> Result<SecondFacts, SecondRefused> {
     let SecondRequest { session, question, is_second, names } = request;
-    check_build(session, "question.baseline", question.baseline)?;
+    there(session, BuildPlace::Baseline, question.baseline)?;
     let candidate =
-        question.candidate.or_else(|| only_other(session, question.baseline)).ok_or_else(unnamed)?;
-    check_build(session, "question.candidate", candidate)?;
+        question.candidate.or_else(|| only_other(session, question.baseline)).ok_or(SecondRefused::NoCandidate)?;
+    there(session, BuildPlace::Candidate, candidate)?;
     let shots = shots(session, question, candidate, is_second);
     let cells = cells(&shots, question.baseline, candidate);
     if candidate == question.baseline || cells.iter().any(|cell| cell.n < FEWEST) {
-        return Err(too_few());
+        return Err(SecondRefused::TooFewShots);
     }
-    let fitted = Fitted::of(&shots).ok_or_else(no_scatter)?;
+    let fitted = Fitted::of(&shots).ok_or(SecondRefused::NoScatter)?;
     let levels = levels(&question.stopping, 0);
-    let margin = question.margin.or_else(|| measure::usual(&question.measure).map(|m| m.margin));
-    let drift = order_allowance(&question.measure);
+    let margin = Asked::of(question, &question.measure).margin_of_averages();
+    let drift = question.measure.usual().map_or(0.0, |m| m.facts().order_allowance);
     let by_build = if session.order == Order::Interleaved { 0.0 } else { drift };
     let by_condition = if is_in_turn(session, is_second) { 0.0 } else { drift };
     let effect = |term: &TDifference, allowance: f64| {
         let careful = CautiousDifference::new(term, allowance);
         let range = |level: stats::Level| {
             let ends = careful.interval(level);
-            Range { low: ends.low, high: ends.high, level: level.coverage() }
+            Interval { low: ends.low, high: ends.high, level: level.coverage() }
         };
         let different = range(levels.different);
         Effect {
@@ -138,10 +147,9 @@ pub fn second(request: &SecondRequest) -> Result<Second, Refusal> {
             se: term.se,
             df: term.df,
             p: term.p_value(),
-            words: String::new(),
         }
     };
-    let mut found = Second {
+    Ok(SecondFacts {
         measure: question.measure.clone(),
         names: names.clone().unwrap_or_else(|| ["before".into(), "after".into()]),
         cells,
@@ -149,10 +157,12 @@ pub fn second(request: &SecondRequest) -> Result<Second, Refusal> {
         condition: effect(&fitted.condition, by_condition),
         interaction: effect(&fitted.interaction, 0.0),
         condition_over_build: effect(&fitted.over, by_condition + by_build),
-        words: SecondWords::default(),
-    };
-    words::fill(session, question, candidate, &mut found);
-    Ok(found)
+    })
+}
+
+fn there(session: &Session, place: BuildPlace, got: usize) -> Result<(), SecondRefused> {
+    let builds = session.builds.len();
+    if got < builds { Ok(()) } else { Err(SecondRefused::NoSuchBuild { place, got, builds }) }
 }
 
 /// Whether the conditions came in turn, as for builds: at least two rounds hold both. Warming up and tiring then lie
@@ -238,33 +248,7 @@ impl Fitted {
 }
 
 /// With two builds nothing is left open by naming one.
-fn only_other(session: &Session, baseline: usize) -> Option<usize> {
+#[must_use]
+pub fn only_other(session: &Session, baseline: usize) -> Option<usize> {
     (session.builds.len() == 2).then_some(usize::from(baseline == 0))
-}
-
-fn unnamed() -> Refusal {
-    Refusal {
-        kind: "no_candidate".into(),
-        place: "question.candidate".into(),
-        message: say::no_candidate(),
-        remedy: say::no_candidate_remedy(),
-    }
-}
-
-fn too_few() -> Refusal {
-    Refusal {
-        kind: "too_few_shots".into(),
-        place: "is_second".into(),
-        message: say::too_few_on_a_side(),
-        remedy: say::too_few_on_a_side_remedy(),
-    }
-}
-
-fn no_scatter() -> Refusal {
-    Refusal {
-        kind: "no_scatter".into(),
-        place: "session.shots".into(),
-        message: say::no_scatter(),
-        remedy: say::no_scatter_remedy(),
-    }
 }
