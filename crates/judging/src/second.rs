@@ -22,6 +22,7 @@ const FEWEST: usize = 3;
 
 /// What [`second`] is asked.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
 pub struct SecondRequest {
     /// The shots.
@@ -118,8 +119,10 @@ pub enum SecondRefused {
 pub fn second(request: &SecondRequest) -> Result<SecondFacts, SecondRefused> {
     let SecondRequest { session, question, is_second, names } = request;
     there(session, BuildPlace::Baseline, question.baseline)?;
-    let candidate =
-        question.candidate.or_else(|| only_other(session, question.baseline)).ok_or(SecondRefused::NoCandidate)?;
+    let candidate = question
+        .candidate
+        .or_else(|| only_other(session, question.baseline))
+        .ok_or(SecondRefused::NoCandidate)?;
     there(session, BuildPlace::Candidate, candidate)?;
     let shots = shots(session, question, candidate, is_second);
     let cells = cells(&shots, question.baseline, candidate);

@@ -17,11 +17,12 @@ use session::question::{Goal, Question};
 use session::refusal::Refusal;
 use session::{Order, Session};
 use text::Voice;
-use text::voiced::luck::{self as say, Extreme};
 use text::voiced::case;
+use text::voiced::luck::{self as say, Extreme};
 
 /// What [`luck`] is asked.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
 pub struct LuckRequest {
     /// The shots.
@@ -116,11 +117,14 @@ fn words(session: &Session, luck: &LuckFacts, voice: &Voice) -> LuckWords {
 
 impl Speech<'_> {
     fn headline(&self) -> String {
-        let at_least = self.luck.margin.filter(|m| *m > 0.0).map(|m| say::at_least(self.voice, &self.subject.chosen(m)));
+        let at_least =
+            self.luck.margin.filter(|m| *m > 0.0).map(|m| say::at_least(self.voice, &self.subject.chosen(m)));
         let (first, second) = self.claims();
         let first = first + &at_least.unwrap_or_default();
-        let (candidate, baseline) =
-            (of_100(self.voice, self.luck.for_candidate.share), of_100(self.voice, self.luck.for_baseline.share));
+        let (candidate, baseline) = (
+            of_100(self.voice, self.luck.for_candidate.share),
+            of_100(self.voice, self.luck.for_baseline.share),
+        );
         let say = if self.in_a_row() { say::headline_in_a_row } else { say::headline_picked };
         say(self.voice, self.luck.shown as usize, &candidate, &first, &baseline, &second)
     }
@@ -147,7 +151,10 @@ impl Speech<'_> {
             (case::does(self.voice, candidate, verb), second)
         } else {
             let name = capital(&self.subject.name);
-            (case::measure_of_does(self.voice, &name, candidate, verb), say::that_of_other_is(self.voice, baseline))
+            (
+                case::measure_of_does(self.voice, &name, candidate, verb),
+                say::that_of_other_is(self.voice, baseline),
+            )
         }
     }
 
@@ -215,7 +222,8 @@ impl Speech<'_> {
 
     fn note(&self, order: Order) -> String {
         let listed = order == Order::Unknown && self.in_a_row();
-        let note = if self.in_a_row() { say::note_in_a_row(self.voice) } else { say::note_picked(self.voice) };
+        let note =
+            if self.in_a_row() { say::note_in_a_row(self.voice) } else { say::note_picked(self.voice) };
         sentences(&[note, if listed { say::note_as_listed(self.voice) } else { String::new() }])
     }
 
@@ -226,7 +234,8 @@ impl Speech<'_> {
             let (own, _) = self.names(choice);
             say::marked(self.voice, &self.said_of(choice, choice.best), self.extremes(), n, own)
         };
-        say::alternative(self.voice, 
+        say::alternative(
+            self.voice,
             n,
             &self.subject.amount(self.luck.chance.usual),
             &self.subject.amount(reach),
@@ -259,7 +268,9 @@ mod tests {
 
     #[test]
     fn shares_are_counted_and_never_rounded_to_nothing_or_everything() {
-        let said: Vec<String> = [0.0, 0.0001, 0.005, 0.344, 0.994, 0.999, 1.0].map(|share| of_100(&Voice::english(), share)).into();
+        let said: Vec<String> = [0.0, 0.0001, 0.005, 0.344, 0.994, 0.999, 1.0]
+            .map(|share| of_100(&Voice::english(), share))
+            .into();
         let expected = [
             "none",
             "fewer than 1 of 100",

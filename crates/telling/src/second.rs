@@ -72,7 +72,13 @@ pub struct SecondWords {
     pub note: String,
 }
 
-fn said(session: &Session, question: &Question, candidate: usize, found: SecondFacts, voice: &Voice) -> Second {
+fn said(
+    session: &Session,
+    question: &Question,
+    candidate: usize,
+    found: SecondFacts,
+    voice: &Voice,
+) -> Second {
     let name = |build: usize| session.builds.get(build).map_or_else(String::new, |b| short_name(&b.name));
     let (own, other) = (name(question.baseline), name(candidate));
     let subject = Subject::of(&found.measure, session, voice);

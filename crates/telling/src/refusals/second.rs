@@ -19,12 +19,9 @@ pub fn second(refused: &SecondRefused, voice: &Voice) -> Refusal {
             say::no_such_build(voice, &got.to_string(), &builds.to_string()),
             say::no_such_build_remedy(voice),
         ),
-        SecondRefused::NoCandidate => (
-            "no_candidate",
-            "question.candidate",
-            say::no_candidate(voice),
-            say::no_candidate_remedy(voice),
-        ),
+        SecondRefused::NoCandidate => {
+            ("no_candidate", "question.candidate", say::no_candidate(voice), say::no_candidate_remedy(voice))
+        }
         SecondRefused::TooFewShots => (
             "too_few_shots",
             "is_second",
