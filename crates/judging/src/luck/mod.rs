@@ -19,7 +19,7 @@ use session::measure::{Margin, MeasureId};
 use session::question::Goal;
 use session::{Session, Shot};
 use stats::Sample;
-use stats::shown::{Choices, Figure, chance_gaps, picks, runs, share_of_pairs};
+use stats::subsets::{Figure, Taken, chance_gaps, picks, runs, share_of_pairs};
 
 /// Gaps drawn for the distribution of chance: a share of them is right to half a shot in a hundred.
 const CHANCE_DRAWS: u32 = 10_000;
@@ -246,7 +246,7 @@ fn measured(pair: &Pair, shown: u32, showing: Showing) -> Option<Measured> {
         Direction::Higher => (up, for_baseline(all_cand - base.most, down)),
         Direction::Lower => (down, for_baseline(all_cand - base.least, up)),
     };
-    let all = base.choices == Choices::Listed && cand.choices == Choices::Listed;
+    let all = base.taken == Taken::Listed && cand.taken == Taken::Listed;
     Some(Measured {
         chance: Chance {
             histogram: Histogram::of(&gaps.sizes, pair.margin),

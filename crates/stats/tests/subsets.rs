@@ -2,7 +2,7 @@
 #![expect(clippy::unwrap_used, reason = "tests")]
 
 use stats::Sample;
-use stats::shown::{Choices, Figure, Shown, chance_gaps, picks, runs, share_of_pairs};
+use stats::subsets::{Figure, Subsets, Taken, chance_gaps, picks, runs, share_of_pairs};
 
 const FIGURES: [Figure; 2] = [Figure::Mean, Figure::DistanceFromZero];
 
@@ -35,7 +35,7 @@ fn alike(one: &[f64], other: &[f64]) -> bool {
 }
 
 /// Every pair in turn.
-fn share_by_hand(above: &Shown, below: &Shown, at_least: f64) -> f64 {
+fn share_by_hand(above: &Subsets, below: &Subsets, at_least: f64) -> f64 {
     let gaps = above.figures.iter().flat_map(|a| below.figures.iter().map(move |b| a - b));
     let reached = |gap: &f64| if at_least > 0.0 { *gap > at_least - 1e-7 } else { *gap > 1e-7 };
     let pairs = above.figures.len() * below.figures.len();
@@ -63,7 +63,7 @@ fn few_picks_are_listed_and_none_is_missing() {
         for figure in FIGURES {
             for n in 1..=values.len() {
                 let shown = picks(&sample(values), n, figure, 126, 1).unwrap();
-                assert_eq!(shown.choices, Choices::Listed, "at most 126 choices of 9");
+                assert_eq!(shown.taken, Taken::Listed, "at most 126 choices of 9");
                 assert!(alike(&shown.figures, &by_bits(values, n, figure)), "{figure:?} {n}");
             }
         }
@@ -76,7 +76,7 @@ fn many_picks_are_drawn_and_their_extremes_are_still_those_of_all() {
         for figure in FIGURES {
             for n in 2..values.len() - 1 {
                 let shown = picks(&sample(values), n, figure, 25, 7).unwrap();
-                assert_eq!(shown.choices, Choices::Drawn { seed: 7 });
+                assert_eq!(shown.taken, Taken::Drawn { seed: 7 });
                 assert_eq!(shown.figures.len(), 25);
                 let all = by_bits(values, n, figure);
                 assert!((shown.most - all.last().unwrap()).abs() < 1e-9);

@@ -12,7 +12,7 @@ use crate::sample::Sample;
 /// Gaps closer than this share of the largest value are the same but for rounding.
 const SLACK: f64 = 1e-9;
 
-/// What is made of the values shown.
+/// What is made of the values picked.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Figure {
     /// Their average.
@@ -38,7 +38,7 @@ impl Figure {
 
 /// How the choices came about.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Choices {
+pub enum Taken {
     /// Every one was listed once.
     Listed,
     /// They were drawn from this seed, each as likely as any other.
@@ -51,7 +51,7 @@ pub enum Choices {
 /// The figures that choices of n values of one sample give.
 #[derive(Debug, Clone, PartialEq)]
 #[non_exhaustive]
-pub struct Shown {
+pub struct Subsets {
     /// One for each choice, ascending.
     pub figures: Vec<f64>,
     /// Smallest figure of any choice, drawn or not.
@@ -59,12 +59,12 @@ pub struct Shown {
     /// Largest figure of any choice, drawn or not.
     pub most: f64,
     /// Whether every choice is among the figures.
-    pub choices: Choices,
+    pub taken: Taken,
 }
 
 /// The figure of every run of `n` values in a row; `None` when there is no such run.
 #[must_use]
-pub fn runs(sample: &Sample, n: usize, figure: Figure) -> Option<Shown> {
+pub fn runs(sample: &Sample, n: usize, figure: Figure) -> Option<Subsets> {
     if n == 0 || n > sample.n() {
         return None;
     }
@@ -77,7 +77,7 @@ pub fn runs(sample: &Sample, n: usize, figure: Figure) -> Option<Shown> {
 /// it is at most half the largest step between neighboring values, divided by n, above the true one. `None` when
 /// there are fewer than `n` values or nothing would be drawn.
 #[must_use]
-pub fn picks(sample: &Sample, n: usize, figure: Figure, draws: u32, seed: u64) -> Option<Shown> {
+pub fn picks(sample: &Sample, n: usize, figure: Figure, draws: u32, seed: u64) -> Option<Subsets> {
     if n == 0 || n > sample.n() || draws == 0 {
         return None;
     }
@@ -85,17 +85,17 @@ pub fn picks(sample: &Sample, n: usize, figure: Figure, draws: u32, seed: u64) -
     if number_of_picks(sorted.len(), n).is_some_and(|all| all <= u64::from(draws)) {
         return Some(listed(every_pick(&sorted, n, figure)));
     }
-    let shown = listed(drawn_picks(&sorted, n, figure, draws, seed));
+    let drawn = listed(drawn_picks(&sorted, n, figure, draws, seed));
     let (low, high) = (mean(&sorted[..n]), mean(&sorted[sorted.len() - n..]));
     let (least, most) = match figure {
         Figure::Mean => (low, high),
         Figure::DistanceFromZero => (nearest_zero(&sorted, n), low.abs().max(high.abs())),
     };
-    Some(Shown {
-        least: least.min(shown.least),
-        most: most.max(shown.most),
-        choices: Choices::Drawn { seed },
-        ..shown
+    Some(Subsets {
+        least: least.min(drawn.least),
+        most: most.max(drawn.most),
+        taken: Taken::Drawn { seed },
+        ..drawn
     })
 }
 
@@ -104,7 +104,7 @@ pub fn picks(sample: &Sample, n: usize, figure: Figure, draws: u32, seed: u64) -
 /// Rounding does not decide: a gap within 1e-9 of the largest figure counts as equal.
 /// Time: that of going through both once.
 #[must_use]
-pub fn share_of_pairs(above: &Shown, below: &Shown, at_least: f64) -> f64 {
+pub fn share_of_pairs(above: &Subsets, below: &Subsets, at_least: f64) -> f64 {
     let largest =
         [above.least, above.most, below.least, below.most].iter().fold(0.0_f64, |a, b| a.max(b.abs()));
     let slack = SLACK * largest;
@@ -119,14 +119,14 @@ pub fn share_of_pairs(above: &Shown, below: &Shown, at_least: f64) -> f64 {
     pairs as f64 / (above.figures.len() as f64 * below.figures.len() as f64).max(1.0)
 }
 
-fn listed(mut figures: Vec<f64>) -> Shown {
+fn listed(mut figures: Vec<f64>) -> Subsets {
     crate::arrange::sort_numbers(&mut figures);
     let (least, most) = (figures.first().copied(), figures.last().copied());
-    Shown {
+    Subsets {
         least: least.unwrap_or_default(),
         most: most.unwrap_or_default(),
         figures,
-        choices: Choices::Listed,
+        taken: Taken::Listed,
     }
 }
 
@@ -234,11 +234,11 @@ pub fn chance_gaps(
     crate::arrange::sort_numbers(&mut pool);
     let bound = u32::try_from(pool.len()).unwrap_or(u32::MAX);
     let mut chance = Chance::seeded(seed);
-    let mut shown = || {
+    let mut figure_of_some = || {
         let sum: f64 = (0..n).map(|_| pool[chance.below(bound)]).sum();
         figure.of_mean(center + sum / n as f64)
     };
-    let mut sizes: Vec<f64> = (0..draws).map(|_| (shown() - shown()).abs()).collect();
+    let mut sizes: Vec<f64> = (0..draws).map(|_| (figure_of_some() - figure_of_some()).abs()).collect();
     crate::arrange::sort_numbers(&mut sizes);
     Some(ChanceGaps { sizes, seed })
 }
