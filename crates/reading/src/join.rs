@@ -1,6 +1,6 @@
 //! Several readings as one session, as when each build came in a file of its own.
 
-use crate::take::weather_lines;
+use crate::take::weather_lines as beside;
 use crate::take::draft::Draft;
 use crate::report::order;
 use crate::talk::Talk;
@@ -91,7 +91,7 @@ fn apart(session: &Session, known: &mut Vec<CustomMeasure>) -> Session {
         };
         let mut id = custom.id.clone();
         let taken = |id: &MeasureId| session.measures.contains(id) && *id != custom.id;
-        let more = (2..).map(|n| MeasureId(format!("{}_{n}", custom.id.0)));
+        let more = (2..).map(|n| MeasureId::from(format!("{}_{n}", custom.id)));
         if clashes(&id) {
             id = more.into_iter().find(|id| !clashes(id) && !taken(id)).unwrap_or(id);
             rename(&mut session, &custom.id, &id);
@@ -172,7 +172,7 @@ mod tests {
         let texts = [of("Club,Carry,Tempo (s)\nA,250,1.1\n"), of("Club,Carry,Tempo (beats)\nB,255,44\n")];
         let joined = join(&texts, None);
         let units: Vec<(&str, &str)> =
-            joined.custom.iter().map(|c| (c.id.0.as_str(), c.unit.as_str())).collect();
+            joined.custom.iter().map(|c| (c.id.as_str(), c.unit.as_str())).collect();
         assert_eq!(units, [("tempo", "s"), ("tempo_2", "beats")]);
         assert_eq!(joined.shots[1].values, [Some(255.0), None, Some(44.0)]);
         assert_eq!(join(&[texts[0].clone(), texts[0].clone()], None).custom.len(), 1);

@@ -12,6 +12,7 @@ mod join;
 mod lexicon;
 pub mod limits;
 pub mod link;
+pub mod names_of_measures;
 pub mod outcome;
 mod own;
 mod plain;

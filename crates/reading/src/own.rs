@@ -1,6 +1,6 @@
 //! The tool's own CSV, as [`crate::write::write_csv`] writes it, also after a spreadsheet had it.
 
-use crate::take::weather_lines;
+use crate::take::weather_lines as beside;
 use crate::lexicon::decimal;
 use crate::take::draft::LEAST_SLOTS;
 use crate::hints::Hints;
@@ -96,7 +96,7 @@ impl Own {
             }
             "custom" => {
                 self.session.custom.push(CustomMeasure {
-                    id: MeasureId(text(1)),
+                    id: MeasureId::from(text(1)),
                     name: text(2),
                     unit: text(3),
                 });
@@ -126,10 +126,10 @@ impl Own {
                 // What stands beside the measures comes behind them.
                 let beside = self.second_at.into_iter().chain(self.note_at).min();
                 let end = beside.map_or(record.len(), |at| at.min(record.len()));
-                self.session.measures = (FIRST_MEASURE..end).map(|at| MeasureId(text(at))).collect();
+                self.session.measures = (FIRST_MEASURE..end).map(|at| MeasureId::from(text(at))).collect();
                 // A spreadsheet fills short rows up with empty cells.
                 while self.session.measures.len() > self.headings.len()
-                    && self.session.measures.last().is_some_and(|id| id.0.is_empty())
+                    && self.session.measures.last().is_some_and(|id| id.as_str().is_empty())
                 {
                     self.session.measures.pop();
                 }

@@ -67,7 +67,7 @@ pub fn read_plain(text: &str) -> Option<ReadResult> {
         measures: Vec::new(),
         questions,
     };
-    Some(report::finish(ctx, &sorted, &columns, shown))
+    Some(finish::finish(ctx, &sorted, &columns, shown))
 }
 
 /// The one mark that sets cells apart, where no other could and nothing is quoted or marked up.
@@ -91,7 +91,7 @@ fn are_plain(columns: &[Column<'_>]) -> bool {
     let mut seen: Set<&str> = Set::default();
     let plain = |column: &Column<'_>| {
         let key = match column.understood.word {
-            Some(Word::Measure(id)) if column.profile.texts == 0 => id,
+            Some(Word::Measure(known)) if column.profile.texts == 0 => known.id(),
             Some(Word::Build(_)) if column.profile.texts > 0 => "build",
             Some(Word::Number) => "number",
             Some(Word::Round) => "round",

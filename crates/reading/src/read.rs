@@ -16,9 +16,9 @@ use crate::lexicon::{heading, number};
 use crate::outcome::{Delimiter, Layout, LineIs, ReadResult, SummaryGap, ColumnReading};
 use crate::own;
 use crate::remarks::ProblemKind;
-use crate::report::{agreement, finish as report, order};
+use crate::report::{agreement, finish as report, order, plausible};
 use crate::take::shots::{self, Ctx};
-use crate::take::{averages, receipt, second_factor as second, summary, weather_lines as beside};
+use crate::take::{averages, receipt, second_factor as second, summary};
 use crate::talk::{Talk, place};
 use crate::understand::columns::{self, Column};
 use crate::understand::layout::{self, Shape};
@@ -64,15 +64,15 @@ pub fn read(text: &str, hints: &Hints) -> ReadResult {
 }
 
 /// What the report shows beside columns and rows.
-struct Shown {
-    delimiter: Delimiter,
-    layout: Layout,
-    single: Option<layout::Single>,
-    gaps: Vec<SummaryGap>,
+pub(crate) struct Shown {
+    pub(crate) delimiter: Delimiter,
+    pub(crate) layout: Layout,
+    pub(crate) single: Option<layout::Single>,
+    pub(crate) gaps: Vec<SummaryGap>,
     /// Rows that do what columns do elsewhere.
-    measures: Vec<ColumnReading>,
+    pub(crate) measures: Vec<ColumnReading>,
     /// Measures that make sense only in another unit.
-    questions: Vec<(MeasureId, SourceUnit)>,
+    pub(crate) questions: Vec<(MeasureId, SourceUnit)>,
 }
 
 /// Blocks under the same headings, with their columns.
@@ -139,7 +139,7 @@ fn read_tables(grid: &Grid, format: Format, hints: &Hints, talk: Talk) -> ReadRe
 }
 
 /// Order and rounds, and what the session as a whole lacks.
-fn settle_session(ctx: &mut Ctx<'_>, rows_are_in_order: bool) {
+pub(crate) fn settle_session(ctx: &mut Ctx<'_>, rows_are_in_order: bool) {
     let hints = ctx.hints;
     order::settle(&mut ctx.draft, rows_are_in_order, hints.order, &mut ctx.talk);
     order::check_numbers(&ctx.draft.session, &mut ctx.talk);
@@ -168,13 +168,13 @@ fn layout_of(tables: &[Table<'_>], sorted: &Sorted, is_stacked: bool, no_shots: 
 }
 
 /// What the text around the tables says of them.
-struct Around {
-    speaks_of_averages: bool,
+pub(crate) struct Around {
+    pub(crate) speaks_of_averages: bool,
     meant: SummaryOf,
 }
 
 impl Around {
-    fn of(grid: &Grid, sorted: &Sorted) -> Self {
+    pub(crate) fn of(grid: &Grid, sorted: &Sorted) -> Self {
         let mut around = Self { speaks_of_averages: false, meant: SummaryOf::All };
         let texts =
             sorted.others.iter().filter(|(_, is)| matches!(is, LineIs::Text | LineIs::Build)).take(50);

@@ -34,7 +34,7 @@ pub fn write_csv(session: &Session) -> String {
     for custom in &session.custom {
         line(
             &mut out,
-            ["custom".into(), guarded(&custom.id.0), guarded(&custom.name), guarded(&custom.unit)],
+            ["custom".into(), guarded(custom.id.as_str()), guarded(&custom.name), guarded(&custom.unit)],
         );
     }
     if let Some(second) = &session.second {
@@ -62,7 +62,7 @@ pub fn write_csv(session: &Session) -> String {
         &mut out,
         before("columns", ["no.", "build", "round", "shot", "left out"]).into_iter().chain(headings),
     );
-    let ids = session.measures.iter().map(|id| guarded(&id.0));
+    let ids = session.measures.iter().map(|id| guarded(id.as_str()));
     line(&mut out, before("id", [""; 5]).into_iter().chain(ids));
     for shot in &session.shots {
         let fixed = [
@@ -163,7 +163,7 @@ fn heading(session: &Session, id: &MeasureId) -> String {
         // The golfer's own heading mostly has its unit in it.
         Some(c) if c.unit.is_empty() || c.name.contains(&c.unit) => c.name.clone(),
         Some(c) => format!("{} ({})", c.name, c.unit),
-        None => id.0.clone(),
+        None => id.to_string(),
     }
 }
 

@@ -11,7 +11,6 @@ use crate::lexicon::number::{Cell, Mark, is_missing, scan, with_letters_read};
 use crate::remarks::ProblemKind;
 use crate::talk::{Talk, place};
 use crate::lexicon::vocabulary::Word;
-use session::measure::{self, MeasureId};
 use session::units::SourceUnit;
 
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -217,8 +216,8 @@ fn fitting(heading: &str, unit: Option<&str>, cells: &[&str]) -> usize {
             let numbers: Vec<f64> = cells.iter().filter_map(|c| number(c)).collect();
             1 + numbers.windows(2).filter(|pair| (pair[1] - pair[0] - 1.0).abs() < 0.5).count()
         }
-        Some(Word::Measure(id)) => {
-            let Some(known) = measure::known(&MeasureId::from(id)) else { return 0 };
+        Some(Word::Measure(known)) => {
+            let known = known.facts();
             let unit =
                 heading.unit.or(unit.and_then(SourceUnit::from_text)).or(SourceUnit::canonical(known.unit));
             // Half the largest plausible value sets apart what is small from what is large.

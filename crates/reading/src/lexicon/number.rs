@@ -43,8 +43,8 @@ impl Mark {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(crate) struct Figure<'a> {
     /// Digits with their marks and group spaces.
-    body: &'a str,
-    negative: bool,
+    pub(crate) body: &'a str,
+    pub(crate) negative: bool,
     pub(crate) side: Option<Side>,
     /// Unit written behind the value.
     pub(crate) unit: Option<SourceUnit>,
@@ -122,7 +122,7 @@ fn is_group_space(c: char) -> bool {
 }
 
 /// Nothing longer than this, in bytes, is a number with its unit; it also bounds the work for one cell.
-const LONGEST: usize = 64;
+pub(crate) const LONGEST: usize = 64;
 
 /// Scans one cell.
 pub(crate) fn scan(text: &str) -> Cell<'_> {
@@ -135,7 +135,7 @@ pub(crate) fn scan(text: &str) -> Cell<'_> {
     figure(trim(text)).map_or(Cell::Text, Cell::Figure)
 }
 
-fn figure(text: &str) -> Option<Figure<'_>> {
+pub(crate) fn figure(text: &str) -> Option<Figure<'_>> {
     if text.len() > LONGEST {
         return None;
     }

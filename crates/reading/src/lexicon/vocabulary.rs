@@ -1,10 +1,10 @@
 //! The words of the trade for the columns of a session, and their usual shortenings.
 //!
 //! Written without spaces, so that "Ball Speed", "ball_speed" and "BallSpeed" are one word.
-//! The names and ids of [`session::measure::MEASURES`] are understood without standing here.
+//! The names and ids of [`Known`] are understood without standing here.
 
 use crate::outcome::Statistic;
-use session::measure::MEASURES;
+use session::known::Known;
 use std::borrow::Cow;
 use std::sync::OnceLock;
 
@@ -24,7 +24,7 @@ pub(crate) enum Claim {
 /// What a heading's word stands for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) enum Word {
-    Measure(&'static str),
+    Measure(Known),
     Build(Claim),
     Round,
     Number,
@@ -217,7 +217,7 @@ fn index_words() -> Vec<(String, Word)> {
         name.chars().filter(char::is_ascii_alphanumeric).map(|c| c.to_ascii_lowercase()).collect()
     };
     let measures =
-        MEASURES.iter().flat_map(|m| [m.id, m.name].map(|name| (squashed(name), Word::Measure(m.id))));
+        Known::ALL.map(Known::facts).into_iter().flat_map(|m| [m.id, m.name].map(|name| (squashed(name), Word::Measure(m.known))));
     sorted(measures.chain(all_words().map(|(name, word)| (name.to_owned(), word))).collect())
 }
 

@@ -10,7 +10,8 @@ use crate::outcome::{Statistic, SummaryGap};
 use crate::remarks::NoticeKind;
 use crate::take::summary::SummaryRow;
 use crate::talk::{Talk, place};
-use session::measure::{self, Better, Measure, MeasureId};
+use crate::names_of_measures::spoken_name;
+use session::measure::{self, Better, MeasureId};
 use session::SummaryOf;
 use std::ops::Range;
 use text::reading as say;
@@ -251,8 +252,8 @@ fn disagreement(draft: &Draft, gap: &SummaryGap) -> String {
         Statistic::High => "largest",
         Statistic::Range => "range",
     };
-    let custom = |id: &MeasureId| session.custom(id).map_or_else(|| id.0.clone(), |c| c.name.clone());
-    let name = gap.measure.as_ref().map(|id| measure::known(id).map_or_else(|| custom(id), Measure::spoken));
+    let custom = |id: &MeasureId| session.custom(id).map_or_else(|| id.to_string(), |c| c.name.clone());
+    let name = gap.measure.as_ref().map(|id| id.known().map_or_else(|| custom(id), spoken_name));
     let name = name.map(|name| shortened(&name));
     let amount = gap.printed - gap.from_rows;
     let figure = say::figure(figure, name.is_some(), name.as_deref().unwrap_or_default(), all, &build);

@@ -10,14 +10,15 @@ use crate::outcome::{ColumnReading, LineIs, LineReading, ReadResult, Reading, Ro
 use crate::remarks::{NoticeKind, ProblemKind};
 use crate::take::shots::Ctx;
 use crate::talk::{Talk, place};
-use session::measure::{self, Measure, MeasureId};
+use crate::names_of_measures::spoken_name;
+use session::measure::{self, MeasureId};
 use session::units::SourceUnit;
 use text::reading as say;
 
 /// Puts the result together.
 pub(crate) fn finish(mut ctx: Ctx<'_>, sorted: &Sorted, columns: &[&Column<'_>], shown: Shown) -> ReadResult {
     if let Some(single) = shown.single.as_ref().filter(|s| s.guessed) {
-        let name = measure::known(&single.measure).map_or_else(say::own_measure, Measure::spoken);
+        let name = single.measure.known().map_or_else(say::own_measure, spoken_name);
         let message = say::measure_guessed(&name);
         ctx.talk.notice(NoticeKind::MeasureGuessed, place(0, ""), message);
     }
@@ -90,15 +91,15 @@ fn note_columns(columns: &[&Column<'_>], talk: &mut Talk) {
         }
         if let Role::Measure(id) = &column.role {
             let offered = column.alternatives.iter().find_map(|role| match role {
-                Role::Measure(other) if other != id => measure::known(other),
+                Role::Measure(other) if other != id => other.known(),
                 _ => None,
             });
             if let Some(offered) = offered {
-                let taken = columns.iter().any(|c| c.role == Role::Measure(MeasureId::from(offered.id)));
+                let taken = columns.iter().any(|c| c.role == Role::Measure(offered.into()));
                 let (kind, message) = if taken {
-                    (NoticeKind::ColumnRepeated, say::column_repeated(&offered.spoken(), &name))
+                    (NoticeKind::ColumnRepeated, say::column_repeated(&spoken_name(offered), &name))
                 } else {
-                    (NoticeKind::ColumnUnsure, say::column_unsure(&name, &offered.spoken()))
+                    (NoticeKind::ColumnUnsure, say::column_unsure(&name, &spoken_name(offered)))
                 };
                 talk.notice(kind, here(), message);
             }

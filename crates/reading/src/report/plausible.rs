@@ -1,6 +1,6 @@
 //! Values that cannot be: a whole column in another unit is a question, a single value is flagged.
 //!
-//! Nothing is changed here. The ranges are those of [`session::measure::MEASURES`]; the ratios are
+//! Nothing is changed here. The ranges are those of [`session::known`]; the ratios are
 //! common practice, no source: a full shot carries between 0.6 and 2.2 yards for each mile per
 //! hour of its ball speed, and the ball leaves between 0.7 and 1.6 times as fast as the club.
 
@@ -11,7 +11,9 @@ use crate::limits::shortened;
 use crate::outcome::UnitSource;
 use crate::remarks::NoticeKind;
 use crate::talk::{Talk, place};
-use session::measure::{self, Measure, MeasureId};
+use crate::names_of_measures::title;
+use session::known::{Facts, Known};
+use session::measure::{self, MeasureId};
 use session::units::SourceUnit;
 use text::reading as say;
 
@@ -20,15 +22,15 @@ const FEWEST: usize = 3;
 
 /// One measure above another one, and the range of their ratio.
 struct Ratio {
-    above: &'static str,
-    below: &'static str,
+    above: Known,
+    below: Known,
     low: f64,
     high: f64,
 }
 
 const RATIOS: [Ratio; 2] = [
-    Ratio { above: "carry", below: "ball_speed", low: 0.6, high: 2.2 },
-    Ratio { above: "ball_speed", below: "club_speed", low: 0.7, high: 1.6 },
+    Ratio { above: Known::Carry, below: Known::BallSpeed, low: 0.6, high: 2.2 },
+    Ratio { above: Known::BallSpeed, below: Known::ClubSpeed, low: 0.7, high: 1.6 },
 ];
 
 /// Measures that only make sense in another unit; single values out of range become notices.
@@ -75,7 +77,7 @@ fn values(draft: &Draft, at: usize) -> Vec<f64> {
 }
 
 /// The other units of a measure, and by how much a value grows when it was meant in them.
-fn others(known: &Measure, unit: SourceUnit) -> impl Iterator<Item = (SourceUnit, f64)> {
+fn others(known: &Facts, unit: SourceUnit) -> impl Iterator<Item = (SourceUnit, f64)> {
     let own = unit.convert(1.0, known.unit).unwrap_or(1.0);
     let canonical = known.unit;
     SourceUnit::choices(canonical)
@@ -131,10 +133,10 @@ fn ask_by_ratio(
 }
 
 /// Flags each value out of range, with the range.
-fn flag(draft: &Draft, at: usize, known: &Measure, talk: &mut Talk) {
+fn flag(draft: &Draft, at: usize, known: &Facts, talk: &mut Talk) {
     let (low, high) = (known.plausible.low, known.plausible.high);
     let unit = SourceUnit::canonical(known.unit).map_or("", SourceUnit::label);
-    let name = known.title();
+    let name = title(known.known);
     for (shot, &line) in draft.session.shots.iter().zip(&draft.lines) {
         let Some(value) = shot.values.get(at).copied().flatten() else { continue };
         if value < low || value > high {

@@ -15,7 +15,8 @@ use crate::take::summary::{MOST_SUMMARIES, shots_meant};
 use crate::talk::{Talk, place};
 use crate::lexicon::vocabulary::{Word, lists};
 use session::few::Map;
-use session::measure::{self, Measure, MeasureId};
+use crate::names_of_measures::title;
+use session::measure::MeasureId;
 use session::{Session, Summary, SummaryOf, SummaryValue};
 use text::reading as say;
 
@@ -209,7 +210,7 @@ pub(crate) fn note_lacking(session: &Session, talk: &mut Talk) {
     let mut without: Vec<String> = Vec::new();
     for summary in &session.summaries {
         for (id, _) in summary.values.iter().filter(|(_, v)| v.mean.is_some() && v.sd.is_none()) {
-            let name = measure::known(id).map_or_else(|| id.0.clone(), Measure::title);
+            let name = id.known().map_or_else(|| id.to_string(), title);
             if !without.contains(&name) {
                 without.push(name);
             }

@@ -21,7 +21,7 @@ pub(crate) struct Draft {
     pub(crate) session: Session,
     /// There may be as many as rows. Looked up only, never gone through: the order is that of `session`.
     builds: HashMap<String, usize, BuildHasherDefault<DefaultHasher>>,
-    measures: Map<String, usize>,
+    measures: Map<MeasureId, usize>,
     /// Line of each shot.
     pub(crate) lines: Vec<u32>,
     /// Time of each shot; as long as the shots only when every shot so far has one.
@@ -56,7 +56,7 @@ impl Draft {
     /// Position of a column's measure; `None` when the column holds none.
     pub(crate) fn measure(&mut self, column: &Column<'_>) -> Option<usize> {
         let id = column.measure()?;
-        if let Some(&index) = self.measures.get(&id.0) {
+        if let Some(&index) = self.measures.get(id) {
             return Some(index);
         }
         let index = self.session.measures.len();
@@ -65,7 +65,7 @@ impl Draft {
             return None;
         }
         self.session.measures.push(id.clone());
-        self.measures.insert(id.0.clone(), index);
+        self.measures.insert(id.clone(), index);
         self.steps.push(f64::INFINITY);
         if measure::known(id).is_none() {
             let name = if column.heading_is_build {

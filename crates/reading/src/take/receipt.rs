@@ -17,6 +17,7 @@ use crate::take::summary::shots_meant;
 use crate::talk::place;
 use crate::lexicon::vocabulary::{Word, lists};
 use session::few::Map;
+use session::known::Known;
 use session::measure::{self, MeasureId};
 use session::{CustomMeasure, Summary, SummaryOf, SummaryValue};
 use session::units::SourceUnit;
@@ -204,11 +205,11 @@ impl Receipt<'_, '_> {
             Some(Word::Measure(id)) if heading.beside.is_none() => Role::Measure(id.into()),
             Some(Word::Count) => Role::Count,
             _ => {
-                let mut id = MeasureId(custom_id(label));
-                if id.0.is_empty() || measure::known(&id).is_some() {
-                    id.0.push_str("_2");
+                let mut id = custom_id(label);
+                if id.is_empty() || Known::of(&id).is_some() {
+                    id.push_str("_2");
                 }
-                Role::Measure(id)
+                Role::Measure(id.into())
             }
         }
     }

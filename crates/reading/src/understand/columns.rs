@@ -232,9 +232,14 @@ fn in_averages(statistic: Statistic, id: MeasureId) -> Role {
 /// A numeric column that is none of the trade's measures. Its id is settled by [`own_measures`].
 fn own_measure(column: &Column<'_>, averages: bool) -> Role {
     match column.understood.statistic {
-        Some(statistic) if averages => in_averages(statistic, MeasureId(String::new())),
-        _ => Role::Measure(MeasureId(String::new())),
+        Some(statistic) if averages => in_averages(statistic, unnamed()),
+        _ => Role::Measure(unnamed()),
     }
+}
+
+/// The id of a measure of the golfer's own until [`own_measures`] gives it one.
+pub(crate) fn unnamed() -> MeasureId {
+    MeasureId::Own(String::new())
 }
 
 fn is_round(column: &Column<'_>) -> bool {
