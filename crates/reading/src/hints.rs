@@ -1,10 +1,10 @@
 //! What the golfer says about the text; every part overrules the guess of the same name.
 
 use crate::outcome::{Delimiter, Layout, LineIs, Role};
+use serde::{Deserialize, Serialize};
 use session::few::Map;
 use session::measure::MeasureId;
 use session::{Conditions, Order};
-use serde::{Deserialize, Serialize};
 
 /// What the golfer says about the text; overrules every guess. All of it may be left out.
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]

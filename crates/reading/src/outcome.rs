@@ -4,9 +4,9 @@
 //! [`crate::read::Hints`] in the same words.
 
 use crate::remarks::{Notice, Problem};
-use session::measure::MeasureId;
-use session::Session;
 use serde::{Deserialize, Serialize};
+use session::Session;
+use session::measure::MeasureId;
 
 /// What a column holds.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]

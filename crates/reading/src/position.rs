@@ -3,9 +3,9 @@
 //! A plain object's keys are always text, so a position arrives as "3" there and as 3 from a
 //! typed map. Both are taken; anything else is refused with what was found.
 
-use session::few::Map;
 use serde::de::{Error, MapAccess, Visitor};
 use serde::{Deserialize, Deserializer};
+use session::few::Map;
 use std::fmt;
 use std::marker::PhantomData;
 
@@ -78,8 +78,8 @@ impl Visitor<'_> for PositionVisitor {
 
 #[cfg(test)]
 mod tests {
-    use session::measure::MeasureId;
     use crate::{Hints, Role};
+    use session::measure::MeasureId;
 
     #[test]
     fn a_position_may_be_written_as_text() {

@@ -1,12 +1,13 @@
 //! Telling measures one below the other, as on a receipt or a screen, from rows of shots.
 
-use crate::take::averages::pair;
 use crate::cut::grid::Grid;
-use crate::lexicon::heading::understand;
 use crate::hints::Hints;
-use crate::lexicon::number::{Cell, is_missing, scan, trim};
+use crate::lexicon::heading::understand;
+use crate::lexicon::number::{Cell, is_missing, scan};
+use crate::lexicon::pair::pair;
+use crate::lexicon::word::Word;
 use crate::outcome::Layout;
-use crate::lexicon::vocabulary::Word;
+use crate::trim::trim;
 use session::units::SourceUnit;
 
 /// Most rows that are looked at: a receipt is short.

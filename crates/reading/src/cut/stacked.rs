@@ -5,12 +5,13 @@
 //! are plausible for their measure is taken.
 
 use crate::cut::grid::Grid;
+use crate::lexicon::figure::Mark;
 use crate::lexicon::heading::understand;
+use crate::lexicon::number::{Cell, is_missing, scan, with_letters_read};
+use crate::lexicon::word::Word;
 use crate::limits::MAX_COLUMNS;
-use crate::lexicon::number::{Cell, Mark, is_missing, scan, with_letters_read};
 use crate::remarks::ProblemKind;
 use crate::talk::{Talk, place};
-use crate::lexicon::vocabulary::Word;
 use session::units::SourceUnit;
 
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -136,7 +137,11 @@ impl Walk<'_> {
             let fits = stack.values.len() == rows;
             if !fits {
                 let heading = self.grid.cell(stack.heading, 0);
-                let found = text::reading::values_not(&stack.values.len().to_string(), &rows.to_string());
+                let found = text::voiced::reading::values_not(
+                    self.talk.voice(),
+                    &stack.values.len().to_string(),
+                    &rows.to_string(),
+                );
                 self.talk.problem(
                     ProblemKind::UnevenColumns,
                     place(self.grid.line(stack.heading), heading),

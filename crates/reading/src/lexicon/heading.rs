@@ -1,9 +1,10 @@
 //! One heading: the words of the trade in it, its unit, and which figure of a summary it names.
 
-use crate::lexicon::number::trim;
-use crate::outcome::Statistic;
 pub(crate) use crate::lexicon::vocabulary::statistic;
-use crate::lexicon::vocabulary::{Word, all_words, lists, look_up};
+use crate::lexicon::vocabulary::{all_words, lists, look_up};
+use crate::lexicon::word::Word;
+use crate::outcome::Statistic;
+use crate::trim::trim;
 use session::known::Known;
 use session::units::SourceUnit;
 

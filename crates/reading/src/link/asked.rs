@@ -4,9 +4,9 @@ use super::bytes::{Broken, Reader, Writer};
 use super::codes::{self, GOALS};
 use super::tag;
 use session::MOST_BUILDS;
+use session::Session;
 use session::measure::{Margin, MeasureId};
 use session::question::{LookedAfter, Question, Stopping, StoppingWord};
-use session::Session;
 
 /// The margin is the usual one: should that change, the link keeps the one it was made with.
 const USUAL: u8 = 1;

@@ -4,8 +4,8 @@
 use super::bytes::Broken;
 use session::known::Known;
 use session::question::Goal;
-use session::{Order, SummaryOf, TemperatureUnit};
 use session::units::SourceUnit;
+use session::{Order, SummaryOf, TemperatureUnit};
 
 /// Units a column may have been given in: its values are short in that one and long in any other.
 pub(crate) const UNITS: [SourceUnit; 13] = [

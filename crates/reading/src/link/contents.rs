@@ -3,12 +3,11 @@
 use super::bytes::{Broken, Reader, Writer};
 use super::codes::{self, ORDERS, SUMMARIES_OF};
 use super::limits::{self, MOST_MEASURES, MOST_SHOTS, MOST_SUMMARIES};
-use super::notice::{self, LinkNotice};
 use super::{column, series, tag};
 use session::MOST_BUILDS;
+use session::known::Known;
 use session::measure::{self, MeasureId, Unit};
 use session::{Build, CustomMeasure, Session, Shot, Summary, SummaryValue};
-use session::known::Known;
 
 /// A measure written by its id; then come the session's own columns in their order, then the trade's codes.
 const BY_ID: usize = 0;
@@ -54,7 +53,9 @@ fn measures_section(session: &Session, measures: &[MeasureId]) -> Writer {
         let own = session.custom.iter().position(|custom| custom.id == *id);
         match (own, id.known()) {
             (Some(at), _) => out.length(1 + at),
-            (None, Some(known)) => out.length(1 + session.custom.len() + usize::from(known.facts().link_code)),
+            (None, Some(known)) => {
+                out.length(1 + session.custom.len() + usize::from(known.facts().link_code))
+            }
             (None, None) => {
                 out.length(BY_ID);
                 out.text(id.as_str());
@@ -106,8 +107,8 @@ fn shots(session: &Session, measures: &[MeasureId]) -> Writer {
     out
 }
 
-/// Reads the shots; builds and measures must have been read. Says which measures were rounded.
-pub(crate) fn read_shots(input: &mut Reader<'_>, session: &mut Session) -> Result<Vec<LinkNotice>, Broken> {
+/// Reads the shots; builds and measures must have been read. Gives the measures that were rounded.
+pub(crate) fn read_shots(input: &mut Reader<'_>, session: &mut Session) -> Result<Vec<MeasureId>, Broken> {
     let count = input.length(MOST_SHOTS)?;
     let kinds = session.builds.len();
     if !limits::fits(kinds, count, &session.measures, 0) {
@@ -128,17 +129,17 @@ pub(crate) fn read_shots(input: &mut Reader<'_>, session: &mut Session) -> Resul
             Shot { build, round, number, values, ..Shot::default() }
         })
         .collect();
-    let mut notices = Vec::new();
+    let mut rounded = Vec::new();
     for id in &session.measures {
         let column = column::read(input, unit_of(id), &of, kinds)?;
         if column.rounded {
-            notices.push(id.clone());
+            rounded.push(id.clone());
         }
         for (shot, value) in session.shots.iter_mut().zip(column.values) {
             shot.values.push(value);
         }
     }
-    Ok(notices.into_iter().map(|measure| notice::rounded(measure, session)).collect())
+    Ok(rounded)
 }
 
 /// Rounds and shot numbers fit 32 bits.

@@ -1,9 +1,11 @@
 //! What is worth knowing about a link that opens.
 
 use crate::names_of_measures::{capital, short_name, spoken_name};
+use serde::Serialize;
 use session::Session;
 use session::measure::MeasureId;
-use serde::Serialize;
+use text::Voice;
+use text::voiced::link;
 
 /// Something about a link worth knowing that keeps it from nothing.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
@@ -25,17 +27,17 @@ pub enum LinkNotice {
 }
 
 /// Says which measure the link keeps fewer digits of than it was given with.
-pub(crate) fn rounded(measure: MeasureId, session: &Session) -> LinkNotice {
+pub(crate) fn rounded(measure: MeasureId, session: &Session, voice: &Voice) -> LinkNotice {
     let name = match measure.known() {
-        Some(known) => spoken_name(known),
+        Some(known) => spoken_name(known, voice),
         None => short_name(session.custom(&measure).map_or(measure.as_str(), |custom| &custom.name)),
     };
-    let message = text::link::digits_lost(&capital(&name));
+    let message = link::digits_lost(voice, &capital(&name));
     LinkNotice::Rounded { measure, message }
 }
 
 /// Says that there were sections that this version does not know.
-pub(crate) fn skipped(unknown: usize) -> Vec<LinkNotice> {
-    let notice = || LinkNotice::Skipped { message: text::link::parts_unknown() };
+pub(crate) fn skipped(unknown: usize, voice: &Voice) -> Vec<LinkNotice> {
+    let notice = || LinkNotice::Skipped { message: link::parts_unknown(voice) };
     (unknown > 0).then(notice).into_iter().collect()
 }

@@ -5,15 +5,16 @@
 
 use super::bytes::{Broken, Reader, Writer};
 use super::codes::{self, GOALS};
-use super::limits::MOST_MEASURES;
 use super::error::{LinkError, TooLarge};
+use super::limits::MOST_MEASURES;
 use super::notice::{LinkNotice, skipped};
 use super::sealed::{Sections, bytes_of, sealed};
 use super::tag;
+use serde::{Deserialize, Serialize};
 use session::known::Known;
 use session::measure::MeasureId;
 use session::plan::{LookAfter, LookWord, MOST_PLANNED_BUILDS, PlanRequest};
-use serde::{Deserialize, Serialize};
+use text::Voice;
 
 /// What stands in an address before the text of a plan, so that no page takes it for a session.
 pub const PLAN_PREFIX: &str = "plan=";
@@ -70,13 +71,13 @@ pub fn pack_plan(request: &PlanToShare, written_out: &PlanRequest) -> Result<Str
 ///
 /// # Errors
 /// A [`LinkError`] that says whether the text is no link, was cut or changed on its way, or needs a later version.
-pub fn unpack_plan(text: &str, write_out: &WriteOut<'_>) -> Result<SharedPlan, LinkError> {
+pub fn unpack_plan(text: &str, write_out: &WriteOut<'_>, voice: &Voice) -> Result<SharedPlan, LinkError> {
     let (_, link) = text.rsplit_once(PLAN_PREFIX).ok_or(LinkError::NotALink)?;
     let bytes = bytes_of(link)?;
     let sections = Sections::of(&bytes)?;
     let mut section = sections.section(tag::PLAN).ok_or(LinkError::Inconsistent)?;
     let (plan, record) = read(&mut section, write_out).map_err(|Broken| LinkError::Inconsistent)?;
-    Ok(SharedPlan { plan, record, notices: skipped(sections.unknown) })
+    Ok(SharedPlan { plan, record, notices: skipped(sections.unknown, voice) })
 }
 
 /// Fills every choice of a plan that was left open; `None` for a plan that is none.

@@ -1,8 +1,8 @@
 //! Tagged sections and a check sum as the text of a link, and back to the sections.
 
 use super::bytes::{Broken, Reader, Writer, check_sum};
-use super::limits::MOST_CHARACTERS;
 use super::error::LinkError;
+use super::limits::MOST_CHARACTERS;
 use super::{base64, tag};
 
 /// The version that stands in front of a link's text. It changes only if sections alone cannot say what is new.

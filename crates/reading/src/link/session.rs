@@ -6,9 +6,10 @@ use super::notice::LinkNotice;
 use super::sealed::{Sections, bytes_of, sealed};
 use super::view::View;
 use super::{asked, contents, limits, notice, second_and_weather, tag, view};
+use serde::{Deserialize, Serialize};
 use session::Session;
 use session::question::Question;
-use serde::{Deserialize, Serialize};
+use text::Voice;
 
 /// What [`pack`] is asked.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -63,15 +64,15 @@ pub fn pack(request: &PackRequest) -> Result<String, PackError> {
 ///
 /// # Errors
 /// A [`LinkError`] that says whether the text is no link, was cut or changed on its way, or needs a later version.
-pub fn unpack(text: &str) -> Result<Unpacked, LinkError> {
+pub fn unpack(text: &str, voice: &Voice) -> Result<Unpacked, LinkError> {
     let bytes = bytes_of(text)?;
     let sections = Sections::of(&bytes)?;
-    let unpacked = unpacked(&sections).map_err(|Broken| LinkError::Inconsistent)?;
+    let unpacked = unpacked(&sections, voice).map_err(|Broken| LinkError::Inconsistent)?;
     unpacked.question.fits(&unpacked.session).map_err(|_| LinkError::Inconsistent)?;
     Ok(unpacked)
 }
 
-fn unpacked(sections: &Sections<'_>) -> Result<Unpacked, Broken> {
+fn unpacked(sections: &Sections<'_>, voice: &Voice) -> Result<Unpacked, Broken> {
     let mut session = Session::default();
     let mut notices = Vec::new();
     if let Some(mut input) = sections.section(tag::BUILDS) {
@@ -81,7 +82,8 @@ fn unpacked(sections: &Sections<'_>) -> Result<Unpacked, Broken> {
         contents::read_measures(&mut input, &mut session)?;
     }
     if let Some(mut input) = sections.section(tag::SHOTS) {
-        notices.extend(contents::read_shots(&mut input, &mut session)?);
+        let rounded = contents::read_shots(&mut input, &mut session)?;
+        notices.extend(rounded.into_iter().map(|measure| notice::rounded(measure, &session, voice)));
     }
     if let Some(mut input) = sections.section(tag::LEFT_OUT) {
         contents::read_left_out(&mut input, &mut session)?;
@@ -103,6 +105,6 @@ fn unpacked(sections: &Sections<'_>) -> Result<Unpacked, Broken> {
         Some(mut input) => view::read_view(&mut input)?,
         None => View::default(),
     };
-    notices.extend(notice::skipped(sections.unknown));
+    notices.extend(notice::skipped(sections.unknown, voice));
     Ok(Unpacked { session, question, view, notices })
 }

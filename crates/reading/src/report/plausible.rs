@@ -4,18 +4,18 @@
 //! common practice, no source: a full shot carries between 0.6 and 2.2 yards for each mile per
 //! hour of its ball speed, and the ball leaves between 0.7 and 1.6 times as fast as the club.
 
-use crate::report::agreement::shown;
-use crate::understand::columns::Column;
-use crate::take::draft::Draft;
-use crate::limits::shortened;
+use crate::names_of_measures::title;
 use crate::outcome::UnitSource;
 use crate::remarks::NoticeKind;
+use crate::report::agreement::shown;
+use crate::take::draft::Draft;
 use crate::talk::{Talk, place};
-use crate::names_of_measures::title;
+use crate::trim::shortened;
+use crate::understand::column::Column;
 use session::known::{Facts, Known};
 use session::measure::{self, MeasureId};
 use session::units::SourceUnit;
-use text::reading as say;
+use text::voiced::reading as say;
 
 /// Fewer values than this are no column.
 const FEWEST: usize = 3;
@@ -66,7 +66,7 @@ pub(crate) fn question(
         let column = columns.iter().find(|c| c.measure() == Some(id));
         let heading = column.map_or("", |c| c.heading.as_str());
         let read_as = column.map_or("", |c| c.unit_label.as_str());
-        let message = say::unit_question(&shortened(heading), read_as, unit.label());
+        let message = say::unit_question(talk.voice(), &shortened(heading), read_as, unit.label());
         talk.notice(NoticeKind::UnitQuestion, place(0, heading), message);
     }
     questions
@@ -136,11 +136,18 @@ fn ask_by_ratio(
 fn flag(draft: &Draft, at: usize, known: &Facts, talk: &mut Talk) {
     let (low, high) = (known.plausible.low, known.plausible.high);
     let unit = SourceUnit::canonical(known.unit).map_or("", SourceUnit::label);
-    let name = title(known.known);
+    let name = title(known.known, talk.voice());
     for (shot, &line) in draft.session.shots.iter().zip(&draft.lines) {
         let Some(value) = shot.values.get(at).copied().flatten() else { continue };
         if value < low || value > high {
-            let message = say::implausible(&name, &shown(value), unit, &shown(low), &shown(high));
+            let message = say::implausible(
+                talk.voice(),
+                &name,
+                &shown(value, talk.voice()),
+                unit,
+                &shown(low, talk.voice()),
+                &shown(high, talk.voice()),
+            );
             talk.notice(NoticeKind::Implausible, place(line, &name), message);
         }
     }

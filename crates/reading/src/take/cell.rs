@@ -1,11 +1,12 @@
 //! One cell of a measure into a value, or into a problem with its place.
 
-use crate::understand::columns::Column;
-use crate::lexicon::number::{Cell, Figure, Value, scan, with_letters_read};
-use crate::remarks::ProblemKind;
-use crate::take::shots::Ctx;
+use crate::lexicon::figure::{Figure, Value};
+use crate::lexicon::number::{Cell, scan, with_letters_read};
 use crate::lexicon::side::Side;
+use crate::remarks::ProblemKind;
+use crate::take::ctx::Ctx;
 use crate::talk::place;
+use crate::understand::column::Column;
 use session::digits::power_of_ten;
 use session::known::Known;
 use session::measure::{self, Better};

@@ -1,13 +1,14 @@
 //! The session while it is being read: builds and measures by name, shots with their lines.
 
-use crate::lexicon::clock::Moment;
-use crate::understand::columns::Column;
 use crate::hints::Hints;
+use crate::lexicon::clock::Moment;
+use crate::understand::column::Column;
 use session::few::Map;
 use session::measure::{self, MeasureId};
 use session::{Build, CustomMeasure, Session, Shot};
 use std::collections::HashMap;
 use std::hash::{BuildHasherDefault, DefaultHasher};
+use text::Voice;
 
 /// Room for so many values there is for every text, however short.
 pub(crate) const LEAST_SLOTS: usize = 500_000;
@@ -54,7 +55,7 @@ impl Draft {
     }
 
     /// Position of a column's measure; `None` when the column holds none.
-    pub(crate) fn measure(&mut self, column: &Column<'_>) -> Option<usize> {
+    pub(crate) fn measure(&mut self, column: &Column<'_>, voice: &Voice) -> Option<usize> {
         let id = column.measure()?;
         if let Some(&index) = self.measures.get(id) {
             return Some(index);
@@ -69,9 +70,9 @@ impl Draft {
         self.steps.push(f64::INFINITY);
         if measure::known(id).is_none() {
             let name = if column.heading_is_build {
-                text::reading::value()
+                text::voiced::reading::value(voice)
             } else if column.heading.is_empty() {
-                text::reading::column(&(column.index + 1).to_string())
+                text::voiced::reading::column(voice, &(column.index + 1).to_string())
             } else {
                 column.heading.clone()
             };
@@ -86,8 +87,8 @@ impl Draft {
     }
 
     /// Position of a column's measure for one more value; `None` also where there is no room.
-    pub(crate) fn room(&mut self, column: &Column<'_>) -> Option<usize> {
-        let at = self.measure(column)?;
+    pub(crate) fn room(&mut self, column: &Column<'_>, voice: &Voice) -> Option<usize> {
+        let at = self.measure(column, voice)?;
         let fits = at < 8 || self.slots + at < self.most_slots;
         self.no_room |= !fits;
         fits.then_some(at)
@@ -136,5 +137,14 @@ impl Draft {
         if let Some(finest) = self.steps.get_mut(measure) {
             *finest = finest.min(step);
         }
+    }
+
+    /// The session, with every shot as wide as the list of measures.
+    pub(crate) fn into_session(mut self) -> Session {
+        let width = self.session.measures.len();
+        for shot in &mut self.session.shots {
+            shot.values.resize(width, None);
+        }
+        self.session
     }
 }

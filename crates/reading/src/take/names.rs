@@ -1,11 +1,11 @@
 //! The build that a row belongs to.
 
 use crate::cut::blocks::Block;
-use crate::understand::columns::Column;
 use crate::cut::grid::Grid;
 use crate::outcome::Role;
-use crate::take::shots::Ctx;
+use crate::take::ctx::Ctx;
 use crate::take::summary;
+use crate::understand::column::Column;
 
 /// Build names from the build columns, carried down where only the first row of a group has one.
 pub(crate) struct Names {

@@ -3,24 +3,28 @@
 //! Here a row does what a column does elsewhere: its position among the measures is the key for
 //! what the golfer says of its role and unit.
 
-use crate::take::averages::{pair, speak_of_averages};
 use crate::cut::blocks::{is_name_row, title_name};
-use crate::take::cell::whole_number;
 use crate::cut::grid::Grid;
-use crate::lexicon::heading::{Heading, custom_id, statistic, understand, words};
 use crate::hints::Hints;
-use crate::lexicon::number::{Cell, Mark, MarkVotes, is_missing, scan};
+use crate::lexicon::figure::Mark;
+use crate::lexicon::heading::{Heading, custom_id, understand, words};
+use crate::lexicon::marks::MarkVotes;
+use crate::lexicon::number::{Cell, is_missing, scan};
+use crate::lexicon::pair::pair;
+use crate::lexicon::vocabulary::{lists, statistic};
+use crate::lexicon::word::Word;
 use crate::outcome::{ColumnReading, LineIs, Role, Statistic, UnitSource};
 use crate::remarks::ProblemKind;
-use crate::take::shots::Ctx;
+use crate::take::averages::speak_of_averages;
+use crate::take::cell::whole_number;
+use crate::take::ctx::Ctx;
 use crate::take::summary::shots_meant;
 use crate::talk::place;
-use crate::lexicon::vocabulary::{Word, lists};
 use session::few::Map;
 use session::known::Known;
 use session::measure::{self, MeasureId};
-use session::{CustomMeasure, Summary, SummaryOf, SummaryValue};
 use session::units::SourceUnit;
+use session::{CustomMeasure, Summary, SummaryOf, SummaryValue};
 
 /// What stands over one column of values.
 #[derive(Debug, Clone)]
@@ -265,7 +269,7 @@ impl Receipt<'_, '_> {
         let name =
             over.or_else(|| title.map(|(_, name)| name.clone())).or_else(|| self.ctx.hints.build.clone());
         self.ctx.build_assumed |= name.is_none();
-        let name = name.unwrap_or_else(text::reading::first_build);
+        let name = name.unwrap_or_else(|| text::voiced::reading::first_build(self.ctx.talk.voice()));
         let build = self.ctx.draft.build(&name, self.ctx.hints);
         let of = self.above.around;
         self.open.entry(build, || Summary { build, n: None, of, values: Map::default(), line: Some(line) })

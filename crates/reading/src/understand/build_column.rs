@@ -1,9 +1,9 @@
 //! Which columns name the builds.
 
-use crate::understand::columns::{Column, MOST_DISTINCT};
 use crate::cut::grid::Grid;
+use crate::lexicon::word::{Claim, Word};
 use crate::outcome::Role;
-use crate::lexicon::vocabulary::{Claim, Word};
+use crate::understand::column::{Column, MOST_DISTINCT};
 use session::few::Set;
 
 /// Finds the columns that name the builds.

@@ -1,13 +1,16 @@
 //! Tables in which builds have columns of their own: side by side, or one column each.
 
 use crate::cut::blocks::Block;
-use crate::understand::columns::Column;
 use crate::cut::grid::Grid;
-use crate::lexicon::heading::{understand, words};
 use crate::hints::Hints;
-use crate::lexicon::number::{Cell, Mark, scan};
+use crate::lexicon::figure::Mark;
+use crate::lexicon::heading::{understand, words};
+use crate::lexicon::number::{Cell, scan};
+use crate::lexicon::vocabulary::lists;
+use crate::lexicon::word::{Claim, Word};
 use crate::outcome::{Layout, Role};
-use crate::lexicon::vocabulary::{Claim, Word, lists};
+use crate::trim::trim;
+use crate::understand::column::Column;
 use session::few::Set;
 use session::known::Known;
 use session::measure::MeasureId;
@@ -191,8 +194,7 @@ fn column_per_build(
         let column = &mut columns[at];
         let name =
             if column.understood.unit.is_some() { column.heading.split(['(', '[']).next() } else { None };
-        let name =
-            crate::lexicon::number::trim(name.filter(|n| !n.trim().is_empty()).unwrap_or(&column.heading)).to_owned();
+        let name = trim(name.filter(|n| !n.trim().is_empty()).unwrap_or(&column.heading)).to_owned();
         column.group = Some(group);
         column.build = Some(name);
         column.heading_is_build = true;

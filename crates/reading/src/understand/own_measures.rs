@@ -1,9 +1,9 @@
 //! Measures claimed twice, and the measures of the golfer's own with their ids.
 
-use crate::understand::columns::{Column, unnamed};
 use crate::lexicon::heading;
+use crate::lexicon::word::Word;
 use crate::outcome::Role;
-use crate::lexicon::vocabulary::Word;
+use crate::understand::column::{Column, unnamed};
 use session::few::{Map, Set};
 use session::known::Known;
 use session::measure::MeasureId;

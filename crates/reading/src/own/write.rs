@@ -7,15 +7,15 @@
 //! canonical unit with all their digits.
 
 use session::measure::{self, MeasureId};
-use session::{Order, Session, Summary, SummaryOf, TemperatureUnit};
 use session::units::SourceUnit;
+use session::{Order, Session, Summary, SummaryOf, TemperatureUnit};
 use std::fmt::Write;
 
 /// What the first cell of such a text says.
-pub const MARK: &str = "Straight Answer session";
+pub(crate) const MARK: &str = "Straight Answer session";
 
 /// The version of the format.
-pub const VERSION: &str = "1";
+pub(crate) const VERSION: &str = "1";
 
 /// Cells before the first measure: kind, build's number and name, round, shot, left out.
 pub(crate) const FIRST_MEASURE: usize = 6;
@@ -141,6 +141,12 @@ pub(crate) fn order_word(order: Order) -> &'static str {
         Order::Blocked => "blocked",
         Order::Unknown => "unknown",
     }
+}
+
+/// The unit of temperature by its word.
+pub(crate) fn unit_named(word: &str) -> TemperatureUnit {
+    let is_fahrenheit = word.trim() == unit_word(TemperatureUnit::Fahrenheit);
+    if is_fahrenheit { TemperatureUnit::Fahrenheit } else { TemperatureUnit::Celsius }
 }
 
 /// The word for a unit of temperature.
