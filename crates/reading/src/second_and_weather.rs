@@ -1,6 +1,6 @@
 //! What a session tells beside its shots, written in files of our own and joined from several texts.
 
-use session::{Conditions, MOST_SECOND, SecondFactor, Session, TemperatureUnit};
+use session::{Conditions, MOST_SECOND, SecondFactor, Session};
 
 /// A second factor as a file names it, each value once.
 pub(crate) fn written(name: String, values: impl Iterator<Item = String>) -> SecondFactor {
@@ -23,12 +23,6 @@ pub(crate) fn place_of(second: &mut Option<SecondFactor>, value: &str) -> Option
     place
         .or_else(|| values.len().checked_sub(1).filter(|&last| values[last] == value))
         .and_then(|at| at.try_into().ok())
-}
-
-/// The unit of temperature by its word.
-pub(crate) fn unit_named(word: &str) -> TemperatureUnit {
-    let is_fahrenheit = word.trim() == crate::write::unit_word(TemperatureUnit::Fahrenheit);
-    if is_fahrenheit { TemperatureUnit::Fahrenheit } else { TemperatureUnit::Celsius }
 }
 
 /// Takes the values of one session's second factor into the joined one, and says where each then stands. What changed

@@ -1,25 +1,27 @@
-//! The tool's own CSV, as [`crate::write::write_csv`] writes it, also after a spreadsheet had it.
+//! The tool's own CSV, as [`crate::write_csv`] writes it, also after a spreadsheet had it.
 
 use crate::hints::Hints;
 use crate::lexicon::decimal;
-use crate::limits::{MAX_BYTES, MAX_ROWS, prefix, shortened};
+use crate::limits::{MAX_BYTES, MAX_ROWS};
 use crate::outcome::{
     ColumnReading, Delimiter, Layout, LineIs, LineReading, ReadResult, Reading, Role, RowCounts, UnitSource,
 };
+use crate::own::write::{FIRST_MEASURE, MARK, UNKNOWN, unguarded, unit_named};
 use crate::remarks::ProblemKind;
+use crate::second_and_weather;
 use crate::take::draft::LEAST_SLOTS;
-use crate::take::weather_lines;
 use crate::talk::{Talk, place};
-use crate::write::{FIRST_MEASURE, MARK, UNKNOWN, unguarded};
+use crate::trim::{prefix, shortened};
 use session::few::Map;
 use session::measure::{self, MeasureId};
 use session::units::SourceUnit;
 use session::{
     Build, Conditions, CustomMeasure, MOST_SECOND, Order, Session, Shot, Summary, SummaryOf, SummaryValue,
 };
+use text::Voice;
 
 /// Reads a text of the tool's own; `None` for any other.
-pub(crate) fn read(text: &str, hints: &Hints) -> Option<ReadResult> {
+pub(crate) fn read(text: &str, hints: &Hints, voice: &Voice) -> Option<ReadResult> {
     let after = text.strip_prefix('"').unwrap_or(text).strip_prefix(MARK)?;
     let delimiter = match after.trim_start_matches('"').chars().next()? {
         ',' => Delimiter::Comma,
@@ -39,7 +41,7 @@ pub(crate) fn read(text: &str, hints: &Hints) -> Option<ReadResult> {
         .flexible(true)
         .delimiter(byte)
         .from_reader(text.as_bytes());
-    let mut own = Own { comma: delimiter == Delimiter::Semicolon, ..Own::default() };
+    let mut own = Own::new(delimiter == Delimiter::Semicolon, voice);
     let mut record = csv::StringRecord::new();
     let mut lines = crate::cut::delimited::Lines::new(text);
     while let Ok(true) = reader.read_record(&mut record) {
@@ -60,7 +62,6 @@ pub(crate) fn read(text: &str, hints: &Hints) -> Option<ReadResult> {
     Some(own.finish(delimiter, hints))
 }
 
-#[derive(Default)]
 struct Own {
     session: Session,
     talk: Talk,
@@ -78,6 +79,20 @@ struct Own {
 }
 
 impl Own {
+    fn new(comma: bool, voice: &Voice) -> Self {
+        Self {
+            session: Session::default(),
+            talk: Talk::new(voice),
+            rows: RowCounts::default(),
+            lines: Vec::new(),
+            headings: Vec::new(),
+            slots: 0,
+            second_at: None,
+            note_at: None,
+            comma,
+        }
+    }
+
     fn take(&mut self, record: &csv::StringRecord, line: u32) -> LineIs {
         let cell = |at: usize| record.get(at).unwrap_or_default();
         let text = |at: usize| unguarded(cell(at)).to_owned();
@@ -96,7 +111,7 @@ impl Own {
             }
             "custom" => {
                 self.session.custom.push(CustomMeasure {
-                    id: MeasureId(text(1)),
+                    id: MeasureId::from(text(1)),
                     name: text(2),
                     unit: text(3),
                 });
@@ -106,7 +121,7 @@ impl Own {
                 self.second_at = place_in_row(cell(1));
                 let filled = record.iter().skip(3).filter(|cell| !cell.is_empty());
                 let values = filled.map(|cell| unguarded(cell).to_owned()).take(MOST_SECOND);
-                self.session.second = Some(beside::written(text(2), values));
+                self.session.second = Some(second_and_weather::written(text(2), values));
                 LineIs::Text
             }
             "note" => {
@@ -115,7 +130,7 @@ impl Own {
             }
             "weather" => {
                 let figures = [1, 3, 4, 5, 6].map(|at| self.figure(cell(at)));
-                self.session.weather = Conditions::from_figures(figures, beside::unit_named(cell(2)));
+                self.session.weather = Conditions::from_figures(figures, unit_named(cell(2)));
                 LineIs::Text
             }
             "columns" => {
@@ -126,10 +141,10 @@ impl Own {
                 // What stands beside the measures comes behind them.
                 let beside = self.second_at.into_iter().chain(self.note_at).min();
                 let end = beside.map_or(record.len(), |at| at.min(record.len()));
-                self.session.measures = (FIRST_MEASURE..end).map(|at| MeasureId(text(at))).collect();
+                self.session.measures = (FIRST_MEASURE..end).map(|at| MeasureId::from(text(at))).collect();
                 // A spreadsheet fills short rows up with empty cells.
                 while self.session.measures.len() > self.headings.len()
-                    && self.session.measures.last().is_some_and(|id| id.0.is_empty())
+                    && self.session.measures.last().is_some_and(|id| id.as_str().is_empty())
                 {
                     self.session.measures.pop();
                 }
@@ -166,7 +181,8 @@ impl Own {
         self.slots += self.session.measures.len();
         let whole = |at: usize| record.get(at).and_then(|text| text.trim().parse().ok());
         let second = self.second_at.and_then(|at| record.get(at)).filter(|cell| !cell.is_empty());
-        let second = second.and_then(|cell| beside::place_of(&mut self.session.second, unguarded(cell)));
+        let second =
+            second.and_then(|cell| second_and_weather::place_of(&mut self.session.second, unguarded(cell)));
         let note = self.note_at.and_then(|at| record.get(at)).map(unguarded).filter(|note| !note.is_empty());
         let note = note.map(str::to_owned);
         self.session.shots.push(Shot {
@@ -334,7 +350,8 @@ mod tests {
                     Carry (yd)\nid,,,,,,carry\nshot,1,A,,,,250\nshot,2,B,,,,255\n";
         let named = |pairs: &[(&str, &str)]| {
             let names = pairs.iter().map(|&(old, new)| (old.to_owned(), new.to_owned())).collect();
-            let session = crate::read::read(text, &Hints { names, ..Hints::default() }).session;
+            let session =
+                crate::read::read(text, &Hints { names, ..Hints::default() }, &Voice::english()).session;
             let builds: Vec<String> = session.builds.into_iter().map(|b| b.name).collect();
             (builds, session.shots.iter().map(|s| s.build).collect::<Vec<_>>())
         };

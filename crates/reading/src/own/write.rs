@@ -12,10 +12,10 @@ use session::{Order, Session, Summary, SummaryOf, TemperatureUnit};
 use std::fmt::Write;
 
 /// What the first cell of such a text says.
-pub const MARK: &str = "Straight Answer session";
+pub(crate) const MARK: &str = "Straight Answer session";
 
 /// The version of the format.
-pub const VERSION: &str = "1";
+pub(crate) const VERSION: &str = "1";
 
 /// Cells before the first measure: kind, build's number and name, round, shot, left out.
 pub(crate) const FIRST_MEASURE: usize = 6;
@@ -34,7 +34,7 @@ pub fn write_csv(session: &Session) -> String {
     for custom in &session.custom {
         line(
             &mut out,
-            ["custom".into(), guarded(&custom.id.0), guarded(&custom.name), guarded(&custom.unit)],
+            ["custom".into(), guarded(custom.id.as_str()), guarded(&custom.name), guarded(&custom.unit)],
         );
     }
     if let Some(second) = &session.second {
@@ -62,7 +62,7 @@ pub fn write_csv(session: &Session) -> String {
         &mut out,
         before("columns", ["no.", "build", "round", "shot", "left out"]).into_iter().chain(headings),
     );
-    let ids = session.measures.iter().map(|id| guarded(&id.0));
+    let ids = session.measures.iter().map(|id| guarded(id.as_str()));
     line(&mut out, before("id", [""; 5]).into_iter().chain(ids));
     for shot in &session.shots {
         let fixed = [
@@ -143,6 +143,12 @@ pub(crate) fn order_word(order: Order) -> &'static str {
     }
 }
 
+/// The unit of temperature by its word.
+pub(crate) fn unit_named(word: &str) -> TemperatureUnit {
+    let is_fahrenheit = word.trim() == unit_word(TemperatureUnit::Fahrenheit);
+    if is_fahrenheit { TemperatureUnit::Fahrenheit } else { TemperatureUnit::Celsius }
+}
+
 /// The word for a unit of temperature.
 pub(crate) fn unit_word(unit: TemperatureUnit) -> &'static str {
     match unit {
@@ -163,7 +169,7 @@ fn heading(session: &Session, id: &MeasureId) -> String {
         // The golfer's own heading mostly has its unit in it.
         Some(c) if c.unit.is_empty() || c.name.contains(&c.unit) => c.name.clone(),
         Some(c) => format!("{} ({})", c.name, c.unit),
-        None => id.0.clone(),
+        None => id.to_string(),
     }
 }
 
