@@ -4,7 +4,7 @@ use super::bytes::{Broken, Writer};
 use super::error::{LinkError, PackError, TooLarge};
 use super::notice::LinkNotice;
 use super::sealed::{Sections, bytes_of, sealed};
-use super::view::View;
+use ::session::question::View;
 use super::{asked, contents, limits, notice, second_and_weather, tag, view};
 use serde::{Deserialize, Serialize};
 use session::Session;

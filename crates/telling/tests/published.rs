@@ -3,13 +3,14 @@
 //! Expected differences and intervals are those of tests/reference/stats (R and scipy agree on them; each case
 //! there names its source and command). The decision is the one that follows from the widened interval.
 
-use fitting::check::{CheckRequest, check};
-use fitting::question::{Question, Stopping, StoppingWord};
-use fitting::read::{Hints, Role, read};
-use fitting::report::{Finding, Report};
-use fitting::session::Session;
-use fitting::verdict::DecisionKind;
+use judging::verdict::DecisionKind;
+use reading::{Hints, Role, read};
+use session::Session;
+use session::question::{Question, Stopping, StoppingWord};
 use std::path::Path;
+use telling::check::{CheckRequest, check};
+use telling::report::{Finding, Report};
+use text::Voice;
 
 fn data(name: &str) -> String {
     let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../tests/reference/datasets").join(name);
@@ -17,7 +18,7 @@ fn data(name: &str) -> String {
 }
 
 fn session(name: &str) -> Session {
-    let result = read(&data(name), &Hints::default());
+    let result = read(&data(name), &Hints::default(), &Voice::english());
     assert!(result.problems.is_empty(), "{name}: {:?}", result.problems);
     result.session
 }
@@ -33,7 +34,7 @@ fn ask(session: Session, baseline: &str, measure: &str) -> Report {
         first_margin: None,
         stopping: Stopping::Word(StoppingWord::Fixed),
     };
-    check(&CheckRequest { session, question }).expect("a usable request")
+    check(&CheckRequest { session, question }, &Voice::english()).expect("a usable request")
 }
 
 fn close(a: f64, b: f64, what: &str) {
@@ -42,7 +43,7 @@ fn close(a: f64, b: f64, what: &str) {
 
 fn finding<'a>(report: &'a Report, session: &Session, candidate: &str, measure: &str) -> &'a Finding {
     let candidate = session.builds.iter().position(|b| b.name == candidate).expect("the candidate");
-    let found = report.findings.iter().find(|f| f.candidate == candidate && f.measure == measure.into());
+    let found = report.findings.iter().find(|f| f.candidate == candidate && f.measure.as_str() == measure);
     found.expect("a finding for the pair")
 }
 
@@ -139,10 +140,10 @@ fn chick_weights() {
 fn npk() {
     let hints = Hints {
         columns: [(0, Role::Round), (1, Role::Build)].into_iter().collect(),
-        order: Some(fitting::session::Order::Interleaved),
+        order: Some(session::Order::Interleaved),
         ..Hints::default()
     };
-    let session = read(&data("npk.csv"), &hints).session;
+    let session = read(&data("npk.csv"), &hints, &text::Voice::english()).session;
     let report = ask(session.clone(), "0", "yield");
     let round = finding(&report, &session, "1", "yield").numbers.round.expect("blocks are rounds");
     close(round.diff, 5.616_667, "difference");
@@ -159,7 +160,7 @@ fn blood_counts() {
         columns: [(0, Role::Build), (1, Role::Measure("count".into()))].into_iter().collect(),
         ..Hints::default()
     };
-    let session = read(&data("blood_counts.csv"), &hints).session;
+    let session = read(&data("blood_counts.csv"), &hints, &text::Voice::english()).session;
     assert_eq!(session.shots.len(), 15);
     let report = ask(session.clone(), "control", "count");
     for (drug, diff, df, kind) in

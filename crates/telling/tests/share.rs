@@ -2,12 +2,22 @@
 
 mod support;
 
-use fitting::check::{CheckRequest, check};
-use fitting::link::{View, unpack};
-use fitting::question::{Goal, Question};
-use fitting::session::Session;
-use fitting::share::{ShareRequest, Shared, share};
+use reading::link::{PackRequest, View, pack, unpack};
+use session::Session;
+use session::question::{Goal, Question};
+use session::refusal::Refusal;
+use support::check;
 use support::fitting_session::{Shape, fitting_session};
+use telling::check::CheckRequest;
+use telling::share::{ShareRequest, Shared};
+use text::Voice;
+
+/// Packed and told in English, as every way in does it.
+fn share(request: &ShareRequest) -> Result<Shared, Refusal> {
+    let ShareRequest { session, question, view, .. } = request.clone();
+    let packed = pack(&PackRequest { session, question, view }).ok();
+    telling::share::share(request, packed.as_deref(), &Voice::english())
+}
 
 fn shared(session: Session, question: Question) -> Shared {
     let address = "https://example.org/club/#example=fair".to_owned();
@@ -36,7 +46,7 @@ fn words_in_every_style() {
 fn words_about_scatter_and_about_averages() {
     let scatter = Question { goal: Some(Goal::Tighter), ..support::asking("carry") };
     let scatter = shared(support::in_turn("carry", 8, &[250.0, 251.0], 8.0), scatter);
-    let averages = support::averages(fitting::session::SummaryOf::All, Some(12), Some(8.0), [230.0, 238.0]);
+    let averages = support::averages(session::SummaryOf::All, Some(12), Some(8.0), [230.0, 238.0]);
     let averages = shared(averages, support::asking("carry"));
     let told = [scatter.card.alternative, averages.card.alternative, averages.words.plain];
     let link = averages.link.expect("small");
@@ -48,7 +58,7 @@ fn the_link_says_the_same_words() {
     for metric in [false, true] {
         let session = fitting_session(Shape { shots: 60, measures: 6, metric, seed: 3 });
         let shared = shared(session, Question { margin: Some(4.0), ..support::asking("carry") });
-        let opened = unpack(&shared.link.expect("small")).expect("a link just made");
+        let opened = unpack(&shared.link.expect("small"), &Voice::english()).expect("a link just made");
         let again = check(&CheckRequest { session: opened.session, question: opened.question });
         assert_eq!(again.as_ref(), Ok(&shared.file.report));
         assert!(shared.fits_forums);

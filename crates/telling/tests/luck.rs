@@ -2,12 +2,18 @@
 
 mod support;
 
-use fitting::check::{CheckRequest, check};
-use fitting::luck::{Compared, Luck, LuckRequest, Showing, luck};
-use fitting::question::{Goal, Question};
-use fitting::session::{Order, Session};
-use fitting::verdict::Direction;
-use support::{asking, empty, in_turn, one_after_the_other, push};
+use judging::luck::{Compared, Showing};
+use judging::verdict::Direction;
+use session::question::{Goal, Question};
+use session::refusal::Refusal;
+use session::{Order, Session};
+use support::{asking, check, empty, in_turn, one_after_the_other, push};
+use telling::check::CheckRequest;
+use telling::luck::{Luck, LuckRequest};
+
+fn luck(request: &LuckRequest) -> Result<Luck, Refusal> {
+    telling::luck::luck(request, &text::Voice::english())
+}
 
 fn request(session: &Session, question: &Question, shown: u32, showing: Showing) -> LuckRequest {
     LuckRequest { session: session.clone(), question: question.clone(), shown: Some(shown), showing }
@@ -42,19 +48,19 @@ fn runs_are_counted_as_by_hand() {
         let share = |reached: &dyn Fn(f64) -> bool| {
             gaps.iter().filter(|gap| reached(**gap)).count() as f64 / gaps.len() as f64
         };
-        assert!(near(luck.for_candidate.share, share(&|gap| gap >= 5.0 - 1e-9)), "{n}");
-        assert!(near(luck.for_baseline.share, share(&|gap| gap <= -5.0 + 1e-9)), "{n}");
-        assert!(near(luck.for_candidate.best, extreme(&gaps, f64::max)));
-        assert!(near(luck.for_baseline.best, extreme(&gaps, f64::min)));
+        assert!(near(luck.facts.for_candidate.share, share(&|gap| gap >= 5.0 - 1e-9)), "{n}");
+        assert!(near(luck.facts.for_baseline.share, share(&|gap| gap <= -5.0 + 1e-9)), "{n}");
+        assert!(near(luck.facts.for_candidate.best, extreme(&gaps, f64::max)));
+        assert!(near(luck.facts.for_baseline.best, extreme(&gaps, f64::min)));
         let all = |build| {
             let values = averages_of_runs(&session, build, 1);
             values.iter().sum::<f64>() / values.len() as f64
         };
-        assert!(near(luck.for_candidate.against_all, extreme(&cand, f64::max) - all(0)));
-        assert!(near(luck.for_baseline.against_all, all(1) - extreme(&base, f64::max)));
-        assert!(near(luck.gap, all(1) - all(0)));
-        assert_eq!((luck.pairs.baseline, luck.pairs.candidate), (base.len(), cand.len()));
-        assert!(luck.pairs.all);
+        assert!(near(luck.facts.for_candidate.against_all, extreme(&cand, f64::max) - all(0)));
+        assert!(near(luck.facts.for_baseline.against_all, all(1) - extreme(&base, f64::max)));
+        assert!(near(luck.facts.gap, all(1) - all(0)));
+        assert_eq!((luck.facts.pairs.baseline, luck.facts.pairs.candidate), (base.len(), cand.len()));
+        assert!(luck.facts.pairs.all);
     }
 }
 
@@ -63,8 +69,11 @@ fn the_whole_session_reaches_no_farther_than_its_gap() {
     let session = one_after_the_other("carry", &[9, 9], &[250.0, 257.0], 8.0);
     for showing in [Showing::InARow, Showing::Picked] {
         let luck = shown(&session, &asking("carry"), 9, showing);
-        assert!(near(luck.for_candidate.best, luck.gap) && near(luck.for_baseline.best, luck.gap));
-        assert!(near(luck.for_candidate.share, 1.0) && near(luck.for_baseline.share, 0.0));
+        assert!(
+            near(luck.facts.for_candidate.best, luck.facts.gap)
+                && near(luck.facts.for_baseline.best, luck.facts.gap)
+        );
+        assert!(near(luck.facts.for_candidate.share, 1.0) && near(luck.facts.for_baseline.share, 0.0));
     }
 }
 
@@ -74,9 +83,9 @@ fn any_picks_reach_at_least_as_far_as_runs() {
     for n in 3..=15 {
         let picked = shown(&session, &asking("carry"), n, Showing::Picked);
         let in_a_row = shown(&session, &asking("carry"), n, Showing::InARow);
-        assert!(picked.for_candidate.best >= in_a_row.for_candidate.best - 1e-9);
-        assert!(picked.for_baseline.best <= in_a_row.for_baseline.best + 1e-9);
-        assert_eq!(picked.chance, in_a_row.chance, "chance does not choose");
+        assert!(picked.facts.for_candidate.best >= in_a_row.facts.for_candidate.best - 1e-9);
+        assert!(picked.facts.for_baseline.best <= in_a_row.facts.for_baseline.best + 1e-9);
+        assert_eq!(picked.facts.chance, in_a_row.facts.chance, "chance does not choose");
     }
 }
 
@@ -93,12 +102,15 @@ fn swapping_the_roles_turns_everything_around() {
         for showing in [Showing::InARow, Showing::Picked] {
             let there = shown(&session, &ask(0), 5, showing);
             let back = shown(&session, &ask(1), 5, showing);
-            assert_eq!(there.chance, back.chance, "{measure}");
-            assert!(near(there.for_candidate.share, back.for_baseline.share), "{measure} {showing:?}");
-            assert!(near(there.for_baseline.share, back.for_candidate.share));
-            assert!(near(there.for_candidate.best, -back.for_baseline.best));
-            assert!(near(there.for_baseline.against_all, -back.for_candidate.against_all));
-            assert!(near(there.gap, -back.gap));
+            assert_eq!(there.facts.chance, back.facts.chance, "{measure}");
+            assert!(
+                near(there.facts.for_candidate.share, back.facts.for_baseline.share),
+                "{measure} {showing:?}"
+            );
+            assert!(near(there.facts.for_baseline.share, back.facts.for_candidate.share));
+            assert!(near(there.facts.for_candidate.best, -back.facts.for_baseline.best));
+            assert!(near(there.facts.for_baseline.against_all, -back.facts.for_candidate.against_all));
+            assert!(near(there.facts.gap, -back.facts.gap));
         }
     }
 }
@@ -108,13 +120,13 @@ fn lower_is_better_speaks_for_the_lower() {
     let session = in_turn("spin_rate", 5, &[2900.0, 2500.0], 150.0);
     let lower = Question { goal: Some(Goal::Lower), ..asking("spin_rate") };
     let luck = shown(&session, &lower, 5, Showing::InARow);
-    assert_eq!(luck.toward, Direction::Lower);
-    assert!(luck.for_candidate.share > 0.8 && luck.for_candidate.best < luck.gap);
-    assert!(luck.for_baseline.share < 0.01 && luck.for_baseline.best > luck.gap);
+    assert_eq!(luck.facts.toward, Direction::Lower);
+    assert!(luck.facts.for_candidate.share > 0.8 && luck.facts.for_candidate.best < luck.facts.gap);
+    assert!(luck.facts.for_baseline.share < 0.01 && luck.facts.for_baseline.best > luck.facts.gap);
     let higher = Question { goal: Some(Goal::Higher), ..asking("spin_rate") };
     let turned = shown(&session, &higher, 5, Showing::InARow);
-    assert!(near(turned.for_candidate.share, luck.for_baseline.share));
-    assert!(near(turned.for_candidate.best, luck.for_baseline.best));
+    assert!(near(turned.facts.for_candidate.share, luck.facts.for_baseline.share));
+    assert!(near(turned.facts.for_candidate.best, luck.facts.for_baseline.best));
 }
 
 #[test]
@@ -131,11 +143,14 @@ fn straighter_is_nearer_to_zero_on_either_side() {
     }
     let here = shown(&one, &asking("offline"), 3, Showing::InARow);
     let there = shown(&turned, &asking("offline"), 3, Showing::InARow);
-    assert_eq!((here.compared, here.toward), (Compared::DistanceFromZero, Direction::Lower));
-    assert!(near(here.for_candidate.share, 1.0) && near(here.for_baseline.share, 0.0));
-    assert!(near(here.gap, there.gap) && near(here.for_candidate.best, there.for_candidate.best));
+    assert_eq!((here.facts.compared, here.facts.toward), (Compared::DistanceFromZero, Direction::Lower));
+    assert!(near(here.facts.for_candidate.share, 1.0) && near(here.facts.for_baseline.share, 0.0));
+    assert!(
+        near(here.facts.gap, there.facts.gap)
+            && near(here.facts.for_candidate.best, there.facts.for_candidate.best)
+    );
     // |(2 − 4 + 1)/3| against (14 + 12 + 20)/3.
-    assert!(near(here.for_candidate.best, 1.0 / 3.0 - 46.0 / 3.0), "{}", here.for_candidate.best);
+    assert!(near(here.facts.for_candidate.best, 1.0 / 3.0 - 46.0 / 3.0), "{}", here.facts.for_candidate.best);
 }
 
 #[test]
@@ -151,7 +166,7 @@ fn the_answer_beside_it_is_that_of_the_check() {
             check(&CheckRequest { session: session.clone(), question: question.clone() }).expect("usable");
         let luck = shown(&session, &question, 4, Showing::InARow);
         assert_eq!(luck.answer, report.answer, "{measure}");
-        assert_eq!(Some(luck.candidate), report.asked.candidate);
+        assert_eq!(Some(luck.facts.candidate), report.asked.candidate);
     }
 }
 
@@ -163,18 +178,18 @@ fn the_same_request_gives_the_same_picture() {
         assert_eq!(again(), again());
     }
     let luck = shown(&session, &asking("carry"), 7, Showing::Picked);
-    assert!(!luck.pairs.all && luck.chance.histogram.total == 2 * luck.chance.draws);
+    assert!(!luck.facts.pairs.all && luck.facts.chance.histogram.total == 2 * luck.facts.chance.draws);
 }
 
 #[test]
 fn the_bars_beyond_the_margin_are_the_share_that_is_told() {
     let session = in_turn("carry", 5, &[250.0, 252.0], 12.0);
     let luck = shown(&session, &asking("carry"), 5, Showing::InARow);
-    let bins = &luck.chance.histogram.bins;
+    let bins = &luck.facts.chance.histogram.bins;
     let beyond: u32 =
         bins.iter().filter(|b| b.low >= 5.0 - 1e-9 || b.high <= -5.0 + 1e-9).map(|b| b.count).sum();
-    let share = f64::from(beyond) / f64::from(luck.chance.histogram.total);
-    assert!(near(share, luck.chance.beyond_margin.expect("carry has a margin")), "{share}");
+    let share = f64::from(beyond) / f64::from(luck.facts.chance.histogram.total);
+    assert!(near(share, luck.facts.chance.beyond_margin.expect("carry has a margin")), "{share}");
 }
 
 #[test]
@@ -208,7 +223,10 @@ fn left_open_five_are_shown_or_as_many_as_there_are() {
         let session = one_after_the_other("carry", &[each, 30], &[250.0, 255.0], 6.0);
         let open = LuckRequest { shown: None, ..request(&session, &asking("carry"), 0, Showing::InARow) };
         let luck = luck(&open).expect("can be shown");
-        assert_eq!((luck.shown, luck.limits.most), (expected, u32::try_from(each.min(15)).expect("small")));
+        assert_eq!(
+            (luck.facts.shown, luck.facts.limits.most),
+            (expected, u32::try_from(each.min(15)).expect("small"))
+        );
     }
 }
 
@@ -216,11 +234,11 @@ fn left_open_five_are_shown_or_as_many_as_there_are() {
 fn shots_without_scatter_and_columns_without_a_margin_are_shown_too() {
     let mut session = one_after_the_other("carry", &[5, 5], &[250.0, 250.0], 0.0);
     let luck = shown(&session, &asking("carry"), 5, Showing::InARow);
-    assert!(near(luck.for_candidate.share, 0.0) && near(luck.for_candidate.best, 0.0));
+    assert!(near(luck.facts.for_candidate.share, 0.0) && near(luck.facts.for_candidate.best, 0.0));
     session = one_after_the_other("my column", &[6, 6], &[1.0, 2.0], 1.0);
     let luck = shown(&session, &asking("my column"), 4, Showing::Picked);
-    assert_eq!((luck.margin, luck.chance.beyond_margin), (None, None));
-    assert!(luck.for_candidate.share + luck.for_baseline.share <= 1.0 + 1e-12);
+    assert_eq!((luck.facts.margin, luck.facts.chance.beyond_margin), (None, None));
+    assert!(luck.facts.for_candidate.share + luck.facts.for_baseline.share <= 1.0 + 1e-12);
     assert!(luck.words.headline.contains("that of Own driver"), "{}", luck.words.headline);
 }
 

@@ -5,16 +5,22 @@ mod dice;
 mod support;
 
 use dice::Dice;
-use fitting::second::{Effect, Second, SecondRequest, second};
-use fitting::session::{Order, Session};
-use fitting::verdict::DecisionKind;
+use judging::second::SecondRequest;
+use judging::verdict::DecisionKind;
 use serde_json::Value;
+use session::refusal::Refusal;
+use session::{Order, Session};
 use support::{asking, empty, push};
+use telling::second::{Effect, Second};
 
 const REFERENCE: &str = include_str!("../../../tests/reference/stats/19_two_factors.json");
 
 fn numbers(value: &Value) -> Vec<f64> {
     value.as_array().expect("a list").iter().map(|x| x.as_f64().expect("a number")).collect()
+}
+
+fn second(request: &SecondRequest) -> Result<Second, Refusal> {
+    telling::second::second(request, &text::Voice::english())
 }
 
 fn asked(measure: &str, y: &[f64], build: &[f64], condition: &[f64]) -> SecondRequest {
@@ -25,7 +31,7 @@ fn asked(measure: &str, y: &[f64], build: &[f64], condition: &[f64]) -> SecondRe
     }
     SecondRequest {
         session,
-        question: fitting::question::Question { candidate: Some(1), ..asking(measure) },
+        question: session::question::Question { candidate: Some(1), ..asking(measure) },
         is_second: condition.iter().map(|c| Some(*c > 0.0)).collect(),
         names: None,
     }
@@ -40,7 +46,8 @@ fn effects_are_those_of_lm() {
         let expected = |name: &str| numbers(&case["expected"][name]);
         let effects = [&found.build, &found.condition, &found.interaction];
         for (i, effect) in effects.into_iter().enumerate() {
-            for (got, name) in [(effect.value, "coef"), (effect.se, "se"), (effect.p, "p")] {
+            for (got, name) in [(effect.facts.value, "coef"), (effect.facts.se, "se"), (effect.facts.p, "p")]
+            {
                 let want = expected(name)[i];
                 assert!(
                     (got - want).abs() <= 1e-9 * want.abs(),
@@ -48,7 +55,7 @@ fn effects_are_those_of_lm() {
                     case["id"]
                 );
             }
-            assert!((effect.df - case["expected"]["df"].as_f64().unwrap()).abs() < 1e-9);
+            assert!((effect.facts.df - case["expected"]["df"].as_f64().unwrap()).abs() < 1e-9);
         }
     }
 }
@@ -67,7 +74,7 @@ fn made(seed: u64, n: usize, build: f64, condition: f64, together: f64, sd: f64)
 }
 
 fn is(effect: &Effect, kind: DecisionKind) -> bool {
-    effect.decision.kind == kind
+    effect.facts.decision.kind == kind
 }
 
 #[test]
@@ -115,9 +122,9 @@ fn exchanging_names_exchanges_effects() {
     times.is_second.iter_mut().for_each(|second| *second = second.map(|second| !second));
     let (builds, times) = (second(&builds).unwrap(), second(&times).unwrap());
     let opposite = |a: &Effect, b: &Effect| {
-        (a.value + b.value).abs() < 1e-9 && (a.range.low + b.range.high).abs() < 1e-9
+        (a.facts.value + b.facts.value).abs() < 1e-9 && (a.facts.range.low + b.facts.range.high).abs() < 1e-9
     };
-    let same = |a: &Effect, b: &Effect| (a.value - b.value).abs() < 1e-9;
+    let same = |a: &Effect, b: &Effect| (a.facts.value - b.facts.value).abs() < 1e-9;
     assert!(opposite(&one.build, &builds.build) && same(&one.condition, &builds.condition));
     assert!(opposite(&one.condition, &times.condition) && same(&one.build, &times.build));
     assert!(
@@ -151,16 +158,16 @@ fn the_other_of_two_clubs_need_not_be_named_and_one_of_three_must() {
 #[test]
 fn only_what_came_later_gets_the_allowance_for_order() {
     let halves = made(7, 10, 0.0, 0.0, 0.0, 300.0);
-    assert!(second(&halves).unwrap().condition.order_allowance > 0.0);
+    assert!(second(&halves).unwrap().condition.facts.order_allowance > 0.0);
     // Two balls in turn, three shots each of both clubs: whatever drifts lies on both balls alike.
     let mut turns = halves.clone();
     turns.is_second = (0..40).map(|shot| Some(shot / 6 % 2 == 1)).collect();
     let found = second(&turns).unwrap();
-    assert!(found.condition.order_allowance.abs() < 1e-12 && found.words.note.is_empty());
+    assert!(found.condition.facts.order_allowance.abs() < 1e-12 && found.words.note.is_empty());
     turns.session.order = Order::Unknown;
-    assert!(second(&turns).unwrap().condition.order_allowance > 0.0);
+    assert!(second(&turns).unwrap().condition.facts.order_allowance > 0.0);
     // Back once is no turn: before, after, before.
     let mut back = halves;
     back.is_second = (0..40).map(|shot| Some((13..26).contains(&shot))).collect();
-    assert!(second(&back).unwrap().condition.order_allowance > 0.0);
+    assert!(second(&back).unwrap().condition.facts.order_allowance > 0.0);
 }

@@ -2,13 +2,13 @@
 
 mod support;
 
-use fitting::few::Map;
-use fitting::question::{LookedAfter, Question, Stopping, StoppingWord};
-use fitting::report::Report;
-use fitting::session::{Build, Order, Session, Summary, SummaryOf, SummaryValue};
-use fitting::verdict::{Direction, Matters};
+use judging::verdict::{Direction, Matters};
+use session::few::Map;
+use session::question::{LookedAfter, Question, Stopping, StoppingWord};
+use session::{Build, Order, Session, Summary, SummaryOf, SummaryValue};
 use std::collections::BTreeSet;
 use support::{answer, asking, averages, in_turn, one_after_the_other};
+use telling::report::Report;
 
 /// Sessions for every decision, hit in turn unless the decision needs otherwise.
 fn decisions() -> Vec<(&'static str, Session)> {
@@ -117,7 +117,7 @@ fn words_for_every_decision_under_every_warning() {
 #[test]
 fn words_for_every_measure_both_ways() {
     let mut text = String::new();
-    for measure in &fitting::measure::MEASURES {
+    for measure in session::known::Known::ALL.map(session::known::Known::facts) {
         let step = measure.margin;
         for sign in [1.0, -1.0] {
             let middle = if measure.plausible.low < 0.0 {
@@ -141,11 +141,7 @@ fn words_for_every_measure_both_ways() {
 fn words_for_every_reason_not_to_answer() {
     let all = SummaryOf::All;
     let mut own = in_turn("weight", 4, &[50.0, 56.0], 2.0);
-    own.custom.push(fitting::session::CustomMeasure {
-        id: "weight".into(),
-        name: "Weight".into(),
-        unit: "g".into(),
-    });
+    own.custom.push(session::CustomMeasure { id: "weight".into(), name: "Weight".into(), unit: "g".into() });
     let cases = [
         Session::default(),
         one_after_the_other("carry", &[5], &[250.0], 5.0),

@@ -2,13 +2,13 @@
 
 mod support;
 
-use fitting::analysis::Method;
-use fitting::check::{CheckRequest, check};
-use fitting::question::{Goal, LookedAfter, Question, Stopping};
-use fitting::report::{OverlayKind, Report};
-use fitting::session::{Build, Order, Session, SummaryOf};
-use fitting::verdict::{DecisionKind, Why};
-use support::{answer, asking, averages, empty, in_turn, one_after_the_other, push};
+use judging::analysis::Method;
+use judging::verdict::{DecisionKind, Why};
+use session::question::{Goal, LookedAfter, Question, Stopping};
+use session::{Build, Order, Session, SummaryOf};
+use support::{answer, asking, averages, check, empty, in_turn, one_after_the_other, push};
+use telling::check::CheckRequest;
+use telling::report::{OverlayKind, Report};
 
 fn close(a: f64, b: f64, tolerance: f64) {
     assert!((a - b).abs() <= tolerance, "{a} is not {b}");
@@ -156,7 +156,7 @@ fn other_measures_stand_in_a_family_of_their_own() {
     let report = answer(session, asking("carry"));
     let level = |i: usize| report.findings[i].estimate.as_ref().expect("an estimate").level;
     close(level(0), 0.95, 1e-12);
-    assert!(report.findings[1].measure == "spin_rate".into());
+    assert!(report.findings[1].measure.as_str() == "spin_rate");
     // Second in line of two after carry, which passes: its divisor is one again.
     close(level(1), 0.95, 1e-12);
 }

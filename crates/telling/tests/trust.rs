@@ -2,10 +2,11 @@
 
 mod support;
 
-use fitting::few::Map;
-use fitting::session::{Order, Session, Summary, SummaryOf, SummaryValue};
-use fitting::trust::{Seen, TrustFinding, Weight};
+use judging::trust::{Seen, Weight};
+use session::few::Map;
+use session::{Order, Session, Summary, SummaryOf, SummaryValue};
 use support::{answer, asking, in_turn, one_after_the_other};
+use telling::trust::TrustFinding;
 
 fn findings(session: Session) -> Vec<TrustFinding> {
     answer(session, asking("carry")).trust
