@@ -10,6 +10,7 @@ mod calibrate;
 mod demo;
 mod everywhere;
 mod lighthouse;
+mod modules;
 mod quoted;
 mod serve;
 mod shell;

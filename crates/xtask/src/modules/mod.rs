@@ -1,10 +1,13 @@
-//! Modules inside each crate: no circle of files, and layers that point one way where a crate has layers.
+//! The modules inside each crate: no circle of files, and layers that point one way where a crate has layers.
 //!
 //! A module is a file. What a parent passes on (`pub use`) counts as the file it comes from. Tests may look anywhere.
 
-use crate::rust_paths::{Said, said};
+mod paths;
+mod words;
+
 use crate::shell::root;
 use anyhow::{Context, Result};
+use paths::{Said, said};
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -14,7 +17,17 @@ use std::path::{Path, PathBuf};
 const LAYERS: [(&str, &[&[&str]]); 1] = [(
     "reading",
     &[
-        &["hints", "limits", "names_of_measures", "outcome", "position", "remarks", "second_and_weather", "talk", "trim"],
+        &[
+            "hints",
+            "limits",
+            "names_of_measures",
+            "outcome",
+            "position",
+            "remarks",
+            "second_and_weather",
+            "talk",
+            "trim",
+        ],
         &["lexicon"],
         &["cut"],
         &["understand"],
@@ -82,7 +95,8 @@ impl Modules {
     fn linked(said: BTreeMap<Name, Said>) -> Self {
         let mut modules = Self { said, uses: BTreeMap::new() };
         for (name, said) in &modules.said {
-            let uses = said.uses.iter().map(|path| modules.file_of(path, 0)).filter(|used| used != name).collect();
+            let uses =
+                said.uses.iter().map(|path| modules.file_of(path, 0)).filter(|used| used != name).collect();
             modules.uses.insert(name.clone(), uses);
         }
         modules
@@ -121,8 +135,11 @@ fn circle_faults(of: &str, modules: &Modules) -> Vec<String> {
             continue;
         }
         let Some(way) = way_back(modules, name) else { continue };
-        let knot: BTreeSet<&Name> =
-            modules.uses.keys().filter(|other| reaches(modules, name, other) && reaches(modules, other, name)).collect();
+        let knot: BTreeSet<&Name> = modules
+            .uses
+            .keys()
+            .filter(|other| reaches(modules, name, other) && reaches(modules, other, name))
+            .collect();
         let steps: Vec<String> = way.iter().map(|name| shown(name)).collect();
         faults.push(format!("{of}: {} modules in a circle, such as {}", knot.len(), steps.join(" → ")));
         done.extend(knot);
@@ -187,7 +204,10 @@ fn layer_faults(of: &str, modules: &Modules) -> Vec<String> {
             continue;
         };
         let above = uses.iter().filter(|used| layer(used).is_none_or(|used| used > own));
-        faults.extend(above.map(|used| format!("{of}: `{}` uses `{}`, which stands above it", shown(name), shown(used))));
+        faults
+            .extend(above.map(|used| {
+                format!("{of}: `{}` uses `{}`, which stands above it", shown(name), shown(used))
+            }));
     }
     faults
 }
@@ -197,7 +217,9 @@ mod tests {
     use super::*;
 
     fn modules(files: &[(&str, &str)]) -> Modules {
-        let name = |path: &str| path.split("::").filter(|name| !name.is_empty()).map(str::to_owned).collect::<Name>();
+        let name = |path: &str| {
+            path.split("::").filter(|name| !name.is_empty()).map(str::to_owned).collect::<Name>()
+        };
         Modules::linked(files.iter().map(|(path, text)| (name(path), said(text, &name(path)))).collect())
     }
 
@@ -224,7 +246,8 @@ mod tests {
 
     #[test]
     fn a_layer_sees_only_those_below_it() {
-        let below = modules(&[("", "mod cut; mod lexicon;"), ("cut", "use crate::lexicon::X;"), ("lexicon", "")]);
+        let below =
+            modules(&[("", "mod cut; mod lexicon;"), ("cut", "use crate::lexicon::X;"), ("lexicon", "")]);
         assert_eq!(layer_faults("reading", &below), Vec::<String>::new());
         let above = modules(&[("", "mod cut; mod lexicon;"), ("cut", ""), ("lexicon", "use crate::cut::X;")]);
         assert_eq!(layer_faults("reading", &above).len(), 1);

@@ -3,6 +3,8 @@
 //! Comments, texts and whatever stands under `#[cfg(test)]` say nothing here. A path counts when it begins with
 //! `crate`, `self`, `super` or one of the file's own modules.
 
+use super::words::{Word, words_without_tests};
+
 /// What a file says of modules.
 #[derive(Debug, Default, PartialEq, Eq)]
 pub(crate) struct Said {
@@ -16,7 +18,7 @@ pub(crate) struct Said {
 
 /// Reads the text of the module that stands at this path of its crate.
 pub(crate) fn said(text: &str, module: &[String]) -> Said {
-    let words = without_tests(words(text));
+    let words = words_without_tests(text);
     let mut said = Said { children: children(&words), ..Said::default() };
     let mut walk = Walk { words: &words, at: 0, inside: module.to_vec(), ends: Vec::new(), depth: 0 };
     while walk.at < words.len() {
@@ -25,140 +27,20 @@ pub(crate) fn said(text: &str, module: &[String]) -> Said {
     said
 }
 
-/// One word of the language: a name, a text in quotes, or a sign.
-#[derive(Debug, Clone, PartialEq, Eq)]
-enum Word {
-    Name(String),
-    Text(String),
-    /// `::`
-    Then,
-    Sign(char),
-}
-
-impl Word {
-    fn is(&self, name: &str) -> bool {
-        matches!(self, Self::Name(own) if own == name)
-    }
-}
-
-/// The words of a text, comments left away.
-fn words(text: &str) -> Vec<Word> {
-    let all: Vec<char> = text.chars().collect();
-    let mut words = Vec::new();
-    let mut at = 0;
-    let get = |at: usize| all.get(at).copied().unwrap_or('\n');
-    while at < all.len() {
-        let c = all[at];
-        let rest = |end: usize| all[at..end.min(all.len())].iter().collect::<String>();
-        if c == '/' && get(at + 1) == '/' {
-            at = (at..all.len()).find(|&i| all[i] == '\n').unwrap_or(all.len());
-        } else if c == '/' && get(at + 1) == '*' {
-            at = (at + 2..all.len()).find(|&i| all[i] == '*' && get(i + 1) == '/').map_or(all.len(), |i| i + 2);
-        } else if let Some(end) = raw_text(&all, at) {
-            at = end;
-            words.push(Word::Text(String::new()));
-        } else if c == '"' {
-            let mut end = at + 1;
-            while end < all.len() && all[end] != '"' {
-                end += if all[end] == '\\' { 2 } else { 1 };
-            }
-            words.push(Word::Text(rest(end).split_off(1)));
-            at = end + 1;
-        } else if c == '\'' && get(at + 1) == '\\' {
-            at = (at + 3..all.len()).find(|&i| all[i] == '\'').map_or(all.len(), |i| i + 1);
-        } else if c == '\'' {
-            // A character, or a lifetime, which has no second quote.
-            at += if get(at + 2) == '\'' { 3 } else { 1 };
-        } else if c.is_alphanumeric() || c == '_' {
-            let end = (at..all.len()).find(|&i| !all[i].is_alphanumeric() && all[i] != '_').unwrap_or(all.len());
-            words.push(Word::Name(rest(end)));
-            at = end;
-        } else if c == ':' && get(at + 1) == ':' {
-            words.push(Word::Then);
-            at += 2;
-        } else {
-            if !c.is_whitespace() {
-                words.push(Word::Sign(c));
-            }
-            at += 1;
-        }
-    }
-    words
-}
-
-/// The end of a raw text that begins here: `r"…"`, `br#"…"#`.
-fn raw_text(all: &[char], at: usize) -> Option<usize> {
-    let before = at.checked_sub(1).map_or(' ', |i| all[i]);
-    if before.is_alphanumeric() || before == '_' {
-        return None;
-    }
-    let start = at + usize::from(all[at] == 'b');
-    if all.get(start) != Some(&'r') {
-        return None;
-    }
-    let hashes = all[start + 1..].iter().take_while(|c| **c == '#').count();
-    let open = start + 1 + hashes;
-    if all.get(open) != Some(&'"') {
-        return None;
-    }
-    let closes = |i: &usize| all[*i] == '"' && all[i + 1..].iter().take(hashes).filter(|c| **c == '#').count() == hashes;
-    Some((open + 1..all.len()).find(closes).map_or(all.len(), |i| i + 1 + hashes))
-}
-
-/// Leaves away every item under `#[cfg(test)]`.
-fn without_tests(words: Vec<Word>) -> Vec<Word> {
-    let marks = ["#", "[", "cfg", "(", "test", ")", "]"];
-    let is_mark = |from: &[Word]| {
-        from.len() >= marks.len()
-            && from.iter().zip(marks).all(|(word, mark)| match word {
-                Word::Sign(sign) => mark.starts_with(*sign),
-                word => word.is(mark),
-            })
-    };
-    let mut kept = Vec::with_capacity(words.len());
-    let mut at = 0;
-    while at < words.len() {
-        if is_mark(&words[at..]) {
-            at = item_end(&words, at + marks.len());
-        } else {
-            kept.push(words[at].clone());
-            at += 1;
-        }
-    }
-    kept
-}
-
-/// Behind the next `;` or closing brace that ends an item.
-fn item_end(words: &[Word], from: usize) -> usize {
-    let mut depth = 0_usize;
-    for (at, word) in words.iter().enumerate().skip(from) {
-        match word {
-            Word::Sign('{' | '(' | '[') => depth += 1,
-            Word::Sign(')' | ']') => depth = depth.saturating_sub(1),
-            Word::Sign('}') => {
-                depth = depth.saturating_sub(1);
-                if depth == 0 {
-                    return at + 1;
-                }
-            }
-            Word::Sign(';') if depth == 0 => return at + 1,
-            _ => {}
-        }
-    }
-    words.len()
-}
-
 /// `mod name;`, perhaps with `#[path = "file"]` before it.
 fn children(words: &[Word]) -> Vec<(String, Option<String>)> {
     let mut found = Vec::new();
     let mut path = None;
     for (at, word) in words.iter().enumerate() {
-        if word.is("path") && words.get(at + 1) == Some(&Word::Sign('=')) {
-            if let Some(Word::Text(text)) = words.get(at + 2) {
-                path = Some(text.clone());
-            }
+        if word.is("path")
+            && words.get(at + 1) == Some(&Word::Sign('='))
+            && let Some(Word::Text(text)) = words.get(at + 2)
+        {
+            path = Some(text.clone());
         }
-        if let (true, Some(Word::Name(name)), Some(end)) = (word.is("mod"), words.get(at + 1), words.get(at + 2)) {
+        if let (true, Some(Word::Name(name)), Some(end)) =
+            (word.is("mod"), words.get(at + 1), words.get(at + 2))
+        {
             let file = path.take();
             if *end == Word::Sign(';') {
                 found.push((name.clone(), file));
@@ -191,7 +73,9 @@ impl Walk<'_> {
                 }
             }
             Word::Name(name) if name == "mod" => {
-                if let (Some(Word::Name(name)), Some(Word::Sign('{'))) = (words.get(self.at + 1), words.get(self.at + 2)) {
+                if let (Some(Word::Name(name)), Some(Word::Sign('{'))) =
+                    (words.get(self.at + 1), words.get(self.at + 2))
+                {
                     self.inside.push(name.clone());
                     self.ends.push(self.depth);
                 }
@@ -322,16 +206,26 @@ mod tests {
     use super::*;
 
     fn paths(text: &str, module: &str) -> Vec<String> {
-        let module: Vec<String> = module.split("::").filter(|name| !name.is_empty()).map(str::to_owned).collect();
+        let module: Vec<String> =
+            module.split("::").filter(|name| !name.is_empty()).map(str::to_owned).collect();
         said(text, &module).uses.into_iter().map(|path| path.join("::")).collect()
     }
 
     #[test]
     fn every_way_to_name_a_module_is_seen() {
-        assert_eq!(paths("use crate::a::{self, b::{C, d}, E as F};", "x"), ["a", "a::b::C", "a::b::d", "a::E"]);
-        assert_eq!(paths("fn f() -> crate::a::B { super::c::d(self::e) }", "x::y"), ["a::B", "x::c::d", "x::y::e"]);
+        assert_eq!(
+            paths("use crate::a::{self, b::{C, d}, E as F};", "x"),
+            ["a", "a::b::C", "a::b::d", "a::E"]
+        );
+        assert_eq!(
+            paths("fn f() -> crate::a::B { super::c::d(self::e) }", "x::y"),
+            ["a::B", "x::c::d", "x::y::e"]
+        );
         assert_eq!(paths("mod own;\nfn f() { own::g(); other::h(); }", "x"), ["x::own::g"]);
-        assert_eq!(paths("mod inner { use super::a::B; } use super::c::D;", "x::y"), ["x::y::a::B", "x::c::D"]);
+        assert_eq!(
+            paths("mod inner { use super::a::B; } use super::c::D;", "x::y"),
+            ["x::y::a::B", "x::c::D"]
+        );
         assert_eq!(paths("use crate::a::*;", ""), ["a"]);
     }
 
@@ -352,7 +246,10 @@ mod tests {
 
     #[test]
     fn what_is_passed_on_is_no_use() {
-        let said = said("mod a;\n#[path = \"../b.rs\"]\nmod b;\npub use a::C;\npub(crate) use crate::d::E as F;", &[]);
+        let said = said(
+            "mod a;\n#[path = \"../b.rs\"]\nmod b;\npub use a::C;\npub(crate) use crate::d::E as F;",
+            &[],
+        );
         assert_eq!(said.uses, Vec::<Vec<String>>::new());
         let path = |path: &str| path.split("::").map(str::to_owned).collect::<Vec<_>>();
         assert_eq!(said.passed_on, [("C".to_owned(), path("a::C")), ("F".to_owned(), path("d::E"))]);
