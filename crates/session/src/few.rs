@@ -31,6 +31,7 @@ impl<T: Ord> Set<T> {
         }
     }
 
+    /// Whether it is there.
     pub fn contains<Q: Ord + ?Sized>(&self, item: &Q) -> bool
     where
         T: Borrow<Q>,
@@ -38,18 +39,22 @@ impl<T: Ord> Set<T> {
         self.0.binary_search_by(|there| there.borrow().cmp(item)).is_ok()
     }
 
+    /// How many there are.
     pub fn len(&self) -> usize {
         self.0.len()
     }
 
+    /// Whether there is none.
     pub fn is_empty(&self) -> bool {
         self.0.is_empty()
     }
 
+    /// Takes all out.
     pub fn clear(&mut self) {
         self.0.clear();
     }
 
+    /// In ascending order.
     pub fn iter(&self) -> std::slice::Iter<'_, T> {
         self.0.iter()
     }

@@ -242,9 +242,27 @@ mod tests {
     #[test]
     fn codes_in_links_are_those_they_have_always_been() {
         let since_the_first_version = [
-            "carry", "total", "offline", "ball_speed", "club_speed", "launch_angle", "launch_direction", "spin_rate",
-            "spin_axis", "apex", "descent_angle", "hang_time", "smash", "attack_angle", "club_path", "face_angle",
-            "face_to_path", "dynamic_loft", "spin_loft", "strike_height", "strike_offset",
+            "carry",
+            "total",
+            "offline",
+            "ball_speed",
+            "club_speed",
+            "launch_angle",
+            "launch_direction",
+            "spin_rate",
+            "spin_axis",
+            "apex",
+            "descent_angle",
+            "hang_time",
+            "smash",
+            "attack_angle",
+            "club_path",
+            "face_angle",
+            "face_to_path",
+            "dynamic_loft",
+            "spin_loft",
+            "strike_height",
+            "strike_offset",
         ];
         for (code, id) in (0..).zip(since_the_first_version) {
             assert_eq!(Known::of_link_code(code).map(Known::id), Some(id));

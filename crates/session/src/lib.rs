@@ -9,6 +9,7 @@ pub mod digits;
 pub mod few;
 pub mod known;
 pub mod measure;
+pub mod names;
 pub mod plan;
 pub mod question;
 pub mod refusal;

@@ -223,6 +223,8 @@ mod tests {
         let ids: Vec<MeasureId> = serde_json::from_str(r#"["carry", "tempo"]"#).expect("ids");
         assert_eq!(ids, [MeasureId::Known(Known::Carry), MeasureId::Own("tempo".into())]);
         assert_eq!(serde_json::to_string(&ids).expect("JSON"), r#"["carry","tempo"]"#);
-        assert!(MeasureId::from("apex") < MeasureId::from("b") && MeasureId::from("b") < MeasureId::from("carry"));
+        assert!(
+            MeasureId::from("apex") < MeasureId::from("b") && MeasureId::from("b") < MeasureId::from("carry")
+        );
     }
 }

@@ -24,6 +24,7 @@ pub enum Goal {
 
 /// The question: does the candidate differ from the baseline on this measure, by enough to matter?
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
 pub struct Question {
     /// Index of the build the others are held against, usually the golfer's own club.
@@ -48,6 +49,17 @@ pub struct Question {
     pub stopping: Stopping,
 }
 
+/// How the sender of a link looked at it.
+#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
+#[serde(default)]
+pub struct View {
+    /// A line that the sender gave along: a name, a day, a place.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub note: Option<String>,
+}
+
 /// Most rounds of a plan: more would take no day, and its looks too long to work out.
 pub const MOST_PLANNED_ROUNDS: u32 = 60;
 
@@ -58,11 +70,13 @@ impl Question {
     /// What better means on a measure: the golfer's own word on the one asked for, else the usual one.
     #[must_use]
     pub fn goal_on(&self, id: &MeasureId) -> Goal {
-        self.goal.filter(|_| *id == self.measure).unwrap_or_else(|| match measure::usual(id).map(|m| m.better) {
-            Some(Better::Higher) => Goal::Higher,
-            Some(Better::Lower) => Goal::Lower,
-            Some(Better::NearerZero) => Goal::NearerZero,
-            Some(Better::Depends) | None => Goal::Different,
+        self.goal.filter(|_| *id == self.measure).unwrap_or_else(|| {
+            match measure::usual(id).map(|m| m.better) {
+                Some(Better::Higher) => Goal::Higher,
+                Some(Better::Lower) => Goal::Lower,
+                Some(Better::NearerZero) => Goal::NearerZero,
+                Some(Better::Depends) | None => Goal::Different,
+            }
         })
     }
 
@@ -100,7 +114,9 @@ impl Question {
         if self.measure.known().is_none() && session.measure_index(&self.measure).is_none() {
             return Err(Misfit::NoSuchMeasure { measure: self.measure.clone() });
         }
-        for (place, margin) in [(MarginPlace::Margin, self.margin), (MarginPlace::FirstMargin, self.first_margin)] {
+        for (place, margin) in
+            [(MarginPlace::Margin, self.margin), (MarginPlace::FirstMargin, self.first_margin)]
+        {
             if margin.is_some_and(|m| !m.is_finite() || m < 0.0) {
                 return Err(Misfit::NotAMargin { place });
             }
@@ -109,7 +125,9 @@ impl Question {
             }
         }
         match self.stopping {
-            Stopping::Planned { planned_rounds, .. } if !(2..=MOST_PLANNED_ROUNDS).contains(&planned_rounds) => {
+            Stopping::Planned { planned_rounds, .. }
+                if !(2..=MOST_PLANNED_ROUNDS).contains(&planned_rounds) =>
+            {
                 Err(Misfit::NotAPlan { got: planned_rounds })
             }
             _ => Ok(()),

@@ -1,12 +1,13 @@
 //! The session as it crosses the boundary: values keyed by measure id.
 
+use crate::few::Map;
 use crate::measure::MeasureId;
 use crate::{Build, Conditions, CustomMeasure, MOST_SECOND, Order, SecondFactor, Summary};
-use crate::few::Map;
 use serde::{Deserialize, Serialize};
 
 /// A shot with its values keyed by measure id.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct Shot {
     /// Index into the session's builds.
@@ -35,6 +36,7 @@ pub struct Shot {
 
 /// A session as plain data.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct Session {
     /// In order of first appearance.
