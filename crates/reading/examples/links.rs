@@ -11,11 +11,11 @@ mod decoded;
 
 use decoded::decoded;
 use fitting_session::{Shape, fitting_session};
-use reading::link::{PackRequest, View, pack, unpack};
+use reading::link::{PackRequest, pack, unpack};
 use reading::write_csv;
 use reading::{Hints, read};
 use session::Session;
-use session::question::{Question, Stopping, StoppingWord};
+use session::question::{Question, Stopping, StoppingWord, View};
 use std::path::Path;
 use std::time::Instant;
 use text::Voice;

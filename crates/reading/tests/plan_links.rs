@@ -8,13 +8,13 @@ use any_session::{characters, letter, letters, name};
 use proptest::option;
 use proptest::prelude::*;
 use reading::link::{
-    LinkError, LinkNotice, PLAN_PREFIX, PackRequest, PlanToShare, SharedPlan, TooLarge, View, pack,
-    pack_plan, unpack, unpack_plan,
+    LinkError, LinkNotice, PLAN_PREFIX, PackRequest, PlanToShare, SharedPlan, TooLarge, pack, pack_plan,
+    unpack, unpack_plan,
 };
 use session::known::Known;
 use session::measure::MeasureId;
 use session::plan::{LookAfter, LookWord, MOST_PLANNED_BUILDS, PlanRequest};
-use session::question::Goal;
+use session::question::{Goal, View};
 use text::Voice;
 
 /// What stands in for an open choice: today's figures, and those of some later day.

@@ -5,9 +5,10 @@ mod decoded;
 mod support;
 
 use decoded::decoded;
-use reading::link::{LinkNotice, PackRequest, View, pack, unpack};
+use reading::link::{LinkNotice, PackRequest, pack, unpack};
 use reading::{Hints, ReadResult, read};
 use session::Session;
+use session::question::View;
 use text::{Language, Units, Voice};
 
 fn spanish() -> Voice {

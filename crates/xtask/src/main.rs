@@ -10,7 +10,6 @@ mod calibrate;
 mod demo;
 mod everywhere;
 mod lighthouse;
-mod modules;
 mod quoted;
 mod serve;
 mod shell;
@@ -18,6 +17,7 @@ mod simulate;
 mod sizes;
 mod steps;
 mod tidy;
+mod tidy_modules;
 mod types;
 
 use anyhow::{Result, bail};

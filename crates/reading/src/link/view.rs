@@ -1,18 +1,8 @@
-//! How the sender looked at what a link holds, and its section.
+//! The section of how the sender looked at what a link holds.
 
 use super::bytes::{Broken, Reader, Writer};
 use super::tag;
-use serde::{Deserialize, Serialize};
-
-/// How the sender looked at it.
-#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
-#[serde(default)]
-pub struct View {
-    /// A line that the sender gave along: a name, a day, a place.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub note: Option<String>,
-}
+use session::question::View;
 
 /// Characters that a note keeps.
 const LONGEST_NOTE: usize = 280;
