@@ -18,6 +18,7 @@ mod simulate;
 mod sizes;
 mod steps;
 mod tidy;
+mod tidy_modules;
 mod types;
 
 use anyhow::{Result, bail};

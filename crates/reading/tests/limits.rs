@@ -4,11 +4,12 @@
 //! test. The allowance beside ten times the text is what 100,000 shots of one value and build each cost however
 //! short their lines are: a shot has room for its numbers and reason whether given or not.
 
-use fitting::read::limits::{MAX_BYTES, MAX_ROWS};
-use fitting::read::{Hints, ProblemKind, ReadResult, read};
+use reading::limits::{MAX_BYTES, MAX_ROWS};
+use reading::{Hints, ProblemKind, ReadResult, read};
 use std::alloc::{GlobalAlloc, Layout, System};
 use std::sync::atomic::{AtomicUsize, Ordering};
 use std::time::{Duration, Instant};
+use text::Voice;
 
 struct Counting;
 
@@ -45,7 +46,7 @@ fn measured(name: &str, text: &str) -> ReadResult {
     let before = NOW.load(Ordering::Relaxed);
     PEAK.store(before, Ordering::Relaxed);
     let start = Instant::now();
-    let result = read(text, &Hints::default());
+    let result = read(text, &Hints::default(), &Voice::english());
     let took = start.elapsed();
     let peak = PEAK.load(Ordering::Relaxed) - before;
     println!(
@@ -165,7 +166,7 @@ fn no_text_costs_more_than_it_may() {
 #[test]
 fn the_end_of_what_was_read_is_said_with_its_line() {
     let text = format!("Carry\n{}", "250\n".repeat(MAX_ROWS + 10));
-    let result = read(&text, &Hints::default());
+    let result = read(&text, &Hints::default(), &Voice::english());
     let said: Vec<_> = result.problems.iter().filter(|p| p.kind == ProblemKind::TooLong).collect();
     assert_eq!(said.len(), 1);
     assert_eq!(said[0].place.line, 100_001);

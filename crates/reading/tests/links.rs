@@ -4,14 +4,15 @@ mod any_session;
 mod support;
 
 use any_session::{characters, letter, letters, session};
-use fitting::link::{LinkError, LinkNotice, PackRequest, View, pack, unpack};
-use fitting::measure::MeasureId;
-use fitting::question::{Goal, LookedAfter, Question, Stopping, StoppingWord};
-use fitting::session::Session;
 use proptest::option;
 use proptest::prelude::*;
+use reading::link::{LinkError, LinkNotice, PackError, PackRequest, TooLarge, pack, unpack};
+use session::Session;
+use session::measure::MeasureId;
+use session::question::{BuildPlace, Goal, LookedAfter, Misfit, Question, Stopping, StoppingWord, View};
 use std::time::{Duration, Instant};
 use support::fitting_session::{Shape, fitting_session};
+use text::Voice;
 
 /// What the values of a column with more digits than anybody measures keep: seven digits of the largest.
 const KEPT: f64 = 1e-6;
@@ -80,19 +81,19 @@ proptest! {
     fn any_session_and_question_come_back(request in request()) {
         let text = match pack(&request) {
             Ok(text) => text,
-            Err(refusal) => {
-                prop_assert_eq!(refusal.kind, "too_large_for_a_link");
+            Err(error) => {
+                prop_assert_eq!(error, PackError::TooLarge(TooLarge::Session));
                 return Ok(());
             }
         };
         prop_assert!(text.bytes().all(|b| b.is_ascii_alphanumeric() || matches!(b, b'.' | b'-' | b'_')));
-        let back = unpack(&text).expect("a link just made opens");
+        let back = unpack(&text, &Voice::english()).expect("a link just made opens");
         assert_same(&back.session, &request.session, &back.notices)?;
         prop_assert_eq!(&back.question, &request.question);
         prop_assert_eq!(&back.view, &request.view);
         // What came back is kept whole from then on.
         let again = PackRequest { session: back.session, question: back.question, view: back.view };
-        let back = unpack(&pack(&again).expect("as large as before")).expect("a link just made opens");
+        let back = unpack(&pack(&again).expect("as large as before"), &Voice::english()).expect("a link just made opens");
         prop_assert_eq!(&back.session, &again.session);
     }
 
@@ -100,17 +101,17 @@ proptest! {
     fn a_changed_letter_or_a_cut_is_noticed(request in request(), at in any::<prop::sample::Index>(), letter in letter()) {
         let Ok(text) = pack(&request) else { return Ok(()) };
         let at = 2 + at.index(text.len() - 2);
-        prop_assert_eq!(unpack(&text[..at]), Err(LinkError::Damaged), "cut after {}", at);
+        prop_assert_eq!(unpack(&text[..at], &Voice::english()), Err(LinkError::Damaged), "cut after {}", at);
         let changed = format!("{}{letter}{}", &text[..at], &text[at + 1..]);
         if changed != text {
-            prop_assert_eq!(unpack(&changed), Err(LinkError::Damaged));
+            prop_assert_eq!(unpack(&changed, &Voice::english()), Err(LinkError::Damaged));
         }
     }
 
     #[test]
     fn any_text_is_a_session_or_an_error(text in characters(400), link in letters(0..400)) {
         for text in [text, format!("1.{link}"), link] {
-            if let Ok(opened) = unpack(&text) {
+            if let Ok(opened) = unpack(&text, &Voice::english()) {
                 prop_assert!(opened.session.shots.iter().all(|shot| shot.build < opened.session.builds.len()));
             }
         }
@@ -128,7 +129,11 @@ fn mail_and_people_wrap_links_and_copy_whole_addresses() {
     let wrapped: String =
         text.chars().flat_map(|c| if c == 'A' { vec!['\r', '\n', ' ', c] } else { vec![c] }).collect();
     for text in [format!("https://example.org/some/club/#{text}"), format!("  {wrapped}\n")] {
-        assert_eq!(unpack(&text).map(|u| u.session), Ok(request.session.clone()), "{text}");
+        assert_eq!(
+            unpack(&text, &Voice::english()).map(|u| u.session),
+            Ok(request.session.clone()),
+            "{text}"
+        );
     }
     for (text, error) in [
         ("", LinkError::NotALink),
@@ -139,17 +144,18 @@ fn mail_and_people_wrap_links_and_copy_whole_addresses() {
         ("1.AAAA", LinkError::Damaged),
         ("1.<script>", LinkError::Damaged),
     ] {
-        assert_eq!(unpack(text), Err(error), "{text}");
+        assert_eq!(unpack(text, &Voice::english()), Err(error), "{text}");
     }
-    assert_eq!(unpack(&"1".repeat(10_000_000)), Err(LinkError::TooLong));
+    assert_eq!(unpack(&"1".repeat(10_000_000), &Voice::english()), Err(LinkError::TooLong));
 }
 
 #[test]
 fn a_question_that_does_not_belong_to_the_session_is_refused() {
     let session = support::in_turn("carry", 5, &[250.0, 252.0], 8.0);
     let question = Question { baseline: 7, ..support::asking("carry") };
-    let refusal = pack(&PackRequest { session, question, view: View::default() }).expect_err("no build 7");
-    assert_eq!(refusal.place, "question.baseline");
+    let error = pack(&PackRequest { session, question, view: View::default() }).expect_err("no build 7");
+    let misfit = Misfit::NoSuchBuild { place: BuildPlace::Baseline, got: 7, builds: 2 };
+    assert_eq!(error, PackError::DoesNotFit(misfit));
 }
 
 #[test]
@@ -161,7 +167,7 @@ fn lengths_keep_their_promise() {
             let text = pack(&request).expect("small");
             assert!(text.len() < most, "{shots} shots on {measures} measures: {} characters", text.len());
             assert_eq!(
-                unpack(&text).map(|u| u.session),
+                unpack(&text, &Voice::english()).map(|u| u.session),
                 Ok(request.session),
                 "exact in the unit it was given in"
             );
@@ -173,12 +179,11 @@ fn lengths_keep_their_promise() {
 fn a_session_at_the_limit_opens_in_time_and_beyond_it_is_refused() {
     let session = fitting_session(Shape { shots: 5_000, measures: 12, metric: true, seed: 1 });
     let mut request = PackRequest { session, question: support::asking("carry"), view: View::default() };
-    let refused = pack(&request).err().map(|refusal| refusal.kind);
-    assert_eq!(refused.as_deref(), Some("too_large_for_a_link"));
+    assert_eq!(pack(&request), Err(PackError::TooLarge(TooLarge::Session)));
     request.session.shots.truncate(1_100);
     let text = pack(&request).expect("the longest links");
     let start = Instant::now();
-    assert!(unpack(&text).is_ok());
+    assert!(unpack(&text, &Voice::english()).is_ok());
     // Twenty times what it takes: a test asserts no time, but this one promises to end.
     assert!(start.elapsed() < Duration::from_secs(1));
 }
@@ -195,7 +200,8 @@ fn links_once_made_open_forever() {
         }
         let file = std::fs::read_to_string(&path).expect("text");
         let case: serde_json::Value = serde_json::from_str(&file).expect("JSON");
-        let opened = unpack(case["link"].as_str().expect("a link")).expect("it must open forever");
+        let opened =
+            unpack(case["link"].as_str().expect("a link"), &Voice::english()).expect("it must open forever");
         let opened = serde_json::to_value(opened).expect("plain data");
         for part in ["session", "question", "view"] {
             assert_eq!(opened[part], case["holds"][part], "{part} of {}", path.display());

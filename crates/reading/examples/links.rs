@@ -10,20 +10,21 @@ mod fitting_session;
 mod decoded;
 
 use decoded::decoded;
-use fitting::link::{PackRequest, View, pack, unpack};
-use fitting::question::{Question, Stopping, StoppingWord};
-use fitting::read::{Hints, read};
-use fitting::session::Session;
-use fitting::write::write_csv;
 use fitting_session::{Shape, fitting_session};
+use reading::link::{PackRequest, pack, unpack};
+use reading::write_csv;
+use reading::{Hints, read};
+use session::Session;
+use session::question::{Question, Stopping, StoppingWord, View};
 use std::path::Path;
 use std::time::Instant;
+use text::Voice;
 
 fn main() -> Result<(), Box<dyn std::error::Error>> {
     println!("| session | characters | as CSV text | opens in |\n|---|---:|---:|---:|");
     for name in ["fair-same", "sales-floor", "four-equal"] {
         let file = Path::new(env!("CARGO_MANIFEST_DIR")).join(format!("../../demo/{name}.csv"));
-        let session = read(&decoded(&std::fs::read(file)?), &Hints::default()).session;
+        let session = read(&decoded(&std::fs::read(file)?), &Hints::default(), &Voice::english()).session;
         let what =
             format!("`demo/{name}.csv`: {} shots × {} measures", session.shots.len(), session.measures.len());
         print_row(&what, session)?;
@@ -57,9 +58,10 @@ fn print_row(what: &str, session: Session) -> Result<(), Box<dyn std::error::Err
         stopping,
     };
     let plain = write_csv(&session).len().div_ceil(3) * 4;
-    let text = pack(&PackRequest { session, question, view: View::default() }).map_err(|r| r.message)?;
+    let text = pack(&PackRequest { session, question, view: View::default() })
+        .map_err(|error| format!("{error:?}"))?;
     let start = Instant::now();
-    unpack(&text)?;
+    unpack(&text, &Voice::english()).map_err(|error| format!("{error:?}"))?;
     println!("| {what} | {} | {plain} | {:.2} ms |", text.len(), start.elapsed().as_secs_f64() * 1000.0);
     Ok(())
 }

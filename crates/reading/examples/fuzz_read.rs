@@ -1,4 +1,4 @@
-//! Throws mutated texts at `read`: `cargo run --release -p fitting --example fuzz_read -- CASES SEED`.
+//! Throws mutated texts at `read`: `cargo run --release -p reading --example fuzz_read -- CASES SEED`.
 //!
 //! Starts from the files in tests/csv and from pieces that mean something to the reader; cuts,
 //! joins, repeats, swaps and replaces. Every reading is checked for what must hold of it. A panic
@@ -11,13 +11,14 @@ mod random;
 mod decoded;
 
 use decoded::decoded;
-use fitting::read::{Delimiter, Hints, Layout, LineIs, Role, read, read_plain};
-use fitting::write::write_csv;
 use random::Random;
+use reading::write_csv;
+use reading::{Delimiter, Hints, Layout, LineIs, Role, read, read_plain};
 use std::path::Path;
 use std::sync::atomic::{AtomicU64, Ordering};
 use std::sync::{Arc, Mutex};
 use std::time::{Duration, Instant};
+use text::Voice;
 
 /// A case that takes longer hangs.
 const LONGEST: Duration = Duration::from_secs(2);
@@ -229,17 +230,21 @@ fn hints(random: &mut Random) -> Hints {
 
 /// What must hold of every reading.
 fn check(text: &str, hints: &Hints) {
-    if let Some(plain) = read_plain(text) {
-        assert_eq!(plain, read(text, &Hints::default()), "the short way reads as the long one");
+    if let Some(plain) = read_plain(text, &Voice::english()) {
+        assert_eq!(
+            plain,
+            read(text, &Hints::default(), &Voice::english()),
+            "the short way reads as the long one"
+        );
     }
-    let result = read(text, hints);
+    let result = read(text, hints, &Voice::english());
     let session = &result.session;
     let width = session.measures.len();
     assert!(session.shots.iter().all(|s| s.build < session.builds.len() && s.values.len() == width));
     assert!(session.shots.iter().flat_map(|s| &s.values).flatten().all(|v| v.is_finite()));
     assert!(session.summaries.iter().all(|s| s.build < session.builds.len()));
     assert!(!session.shots.is_empty() || !session.summaries.is_empty() || !result.problems.is_empty());
-    let again = read(&write_csv(session), &Hints::default());
+    let again = read(&write_csv(session), &Hints::default(), &Voice::english());
     assert_eq!(again.session, *session, "what was read does not read back");
 }
 

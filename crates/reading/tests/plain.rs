@@ -4,10 +4,11 @@
 mod decoded;
 
 use decoded::decoded;
-use fitting::read::{Hints, read, read_plain};
 use proptest::collection::vec;
 use proptest::prelude::*;
+use reading::{Hints, read, read_plain};
 use std::path::{Path, PathBuf};
+use text::Voice;
 
 fn folder(name: &str) -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("../..").join(name)
@@ -33,9 +34,9 @@ fn texts(name: &str) -> Vec<(String, String)> {
 
 /// Whether the short way took the text; panics when it read it in another way.
 fn takes(name: &str, text: &str) -> bool {
-    let plain = read_plain(text);
+    let plain = read_plain(text, &Voice::english());
     if let Some(plain) = &plain {
-        assert_eq!(*plain, read(text, &Hints::default()), "{name}");
+        assert_eq!(*plain, read(text, &Hints::default(), &Voice::english()), "{name}");
     }
     plain.is_some()
 }

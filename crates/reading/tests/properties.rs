@@ -7,14 +7,15 @@ mod decoded;
 
 use any_session::{characters, name, session};
 use decoded::decoded;
-use fitting::measure::{self, MeasureId};
-use fitting::read::{Delimiter, Hints, Layout, LineIs, ReadResult, Role, join, read};
-use fitting::session::Session;
-use fitting::write::write_csv;
 use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;
+use reading::write_csv;
+use reading::{Delimiter, Hints, Layout, LineIs, ReadResult, Role, join, read};
+use session::Session;
+use session::measure::{self, MeasureId};
 use std::collections::{BTreeMap, BTreeSet};
+use text::Voice;
 
 /// Cells and marks that mean something to the reader.
 fn piece() -> impl Strategy<Value = String> {
@@ -121,7 +122,7 @@ fn check(text: &str, result: &ReadResult) -> Result<(), TestCaseError> {
         prop_assert!(summary.values.keys().all(|id| ids.contains(id)));
     }
     for id in ids {
-        let known = fitting::measure::known(id).is_some();
+        let known = session::measure::known(id).is_some();
         prop_assert!(known || session.custom.iter().any(|c| c.id == *id), "{id} has no name");
     }
     let names: BTreeSet<&str> = session.builds.iter().map(|b| b.name.as_str()).collect();
@@ -149,7 +150,7 @@ proptest! {
     #[test]
     fn a_written_session_reads_back_identical(session in session()) {
         let text = write_csv(&session);
-        let result = read(&text, &Hints::default());
+        let result = read(&text, &Hints::default(), &Voice::english());
         prop_assert_eq!(&result.session, &session, "{}", text);
         let holds_nothing = session.shots.is_empty() && session.summaries.is_empty();
         prop_assert_eq!(result.problems.len(), usize::from(holds_nothing));
@@ -172,25 +173,25 @@ proptest! {
 
     #[test]
     fn any_text_is_read(text in characters(400), hints in hints()) {
-        check(&text, &read(&text, &hints))?;
+        check(&text, &read(&text, &hints, &Voice::english()))?;
     }
 
     #[test]
     fn any_bytes_are_read(bytes in vec(any::<u8>(), 0..400)) {
         let text = decoded(&bytes);
-        check(&text, &read(&text, &Hints::default()))?;
+        check(&text, &read(&text, &Hints::default(), &Voice::english()))?;
     }
 
     #[test]
     fn any_table_is_read(text in text(), hints in hints()) {
-        check(&text, &read(&text, &hints))?;
+        check(&text, &read(&text, &hints, &Voice::english()))?;
     }
 
     #[test]
     fn every_line_is_counted_once(text in text()) {
         // Quotes may join lines; there a row is not a line.
         let text = text.replace(['"', '\'', '|', '{', '['], " ");
-        let result = read(&text, &Hints::default());
+        let result = read(&text, &Hints::default(), &Voice::english());
         let reading = &result.reading;
         if !matches!(reading.delimiter, Delimiter::Html | Delimiter::Json) && reading.layout != Layout::ColumnAfterColumn {
             prop_assert_eq!(reading.rows.total(), rows(&text), "{:?}\n{:?}", text, reading);
@@ -201,9 +202,9 @@ proptest! {
     fn reading_is_the_same_with_every_line_end(text in text()) {
         let plain = text.replace("\r\n", "\n").replace('\r', "\n");
         prop_assume!(!plain.contains('"'));
-        let one = read(&plain, &Hints::default());
+        let one = read(&plain, &Hints::default(), &Voice::english());
         for end in ["\r\n", "\r"] {
-            let other = read(&plain.replace('\n', end), &Hints::default());
+            let other = read(&plain.replace('\n', end), &Hints::default(), &Voice::english());
             prop_assert_eq!(&one.session, &other.session);
             prop_assert_eq!(&one.problems, &other.problems);
         }

@@ -1,11 +1,12 @@
 //! Reading published data and the plain ways in which shots are written down.
 
-use fitting::measure::MeasureId;
-use fitting::read::{Hints, NoticeKind, ProblemKind, ReadResult, Role, read};
-use fitting::session::Order;
+use reading::{Hints, NoticeKind, ProblemKind, ReadResult, Role, read};
+use session::Order;
+use session::measure::MeasureId;
+use text::Voice;
 
 fn plain(text: &str) -> ReadResult {
-    read(text, &Hints::default())
+    read(text, &Hints::default(), &Voice::english())
 }
 
 fn values(result: &ReadResult, measure: &str, build: usize) -> Vec<f64> {
@@ -75,7 +76,7 @@ fn a_treatment_in_blocks_is_read_with_one_hint() {
     let text = std::fs::read_to_string(path).expect("the data set is there");
     let mut hints = Hints::default();
     hints.columns.insert(1, Role::Build);
-    let result = read(&text, &hints);
+    let result = read(&text, &hints, &Voice::english());
     assert_eq!(names(&result), ["0", "1"]);
     assert_eq!(result.session.order, Order::Interleaved);
     assert_eq!(result.session.shots.iter().filter_map(|s| s.round).max(), Some(6));

@@ -2,14 +2,14 @@
 
 #![allow(dead_code, reason = "each test file uses its own part")]
 
-use fitting::measure::MeasureId;
-use fitting::session::{
-    Build, Conditions, CustomMeasure, Order, SecondFactor, Session, Shot, Summary, SummaryOf, SummaryValue,
-    TemperatureUnit,
-};
 use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;
+use session::measure::MeasureId;
+use session::{
+    Build, Conditions, CustomMeasure, Order, SecondFactor, Session, Shot, Summary, SummaryOf, SummaryValue,
+    TemperatureUnit,
+};
 
 /// Any characters, half of them those that texts are made of.
 pub(crate) fn characters(most: usize) -> impl Strategy<Value = String> {
@@ -104,7 +104,7 @@ prop_compose! {
         let mut measures: Vec<MeasureId> = known.iter().map(|id| MeasureId::from(*id)).collect();
         // Ids are unique; names need not be.
         let custom: Vec<CustomMeasure> = own.into_iter().enumerate().map(|(at, (id, name, unit))| {
-            CustomMeasure { id: MeasureId(format!("{id}{at}")), name, unit }
+            CustomMeasure { id: MeasureId::from(format!("{id}{at}")), name, unit }
         }).collect();
         measures.extend(custom.iter().map(|c| c.id.clone()));
         let shots = shots.into_iter()

@@ -1,4 +1,4 @@
-//! Prints what is read from a file, as JSON: `cargo run -p fitting --example read_file -- FILE [HINTS]`.
+//! Prints what is read from a file, as JSON: `cargo run -p reading --example read_file -- FILE [HINTS]`.
 
 #[path = "../tests/support/decoded.rs"]
 mod decoded;
@@ -12,6 +12,6 @@ fn main() {
     let hints =
         arguments.next().map(|h| serde_json::from_str(&h).expect("hints are JSON")).unwrap_or_default();
     let bytes = std::fs::read(&path).expect("the file can be read");
-    let result = fitting::read::read(&decoded::decoded(&bytes), &hints);
+    let result = reading::read(&decoded::decoded(&bytes), &hints, &text::Voice::english());
     println!("{}", serde_json::to_string_pretty(&result).expect("the result is plain data"));
 }

@@ -5,10 +5,11 @@
 mod decoded;
 
 use decoded::decoded;
-use fitting::read::{Delimiter, Hints, Layout, ReadResult, read};
+use reading::{Delimiter, Hints, Layout, ReadResult, read};
 use serde_json::{Value, json};
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
+use text::Voice;
 
 fn folder() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("../../tests/csv")
@@ -36,7 +37,7 @@ fn short(result: &ReadResult) -> Value {
             let values: serde_json::Map<String, Value> = s
                 .values
                 .iter()
-                .map(|(id, v)| (id.0.clone(), json!([v.mean, v.sd, v.low, v.high].map(|v| v.map(round)))))
+                .map(|(id, v)| (id.to_string(), json!([v.mean, v.sd, v.low, v.high].map(|v| v.map(round)))))
                 .collect();
             json!({ "build": s.build, "n": s.n, "of": s.of, "line": s.line, "values": values })
         })
@@ -131,7 +132,7 @@ fn every_file_reads_as_a_careful_person_would() {
         );
         let hints: Hints =
             keys.remove("hints").map(|h| serde_json::from_value(h).expect("hints")).unwrap_or_default();
-        let result = read(&text, &hints);
+        let result = read(&text, &hints, &Voice::english());
         let got = short(&result);
         for (key, value) in keys.iter() {
             // Numbers are compared as numbers: 250 and 250.0 are one.

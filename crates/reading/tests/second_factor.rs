@@ -1,11 +1,11 @@
 //! A column that tells what else changed: found, read, put into its order, kept by files and links, and joined.
 
-use fitting::read::{Hints, NoticeKind, ReadResult, Role, join, read, read_plain};
-use fitting::session::{Conditions, Session};
-use fitting::weather;
+use reading::{Hints, NoticeKind, ReadResult, Role, join, read, read_plain};
+use session::Session;
+use text::Voice;
 
 fn of(text: &str) -> ReadResult {
-    read(text, &Hints::default())
+    read(text, &Hints::default(), &Voice::english())
 }
 
 /// Two clubs, each hit six times under either of two values.
@@ -86,7 +86,7 @@ fn a_change_alone_is_what_the_shots_are_compared_by() {
 fn a_column_of_gaps_says_nothing_even_where_it_was_named() {
     let mut hints = Hints::default();
     hints.columns.insert(1, Role::Second);
-    let result = read("Build,Lesson,Carry\nA,,240\nA,-,241\nB,,250\nB,,252\n", &hints);
+    let result = read("Build,Lesson,Carry\nA,,240\nA,-,241\nB,,250\nB,,252\n", &hints, &Voice::english());
     assert_eq!((result.session.second, result.session.shots.len()), (None, 4));
 }
 
@@ -133,20 +133,26 @@ fn a_club_for_each_value_cannot_be_told_apart_and_that_is_said() {
 #[test]
 fn the_golfer_has_the_last_word() {
     let text = table("Lesson", ["before", "after"]);
-    let hinted =
-        |role| read(&text, &Hints { columns: [(1, role)].into_iter().collect(), ..Hints::default() }).session;
+    let hinted = |role| {
+        read(
+            &text,
+            &Hints { columns: [(1, role)].into_iter().collect(), ..Hints::default() },
+            &Voice::english(),
+        )
+        .session
+    };
     assert_eq!(hinted(Role::Ignored).second, None);
     // A column named by hand is the only one that names the clubs.
     assert_eq!(hinted(Role::Build).builds[1].name, "after");
     let notes = table("Notes", ["low tee", "high tee"]);
     let said = Hints { columns: [(1, Role::Second)].into_iter().collect(), ..Hints::default() };
-    assert_eq!(values(&read(&notes, &said).session), ["low tee", "high tee"]);
+    assert_eq!(values(&read(&notes, &said, &Voice::english()).session), ["low tee", "high tee"]);
 }
 
 #[test]
 fn the_short_way_leaves_it_to_the_whole_reader() {
-    assert!(read_plain(&table("Lesson", ["before", "after"])).is_none());
-    assert!(read_plain("Build,Carry\nA,240\nA,241\nB,250\nB,255\n").is_some());
+    assert!(read_plain(&table("Lesson", ["before", "after"]), &Voice::english()).is_none());
+    assert!(read_plain("Build,Carry\nA,240\nA,241\nB,250\nB,255\n", &Voice::english()).is_some());
 }
 
 #[test]
@@ -157,68 +163,4 @@ fn texts_joined_keep_their_values() {
     assert_eq!(values(&joined), ["before", "after", "later"]);
     assert_eq!(joined.shots[24].second, Some(1));
     assert_eq!(joined.shots[26].second, Some(2));
-}
-
-const FLOWN: &str = "Build,Ball speed (mph),Launch angle,Spin rate,Carry (yd)\n\
-                     A,160,12,2600,255\nA,161,13,2500,258\nA,159,12.5,2700,252\n\
-                     B,162,11,2400,257\nB,160,14,2800,254\nB,161,12,2650,256\n";
-
-fn told(weather: Conditions) -> Hints {
-    Hints { weather: Some(weather), ..Hints::default() }
-}
-
-#[test]
-fn weather_told_brings_carry_in_standard_air_along() {
-    let hot = Conditions { temperature: Some(35.0), ..Conditions::default() };
-    let session = weather::read(FLOWN, &told(hot)).session;
-    assert_eq!(session.weather, Some(hot));
-    let place = session.measures.iter().position(|id| id.0 == "carry_standard_air").expect("modeled");
-    // Hot air is thin: in standard air the same balls carry less.
-    assert!(session.shots.iter().all(|s| s.values[place] < s.values[3] && s.values[place] > Some(230.0)));
-    assert!(session.custom[0].name.contains("Modeled"));
-    // The file keeps both, and an empty weather takes them back.
-    let text = fitting::write::write_csv(&session);
-    assert_eq!(weather::read(&text, &Hints::default()).session, session);
-    let back = weather::read(&text, &told(Conditions::default())).session;
-    assert_eq!(back, weather::read(FLOWN, &Hints::default()).session);
-    // Other weather takes the place of the first.
-    let cold =
-        weather::read(&text, &told(Conditions { temperature: Some(0.0), ..Conditions::default() })).session;
-    assert_eq!(cold.measures, session.measures);
-    assert!(cold.shots[0].values[place] > cold.shots[0].values[3]);
-}
-
-#[test]
-fn weather_without_flights_is_kept_and_adds_nothing() {
-    let windy = Conditions { wind_helping_mph: Some(8.0), ..Conditions::default() };
-    let session = weather::read("Build,Carry\nA,240\nA,241\nB,250\nB,255\n", &told(windy)).session;
-    assert_eq!(session.weather, Some(windy));
-    assert_eq!(session.measures.len(), 1);
-}
-
-#[test]
-fn carry_in_standard_air_is_judged_as_carry_is() {
-    use fitting::check::{CheckRequest, check};
-    use fitting::question::{Question, Stopping};
-    let hot = Conditions { temperature: Some(35.0), ..Conditions::default() };
-    let session = weather::read(FLOWN, &told(hot)).session;
-    let asked = |measure: &str| {
-        let question = Question {
-            baseline: 0,
-            candidate: Some(1),
-            measure: measure.into(),
-            goal: None,
-            margin: None,
-            first_margin: None,
-            stopping: Stopping::default(),
-        };
-        check(&CheckRequest { session: session.clone(), question }).expect("answers")
-    };
-    let (measured, modeled) = (asked("carry"), asked("carry_standard_air"));
-    assert_eq!((modeled.asked.margin, modeled.asked.goal), (measured.asked.margin, measured.asked.goal));
-    // One club after the other: both get the allowance for warming up and tiring.
-    let allowance =
-        |report: &fitting::report::Report| report.answer.estimate.as_ref().map(|e| e.order_allowance);
-    assert!(allowance(&measured) > Some(0.0));
-    assert_eq!(allowance(&modeled), allowance(&measured));
 }
