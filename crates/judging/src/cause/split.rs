@@ -40,7 +40,7 @@ pub(super) fn ranked(shots: &[Flown]) -> Vec<Flown> {
         key.iter_mut().skip(3).zip(shot.values).for_each(|(to, value)| *to = value);
         key
     };
-    stats::arrange::sort_by(&mut sorted, |a, b| {
+    arrange::sort_by(&mut sorted, |a, b| {
         let pairs = key(a).into_iter().zip(key(b));
         pairs.fold(std::cmp::Ordering::Equal, |order, (a, b)| order.then(a.total_cmp(&b)))
     });

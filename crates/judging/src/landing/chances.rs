@@ -38,10 +38,18 @@ pub struct HitChance {
 pub struct BestAim {
     /// Yd right of where it was aimed; negative is left.
     pub aim: f64,
-    /// HitChance with that aim. Where the center truly lies is not known, which the chance includes.
+    /// Chance with that aim. Where the center truly lies is not known, which the chance includes.
     pub chance: HitChance,
     /// What it adds to the chance as aimed.
     pub gain: HitChance,
+}
+
+impl BestAim {
+    /// Whether aiming there surely hits more than aiming as on the day did.
+    #[must_use]
+    pub fn surely_gains(&self) -> bool {
+        self.gain.low > 0.0
+    }
 }
 
 /// Candidate held against baseline, as both were aimed on the day.
@@ -154,7 +162,7 @@ impl Scatter {
         Self { n, center: stats::describe::mean(&values), variance }
     }
 
-    /// HitChance to finish within the strip with every shot moved by `shift` and the variance times `wider`; a scatter
+    /// Chance to finish within the strip with every shot moved by `shift` and the variance times `wider`; a scatter
     /// without width either hits it or not.
     fn hits(&self, fairway: f64, shift: f64, wider: f64) -> f64 {
         let center = Point { x: 0.0, y: self.center + shift };

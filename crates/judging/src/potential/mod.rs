@@ -6,38 +6,50 @@
 //! 1,500 rpm; common practice, no source). Straight shots in standard still air. Nothing here says how to get there.
 
 mod map;
-mod words;
 
-pub use map::{CarryMap, OnMap};
-pub use words::{GroupWords, PotentialWords};
+pub use map::{CarryMap, LINE_SPACING, OnMap};
 
-use crate::check::Refusal;
 use crate::flying::{
-    Columns, Flown, Launch, RAD_PER_DEG, RADPS_PER_RPM, cannot_fly, check_build, flown, forward_yd, launch_of,
+    Columns, Flown, Launch, NoSuchBuild, RAD_PER_DEG, RADPS_PER_RPM, check_build, flown, forward_yd,
+    launch_of,
 };
-use crate::session::Session;
-use crate::units::{M_PER_YD, MPS_PER_MPH};
 use flight::{Conditions, TimeStep, Window};
-use serde::{Deserialize, Serialize};
-use text::flying as say;
+use serde::Serialize;
+use session::Session;
+use session::question::BuildPlace;
+use session::units::{M_PER_YD, MPS_PER_MPH};
+
+/// A gain below this is none, yd: the band within which launches and spins carry the same.
+pub const NOTHING: f64 = 2.0;
 
 /// Fewest shots that make a group.
 const FEWEST: usize = 3;
 /// Spin from which stopping the ball counts as much as carry, rpm. Common practice, no source.
 const IRON_SPIN: f64 = 4_500.0;
 
-/// What [`potential`] is asked.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
-pub struct PotentialRequest {
-    /// The shots.
-    #[cfg_attr(feature = "typescript", ts(as = "crate::session::wire::Session"))]
-    pub session: Session,
-    /// Index of the baseline.
-    pub baseline: usize,
-    /// Place of the group whose ball speed the map is drawn for; left open, that of the baseline.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub map_for: Option<usize>,
+/// Why nobody can say what a ball speed could carry.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum PotentialRefused {
+    /// It names a build that is not there.
+    NoSuchBuild(NoSuchBuild),
+    /// The map is asked for a group that is not there.
+    NoSuchGroup {
+        /// The place it names.
+        got: usize,
+        /// How many there are.
+        groups: usize,
+    },
+    /// Too few shots of the baseline can be flown.
+    TooFew {
+        /// How many it takes.
+        fewest: usize,
+    },
+}
+
+impl From<NoSuchBuild> for PotentialRefused {
+    fn from(refused: NoSuchBuild) -> Self {
+        Self::NoSuchBuild(refused)
+    }
 }
 
 /// One way to carry farther at the same ball speed.
@@ -50,6 +62,14 @@ pub struct Improvement {
     pub gain: f64,
     /// Whether the window set it, not the flight.
     pub at_edge: bool,
+}
+
+impl Improvement {
+    /// Whether it adds less than what is [`NOTHING`].
+    #[must_use]
+    pub fn is_nothing(&self) -> bool {
+        self.gain < NOTHING
+    }
 }
 
 /// Launches and spins that carry as far as the best of the window, to 2 yd.
@@ -68,10 +88,18 @@ pub struct BestBand {
     pub gain: f64,
 }
 
+impl BestBand {
+    /// Whether it adds less than what is [`NOTHING`].
+    #[must_use]
+    pub fn is_nothing(&self) -> bool {
+        self.gain < NOTHING
+    }
+}
+
 /// Shots that are looked at together.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct SpeedGroup {
+pub struct GroupFacts {
     /// Index of the build; null for the golfer's best third of all shots.
     pub build: Option<usize>,
     /// Shots in it.
@@ -86,34 +114,62 @@ pub struct SpeedGroup {
     pub best_spin: Improvement,
     /// The best of the window.
     pub best: BestBand,
-    /// Sentences.
-    pub words: GroupWords,
+}
+
+/// What a single change, of launch or of spin, would bring.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Unused {
+    /// Less than what is [`NOTHING`].
+    Nothing,
+    /// So much, yd, by launch.
+    InLaunch(f64),
+    /// So much, yd, by spin.
+    InSpin(f64),
+}
+
+impl GroupFacts {
+    /// The better of the two single changes.
+    #[must_use]
+    pub fn unused(&self) -> Unused {
+        let (launch, spin) = (self.best_launch.gain, self.best_spin.gain);
+        match () {
+            () if launch.max(spin) < NOTHING => Unused::Nothing,
+            () if launch >= spin => Unused::InLaunch(launch),
+            () => Unused::InSpin(spin),
+        }
+    }
 }
 
 /// What a ball speed could carry.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct Potential {
+#[derive(Debug, Clone, PartialEq)]
+pub struct PotentialFacts {
     /// Each build, then the best third.
-    pub groups: Vec<SpeedGroup>,
-    /// The largest gap in average carry that any build made to the baseline, yd; null with one build.
+    pub groups: Vec<GroupFacts>,
+    /// Place of the baseline among them.
+    pub own: usize,
+    /// Place of the one whose ball speed the map is drawn for.
+    pub shown: usize,
+    /// The largest gap in average carry that any build made to the baseline, yd; `None` with one build.
     pub largest_change: Option<f64>,
     /// Whether this looks like an iron, where carry is not everything.
     pub is_iron: bool,
     /// Carry over launch and spin.
     pub map: CarryMap,
-    /// Sentences.
-    pub words: PotentialWords,
 }
 
-/// Shows what the ball speeds of a session could carry.
+/// Works out what the ball speeds of a session could carry. The map is drawn for the group at this place, or for that of
+/// the baseline; its lines lie `line_spacing` apart, yd.
 ///
 /// # Errors
-/// A [`Refusal`] for a build or a group that is not there, and without three shots of the baseline that have carry, ball
-/// speed, launch angle and spin.
-pub fn potential(request: &PotentialRequest) -> Result<Potential, Refusal> {
-    let PotentialRequest { session, baseline, map_for } = request;
-    check_build(session, "baseline", *baseline)?;
+/// A [`PotentialRefused`] for a build or a group that is not there, and without three shots of the baseline that have
+/// carry, ball speed, launch angle and spin.
+pub fn potential(
+    session: &Session,
+    baseline: usize,
+    map_for: Option<usize>,
+    line_spacing: f64,
+) -> Result<PotentialFacts, PotentialRefused> {
+    check_build(session, BuildPlace::Baseline, baseline)?;
     let columns = Columns::of(session);
     let shots = flown(session, &columns);
     let mut groups = Vec::new();
@@ -122,33 +178,28 @@ pub fn potential(request: &PotentialRequest) -> Result<Potential, Refusal> {
         groups.extend(group(Some(build), &own));
     }
     groups.extend(group(None, &best_third(&shots)));
-    let own = groups.iter().position(|group| group.build == Some(*baseline)).ok_or_else(nothing_to_fly)?;
+    let own = groups.iter().position(|group| group.build == Some(baseline));
+    let own = own.ok_or(PotentialRefused::TooFew { fewest: FEWEST })?;
     let shown = map_for.unwrap_or(own);
-    let on_map = groups.get(shown).ok_or_else(|| Refusal {
-        kind: "no_such_group".into(),
-        place: "map_for".into(),
-        message: say::no_such_group(&shown.to_string(), &groups.len().to_string()),
-        remedy: say::no_such_group_remedy(),
-    })?;
-    let map = map::carry_map(on_map.launch.ball_speed, &shots);
-    let carry = |group: &SpeedGroup| group.carry - groups[own].carry;
-    let others = groups.iter().filter(|group| group.build.is_some_and(|build| build != *baseline));
+    let on_map = groups.get(shown);
+    let on_map = on_map.ok_or(PotentialRefused::NoSuchGroup { got: shown, groups: groups.len() })?;
+    let map = map::carry_map(on_map.launch.ball_speed, &shots, line_spacing);
+    let carry = |group: &GroupFacts| group.carry - groups[own].carry;
+    let others = groups.iter().filter(|group| group.build.is_some_and(|build| build != baseline));
     let largest_change = others.map(carry).max_by(|a, b| a.abs().total_cmp(&b.abs()));
     let is_iron = groups[own].launch.spin_rate >= IRON_SPIN;
-    let mut found = Potential { groups, largest_change, is_iron, map, words: PotentialWords::default() };
-    words::fill(session, own, shown, &mut found);
-    Ok(found)
+    Ok(PotentialFacts { groups, own, shown, largest_change, is_iron, map })
 }
 
 /// The third of all shots that carried farthest, whatever the build.
 fn best_third(shots: &[Flown]) -> Vec<&Flown> {
     let mut sorted: Vec<&Flown> = shots.iter().collect();
-    stats::arrange::sort_by(&mut sorted, |a, b| b.carry.total_cmp(&a.carry));
+    arrange::sort_by(&mut sorted, |a, b| b.carry.total_cmp(&a.carry));
     sorted.truncate(shots.len().div_ceil(3));
     sorted
 }
 
-fn group(build: Option<usize>, shots: &[&Flown]) -> Option<SpeedGroup> {
+fn group(build: Option<usize>, shots: &[&Flown]) -> Option<GroupFacts> {
     if shots.len() < FEWEST {
         return None;
     }
@@ -164,7 +215,7 @@ fn group(build: Option<usize>, shots: &[&Flown]) -> Option<SpeedGroup> {
     let by_launch = flight::best_launch(&shot, &air, &window, step).ok()?;
     let by_spin = flight::best_spin(&shot, &air, &window, step).ok()?;
     let best = flight::window_optimum(ball_speed * MPS_PER_MPH, &air, &window, step).ok()?;
-    Some(SpeedGroup {
+    Some(GroupFacts {
         build,
         n: shots.len(),
         launch: Launch { ball_speed, launch_angle, spin_rate, launch_direction: 0.0, spin_axis: 0.0 },
@@ -186,10 +237,5 @@ fn group(build: Option<usize>, shots: &[&Flown]) -> Option<SpeedGroup> {
             spin_high: best.band.spin_high_radps / RADPS_PER_RPM,
             gain: gain(best.flight.forward_m),
         },
-        words: GroupWords::default(),
     })
-}
-
-fn nothing_to_fly() -> Refusal {
-    cannot_fly(say::nothing_to_map(&FEWEST.to_string()), say::add_columns())
 }

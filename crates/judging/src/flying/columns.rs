@@ -1,18 +1,18 @@
 //! Which of a session's columns describe the flight, and the shots that have them all.
 
 use super::forward_yd;
-use crate::measure::MeasureId;
-use crate::session::{Session, Shot};
+use session::known::Known;
+use session::{Session, Shot};
 
 /// How many numbers describe a launch.
 pub(crate) const VALUES: usize = 5;
 
-/// What a launch is made of, by measure id; without the first three there is no flight.
-pub(crate) const FACTORS: [&str; VALUES] =
-    ["ball_speed", "launch_angle", "spin_rate", "launch_direction", "spin_axis"];
+/// What a launch is made of; without [`NEEDED`], the first three, there is no flight.
+pub(crate) const FACTORS: [Known; VALUES] =
+    [Known::BallSpeed, Known::LaunchAngle, Known::SpinRate, Known::LaunchDirection, Known::SpinAxis];
 
-/// How many of [`FACTORS`] must be there.
-const NEEDED: usize = 3;
+/// What of [`FACTORS`] must be there.
+pub(crate) const NEEDED: [Known; 3] = [FACTORS[0], FACTORS[1], FACTORS[2]];
 
 /// Share of the shots that can be flown which must have an optional column, before it counts as measured.
 const MOSTLY: f64 = 0.8;
@@ -46,16 +46,19 @@ pub(crate) struct Flown {
 impl Columns {
     /// Looks the columns up; optional ones count when four in five of the shots that can be flown have them.
     pub(crate) fn of(session: &Session) -> Self {
-        let place = |id: &str| session.measure_index(&MeasureId::from(id));
-        let mut columns =
-            Self { places: FACTORS.map(place), carry: place("carry"), club_speed: place("club_speed") };
+        let place = |known: Known| session.measure_index(&known.into());
+        let mut columns = Self {
+            places: FACTORS.map(place),
+            carry: place(Known::Carry),
+            club_speed: place(Known::ClubSpeed),
+        };
         let basic = Self { places: without_optional(columns.places), club_speed: None, ..columns };
         let flying: Vec<&Shot> = session.shots.iter().filter(|shot| basic.values(shot).is_some()).collect();
         let mostly = |place: &usize| {
             let has = flying.iter().filter(|shot| value(shot, *place).is_some()).count();
             has > 0 && has as f64 >= MOSTLY * flying.len() as f64
         };
-        for optional in columns.places.iter_mut().skip(NEEDED) {
+        for optional in columns.places.iter_mut().skip(NEEDED.len()) {
             *optional = optional.filter(mostly);
         }
         columns.club_speed = columns.club_speed.filter(mostly);
@@ -74,7 +77,7 @@ impl Columns {
 
     /// Whether everything that a flight needs, and the carry, has a column.
     pub(crate) fn can_fly(&self) -> bool {
-        self.places.iter().take(NEEDED).all(Option::is_some) && self.carry.is_some()
+        self.places.iter().take(NEEDED.len()).all(Option::is_some) && self.carry.is_some()
     }
 
     fn values(&self, shot: &Shot) -> Option<[f64; VALUES]> {
@@ -82,7 +85,7 @@ impl Columns {
         for (factor, (to, place)) in values.iter_mut().zip(self.places).enumerate() {
             match place {
                 Some(place) => *to = value(shot, place)?,
-                None if factor < NEEDED => return None,
+                None if factor < NEEDED.len() => return None,
                 None => {}
             }
         }
@@ -107,7 +110,7 @@ pub(crate) fn flown(session: &Session, columns: &Columns) -> Vec<Flown> {
 }
 
 fn without_optional(mut places: [Option<usize>; VALUES]) -> [Option<usize>; VALUES] {
-    places.iter_mut().skip(NEEDED).for_each(|place| *place = None);
+    places.iter_mut().skip(NEEDED.len()).for_each(|place| *place = None);
     places
 }
 

@@ -2,26 +2,25 @@
 //! chosen width, as aimed and with the best aim.
 //!
 //! A chance is that of a normal scatter with the shots' own center and deviation; its interval comes from a bootstrap of
-//! whole shots (see `chances`); beside it stands how many were counted. Carry only: where a ball rolls to is not known. Aiming elsewhere moves every shot sideways by the same amount, which is right to a yard or two for shots
-//! about equally long.
+//! whole shots (see `chances`); beside it stands how many were counted. Carry only: where a ball rolls to is not known.
+//! Aiming elsewhere moves every shot sideways by the same amount, which is right to a yard or two for shots about
+//! equally long.
 
 mod chances;
-mod words;
+mod finding;
 
 pub use chances::{BestAim, HitChance, LandingPair};
-pub use words::{BuildWords, LandingWords};
+pub use finding::LandingFinding;
 
-use crate::check::{MOST_BUILDS, Refusal};
-use crate::flying::check_build;
-use crate::measure::{MeasureId, Unit};
-use crate::session::Session;
-use crate::words::Subject;
-use serde::{Deserialize, Serialize};
+use crate::flying::{NoSuchBuild, check_build};
+use serde::Serialize;
+use session::known::Known;
+use session::question::BuildPlace;
+use session::{MOST_BUILDS, Session, Shot};
 use stats::points::{Ellipse, Points};
-use text::flying as say;
 
 /// Width of a fairway when nobody said another, yd; as many meters where meters are shown. Common practice, no source.
-const USUAL_FAIRWAY: f64 = 30.0;
+pub const USUAL_FAIRWAY: f64 = 30.0;
 /// Narrowest and widest strip worth asking for, yd.
 const FAIRWAYS: [f64; 2] = [5.0, 100.0];
 /// Farthest aim to either side, yd.
@@ -29,38 +28,46 @@ const FARTHEST_AIM: f64 = 60.0;
 /// Fewest shots with both numbers before an ellipse is drawn.
 const FEWEST_FOR_ELLIPSE: usize = 4;
 
-/// Which hand the golfer plays with, for the words.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
-pub enum Hand {
-    /// Right-handed: a slice goes right.
-    Right,
-    /// Left-handed: a slice goes left.
-    Left,
+/// What is shown where the shots of a session land.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Strip {
+    /// Width of the fairway, yd.
+    pub fairway: f64,
+    /// Aim, yd right of its middle.
+    pub aim: f64,
 }
 
-/// What [`landing`] is asked.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
-pub struct LandingRequest {
-    /// The shots.
-    #[cfg_attr(feature = "typescript", ts(as = "crate::session::wire::Session"))]
-    pub session: Session,
-    /// Index of the baseline.
-    pub baseline: usize,
-    /// Index of the build held against it; left open, none is.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub candidate: Option<usize>,
-    /// Width of the fairway, yd; left open, a usual one.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub fairway: Option<f64>,
-    /// Aim, yd right of the middle of the fairway; left open, as aimed.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub aim: Option<f64>,
-    /// Which hand the golfer plays with.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub hand: Option<Hand>,
+/// Which number of a [`Strip`] a refusal speaks of.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum StripPlace {
+    /// Its width.
+    Fairway,
+    /// Where it is aimed.
+    Aim,
+}
+
+/// Why it cannot be shown where shots land.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum LandingRefused {
+    /// It names a build that is not there.
+    NoSuchBuild(NoSuchBuild),
+    /// A fairway or an aim that is not worth asking for.
+    Outside {
+        /// Which of the two.
+        place: StripPlace,
+        /// Lowest that is, yd.
+        low: f64,
+        /// Highest that is, yd.
+        high: f64,
+    },
+    /// No shot has both carry and offline.
+    NothingLanded,
+}
+
+impl From<NoSuchBuild> for LandingRefused {
+    fn from(refused: NoSuchBuild) -> Self {
+        Self::NoSuchBuild(refused)
+    }
 }
 
 /// A place on the ground.
@@ -104,7 +111,7 @@ pub struct Oval {
 /// One build on the ground.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct BuildLanding {
+pub struct BuildFacts {
     /// Index of the build.
     pub build: usize,
     /// Shots with carry and offline.
@@ -115,14 +122,12 @@ pub struct BuildLanding {
     pub ovals: Vec<Oval>,
     /// Shots on the fairway at this aim, counted.
     pub counted: usize,
-    /// HitChance at this aim; null for too few shots.
+    /// Chance at this aim; null for too few shots.
     pub at_aim: Option<HitChance>,
-    /// HitChance as aimed on the day; null for too few shots.
+    /// Chance as aimed on the day; null for too few shots.
     pub as_aimed: Option<HitChance>,
     /// The aim that would hit most; null for too few shots.
     pub best: Option<BestAim>,
-    /// Sentences.
-    pub words: BuildWords,
 }
 
 /// What can be asked for.
@@ -137,10 +142,10 @@ pub struct LandingLimits {
     pub farthest_aim: f64,
 }
 
-/// Where they land.
+/// The shots on the ground, and the two builds asked about.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct Landing {
+pub struct Ground {
     /// Width of the fairway, yd.
     pub fairway: f64,
     /// Aim, yd right of its middle.
@@ -149,45 +154,54 @@ pub struct Landing {
     pub limits: LandingLimits,
     /// Every shot with carry and offline, in the order hit.
     pub shots: Vec<Landed>,
-    /// Builds that have such shots.
-    pub builds: Vec<BuildLanding>,
     /// The two builds asked about; null when one of them has too few shots.
     pub pair: Option<LandingPair>,
     /// Resamples behind each interval.
     pub draws: u32,
     /// Seed they were drawn from.
     pub seed: u32,
-    /// Sentences.
-    pub words: LandingWords,
 }
 
-/// Shows where the shots land and how often they would hit a fairway.
+/// Where they land.
+#[derive(Debug, Clone, PartialEq)]
+pub struct LandingFacts {
+    /// The shots on the ground, and the two builds asked about.
+    pub ground: Ground,
+    /// Builds that have such shots.
+    pub builds: Vec<BuildFacts>,
+}
+
+/// Finds where the shots land and how often they would hit a strip.
 ///
 /// # Errors
-/// A [`Refusal`] for a build that is not there, a fairway or an aim outside its range, and a session without carry and
-/// offline of the same shots.
-pub fn landing(request: &LandingRequest) -> Result<Landing, Refusal> {
-    let session = &request.session;
-    check_build(session, "baseline", request.baseline)?;
-    if let Some(candidate) = request.candidate {
-        check_build(session, "candidate", candidate)?;
+/// A [`LandingRefused`] for a build that is not there, a fairway or an aim outside its range, and a session without
+/// carry and offline of the same shots.
+pub fn landing(
+    session: &Session,
+    baseline: usize,
+    candidate: Option<usize>,
+    strip: Strip,
+) -> Result<LandingFacts, LandingRefused> {
+    check_build(session, BuildPlace::Baseline, baseline)?;
+    if let Some(candidate) = candidate {
+        check_build(session, BuildPlace::Candidate, candidate)?;
     }
-    let usual = Unit::Yd.as_round(USUAL_FAIRWAY);
-    let fairway = within(session, request.fairway.unwrap_or(usual), FAIRWAYS, "fairway")?;
-    let aim = within(session, request.aim.unwrap_or(0.0), [-FARTHEST_AIM, FARTHEST_AIM], "aim")?;
+    let Strip { fairway, aim } = strip;
+    check_within(StripPlace::Fairway, fairway, FAIRWAYS)?;
+    check_within(StripPlace::Aim, aim, [-FARTHEST_AIM, FARTHEST_AIM])?;
     let shots = landed(session);
     let groups: Vec<Group> = (0..session.builds.len().min(MOST_BUILDS))
         .map(|build| Group::of(build, &shots))
         .filter(|group| !group.offline.is_empty())
         .collect();
     if groups.is_empty() {
-        return Err(nothing_landed());
+        return Err(LandingRefused::NothingLanded);
     }
-    let found = chances::chances(&groups, request.baseline, request.candidate, fairway, aim);
+    let found = chances::chances(&groups, baseline, candidate, fairway, aim);
     let builds = groups
         .iter()
         .zip(found.builds)
-        .map(|(group, chances)| BuildLanding {
+        .map(|(group, chances)| BuildFacts {
             build: group.build,
             n: group.offline.len(),
             center: group.center(),
@@ -196,23 +210,18 @@ pub fn landing(request: &LandingRequest) -> Result<Landing, Refusal> {
             at_aim: chances.at_aim,
             as_aimed: chances.as_aimed,
             best: chances.best,
-            words: BuildWords::default(),
         })
         .collect();
-    let limits = LandingLimits { narrowest: FAIRWAYS[0], widest: FAIRWAYS[1], farthest_aim: FARTHEST_AIM };
-    let mut landing = Landing {
+    let ground = Ground {
         fairway,
         aim,
-        limits,
+        limits: LandingLimits { narrowest: FAIRWAYS[0], widest: FAIRWAYS[1], farthest_aim: FARTHEST_AIM },
         shots,
-        builds,
         pair: found.pair,
         draws: chances::DRAWS,
         seed: chances::SEED,
-        words: LandingWords::default(),
     };
-    words::fill(request, &mut landing);
-    Ok(landing)
+    Ok(LandingFacts { ground, builds })
 }
 
 /// The shots of one build with both numbers.
@@ -254,9 +263,11 @@ impl Group {
 }
 
 fn landed(session: &Session) -> Vec<Landed> {
-    let place = |id: &str| session.measure_index(&MeasureId::from(id));
-    let (Some(carry), Some(offline)) = (place("carry"), place("offline")) else { return Vec::new() };
-    let landed = |(shot, hit): (usize, &crate::session::Shot)| {
+    let place = |known: Known| session.measure_index(&known.into());
+    let (Some(carry), Some(offline)) = (place(Known::Carry), place(Known::Offline)) else {
+        return Vec::new();
+    };
+    let landed = |(shot, hit): (usize, &Shot)| {
         let value = |index: usize| hit.values.get(index).copied().flatten();
         let place = Spot { offline: value(offline)?, carry: value(carry)? };
         Some(Landed { shot, build: hit.build, place, left_out: hit.left_out.is_some() })
@@ -264,24 +275,7 @@ fn landed(session: &Session) -> Vec<Landed> {
     session.shots.iter().enumerate().filter_map(landed).collect()
 }
 
-fn within(session: &Session, value: f64, [low, high]: [f64; 2], place: &str) -> Result<f64, Refusal> {
-    if value >= low && value <= high {
-        return Ok(value);
-    }
-    let yards = Subject::of(&"offline".into(), session);
-    Err(Refusal {
-        kind: "outside".into(),
-        place: place.into(),
-        message: say::cannot_be_shown(place),
-        remedy: say::cannot_be_shown_remedy(&yards.value(low), &yards.value(high)),
-    })
-}
-
-fn nothing_landed() -> Refusal {
-    Refusal {
-        kind: "not_measured".into(),
-        place: "session.shots".into(),
-        message: say::nothing_landed(),
-        remedy: say::nothing_landed_remedy(),
-    }
+fn check_within(place: StripPlace, value: f64, [low, high]: [f64; 2]) -> Result<(), LandingRefused> {
+    let is_within = value >= low && value <= high;
+    if is_within { Ok(()) } else { Err(LandingRefused::Outside { place, low, high }) }
 }

@@ -4,7 +4,6 @@
 //! session's own shots, so that the map speaks of this ball and this device.
 
 use crate::flying::{Flown, forward_yd};
-use crate::measure::Unit;
 use serde::Serialize;
 
 /// Grid points along launch and along spin.
@@ -17,7 +16,7 @@ const SPINS: [f64; 2] = [1_500.0, 4_500.0];
 const WIDEST_LAUNCHES: [f64; 2] = [1.0, 35.0];
 const WIDEST_SPINS: [f64; 2] = [500.0, 11_000.0];
 /// Lines lie this far apart, yd, or as many meters where meters are shown; twice as far where they would crowd.
-const SPACING: f64 = 5.0;
+pub const LINE_SPACING: f64 = 5.0;
 const MOST_LINES: usize = 12;
 
 /// A shot's place on the map.
@@ -52,7 +51,7 @@ pub struct CarryMap {
     pub shots: Vec<OnMap>,
 }
 
-pub(super) fn carry_map(ball_speed: f64, shots: &[Flown]) -> CarryMap {
+pub(super) fn carry_map(ball_speed: f64, shots: &[Flown], spacing: f64) -> CarryMap {
     let ratios: Vec<f64> = shots.iter().filter(|s| s.modeled > 1.0).map(|s| s.carry / s.modeled).collect();
     let ratio = stats::describe::median(&ratios).unwrap_or(1.0);
     let launches = grid(range(shots, 1, 1.0, LAUNCHES, WIDEST_LAUNCHES), COLUMNS);
@@ -69,7 +68,7 @@ pub(super) fn carry_map(ball_speed: f64, shots: &[Flown]) -> CarryMap {
     };
     CarryMap {
         ball_speed,
-        lines: lines(&carries),
+        lines: lines(&carries, spacing),
         launches,
         spins,
         carries,
@@ -90,10 +89,9 @@ fn grid([low, high]: [f64; 2], n: usize) -> Vec<f64> {
 }
 
 /// The highest lines below the top, the spacing doubled until they are few.
-fn lines(carries: &[f64]) -> Vec<f64> {
+fn lines(carries: &[f64], mut spacing: f64) -> Vec<f64> {
     let low = carries.iter().copied().fold(f64::INFINITY, f64::min);
     let high = carries.iter().copied().fold(0.0, f64::max);
-    let mut spacing = Unit::Yd.as_round(SPACING);
     while (high - low) / spacing > MOST_LINES as f64 {
         spacing *= 2.0;
     }

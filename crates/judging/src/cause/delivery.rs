@@ -3,16 +3,15 @@
 //! Sign and order of effects only: a rigid head and a ball that leaves rolling are good to ±30 % of spin, and grip, cover
 //! and friction are free. No strike, loft or attack is ever inferred from the ball.
 
-use super::{Belongs, Span, difference};
+use super::two::Two;
+use super::{Belongs, Span};
 use crate::flying::{RAD_PER_DEG, RADPS_PER_RPM};
-use crate::measure::{self, Measure, MeasureId};
-use crate::session::Session;
-use crate::units::MPS_PER_MPH;
-use crate::words::{Subject, phrase_for};
 use flight::impact::{Delivery, Head, Strike, gear_spin, impact};
 use libm::{atan2, hypot};
 use serde::Serialize;
-use text::cause as say;
+use session::known::Known;
+use session::measure::MeasureId;
+use session::units::MPS_PER_MPH;
 
 /// What the rigid picture of impact is good to.
 const IMPACT_ERROR: f64 = 0.3;
@@ -28,7 +27,7 @@ const M_PER_MM: f64 = 1e-3;
 /// A number of the delivery that was measured with both builds.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct Moved {
+pub struct MovedFacts {
     /// Which.
     pub measure: MeasureId,
     /// Candidate − baseline.
@@ -37,91 +36,65 @@ pub struct Moved {
     pub is_clear: bool,
     /// Whose doing.
     pub belongs: Belongs,
-    /// In words.
-    pub words: String,
 }
 
 /// What one number of the delivery does to spin (rpm) or to the tilt of its axis (deg), roughly.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct SpinSource {
+pub struct SpinSourceFacts {
     /// What is explained: `spin_rate` or `spin_axis`.
     pub of: MeasureId,
     /// By what.
     pub from: MeasureId,
     /// Candidate − baseline, with the error of the picture of impact in it.
     pub effect: Span,
-    /// In words.
-    pub words: String,
+    /// By what `from` differed, candidate − baseline.
+    #[serde(skip)]
+    pub change: Span,
 }
 
 /// Numbers of the delivery and whose doing they are.
-const DELIVERY: [(&str, Belongs); 9] = [
-    ("club_speed", Belongs::Swing),
-    ("attack_angle", Belongs::Swing),
-    ("club_path", Belongs::Swing),
-    ("strike_height", Belongs::Swing),
-    ("strike_offset", Belongs::Swing),
-    ("face_angle", Belongs::Both),
-    ("face_to_path", Belongs::Both),
-    ("dynamic_loft", Belongs::Both),
-    ("spin_loft", Belongs::Both),
+const DELIVERY: [(Known, Belongs); 9] = [
+    (Known::ClubSpeed, Belongs::Swing),
+    (Known::AttackAngle, Belongs::Swing),
+    (Known::ClubPath, Belongs::Swing),
+    (Known::StrikeHeight, Belongs::Swing),
+    (Known::StrikeOffset, Belongs::Swing),
+    (Known::FaceAngle, Belongs::Both),
+    (Known::FaceToPath, Belongs::Both),
+    (Known::DynamicLoft, Belongs::Both),
+    (Known::SpinLoft, Belongs::Both),
 ];
 
-pub(super) fn moved(session: &Session, baseline: usize, candidate: usize) -> Vec<Moved> {
-    let one = |&(id, belongs): &(&str, Belongs)| {
-        let change = difference(session, id, baseline, candidate)?;
-        let measure = MeasureId::from(id);
-        let subject = Subject::of(&measure, session);
-        let name = measure::known(&measure).map(Measure::title).unwrap_or_default();
-        let words = if change.is_clear() {
-            let phrase = phrase_for(&measure);
-            let way = if change.value > 0.0 { phrase.more } else { phrase.less };
-            say::moved(&name, &subject.amount(change.value), &way, &span(&subject, &change))
-        } else {
-            say::not_moved(&name, &span(&subject, &change))
-        };
-        Some(Moved { measure, is_clear: change.is_clear(), change, belongs, words })
+pub(super) fn moved(two: &Two<'_>) -> Vec<MovedFacts> {
+    let one = |&(known, belongs): &(Known, Belongs)| {
+        let change = two.difference(known)?;
+        Some(MovedFacts { measure: known.into(), is_clear: change.is_clear(), change, belongs })
     };
     DELIVERY.iter().filter_map(one).collect()
 }
 
-/// An interval by its ends, each with its sign.
-pub(super) fn span(subject: &Subject, sized: &Span) -> String {
-    say::from_to(&subject.signed(sized.low), &subject.signed(sized.high))
-}
-
-pub(super) fn spin_sources(session: &Session, baseline: usize, candidate: usize) -> Vec<SpinSource> {
-    let average = |id: &str| average(session, id, baseline, candidate);
-    let Some(spin) = average("spin_rate") else { return Vec::new() };
-    let club_mph = average("club_speed").or_else(|| average("ball_speed").map(|ball| ball / USUAL_SMASH));
+pub(super) fn spin_sources(two: &Two<'_>) -> Vec<SpinSourceFacts> {
+    let average = |known: Known| two.average(known);
+    let Some(spin) = average(Known::SpinRate) else { return Vec::new() };
+    let club_mph =
+        average(Known::ClubSpeed).or_else(|| average(Known::BallSpeed).map(|ball| ball / USUAL_SMASH));
     let Some(club_mph) = club_mph else { return Vec::new() };
     let rolling = if spin >= IRON_SPIN { 0.3 } else { 0.0 };
     let head = Head { tangential_restitution: rolling, ..Head::DRIVER };
-    let loft = average("spin_loft").or_else(|| Some(average("dynamic_loft")? - average("attack_angle")?));
+    let loft = average(Known::SpinLoft)
+        .or_else(|| Some(average(Known::DynamicLoft)? - average(Known::AttackAngle)?));
     let picture = Picture { club_mph, spin_loft: loft.unwrap_or(USUAL_SPIN_LOFT), spin, head };
-    let source = |of: &str, from: &str, slope: Option<f64>| {
-        let (slope, change) = (slope?, difference(session, from, baseline, candidate)?);
-        let effect = worth(slope, &change);
-        let subject = Subject::of(&of.into(), session);
-        let moved = Subject::of(&from.into(), session);
-        let (name, phrase) = (moved.name.clone(), phrase_for(&from.into()));
-        let words = say::worth(
-            &moved.amount(change.value),
-            if change.value > 0.0 { &phrase.more } else { &phrase.less },
-            &name,
-            &subject.signed(effect.value),
-            &span(&subject, &effect),
-        );
-        Some(SpinSource { of: of.into(), from: from.into(), effect, words })
+    let source = |of: Known, from: Known, slope: Option<f64>| {
+        let (slope, change) = (slope?, two.difference(from)?);
+        Some(SpinSourceFacts { of: of.into(), from: from.into(), effect: worth(slope, &change), change })
     };
-    let measured = |id: &str| session.measure_index(&MeasureId::from(id)).is_some();
-    let loft_id = if measured("spin_loft") { "spin_loft" } else { "dynamic_loft" };
+    let loft = if two.has(Known::SpinLoft) { Known::SpinLoft } else { Known::DynamicLoft };
     [
-        source("spin_rate", loft_id, picture.spin_per_loft()),
-        source("spin_rate", "strike_height", Some(picture.spin_per_height())),
-        source("spin_axis", "face_to_path", picture.tilt_per_face()),
-        source("spin_axis", "strike_offset", Some(picture.tilt_per_offset())),
+        source(Known::SpinRate, loft, picture.spin_per_loft()),
+        source(Known::SpinRate, Known::StrikeHeight, Some(picture.spin_per_height())),
+        source(Known::SpinAxis, Known::FaceToPath, picture.tilt_per_face()),
+        source(Known::SpinAxis, Known::StrikeOffset, Some(picture.tilt_per_offset())),
     ]
     .into_iter()
     .flatten()
@@ -182,15 +155,4 @@ impl Picture {
         let side = gear_spin(&self.delivery(self.spin_loft, 0.0), &strike, &self.head).sidespin_radps;
         atan2(side / RADPS_PER_RPM, self.spin) / RAD_PER_DEG
     }
-}
-
-/// Average over the shots of both builds; `None` where not both have it.
-fn average(session: &Session, id: &str, baseline: usize, candidate: usize) -> Option<f64> {
-    let index = session.measure_index(&MeasureId::from(id))?;
-    let of = |build: usize| {
-        let own = session.shots.iter().filter(|shot| shot.build == build);
-        let values: Vec<f64> = own.filter_map(|shot| shot.values.get(index).copied().flatten()).collect();
-        (!values.is_empty()).then(|| stats::describe::mean(&values))
-    };
-    Some(0.5 * (of(baseline)? + of(candidate)?))
 }

@@ -1,12 +1,11 @@
-//! One launch flown: the contract's `fly`.
+//! One launch flown.
 
-use super::{RAD_PER_DEG, RADPS_PER_RPM, launch_of};
-use crate::check::Refusal;
-use crate::session::Conditions;
-use crate::units::{M_PER_YD, MPS_PER_MPH};
-use flight::{LaunchError, Quantity, TimeStep};
+use super::standard_air::weather;
+use super::{FlyRefused, RAD_PER_DEG, RADPS_PER_RPM, launch_of};
+use flight::TimeStep;
 use serde::{Deserialize, Serialize};
-use text::flying as say;
+use session::Conditions;
+use session::units::{M_PER_YD, MPS_PER_MPH};
 
 /// How a ball leaves the club, in the units of the measures.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
@@ -24,17 +23,6 @@ pub struct Launch {
     /// Degrees; positive curves to the right.
     #[serde(default)]
     pub spin_axis: f64,
-}
-
-/// What [`fly`] is asked.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
-pub struct FlyRequest {
-    /// The launch.
-    pub launch: Launch,
-    /// Air and wind; left open, standard still air.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub conditions: Option<Conditions>,
 }
 
 /// What became of a launch, as the model flies it over level ground.
@@ -64,12 +52,12 @@ pub struct FlightOf {
 /// Flies one launch.
 ///
 /// # Errors
-/// A [`Refusal`] for a number outside what golf balls do, or a ball that does not leave the ground.
-pub fn fly(request: &FlyRequest) -> Result<FlightOf, Refusal> {
-    let Launch { ball_speed, launch_angle, spin_rate, launch_direction, spin_axis } = request.launch;
-    let conditions = request.conditions.unwrap_or_default().flying()?;
+/// A [`FlyRefused`] for a number outside what golf balls do, or a ball that does not leave the ground.
+pub fn fly(launch: &Launch, conditions: &Conditions) -> Result<FlightOf, FlyRefused> {
+    let Launch { ball_speed, launch_angle, spin_rate, launch_direction, spin_axis } = *launch;
+    let conditions = weather(conditions)?;
     let launch = launch_of(&[ball_speed, launch_angle, spin_rate, launch_direction, spin_axis]);
-    let flight = flight::fly(&launch, &conditions, TimeStep::FINE).map_err(|error| refused(&error))?;
+    let flight = flight::fly(&launch, &conditions, TimeStep::FINE)?;
     Ok(FlightOf {
         carry: flight.forward_m / M_PER_YD,
         offline: flight.lateral_m / M_PER_YD,
@@ -81,28 +69,4 @@ pub fn fly(request: &FlyRequest) -> Result<FlightOf, Refusal> {
         landing_spin: flight.landing_spin_radps / RADPS_PER_RPM,
         extrapolated: flight.validity.is_extrapolated(),
     })
-}
-
-fn refused(error: &LaunchError) -> Refusal {
-    let (field, message) = match error {
-        LaunchError::NotFinite { quantity } => (field(*quantity), say::no_number()),
-        LaunchError::Outside { quantity, .. } => (field(*quantity), say::no_launch()),
-        _ => ("launch_angle", say::no_flight()),
-    };
-    Refusal {
-        kind: "not_a_launch".into(),
-        place: format!("launch.{field}"),
-        message,
-        remedy: say::no_launch_remedy(),
-    }
-}
-
-fn field(quantity: Quantity) -> &'static str {
-    match quantity {
-        Quantity::BallSpeed => "ball_speed",
-        Quantity::Spin => "spin_rate",
-        Quantity::SpinAxis => "spin_axis",
-        Quantity::Azimuth => "launch_direction",
-        _ => "launch_angle",
-    }
 }

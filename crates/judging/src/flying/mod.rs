@@ -5,17 +5,17 @@
 //! a replacement of a measured carry.
 
 mod columns;
-mod conditions;
 mod one;
+mod refused;
+mod standard_air;
 
-pub(crate) use columns::{Columns, FACTORS, Flown, VALUES, flown};
-pub(crate) use conditions::without_standard_air;
-pub use conditions::{AirRequest, InStandardAir, in_standard_air};
-pub use one::{FlightOf, FlyRequest, Launch, fly};
+pub(crate) use columns::{Columns, FACTORS, Flown, NEEDED, VALUES, flown};
+pub use one::{FlightOf, Launch, fly};
+pub(crate) use refused::check_build;
+pub use refused::{AirRefused, FlyRefused, NoSuchBuild, NotConditions, WeatherFigure};
+pub use standard_air::{StandardAir, in_standard_air, with_standard_air, without_standard_air};
 
-use crate::check::Refusal;
-use crate::units::{M_PER_YD, MPS_PER_MPH};
-use text::flying as say;
+use session::units::{M_PER_YD, MPS_PER_MPH};
 
 /// Revolutions per minute to radians per second.
 pub(crate) const RADPS_PER_RPM: f64 = std::f64::consts::PI / 30.0;
@@ -39,27 +39,4 @@ pub(crate) fn forward_yd(values: &[f64; VALUES]) -> Option<f64> {
     let conditions = flight::Conditions::STANDARD;
     let flight = flight::fly(&launch_of(values), &conditions, flight::TimeStep::COARSE).ok()?;
     Some(flight.forward_m / M_PER_YD)
-}
-
-/// Why shots cannot be flown.
-pub(crate) fn cannot_fly(message: String, remedy: String) -> Refusal {
-    Refusal { kind: "cannot_fly".into(), place: "session.shots".into(), message, remedy }
-}
-
-/// No such build, with its place in the request.
-pub(crate) fn check_build(
-    session: &crate::session::Session,
-    place: &str,
-    build: usize,
-) -> Result<(), Refusal> {
-    let builds = session.builds.len();
-    if build < builds {
-        return Ok(());
-    }
-    Err(Refusal {
-        kind: "no_such_build".into(),
-        place: place.into(),
-        message: say::no_such_build(&build.to_string(), &builds.to_string()),
-        remedy: say::no_such_build_remedy(),
-    })
 }
