@@ -1,5 +1,9 @@
 //! Every refusal in words, in one place: what is wrong, where, and what to do about it.
 
+mod flying;
+
+pub use flying::{cause, consistency, fly, landing, potential, standard_air};
+
 use session::MOST_BUILDS;
 use session::names::short_name;
 use session::question::{BuildPlace, MOST_PLANNED_ROUNDS, MarginPlace, Misfit};

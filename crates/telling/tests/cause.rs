@@ -5,10 +5,19 @@ mod dice;
 mod support;
 
 use dice::Dice;
-use fitting::cause::{Cause, CauseRequest, Factor, cause};
-use fitting::flying::{FlyRequest, Launch, fly};
-use fitting::session::{Order, Session, Shot};
+use judging::cause::Factor;
+use judging::flying::{Launch, fly};
+use session::known::Known;
+use session::refusal::Refusal;
+use session::{Conditions, Order, Session, Shot};
 use support::empty;
+use telling::cause::{Cause, CauseRequest};
+use telling::landing::Hand;
+use text::Voice;
+
+fn cause(request: &CauseRequest) -> Result<Cause, Refusal> {
+    telling::cause::cause(request, &Voice::english())
+}
 
 const COLUMNS: [&str; 7] =
     ["carry", "ball_speed", "launch_angle", "spin_rate", "launch_direction", "spin_axis", "club_speed"];
@@ -46,7 +55,7 @@ fn session(dice: &mut Dice, rounds: usize, effect: Effect) -> Session {
                 launch_direction: 2.0 * dice.normal(),
                 spin_axis: 6.0 * dice.normal(),
             };
-            let flown = fly(&FlyRequest { launch, conditions: None }).expect("a driver flies");
+            let flown = fly(&launch, &Conditions::default()).expect("a driver flies");
             let carry = ball * flown.carry + 2.0 * dice.normal();
             let values = [
                 carry,
@@ -79,7 +88,7 @@ fn split(session: &Session) -> Cause {
 
 fn yards(cause: &Cause, factor: Factor) -> f64 {
     let all = cause.parts.iter().chain(&cause.ball_speed);
-    all.filter(|part| part.factor == factor).map(|part| part.yards.value).sum()
+    all.filter(|part| part.facts.factor == factor).map(|part| part.facts.yards.value).sum()
 }
 
 #[test]
@@ -89,16 +98,12 @@ fn the_parts_add_up_to_the_gap() {
         let mut session = session(&mut Dice::seeded(seed), rounds, effect);
         session.shots.truncate(session.shots.len() - 2);
         let found = split(&session);
-        let sum: f64 = found.parts.iter().map(|part| part.yards.value).sum();
-        assert!((sum - found.gap).abs() < 1e-9, "{sum} {}", found.gap);
-        let ball: f64 = found.ball_speed.iter().map(|part| part.yards.value).sum();
+        let sum: f64 = found.parts.iter().map(|part| part.facts.yards.value).sum();
+        assert!((sum - found.split.gap).abs() < 1e-9, "{sum} {}", found.split.gap);
+        let ball: f64 = found.ball_speed.iter().map(|part| part.facts.yards.value).sum();
         assert!((ball - yards(&found, Factor::BallSpeed)).abs() < 1e-9);
-        assert!(
-            found
-                .parts
-                .iter()
-                .all(|part| part.yards.low <= part.yards.value && part.yards.value <= part.yards.high)
-        );
+        assert!(found.parts.iter().all(|part| part.facts.yards.low <= part.facts.yards.value
+            && part.facts.yards.value <= part.facts.yards.high));
     }
 }
 
@@ -109,9 +114,9 @@ fn identical_builds_have_nothing_to_split_in_whatever_order() {
     session.shots.retain(|shot| shot.build == 0);
     session.shots.extend(own.into_iter().rev().map(|shot| Shot { build: 1, ..shot }));
     let found = split(&session);
-    assert!(found.gap.abs() < 1e-9 && found.main.is_none());
+    assert!(found.split.gap.abs() < 1e-9 && found.split.main.is_none());
     assert!(
-        found.parts.iter().chain(&found.ball_speed).all(|part| part.yards.value.abs() < 1e-9),
+        found.parts.iter().chain(&found.ball_speed).all(|part| part.facts.yards.value.abs() < 1e-9),
         "{found:?}"
     );
 }
@@ -125,7 +130,7 @@ fn swapping_the_builds_turns_every_sign() {
     for (one, other) in
         there.parts.iter().chain(&there.ball_speed).zip(back.parts.iter().chain(&back.ball_speed))
     {
-        assert!((one.yards.value + other.yards.value).abs() < 1e-9, "{one:?} {other:?}");
+        assert!((one.facts.yards.value + other.facts.yards.value).abs() < 1e-9, "{one:?} {other:?}");
     }
 }
 
@@ -138,14 +143,19 @@ fn a_known_cause_is_named() {
     for seed in 0..sessions {
         let of = |effect| split(&session(&mut Dice::seeded(1_000 + seed), 10, effect));
         let faster = of(Effect { club_speed: 3.0, ..Effect::default() });
-        let club = &faster.ball_speed[0].yards;
+        let club = &faster.ball_speed[0].facts.yards;
         let more_than_smash = club.value > yards(&faster, Factor::Smash);
-        speed += usize::from(faster.main == Some(Factor::BallSpeed) && club.low > 0.0 && more_than_smash);
+        speed +=
+            usize::from(faster.split.main == Some(Factor::BallSpeed) && club.low > 0.0 && more_than_smash);
         let spinning = of(Effect { spin: 1_000.0, ..Effect::default() });
-        spin += usize::from(spinning.main == Some(Factor::SpinRate));
+        spin += usize::from(spinning.split.main == Some(Factor::SpinRate));
         let same = of(Effect::default());
-        nothing += usize::from(same.main.is_none());
-        held += same.parts.iter().filter(|part| part.yards.low <= 0.0 && part.yards.high >= 0.0).count();
+        nothing += usize::from(same.split.main.is_none());
+        held += same
+            .parts
+            .iter()
+            .filter(|part| part.facts.yards.low <= 0.0 && part.facts.yards.high >= 0.0)
+            .count();
     }
     eprintln!(
         "speed {speed}, spin {spin}, nothing {nothing} of {sessions}; {held} of {} parts",
@@ -193,14 +203,14 @@ fn delivery_and_strike_are_told_where_measured() {
                 .map(Some),
         );
     }
-    let found =
-        cause(&CauseRequest { hand: Some(fitting::landing::Hand::Left), ..request(&session) }).unwrap();
-    let moved: Vec<&str> = found.swing.iter().filter(|m| m.is_clear).map(|m| m.measure.0.as_str()).collect();
+    let found = cause(&CauseRequest { hand: Some(Hand::Left), ..request(&session) }).unwrap();
+    let moved: Vec<&str> =
+        found.swing.iter().filter(|m| m.facts.is_clear).map(|m| m.facts.measure.as_str()).collect();
     assert_eq!(moved, ["club_path", "strike_height"]);
-    let strike = found.spin.iter().find(|source| source.from.0 == "strike_height").expect("told");
+    let strike = found.spin.iter().find(|source| source.facts.from == Known::StrikeHeight).expect("told");
     // FLIGHT §5: 5 mm higher is about 700 rpm less.
-    assert!((strike.effect.value + 700.0).abs() < 250.0, "{strike:?}");
-    assert!(strike.effect.low < -700.0 && strike.effect.high > -900.0);
+    assert!((strike.facts.effect.value + 700.0).abs() < 250.0, "{strike:?}");
+    assert!(strike.facts.effect.low < -700.0 && strike.facts.effect.high > -900.0);
     assert!(found.words.detail.contains("The path went more from out to in"), "{}", found.words.detail);
     assert!(!found.words.unmeasured.iter().any(|said| said.contains("Where on the face")));
 }

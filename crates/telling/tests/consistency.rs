@@ -5,10 +5,17 @@ mod dice;
 mod support;
 
 use dice::Dice;
-use fitting::consistency::{Consistency, ConsistencyRequest, Fit, consistency};
-use fitting::flying::{FlyRequest, Launch, fly};
-use fitting::session::{Session, Shot};
+use judging::consistency::{CarryUnit, Fit, SpeedUnit};
+use judging::flying::{Launch, fly};
+use session::refusal::Refusal;
+use session::{Conditions, Session, Shot};
 use support::empty;
+use telling::consistency::{Consistency, ConsistencyRequest};
+use text::Voice;
+
+fn consistency(request: &ConsistencyRequest) -> Result<Consistency, Refusal> {
+    telling::consistency::consistency(request, &Voice::english())
+}
 
 /// Shots of one golfer; `carry` makes what stands in the row from the model's carry.
 fn session(seed: u64, n: usize, carry: impl Fn(&mut Dice, &Launch, f64) -> f64) -> Session {
@@ -23,7 +30,7 @@ fn session(seed: u64, n: usize, carry: impl Fn(&mut Dice, &Launch, f64) -> f64) 
             launch_direction: 0.0,
             spin_axis: 0.0,
         };
-        let flown = fly(&FlyRequest { launch, conditions: None }).expect("a driver flies").carry;
+        let flown = fly(&launch, &Conditions::default()).expect("a driver flies").carry;
         let carry = carry(&mut dice, &launch, flown);
         let values = [carry, launch.ball_speed, launch.launch_angle, launch.spin_rate].map(Some).to_vec();
         session.shots.push(Shot { build: shot % 2, round: None, number: None, values, ..Shot::default() });
@@ -44,8 +51,12 @@ fn held(session: &Session) -> Consistency {
 fn carries_that_were_seen_are_left_alone() {
     for seed in 0..100 {
         let found = held(&session(seed, 30, seen));
-        assert_eq!((found.fit, found.doubts.len(), found.is_computed), (Fit::Fits, 0, false), "{seed}");
-        assert!((found.middle_ratio - 0.97).abs() < 0.015);
+        assert_eq!(
+            (found.whole.fit, found.doubts.len(), found.whole.is_computed),
+            (Fit::Fits, 0, false),
+            "{seed}"
+        );
+        assert!((found.whole.middle_ratio - 0.97).abs() < 0.015);
         assert!(found.words.next.is_empty() && found.words.computed.is_empty());
     }
 }
@@ -60,10 +71,10 @@ fn computed_carries_are_recognized() {
     };
     for seed in 0..100 {
         let found = held(&session(seed, 20, computed));
-        assert!(found.is_computed, "{seed}");
+        assert!(found.whole.is_computed, "{seed}");
         assert!(found.words.computed.contains("probably computed, not seen"));
     }
-    assert!(!held(&session(1, 8, computed)).is_computed, "eight rows say nothing");
+    assert!(!held(&session(1, 8, computed)).whole.is_computed, "eight rows say nothing");
 }
 
 #[test]
@@ -75,10 +86,10 @@ fn a_row_in_another_unit_is_told_and_never_changed() {
     let found = held(&session);
     assert_eq!(found.doubts.len(), 1);
     let doubt = &found.doubts[0];
-    assert_eq!((doubt.shot, doubt.fit), (7, Fit::DoesNotFit));
-    assert!((doubt.carry - before * 3.0).abs() < 1e-9, "as read");
-    assert!((doubt.expected - before).abs() < 0.06 * before);
-    assert_eq!(doubt.stories[0].carry.as_deref(), Some("feet"));
+    assert_eq!((doubt.facts.shot, doubt.facts.fit), (7, Fit::DoesNotFit));
+    assert!((doubt.facts.carry - before * 3.0).abs() < 1e-9, "as read");
+    assert!((doubt.facts.expected - before).abs() < 0.06 * before);
+    assert_eq!(doubt.facts.stories[0].carry, Some(CarryUnit::Feet));
     assert!(doubt.words.contains("It would fit if carry is in feet"), "{}", doubt.words);
     assert!(found.words.next.contains("Nothing was changed"));
 }
@@ -89,13 +100,19 @@ fn a_whole_session_in_another_unit_is_told() {
     let mut speeds = session(4, 20, seen);
     speeds.shots.iter_mut().for_each(|shot| shot.values[1] = shot.values[1].map(|mph| mph * 0.447_04));
     let found = held(&speeds);
-    assert_eq!(found.fit, Fit::DoesNotFit);
-    assert!(found.stories.iter().any(|story| story.speed.as_deref() == Some("m/s") && story.carry.is_none()));
+    assert_eq!(found.whole.fit, Fit::DoesNotFit);
+    assert!(
+        found
+            .whole
+            .stories
+            .iter()
+            .any(|story| story.speed == Some(SpeedUnit::MetersPerSecond) && story.carry.is_none())
+    );
     // Meters read as yards are within what balls and devices do: said as possible, from a session on.
     let meters = session(5, 20, |_, _, flown| 0.9 * flown);
     let found = held(&meters);
-    assert_eq!(found.fit, Fit::Doubtful);
-    assert_eq!(found.stories[0].carry.as_deref(), Some("meters"));
+    assert_eq!(found.whole.fit, Fit::Doubtful);
+    assert_eq!(found.whole.stories[0].carry, Some(CarryUnit::Meters));
     assert!(found.words.session.contains("10\u{a0}% shorter"), "{}", found.words.session);
 }
 

@@ -29,6 +29,12 @@ fn call<Q: DeserializeOwned, A: serde::Serialize, E: std::fmt::Debug>(
 fn result(function: &str, request: Value) -> Value {
     match function {
         "check" => call(request, telling::check::check),
+        "landing" => call(request, telling::landing::landing),
+        "cause" => call(request, telling::cause::cause),
+        "potential" => call(request, telling::potential::potential),
+        "consistency" => call(request, telling::consistency::consistency),
+        "fly" => call(request, telling::flying::fly),
+        "in_standard_air" => call(request, telling::flying::in_standard_air),
         "share" => Value::Null,
         // Not moved here yet.
         _ => Value::Null,

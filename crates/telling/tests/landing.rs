@@ -5,9 +5,16 @@ mod dice;
 mod support;
 
 use dice::Dice;
-use fitting::landing::{Hand, HitChance, Landing, LandingRequest, landing};
-use fitting::session::{Order, Session, Shot};
+use judging::landing::HitChance;
+use session::refusal::Refusal;
+use session::{Order, Session, Shot};
 use support::empty;
+use telling::landing::{Hand, Landing, LandingRequest};
+use text::Voice;
+
+fn landing(request: &LandingRequest) -> Result<Landing, Refusal> {
+    telling::landing::landing(request, &Voice::english())
+}
 
 /// Shots of two builds by the average and deviation of offline; some far wide, as golfers have them.
 fn session(dice: &mut Dice, n: usize, builds: [(f64, f64); 2]) -> Session {
@@ -62,7 +69,7 @@ fn chances_hold_what_counting_finds() {
         for number in 0..sessions {
             let session =
                 session(&mut Dice::seeded(number + 1000 * n as u64), n, [(center, sd), (center, sd)]);
-            let build = shown(&session).builds.swap_remove(0);
+            let build = shown(&session).builds.swap_remove(0).facts;
             let holds =
                 |chance: HitChance, truth: f64| usize::from(chance.low <= truth && truth <= chance.high);
             as_aimed += holds(build.as_aimed.expect("enough shots"), truth);
@@ -86,7 +93,7 @@ fn a_chance_is_the_integral_over_the_strip() {
     for aim in [0.0, -12.0, 25.0] {
         let found =
             landing(&LandingRequest { aim: Some(aim), fairway: Some(28.0), ..asked(&session) }).unwrap();
-        for build in &found.builds {
+        for build in found.builds.iter().map(|build| &build.facts) {
             let offline: Vec<f64> =
                 session.shots.iter().filter(|s| s.build == build.build).filter_map(|s| s.values[1]).collect();
             let mean = offline.iter().sum::<f64>() / 30.0;
@@ -113,12 +120,12 @@ fn a_mirror_turns_sides_and_nothing_else() {
     back.shots.iter_mut().for_each(|shot| shot.values[1] = shot.values[1].map(|x| -x));
     let (there, back) = (shown(&there), shown(&back));
     for (one, other) in there.builds.iter().zip(&back.builds) {
-        let (one, other) = (one.best.unwrap(), other.best.unwrap());
+        let (one, other) = (one.facts.best.unwrap(), other.facts.best.unwrap());
         assert!((one.aim + other.aim).abs() < 1e-9);
         assert!((one.chance.value - other.chance.value).abs() < 1e-9);
         assert!((one.chance.low - other.chance.low).abs() < 1e-6);
     }
-    let (one, other) = (there.pair.unwrap(), back.pair.unwrap());
+    let (one, other) = (there.ground.pair.unwrap(), back.ground.pair.unwrap());
     assert!((one.offline + other.offline).abs() < 1e-9);
     assert!((one.chance_if_same.unwrap() - other.chance_if_same.unwrap()).abs() < 1e-9);
 }
@@ -151,8 +158,8 @@ fn what_is_said_in_full() {
 fn few_shots_and_wrong_requests() {
     let few = session(&mut Dice::seeded(1), 5, [(0.0, 10.0), (3.0, 10.0)]);
     let found = shown(&few);
-    assert!(found.pair.is_none() && found.builds.iter().all(|build| build.at_aim.is_none()));
-    assert_eq!(found.builds[0].ovals.len(), 2);
+    assert!(found.ground.pair.is_none() && found.builds.iter().all(|build| build.facts.at_aim.is_none()));
+    assert_eq!(found.builds[0].facts.ovals.len(), 2);
     let request = asked(&few);
     let wrong = [
         LandingRequest { baseline: 2, ..request.clone() },

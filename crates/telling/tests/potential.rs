@@ -5,10 +5,21 @@ mod dice;
 mod support;
 
 use dice::Dice;
-use fitting::flying::{AirRequest, FlyRequest, Launch, fly, in_standard_air};
-use fitting::potential::{Potential, PotentialRequest, potential};
-use fitting::session::{Conditions, Session, Shot, TemperatureUnit};
+use judging::flying::{Launch, StandardAir, fly};
+use session::refusal::Refusal;
+use session::{Conditions, Session, Shot, TemperatureUnit};
 use support::empty;
+use telling::flying::AirRequest;
+use telling::potential::{Potential, PotentialRequest};
+use text::Voice;
+
+fn potential(request: &PotentialRequest) -> Result<Potential, Refusal> {
+    telling::potential::potential(request, &Voice::english())
+}
+
+fn in_standard_air(request: &AirRequest) -> Result<StandardAir, Refusal> {
+    telling::flying::in_standard_air(request, &Voice::english()).map(|air| air.facts)
+}
 
 /// Shots around one launch; carry is the model's times `ratio`.
 fn session(seed: u64, n: usize, around: Launch, ratio: f64) -> Session {
@@ -31,7 +42,7 @@ fn session(seed: u64, n: usize, around: Launch, ratio: f64) -> Session {
 }
 
 fn carry(launch: Launch) -> f64 {
-    fly(&FlyRequest { launch, conditions: None }).expect("a ball that flies").carry
+    fly(&launch, &Conditions::default()).expect("a ball that flies").carry
 }
 
 const LOW_AND_SPINNY: Launch = Launch {
@@ -51,7 +62,7 @@ fn found(session: &Session) -> Potential {
 fn gains_are_those_of_single_flights() {
     let found = found(&session(1, 30, LOW_AND_SPINNY, 0.96));
     assert_eq!(found.groups.len(), 3);
-    for group in &found.groups {
+    for group in found.groups.iter().map(|group| &group.facts) {
         let now = carry(group.launch);
         let scale = group.carry / now;
         let higher = carry(Launch { launch_angle: group.best_launch.at, ..group.launch });
@@ -73,7 +84,7 @@ fn gains_are_those_of_single_flights() {
 #[test]
 fn the_best_third_is_the_third_that_flew_farthest() {
     let session = session(2, 31, LOW_AND_SPINNY, 1.0);
-    let group = found(&session).groups.pop().expect("three groups");
+    let group = found(&session).groups.pop().expect("three groups").facts;
     let mut carries: Vec<f64> = session.shots.iter().filter_map(|shot| shot.values[0]).collect();
     carries.sort_by(|a, b| b.total_cmp(a));
     assert_eq!((group.build, group.n), (None, 11));

@@ -1,16 +1,17 @@
 //! What a ball speed could carry, in words: now, with another launch, with another spin; and what not to read into it.
 
-use super::{Improvement, Potential, SpeedGroup};
-use crate::session::Session;
-use crate::words::{Subject, sentences, short_name, shots};
+use crate::case::sentences;
+use crate::format::{Subject, shots};
+use judging::potential::{GroupFacts, Improvement, NOTHING, PotentialFacts, Unused};
 use serde::Serialize;
-use text::potential as say;
-
-/// A gain below this is none, yd: the band within which launches and spins carry the same.
-const NOTHING: f64 = 2.0;
+use session::Session;
+use session::known::Known;
+use session::names::short_name;
+use text::Voice;
+use text::voiced::potential as say;
 
 /// Sentences about one group.
-#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct GroupWords {
     /// Its name.
@@ -26,7 +27,7 @@ pub struct GroupWords {
 }
 
 /// Sentences about what a ball speed could carry.
-#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct PotentialWords {
     /// What is left unused, beside what the clubs changed.
@@ -39,72 +40,95 @@ pub struct PotentialWords {
     pub alternative: String,
 }
 
-pub(super) fn fill(session: &Session, own: usize, shown: usize, found: &mut Potential) {
-    let speech = Speech::of(session);
-    for group in &mut found.groups {
-        group.words = speech.of_group(session, group);
-    }
-    let (own, shown) = (&found.groups[own], &found.groups[shown]);
-    found.words = PotentialWords {
-        headline: speech.headline(own, found.largest_change),
-        detail: speech.detail(own, found.is_iron),
-        cautions: cautions(found.is_iron),
-        alternative: speech.alternative(found, shown),
+/// Of each group, and of all.
+pub(super) fn words(
+    session: &Session,
+    facts: &PotentialFacts,
+    voice: &Voice,
+) -> (Vec<GroupWords>, PotentialWords) {
+    let speech = Speech::of(session, voice);
+    let of_groups: Vec<GroupWords> = facts.groups.iter().map(|group| speech.of_group(group)).collect();
+    let (own, shown) = (&facts.groups[facts.own], &of_groups[facts.shown]);
+    let words = PotentialWords {
+        headline: speech.headline(own, &of_groups[facts.own].name, facts.largest_change),
+        detail: speech.detail(own, facts.is_iron),
+        cautions: cautions(facts.is_iron, voice),
+        alternative: speech.alternative(facts, shown),
     };
+    (of_groups, words)
 }
 
-struct Speech {
-    carry: Subject,
-    speed: Subject,
-    launch: Subject,
-    spin: Subject,
+struct Speech<'a> {
+    voice: &'a Voice,
+    session: &'a Session,
+    carry: Subject<'a>,
+    speed: Subject<'a>,
+    launch: Subject<'a>,
+    spin: Subject<'a>,
 }
 
-impl Speech {
-    fn of(session: &Session) -> Self {
-        let subject = |id: &str| Subject::of(&id.into(), session);
+impl<'a> Speech<'a> {
+    fn of(session: &'a Session, voice: &'a Voice) -> Self {
+        let subject = |known: Known| Subject::of(&known.into(), session, voice);
         Self {
-            carry: subject("carry"),
-            speed: subject("ball_speed"),
-            launch: subject("launch_angle"),
-            spin: subject("spin_rate"),
+            voice,
+            session,
+            carry: subject(Known::Carry),
+            speed: subject(Known::BallSpeed),
+            launch: subject(Known::LaunchAngle),
+            spin: subject(Known::SpinRate),
         }
     }
 
-    fn of_group(&self, session: &Session, group: &SpeedGroup) -> GroupWords {
-        let name = group.build.map_or_else(say::best_third, |build| {
-            session.builds.get(build).map_or_else(String::new, |b| short_name(&b.name))
-        });
+    fn of_group(&self, group: &GroupFacts) -> GroupWords {
+        let (voice, launch) = (self.voice, &group.launch);
+        let name =
+            |build: usize| self.session.builds.get(build).map_or_else(String::new, |b| short_name(&b.name));
+        GroupWords {
+            name: group.build.map_or_else(|| say::best_third(voice), name),
+            now: say::now(
+                voice,
+                &self.carry.amount(group.carry),
+                &self.speed.value(launch.ball_speed),
+                &self.launch.value(launch.launch_angle),
+                &self.spin.value(launch.spin_rate),
+                &shots(voice, group.n),
+            ),
+            launch: self.other_launch(&group.best_launch),
+            spin: self.other_spin(&group.best_spin),
+            best: self.both_at_their_best(group),
+        }
+    }
+
+    fn other_launch(&self, better: &Improvement) -> String {
+        if better.is_nothing() {
+            return say::no_better_launch(self.voice, &self.carry.amount(NOTHING));
+        }
+        let (at, gain) = (self.launch.value(better.at), self.carry.amount(better.gain));
+        say::better_launch(self.voice, &at, better.at_edge, &gain)
+    }
+
+    fn other_spin(&self, better: &Improvement) -> String {
+        if better.is_nothing() {
+            return say::no_better_spin(self.voice, &self.carry.amount(NOTHING));
+        }
+        let (at, gain) = (self.rough_spin(better.at), self.carry.amount(better.gain));
+        say::better_spin(self.voice, &at, better.at_edge, &gain)
+    }
+
+    fn both_at_their_best(&self, group: &GroupFacts) -> String {
         let best = &group.best;
         let band = say::band(
+            self.voice,
             self.launch.value(best.launch_low).trim_end_matches('°'),
             &self.launch.value(best.launch_high),
             self.rough_spin(best.spin_low).trim_end_matches("rpm").trim_end(),
             &self.rough_spin(best.spin_high),
         );
-        let more = |better: &Improvement| self.carry.amount(better.gain);
-        GroupWords {
-            name,
-            now: say::now(
-                &self.carry.amount(group.carry),
-                &self.speed.value(group.launch.ball_speed),
-                &self.launch.value(group.launch.launch_angle),
-                &self.spin.value(group.launch.spin_rate),
-                &shots(group.n),
-            ),
-            launch: match &group.best_launch {
-                better if better.gain < NOTHING => say::no_better_launch(&self.carry.amount(NOTHING)),
-                better => say::better_launch(&self.launch.value(better.at), better.at_edge, &more(better)),
-            },
-            spin: match &group.best_spin {
-                better if better.gain < NOTHING => say::no_better_spin(&self.carry.amount(NOTHING)),
-                better => say::better_spin(&self.rough_spin(better.at), better.at_edge, &more(better)),
-            },
-            best: if best.gain < NOTHING {
-                say::already_best(&band, &self.carry.amount(NOTHING))
-            } else {
-                say::both_at_their_best(&band, &self.carry.amount(best.gain))
-            },
+        if best.is_nothing() {
+            say::already_best(self.voice, &band, &self.carry.amount(NOTHING))
+        } else {
+            say::both_at_their_best(self.voice, &band, &self.carry.amount(best.gain))
         }
     }
 
@@ -113,34 +137,32 @@ impl Speech {
         self.spin.value((rpm / 50.0).round() * 50.0)
     }
 
-    fn headline(&self, own: &SpeedGroup, largest_change: Option<f64>) -> String {
-        let unused = own.best_launch.gain.max(own.best_spin.gain);
-        let name = &own.words.name;
-        let clubs = largest_change.map(|change| say::clubs_changed(&self.carry.amount(change)));
-        let left = if unused < NOTHING {
-            say::nothing_unused(name)
-        } else {
-            let in_launch = own.best_launch.gain >= own.best_spin.gain;
-            say::unused(name, &self.carry.amount(unused), in_launch)
+    fn headline(&self, own: &GroupFacts, name: &str, largest_change: Option<f64>) -> String {
+        let voice = self.voice;
+        let left = match own.unused() {
+            Unused::Nothing => say::nothing_unused(voice, name),
+            Unused::InLaunch(gain) => say::unused(voice, name, &self.carry.amount(gain), true),
+            Unused::InSpin(gain) => say::unused(voice, name, &self.carry.amount(gain), false),
         };
+        let clubs = largest_change.map(|change| say::clubs_changed(voice, &self.carry.amount(change)));
         sentences(&[left, clubs.unwrap_or_default()])
     }
 
-    fn detail(&self, own: &SpeedGroup, is_iron: bool) -> String {
-        if is_iron {
-            return say::looks_like_an_iron();
+    fn detail(&self, own: &GroupFacts, is_iron: bool) -> String {
+        match is_iron {
+            true => say::looks_like_an_iron(self.voice),
+            false if own.best.is_nothing() => String::new(),
+            false => say::ask_a_coach(self.voice),
         }
-        if own.best.gain < NOTHING {
-            return String::new();
-        }
-        say::ask_a_coach()
     }
 
-    fn alternative(&self, found: &Potential, shown: &SpeedGroup) -> String {
-        let map = &found.map;
+    fn alternative(&self, facts: &PotentialFacts, shown: &GroupWords) -> String {
+        let map = &facts.map;
         let top = map.carries.iter().copied().fold(0.0, f64::max);
+        let GroupWords { name, now, launch, spin, best } = shown;
         sentences(&[
             say::map(
+                self.voice,
                 &self.speed.value(map.ball_speed),
                 &self.launch.value(map.launches.first().copied().unwrap_or_default()),
                 &self.launch.value(map.launches.last().copied().unwrap_or_default()),
@@ -148,22 +170,20 @@ impl Speech {
                 &self.rough_spin(map.spins.last().copied().unwrap_or_default()),
                 &self.carry.amount(top),
             ),
-            say::group_said(
-                &shown.words.name,
-                &shown.words.now,
-                &shown.words.launch,
-                &shown.words.spin,
-                &shown.words.best,
-            ),
+            say::group_said(self.voice, name, now, launch, spin, best),
         ])
     }
 }
 
-fn cautions(is_iron: bool) -> Vec<String> {
-    let mut said =
-        vec![say::caution_modeled(), say::caution_together(), say::caution_flat(), say::caution_flattered()];
+fn cautions(is_iron: bool, voice: &Voice) -> Vec<String> {
+    let mut said = vec![
+        say::caution_modeled(voice),
+        say::caution_together(voice),
+        say::caution_flat(voice),
+        say::caution_flattered(voice),
+    ];
     if !is_iron {
-        said.push(say::caution_not_all());
+        said.push(say::caution_not_all(voice));
     }
     said
 }

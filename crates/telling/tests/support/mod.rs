@@ -4,12 +4,13 @@
 
 pub(crate) mod fitting_session;
 
-use fitting::check::{CheckRequest, check};
-use fitting::few::Map;
-use fitting::measure::MeasureId;
-use fitting::question::{Question, Stopping, StoppingWord};
-use fitting::report::Report;
-use fitting::session::{Build, Order, Session, Shot, Summary, SummaryOf, SummaryValue};
+use session::few::Map;
+use session::measure::MeasureId;
+use session::question::{Question, Stopping, StoppingWord};
+use session::{Build, Order, Session, Shot, Summary, SummaryOf, SummaryValue};
+use telling::check::{CheckRequest, check};
+use telling::report::Report;
+use text::Voice;
 
 /// Deviations of single shots, in units of a set's scatter: no trend, no outlier, mean zero over nine.
 const SCATTER: [f64; 9] = [0.4, -1.1, 0.9, -0.6, 1.3, -0.2, 0.1, -1.2, 0.4];
@@ -75,7 +76,7 @@ pub(crate) fn asking(measure: &str) -> Question {
 }
 
 pub(crate) fn answer(session: Session, question: Question) -> Report {
-    check(&CheckRequest { session, question }).expect("a usable request")
+    check(&CheckRequest { session, question }, &Voice::english()).expect("a usable request")
 }
 
 /// A session of averages of carry only.

@@ -2,12 +2,14 @@
 
 mod support;
 
-use fitting::question::{Goal, Question};
-use fitting::report::OverlayKind;
-use fitting::session::Session;
-use fitting::trust::Seen;
-use fitting::verdict::{DecisionKind, Direction, Why};
+use judging::trust::Seen;
+use judging::verdict::{DecisionKind, Direction, Why};
+use session::Session;
+use session::question::{Goal, Question};
 use support::{answer, asking, in_turn, one_after_the_other};
+use telling::check::{CheckRequest, check};
+use telling::report::{OverlayKind, Report};
+use text::Voice;
 
 fn close(a: f64, b: f64, tolerance: f64) {
     assert!((a - b).abs() <= tolerance, "{a} is not {b}");
@@ -37,7 +39,7 @@ fn tighter_is_a_goal_with_a_verdict_of_its_own() {
     assert_eq!(equal.answer.decision.kind, DecisionKind::CannotTell);
     assert_eq!(tight.answer.decision.direction, Some(Direction::Lower));
     assert_eq!(loose.answer.decision.direction, Some(Direction::Higher));
-    let ratio = |r: &fitting::report::Report| r.answer.estimate.as_ref().expect("an estimate").value;
+    let ratio = |r: &Report| r.answer.estimate.as_ref().expect("an estimate").value;
     close(ratio(&tight) / ratio(&equal), 0.3, 1e-9);
     // The averages do not matter to it, nor does the unit.
     let mut far = scaled(fair(), 0.3);
@@ -65,10 +67,13 @@ fn a_margin_of_scatter_changed_late_is_told_in_percent() {
 fn scatter_needs_five_shots_and_single_ones() {
     let few = answer(one_after_the_other("carry", &[4, 9], &[250.0, 255.0], 5.0), tighter());
     assert_eq!(few.answer.decision.why, Some(Why::TooFewShots));
-    let refused = fitting::check::check(&fitting::check::CheckRequest {
-        session: in_turn("carry", 5, &[250.0, 250.0], 5.0),
-        question: Question { margin: Some(0.9), ..tighter() },
-    });
+    let refused = check(
+        &CheckRequest {
+            session: in_turn("carry", 5, &[250.0, 250.0], 5.0),
+            question: Question { margin: Some(0.9), ..tighter() },
+        },
+        &Voice::english(),
+    );
     assert_eq!(refused.expect_err("no ratio above one").kind, "not_a_ratio");
 }
 

@@ -1,7 +1,7 @@
 //! Invented sessions as long and as wide as those of a fitting, with figures as a range shows them.
 
-use fitting::session::{Build, Order, Session, Shot};
-use fitting::units::SourceUnit;
+use session::units::SourceUnit;
+use session::{Build, Order, Session, Shot};
 
 /// How large a session, and in which units its figures were read.
 #[derive(Debug, Clone, Copy)]
@@ -61,7 +61,7 @@ pub(crate) fn fitting_session(shape: Shape) -> Session {
 
 /// The value as it would be read: rounded to its last digit in the unit it was shown in.
 fn read_in(id: &str, value: f64, step: f64, metric: bool) -> f64 {
-    let known = fitting::measure::known(&id.into()).expect("a measure of the trade");
+    let known = session::measure::known(&id.into()).expect("a measure of the trade");
     let unit = match id {
         "carry" | "offline" | "apex" if metric => SourceUnit::Meter,
         "ball_speed" | "club_speed" if metric => SourceUnit::KilometerPerHour,
