@@ -8,12 +8,16 @@
 #![warn(clippy::disallowed_methods)]
 
 pub mod analysis;
+pub mod claim;
+pub mod feel;
 pub mod fragile;
 mod holm;
 pub mod honest_lead;
 pub mod interval;
 pub mod judge;
+pub mod plan;
 pub mod settle;
+pub mod together;
 pub mod trust;
 pub mod verdict;
 
