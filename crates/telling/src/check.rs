@@ -72,7 +72,8 @@ pub fn say(judged: &Judged<'_>, voice: &Voice) -> Report {
     }
 }
 
-fn answer(session: &Session, judgment: &Judgment, voice: &Voice) -> Answer {
+/// One judgment as an answer to the question asked.
+pub(crate) fn answer(session: &Session, judgment: &Judgment, voice: &Voice) -> Answer {
     Answer {
         candidate: Some(judgment.candidate),
         decision: judgment.decision,

@@ -29,7 +29,10 @@ fn call<Q: DeserializeOwned, A: serde::Serialize, E: std::fmt::Debug>(
 fn result(function: &str, request: Value) -> Value {
     match function {
         "check" => call(request, telling::check::check),
+        "claim" => call(request, telling::claim::claim),
+        "plan" => call(request, telling::plan::plan),
         "share" => Value::Null,
+        "together" => call(request, telling::together::together),
         // Not moved here yet.
         _ => Value::Null,
     }

@@ -1,8 +1,11 @@
 //! What to write down for every shot, and why; and what to mind before swinging.
 
-use crate::measure::{self, MeasureId};
+use crate::measures::title;
 use serde::Serialize;
-use text::checklist as say;
+use session::known::Known;
+use session::measure::MeasureId;
+use text::Voice;
+use text::voiced::checklist::{self as say, Measure};
 
 /// One thing to write down.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
@@ -19,20 +22,31 @@ pub struct ToRecord {
 }
 
 /// Everything worth a column, the most telling first. Judgement, no source.
-const WORTH_IT: [&str; 7] =
-    ["club_speed", "ball_speed", "strike_offset", "strike_height", "launch_angle", "spin_rate", "offline"];
+const WORTH_IT: [(Known, Measure); 7] = [
+    (Known::ClubSpeed, Measure::ClubSpeed),
+    (Known::BallSpeed, Measure::BallSpeed),
+    (Known::StrikeOffset, Measure::StrikeOffset),
+    (Known::StrikeHeight, Measure::StrikeHeight),
+    (Known::LaunchAngle, Measure::LaunchAngle),
+    (Known::SpinRate, Measure::SpinRate),
+    (Known::Offline, Measure::Offline),
+];
 
 /// The measure asked for, then what tells its causes apart.
-pub(super) fn checklist(asked: &MeasureId) -> Vec<ToRecord> {
-    let named = |id: &str, why, needed| {
-        let known = measure::known(&id.into())?;
-        Some(ToRecord { measure: id.into(), name: known.title(), why, needed })
+pub(super) fn checklist(asked: Known, voice: &Voice) -> Vec<ToRecord> {
+    let named = |known: Known, why, needed| ToRecord {
+        measure: known.into(),
+        name: title(known, voice),
+        why,
+        needed,
     };
-    let others = WORTH_IT.iter().filter(|id| **id != asked.0).filter_map(|id| named(id, say::why(id), false));
-    named(&asked.0, say::needed(), true).into_iter().chain(others).collect()
+    let others = WORTH_IT.iter().filter(|(known, _)| *known != asked);
+    std::iter::once(named(asked, say::needed(voice), true))
+        .chain(others.map(|&(known, measure)| named(known, say::why(voice, measure), false)))
+        .collect()
 }
 
 /// What to mind before swinging.
-pub(super) fn cautions() -> Vec<String> {
-    vec![say::warm_up(), say::rest(), say::stop(), say::room()]
+pub(super) fn cautions(voice: &Voice) -> Vec<String> {
+    vec![say::warm_up(voice), say::rest(voice), say::stop(voice), say::room(voice)]
 }
