@@ -30,7 +30,7 @@ pub struct PlanSpread {
     pub from: SpreadFrom,
 }
 
-/// A plan with every gap filled. Made by [`settle_plan`](super::settle_plan), which refuses what is no plan.
+/// A plan with every gap filled. Whoever makes one refuses what is no plan.
 #[derive(Debug, Clone, PartialEq)]
 pub struct SettledPlan {
     /// Names of the builds as they were typed, without blanks around them; for one build under two labels whatever was

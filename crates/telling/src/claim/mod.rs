@@ -52,7 +52,14 @@ pub fn claim(request: &ClaimRequest, voice: &Voice) -> Result<ClaimReport, Refus
     let facts = judging::claim::claim(claimed, &judged)
         .map_err(|refused| refusals::claim::refused(refused, voice))?;
     let retest = retest(&judged);
-    let words = words::words(&words::Told { request, facts: &facts, retest, voice });
+    let words = words::words(&words::Told {
+        said: claimed,
+        session,
+        measure: &question.measure,
+        facts: &facts,
+        retest,
+        voice,
+    });
     let answer = retest.map(|judgment| check::answer(session, judgment, voice));
     Ok(ClaimReport { facts, answer, words })
 }

@@ -1,13 +1,14 @@
 //! A claim and its retest in plain words. Reads what was decided; accuses nobody.
 
-use super::ClaimRequest;
 use crate::case::sentences;
 use crate::format::{Subject, chance_of_fittings, number};
 use crate::phrases::phrase_for;
 use judging::Judgment;
-use judging::claim::{ClaimFacts, ClaimKind, toward};
+use judging::claim::{ClaimFacts, ClaimKind, Claimed, toward};
 use judging::interval::Interval;
 use serde::Serialize;
+use session::Session;
+use session::measure::MeasureId;
 use session::names::short_name;
 use text::Voice;
 use text::voiced::{case, claim as say};
@@ -30,14 +31,16 @@ pub struct ClaimWords {
 
 /// What the sentences are made of.
 pub(super) struct Told<'a> {
-    pub(super) request: &'a ClaimRequest,
+    pub(super) said: &'a Claimed,
+    pub(super) session: &'a Session,
+    pub(super) measure: &'a MeasureId,
     pub(super) facts: &'a ClaimFacts,
     pub(super) retest: Option<&'a Judgment>,
     pub(super) voice: &'a Voice,
 }
 
 pub(super) fn words(told: &Told<'_>) -> ClaimWords {
-    let subject = Subject::of(&told.request.question.measure, &told.request.session, told.voice);
+    let subject = Subject::of(told.measure, told.session, told.voice);
     ClaimWords {
         headline: headline(told, &subject),
         detail: detail(told, &subject),
@@ -70,14 +73,14 @@ fn headline(told: &Told<'_>, subject: &Subject<'_>) -> String {
 
 /// `more` or `less`, the way the claim goes.
 fn promised_way(told: &Told<'_>) -> String {
-    let phrase = phrase_for(&told.request.question.measure, told.voice);
+    let phrase = phrase_for(told.measure, told.voice);
     if told.facts.claimed > 0.0 { phrase.more } else { phrase.less }
 }
 
 /// A value of the retest, counted as the claim counts it.
 fn signed(told: &Told<'_>, subject: &Subject<'_>, toward_claim: f64) -> String {
     let size = if told.facts.claimed > 0.0 { toward_claim } else { -toward_claim };
-    let phrase = phrase_for(&told.request.question.measure, told.voice);
+    let phrase = phrase_for(told.measure, told.voice);
     if subject.prints_as_zero(size) {
         return case::no_difference(told.voice);
     }
@@ -87,7 +90,7 @@ fn signed(told: &Told<'_>, subject: &Subject<'_>, toward_claim: f64) -> String {
 fn detail(told: &Told<'_>, subject: &Subject<'_>) -> String {
     let Some(judgment) = told.retest else { return String::new() };
     let numbers = &judgment.pair.numbers;
-    let builds = &told.request.session.builds;
+    let builds = &told.session.builds;
     let name = |build: usize| builds.get(build).map_or_else(String::new, |b| short_name(&b.name));
     let averages = numbers.candidate.zip(numbers.baseline).map(|(candidate, baseline)| {
         say::averages(
@@ -109,7 +112,7 @@ fn detail(told: &Told<'_>, subject: &Subject<'_>) -> String {
 }
 
 fn luck(told: &Told<'_>, subject: &Subject<'_>) -> String {
-    let (voice, said) = (told.voice, &told.request.claimed);
+    let (voice, said) = (told.voice, told.said);
     let Some(luck) = &told.facts.luck else {
         return say::shots_not_said(voice);
     };
@@ -129,7 +132,7 @@ fn luck(told: &Told<'_>, subject: &Subject<'_>) -> String {
 fn price(told: &Told<'_>, subject: &Subject<'_>) -> String {
     let Some(price) = &told.facts.price else { return String::new() };
     let voice = told.voice;
-    let currency = told.request.claimed.currency.as_deref();
+    let currency = told.said.currency.as_deref();
     let currency = currency.map_or(String::new(), |text| format!("\u{a0}{}", short_name(text)));
     let money = |x: f64| format!("{}{currency}", number(voice, x, if x < 10.0 { 2 } else { 0 }));
     let (shown, scale) = subject.shown();
