@@ -2,14 +2,30 @@
 
 mod support;
 
-use fitting::check::{CheckRequest, check};
-use fitting::claim::{ClaimKind, ClaimReport, ClaimRequest, Claimed, claim};
-use fitting::feel::{Agreement, Feel, FeelRequest, OwnSay, beside};
-use fitting::question::{Goal, Question, Stopping, StoppingWord};
-use fitting::session::{Session, Summary, SummaryOf, SummaryValue};
-use fitting::together::{TogetherPair, TogetherRequest, together};
-use fitting::verdict::DecisionKind;
+use judging::claim::{ClaimKind, Claimed};
+use judging::feel::{Agreement, OwnSay};
+use judging::verdict::DecisionKind;
+use session::Session;
+use session::known::Known;
+use session::question::{Goal, Question, Stopping, StoppingWord};
+use session::refusal::Refusal;
 use support::{empty, in_turn};
+use telling::claim::{ClaimReport, ClaimRequest};
+use telling::feel::{Feel, FeelRequest};
+use telling::together::{TogetherPair, TogetherRequest};
+use text::{Language, Units, Voice};
+
+fn claim(request: &ClaimRequest) -> Result<ClaimReport, Refusal> {
+    telling::claim::claim(request, &Voice::english())
+}
+
+fn together(request: &TogetherRequest) -> Result<Vec<TogetherPair>, Refusal> {
+    telling::together::together(request, &Voice::english())
+}
+
+fn feel(request: &FeelRequest) -> Result<Feel, Refusal> {
+    telling::feel::feel(request, &Voice::english())
+}
 
 fn question(measure: &str) -> Question {
     Question {
@@ -48,9 +64,9 @@ fn a_claim_is_supported_contradicted_or_not_settled_by_its_distance_to_the_retes
     ];
     for (said, gap, scatter, kind) in rows {
         let report = held(claimed(said), retest(gap, scatter));
-        assert_eq!(report.kind, kind, "{said} claimed, {gap} true: {}", report.words.headline);
+        assert_eq!(report.facts.kind, kind, "{said} claimed, {gap} true: {}", report.words.headline);
         let (retest, difference) =
-            (report.retest.expect("a retest"), report.difference.expect("a difference"));
+            (report.facts.retest.expect("a retest"), report.facts.difference.expect("a difference"));
         assert!((difference.low - (said - retest.high)).abs() < 1e-9);
         assert!((difference.high - (said - retest.low)).abs() < 1e-9);
     }
@@ -65,8 +81,8 @@ fn swapping_every_sign_changes_no_outcome() {
             claim(&ClaimRequest { claimed: claimed(said), session, question }).expect("a claim")
         };
         let (up, down) = (report(Goal::Higher, 1.0), report(Goal::Lower, -1.0));
-        assert_eq!(up.kind, down.kind);
-        assert!(down.claimed < 0.0 && up.claimed > 0.0);
+        assert_eq!(up.facts.kind, down.facts.kind);
+        assert!(down.facts.claimed < 0.0 && up.facts.claimed > 0.0);
     }
 }
 
@@ -74,7 +90,7 @@ fn swapping_every_sign_changes_no_outcome() {
 fn averages_and_a_gain_make_the_same_claim() {
     let by_averages = Claimed { before: Some(231.0), after: Some(243.0), gain: None, ..claimed(0.0) };
     let (one, other) = (held(by_averages, retest(1.0, 3.0)), held(claimed(12.0), retest(1.0, 3.0)));
-    assert_eq!((one.kind, one.claimed), (other.kind, other.claimed));
+    assert_eq!((one.facts.kind, one.facts.claimed), (other.facts.kind, other.facts.claimed));
 }
 
 #[test]
@@ -86,21 +102,21 @@ fn luck_and_picking_grow_with_fewer_shots_and_more_clubs() {
             tried: Some(tried),
             ..claimed(10.0)
         };
-        held(said, retest(0.0, 9.0)).luck.expect("luck")
+        held(said, retest(0.0, 9.0)).facts.luck.expect("luck")
     };
     assert!(luck(5, 1).usual_gap > luck(20, 1).usual_gap);
     assert!(luck(5, 4).best_of > luck(5, 2).best_of && luck(5, 1).best_of == 0.0);
     assert!(luck(5, 4).chance > luck(5, 1).chance);
     assert!(luck(5, 1).honest < luck(20, 1).honest && luck(20, 1).honest < 10.0);
     let unknown = Claimed { gain: Some(10.0), ..Claimed::default() };
-    assert!(held(unknown, retest(0.0, 9.0)).luck.is_none(), "how many shots was not said");
+    assert!(held(unknown, retest(0.0, 9.0)).facts.luck.is_none(), "how many shots was not said");
 }
 
 #[test]
 fn without_a_retest_there_is_luck_but_no_outcome() {
     let report = held(claimed(12.0), Session::default());
-    assert_eq!(report.kind, ClaimKind::NoRetest);
-    assert!(report.retest.is_none() && report.luck.is_some_and(|luck| !luck.from_retest));
+    assert_eq!(report.facts.kind, ClaimKind::NoRetest);
+    assert!(report.facts.retest.is_none() && report.facts.luck.is_some_and(|luck| !luck.from_retest));
 }
 
 #[test]
@@ -109,12 +125,12 @@ fn a_yard_has_a_price_only_where_there_is_a_gain() {
         let said = Claimed { price: Some(480.0), currency: Some("€".into()), ..claimed(12.0) };
         held(said, retest(gap, scatter))
     };
-    let sure = priced(12.0, 3.0).price.expect("a price");
+    let sure = priced(12.0, 3.0).facts.price.expect("a price");
     let (least, most) = (sure.least.expect("a gain"), sure.most.expect("a sure gain"));
     assert!(least < 40.0 && 40.0 < most);
-    let perhaps = priced(2.0, 12.0).price.expect("a price");
+    let perhaps = priced(2.0, 12.0).facts.price.expect("a price");
     assert!(perhaps.least.is_some() && perhaps.most.is_none());
-    assert!(priced(-12.0, 3.0).price.expect("a price").least.is_none());
+    assert!(priced(-12.0, 3.0).facts.price.expect("a price").least.is_none());
 }
 
 #[test]
@@ -153,62 +169,6 @@ fn days(sessions: Vec<Session>, question: Question) -> TogetherPair {
     together(&TogetherRequest { sessions, question }).expect("days").remove(0)
 }
 
-/// A session whose careful difference is `effect` with this squared error: so many shots that Student's t is the
-/// normal, in a column of the golfer's own, which has no allowance for order.
-fn with_error(effect: f64, variance: f64) -> Session {
-    const SHOTS: u32 = 4_000_000_000;
-    let sd = (variance * f64::from(SHOTS) / 2.0).sqrt() / stats::choices::WIDENING;
-    let mut session = empty("own", 2);
-    for (build, mean) in [(0, 0.0), (1, effect)] {
-        let value = SummaryValue { mean: Some(mean), sd: Some(sd), ..SummaryValue::default() };
-        session.summaries.push(Summary {
-            build,
-            n: Some(SHOTS),
-            of: SummaryOf::All,
-            values: [("own".into(), value)].into(),
-            line: None,
-        });
-    }
-    session
-}
-
-#[test]
-fn days_are_combined_as_the_reference_has_it() {
-    let text = std::fs::read_to_string(concat!(
-        env!("CARGO_MANIFEST_DIR"),
-        "/../../tests/reference/stats/15_meta_analysis.json"
-    ))
-    .expect("the reference file");
-    let file: serde_json::Value = serde_json::from_str(&text).expect("JSON");
-    let cases = file["cases"].as_array().expect("cases");
-    let mut held = 0;
-    for case in cases {
-        let numbers = |key: &str| -> Vec<f64> {
-            case["input"][key].as_array().expect(key).iter().filter_map(serde_json::Value::as_f64).collect()
-        };
-        let expected = |key: &str| case["expected"][key].as_f64().expect(key);
-        let sessions =
-            numbers("effect").into_iter().zip(numbers("variance")).map(|(e, v)| with_error(e, v)).collect();
-        let pair = days(sessions, Question { margin: Some(1.0), ..question("own") });
-        let combined = pair.combined.expect("combined");
-        let close = |got: f64, want: f64, what: &str| {
-            assert!(
-                (got - want).abs() <= 1e-6 * want.abs().max(1e-3),
-                "{} {what}: {got}, not {want}",
-                case["id"]
-            );
-        };
-        close(combined.value, expected("random_mean"), "mean");
-        close(combined.between.powi(2), expected("tau2"), "between");
-        close(combined.if_equal, expected("fixed_mean"), "fixed");
-        close(combined.if_equal_se, expected("fixed_se"), "fixed error");
-        close(combined.share_between, expected("I2"), "share");
-        assert!((pair.days.iter().map(|day| day.weight).sum::<f64>() - 1.0).abs() < 1e-12);
-        held += 1;
-    }
-    assert!(held > 0);
-}
-
 #[test]
 fn each_day_keeps_its_own_answer_and_names_find_each_other() {
     let mut other = in_turn("carry", 6, &[241.0, 252.0], 4.0);
@@ -219,8 +179,7 @@ fn each_day_keeps_its_own_answer_and_names_find_each_other() {
     }
     let sessions = vec![retest(12.0, 4.0), other.clone(), in_turn("carry", 6, &[239.0, 250.0], 4.0)];
     let pair = days(sessions.clone(), question("carry"));
-    let own =
-        check(&CheckRequest { session: sessions[0].clone(), question: question("carry") }).expect("a report");
+    let own = support::answer(sessions[0].clone(), question("carry"));
     assert_eq!(pair.days[0].answer, Some(own.answer));
     let second = pair.days[1].answer.as_ref().and_then(|a| a.estimate.clone()).expect("the second day");
     assert!(second.value > 0.0, "the club is found by its name: {}", second.value);
@@ -263,7 +222,7 @@ fn felt(gap: f64, offline: (f64, f64), say: OwnSay) -> Feel {
         let side = if shot.build == 0 { offline.0 } else { offline.1 };
         shot.values.push(Some(side + [0.6, -0.9, 0.3, 0.0, -0.4][i % 5]));
     }
-    beside(&FeelRequest { session, question: question("carry"), say }).expect("a say")
+    feel(&FeelRequest { session, question: question("carry"), say }).expect("a say")
 }
 
 #[test]
@@ -283,6 +242,53 @@ fn what_was_felt_is_shown_or_not() {
     assert_eq!(longer(3.0).words, "Driver B felt longer; the shots do not show it.");
 }
 
+/// Whichever build is held against the others, what was felt of one is the same to the shots.
+#[test]
+fn what_was_felt_of_a_build_does_not_hang_on_the_baseline() {
+    let sessions =
+        [[-14.0, 0.0].as_slice(), &[3.0, 0.0], &[14.0, 0.0], &[0.0, 12.0, 24.0], &[0.0, 2.0, -15.0]];
+    for gaps in sessions {
+        let averages: Vec<f64> = gaps.iter().map(|gap| 240.0 + gap).collect();
+        let mut session = in_turn("carry", 6, &averages, 9.0);
+        session.measures.push(Known::Offline.into());
+        for (i, shot) in session.shots.iter_mut().enumerate() {
+            let side = [2.0, 15.0, 9.0][shot.build];
+            shot.values.push(Some(side + [0.6, -0.9, 0.3, 0.0, -0.4][i % 5]));
+        }
+        for felt in 0..gaps.len() {
+            let say = OwnSay { straighter: Some(felt), longer: Some(felt), ..OwnSay::default() };
+            let with_baseline = |baseline| {
+                let question = Question { baseline, ..question("carry") };
+                feel(&FeelRequest { session: session.clone(), question, say }).expect("a say").felt
+            };
+            for baseline in 1..gaps.len() {
+                assert_eq!(with_baseline(baseline), with_baseline(0), "{gaps:?}: {felt}, {baseline}");
+            }
+        }
+    }
+}
+
+#[test]
+fn claims_days_and_feel_are_the_same_in_every_unit() {
+    let meters = Voice::new(Language::english(), Units::Meters);
+    for gap in (0..9).map(f64::from) {
+        let (session, question) = (retest(gap, 4.0), question("carry"));
+        let said =
+            ClaimRequest { claimed: claimed(9.0), session: session.clone(), question: question.clone() };
+        let there = telling::claim::claim(&said, &meters).expect("a claim");
+        assert_eq!(claim(&said).expect("a claim").facts, there.facts);
+        let sessions = vec![session.clone(), retest(gap + 1.0, 3.0)];
+        let days = TogetherRequest { sessions, question: question.clone() };
+        let there = telling::together::together(&days, &meters).expect("days").remove(0);
+        let here = together(&days).expect("days").remove(0);
+        assert_eq!((here.combined, here.decision), (there.combined, there.decision));
+        let say = OwnSay { longer: Some(1), ..OwnSay::default() };
+        let felt = FeelRequest { session, question, say };
+        let there = telling::feel::feel(&felt, &meters).expect("a say");
+        assert_eq!(feel(&felt).expect("a say"), there);
+    }
+}
+
 #[test]
 fn where_the_shots_leave_it_open_feel_may_choose() {
     let say = OwnSay { look: Some(1), sound: Some(0), easier: Some(1), ..OwnSay::default() };
@@ -292,5 +298,5 @@ fn where_the_shots_leave_it_open_feel_may_choose() {
     assert!(felt(20.0, (0.0, 0.0), say).choose.is_empty());
     let session = in_turn("carry", 2, &[240.0, 241.0], 4.0);
     let stray = FeelRequest { session, question: question("carry"), say: OwnSay { look: Some(9), ..say } };
-    assert_eq!(beside(&stray).expect_err("no such build").place, "say");
+    assert_eq!(feel(&stray).expect_err("no such build").place, "say");
 }

@@ -1,8 +1,8 @@
 //! When the answer may be looked at, and how strict each look must be.
 
-use crate::analysis::levels::MOST_PLANNED_ROUNDS;
-use crate::question::{LookedAfter, Stopping, StoppingWord};
 use serde::{Deserialize, Serialize};
+use session::plan::PlanRequest;
+use session::question::{LookedAfter, MOST_PLANNED_ROUNDS, Question, Stopping, StoppingWord};
 use stats::Level;
 
 /// One look of a plan.
@@ -44,6 +44,19 @@ pub(super) fn look_levels(planned: u32, looks: &[u32]) -> LookLevels {
     LookLevels { different: levels(Level::P95), same: levels(Level::P90) }
 }
 
+/// The looks of a plan with the levels that decide 'different'.
+pub(super) fn planned(looks: &[u32], levels: &[Level]) -> Vec<PlannedLook> {
+    looks
+        .iter()
+        .zip(levels)
+        .map(|(&after_round, level)| PlannedLook {
+            after_round,
+            level: level.coverage(),
+            nominal_p: level.alpha(),
+        })
+        .collect()
+}
+
 /// A level that no session reaches, for a look so early that a double cannot hold its own.
 fn never() -> Level {
     Level::missing(f64::MIN_POSITIVE).unwrap_or(Level::P99)
@@ -60,14 +73,34 @@ pub fn stopping(planned: u32, looks: &[LookTaken]) -> Stopping {
     if !(2..=MOST_PLANNED_ROUNDS).contains(&planned) || !looks.iter().all(covered) {
         return Stopping::Word(StoppingWord::Unknown);
     }
-    let rounds = stats::arrange::distinct(looks.iter().map(|look| look.after_round));
+    let rounds = arrange::distinct(looks.iter().map(|look| look.after_round));
     Stopping::Planned { planned_rounds: planned, looked_after: LookedAfter::Rounds(rounds) }
+}
+
+/// The question as far as it can be asked before the first shot.
+#[must_use]
+pub fn opening_question(request: &PlanRequest) -> Question {
+    Question {
+        baseline: 0,
+        candidate: None,
+        measure: request.measure.clone(),
+        goal: request.goal,
+        margin: request.margin,
+        first_margin: None,
+        stopping: Stopping::Word(StoppingWord::Fixed),
+    }
+}
+
+/// The question of a plan of so many rounds, with the looks taken so far.
+pub(super) fn question(request: &PlanRequest, planned: u32, taken: &[LookTaken]) -> Question {
+    Question { stopping: stopping(planned, taken), ..opening_question(request) }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
     use crate::analysis::levels;
+    use session::plan::{LookAfter, LookWord};
 
     fn look(after_round: u32, within_a_round: bool) -> LookTaken {
         LookTaken { after_round, within_a_round }

@@ -1,12 +1,11 @@
 //! What luck and picking alone would have produced at the fitting, and what a yard of the retest's gain costs.
 
-use super::{Claimed, toward};
-use crate::analysis::Range;
-use crate::analysis::allowance::{order_allowance, usual_spread};
+use super::said::Claimed;
 use crate::honest_lead::usual_spread_of_builds;
+use crate::interval::Interval;
 use crate::judge::Judgment;
-use crate::question::Question;
 use serde::Serialize;
+use session::measure::MeasureId;
 use stats::distributions::normal_upper;
 
 /// What luck alone does with as many shots as the claim rested on.
@@ -45,19 +44,20 @@ pub struct Price {
 pub(super) fn luck(
     said: &Claimed,
     claimed: f64,
-    question: &Question,
+    measure: &MeasureId,
     judgment: Option<&Judgment>,
 ) -> Option<ClaimLuck> {
     let n = |own: Option<u32>, other: Option<u32>| own.or(other).filter(|n| *n > 0).map(f64::from);
     let before = n(said.shots_before, said.shots_after)?;
     let after = n(said.shots_after, said.shots_before)?;
     let seen = judgment.and_then(|j| j.comparison()).map(|c| c.shot_sd).filter(|sd| *sd > 0.0);
-    let shot_sd = seen.or_else(|| usual_spread(&question.measure).map(|usual| usual.middle))?;
+    let shot_sd =
+        seen.or_else(|| measure.usual().and_then(|known| known.facts().scatter).map(|usual| usual.middle))?;
     let se = shot_sd * (1.0 / before + 1.0 / after).sqrt();
     // One error for both averages, as if each rested on as many shots.
     let se_of_mean = se / std::f64::consts::SQRT_2;
     let tried = said.tried.unwrap_or(1).max(1) as usize;
-    let prior = usual_spread_of_builds(&question.measure, shot_sd);
+    let prior = usual_spread_of_builds(measure, shot_sd);
     let honest = stats::shrinkage(&[0.0, claimed], se_of_mean * se_of_mean, prior)?.honest(claimed);
     Some(ClaimLuck {
         shot_sd,
@@ -67,13 +67,13 @@ pub(super) fn luck(
         best_of: stats::expected_best(tried) * se_of_mean,
         honest,
         error_95: stats::choices::WIDENING * normal_upper(0.025) * se,
-        order_allowance: order_allowance(&question.measure),
+        order_allowance: measure.usual().map_or(0.0, |known| known.facts().order_allowance),
     })
 }
 
-/// Price over gain at both ends of the retest; `None` without a price.
-pub(super) fn price(said: &Claimed, claimed: f64, retest: &Range) -> Option<Price> {
-    let (price, gain) = (said.price?, toward(retest, claimed));
+/// Price over gain at both ends of the retest, as the claim counts it; `None` without a price.
+pub(super) fn price(said: &Claimed, gain: &Interval) -> Option<Price> {
+    let price = said.price?;
     let each = |gain: f64| (gain > 0.0).then(|| price / gain);
     Some(Price { least: each(gain.high), most: each(gain.low) })
 }

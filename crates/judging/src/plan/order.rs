@@ -5,6 +5,34 @@
 //! early is nearly fair too. Source: E. J. Williams, Australian Journal of Scientific Research A 2 (1949), 149–168;
 //! the pairing of rounds is our own arrangement of its rows.
 
+use super::settled::SettledPlan;
+use serde::Serialize;
+
+/// One set: a build, a few shots in a row.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct Turn {
+    /// Index of the build.
+    pub build: usize,
+    /// The pass through the builds, from 1.
+    pub round: u32,
+    /// Shots of the set.
+    pub shots: u32,
+}
+
+/// The sets of a plan in the order of hitting.
+pub(super) fn turns(settled: &SettledPlan) -> Vec<Turn> {
+    let (builds, rounds) = (settled.builds(), settled.rounds as usize);
+    let orders = match settled.seed {
+        Some(seed) => stats::drawn_orders(builds, rounds, u64::from(seed)),
+        None => balanced(builds, rounds),
+    };
+    let set = |(round, order): (u32, Vec<usize>)| {
+        order.into_iter().map(move |build| Turn { build, round, shots: settled.set })
+    };
+    (1..=settled.rounds).zip(orders).flat_map(set).collect()
+}
+
 /// Rounds after which the places are balanced: `builds` when even, twice that when odd.
 #[must_use]
 pub fn cycle(builds: usize) -> usize {

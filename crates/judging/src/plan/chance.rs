@@ -6,34 +6,29 @@
 //! (17) holds the promise against invented golf shots.
 
 use super::looks::{LookLevels, look_levels};
-use super::request::Settled;
-use crate::analysis::allowance::usual_kurtosis;
-use crate::question::Goal;
+use super::settled::SettledPlan;
 use libm::log as ln;
 use serde::Serialize;
+use session::measure::Margin;
 use stats::choices::PLANNED_POWER;
 use stats::crossing::{LookChance, ends_at};
 use stats::distributions::{normal_cdf, normal_upper};
 use stats::{Level, LookedAt, TurnsDesign, TurnsLook, TurnsPaths, session_scales};
 
 /// How often a test like this finds a true difference of some size.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct Found {
+pub struct FoundFacts {
     /// The true difference, in the measure's unit; a ratio for the goal `tighter`.
     pub difference: f64,
     /// Share of tests that call it different at one of the looks, 0 to 1.
     pub chance: f64,
-    /// In words: `10 yd: 5 times in 10`.
-    pub words: String,
 }
 
-/// What a plan will show.
+/// What a plan will show, beside how often it finds a difference.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct PlanPower {
-    /// For the margin, twice and three times as much.
-    pub seen: Vec<Found>,
+pub struct PowerFacts {
     /// Share of tests of truly equal builds that call them the same; null where that is not known.
     pub same: Option<f64>,
     /// The true difference found in 8 of 10 tests; null when there is none of any sense.
@@ -42,9 +37,18 @@ pub struct PlanPower {
     pub average_rounds: f64,
 }
 
+/// What a plan will show.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Power {
+    /// How often it finds the margin, twice and three times as much.
+    pub seen: Vec<FoundFacts>,
+    /// The rest.
+    pub facts: PowerFacts,
+}
+
 /// The chances of one plan, for as many rounds as wanted.
 pub(super) struct Chances<'a> {
-    settled: &'a Settled,
+    settled: &'a SettledPlan,
     rounds: u32,
     looks: Vec<u32>,
     levels: LookLevels,
@@ -57,18 +61,18 @@ const SEED: u64 = 2_026;
 
 /// Invented tests as long as any length that is shown beside the plan; `None` where scatters are compared, or the
 /// spread is not known.
-pub(super) fn invented(settled: &Settled, longest: u32) -> Option<TurnsPaths> {
-    settled.spread.filter(|_| settled.goal != Goal::Tighter)?;
-    TurnsPaths::new(design(settled, longest), usual_kurtosis(&settled.measure), SEED)
+pub(super) fn invented(settled: &SettledPlan, longest: u32) -> Option<TurnsPaths> {
+    settled.spread_of_averages()?;
+    TurnsPaths::new(design(settled, longest), settled.measure.facts().kurtosis, SEED)
 }
 
-fn design(Settled { builds, set, .. }: &Settled, rounds: u32) -> TurnsDesign {
-    TurnsDesign { builds: builds.len(), rounds: rounds as usize, set: *set as usize }
+fn design(settled: &SettledPlan, rounds: u32) -> TurnsDesign {
+    TurnsDesign { builds: settled.builds(), rounds: rounds as usize, set: settled.set as usize }
 }
 
 impl<'a> Chances<'a> {
     /// Of the plan with this many rounds instead of its own, looked at in the same manner.
-    pub(super) fn of(settled: &'a Settled, rounds: u32, invented: Option<&TurnsPaths>) -> Self {
+    pub(super) fn of(settled: &'a SettledPlan, rounds: u32, invented: Option<&TurnsPaths>) -> Self {
         let looks = if rounds == settled.rounds {
             Some(settled.looks.clone())
         } else {
@@ -87,11 +91,27 @@ impl<'a> Chances<'a> {
         Self { settled, rounds, looks, levels, tests }
     }
 
+    /// What the plan will show; `None` where the spread is not known.
+    pub(super) fn power(&self) -> Option<Power> {
+        let seen: Vec<FoundFacts> = (1..=3)
+            .map(|n| self.settled.margin_times(n))
+            .map(|difference| FoundFacts { difference, chance: self.found(difference) })
+            .collect();
+        seen.iter().all(|found| found.chance.is_finite()).then(|| Power {
+            seen,
+            facts: PowerFacts {
+                same: self.same(),
+                detectable: self.detectable(),
+                average_rounds: self.average_rounds(self.settled.margin.value()),
+            },
+        })
+    }
+
     /// Chance that a true difference is found at each look and not before.
-    pub(super) fn found_at(&self, difference: f64) -> Vec<f64> {
+    fn found_at(&self, difference: f64) -> Vec<f64> {
         match (&self.tests, self.settled.spread) {
             (Some(tests), Some(spread)) => tests.found_at(difference / spread.value),
-            _ if self.settled.goal == Goal::Tighter => self.ratio_found_at(difference),
+            _ if matches!(self.settled.margin, Margin::Ratio(_)) => self.ratio_found_at(difference),
             _ => vec![f64::NAN; self.looks.len()],
         }
     }
@@ -119,21 +139,24 @@ impl<'a> Chances<'a> {
 
     /// Chance that equal builds are called the same at the last look.
     pub(super) fn same(&self) -> Option<f64> {
-        let spread = self.settled.spread.filter(|_| self.settled.goal != Goal::Tighter)?.value;
+        let spread = self.settled.spread_of_averages()?.value;
         let level = *self.levels.same.last()?;
         let design = design(self.settled, self.rounds);
-        let alone = |factor: f64| design.equivalence(self.settled.margin / (spread * factor), 0.0, level);
+        let alone =
+            |factor: f64| design.equivalence(self.settled.margin.value() / (spread * factor), 0.0, level);
         // Quiet sessions and wild ones.
-        let shots = self.settled.builds.len() * (self.rounds * self.settled.set) as usize;
-        let scales = session_scales(usual_kurtosis(&self.settled.measure), shots);
+        let shots = self.settled.builds() * (self.rounds * self.settled.set) as usize;
+        let scales = session_scales(self.settled.measure.facts().kurtosis, shots);
         Some(scales.iter().map(|scale| scale.chance * alone(scale.factor)).sum())
     }
 
     /// The true difference found in 8 of 10 tests; `None` where that is nothing of any sense.
-    pub(super) fn detectable(&self) -> Option<f64> {
-        let start = self.settled.margin;
-        let (mut low, mut high) =
-            if self.settled.goal == Goal::Tighter { (1.0, start) } else { (0.0, start) };
+    fn detectable(&self) -> Option<f64> {
+        let start = self.settled.margin.value();
+        let (mut low, mut high) = match self.settled.margin {
+            Margin::Difference(size) => (0.0, size),
+            Margin::Ratio(ratio) => (1.0, ratio),
+        };
         while self.found(high) < PLANNED_POWER {
             (low, high) = (high, high * 2.0);
             if high > start * 64.0 || high.is_infinite() {
@@ -149,7 +172,7 @@ impl<'a> Chances<'a> {
     }
 
     /// Rounds hit on average when one stops as soon as a difference of this size is found.
-    pub(super) fn average_rounds(&self, difference: f64) -> f64 {
+    fn average_rounds(&self, difference: f64) -> f64 {
         let saved: f64 = self
             .found_at(difference)
             .iter()
@@ -162,7 +185,7 @@ impl<'a> Chances<'a> {
     /// Standard error of the logarithm of the ratio of variances; `None` with fewer shots than a verdict takes.
     fn ratio_error(&self, rounds: u32) -> Option<f64> {
         let n = f64::from(rounds * self.settled.set);
-        let kurtosis = usual_kurtosis(&self.settled.measure);
+        let kurtosis = self.settled.measure.facts().kurtosis;
         (n >= stats::FEWEST_FOR_SPREAD as f64).then(|| (2.0 * (kurtosis - (n - 3.0) / n) / (n - 1.0)).sqrt())
     }
 }
