@@ -31,7 +31,7 @@ fn plan_case(request: Value) -> Result<Value, Box<dyn std::error::Error>> {
     let link = pack_plan(&request, &Voice::english()).map_err(|refusal| refusal.message)?;
     let holds = unpack_plan(&link, &Voice::english()).map_err(|refusal| refusal.message)?;
     let made = plan(&holds.plan, &Voice::english()).map_err(|refusal| refusal.message)?;
-    let order: Vec<usize> = made.turns.iter().map(|turn| turn.build).collect();
-    let looks: Vec<u32> = made.looks.iter().map(|look| look.after_round).collect();
+    let order: Vec<usize> = made.facts.turns.iter().map(|turn| turn.build).collect();
+    let looks: Vec<u32> = made.facts.looks.iter().map(|look| look.after_round).collect();
     Ok(json!({ "link": link, "holds": holds, "order": order, "looks": looks }))
 }

@@ -48,8 +48,8 @@ fn weather_without_flights_is_kept_and_adds_nothing() {
 
 #[test]
 fn carry_in_standard_air_is_judged_as_carry_is() {
-    use fitting::check::{CheckRequest, check};
-    use fitting::question::{Question, Stopping};
+    use telling::check::{CheckRequest, check};
+    use session::question::{Question, Stopping};
     let hot = Conditions { temperature: Some(35.0), ..Conditions::default() };
     let session = read(FLOWN, &told(hot)).session;
     let asked = |measure: &str| {
@@ -62,13 +62,13 @@ fn carry_in_standard_air_is_judged_as_carry_is() {
             first_margin: None,
             stopping: Stopping::default(),
         };
-        check(&CheckRequest { session: session.clone(), question }).expect("answers")
+        check(&CheckRequest { session: session.clone(), question }, &Voice::english()).expect("answers")
     };
     let (measured, modeled) = (asked("carry"), asked("carry_standard_air"));
     assert_eq!((modeled.asked.margin, modeled.asked.goal), (measured.asked.margin, measured.asked.goal));
     // One club after the other: both get the allowance for warming up and tiring.
     let allowance =
-        |report: &fitting::report::Report| report.answer.estimate.as_ref().map(|e| e.order_allowance);
+        |report: &telling::report::Report| report.answer.estimate.as_ref().map(|e| e.order_allowance);
     assert!(allowance(&measured) > Some(0.0));
     assert_eq!(allowance(&modeled), allowance(&measured));
 }
