@@ -14,7 +14,7 @@ const policyOnlyWhenBuilt: Plugin = {
 
 /**
  * The policy of every page with a script: nothing but the site's own files, and no text that becomes a script.
- * lit makes its templates under the first name, `src/trusted.ts` starts workers under the second.
+ * lit makes its templates under the first name, `src/core/trusted.ts` starts workers under the second.
  */
 const POLICY = [
   "default-src 'none'",
@@ -33,7 +33,13 @@ const POLICY = [
 const policy: Plugin = { name: "policy", transformIndexHtml: (html) => html.replace("%POLICY%", POLICY) };
 
 /** All that the first answer needs is one file: on a slow network every request costs more than its bytes. */
-const firstAnswer = { name: "page", test: /\/web\/src\/page\.ts$/, includeDependenciesRecursively: true };
+const firstAnswer = { name: "page", test: /\/web\/src\/page\/page\.ts$/, includeDependenciesRecursively: true };
+
+/** What is behind a door is called after its folder: `landing/part.ts` is `landing-part`. */
+const afterItsFolder = ({ facadeModuleId }: { facadeModuleId?: string | null }): string => {
+  const folder = facadeModuleId?.match(/\/(\w+)\/part\.ts$/)?.[1];
+  return folder ? `assets/${folder}-part-[hash].js` : "assets/[name]-[hash].js";
+};
 
 export default defineConfig({
   base: "./",
@@ -47,7 +53,7 @@ export default defineConfig({
     license: { fileName: "licenses.md" },
     rolldownOptions: {
       input: ["index.html", "methods.html", "methods.es.html", "embed.html"],
-      output: { codeSplitting: { groups: [firstAnswer] } },
+      output: { codeSplitting: { groups: [firstAnswer] }, chunkFileNames: afterItsFolder },
     },
     modulePreload: { polyfill: false },
   },

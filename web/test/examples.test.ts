@@ -1,6 +1,6 @@
 /** The examples an address opens. */
 import { expect, test } from "vitest";
-import { EXAMPLES, exampleIn } from "../src/examples.js";
+import { EXAMPLES, exampleIn } from "../src/state/examples.js";
 
 test("an address opens an example by its name and nothing else", () => {
   expect(exampleIn("#example=twelve")?.id).toBe("twelve");

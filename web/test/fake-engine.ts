@@ -1,6 +1,6 @@
 /** An engine for unit tests: invented answers, every call written down. */
-import type { Engine, Finding, Measure, ReadResult, Report, Session } from "../src/engine.js";
-import { Refused } from "../src/refusal.js";
+import type { Engine, Finding, Measure, ReadResult, Report, Session } from "../src/core/engine.js";
+import { Refused } from "../src/core/refusal.js";
 
 export const MEASURES: Measure[] = [
   measure("carry", "Carry", "yd", 0, "higher", 5),

@@ -15,8 +15,8 @@ import {
   signed,
   typedNumber,
   withUnit,
-} from "../src/format.js";
-import type { ColumnReading } from "../src/engine.js";
+} from "../src/format/values.js";
+import type { ColumnReading } from "../src/core/engine.js";
 import { say } from "../src/text/say.js";
 import { MEASURES, session } from "./fake-engine.js";
 

@@ -1,8 +1,8 @@
 /** What is typed becomes a text for the reader, and what the reader says comes back to the cell it is about. */
 import { describe, expect, test } from "vitest";
-import { emptyAverages, faults, withClubChanged, withValue, writtenAverages } from "../src/averages.js";
-import { emptyGrid, headingOf, isSeveralCells, mistakes, nextCell, shotsOf, withCell, withColumn, withName, withoutColumn, withPasted, written, type Grid } from "../src/grid.js";
-import type { ReadResult } from "../src/engine.js";
+import { emptyAverages, faults, withClubChanged, withValue, writtenAverages } from "../src/entry/averages.js";
+import { emptyGrid, headingOf, isSeveralCells, mistakes, nextCell, shotsOf, withCell, withColumn, withName, withoutColumn, withPasted, written, type Grid } from "../src/entry/grid.js";
+import type { ReadResult } from "../src/core/engine.js";
 import { MEASURES, readResult, session } from "./fake-engine.js";
 
 const at = (club: number, row: number, column: number) => ({ club, row, column });

@@ -1,6 +1,6 @@
 /** The ground from above: one scale, shots that move with the aim, ovals that lie where their shots lie. */
 import { expect, test } from "vitest";
-import { WIDTH, aimAt, landingGeometry, type LandingInput } from "../src/chart/landing.js";
+import { WIDTH, aimAt, landingGeometry, type LandingInput } from "../src/landing/geometry.js";
 
 const input = (change: Partial<LandingInput> = {}): LandingInput => ({
   shots: [

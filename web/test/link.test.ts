@@ -1,8 +1,8 @@
 /** A session that came by a link: the sender's settings, the reader's own, and back. */
 import { describe, expect, test } from "vitest";
-import type { Question } from "../src/engine.js";
-import { isChanged, isLink, withoutNames } from "../src/link.js";
-import { reduce, start, type Message, type State } from "../src/state.js";
+import type { Question } from "../src/core/engine.js";
+import { isChanged, isLink, withoutNames } from "../src/state/link.js";
+import { reduce, start, type Message, type State } from "../src/state/state.js";
 import { MEASURES, readResult, report, session } from "./fake-engine.js";
 
 const question: Question = { baseline: 1, measure: "carry", margin: 4, stopping: "fixed" };

@@ -1,6 +1,6 @@
 /** Geometry of the luck picture: a hill, the gap of all shots, and how far the best choices reach. */
 import { describe, expect, test } from "vitest";
-import { luckGeometry, type Bin, type LuckInput } from "../src/chart/luck.js";
+import { luckGeometry, type Bin, type LuckInput } from "../src/luck/geometry.js";
 
 /** A hill of bins `width` wide, as the core makes it: alike on both sides of zero. */
 function hill(width: number, counts: readonly number[]): Bin[] {

@@ -1,7 +1,7 @@
 /** The margin's steps, and its two scales: a measure's unit and percent of scatter. */
 import { describe, expect, test } from "vitest";
-import { measureView, plain } from "../src/format.js";
-import { marginScale, marginStep, stepMargin } from "../src/margin.js";
+import { measureView, plain } from "../src/format/values.js";
+import { marginScale, marginStep, stepMargin } from "../src/format/margin.js";
 import { MEASURES, session } from "./fake-engine.js";
 
 const view = (id: string) => measureView(id, MEASURES, session(2));

@@ -1,6 +1,6 @@
 /** Geometry of every shot in the order hit. */
 import { describe, expect, test } from "vitest";
-import { orderGeometry, type OrderedShot } from "../src/chart/order.js";
+import { orderGeometry, type OrderedShot } from "../src/trust/order.js";
 
 const shot = (build: number, value: number | null, round: number | null = null, leftOut = false): OrderedShot => ({ build, value, round, leftOut });
 const blocks = (builds: number, n: number): OrderedShot[] =>

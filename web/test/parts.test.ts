@@ -1,6 +1,6 @@
 /** Bars of a gap, and the carry map: everything inside, in order, where its number says. */
 import { expect, test } from "vitest";
-import { mapGeometry, type MapInput } from "../src/chart/carry-map.js";
+import { mapGeometry, type MapInput } from "../src/potential/carry-map.js";
 import { partsGeometry, type PartRow } from "../src/chart/parts.js";
 
 const row = (value: number, reach: number, belongs: PartRow["belongs"] = "both"): PartRow => ({

@@ -1,9 +1,9 @@
 /** The engine behind a port answers like the engine itself. */
 import { expect, test } from "vitest";
-import type { Engine } from "../src/engine.js";
-import { replyTo, type Call, type Port, type Reply } from "../src/port.js";
-import { asRefusal, Refused } from "../src/refusal.js";
-import { openRemote } from "../src/remote.js";
+import type { Engine } from "../src/core/engine.js";
+import { replyTo, type Call, type Port, type Reply } from "../src/core/port.js";
+import { asRefusal, Refused } from "../src/core/refusal.js";
+import { openRemote } from "../src/core/remote.js";
 import { fakeEngine, session } from "./fake-engine.js";
 
 /** A port whose other side is an engine on this thread; messages are copied as between threads. */

@@ -1,7 +1,7 @@
 /** How events change what the page knows: overtaken outcomes, corrections, a margin changed late. */
 import { describe, expect, test } from "vitest";
-import type { Session } from "../src/engine.js";
-import { reduce, start, type Message, type State } from "../src/state.js";
+import type { Session } from "../src/core/engine.js";
+import { reduce, start, type Message, type State } from "../src/state/state.js";
 import { MEASURES, readResult, report, session } from "./fake-engine.js";
 
 const run = (state: State, ...messages: Message[]): State => messages.reduce(reduce, state);

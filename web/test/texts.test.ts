@@ -1,8 +1,8 @@
 /** Several texts: whose shots they are, clubs renamed through every text, steps taken back. */
 import { describe, expect, test } from "vitest";
-import type { ReadResult, Session } from "../src/engine.js";
-import { reduce, start, type Message, type State } from "../src/state.js";
-import { hintsFor, nothingIn, renamed, textsOf, unnamed, withMore, type Given, type NewText } from "../src/texts.js";
+import type { ReadResult, Session } from "../src/core/engine.js";
+import { reduce, start, type Message, type State } from "../src/state/state.js";
+import { hintsFor, nothingIn, renamed, textsOf, unnamed, withMore, type Given, type NewText } from "../src/state/texts.js";
 import { MEASURES, readResult, session } from "./fake-engine.js";
 
 const text = (name: string, kind: "pasted" | "file" = "pasted"): NewText => ({ source: { kind, name, text: "x" } });

@@ -1,15 +1,15 @@
 /** Meters and kilometers an hour at the edge: what is shown, what is typed, and that nothing inside changes. */
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { intervalGeometry } from "../src/chart/interval.js";
-import { wholeAim } from "../src/chart/landing.js";
+import { wholeAim } from "../src/landing/geometry.js";
 import { roundIn } from "../src/chart/scale.js";
-import type { ColumnReading, Hints } from "../src/engine.js";
+import type { ColumnReading, Hints } from "../src/core/engine.js";
 import { inCanonicalUnits, inUnitsShown } from "../src/fair/log.js";
-import { chosenOf, gapOf, measureView, spelledOut, valueOf } from "../src/format.js";
-import { emptyGrid, headingOf, written } from "../src/grid.js";
-import { marginScale } from "../src/margin.js";
-import { STANDARD_AIR_CARRY } from "../src/standard-air.js";
-import { manner, readIn, showUnits, shownIn, unitsIn, unitsOf } from "../src/units.js";
+import { chosenOf, gapOf, measureView, spelledOut, valueOf } from "../src/format/values.js";
+import { emptyGrid, headingOf, written } from "../src/entry/grid.js";
+import { marginScale } from "../src/format/margin.js";
+import { STANDARD_AIR_CARRY } from "../src/core/standard-air.js";
+import { manner, readIn, showUnits, shownIn, unitsIn, unitsOf } from "../src/text/units.js";
 import { MEASURES, readResult, session } from "./fake-engine.js";
 import "./english.js";
 

@@ -2,7 +2,7 @@
  * Geometry of the answer's picture: each candidate's interval against 'no difference' and the zone
  * too small to matter. Pure; positions across are percent of the width, heights are pixels.
  */
-import type { Decision, Estimate } from "../engine.js";
+import type { Decision, Estimate } from "../core/engine.js";
 import { linear, ratio, type Scale } from "./scale.js";
 
 /** The interval that decided, and its level: for "the same" the one inside the zone, which the words speak of too. */

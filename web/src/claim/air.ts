@@ -1,8 +1,8 @@
 /** Days with different weather, each brought to standard air before they are put together. */
-import type { Question, Refusal, Session } from "../engine.js";
-import { asRefusal } from "../refusal.js";
-import { flights, type Conditions, type InStandardAir } from "../flights.js";
-import { STANDARD_AIR_CARRY, askedInStandardAir } from "../standard-air.js";
+import type { Question, Refusal, Session } from "../core/engine.js";
+import { asRefusal } from "../core/refusal.js";
+import { flights, type Conditions, type InStandardAir } from "../core/flights.js";
+import { STANDARD_AIR_CARRY, askedInStandardAir } from "../core/standard-air.js";
 import { say } from "../text/say.js";
 
 /** Only carry can be brought to standard air. */

@@ -2,17 +2,17 @@
  * Check a claim, and days together, open: what a fitting said against the session on the page, and that session with
  * those of other days. Keeps what was entered; the core decides and words it.
  */
-import "../styles/claim.css";
+import "./claim.css";
 import "../styles/change.css";
 import { LitElement, html, type TemplateResult } from "lit";
-import type { Measure, Problem, Question, Refusal, Session } from "../engine.js";
-import { asRefusal } from "../refusal.js";
-import type { Conditions, InStandardAir } from "../flights.js";
-import type { Current, HandOver } from "../hand-over.js";
-import { take } from "../intake.js";
-import { openPlanner, type Claimed, type ClaimReport, type Planner, type TogetherPair } from "../planner.js";
-import { textsOf, type NewText } from "../texts.js";
-import { readIn } from "../units.js";
+import type { Measure, Problem, Question, Refusal, Session } from "../core/engine.js";
+import { asRefusal } from "../core/refusal.js";
+import type { Conditions, InStandardAir } from "../core/flights.js";
+import type { Current, HandOver } from "../state/page-port.js";
+import { take } from "../state/intake.js";
+import { openPlanner, type Claimed, type ClaimReport, type Planner, type TogetherPair } from "../core/planner.js";
+import { textsOf, type NewText } from "../state/texts.js";
+import { readIn } from "../text/units.js";
 import { canBeBrought, inOneAir } from "./air.js";
 import { claimView } from "./view.js";
 import english from "../text/en/claim.ftl?raw";

@@ -1,10 +1,10 @@
 /** Sessions of the same clubs from other days, put together with the one on the page. */
 import { html, nothing, type TemplateResult } from "lit";
-import { percent } from "../format.js";
-import { build } from "../views/pieces.js";
-import { trouble } from "../views/trouble.js";
-import { weatherForm } from "../views/weather.js";
-import type { TogetherPair } from "../planner.js";
+import { percent } from "../format/values.js";
+import { build } from "../pieces/pieces.js";
+import { trouble } from "../pieces/trouble.js";
+import { weatherForm } from "../weather/view.js";
+import type { TogetherPair } from "../core/planner.js";
 import { canBeBrought } from "./air.js";
 import { weatherOf, type ClaimActions, type ClaimState, type Day } from "./part.js";
 import { say } from "../text/say.js";

@@ -1,9 +1,9 @@
 /** The claim: what was said, on what it rested, and how the retest lies to it. */
 import { html, nothing, type TemplateResult } from "lit";
-import { chosenOf, measureView, plain, typedNumber, unitName, type MeasureView } from "../format.js";
-import { choice } from "../views/pieces.js";
-import { trouble } from "../views/trouble.js";
-import type { ClaimReport } from "../planner.js";
+import { chosenOf, measureView, plain, typedNumber, unitName, type MeasureView } from "../format/values.js";
+import { choice } from "../pieces/pieces.js";
+import { trouble } from "../pieces/trouble.js";
+import type { ClaimReport } from "../core/planner.js";
 import type { ClaimActions, ClaimState } from "./part.js";
 import { say } from "../text/say.js";
 

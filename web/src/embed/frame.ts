@@ -3,9 +3,9 @@
  * from the host, and tells it the answer only when the visitor says so.
  */
 import "../main.js";
-import "../styles/embed.css";
-import type { Report } from "../engine.js";
-import type { StraightAnswerPage } from "../page.js";
+import "./embed.css";
+import type { Report } from "../core/engine.js";
+import type { StraightAnswerPage } from "../page/page.js";
 import english from "../text/en/embed.ftl?raw";
 import { learn, say, sayAround } from "../text/say.js";
 import { look } from "./look.js";

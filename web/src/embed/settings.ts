@@ -1,5 +1,5 @@
 /** What a host may set, from the attributes of its element to the address of the frame and back. Pure. */
-import type { Goal, Question } from "../engine.js";
+import type { Goal, Question } from "../core/engine.js";
 
 /** The parts of the page that can be chosen, by the ids they have there. */
 export const PARTS = ["shots", "counts", "answer", "trust", "luck", "landing", "cause", "potential", "share"] as const;

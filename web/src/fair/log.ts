@@ -3,11 +3,11 @@
  *
  * Whose turn it is, what may be looked at and what is asked of the shots is worked out by the core from this record.
  */
-import type { Measure } from "../engine.js";
-import type { Hand } from "../flights.js";
-import type { FollowRequest, LoggedShot, LookTaken, OwnSay, PlanRequest } from "../planner.js";
+import type { Measure } from "../core/engine.js";
+import type { Hand } from "../core/flights.js";
+import type { FollowRequest, LoggedShot, LookTaken, OwnSay, PlanRequest } from "../core/planner.js";
 import { say } from "../text/say.js";
-import { shownIn } from "../units.js";
+import { shownIn } from "../text/units.js";
 
 /** The shape that is stored; a record of another version is not opened. */
 export const VERSION = 1;

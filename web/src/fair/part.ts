@@ -4,15 +4,15 @@
  * Keeps the request and the log, asks the core after every change, writes every shot down at once. The answer itself
  * is shown by the page: a look hands it the session with the question of the plan.
  */
-import "../styles/fair.css";
-import "../styles/log.css";
+import "./fair.css";
+import "./log.css";
 import { LitElement, html, nothing, type TemplateResult } from "lit";
-import { asRefusal } from "../refusal.js";
-import type { HandOver } from "../hand-over.js";
-import { openPlanner, type OwnSay, type Planner, type PlanRequest } from "../planner.js";
+import { asRefusal } from "../core/refusal.js";
+import type { HandOver } from "../state/page-port.js";
+import { openPlanner, type OwnSay, type Planner, type PlanRequest } from "../core/planner.js";
 import { asked, begun, inCanonicalUnits, inUnitsShown, undone, warmedUp, withLook, withMishit, withSay, withSetEnded, withShot, type TestLog, type Values } from "./log.js";
-import { hand, setHand } from "../hand.js";
-import { canShare, copy, openShareSheet, save } from "../share/hand-over.js";
+import { hand, setHand } from "../state/handedness.js";
+import { canShare, copy, openShareSheet, save } from "../share/device.js";
 import { isPlanLink } from "./mark.js";
 import { pastedRows } from "./paste.js";
 import { forgetEverything, keep, kept } from "./store.js";

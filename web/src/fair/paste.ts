@@ -4,7 +4,7 @@
  * A heading line or anything else belongs to the reader of the core; here only plain numbers are taken, so that
  * nothing is guessed in the bay.
  */
-import { typedNumber } from "../format.js";
+import { typedNumber } from "../format/values.js";
 import type { Values } from "./log.js";
 import { say } from "../text/say.js";
 

@@ -1,8 +1,8 @@
 /** What the fair test keeps on the screen, and what its views may ask of it. */
-import type { Measure, Refusal } from "../engine.js";
-import type { Hand } from "../flights.js";
-import type { Current } from "../hand-over.js";
-import type { Feel, OwnSay, Plan, PlanRequest, Progress } from "../planner.js";
+import type { Measure, Refusal } from "../core/engine.js";
+import type { Hand } from "../core/flights.js";
+import type { Current } from "../state/page-port.js";
+import type { Feel, OwnSay, Plan, PlanRequest, Progress } from "../core/planner.js";
 import type { Entry } from "./entry.js";
 import type { TestLog } from "./log.js";
 

@@ -5,8 +5,8 @@
  */
 import { markerPath } from "../chart/marker.js";
 import { deciding, intervalGeometry, type IntervalGeometry } from "../chart/interval.js";
-import type { Report, Shared } from "../engine.js";
-import { moreOrLess, sides, signed, type MeasureView } from "../format.js";
+import type { Report, Shared } from "../core/engine.js";
+import { moreOrLess, sides, signed, type MeasureView } from "../format/values.js";
 import { LOOKS, type Colors } from "./colors.js";
 import { say } from "../text/say.js";
 

@@ -1,5 +1,5 @@
 /** Which language the page speaks, and the catalogues of all but English, loaded when that language is spoken. */
-import { units } from "../units.js";
+import { units } from "./units.js";
 import { language, learn, say, turnTo, type Language, type PlainId } from "./say.js";
 
 /** Every language there are catalogues for, by its own name. */

@@ -1,7 +1,7 @@
 /** Outside the log: what was felt beside what was shown, or a test that waits; and the way back into it. */
 import { html, nothing, type TemplateResult } from "lit";
-import type { Progress } from "../../planner.js";
-import { trouble } from "../../views/trouble.js";
+import type { Progress } from "../../core/planner.js";
+import { trouble } from "../../pieces/trouble.js";
 import type { FairActions, FairState } from "../state.js";
 import { forgetView } from "./forget.js";
 import { say } from "../../text/say.js";

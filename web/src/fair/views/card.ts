@@ -1,16 +1,16 @@
 /** One big card: whose turn it is, which shot, and the keys to write it down. Made for one hand, gloves and sun. */
 import { html, nothing, type TemplateResult } from "lit";
-import type { Measure } from "../../engine.js";
-import { decimalMark, number, unitName } from "../../format.js";
-import type { Progress } from "../../planner.js";
-import { build } from "../../views/pieces.js";
-import { trouble } from "../../views/trouble.js";
+import type { Measure } from "../../core/engine.js";
+import { decimalMark, number, unitName } from "../../format/values.js";
+import type { Progress } from "../../core/planner.js";
+import { build } from "../../pieces/pieces.js";
+import { trouble } from "../../pieces/trouble.js";
 import { nextEmpty, pressed, turnedTo, type Key } from "../entry.js";
 import type { FairActions, FairState } from "../state.js";
 import { faceView, isStrike } from "./face.js";
 import { forgetView } from "./forget.js";
 import { say } from "../../text/say.js";
-import { shownIn } from "../../units.js";
+import { shownIn } from "../../text/units.js";
 
 const KEYS: readonly Key[] = ["7", "8", "9", "back", "4", "5", "6", ".", "1", "2", "3", "side", "0"];
 const KEY_NAMES = { back: "log-key-back", side: "log-key-side", ".": "log-key-point" } as const;

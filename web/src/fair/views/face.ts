@@ -5,8 +5,8 @@
  * left, of a left-hander's right. Toe is plus, high is plus, for both.
  */
 import { html, svg, type TemplateResult } from "lit";
-import { number } from "../../format.js";
-import type { Hand } from "../../flights.js";
+import { number } from "../../format/values.js";
+import type { Hand } from "../../core/flights.js";
 import type { Entry } from "../entry.js";
 import type { FairActions } from "../state.js";
 import { say } from "../../text/say.js";

@@ -1,7 +1,7 @@
 /** What the golfer felt, asked once before any number is shown. */
 import { html, type TemplateResult } from "lit";
-import type { OwnSay, Progress } from "../../planner.js";
-import { build } from "../../views/pieces.js";
+import type { OwnSay, Progress } from "../../core/planner.js";
+import { build } from "../../pieces/pieces.js";
 import type { FairActions } from "../state.js";
 import { say } from "../../text/say.js";
 

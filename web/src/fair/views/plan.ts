@@ -1,14 +1,14 @@
 /** The form of a plan, what it will show, and what a longer or a shorter one would. */
 import { html, nothing, type TemplateResult } from "lit";
-import { drawPower } from "../../chart/draw-power.js";
-import { powerGeometry } from "../../chart/power.js";
-import type { Goal, Measure } from "../../engine.js";
-import { chosenOf, goalName, goalsFor, measureView, percent, plain, typedNumber, unitName, withUnit, type MeasureView } from "../../format.js";
-import { marginScale } from "../../margin.js";
-import type { Length, LookWord, Plan } from "../../planner.js";
-import { handChoice } from "../../views/hand.js";
-import { build, choice, marker } from "../../views/pieces.js";
-import { trouble } from "../../views/trouble.js";
+import { drawPower } from "../draw-power.js";
+import { powerGeometry } from "../power.js";
+import type { Goal, Measure } from "../../core/engine.js";
+import { chosenOf, goalName, goalsFor, measureView, percent, plain, typedNumber, unitName, withUnit, type MeasureView } from "../../format/values.js";
+import { marginScale } from "../../format/margin.js";
+import type { Length, LookWord, Plan } from "../../core/planner.js";
+import { handChoice } from "../../pieces/hand-choice.js";
+import { build, choice, marker } from "../../pieces/pieces.js";
+import { trouble } from "../../pieces/trouble.js";
 import type { FairActions, FairState } from "../state.js";
 import { isStrike } from "./face.js";
 import { looksView } from "./looks.js";

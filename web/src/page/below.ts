@@ -1,0 +1,17 @@
+/** What stands below the answer: loaded once the answer can be seen. */
+import { html, nothing, type TemplateResult } from "lit";
+import type { Actions } from "../state/actions.js";
+import type { Question, Report, Session } from "../core/engine.js";
+import type { State } from "../state/state.js";
+import { flightDoors } from "./flight-doors.js";
+import { luckDoor } from "../luck/door.js";
+import { part } from "../pieces/pieces.js";
+import { shareDoor } from "../share/door.js";
+import { trustPart } from "../trust/part.js";
+import { say } from "../text/say.js";
+
+export const below = (state: State, report: Report, question: Question, session: Session, actions: Actions): TemplateResult => html`
+  ${report.trust.length > 0 ? part("trust", say("trust-title"), trustPart(state, report, session, actions)) : nothing}
+  ${session.builds.length > 1 ? luckDoor(session, question, state.measures, actions) : nothing}
+  ${flightDoors(session, question, report, state.measures, actions)}
+  ${shareDoor(session, question, state.measures, actions)}`;
