@@ -10,7 +10,7 @@ import "./answer/picture.css";
 import "./styles/wide.css";
 import { StraightAnswerPage } from "./page/page.js";
 import { hangDoors } from "./page/doors.js";
-import type { HandOver } from "./state/page-port.js";
+import type { PagePort } from "./state/page-port.js";
 import { openEngine } from "./core/remote.js";
 import { startWorker } from "./core/trusted.js";
 import english from "./text/en/page.ftl?raw";
@@ -36,22 +36,22 @@ function open(): void {
     },
   );
   const page = document.querySelector<StraightAnswerPage>("straight-answer-page")!;
-  const handOver: HandOver = {
+  const port: PagePort = {
     engine,
     current: () => page.current,
     showAnswer: (csv, question) => page.showLogged(csv, question),
     coverAnswer: () => page.cover(),
   };
-  hangDoors(handOver);
-  void page.standing.then(() => afterwards(handOver));
+  hangDoors(port);
+  void page.standing.then(() => afterwards(port));
 }
 
 // The first number that a page formats costs it a twentieth of a second on a phone: spent while the engine is on its way.
 setTimeout(() => new Intl.NumberFormat(wanted).format(1));
 
 /** Once the first answer stands: the other language and units, how the page prints, and the site for the day without a network. */
-function afterwards(handOver: HandOver): void {
-  void import("./page/other-ways.js").then(({ offerOtherWays }) => offerOtherWays(handOver)).catch(() => undefined);
+function afterwards(port: PagePort): void {
+  void import("./page/other-ways.js").then(({ offerOtherWays }) => offerOtherWays(port)).catch(() => undefined);
   // Not imported as the other styles are: one for paper alone leaves the page as it stands.
   document.head.append(Object.assign(document.createElement("link"), { rel: "stylesheet", media: "print", href: print }));
   // On somebody else's page nothing is kept: their visitors came for one answer.

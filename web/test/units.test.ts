@@ -9,7 +9,8 @@ import { chosenOf, gapOf, measureView, spelledOut, valueOf } from "../src/format
 import { emptyGrid, headingOf, written } from "../src/entry/grid.js";
 import { marginScale } from "../src/format/margin.js";
 import { STANDARD_AIR_CARRY } from "../src/core/standard-air.js";
-import { manner, readIn, showUnits, shownIn, unitsIn, unitsOf } from "../src/text/units.js";
+import { readIn, unitsOf } from "../src/core/read-in-units.js";
+import { manner, showUnits, shownIn, unitsIn } from "../src/text/units.js";
 import { MEASURES, readResult, session } from "./fake-engine.js";
 import "./english.js";
 

@@ -1,6 +1,6 @@
 /** Draws the geometry of `interval.ts`. Decides nothing. */
 import { html, nothing, svg, type TemplateResult } from "lit";
-import { mark } from "../pieces/pieces.js";
+import { mark } from "./draw-mark.js";
 import type { Bar, IntervalGeometry } from "./interval.js";
 
 /** The texts a picture carries; the caller has them from the report and the format. */

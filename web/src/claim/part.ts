@@ -5,15 +5,15 @@
 import "./claim.css";
 import "../styles/change.css";
 import { LitElement, html, type TemplateResult } from "lit";
-import type { Measure, Problem, Question, Refusal, Session } from "../core/engine.js";
+import type { Refusal, Session } from "../core/engine.js";
 import { asRefusal } from "../core/refusal.js";
-import type { Conditions, InStandardAir } from "../core/flights.js";
-import type { Current, HandOver } from "../state/page-port.js";
+import type { PagePort } from "../state/page-port.js";
 import { take } from "../state/intake.js";
-import { openPlanner, type Claimed, type ClaimReport, type Planner, type TogetherPair } from "../core/planner.js";
+import { openPlanner, type Claimed, type Planner } from "../core/planner.js";
 import { textsOf, type NewText } from "../state/texts.js";
-import { readIn } from "../text/units.js";
+import { readIn } from "../core/read-in-units.js";
 import { canBeBrought, inOneAir } from "./air.js";
+import { weatherOf, type ClaimActions, type ClaimState } from "./state.js";
 import { claimView } from "./view.js";
 import english from "../text/en/claim.ftl?raw";
 import englishFlight from "../text/en/flight.ftl?raw";
@@ -23,51 +23,11 @@ import { togetherView } from "./together.js";
 learn(english);
 learn(englishFlight);
 
-/** A session of another day, with what of it was not understood. */
-export interface Day {
-  session: Session;
-  problems: readonly Problem[];
-}
-
-export interface ClaimState {
-  measures: readonly Measure[];
-  current: Current | null;
-  /** What is asked where nothing is on the page. */
-  question: Question;
-  claimed: Claimed;
-  report: ClaimReport | null;
-  days: readonly Day[];
-  /** Whether carry is brought to standard air first. */
-  inAir: boolean;
-  /** Weather told here, by day; the one on the page is day 0. Without it the session's own holds. */
-  weather: Readonly<Record<number, Conditions>>;
-  /** What standard air did to each day; empty where it was not asked for. */
-  air: readonly InStandardAir[];
-  pairs: readonly TogetherPair[];
-  refusal: Refusal | null;
-  daysRefusal: Refusal | null;
-}
-
-export interface ClaimActions {
-  change: (patch: { [K in keyof Claimed]?: Claimed[K] | undefined }) => void;
-  ask: (measure: string) => void;
-  /** Whether it became a day. */
-  addText: (text: string) => Promise<boolean>;
-  addFiles: (files: readonly File[]) => void;
-  dropDay: (index: number) => void;
-  bringToAir: (wanted: boolean) => void;
-  tellWeather: (day: number, conditions: Conditions) => void;
-}
-
-/** The weather of a day as far as anybody told it. */
-export const weatherOf = ({ current, days, weather }: ClaimState, day: number): Conditions =>
-  weather[day] ?? (day === 0 ? current?.session : days[day - 1]?.session)?.weather ?? { temperature_unit: "celsius" };
-
 const NOTHING: Session = { builds: [], measures: [], custom: [], shots: [], summaries: [], order: "unknown" };
 
 export class StraightAnswerClaim extends LitElement {
   /** Set by the door. */
-  declare page: HandOver;
+  declare page: PagePort;
   #planner: Planner | null = null;
   #state: ClaimState = {
     measures: [], current: null, question: { baseline: 0, measure: "carry", stopping: "unknown" }, claimed: {}, report: null,

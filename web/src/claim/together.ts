@@ -6,7 +6,7 @@ import { trouble } from "../pieces/trouble.js";
 import { weatherForm } from "../weather/view.js";
 import type { TogetherPair } from "../core/planner.js";
 import { canBeBrought } from "./air.js";
-import { weatherOf, type ClaimActions, type ClaimState, type Day } from "./part.js";
+import { weatherOf, type ClaimActions, type ClaimState, type Day } from "./state.js";
 import { say } from "../text/say.js";
 
 export function togetherView(state: ClaimState, actions: ClaimActions): TemplateResult | typeof nothing {

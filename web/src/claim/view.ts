@@ -4,7 +4,7 @@ import { chosenOf, measureView, plain, typedNumber, unitName, type MeasureView }
 import { choice } from "../pieces/pieces.js";
 import { trouble } from "../pieces/trouble.js";
 import type { ClaimReport } from "../core/planner.js";
-import type { ClaimActions, ClaimState } from "./part.js";
+import type { ClaimActions, ClaimState } from "./state.js";
 import { say } from "../text/say.js";
 
 /** What is entered of a claim, by the names of the texts beside the fields. */

@@ -1,7 +1,9 @@
 /** The worker's side of `workbook.ts`: one workbook, then it is done. The only file that touches the package for workbooks. */
-import init, { sheets, speak } from "../../pkg/straight_answer_workbook.js";
+import init, { sheets, speak, type Refusal, type Sheet } from "../../pkg/straight_answer_workbook.js";
 import { loadedIn } from "./core-language.js";
-import type { Opened } from "./workbook.js";
+
+/** What is sent back. */
+export type Opened = { sheets: Sheet[] } | { refusal: Refusal };
 
 self.onmessage = async ({ data }: MessageEvent<Uint8Array>) => {
   // A worker is named after how it is to speak (`trusted.ts`).

@@ -1,13 +1,11 @@
 /** Workbooks, opened in a worker of their own with a package of their own: both come when such a file does, and go after it. */
 import { startWorker } from "./trusted.js";
 import address from "./workbook-worker.ts?worker&url";
-import type { Refusal, Sheet } from "../../pkg/straight_answer_workbook.js";
+import type { Refusal } from "../../pkg/straight_answer_workbook.js";
+import type { Opened } from "./workbook-worker.js";
 import { say } from "../text/say.js";
 
 export type { Sheet } from "../../pkg/straight_answer_workbook.js";
-
-/** What the worker sends back. */
-export type Opened = { sheets: Sheet[] } | { refusal: Refusal };
 
 /** The largest workbook that is read takes a phone a fraction of this, in milliseconds. */
 const LONGEST_WAIT = 60_000;

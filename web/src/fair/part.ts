@@ -8,7 +8,7 @@ import "./fair.css";
 import "./log.css";
 import { LitElement, html, nothing, type TemplateResult } from "lit";
 import { asRefusal } from "../core/refusal.js";
-import type { HandOver } from "../state/page-port.js";
+import type { PagePort } from "../state/page-port.js";
 import { openPlanner, type OwnSay, type Planner, type PlanRequest } from "../core/planner.js";
 import { asked, begun, inCanonicalUnits, inUnitsShown, undone, warmedUp, withLook, withMishit, withSay, withSetEnded, withShot, type TestLog, type Values } from "./log.js";
 import { hand, setHand } from "../state/handedness.js";
@@ -36,7 +36,7 @@ const opening = (): PlanRequest => ({ builds: [say("fair-my-driver"), say("fair-
 
 export class StraightAnswerFair extends LitElement {
   /** Set by the door. */
-  declare page: HandOver;
+  declare page: PagePort;
   #state: FairState = {
     mode: "plan", measures: [], current: null, request: opening(), plan: null, record: ["carry"], log: null, progress: null,
     entry: emptyEntry(["carry"]), feel: null, refusal: null, pasteTrouble: "", isKept: null, keptShots: 0, sent: null, waits: false, done: "",

@@ -1,6 +1,6 @@
 /** Draws the geometry of `luck.ts`. Decides nothing. */
 import { html, svg, type TemplateResult } from "lit";
-import { mark } from "../pieces/pieces.js";
+import { mark } from "../chart/draw-mark.js";
 import type { LuckGeometry, Reach, Role } from "./geometry.js";
 import { look } from "../chart/marker.js";
 

@@ -3,7 +3,11 @@ import { html, nothing, type TemplateResult } from "lit";
 import type { Actions } from "../state/actions.js";
 import type { Question, Report, Session } from "../core/engine.js";
 import type { State } from "../state/state.js";
-import { flightDoors } from "./flight-doors.js";
+import { causeDoor } from "../cause/door.js";
+import { landingDoor } from "../landing/door.js";
+import { potentialDoor } from "../potential/door.js";
+import { secondDoor } from "../second/door.js";
+import { weatherDoor } from "../weather/door.js";
 import { luckDoor } from "../luck/door.js";
 import { part } from "../pieces/pieces.js";
 import { shareDoor } from "../share/door.js";
@@ -13,5 +17,9 @@ import { say } from "../text/say.js";
 export const below = (state: State, report: Report, question: Question, session: Session, actions: Actions): TemplateResult => html`
   ${report.trust.length > 0 ? part("trust", say("trust-title"), trustPart(state, report, session, actions)) : nothing}
   ${session.builds.length > 1 ? luckDoor(session, question, state.measures, actions) : nothing}
-  ${flightDoors(session, question, report, state.measures, actions)}
+  ${landingDoor(session, report.asked)}
+  ${causeDoor(session, report.asked)}
+  ${potentialDoor(session, report.asked)}
+  ${secondDoor(session, report.asked, question, state.measures)}
+  ${weatherDoor(session, report.asked, question, actions)}
   ${shareDoor(session, question, state.measures, actions)}`;

@@ -3,7 +3,7 @@
  * opened; a test that is under way on this device, or a plan in the address, opens its own door.
  */
 import { isPlanLink, isUnderWay } from "../fair/mark.js";
-import type { HandOver } from "../state/page-port.js";
+import type { PagePort } from "../state/page-port.js";
 import { say } from "../text/say.js";
 import { withTexts } from "../text/spoken.js";
 
@@ -12,10 +12,10 @@ const LOADERS: Record<string, () => Promise<unknown>> = {
   claim: () => withTexts(["claim", "flight"], () => import("../claim/part.js")),
 };
 
-export function hangDoors(page: HandOver): void {
+export function hangDoors(page: PagePort): void {
   for (const [id, load] of Object.entries(LOADERS)) {
     const door = document.querySelector<HTMLDetailsElement>(`#${id} > details`);
-    const part = door?.querySelector<HTMLElement & { page?: HandOver }>(`straight-answer-${id}`);
+    const part = door?.querySelector<HTMLElement & { page?: PagePort }>(`straight-answer-${id}`);
     if (!door || !part) continue;
     part.page = page;
     door.addEventListener("toggle", () => {

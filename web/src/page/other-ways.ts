@@ -3,7 +3,7 @@
  * it as in any link, so that nobody loses a session to a change of words.
  */
 import type { Question, Report } from "../core/engine.js";
-import type { HandOver } from "../state/page-port.js";
+import type { PagePort } from "../state/page-port.js";
 import { isSpread } from "../format/margin.js";
 import { language, say, type Language } from "../text/say.js";
 import { LANGUAGES, pageIn } from "../text/spoken.js";
@@ -16,7 +16,7 @@ interface Way {
   text: string;
 }
 
-export function offerOtherWays(page: HandOver): void {
+export function offerOtherWays(page: PagePort): void {
   const place = document.querySelector<HTMLElement>("#other-ways");
   if (!place) return;
   const units: System = isMetric() ? "metric" : "imperial";
@@ -29,7 +29,7 @@ export function offerOtherWays(page: HandOver): void {
   place.hidden = false;
 }
 
-function linkTo(way: Way, page: HandOver): HTMLAnchorElement {
+function linkTo(way: Way, page: PagePort): HTMLAnchorElement {
   const link = document.createElement("a");
   Object.assign(link, { href: pageIn(way.language, way.units), hreflang: way.language, lang: way.language, textContent: way.text });
   link.addEventListener("click", (event) => {
@@ -43,7 +43,7 @@ function linkTo(way: Way, page: HandOver): HTMLAnchorElement {
 }
 
 /** Where the page goes on; null when its session is too large for an address, and stays here. */
-async function addressOf(way: Way, page: HandOver): Promise<string | null> {
+async function addressOf(way: Way, page: PagePort): Promise<string | null> {
   const address = pageIn(way.language, way.units);
   const current = page.current();
   if (!current) return address + location.hash;

@@ -15,7 +15,7 @@ import { reduce, start, type AnswerPlace, type Message, type State } from "../st
 import { textsOf, type NewText } from "../state/texts.js";
 import { fetching, page } from "./view.js";
 import { openNow } from "../pieces/when-open.js";
-import { nextTurn, shown } from "../state/next-frame.js";
+import { nextFrame, nextTurn } from "../state/next-frame.js";
 import { work } from "../state/work.js";
 import { say } from "../text/say.js";
 
@@ -154,7 +154,7 @@ export class StraightAnswerPage extends LitElement {
   }
 
   async #drawTheRest(): Promise<void> {
-    await shown();
+    await nextFrame();
     this.#isWhole = true;
     this.requestUpdate();
   }
@@ -163,7 +163,7 @@ export class StraightAnswerPage extends LitElement {
   async #work(state: State): Promise<void> {
     try {
       await this.#opened;
-      await shown();
+      await nextFrame();
       if (state.turn !== this.#state.turn) return;
       const outcome = await work(await this.engine, state);
       await nextTurn();

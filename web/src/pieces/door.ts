@@ -1,5 +1,6 @@
 /** A part that is closed: what stands on the page before somebody wants to know; what is behind it is loaded when it is opened. */
 import { html, type TemplateResult } from "lit";
+import type { Session } from "../core/engine.js";
 import { say } from "../text/say.js";
 
 /** Stands inside the part's element until that is there. */
@@ -26,3 +27,10 @@ export function opened({ currentTarget }: Event, load: () => Promise<unknown>): 
     if (text) text.textContent = say("not-loaded-door");
   });
 }
+
+/** Whether shots of a session have all of these. */
+export const hasShotsWith = ({ shots, measures }: Session, wanted: readonly string[]): boolean =>
+  shots.length > 0 && wanted.every((id) => measures.includes(id));
+
+/** What a shot's flight can be worked out from. */
+export const LAUNCH = ["carry", "ball_speed", "launch_angle", "spin_rate"];

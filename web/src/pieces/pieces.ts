@@ -1,12 +1,6 @@
 /** Small pieces that several views share: a build's marker and name, a choice drawn as a chip. */
-import { html, svg, type TemplateResult } from "lit";
+import { html, type TemplateResult } from "lit";
 import { look, markerPath } from "../chart/marker.js";
-
-/** A build's marker inside a picture, centered on `x`, `y`. */
-export const mark = (build: number, x: string, y: number): TemplateResult => svg`
-  <svg class="mark look-${look(build)}" x=${x} y=${y} width="1" height="1" overflow="visible">
-    <path d=${markerPath(build)} />
-  </svg>`;
 
 /** A build's marker in text. */
 export const marker = (build: number): TemplateResult => html`

@@ -5,10 +5,9 @@ import type { Delimiter, Layout, LineIs, LineReading, ReadResult, RowCounts } fr
 import type { Source } from "../state/texts.js";
 import { choice, foreign } from "../pieces/pieces.js";
 import { whenOpen } from "../pieces/when-open.js";
+import { SHOWABLE } from "../start/give.js";
 import { say, sayAround } from "../text/say.js";
 
-/** Longer texts are not shown again: a phone would stop. */
-export const SHOWABLE = 200_000;
 const DELIMITERS = ["comma", "tab", "semicolon", "pipe", "spaces", "lines"] as const satisfies readonly Delimiter[];
 const LAYOUTS: readonly Layout[] = ["rows", "blocks", "column_per_build", "side_by_side", "column_after_column", "averages", "measures_down"];
 const LINES: readonly LineIs[] = ["shot", "summary", "headings", "units", "build", "text", "problem"];

@@ -4,11 +4,12 @@ import { EXAMPLES, type Example } from "../state/examples.js";
 import type { Actions } from "../state/actions.js";
 import { part } from "../pieces/pieces.js";
 import { trouble } from "../pieces/trouble.js";
-import { SHOWABLE } from "../shots/source.js";
 import type { Source, State } from "../state/state.js";
 import { say } from "../text/say.js";
 import { lengthUnit } from "../text/units.js";
 
+/** Longer texts are not shown again: a phone would stop. */
+export const SHOWABLE = 200_000;
 /** What a file may be; the browser offers these first. */
 export const FILES = ".csv,.tsv,.txt,.json,.html,.md,.xlsx,.ods,text/*";
 

@@ -6,7 +6,7 @@ export const nextTurn = (): Promise<void> => new Promise((resolve) => setTimeout
  *
  * A page that is not looked at draws nothing; there it is settled after a tenth of a second.
  */
-export const shown = (): Promise<void> =>
+export const nextFrame = (): Promise<void> =>
   new Promise((resolve) => {
     const late = setTimeout(resolve, 100);
     requestAnimationFrame(() => {

@@ -8,7 +8,7 @@ export interface Current {
   report: Report | null;
 }
 
-export interface HandOver {
+export interface PagePort {
   engine: Promise<Engine>;
   /** What stands on the page; null before anything was read. */
   current: () => Current | null;

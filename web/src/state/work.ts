@@ -2,7 +2,7 @@
 import type { Engine, ReadResult, Session } from "../core/engine.js";
 import type { Message, State } from "./state.js";
 import { hintsFor } from "./texts.js";
-import { readIn } from "../text/units.js";
+import { readIn } from "../core/read-in-units.js";
 
 export async function work(engine: Engine, state: State): Promise<Message> {
   const { turn, read, question } = state;

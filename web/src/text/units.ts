@@ -1,11 +1,8 @@
 /**
  * Yards and miles an hour, or meters and kilometers an hour: the address says it, `?units=metric`.
  *
- * The core's numbers are canonical (yd, mph) whichever is shown; here is the edge at which they are converted. Of a text
- * that names no units the same is believed as is shown.
+ * The core's numbers are canonical (yd, mph) whichever is shown; here is the edge at which they are converted.
  */
-import type { ColumnReading, Engine, Hints, ReadResult } from "../core/engine.js";
-
 export type System = "metric" | "imperial";
 
 /** A unit as it is shown, and what one of the canonical unit is in it. */
@@ -19,8 +16,6 @@ const METRIC: Readonly<Record<string, Shown>> = {
   ft: { unit: "m", scale: 0.3048 },
   mph: { unit: "km/h", scale: 1.609344 },
 };
-/** What each system takes columns for that name no unit. */
-const TAKEN: Readonly<Record<System, readonly string[]>> = { metric: ["m", "km/h", "mm"], imperial: ["yd", "mph", "in"] };
 
 let asked: System | null = null;
 
@@ -46,21 +41,3 @@ export const shownIn = (unit: string): Shown => (isMetric() ? METRIC[unit] : und
 
 /** The unit of lengths, for sentences that name it. */
 export const lengthUnit = (): "m" | "yd" => (isMetric() ? "m" : "yd");
-
-/** Reads a text; columns that say no unit are in the units that the address names. */
-export async function readIn(engine: Pick<Engine, "read">, text: string, hints: Hints): Promise<ReadResult> {
-  const result = await engine.read(text, hints);
-  const more = asked === null ? {} : unitsOf(result.reading.columns, asked);
-  return Object.keys(more).length === 0 ? result : engine.read(text, { ...hints, units: { ...more, ...hints.units } });
-}
-
-/** By column; nothing where one says its unit, or has none of that system. */
-export function unitsOf(columns: readonly ColumnReading[], system: System): Record<number, string> {
-  const said = columns
-    .filter(({ unit_source }) => unit_source === "assumed")
-    .flatMap(({ index, unit, units: known }) => {
-      const found = TAKEN[system].find((one) => one === unit || known.includes(one));
-      return found === undefined || found === unit ? [] : [[index, found] as const];
-    });
-  return Object.fromEntries(said);
-}

@@ -5,7 +5,7 @@ import type { Actions } from "../state/actions.js";
 import type { Report, Session } from "../core/engine.js";
 import { measureView } from "../format/values.js";
 import type { State } from "../state/state.js";
-import { consistencyDoor } from "../page/flight-doors.js";
+import { consistencyDoor } from "../consistency/door.js";
 import { shots } from "./every-shot.js";
 import english from "../text/en/trust.ftl?raw";
 import { learn } from "../text/say.js";
