@@ -4,12 +4,12 @@
  */
 import "./claim.css";
 import "../styles/change.css";
-import { LitElement, html, type TemplateResult } from "lit";
-import type { Refusal, Session } from "../core/engine.js";
+import { html, type TemplateResult } from "lit";
+import type { Measure, Refusal, Session } from "../core/engine.js";
 import { asRefusal } from "../core/refusal.js";
-import type { PagePort } from "../state/page-port.js";
+import { BesidePart } from "../pieces/beside-part.js";
+import { patched } from "../state/patch.js";
 import { take } from "../state/intake.js";
-import { openPlanner, type Claimed, type Planner } from "../core/planner.js";
 import { textsOf, type NewText } from "../state/texts.js";
 import { readIn } from "../core/read-in-units.js";
 import { canBeBrought, inOneAir } from "./air.js";
@@ -17,7 +17,7 @@ import { weatherOf, type ClaimActions, type ClaimState } from "./state.js";
 import { claimView } from "./view.js";
 import english from "../text/en/claim.ftl?raw";
 import englishFlight from "../text/en/flight.ftl?raw";
-import { learn, say } from "../text/say.js";
+import { learn } from "../text/say.js";
 import { togetherView } from "./together.js";
 
 learn(english);
@@ -25,10 +25,7 @@ learn(englishFlight);
 
 const NOTHING: Session = { builds: [], measures: [], custom: [], shots: [], summaries: [], order: "unknown" };
 
-export class StraightAnswerClaim extends LitElement {
-  /** Set by the door. */
-  declare page: PagePort;
-  #planner: Planner | null = null;
+export class StraightAnswerClaim extends BesidePart {
   #state: ClaimState = {
     measures: [], current: null, question: { baseline: 0, measure: "carry", stopping: "unknown" }, claimed: {}, report: null,
     days: [], inAir: false, weather: {}, air: [], pairs: [], refusal: null, daysRefusal: null,
@@ -38,7 +35,7 @@ export class StraightAnswerClaim extends LitElement {
   readonly #refresh = (): void => this.#answer({ current: this.page.current() });
 
   readonly #actions: ClaimActions = {
-    change: (patch) => this.#answer({ claimed: withoutBlanks({ ...this.#state.claimed, ...patch }) }),
+    change: (patch) => this.#answer({ claimed: patched(this.#state.claimed, patch) }),
     ask: (measure) => this.#answer({ question: { ...this.#state.question, measure } }),
     addText: (text) => this.#addDay([{ source: { kind: "pasted", name: "", text } }]),
     addFiles: (files) => void this.#addFiles(files),
@@ -47,15 +44,9 @@ export class StraightAnswerClaim extends LitElement {
     tellWeather: (day, conditions) => this.#answer({ weather: { ...this.#state.weather, [day]: conditions } }),
   };
 
-  protected override createRenderRoot(): HTMLElement {
-    this.replaceChildren();
-    return this;
-  }
-
   override connectedCallback(): void {
     super.connectedCallback();
     document.addEventListener("straight-answer", this.#refresh);
-    void this.#open();
   }
 
   override disconnectedCallback(): void {
@@ -63,20 +54,20 @@ export class StraightAnswerClaim extends LitElement {
     super.disconnectedCallback();
   }
 
-  override render(): TemplateResult {
-    if (!this.#planner) return html`<p class="hint">${this.#state.refusal?.message ?? say("opening")}</p>`;
-    return html`${claimView(this.#state, this.#actions)} ${togetherView(this.#state, this.#actions)}`;
+  protected override get refusal(): Refusal | null {
+    return this.#state.refusal;
   }
 
-  async #open(): Promise<void> {
-    try {
-      this.#planner = await openPlanner();
-      const measures = await (await this.page.engine).measures();
-      this.#answer({ measures, current: this.page.current() });
-    } catch (thrown) {
-      this.#state = { ...this.#state, refusal: asRefusal(thrown) };
-      this.requestUpdate();
-    }
+  protected override opened(measures: readonly Measure[]): void {
+    this.#answer({ measures, current: this.page.current() });
+  }
+
+  protected override refused(refusal: Refusal): void {
+    this.#show({ refusal });
+  }
+
+  protected override show(): TemplateResult {
+    return html`${claimView(this.#state, this.#actions)} ${togetherView(this.#state, this.#actions)}`;
   }
 
   /** The state with this change, and what the core says to it. */
@@ -86,7 +77,7 @@ export class StraightAnswerClaim extends LitElement {
     const session = current?.session ?? NOTHING;
     const question = current?.question ?? this.#state.question;
     const said = claimed.gain !== undefined || (claimed.before !== undefined && claimed.after !== undefined);
-    const claim = said ? this.#asking(() => this.#planner!.claim({ claimed, session, question })) : null;
+    const claim = said ? this.#asking(() => this.planner.claim({ claimed, session, question })) : null;
     this.#state = { ...this.#state, report: claim?.value ?? null, refusal: claim?.refusal ?? null };
     this.requestUpdate();
     void this.#putTogether();
@@ -103,7 +94,7 @@ export class StraightAnswerClaim extends LitElement {
     const brought = inAir && canBeBrought(question.measure) ? await inOneAir(all, question) : { sessions, question, told: [] };
     if (call !== this.#calls) return;
     if ("refusal" in brought) return this.#show({ pairs: [], air: [], daysRefusal: brought.refusal });
-    const together = this.#asking(() => this.#planner!.together({ sessions: brought.sessions, question: brought.question }));
+    const together = this.#asking(() => this.planner.together({ sessions: brought.sessions, question: brought.question }));
     this.#show({ pairs: together.value ?? [], air: brought.told, daysRefusal: together.refusal });
   }
 
@@ -155,10 +146,6 @@ export class StraightAnswerClaim extends LitElement {
 function without(weather: ClaimState["weather"], day: number): ClaimState["weather"] {
   const kept = Object.entries(weather).filter(([at]) => Number(at) !== day);
   return Object.fromEntries(kept.map(([at, conditions]) => [Number(at) > day ? Number(at) - 1 : Number(at), conditions]));
-}
-
-function withoutBlanks(claimed: { [K in keyof Claimed]?: Claimed[K] | undefined }): Claimed {
-  return Object.fromEntries(Object.entries(claimed).filter(([, value]) => value !== undefined)) as Claimed;
 }
 
 customElements.define("straight-answer-claim", StraightAnswerClaim);

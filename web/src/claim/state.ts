@@ -3,6 +3,7 @@ import type { Measure, Problem, Question, Refusal, Session } from "../core/engin
 import type { Conditions, InStandardAir } from "../core/flights.js";
 import type { Claimed, ClaimReport, TogetherPair } from "../core/planner.js";
 import type { Current } from "../state/page-port.js";
+import type { Patch } from "../state/patch.js";
 
 /** A session of another day, with what of it was not understood. */
 export interface Day {
@@ -30,7 +31,7 @@ export interface ClaimState {
 }
 
 export interface ClaimActions {
-  change: (patch: { [K in keyof Claimed]?: Claimed[K] | undefined }) => void;
+  change: (patch: Patch<Claimed>) => void;
   ask: (measure: string) => void;
   /** Whether it became a day. */
   addText: (text: string) => Promise<boolean>;

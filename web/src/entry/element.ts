@@ -1,9 +1,9 @@
 /** What the grid and the form have in common: a draft that changes step by step, can be taken back, and is read after each step. */
-import { LitElement } from "lit";
+import { LightElement } from "../pieces/light-element.js";
 import type { Hints, Measure, ReadResult } from "../core/engine.js";
 import type { NewText } from "../state/texts.js";
 
-export abstract class EntryElement<Draft> extends LitElement {
+export abstract class EntryElement<Draft> extends LightElement {
   static override properties = {
     measures: { attribute: false },
     draft: { attribute: false },
@@ -36,11 +36,6 @@ export abstract class EntryElement<Draft> extends LitElement {
   protected abstract write(draft: Draft): { text: string; hints: Hints };
   /** Takes in what the core made of the draft. */
   protected abstract wasRead(draft: Draft, result: ReadResult): void;
-
-  protected override createRenderRoot(): HTMLElement {
-    this.replaceChildren();
-    return this;
-  }
 
   protected get now(): Draft {
     return (this.#now ??= (this.draft as Draft | undefined) ?? this.empty());

@@ -6,10 +6,12 @@
  */
 import "./fair.css";
 import "./log.css";
-import { LitElement, html, nothing, type TemplateResult } from "lit";
+import { html, nothing, type TemplateResult } from "lit";
 import { asRefusal } from "../core/refusal.js";
-import type { PagePort } from "../state/page-port.js";
-import { openPlanner, type OwnSay, type Planner, type PlanRequest } from "../core/planner.js";
+import { BesidePart } from "../pieces/beside-part.js";
+import { patched } from "../state/patch.js";
+import type { Measure, Refusal } from "../core/engine.js";
+import type { OwnSay, PlanRequest } from "../core/planner.js";
 import { asked, begun, inCanonicalUnits, inUnitsShown, undone, warmedUp, withLook, withMishit, withSay, withSetEnded, withShot, type TestLog, type Values } from "./log.js";
 import { hand, setHand } from "../state/handedness.js";
 import { canShare, copy, openShareSheet, save } from "../share/device.js";
@@ -22,7 +24,7 @@ import { feelView } from "./views/feel.js";
 import { planView } from "./views/plan.js";
 import { sheetView } from "./views/sheet.js";
 import { emptyEntry, turnedTo, type Entry } from "./entry.js";
-import type { FairActions, FairState, Mode, PlanPatch } from "./state.js";
+import type { FairActions, FairState, Mode } from "./state.js";
 import english from "../text/en/fair.ftl?raw";
 import englishFlight from "../text/en/flight.ftl?raw";
 import { learn, say } from "../text/say.js";
@@ -34,18 +36,15 @@ learn(englishFlight);
 
 const opening = (): PlanRequest => ({ builds: [say("fair-my-driver"), say("fair-new-driver")], measure: "carry", same_club: false });
 
-export class StraightAnswerFair extends LitElement {
-  /** Set by the door. */
-  declare page: PagePort;
+export class StraightAnswerFair extends BesidePart {
   #state: FairState = {
     mode: "plan", measures: [], current: null, request: opening(), plan: null, record: ["carry"], log: null, progress: null,
     entry: emptyEntry(["carry"]), feel: null, refusal: null, pasteTrouble: "", isKept: null, keptShots: 0, sent: null, waits: false, done: "",
   };
-  #planner: Planner | null = null;
   readonly #awake = new WakeLock();
 
   readonly #actions: FairActions = {
-    change: (patch) => this.#replan(withoutBlanks({ ...this.#state.request, ...patch })),
+    change: (patch) => this.#replan(patched(this.#state.request, patch)),
     changeRecord: (record) => this.#set({ record, entry: emptyEntry(record) }),
     start: () => this.#start(),
     print: () => printSheet(),
@@ -72,15 +71,9 @@ export class StraightAnswerFair extends LitElement {
     forget: () => void this.#forget(),
   };
 
-  protected override createRenderRoot(): HTMLElement {
-    this.replaceChildren();
-    return this;
-  }
-
   override connectedCallback(): void {
     super.connectedCallback();
     window.addEventListener("hashchange", this.#addressChanged);
-    void this.#open();
   }
 
   override disconnectedCallback(): void {
@@ -93,9 +86,8 @@ export class StraightAnswerFair extends LitElement {
     this.dataset["mode"] = this.#state.mode;
   }
 
-  override render(): TemplateResult {
+  protected override show(): TemplateResult {
     const { mode, plan, progress } = this.#state;
-    if (!this.#planner) return html`<p class="hint">${this.#state.refusal?.message ?? say("opening")}</p>`;
     const waits = this.#state.waits ? html`<p class="notice">${say("fair-waits")}</p>` : nothing;
     if (mode === "log" && progress) return html`${waits}${cardView(this.#state, progress, this.#actions)}`;
     if (mode === "feel" && progress) return feelView(progress, this.#actions);
@@ -114,28 +106,30 @@ export class StraightAnswerFair extends LitElement {
     this.requestUpdate();
   }
 
-  async #open(): Promise<void> {
-    try {
-      this.#planner = await openPlanner();
-      const measures = await (await this.page.engine).measures();
-      this.#set({ measures, current: this.page.current() });
-      const log = await kept().catch(() => null);
-      if (log) this.#resume(log);
-      else this.#replan(this.#state.request);
-      this.#openLink();
-    } catch (thrown) {
-      this.#set({ refusal: asRefusal(thrown) });
-    }
+  protected override get refusal(): Refusal | null {
+    return this.#state.refusal;
+  }
+
+  protected override async opened(measures: readonly Measure[]): Promise<void> {
+    this.#set({ measures, current: this.page.current() });
+    const log = await kept().catch(() => null);
+    if (log) this.#resume(log);
+    else this.#replan(this.#state.request);
+    this.#openLink();
+  }
+
+  protected override refused(refusal: Refusal): void {
+    this.#set({ refusal });
   }
 
   readonly #addressChanged = (): void => this.#openLink();
 
   /** A plan in the address, ready to be looked over and started; a test under way is finished first. */
   #openLink(): void {
-    if (!this.#planner || !isPlanLink()) return;
+    if (!this.isOpened || !isPlanLink()) return;
     if (this.#state.log) return this.#set({ waits: true });
     try {
-      const { plan, record, notices } = this.#planner.unpackPlan(location.hash);
+      const { plan, record, notices } = this.planner.unpackPlan(location.hash);
       this.#replan(plan);
       const measures = [plan.measure, ...record.filter((id) => id !== plan.measure)];
       this.#set({ record: measures, entry: emptyEntry(measures), sent: notices.map(({ message }) => message) });
@@ -148,7 +142,7 @@ export class StraightAnswerFair extends LitElement {
   /** The address that opens this plan on another phone. */
   #address(): string {
     const { request, record } = this.#state;
-    return `${pageIn()}#${this.#planner!.packPlan({ plan: request, record: [...record] })}`;
+    return `${pageIn()}#${this.planner.packPlan({ plan: request, record: [...record] })}`;
   }
 
   async #copyLink(): Promise<void> {
@@ -178,7 +172,7 @@ export class StraightAnswerFair extends LitElement {
     const kept = this.#state.record.filter((id) => id !== request.measure && id !== before);
     const record = [request.measure, ...kept];
     try {
-      this.#set({ request, record, entry: emptyEntry(record), plan: this.#planner!.plan(request), refusal: null, done: "" });
+      this.#set({ request, record, entry: emptyEntry(record), plan: this.planner.plan(request), refusal: null, done: "" });
     } catch (thrown) {
       this.#set({ request, refusal: asRefusal(thrown) });
     }
@@ -186,7 +180,7 @@ export class StraightAnswerFair extends LitElement {
 
   #follow(log: TestLog, mode: Mode, patch: Partial<FairState> = {}): void {
     try {
-      this.#set({ log, mode, progress: this.#planner!.follow(asked(log)), refusal: null, ...patch });
+      this.#set({ log, mode, progress: this.planner.follow(asked(log)), refusal: null, ...patch });
     } catch (thrown) {
       this.#set({ log, refusal: asRefusal(thrown), ...patch });
     }
@@ -276,9 +270,9 @@ export class StraightAnswerFair extends LitElement {
     if (!progress) return;
     const { session, question } = progress;
     try {
-      const feel = log.say ? this.#planner!.beside({ session, question, say: log.say }) : null;
+      const feel = log.say ? this.planner.beside({ session, question, say: log.say }) : null;
       this.#set({ feel });
-      this.page.showAnswer(this.#planner!.writeCsv(session), question);
+      this.page.showAnswer(this.planner.writeCsv(session), question);
     } catch (thrown) {
       this.#set({ refusal: asRefusal(thrown) });
     }
@@ -293,7 +287,7 @@ export class StraightAnswerFair extends LitElement {
   #export(): void {
     const { progress } = this.#state;
     if (!progress) return;
-    save(new File([this.#planner!.writeCsv(progress.session)], "fair-test.csv", { type: "text/csv" }));
+    save(new File([this.planner.writeCsv(progress.session)], "fair-test.csv", { type: "text/csv" }));
   }
 
   async #forget(): Promise<void> {
@@ -317,10 +311,6 @@ function printSheet(): void {
   document.body.dataset["print"] = "sheet";
   window.addEventListener("afterprint", () => delete document.body.dataset["print"], { once: true });
   window.print();
-}
-
-function withoutBlanks(request: PlanPatch): PlanRequest {
-  return Object.fromEntries(Object.entries(request).filter(([, value]) => value !== undefined)) as unknown as PlanRequest;
 }
 
 customElements.define("straight-answer-fair", StraightAnswerFair);

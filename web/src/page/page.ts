@@ -3,7 +3,8 @@
  *
  * Drawn into the document itself, so that anchors, labels, print and assistive technology work as everywhere.
  */
-import { LitElement, type TemplateResult } from "lit";
+import { LightElement } from "../pieces/light-element.js";
+import { type TemplateResult } from "lit";
 import type { Actions } from "../state/actions.js";
 import type { Engine, Question } from "../core/engine.js";
 import { asRefusal } from "../core/refusal.js";
@@ -22,7 +23,7 @@ import { say } from "../text/say.js";
 /** The share of the answer's sentence that must be on the screen before it counts as seen. */
 const SEEN = 0.5;
 
-export class StraightAnswerPage extends LitElement {
+export class StraightAnswerPage extends LightElement {
   /** Set before the element is put into the document. */
   engine!: Promise<Engine>;
   /** What is asked before the golfer has said anything; a host page may set it. */
@@ -89,11 +90,6 @@ export class StraightAnswerPage extends LitElement {
   /** Takes shots and answer off the page. */
   cover(): void {
     this.#dispatch({ type: "started_again" });
-  }
-
-  protected override createRenderRoot(): HTMLElement {
-    this.replaceChildren();
-    return this;
   }
 
   override connectedCallback(): void {

@@ -1,16 +1,11 @@
 /** An element inside a `details`: light DOM, and drawn anew whenever the door opens or closes. Closed it asks nothing. */
-import { LitElement } from "lit";
+import { LightElement } from "./light-element.js";
 
-export abstract class BehindDoor extends LitElement {
+export abstract class BehindDoor extends LightElement {
   readonly #toggled = (): void => this.requestUpdate();
 
   protected get isOpen(): boolean {
     return this.closest("details")?.open ?? false;
-  }
-
-  protected override createRenderRoot(): HTMLElement {
-    this.replaceChildren();
-    return this;
   }
 
   override connectedCallback(): void {

@@ -1,7 +1,8 @@
 /** What a view may ask the page to do. Views call these and send nothing else. */
-import type { CheckRequest, Conditions, Hints, Luck, LuckRequest, ReadResult, Report, Session, Shared, ShareRequest } from "../core/engine.js";
+import type { CheckRequest, Conditions, Hints, Luck, LuckRequest, Question, ReadResult, Report, Session, Shared, ShareRequest } from "../core/engine.js";
 import type { Example } from "./examples.js";
-import type { Entry, QuestionPatch } from "./state.js";
+import type { Patch } from "./patch.js";
+import type { Entry } from "./state.js";
 import type { NewText } from "./texts.js";
 
 export interface Actions {
@@ -26,7 +27,7 @@ export interface Actions {
   weather: (conditions: Conditions) => void;
   rename: (build: string, name: string) => void;
   undo: () => void;
-  ask: (patch: QuestionPatch) => void;
+  ask: (patch: Patch<Question>) => void;
   /** Sets a shot aside for a reason, or puts it back (null). */
   leaveOut: (shot: number, reason: string | null) => void;
   showMoreShots: () => void;

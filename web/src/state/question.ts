@@ -1,5 +1,6 @@
 /** The question the page asks before the golfer has said anything, and what of it survives a new reading. Pure. */
 import type { Measure, Question, Session } from "../core/engine.js";
+import { patched } from "./patch.js";
 
 /** The measure asked about when the session has it: what a fitting is mostly about. */
 const USUAL_MEASURE = "carry";
@@ -21,7 +22,7 @@ export function settled(before: Question | null, session: Session, measures: rea
     baseline,
     measure,
     ...(exists(candidate) && candidate !== baseline ? { candidate: candidate! } : {}),
-    ...(measure === kept.measure ? given({ goal, margin, first_margin }) : {}),
+    ...(measure === kept.measure ? patched<Pick<Question, "goal" | "margin" | "first_margin">>({}, { goal, margin, first_margin }) : {}),
   };
 }
 
@@ -34,8 +35,4 @@ export function measuresInOrder(session: Session, measures: readonly Measure[]):
 function firstMeasure(session: Session, measures: readonly Measure[]): string {
   const inOrder = measuresInOrder(session, measures);
   return inOrder.includes(USUAL_MEASURE) ? USUAL_MEASURE : (inOrder[0] ?? USUAL_MEASURE);
-}
-
-function given<T extends object>(parts: T): { [K in keyof T]?: Exclude<T[K], undefined> } {
-  return Object.fromEntries(Object.entries(parts).filter(([, value]) => value !== undefined)) as never;
 }

@@ -6,6 +6,7 @@
  */
 import type { Hints, Measure, Order, Question, ReadResult, Refusal, Report, Session, Shot, Unpacked } from "../core/engine.js";
 import { isSpread } from "../format/margin.js";
+import { patched, type Patch } from "./patch.js";
 import { openingQuestion, settled } from "./question.js";
 import { again, nothingIn, renamed, withMore, type Given, type NewText, type Workbook } from "./texts.js";
 import { say } from "../text/say.js";
@@ -89,15 +90,12 @@ export type Message =
   | { type: "read"; turn: number; results: readonly ReadResult[]; session: Session }
   | { type: "left_out"; shot: number; reason: string | null }
   | { type: "more_shots" }
-  | { type: "asked"; patch: QuestionPatch }
+  | { type: "asked"; patch: Patch<Question> }
   | { type: "answered"; turn: number; report: Report }
   | { type: "refused"; turn: number; refusal: Refusal }
   | { type: "file_refused"; refusal: Refusal }
   | { type: "answer_is"; place: AnswerPlace }
   | { type: "started_again" };
-
-/** A change to the question; `undefined` leaves the choice to the core again. */
-export type QuestionPatch = { [K in keyof Question]?: Question[K] | undefined };
 
 /** How many steps can be taken back. */
 const STEPS = 30;
@@ -261,8 +259,8 @@ function afterLeavingOut(state: State, read: Joined, { shot, reason }: { shot: n
   return { ...state, read: withReasons(read, setAside), setAside, ...wish(state, "check") };
 }
 
-function afterAsking(state: State, before: Question, patch: QuestionPatch): State {
-  const changed = withoutBlanks({ ...before, ...patch });
+function afterAsking(state: State, before: Question, patch: Patch<Question>): State {
+  const changed = patched(before, patch);
   const question = ownMargin(before, changed);
   return { ...state, question: withFirstMargin(question, state.seen), ...wish(state, "check") };
 }
@@ -291,8 +289,4 @@ function noteWhatWasSeen(state: State): State {
   const asked = state.report?.asked;
   if (state.answerIs !== "in view" || state.wants || !asked || isOf(state.seen, asked)) return state;
   return { ...state, seen: { measure: asked.measure, spread: isSpread(asked), margin: asked.margin } };
-}
-
-function withoutBlanks(question: QuestionPatch): Question {
-  return Object.fromEntries(Object.entries(question).filter(([, value]) => value !== undefined)) as unknown as Question;
 }
