@@ -1,6 +1,6 @@
 /** The picture of what a test will show by its length, and the keys of the log. */
 import { describe, expect, test } from "vitest";
-import { powerGeometry } from "../src/fair/power.js";
+import { doubled, powerGeometry } from "../src/fair/power.js";
 import { emptyEntry, nextEmpty, pressed, turnedTo, type Key } from "../src/fair/entry.js";
 import type { Length } from "../src/core/planner.js";
 
@@ -20,6 +20,11 @@ describe("the lengths of a test", () => {
     expect(powerGeometry([row(5, null), row(10, 0.5)]).margin).toHaveLength(1);
     expect(powerGeometry([row(5, 0.1)]).margin[0]!.x).toBe(50);
   });
+});
+
+test("twice a margin is the sum of two differences, or the product of two ratios", () => {
+  expect(doubled({ goal: "higher", margin: 5 })).toBe(10);
+  expect(doubled({ goal: "tighter", margin: 1.2 })).toBeCloseTo(1.44, 12);
 });
 
 describe("the keys", () => {

@@ -111,8 +111,8 @@ export class StraightAnswerFair extends BesidePart {
   }
 
   protected override async opened(measures: readonly Measure[]): Promise<void> {
-    this.#set({ measures, current: this.page.current() });
     const log = await kept().catch(() => null);
+    this.#set({ measures, current: this.page.current() });
     if (log) this.#resume(log);
     else this.#replan(this.#state.request);
     this.#openLink();

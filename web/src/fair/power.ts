@@ -1,5 +1,6 @@
 /** Geometry of what a test will show by its length: two lines over the rounds, the plan's own length marked. Pure. */
-import type { Length } from "../core/planner.js";
+import type { Length, Plan } from "../core/planner.js";
+import { isSpread } from "../format/margin.js";
 
 export interface PowerPoint {
   x: number;
@@ -42,3 +43,6 @@ export function powerGeometry(rows: readonly Length[]): PowerGeometry {
     double: line((row) => row.double_found),
   };
 }
+
+/** Twice the margin, as the chances of a length are told for it: a ratio of scatter is doubled by being taken twice. */
+export const doubled = (plan: Pick<Plan, "goal" | "margin">): number => (isSpread(plan) ? plan.margin ** 2 : plan.margin * 2);
