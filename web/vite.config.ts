@@ -1,6 +1,7 @@
 /** How the page is built: relative paths, so that `dist` works under any sub-path of any host. */
 import { defineConfig, type Plugin } from "vite";
 import { bareCatalogues } from "./catalogues.mjs";
+import { colors } from "./colors/plugin.mjs";
 import { methodsPage } from "./methods/plugin.mjs";
 import { offline } from "./offline/plugin.mjs";
 import manifest from "./package.json" with { type: "json" };
@@ -43,7 +44,7 @@ const afterItsFolder = ({ facadeModuleId }: { facadeModuleId?: string | null }):
 
 export default defineConfig({
   base: "./",
-  plugins: [bareCatalogues(), policy, policyOnlyWhenBuilt, methodsPage(), offline()],
+  plugins: [bareCatalogues(), policy, policyOnlyWhenBuilt, methodsPage(), colors(), offline()],
   define: { APP_VERSION: JSON.stringify(manifest.version) },
   build: {
     outDir: "../dist",

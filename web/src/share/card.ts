@@ -61,7 +61,7 @@ export async function card(input: CardInput): Promise<Blob> {
   ctx.fillRect(0, 0, canvas.width, canvas.height);
   page.draw();
   if (picture) drawInterval(ctx, picture, pictureTop, input);
-  if (code) drawCode(ctx, code, WIDTH - PAD - CODE, wordsTop);
+  if (code) drawCode(ctx, colors, code, WIDTH - PAD - CODE, wordsTop);
   return new Promise((resolve, reject) => canvas.toBlob((blob) => (blob ? resolve(blob) : reject(new Error("no picture"))), "image/png"));
 }
 
@@ -183,13 +183,13 @@ function stroke(ctx: CanvasRenderingContext2D, x1: number, y1: number, x2: numbe
 }
 
 /** Dark on white in either scheme, with the four light modules around that readers need. */
-function drawCode(ctx: CanvasRenderingContext2D, code: readonly (readonly boolean[])[], x: number, y: number): void {
+function drawCode(ctx: CanvasRenderingContext2D, colors: Colors, code: readonly (readonly boolean[])[], x: number, y: number): void {
   const module = Math.max(1, Math.floor(CODE / (code.length + 8)));
   const size = module * (code.length + 8);
   const [left, top] = [x + CODE - size, y];
-  ctx.fillStyle = "#ffffff";
+  ctx.fillStyle = colors.codeGround;
   ctx.fillRect(left, top, size, size);
-  ctx.fillStyle = "#000000";
+  ctx.fillStyle = colors.code;
   code.forEach((row, down) =>
     row.forEach((dark, across) => {
       if (dark) ctx.fillRect(left + (across + 4) * module, top + (down + 4) * module, module, module);
