@@ -17,7 +17,7 @@ export function keepOffline(): void {
 }
 
 async function start(version: Element | null): Promise<void> {
-  const registration = await navigator.serviceWorker.register(scriptAddress(new URL("../sw.js", document.baseURI).href));
+  const registration = await navigator.serviceWorker.register(scriptAddress(new URL("./sw.js", document.baseURI).href));
   const tell = (id: "version-offline" | "version-new") => {
     if (version) version.textContent = say(id, { version: APP_VERSION });
   };
