@@ -17,6 +17,7 @@ mod simulate;
 mod sizes;
 mod steps;
 mod tidy;
+mod tidy_web;
 mod types;
 
 use anyhow::{Result, bail};

@@ -2,6 +2,7 @@
 
 use crate::quoted;
 use crate::shell::{cargo, output, program, root};
+use crate::tidy_web;
 use anyhow::{Context, Result, bail};
 use serde_json::Value;
 use std::fs;
@@ -63,6 +64,7 @@ pub(crate) fn check() -> Result<()> {
             faults.extend(text_faults(file, &text));
         }
     }
+    faults.extend(tidy_web::faults(&files));
     faults.extend(edge_faults()?);
     faults.extend(quoted::faults()?);
     if faults.is_empty() {
