@@ -55,27 +55,8 @@ export type {
   View,
 } from "../../pkg/straight_answer.js";
 
-/** What the page asks of the core; a worker answers to the same interface (see `remote.ts`). */
-export interface Engine {
-  /** The measures of the trade, with their usual smallest difference that matters. */
-  measures(): Promise<Measure[]>;
-  /** The text of a file; nothing when it is a workbook, and refused when it is neither. */
-  decode(bytes: Uint8Array, name: string): Promise<string | undefined>;
-  /** Reads shots from text; never refuses text, only hints of the wrong type. */
-  read(text: string, hints: Hints): Promise<ReadResult>;
-  /** Joins sessions of texts given one after another; `order` is how the clubs were hit, when that is known. */
-  join(sessions: readonly Session[], order: Order | null): Promise<Session>;
-  /** Answers a question from a session's shots. */
-  check(request: CheckRequest): Promise<Report>;
-  /** Shows how far luck reaches on a session's own shots. */
-  luck(request: LuckRequest): Promise<Luck>;
-  /** What a link holds; anything else is refused. */
-  unpack(link: string): Promise<Unpacked>;
-  /** The answer made ready to give away: link, words, lines of a card, the report as a file. */
-  share(request: ShareRequest): Promise<Shared>;
-  /** The session as the tool's own CSV, which reads back identical. */
-  writeCsv(session: Session): Promise<string>;
-}
+/** What the page asks of the core; a worker answers to the same functions (see `remote.ts`). */
+export type Engine = Awaited<ReturnType<typeof openLocal>>;
 
 type Complete = typeof import("../../pkg/straight_answer.js");
 
@@ -96,19 +77,30 @@ async function loadComplete(manner: string): Promise<Complete> {
   return core;
 }
 
-/** The core on this thread, to answer in a manner. */
-export async function openLocal(manner: string, core: WebAssembly.Module): Promise<Engine> {
+/** The core on this thread, to answer in a manner. Every function that the page has of it is named here and nowhere else. */
+export async function openLocal(manner: string, core: WebAssembly.Module) {
   await loadedIn(manner, first, init({ module_or_path: core }));
   return {
-    measures: async () => first.measures(),
-    decode: async (bytes, name) => asking(async () => first.decode(bytes, name)),
-    read: async (text, hints) => asking(async () => readPlain(text, hints) ?? (await complete(manner)).read(text, hints)),
-    join: async (sessions, order) => asking(async () => (await complete(manner)).join([...sessions], order)),
-    check: async (request) => asking(async () => first.check(request)),
-    luck: async (request) => asking(async () => (await complete(manner)).luck(request)),
-    unpack: async (link) => asking(async () => (await complete(manner)).unpack(link)),
-    share: async (request) => asking(async () => (await complete(manner)).share(request)),
-    writeCsv: async (session) => asking(async () => (await complete(manner)).write_csv(session)),
+    /** The measures of the trade, with their usual smallest difference that matters. */
+    measures: async (): Promise<Measure[]> => first.measures(),
+    /** The text of a file; nothing when it is a workbook, and refused when it is neither. */
+    decode: (bytes: Uint8Array, name: string): Promise<string | undefined> => asking(() => first.decode(bytes, name)),
+    /** Reads shots from text; never refuses text, only hints of the wrong type. */
+    read: (text: string, hints: Hints): Promise<ReadResult> =>
+      asking(async () => readPlain(text, hints) ?? (await complete(manner)).read(text, hints)),
+    /** Joins sessions of texts given one after another; `order` is how the clubs were hit, when that is known. */
+    join: (sessions: readonly Session[], order: Order | null): Promise<Session> =>
+      asking(async () => (await complete(manner)).join([...sessions], order)),
+    /** Answers a question from a session's shots. */
+    check: (request: CheckRequest): Promise<Report> => asking(() => first.check(request)),
+    /** Shows how far luck reaches on a session's own shots. */
+    luck: (request: LuckRequest): Promise<Luck> => asking(async () => (await complete(manner)).luck(request)),
+    /** What a link holds; anything else is refused. */
+    unpack: (link: string): Promise<Unpacked> => asking(async () => (await complete(manner)).unpack(link)),
+    /** The answer made ready to give away: link, words, lines of a card, the report as a file. */
+    share: (request: ShareRequest): Promise<Shared> => asking(async () => (await complete(manner)).share(request)),
+    /** The session as the tool's own CSV, which reads back identical. */
+    writeCsv: (session: Session): Promise<string> => asking(async () => (await complete(manner)).write_csv(session)),
   };
 }
 

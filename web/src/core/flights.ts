@@ -4,21 +4,7 @@
  */
 import { startWorker } from "./trusted.js";
 import address from "./flights-worker.ts?worker&url";
-import type {
-  AirRequest,
-  Cause,
-  CauseRequest,
-  Consistency,
-  ConsistencyRequest,
-  InStandardAir,
-  Landing,
-  LandingRequest,
-  Potential,
-  PotentialRequest,
-  Second,
-  SecondRequest,
-} from "../../pkg/straight_answer_flight.js";
-import { caller } from "./port.js";
+import { remote, type Remote } from "./port.js";
 
 export type {
   Belongs,
@@ -38,38 +24,16 @@ export type {
   SpeedGroup,
 } from "../../pkg/straight_answer_flight.js";
 
-/** What the parts ask of the second package. */
-export interface Flights {
-  /** Where the shots land and how often they would hit a fairway. */
-  landing(request: LandingRequest): Promise<Landing>;
-  /** A gap in carry by where it comes from. */
-  cause(request: CauseRequest): Promise<Cause>;
-  /** What the ball speeds could carry. */
-  potential(request: PotentialRequest): Promise<Potential>;
-  /** Whether carries and launches belong together. */
-  consistency(request: ConsistencyRequest): Promise<Consistency>;
-  /** A build beside a second thing that changed. */
-  second(request: SecondRequest): Promise<Second>;
-  /** Carries brought to standard air. */
-  inStandardAir(request: AirRequest): Promise<InStandardAir>;
-}
+/** Functions of the package, by their names there. */
+type Asked = "landing" | "cause" | "potential" | "consistency" | "second" | "inStandardAir";
+
+/** What the parts ask of it. */
+export type Flights = Remote<Pick<typeof import("../../pkg/straight_answer_flight.js"), Asked>>;
 
 let opened: Flights | null = null;
 
 /** The one worker of all parts, started when first asked for. */
 export function flights(): Flights {
-  opened ??= open();
+  opened ??= remote(startWorker(address));
   return opened;
-}
-
-function open(): Flights {
-  const call = caller(startWorker(address));
-  return {
-    landing: (request) => call("landing", request),
-    cause: (request) => call("cause", request),
-    potential: (request) => call("potential", request),
-    consistency: (request) => call("consistency", request),
-    second: (request) => call("second", request),
-    inStandardAir: (request) => call("inStandardAir", request),
-  };
 }

@@ -4,10 +4,6 @@
  * Loaded when a part that needs it is opened. Every call is stateless; a refused one rejects with a `Refused`.
  */
 import init, * as core from "../../pkg/straight_answer_plan.js";
-import type {
-  ClaimReport, ClaimRequest, Feel, FeelRequest, FollowRequest, Plan, PlanRequest, PlanToShare, Progress, Session, SharedPlan, TogetherPair,
-  TogetherRequest,
-} from "../../pkg/straight_answer_plan.js";
 import { loadedIn } from "./core-language.js";
 import { Refused, carried } from "./refusal.js";
 import { language } from "../text/say.js";
@@ -18,19 +14,22 @@ export type {
   PlanRequest, Progress, SharedPlan, TogetherPair, TogetherRequest,
 } from "../../pkg/straight_answer_plan.js";
 
-export interface Planner {
-  plan(request: PlanRequest): Plan;
-  follow(request: FollowRequest): Progress;
-  claim(request: ClaimRequest): ClaimReport;
-  together(request: TogetherRequest): TogetherPair[];
-  beside(request: FeelRequest): Feel;
+/** Functions of the package, by what the page calls them. */
+const FUNCTIONS = {
+  plan: core.plan,
+  follow: core.follow,
+  claim: core.claim,
+  together: core.together,
+  beside: core.beside,
   /** A plan as a text for the fragment of an address. */
-  packPlan(request: PlanToShare): string;
+  packPlan: core.pack_plan,
   /** What such a text, or a whole address with it, holds. */
-  unpackPlan(text: string): SharedPlan;
+  unpackPlan: core.unpack_plan,
   /** A session as the tool's own CSV. */
-  writeCsv(session: Session): string;
-}
+  writeCsv: core.write_csv,
+};
+
+export type Planner = typeof FUNCTIONS;
 
 let opened: Promise<Planner> | undefined;
 
@@ -45,22 +44,15 @@ export function openPlanner(): Promise<Planner> {
 
 async function load(): Promise<Planner> {
   await loadedIn(manner(language()), core, init({ module_or_path: new URL("../../pkg/straight_answer_plan_bg.wasm", import.meta.url) }));
-  return {
-    plan: (request) => asking(() => core.plan(request)),
-    follow: (request) => asking(() => core.follow(request)),
-    claim: (request) => asking(() => core.claim(request)),
-    together: (request) => asking(() => core.together(request)),
-    beside: (request) => asking(() => core.beside(request)),
-    packPlan: (request) => asking(() => core.pack_plan(request)),
-    unpackPlan: (text) => asking(() => core.unpack_plan(text)),
-    writeCsv: (session) => asking(() => core.write_csv(session)),
-  };
+  const asked = Object.entries(FUNCTIONS).map(([name, call]) => [name, asking(call as (request: unknown) => unknown)]);
+  return Object.fromEntries(asked) as Planner;
 }
 
-function asking<T>(call: () => T): T {
+/** The same function; what it throws is a `Refused`. */
+const asking = (call: (request: unknown) => unknown) => (request: unknown) => {
   try {
-    return call();
+    return call(request);
   } catch (thrown) {
     throw new Refused(carried(thrown));
   }
-}
+};

@@ -1,4 +1,4 @@
-/** Calls to an object on the other side of a worker's port, and their answers. */
+/** An object on the other side of a worker's port: calls to its functions, and their answers. */
 import type { Refusal } from "../../pkg/straight_answer.js";
 import { Refused, carried } from "./refusal.js";
 
@@ -19,7 +19,7 @@ export type Port = Pick<Worker, "postMessage"> & {
 };
 
 /** Asks through `port` by name and parameters. */
-export function caller(port: Port): <T>(name: string, ...parameters: unknown[]) => Promise<T> {
+function caller(port: Port): <T>(name: string, ...parameters: unknown[]) => Promise<T> {
   const waiting = new Map<number, { resolve: (value: never) => void; reject: (why: unknown) => void }>();
   let last = 0;
   /** Why nobody will ever answer: what is on the other side never started. */
@@ -45,6 +45,22 @@ export function caller(port: Port): <T>(name: string, ...parameters: unknown[]) 
       waiting.set(id, { resolve: resolve as (value: never) => void, reject });
       return port.postMessage({ id, name, parameters } satisfies Call);
     });
+}
+
+/** Functions as they are asked through a port: whatever they give comes later. */
+export type Remote<Functions> = {
+  [Name in keyof Functions]: Functions[Name] extends (...parameters: infer Parameters) => infer Value
+    ? (...parameters: Parameters) => Promise<Awaited<Value>>
+    : never;
+};
+
+/** The object on the other side: each function is called there by the name by which it is called here. */
+export function remote<Functions>(port: Port): Remote<Functions> {
+  const call = caller(port);
+  const asked = (_: object, name: string | symbol) =>
+    // Whoever awaits an object asks first whether it is a promise.
+    typeof name === "symbol" || name === "then" ? undefined : (...parameters: unknown[]) => call(name, ...parameters);
+  return new Proxy({}, { get: asked }) as Remote<Functions>;
 }
 
 /** One call as it arrives at the worker, answered by the object that has a function of that name. */

@@ -1,28 +1,12 @@
 /** The engine in a worker, behind the same interface: whatever it works out, the page goes on answering to the hand. */
 import type { Engine } from "./engine.js";
-import { caller, type Port } from "./port.js";
-
-/** The engine that answers through `port`. */
-export function openRemote(port: Port): Engine {
-  const call = caller(port);
-  return {
-    measures: () => call("measures"),
-    decode: (bytes, name) => call("decode", bytes, name),
-    read: (text, hints) => call("read", text, hints),
-    join: (sessions, order) => call("join", sessions, order),
-    check: (request) => call("check", request),
-    luck: (request) => call("luck", request),
-    unpack: (link) => call("unpack", link),
-    share: (request) => call("share", request),
-    writeCsv: (session) => call("writeCsv", session),
-  };
-}
+import { remote, type Port } from "./port.js";
 
 /** The core is compiled while the worker starts, and handed to it. */
 export async function openEngine(start: () => Port): Promise<Engine> {
   const worker = start();
   worker.postMessage(await compiled(new URL("../../pkg/straight_answer_first_bg.wasm", import.meta.url)));
-  return openRemote(worker);
+  return remote<Engine>(worker);
 }
 
 /** Compiled as it arrives; by hosts that do not say what kind of file it is, once it is there. */
