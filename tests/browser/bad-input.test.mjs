@@ -71,7 +71,10 @@ test("10 MB are read without a hang, and the page stays open to a tap meanwhile"
           longest = Math.max(longest, now - last);
           last = now;
         }, 20);
-        setTimeout(() => (clearInterval(timer), resolve(longest)), 600);
+        setTimeout(() => {
+          clearInterval(timer);
+          resolve(longest);
+        }, 600);
       }),
   );
   assert.ok(gap < 400, `the page answered within ${gap} ms while reading`);

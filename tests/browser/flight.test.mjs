@@ -52,7 +52,7 @@ async function drag(page, from, to) {
 }
 
 test("nothing of a part is loaded before it is opened, and nothing leaves the site", async () => {
-  const { page, context, watched, asked } = await openPart("landing");
+  const { context, watched, asked } = await openPart("landing");
   assert.ok(asked().some((url) => /landing-part.*\.js$/.test(url)) && asked().some((url) => /flight.*\.wasm$/.test(url)));
   assert.equal(watched.requests.filter((url) => /cause-part|potential-part/.test(url)).length, 0);
   assertQuiet(watched);
@@ -242,7 +242,7 @@ test("a column that says what changed is found, answers without typing, and trav
   await page.locator("#change summary").click();
   await page.locator("#change .said").waitFor();
   const words = await page.locator("#change").innerText();
-  assert.match(words, /Your shots say what changed: Ball type[^]*The change to 'hard' moved spin rate more than New did/);
+  assert.match(words, /Your shots say what changed: Ball type[\s\S]*The change to 'hard' moved spin rate more than New did/);
   assert.match(words, /Hard: 7\d\d\srpm less than soft/);
   assert.deepEqual(await faults(page), []);
   assert.equal(await overflows(page), false);

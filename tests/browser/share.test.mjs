@@ -48,7 +48,7 @@ test("shared from a phone, opened elsewhere: the same words, and whose settings 
   const squeezed = (text) => text.replace(/\s+/g, " ");
   assert.equal(squeezed(read.everything), squeezed(told.everything));
   const sent = elsewhere.page.locator("#sent");
-  assert.match(await sent.innerText(), /60\s+shots with 2\s+clubs[^]*Saturday, <b>range<\/b>/);
+  assert.match(await sent.innerText(), /60\s+shots with 2\s+clubs[\s\S]*Saturday, <b>range<\/b>/);
   assert.deepEqual(await faults(elsewhere.page), []);
   assertQuiet(elsewhere.watched);
   await elsewhere.context.close();

@@ -61,7 +61,9 @@ test("a link made in Spanish opens in Spanish, and every part of the page is Spa
   await page.locator("#share > details > summary").click();
   const link = await page.locator("#share-address").inputValue();
   assert.match(link, /\?lang=es#\d+\./);
-  await page.evaluate(() => document.querySelectorAll(".part > details").forEach((door) => (door.open = true)));
+  await page.evaluate(() => {
+    for (const door of document.querySelectorAll(".part > details")) door.open = true;
+  });
   // Every part is there, and none of them shows an id in the place of its text.
   await page.locator("#claim .claim-form").waitFor();
   await page.locator("#fair .fair-form").waitFor();

@@ -55,7 +55,9 @@ export async function answerAfter(page, act) {
 /** Opens every row that opens, those inside it too, and waits until nothing is loading or being worked out. */
 export async function openEverything(page) {
   for (let round = 0; round < 4; round++) {
-    await page.evaluate(() => document.querySelectorAll("details").forEach((row) => (row.open = true)));
+    await page.evaluate(() => {
+    for (const row of document.querySelectorAll("details")) row.open = true;
+  });
     await page.waitForFunction(() => !document.querySelector("[aria-busy=true]") && !/(?:Loading|Opening|Cargando|Abriendo)…/.test(document.body.innerText));
     await page.waitForTimeout(200);
   }

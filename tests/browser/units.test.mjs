@@ -57,7 +57,9 @@ for (const [address, mine] of [["?units=metric#example=twelve", "Yards"], ["?lan
     await page.getByRole("link", { name: mine }).waitFor();
     await openEverything(page);
     // What was read is quoted as it stands: the invented session is in yards.
-    await page.evaluate(() => document.querySelectorAll("#shots, #other-ways, #share textarea").forEach((part) => part.remove()));
+    await page.evaluate(() => {
+      for (const part of document.querySelectorAll("#shots, #other-ways, #share textarea")) part.remove();
+    });
     const said = await page.evaluate(() => [document.body.innerText, ...[...document.querySelectorAll("[aria-label], [aria-valuetext], [placeholder]")].flatMap((one) => ["aria-label", "aria-valuetext", "placeholder"].map((name) => one.getAttribute(name) ?? ""))].join("\n"));
     assert.ok(said.length > 8000, `${said.length} characters`);
     const lines = said.split("\n").filter((line) => YARDS.test(line));

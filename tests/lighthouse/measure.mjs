@@ -158,7 +158,9 @@ const nextPaint = () =>
     await answered(page);
     await page.evaluate(() => {
       globalThis.paints = [];
-      const note = (list) => list.getEntries().forEach((entry) => entry.interactionId && globalThis.paints.push(entry.duration));
+      const note = (list) => {
+        for (const entry of list.getEntries()) if (entry.interactionId) globalThis.paints.push(entry.duration);
+      };
       new PerformanceObserver(note).observe({ type: "event", durationThreshold: 16 });
     });
     for (const tap of TAPS) {

@@ -25,7 +25,7 @@ test("npm pack makes a package that Node runs by its README", () => {
   for (const name of ["README.md", "LICENSE-MIT", "LICENSE-APACHE", "straight_answer.d.ts", "straight_answer_bg.wasm"]) {
     assert.ok(files.includes(name), name);
   }
-  const [, node] = readFileSync(join(modules, "straight-answer/README.md"), "utf8").match(/In Node:\s+```js\n([^]*?)```/);
+  const [, node] = readFileSync(join(modules, "straight-answer/README.md"), "utf8").match(/In Node:\s+```js\n([\s\S]*?)```/);
   assert.ok(node.trim().split("\n").length <= 10, "ten lines");
   writeFileSync(join(folder, "example.mjs"), node);
   const told = execFileSync("node", ["example.mjs"], { cwd: folder, encoding: "utf8" });

@@ -50,7 +50,7 @@ test("read takes any text, with hints, without hints, and never throws for text"
     const result = read(text, hints);
     assert.deepEqual(Object.keys(result).sort(), ["gaps", "notices", "problems", "reading", "session"]);
   }
-  for (const odd of ["", "\0", "\u{feff}", ",,,,\n\n\n", '"', "\ud800", "carry\n" + "9".repeat(400)]) {
+  for (const odd of ["", "\0", "\u{feff}", ",,,,\n\n\n", '"', "\ud800", `carry\n${"9".repeat(400)}`]) {
     assert.ok(read(odd, null).session);
   }
 });
@@ -77,7 +77,8 @@ test("the same request gives the same report, bit for bit", () => {
 });
 
 test("a session that was read can be checked as it is", () => {
-  const text = "build,round,carry (yd)\n" + session().shots.map((s) => `${s.build ? "B" : "A"},${s.round},${s.values.carry}`).join("\n");
+  const rows = session().shots.map((s) => `${s.build ? "B" : "A"},${s.round},${s.values.carry}`).join("\n");
+  const text = `build,round,carry (yd)\n${rows}`;
   const { session: fromText, problems } = read(text, null);
   assert.deepEqual(problems, []);
   const report = check({ session: fromText, question });

@@ -9,7 +9,9 @@ export const colors = () => {
   let isBuild = false;
   return {
     name: "colors",
-    configResolved: ({ command }) => void (isBuild = command === "build"),
+    configResolved: ({ command }) => {
+      isBuild = command === "build";
+    },
     transformIndexHtml: (html) => withColors(html, readFileSync(TOKENS, "utf8")),
     closeBundle() {
       if (isBuild) writeFileSync(MANIFEST, withColors(readFileSync(MANIFEST, "utf8"), readFileSync(TOKENS, "utf8")));

@@ -22,7 +22,7 @@ import { MEASURES, session } from "./fake-engine.js";
 
 describe("numbers", () => {
   test.each([
-    [-3.14159, 1, "−3.1"],
+    [-3.12345, 1, "−3.1"],
     [-0.04, 1, "0.0"],
     [12345.6, 0, "12,346"],
   ])("%f with %i decimals is %s", (value, decimals, text) => expect(number(value, decimals)).toBe(text));

@@ -70,7 +70,7 @@ test("marks, band and figures stand inside the field, figures apart", () => {
     expect(y).toBeGreaterThanOrEqual(field.y);
     expect(y).toBeLessThanOrEqual(field.y + field.height);
   }
-  labels.forEach((one, index) =>
-    labels.slice(index + 1).forEach((other) => expect(Math.hypot(one.x - other.x, one.y - other.y)).toBeGreaterThan(20)),
-  );
+  for (const [index, one] of labels.entries()) {
+    for (const other of labels.slice(index + 1)) expect(Math.hypot(one.x - other.x, one.y - other.y)).toBeGreaterThan(20);
+  }
 });

@@ -5,7 +5,7 @@ import { wholeAim } from "../src/landing/geometry.js";
 import { roundIn } from "../src/chart/scale.js";
 import type { ColumnReading, Hints } from "../src/core/engine.js";
 import { inCanonicalUnits, inUnitsShown } from "../src/fair/log.js";
-import { chosenOf, gapOf, measureView, spelledOut, valueOf } from "../src/format/values.js";
+import { chosenOf, gapOf, measureView, spelledOut, amountOf } from "../src/format/values.js";
 import { emptyGrid, headingOf, written } from "../src/entry/grid.js";
 import { marginScale } from "../src/format/margin.js";
 import { STANDARD_AIR_CARRY } from "../src/core/standard-air.js";
@@ -24,7 +24,7 @@ test("the address says it; what is not understood counts as not said", () => {
 
 test("without a word of it everything stays in yards and miles an hour", () => {
   expect(shownIn("yd")).toEqual({ unit: "yd", scale: 1 });
-  expect(valueOf(250.4, view("carry"))).toBe("250\u00a0yd");
+  expect(amountOf(250.4, view("carry"))).toBe("250\u00a0yd");
   expect(chosenOf(4.572, view("carry"))).toBe(4.572);
   expect(headingOf("carry", emptyGrid([]), MEASURES).unit).toBe("yd");
   expect(manner("en").split(" ")).toEqual(["en", ""]);
@@ -35,11 +35,11 @@ describe("in meters", () => {
   afterEach(() => showUnits(null));
 
   test("values, gaps and chosen sizes are converted, other units are not", () => {
-    expect(valueOf(250, view("carry"))).toBe("229\u00a0m");
+    expect(amountOf(250, view("carry"))).toBe("229\u00a0m");
     expect(gapOf(10, view("carry"), 1)).toBe("+9.1\u00a0m");
-    expect(valueOf(100, view("ball_speed"))).toBe("160.9\u00a0km/h");
-    expect(valueOf(2500, view("spin_rate"))).toBe("2,500\u00a0rpm");
-    expect(valueOf(1.4, view("smash"))).toBe("1.40");
+    expect(amountOf(100, view("ball_speed"))).toBe("160.9\u00a0km/h");
+    expect(amountOf(2500, view("spin_rate"))).toBe("2,500\u00a0rpm");
+    expect(amountOf(1.4, view("smash"))).toBe("1.40");
     expect(chosenOf(5, view("carry"))).toBe(4.6);
     expect(chosenOf(5 / 0.9144, view("carry"))).toBe(5);
     expect(spelledOut(32.2, "m")).toBe("32 meters");
@@ -99,7 +99,12 @@ describe("columns that say no unit", () => {
   const reading = async (hints: Hints) => {
     const asked: Hints[] = [];
     const result = readResult(session(2));
-    const engine = { read: async (_text: string, given: Hints) => (asked.push(given), { ...result, reading: { ...result.reading, columns } }) };
+    const engine = {
+      read: async (_text: string, given: Hints) => {
+        asked.push(given);
+        return { ...result, reading: { ...result.reading, columns } };
+      },
+    };
     await readIn(engine, "shots", hints);
     return asked;
   };

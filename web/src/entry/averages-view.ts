@@ -28,7 +28,7 @@ export interface AveragesActions {
 const MEANT: readonly Meant[] = ["all", "best", "good"];
 
 export const averagesView = (shown: ShownAverages, actions: AveragesActions): TemplateResult => html`
-  <form class="card entry" @submit=${(event: Event) => (event.preventDefault(), actions.finish())}>
+  <form class="card entry" @submit=${(event: Event) => finish(event, actions)}>
     <p class="hint">${say("averages-help")}</p>
     ${columnsChosen(
       { chosen: shown.form.columns, units: shown.form.units, measures: shown.measures, choices: shown.units, more: [] },
@@ -100,4 +100,9 @@ function onward(event: KeyboardEvent): void {
   const field = event.target as HTMLInputElement;
   const fields = [...(field.form?.querySelectorAll("input") ?? [])];
   fields[fields.indexOf(field) + 1]?.focus();
+}
+
+function finish(event: Event, actions: AveragesActions): void {
+  event.preventDefault();
+  actions.finish();
 }

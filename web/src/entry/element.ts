@@ -38,7 +38,8 @@ export abstract class EntryElement<Draft> extends LightElement {
   protected abstract wasRead(draft: Draft, result: ReadResult): void;
 
   protected get now(): Draft {
-    return (this.#now ??= (this.draft as Draft | undefined) ?? this.empty());
+    this.#now ??= (this.draft as Draft | undefined) ?? this.empty();
+    return this.#now;
   }
 
   protected get canUndo(): boolean {
@@ -87,13 +88,13 @@ export abstract class EntryElement<Draft> extends LightElement {
     this.#pressed ??= new Promise<void>((settle) => {
       const ends = ["pointerup", "pointercancel"];
       const released = () => {
-        ends.forEach((end) => window.removeEventListener(end, released));
+        for (const end of ends) window.removeEventListener(end, released);
         setTimeout(() => {
           this.#pressed = null;
           settle();
         });
       };
-      ends.forEach((end) => window.addEventListener(end, released));
+      for (const end of ends) window.addEventListener(end, released);
     });
   }
 

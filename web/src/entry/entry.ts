@@ -10,15 +10,11 @@ import { withTexts } from "../text/spoken.js";
 const sheets = later(() => import("./sheets.js").then((module) => module.sheets));
 
 /** Asked for once; the elements say by themselves when they are there. */
-let loading: Promise<unknown> | null = null;
+let isAsked = false;
 
 export function entry(state: State, entry: Entry, actions: Actions): TemplateResult {
   if (entry.kind === "sheets") return sheets(actions.drawAgain, entry.workbook, actions);
-  loading ??= withTexts(["entry"], () => import("./part.js")).catch(() => {
-    loading = null;
-    const text = document.querySelector(".entry-loading");
-    if (text) text.textContent = say("not-loaded-entry");
-  });
+  if (!isAsked) loadPart();
   const { kind, at } = entry;
   const given = at === null ? undefined : state.given[at];
   const clubs = state.read?.session.builds.map(({ name }) => name) ?? [];
@@ -35,4 +31,13 @@ export function entry(state: State, entry: Entry, actions: Actions): TemplateRes
       ? html`<straight-answer-grid .measures=${state.measures} .draft=${draft} .clubs=${clubs} .read=${actions.read} .done=${done} .leave=${leave}>${waiting}</straight-answer-grid>`
       : html`<straight-answer-averages .measures=${state.measures} .draft=${draft} .clubs=${clubs} .read=${actions.read} .done=${done} .leave=${leave}>${waiting}</straight-answer-averages>`;
   }
+}
+
+function loadPart(): void {
+  isAsked = true;
+  withTexts(["entry"], () => import("./part.js")).catch(() => {
+    isAsked = false;
+    const text = document.querySelector(".entry-loading");
+    if (text) text.textContent = say("not-loaded-entry");
+  });
 }

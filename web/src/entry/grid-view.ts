@@ -41,7 +41,7 @@ export function gridView(shown: ShownGrid, actions: GridActions): TemplateResult
   const { name } = grid.clubs[club]!;
   const shots = grid.clubs.reduce((sum, one) => sum + shotsOf(one), 0);
   return html`
-    <form class="card entry" @mousedown=${keepFocus} @submit=${(event: Event) => (event.preventDefault(), actions.finish())}>
+    <form class="card entry" @mousedown=${keepFocus} @submit=${(event: Event) => finish(event, actions)}>
       ${tabs(shown, actions)}
       <label class="row name">
         <span>${say("grid-name")}</span>
@@ -129,7 +129,7 @@ const line = ({ grid, club, measures, mistakes }: ShownGrid, row: number, action
             @focus=${() => actions.at(here)}
             @input=${(event: Event) => actions.typing(withCell(grid, here, (event.target as HTMLInputElement).value))}
             @change=${actions.typed}
-            @keydown=${(event: KeyboardEvent) => event.key === "Enter" && (event.preventDefault(), actions.next(here))}
+            @keydown=${(event: KeyboardEvent) => onward(event, () => actions.next(here))}
             @paste=${(event: ClipboardEvent) => actions.paste(here, event)} />
         </td>`;
     })}
@@ -190,4 +190,15 @@ function mistakesOf({ grid, club, mistakes, measures }: ShownGrid, row: number, 
         })}
       </td>
     </tr>`;
+}
+
+function finish(event: Event, actions: GridActions): void {
+  event.preventDefault();
+  actions.finish();
+}
+
+function onward(event: KeyboardEvent, next: () => void): void {
+  if (event.key !== "Enter") return;
+  event.preventDefault();
+  next();
 }

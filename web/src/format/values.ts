@@ -78,7 +78,7 @@ export function withUnit(text: string, unit: string): string {
 type Written = Pick<MeasureView, "unit" | "scale" | "decimals">;
 
 /** A value of a measure, in the unit shown; `more` decimals than the measure has. */
-export const valueOf = (value: number, { unit, scale, decimals }: Written, more = 0): string => withUnit(number(value * scale, decimals + more), unit);
+export const amountOf = (value: number, { unit, scale, decimals }: Written, more = 0): string => withUnit(number(value * scale, decimals + more), unit);
 
 /** A difference, which always carries its sign. */
 export const gapOf = (gap: number, { unit, scale, decimals }: Written, more = 0): string => withUnit(signed(gap * scale, decimals + more), unit);

@@ -1,7 +1,7 @@
 /** The numbers behind the answer, as a textbook would print them: plain words first, the term second. */
 import { html, nothing, type TemplateResult } from "lit";
 import type { Estimate, Finding, Group, Numbers, Report, Session, TextbookTest } from "../core/engine.js";
-import { gapOf, measureView, number, percent, probability, share, signed, valueOf, type MeasureView } from "../format/values.js";
+import { gapOf, measureView, number, percent, probability, share, signed, amountOf, type MeasureView } from "../format/values.js";
 import type { State } from "../state/state.js";
 import english from "../text/en/numbers.ftl?raw";
 import { learn, say } from "../text/say.js";
@@ -62,8 +62,8 @@ const groupRow = (group: Group, view: MeasureView, { index, name }: { index: num
   <tr>
     <th scope="row">${build(index, name)}</th>
     <td>${number(group.n, 0)}</td>
-    <td>${valueOf(group.mean, view, 1)}</td>
-    <td>${group.sd === null ? MISSING : valueOf(group.sd, view, 1)}</td>
+    <td>${amountOf(group.mean, view, 1)}</td>
+    <td>${group.sd === null ? MISSING : amountOf(group.sd, view, 1)}</td>
   </tr>`;
 
 const METHODS = ["welch", "yuen", "round"] as const;
@@ -121,10 +121,10 @@ function deciding(estimate: Estimate, view: MeasureView): TemplateResult {
       <div><dt>${say("numbers-held-none")}</dt><dd>${say("from-to", { from: value(estimate.low), to: value(estimate.high) })} <small>${interval(estimate.level)}</small></dd></div>
       <div><dt>${say("numbers-held-same")}</dt><dd>${say("from-to", { from: value(estimate.equivalence.low), to: value(estimate.equivalence.high) })} <small>${interval(estimate.equivalence.level)}</small></dd></div>
       ${estimate.order_allowance > 0
-        ? html`<div><dt>${say("numbers-allowed")}</dt><dd>${valueOf(estimate.order_allowance, view, 1)} <small>${say("numbers-allowed-term")}</small></dd></div>`
+        ? html`<div><dt>${say("numbers-allowed")}</dt><dd>${amountOf(estimate.order_allowance, view, 1)} <small>${say("numbers-allowed-term")}</small></dd></div>`
         : nothing}
       <div><dt>${say("numbers-equal-such")}</dt><dd>${share(estimate.chance_if_same)} <small>${say("numbers-equal-such-term")}</small></dd></div>
-      <div><dt>${say("numbers-detectable")}</dt><dd>${ratio ? number(estimate.detectable, 2) : valueOf(estimate.detectable, view, 1)} <small>${say("numbers-detectable-term")}</small></dd></div>
+      <div><dt>${say("numbers-detectable")}</dt><dd>${ratio ? number(estimate.detectable, 2) : amountOf(estimate.detectable, view, 1)} <small>${say("numbers-detectable-term")}</small></dd></div>
       ${estimate.shots_to_settle === undefined
         ? nothing
         : html`<div><dt>${say("numbers-settle")}</dt><dd>${say("n-shots", { count: estimate.shots_to_settle })} <small>${say("numbers-settle-term")}</small></dd></div>`}

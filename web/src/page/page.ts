@@ -4,7 +4,7 @@
  * Drawn into the document itself, so that anchors, labels, print and assistive technology work as everywhere.
  */
 import { LightElement } from "../pieces/light-element.js";
-import { type TemplateResult } from "lit";
+import type { TemplateResult } from "lit";
 import type { Actions } from "../state/actions.js";
 import type { Engine, Question } from "../core/engine.js";
 import { asRefusal } from "../core/refusal.js";
@@ -300,8 +300,9 @@ export class StraightAnswerPage extends LightElement {
     if (this.#state.entry || (isField && ((into.id !== "text" && !adding) || into.value.trim() !== ""))) return;
     // A copied table comes as text and as its picture.
     const text = event.clipboardData?.getData("text/plain") ?? "";
-    const taken = text.trim() === "" ? this.#take(event.clipboardData, adding) : (this.#giveText(text, adding), true);
-    if (taken) event.preventDefault();
+    if (text.trim() !== "") this.#giveText(text, adding);
+    else if (!this.#take(event.clipboardData, adding)) return;
+    event.preventDefault();
   }
 
   #dropped(event: DragEvent): void {

@@ -190,9 +190,9 @@ function drawCode(ctx: CanvasRenderingContext2D, colors: Colors, code: readonly 
   ctx.fillStyle = colors.codeGround;
   ctx.fillRect(left, top, size, size);
   ctx.fillStyle = colors.code;
-  code.forEach((row, down) =>
-    row.forEach((dark, across) => {
+  for (const [down, row] of code.entries()) {
+    for (const [across, dark] of row.entries()) {
       if (dark) ctx.fillRect(left + (across + 4) * module, top + (down + 4) * module, module, module);
-    }),
-  );
+    }
+  }
 }

@@ -4,7 +4,7 @@ import type { Actions } from "../state/actions.js";
 import { drawOrder } from "./draw-order.js";
 import { orderGeometry, type Drift, type OrderedShot } from "./order.js";
 import type { Report, Session } from "../core/engine.js";
-import { number, valueOf, type MeasureView } from "../format/values.js";
+import { number, amountOf, type MeasureView } from "../format/values.js";
 import { build, choice } from "../pieces/pieces.js";
 import { whenOpen } from "../pieces/when-open.js";
 import { say } from "../text/say.js";
@@ -49,7 +49,7 @@ function picture(session: Session, report: Report, measure: MeasureView): Templa
   const drift = driftOf(report);
   const geometry = orderGeometry(ordered, drift?.drawn, measure.scale);
   if (!geometry) return html`<p class="hint">${say("shots-no-value")}</p>`;
-  const value = (x: number) => valueOf(x, measure);
+  const value = (x: number) => amountOf(x, measure);
   const name = (index: number) => session.builds[index]?.name ?? "";
   const each = geometry.averages.map(({ build: index, value: average }) => {
     const own = geometry.points.filter((point) => point.build === index);
@@ -126,7 +126,7 @@ function row(session: Session, measure: MeasureView, actions: Actions, index: nu
     <tr class=${reason === null ? "" : "left-out"}>
       <th scope="row">${index + 1}</th>
       <td>${build(shot.build, session.builds[shot.build]?.name ?? "")}${shot.note === undefined ? nothing : html`<small class="noted">${shot.note}</small>`}</td>
-      <td><span class="value">${value === null ? "–" : valueOf(value, measure)}</span></td>
+      <td><span class="value">${value === null ? "–" : amountOf(value, measure)}</span></td>
       <td>${choice(say("shot-counts", { shot: String(index + 1) }), options, reason === null ? COUNTS : reason || say("shots-left-out"), (chosen) =>
         actions.leaveOut(index, chosen === COUNTS ? null : chosen),
       )}</td>
