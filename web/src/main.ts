@@ -8,17 +8,17 @@ import "./question/counts.css";
 import "./answer/answer.css";
 import "./answer/picture.css";
 import "./styles/wide.css";
-import { StraightAnswerPage } from "./page/page.js";
-import { hangDoors } from "./page/doors.js";
-import type { PagePort } from "./state/page-port.js";
 import { openEngine } from "./core/remote.js";
 import { startWorker } from "./core/trusted.js";
+import address from "./core/worker.ts?worker&url";
+import { hangDoors } from "./page/doors.js";
+import { StraightAnswerPage } from "./page/page.js";
+import type { PagePort } from "./state/page-port.js";
+import print from "./styles/print.css?url";
 import english from "./text/en/page.ftl?raw";
 import { learn } from "./text/say.js";
 import { languageIn, speak } from "./text/spoken.js";
 import { showUnits, unitsIn } from "./text/units.js";
-import print from "./styles/print.css?url";
-import address from "./core/worker.ts?worker&url";
 
 const wanted = languageIn(location.search);
 showUnits(unitsIn(location.search));
@@ -53,7 +53,10 @@ setTimeout(() => new Intl.NumberFormat(wanted).format(1));
 function afterwards(port: PagePort): void {
   void import("./page/other-ways.js").then(({ offerOtherWays }) => offerOtherWays(port)).catch(() => undefined);
   // Not imported as the other styles are: one for paper alone leaves the page as it stands.
-  document.head.append(Object.assign(document.createElement("link"), { rel: "stylesheet", media: "print", href: print }));
+  document.head.append(
+    Object.assign(document.createElement("link"), { rel: "stylesheet", media: "print", href: print }),
+  );
   // On somebody else's page nothing is kept: their visitors came for one answer.
-  if (window.self === window.top) void import("./page/offline.js").then(({ keepOffline }) => keepOffline()).catch(() => undefined);
+  if (window.self === window.top)
+    void import("./page/offline.js").then(({ keepOffline }) => keepOffline()).catch(() => undefined);
 }

@@ -2,7 +2,13 @@
 import { expect, test } from "vitest";
 import { FEWEST_BUILDS, FEWEST_ROUNDS, LONGEST_SET, MOST_BUILDS, MOST_ROUNDS } from "../src/fair/limits.js";
 
-const rust = Object.values(import.meta.glob<string>("../../crates/*/src/**/{plan,analysis}/*.rs", { query: "?raw", import: "default", eager: true })).join("\n");
+const rust = Object.values(
+  import.meta.glob<string>("../../crates/*/src/**/{plan,analysis}/*.rs", {
+    query: "?raw",
+    import: "default",
+    eager: true,
+  }),
+).join("\n");
 
 /** The number that a pattern finds in the Rust sources, and there only once. */
 function inRust(pattern: RegExp): number {

@@ -1,11 +1,17 @@
 /** The picture of what a test will show by its length, and the keys of the log. */
 import { describe, expect, test } from "vitest";
-import { doubled, powerGeometry } from "../src/fair/power.js";
-import { emptyEntry, nextEmpty, pressed, turnedTo, type Key } from "../src/fair/entry.js";
 import type { Length } from "../src/core/planner.js";
+import { emptyEntry, type Key, nextEmpty, pressed, turnedTo } from "../src/fair/entry.js";
+import { doubled, powerGeometry } from "../src/fair/power.js";
 
 const row = (rounds: number, margin_found: number | null, is_plan = false): Length => ({
-  rounds, balls: rounds * 6, minutes: rounds * 5, margin_found, double_found: margin_found, same: null, is_plan,
+  rounds,
+  balls: rounds * 6,
+  minutes: rounds * 5,
+  margin_found,
+  double_found: margin_found,
+  same: null,
+  is_plan,
 });
 
 describe("the lengths of a test", () => {

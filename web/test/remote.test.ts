@@ -1,7 +1,7 @@
 /** The engine behind a port answers like the engine itself. */
 import { expect, test } from "vitest";
 import type { Engine } from "../src/core/engine.js";
-import { remote as behind, replyTo, type Call, type Port, type Reply } from "../src/core/port.js";
+import { remote as behind, type Call, type Port, type Reply, replyTo } from "../src/core/port.js";
 import { asRefusal, Refused } from "../src/core/refusal.js";
 import { fakeEngine, session } from "./fake-engine.js";
 
@@ -41,7 +41,10 @@ test("an engine behind a port can be awaited, which calls nothing on the other s
 test("a refusal crosses with its place and remedy", async () => {
   const refusal = { kind: "no_such_build", place: "question.baseline", message: "m", remedy: "r" };
   const engine = { ...fakeEngine(), check: () => Promise.reject(new Refused(refusal)) };
-  const asked = behind<Engine>(portTo(engine)).check({ session: session(2), question: { baseline: 9, measure: "carry", stopping: "fixed" } });
+  const asked = behind<Engine>(portTo(engine)).check({
+    session: session(2),
+    question: { baseline: 9, measure: "carry", stopping: "fixed" },
+  });
   await expect(asked).rejects.toMatchObject({ refusal });
 });
 
@@ -65,5 +68,8 @@ test("a worker that never started refuses every later call too, and an engine th
 
 test("anything thrown becomes a refusal with a remedy", () => {
   expect(asRefusal({ kind: "k", place: "", message: "m", remedy: "r" }).kind).toBe("k");
-  expect(asRefusal(new Error("unreachable"))).toMatchObject({ kind: "failed", remedy: expect.stringContaining("unreachable") as string });
+  expect(asRefusal(new Error("unreachable"))).toMatchObject({
+    kind: "failed",
+    remedy: expect.stringContaining("unreachable") as string,
+  });
 });

@@ -1,20 +1,27 @@
 /** Meters and kilometers an hour at the edge: what is shown, what is typed, and that nothing inside changes. */
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { intervalGeometry } from "../src/chart/interval.js";
-import { wholeAim } from "../src/landing/geometry.js";
 import { roundIn } from "../src/chart/scale.js";
 import type { ColumnReading, Hints } from "../src/core/engine.js";
-import { inCanonicalUnits, inUnitsShown } from "../src/fair/log.js";
-import { chosenOf, gapOf, measureView, spelledOut, amountOf } from "../src/format/values.js";
-import { emptyGrid, headingOf, written } from "../src/entry/grid.js";
-import { marginScale } from "../src/format/margin.js";
-import { STANDARD_AIR_CARRY } from "../src/core/standard-air.js";
 import { readIn, unitsOf } from "../src/core/read-in-units.js";
-import { manner, showUnits, shownIn, unitsIn } from "../src/text/units.js";
+import { STANDARD_AIR_CARRY } from "../src/core/standard-air.js";
+import { emptyGrid, headingOf, written } from "../src/entry/grid.js";
+import { inCanonicalUnits, inUnitsShown } from "../src/fair/log.js";
+import { marginScale } from "../src/format/margin.js";
+import { amountOf, chosenOf, gapOf, measureView, spelledOut } from "../src/format/values.js";
+import { wholeAim } from "../src/landing/geometry.js";
+import { manner, shownIn, showUnits, unitsIn } from "../src/text/units.js";
 import { MEASURES, readResult, session } from "./fake-engine.js";
 import "./english.js";
 
-const view = (id: string) => measureView(id, MEASURES, { custom: [{ id: "tee", name: "Tee", unit: "mm" }, { id: STANDARD_AIR_CARRY, name: "Carry in standard air", unit: "yd" }, { id: "roll", name: "Roll", unit: "yd" }] });
+const view = (id: string) =>
+  measureView(id, MEASURES, {
+    custom: [
+      { id: "tee", name: "Tee", unit: "mm" },
+      { id: STANDARD_AIR_CARRY, name: "Carry in standard air", unit: "yd" },
+      { id: "roll", name: "Roll", unit: "yd" },
+    ],
+  });
 
 test("the address says it; what is not understood counts as not said", () => {
   expect(unitsIn("?lang=es&units=metric")).toBe("metric");
@@ -94,8 +101,14 @@ describe("in meters", () => {
 });
 
 describe("columns that say no unit", () => {
-  const column = (index: number, unit: string, unit_source: ColumnReading["unit_source"], units: string[]) => ({ index, unit, unit_source, units }) as ColumnReading;
-  const columns = [column(0, "yd", "assumed", ["yd", "m", "ft"]), column(1, "yd", "heading", ["yd", "m"]), column(2, "rpm", "assumed", ["rpm"]), column(3, "mph", "assumed", ["mph", "km/h"])];
+  const column = (index: number, unit: string, unit_source: ColumnReading["unit_source"], units: string[]) =>
+    ({ index, unit, unit_source, units }) as ColumnReading;
+  const columns = [
+    column(0, "yd", "assumed", ["yd", "m", "ft"]),
+    column(1, "yd", "heading", ["yd", "m"]),
+    column(2, "rpm", "assumed", ["rpm"]),
+    column(3, "mph", "assumed", ["mph", "km/h"]),
+  ];
   const reading = async (hints: Hints) => {
     const asked: Hints[] = [];
     const result = readResult(session(2));

@@ -1,21 +1,27 @@
 /** Part 3: the answer's words as they come from the report, its picture, and what stands over it. */
 import { html, nothing, type TemplateResult } from "lit";
-import type { Actions } from "../state/actions.js";
 import type { Finding, Overlay, Report, Session } from "../core/engine.js";
 import { measureView } from "../format/values.js";
-import type { State } from "../state/state.js";
 import { later } from "../pieces/later.js";
-import { whenOpen } from "../pieces/when-open.js";
-import { picture } from "./picture.js";
 import { build, part } from "../pieces/pieces.js";
 import { trouble } from "../pieces/trouble.js";
+import { whenOpen } from "../pieces/when-open.js";
+import type { Actions } from "../state/actions.js";
+import type { State } from "../state/state.js";
 import { say } from "../text/say.js";
 import { withTexts } from "../text/spoken.js";
+import { picture } from "./picture.js";
 
-const numbers = later(() => withTexts(["numbers"], () => import("../numbers/numbers.js")).then((module) => module.numbers));
+const numbers = later(() =>
+  withTexts(["numbers"], () => import("../numbers/numbers.js")).then((module) => module.numbers),
+);
 
 export function answer(state: State, session: Session, actions: Actions): TemplateResult {
-  return part("answer", say("answer-title"), state.report ? answered(state, state.report, session, actions) : waiting(state));
+  return part(
+    "answer",
+    say("answer-title"),
+    state.report ? answered(state, state.report, session, actions) : waiting(state),
+  );
 }
 
 const waiting = (state: State): TemplateResult =>

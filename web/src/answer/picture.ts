@@ -3,7 +3,18 @@ import { html, nothing, type TemplateResult } from "lit";
 import { drawInterval } from "../chart/draw-interval.js";
 import { deciding, intervalGeometry, type Row } from "../chart/interval.js";
 import type { Finding, Report, Session } from "../core/engine.js";
-import { chosenOf, gapOf, moreOrLess, moreOrLessInWords, percent, plain, sides, signed, withUnit, type MeasureView } from "../format/values.js";
+import {
+  chosenOf,
+  gapOf,
+  type MeasureView,
+  moreOrLess,
+  moreOrLessInWords,
+  percent,
+  plain,
+  sides,
+  signed,
+  withUnit,
+} from "../format/values.js";
 import { build } from "../pieces/pieces.js";
 import { say } from "../text/say.js";
 
@@ -13,8 +24,18 @@ export function picture(report: Report, session: Session, measure: MeasureView):
   if (!first) return nothing;
   const isRatio = first.method === "spread_ratio";
   const { margin } = report.asked;
-  const small = margin === null ? null : isRatio ? say("from-to", { from: moreOrLessInWords(1 / margin), to: moreOrLessInWords(margin) }) : say("picture-below", { margin: withUnit(plain(chosenOf(margin, measure)), measure.unit) });
-  const geometry = intervalGeometry({ rows: shown.flatMap((finding) => row(finding, report)), margin, isRatio, scale: measure.scale });
+  const small =
+    margin === null
+      ? null
+      : isRatio
+        ? say("from-to", { from: moreOrLessInWords(1 / margin), to: moreOrLessInWords(margin) })
+        : say("picture-below", { margin: withUnit(plain(chosenOf(margin, measure)), measure.unit) });
+  const geometry = intervalGeometry({
+    rows: shown.flatMap((finding) => row(finding, report)),
+    margin,
+    isRatio,
+    scale: measure.scale,
+  });
   const baseline = session.builds[report.asked.baseline]?.name ?? "";
   const { left, right } = sides(measure.id, isRatio);
   const value = (x: number) => (isRatio ? moreOrLessInWords(x) : gapOf(x, measure));
@@ -32,9 +53,11 @@ export function picture(report: Report, session: Session, measure: MeasureView):
         end,
         tick: end,
       })}
-      ${shown.length > 1
-        ? html`<ul class="legend">${shown.map((finding) => html`<li>${build(finding.candidate, session.builds[finding.candidate]?.name ?? "")}</li>`)}</ul>`
-        : nothing}
+      ${
+        shown.length > 1
+          ? html`<ul class="legend">${shown.map((finding) => html`<li>${build(finding.candidate, session.builds[finding.candidate]?.name ?? "")}</li>`)}</ul>`
+          : nothing
+      }
       <figcaption>
         ${isRatio ? say("picture-caption-ratio") : say("picture-caption")}${first.order_allowance > 0 ? ` ${say("picture-allowance")}` : nothing}
       </figcaption>
@@ -72,8 +95,22 @@ function alternative(
     if (!estimate) return [];
     const { low, high, level } = deciding(finding.decision, estimate);
     const name = session.builds[candidate]?.name ?? "";
-    return [say("picture-each", { candidate: name, baseline, value: value(estimate.value), low: value(low), high: value(high), level: percent(level) })];
+    return [
+      say("picture-each", {
+        candidate: name,
+        baseline,
+        value: value(estimate.value),
+        low: value(low),
+        high: value(high),
+        level: percent(level),
+      }),
+    ];
   });
-  const said = { what: isRatio ? say("picture-scatter-of", { measure: measure.name }) : measure.name, each: each.join(" ") };
-  return small === null ? say("picture-alternative", said) : say("picture-alternative-zone", { ...said, margin: small });
+  const said = {
+    what: isRatio ? say("picture-scatter-of", { measure: measure.name }) : measure.name,
+    each: each.join(" "),
+  };
+  return small === null
+    ? say("picture-alternative", said)
+    : say("picture-alternative-zone", { ...said, margin: small });
 }

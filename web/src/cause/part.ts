@@ -13,7 +13,12 @@ learn(english);
 export class StraightAnswerCause extends OpenedPart<Cause> {
   protected override ask(from: Flights): Promise<Cause> {
     const { session, baseline, candidate } = this;
-    return from.cause({ session, baseline, candidate: candidate ?? baseline, ...(this.hand ? { hand: this.hand } : {}) });
+    return from.cause({
+      session,
+      baseline,
+      candidate: candidate ?? baseline,
+      ...(this.hand ? { hand: this.hand } : {}),
+    });
   }
 
   protected override show(cause: Cause): TemplateResult {

@@ -1,7 +1,7 @@
 /** Part 7: the gap in carry part by part, whose doing each is, and what was not measured. */
 import { html, nothing, type TemplateResult } from "lit";
 import { drawParts } from "../chart/draw-parts.js";
-import { partsGeometry, type PartRow } from "../chart/parts.js";
+import { type PartRow, partsGeometry } from "../chart/parts.js";
 import type { Session } from "../core/engine.js";
 import type { Belongs, Cause, Hand, Part } from "../core/flights.js";
 import { signed, withUnit } from "../format/values.js";
@@ -10,7 +10,12 @@ import { build } from "../pieces/pieces.js";
 import { say, sayAround } from "../text/say.js";
 import { lengthUnit, shownIn } from "../text/units.js";
 
-export function causeView(cause: Cause, session: Session, hand: Hand | undefined, chooseHand: (hand: Hand) => void): TemplateResult {
+export function causeView(
+  cause: Cause,
+  session: Session,
+  hand: Hand | undefined,
+  chooseHand: (hand: Hand) => void,
+): TemplateResult {
   const { words } = cause;
   const name = (index: number) => session.builds[index]?.name ?? "";
   const asksHand = cause.swing.some(({ measure }) => measure === "club_path");
@@ -23,32 +28,39 @@ export function causeView(cause: Cause, session: Session, hand: Hand | undefined
         <h3>${say("cause-rests")}</h3>
         <dl>
           ${[...cause.parts, ...cause.ball_speed].map(
-            (part) => html`<div><dt>${part.name} ${part.belongs === "unexplained" ? nothing : html`<small>${say(`belongs-${part.belongs}`).toLowerCase()}</small>`}</dt><dd>${part.words}</dd></div>`,
+            (part) =>
+              html`<div><dt>${part.name} ${part.belongs === "unexplained" ? nothing : html`<small>${say(`belongs-${part.belongs}`).toLowerCase()}</small>`}</dt><dd>${part.words}</dd></div>`,
           )}
         </dl>
       </div>
-      ${cause.swing.length > 0
-        ? html`
+      ${
+        cause.swing.length > 0
+          ? html`
             <div class="part-list">
               <h3>${say("cause-swing")}</h3>
               <ul>${cause.swing.map(({ words: said }) => html`<li>${said}</li>`)}</ul>
             </div>`
-        : nothing}
-      ${cause.spin.length > 0
-        ? html`
+          : nothing
+      }
+      ${
+        cause.spin.length > 0
+          ? html`
             <div class="part-list">
               <h3>${say("cause-spin")}</h3>
               <ul>${cause.spin.map(({ words: said }) => html`<li>${said}</li>`)}</ul>
               <p class="hint">${say("cause-spin-note")}</p>
             </div>`
-        : nothing}
-      ${words.unmeasured.length > 0
-        ? html`
+          : nothing
+      }
+      ${
+        words.unmeasured.length > 0
+          ? html`
             <div class="part-list">
               <h3>${say("cause-unmeasured")}</h3>
               <ul>${words.unmeasured.map((said) => html`<li>${said}</li>`)}</ul>
             </div>`
-        : nothing}
+          : nothing
+      }
       ${asksHand ? handChoice("cause", hand, chooseHand) : nothing}
       <p class="hint">${words.note}</p>
     </div>`;
@@ -86,6 +98,14 @@ function rows(cause: Cause): PartRow[] {
       row(part, false),
       ...(part.factor === "ball_speed" ? cause.ball_speed.map((inner) => row(inner, true)) : []),
     ]),
-    { key: "gap", name: say("cause-gap"), value: cause.gap, low: cause.gap, high: cause.gap, belongs: "gap", inner: false },
+    {
+      key: "gap",
+      name: say("cause-gap"),
+      value: cause.gap,
+      low: cause.gap,
+      high: cause.gap,
+      belongs: "gap",
+      inner: false,
+    },
   ];
 }

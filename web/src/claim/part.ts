@@ -6,19 +6,19 @@ import "./claim.css";
 import "../styles/change.css";
 import { html, type TemplateResult } from "lit";
 import type { Measure, Refusal, Session } from "../core/engine.js";
+import { readIn } from "../core/read-in-units.js";
 import { asRefusal } from "../core/refusal.js";
 import { BesidePart } from "../pieces/beside-part.js";
-import { patched } from "../state/patch.js";
 import { take } from "../state/intake.js";
-import { textsOf, type NewText } from "../state/texts.js";
-import { readIn } from "../core/read-in-units.js";
-import { canBeBrought, inOneAir } from "./air.js";
-import { weatherOf, type ClaimActions, type ClaimState } from "./state.js";
-import { claimView } from "./view.js";
+import { patched } from "../state/patch.js";
+import { type NewText, textsOf } from "../state/texts.js";
 import english from "../text/en/claim.ftl?raw";
 import englishFlight from "../text/en/flight.ftl?raw";
 import { learn } from "../text/say.js";
+import { canBeBrought, inOneAir } from "./air.js";
+import { type ClaimActions, type ClaimState, weatherOf } from "./state.js";
 import { togetherView } from "./together.js";
+import { claimView } from "./view.js";
 
 learn(english);
 learn(englishFlight);
@@ -27,8 +27,18 @@ const NOTHING: Session = { builds: [], measures: [], custom: [], shots: [], summ
 
 export class StraightAnswerClaim extends BesidePart {
   #state: ClaimState = {
-    measures: [], current: null, question: { baseline: 0, measure: "carry", stopping: "unknown" }, claimed: {}, report: null,
-    days: [], inAir: false, weather: {}, air: [], pairs: [], refusal: null, daysRefusal: null,
+    measures: [],
+    current: null,
+    question: { baseline: 0, measure: "carry", stopping: "unknown" },
+    claimed: {},
+    report: null,
+    days: [],
+    inAir: false,
+    weather: {},
+    air: [],
+    pairs: [],
+    refusal: null,
+    daysRefusal: null,
   };
   /** How often days were put together: only the last call may show what it found. */
   #calls = 0;
@@ -39,7 +49,11 @@ export class StraightAnswerClaim extends BesidePart {
     ask: (measure) => this.#answer({ question: { ...this.#state.question, measure } }),
     addText: (text) => this.#addDay([{ source: { kind: "pasted", name: "", text } }]),
     addFiles: (files) => void this.#addFiles(files),
-    dropDay: (index) => this.#answer({ days: this.#state.days.filter((_, at) => at !== index), weather: without(this.#state.weather, index + 1) }),
+    dropDay: (index) =>
+      this.#answer({
+        days: this.#state.days.filter((_, at) => at !== index),
+        weather: without(this.#state.weather, index + 1),
+      }),
     bringToAir: (inAir) => this.#answer({ inAir }),
     tellWeather: (day, conditions) => this.#answer({ weather: { ...this.#state.weather, [day]: conditions } }),
   };
@@ -91,10 +105,13 @@ export class StraightAnswerClaim extends BesidePart {
     const { question } = current;
     const sessions = [current.session, ...days.map(({ session }) => session)];
     const all = sessions.map((session, at) => ({ session, weather: weatherOf(this.#state, at) }));
-    const brought = inAir && canBeBrought(question.measure) ? await inOneAir(all, question) : { sessions, question, told: [] };
+    const brought =
+      inAir && canBeBrought(question.measure) ? await inOneAir(all, question) : { sessions, question, told: [] };
     if (call !== this.#calls) return;
     if ("refusal" in brought) return this.#show({ pairs: [], air: [], daysRefusal: brought.refusal });
-    const together = this.#asking(() => this.planner.together({ sessions: brought.sessions, question: brought.question }));
+    const together = this.#asking(() =>
+      this.planner.together({ sessions: brought.sessions, question: brought.question }),
+    );
     this.#show({ pairs: together.value ?? [], air: brought.told, daysRefusal: together.refusal });
   }
 
@@ -117,11 +134,19 @@ export class StraightAnswerClaim extends BesidePart {
     try {
       const engine = await this.page.engine;
       const read = await Promise.all(texts.map(({ source, hints = {} }) => readIn(engine, source.text, hints)));
-      const session = read.length === 1 ? read[0]!.session : await engine.join(read.map((one) => one.session), null);
+      const session =
+        read.length === 1
+          ? read[0]!.session
+          : await engine.join(
+              read.map((one) => one.session),
+              null,
+            );
       const problems = read.flatMap((one) => one.problems);
       const [first] = problems;
       if (session.shots.length + session.summaries.length === 0 && first) {
-        this.#show({ daysRefusal: { kind: first.kind, place: texts[0]!.source.name, message: first.message, remedy: first.remedy } });
+        this.#show({
+          daysRefusal: { kind: first.kind, place: texts[0]!.source.name, message: first.message, remedy: first.remedy },
+        });
         return false;
       }
       this.#answer({ days: [...this.#state.days, { session, problems }] });
@@ -137,7 +162,14 @@ export class StraightAnswerClaim extends BesidePart {
     for (const file of files) {
       const taken = await take([file], await this.page.engine);
       if ("refusal" in taken) return this.#show({ daysRefusal: taken.refusal });
-      await this.#addDay("workbook" in taken ? textsOf(taken.workbook, taken.workbook.sheets.map((_, at) => at)) : taken.texts);
+      await this.#addDay(
+        "workbook" in taken
+          ? textsOf(
+              taken.workbook,
+              taken.workbook.sheets.map((_, at) => at),
+            )
+          : taken.texts,
+      );
     }
   }
 }
@@ -145,7 +177,9 @@ export class StraightAnswerClaim extends BesidePart {
 /** The weather of the days that are left, once one is taken out. */
 function without(weather: ClaimState["weather"], day: number): ClaimState["weather"] {
   const kept = Object.entries(weather).filter(([at]) => Number(at) !== day);
-  return Object.fromEntries(kept.map(([at, conditions]) => [Number(at) > day ? Number(at) - 1 : Number(at), conditions]));
+  return Object.fromEntries(
+    kept.map(([at, conditions]) => [Number(at) > day ? Number(at) - 1 : Number(at), conditions]),
+  );
 }
 
 customElements.define("straight-answer-claim", StraightAnswerClaim);

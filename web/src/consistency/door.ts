@@ -1,7 +1,7 @@
 /** Under what can be trusted, closed: whether the rows hold together. */
 import { html, nothing, type TemplateResult } from "lit";
 import type { Session } from "../core/engine.js";
-import { LAUNCH, hasShotsWith, opened, waiting } from "../pieces/door.js";
+import { hasShotsWith, LAUNCH, opened, waiting } from "../pieces/door.js";
 import { say } from "../text/say.js";
 import { withTexts } from "../text/spoken.js";
 

@@ -5,8 +5,22 @@
  * A small package answers first: it reads plain tables and checks them. The complete one is loaded when something
  * else is asked for; both are built from the same source and give the same results.
  */
+
+import type {
+  CheckRequest,
+  Hints,
+  Luck,
+  LuckRequest,
+  Measure,
+  Order,
+  ReadResult,
+  Report,
+  Session,
+  Shared,
+  ShareRequest,
+  Unpacked,
+} from "../../pkg/straight_answer.js";
 import init, * as first from "../../pkg/straight_answer_first.js";
-import type { CheckRequest, Hints, Luck, LuckRequest, Measure, Order, ReadResult, Report, Session, Shared, ShareRequest, Unpacked } from "../../pkg/straight_answer.js";
 import { loadedIn } from "./core-language.js";
 import { asking } from "./refusal.js";
 
@@ -73,7 +87,11 @@ function complete(manner: string): Promise<Complete> {
 
 async function loadComplete(manner: string): Promise<Complete> {
   const core = await import("../../pkg/straight_answer.js");
-  await loadedIn(manner, core, core.default({ module_or_path: new URL("../../pkg/straight_answer_bg.wasm", import.meta.url) }));
+  await loadedIn(
+    manner,
+    core,
+    core.default({ module_or_path: new URL("../../pkg/straight_answer_bg.wasm", import.meta.url) }),
+  );
   return core;
 }
 

@@ -2,17 +2,19 @@
  * What rests on the flight model, behind one asynchronous interface: a package and a worker of their own, both loaded
  * when the first part that needs them is opened. The worker keeps the page awake: a split takes a phone a moment.
  */
-import { startWorker } from "./trusted.js";
+
 import address from "./flights-worker.ts?worker&url";
-import { remote, type Remote } from "./port.js";
+import { type Remote, remote } from "./port.js";
+import { startWorker } from "./trusted.js";
 
 export type {
   Belongs,
   BuildLanding,
   CarryMap,
   Cause,
-  Consistency,
   Conditions,
+  Consistency,
+  Effect,
   Hand,
   InStandardAir,
   Landing,
@@ -20,7 +22,6 @@ export type {
   Potential,
   Second,
   SecondFactor,
-  Effect,
   SpeedGroup,
 } from "../../pkg/straight_answer_flight.js";
 

@@ -4,14 +4,30 @@
  * Loaded when a part that needs it is opened. Every call is stateless; a refused one rejects with a `Refused`.
  */
 import init, * as core from "../../pkg/straight_answer_plan.js";
-import { loadedIn } from "./core-language.js";
-import { Refused, carried } from "./refusal.js";
 import { language } from "../text/say.js";
 import { manner } from "../text/units.js";
+import { loadedIn } from "./core-language.js";
+import { carried, Refused } from "./refusal.js";
 
 export type {
-  Claimed, ClaimReport, ClaimRequest, Feel, FeelRequest, FollowRequest, Length, LoggedShot, LookAfter, LookTaken, LookWord, OwnSay, Plan,
-  PlanRequest, Progress, SharedPlan, TogetherPair, TogetherRequest,
+  Claimed,
+  ClaimReport,
+  ClaimRequest,
+  Feel,
+  FeelRequest,
+  FollowRequest,
+  Length,
+  LoggedShot,
+  LookAfter,
+  LookTaken,
+  LookWord,
+  OwnSay,
+  Plan,
+  PlanRequest,
+  Progress,
+  SharedPlan,
+  TogetherPair,
+  TogetherRequest,
 } from "../../pkg/straight_answer_plan.js";
 
 /** Functions of the package, by what the page calls them. */
@@ -43,7 +59,11 @@ export function openPlanner(): Promise<Planner> {
 }
 
 async function load(): Promise<Planner> {
-  await loadedIn(manner(language()), core, init({ module_or_path: new URL("../../pkg/straight_answer_plan_bg.wasm", import.meta.url) }));
+  await loadedIn(
+    manner(language()),
+    core,
+    init({ module_or_path: new URL("../../pkg/straight_answer_plan_bg.wasm", import.meta.url) }),
+  );
   const asked = Object.entries(FUNCTIONS).map(([name, call]) => [name, asking(call as (request: unknown) => unknown)]);
   return Object.fromEntries(asked) as Planner;
 }

@@ -1,6 +1,6 @@
 /** An object on the other side of a worker's port: calls to its functions, and their answers. */
 import type { Refusal } from "../../pkg/straight_answer.js";
-import { Refused, carried } from "./refusal.js";
+import { carried, Refused } from "./refusal.js";
 
 /** A call as it crosses to the worker. */
 export interface Call {
@@ -64,10 +64,7 @@ export function remote<Functions>(port: Port): Remote<Functions> {
 }
 
 /** One call as it arrives at the worker, answered by the object that has a function of that name. */
-export async function replyTo(
-  answering: object | Promise<object>,
-  { id, name, parameters }: Call,
-): Promise<Reply> {
+export async function replyTo(answering: object | Promise<object>, { id, name, parameters }: Call): Promise<Reply> {
   try {
     const call = ((await answering) as Record<string, (...parameters: unknown[]) => unknown>)[name];
     return { id, value: await call?.(...parameters) };

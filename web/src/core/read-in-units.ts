@@ -1,9 +1,12 @@
 /** Reads a text of which the address says in what units it is: what a column does not say itself is believed of it. */
-import { units, type System } from "../text/units.js";
+import { type System, units } from "../text/units.js";
 import type { ColumnReading, Engine, Hints, ReadResult } from "./engine.js";
 
 /** What each system takes columns for that name no unit. */
-const TAKEN: Readonly<Record<System, readonly string[]>> = { metric: ["m", "km/h", "mm"], imperial: ["yd", "mph", "in"] };
+const TAKEN: Readonly<Record<System, readonly string[]>> = {
+  metric: ["m", "km/h", "mm"],
+  imperial: ["yd", "mph", "in"],
+};
 
 /** Reads a text; columns that say no unit are in the units that the address names. */
 export async function readIn(engine: Pick<Engine, "read">, text: string, hints: Hints): Promise<ReadResult> {

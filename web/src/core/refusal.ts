@@ -25,7 +25,12 @@ export async function asking<T>(call: () => T | Promise<T>): Promise<T> {
 export function asRefusal(thrown: unknown): Refusal {
   const refusal = carried(thrown);
   if (refusal.kind !== FAILED) return refusal;
-  return { ...refusal, kind: "failed", message: say("stopped"), remedy: say("stopped-remedy", { why: refusal.remedy }) };
+  return {
+    ...refusal,
+    kind: "failed",
+    message: say("stopped"),
+    remedy: say("stopped-remedy", { why: refusal.remedy }),
+  };
 }
 
 /** The same where nobody speaks to the golfer, in a worker: what failed is worded by the page. */

@@ -1,6 +1,6 @@
 /** The engine in a worker, behind the same interface: whatever it works out, the page goes on answering to the hand. */
 import type { Engine } from "./engine.js";
-import { remote, type Port } from "./port.js";
+import { type Port, remote } from "./port.js";
 
 /** The core is compiled while the worker starts, and handed to it. */
 export async function openEngine(start: () => Port): Promise<Engine> {

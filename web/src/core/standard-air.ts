@@ -10,5 +10,9 @@ export function askedInStandardAir(question: Question, air: Pick<InStandardAir, 
   const isCarry = measure === "carry" || measure === air.measure;
   const whose = { baseline, ...(candidate === undefined ? {} : { candidate }), measure: air.measure, stopping };
   // Another measure has another goal, and its smallest difference that matters is no yards of carry.
-  return { ...whose, goal: (isCarry ? question.goal : undefined) ?? "higher", margin: (isCarry ? question.margin : undefined) ?? air.margin };
+  return {
+    ...whose,
+    goal: (isCarry ? question.goal : undefined) ?? "higher",
+    margin: (isCarry ? question.margin : undefined) ?? air.margin,
+  };
 }

@@ -6,7 +6,10 @@ import { language } from "../text/say.js";
 import { manner } from "../text/units.js";
 
 interface Policies {
-  createPolicy(name: string, rules: { createScriptURL: (address: string) => string }): { createScriptURL(address: string): unknown };
+  createPolicy(
+    name: string,
+    rules: { createScriptURL: (address: string) => string },
+  ): { createScriptURL(address: string): unknown };
 }
 
 const own = (address: string): string => {

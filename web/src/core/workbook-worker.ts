@@ -1,5 +1,5 @@
 /** The worker's side of `workbook.ts`: one workbook, then it is done. The only file that touches the package for workbooks. */
-import init, { sheets, speak, type Refusal, type Sheet } from "../../pkg/straight_answer_workbook.js";
+import init, { type Refusal, type Sheet, sheets, speak } from "../../pkg/straight_answer_workbook.js";
 import { loadedIn } from "./core-language.js";
 
 /** What is sent back. */
@@ -7,7 +7,11 @@ export type Opened = { sheets: Sheet[] } | { refusal: Refusal };
 
 self.onmessage = async ({ data }: MessageEvent<Uint8Array>) => {
   // A worker is named after how it is to speak (`trusted.ts`).
-  await loadedIn(self.name, { speak }, init({ module_or_path: new URL("../../pkg/straight_answer_workbook_bg.wasm", import.meta.url) }));
+  await loadedIn(
+    self.name,
+    { speak },
+    init({ module_or_path: new URL("../../pkg/straight_answer_workbook_bg.wasm", import.meta.url) }),
+  );
   self.postMessage(opened(data));
 };
 

@@ -1,9 +1,10 @@
 /** Workbooks, opened in a worker of their own with a package of their own: both come when such a file does, and go after it. */
-import { startWorker } from "./trusted.js";
-import address from "./workbook-worker.ts?worker&url";
+
 import type { Refusal } from "../../pkg/straight_answer_workbook.js";
-import type { Opened } from "./workbook-worker.js";
 import { say } from "../text/say.js";
+import { startWorker } from "./trusted.js";
+import type { Opened } from "./workbook-worker.js";
+import address from "./workbook-worker.ts?worker&url";
 
 export type { Sheet } from "../../pkg/straight_answer_workbook.js";
 

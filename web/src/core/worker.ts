@@ -1,6 +1,6 @@
 /** The worker's side of `remote.ts`: it is handed the compiled core first; then one call after the other. */
-import { openLocal, type Engine } from "./engine.js";
-import { replyTo, type Call } from "./port.js";
+import { type Engine, openLocal } from "./engine.js";
+import { type Call, replyTo } from "./port.js";
 
 let engine: Promise<Engine>;
 

@@ -1,5 +1,5 @@
 /** How the frame looks, as the host asks: colors, scheme, parts. By the style sheets' own rules, never by inline style. */
-import { WHITE, readable, type Settings } from "./settings.js";
+import { readable, type Settings, WHITE } from "./settings.js";
 
 export function look({ accent, scheme, parts }: Settings): void {
   const root = document.documentElement;

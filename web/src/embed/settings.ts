@@ -18,7 +18,8 @@ export interface Settings {
 /** What stands in a frame's address; what is not understood counts as not said. */
 export function settingsIn(query: string): Settings {
   const said = new URLSearchParams(query);
-  const of = <T extends string>(name: string, choices: readonly T[]): T | null => choices.find((choice) => choice === said.get(name)) ?? null;
+  const of = <T extends string>(name: string, choices: readonly T[]): T | null =>
+    choices.find((choice) => choice === said.get(name)) ?? null;
   const accent = said.get("accent");
   const margin = Number(said.get("margin") ?? "");
   const measure = said.get("measure");

@@ -1,10 +1,10 @@
 /** The form of averages: what a receipt, a screen or a photo shows of each club; the core reads it after every field. */
 import type { TemplateResult } from "lit";
-import { emptyAverages, faults, writtenAverages, type Averages, type Fault } from "./averages.js";
 import type { ReadResult } from "../core/engine.js";
-import { EntryElement } from "./element.js";
-import { averagesView } from "./averages-view.js";
 import { say } from "../text/say.js";
+import { type Averages, emptyAverages, type Fault, faults, writtenAverages } from "./averages.js";
+import { averagesView } from "./averages-view.js";
+import { EntryElement } from "./element.js";
 
 export class StraightAnswerAverages extends EntryElement<Averages> {
   #faults: readonly Fault[] = [];
@@ -25,7 +25,10 @@ export class StraightAnswerAverages extends EntryElement<Averages> {
     this.#said = "";
     this.#faults = faults(result, written, form, this.measures);
     const telling = ["deviation_missing", "count_missing", "chosen_shots", "implausible"];
-    this.#notices = written.clubs.length === 0 ? [] : result.notices.filter(({ kind }) => telling.includes(kind)).map(({ message }) => message);
+    this.#notices =
+      written.clubs.length === 0
+        ? []
+        : result.notices.filter(({ kind }) => telling.includes(kind)).map(({ message }) => message);
     const known = form.columns.flatMap((id, at) => {
       const column = result.reading.columns.find(({ index }) => index === 3 + 2 * at);
       return column ? [[id, column.units] as const] : [];
@@ -35,7 +38,15 @@ export class StraightAnswerAverages extends EntryElement<Averages> {
 
   override render(): TemplateResult {
     return averagesView(
-      { form: this.now, measures: this.measures, faults: this.#faults, notices: this.#notices, units: this.#units, said: this.#said, canUndo: this.canUndo },
+      {
+        form: this.now,
+        measures: this.measures,
+        faults: this.#faults,
+        notices: this.#notices,
+        units: this.#units,
+        said: this.#said,
+        canUndo: this.canUndo,
+      },
       {
         typing: (next) => this.typing(next),
         typed: () => this.typed(),

@@ -1,10 +1,18 @@
 /** The form of averages on the screen: a block for each club, a line for each measure. */
 import { html, nothing, type TemplateResult } from "lit";
-import { withClubChanged, withMoreClubs, withValue, type Averages, type Entered, type Fault, type Meant } from "./averages.js";
 import type { Measure } from "../core/engine.js";
-import { columnsChosen } from "./columns-chosen.js";
 import { build, choice } from "../pieces/pieces.js";
 import { say } from "../text/say.js";
+import {
+  type Averages,
+  type Entered,
+  type Fault,
+  type Meant,
+  withClubChanged,
+  withMoreClubs,
+  withValue,
+} from "./averages.js";
+import { columnsChosen } from "./columns-chosen.js";
 
 export interface ShownAverages {
   form: Averages;
@@ -34,7 +42,8 @@ export const averagesView = (shown: ShownAverages, actions: AveragesActions): Te
       { chosen: shown.form.columns, units: shown.form.units, measures: shown.measures, choices: shown.units, more: [] },
       {
         add: (column) => actions.change({ ...shown.form, columns: [...shown.form.columns, column] }),
-        remove: (column) => actions.change({ ...shown.form, columns: shown.form.columns.filter((one) => one !== column) }),
+        remove: (column) =>
+          actions.change({ ...shown.form, columns: shown.form.columns.filter((one) => one !== column) }),
         unit: (column, unit) => actions.change({ ...shown.form, units: { ...shown.form.units, [column]: unit } }),
       },
     )}
@@ -63,7 +72,12 @@ function one({ form, measures, faults }: ShownAverages, club: number, actions: A
       </label>
       ${field(say("averages-shots"), say("averages-shots-of", { name: whose }), shots, "numeric", faultAt(null), (value) => withClubChanged(form, club, { shots: value }), actions)}
       <label class="row"><span>${say("averages-meant")}</span>
-        ${choice(say("averages-meant-of", { name: whose }), MEANT.map((one) => ({ value: one, label: say(`averages-${one}`) })), of, (value) => actions.change(withClubChanged(form, club, { of: value as Meant })))}
+        ${choice(
+          say("averages-meant-of", { name: whose }),
+          MEANT.map((one) => ({ value: one, label: say(`averages-${one}`) })),
+          of,
+          (value) => actions.change(withClubChanged(form, club, { of: value as Meant })),
+        )}
       </label>
       ${form.columns.map((column) => {
         const measure = measures.find(({ id }) => id === column);
@@ -83,11 +97,26 @@ function one({ form, measures, faults }: ShownAverages, club: number, actions: A
 
 type Change = (value: string) => Averages;
 
-const field = (title: string, label: string, value: string, mode: string, wrong: string | undefined, change: Change, actions: AveragesActions): TemplateResult => html`
+const field = (
+  title: string,
+  label: string,
+  value: string,
+  mode: string,
+  wrong: string | undefined,
+  change: Change,
+  actions: AveragesActions,
+): TemplateResult => html`
   <label class="row"><span>${title}</span>${input(label, value, mode, wrong, change, actions)}</label>
   ${wrong ? html`<p class="alert">${wrong}</p>` : nothing}`;
 
-const input = (label: string, value: string, mode: string, wrong: string | undefined, change: Change, actions: AveragesActions): TemplateResult => html`
+const input = (
+  label: string,
+  value: string,
+  mode: string,
+  wrong: string | undefined,
+  change: Change,
+  actions: AveragesActions,
+): TemplateResult => html`
   <input class="number" aria-label=${label} aria-invalid=${wrong ? "true" : "false"} inputmode=${mode} enterkeyhint="next" autocomplete="off" spellcheck="false"
     .value=${value} @input=${(event: Event) => actions.typing(change(text(event)))} @change=${actions.typed} @keydown=${onward} />`;
 

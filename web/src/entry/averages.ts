@@ -1,8 +1,8 @@
 /** What is entered into the form of averages, as a text for the reader: one line for each club. Pure; no number is understood here. */
 import type { Hints, Measure, ReadResult, Role } from "../core/engine.js";
-import { keyed, namesFor, textOf } from "./grid.js";
 import { say } from "../text/say.js";
 import { shownIn } from "../text/units.js";
+import { keyed, namesFor, textOf } from "./grid.js";
 
 /** Which shots the averages stand for. */
 export type Meant = "all" | "best" | "good";
@@ -75,18 +75,33 @@ export interface WrittenAverages {
 
 export function writtenAverages({ clubs, columns, units }: Averages, measures: readonly Measure[]): WrittenAverages {
   const filled = clubs.flatMap((club, at) => (isFilled(club, columns) ? [at] : []));
-  const unitOf = (column: string) => units[column] ?? shownIn(measures.find(({ id }) => id === column)?.unit ?? "").unit;
+  const unitOf = (column: string) =>
+    units[column] ?? shownIn(measures.find(({ id }) => id === column)?.unit ?? "").unit;
   const headings = columns.flatMap((column) => {
     const name = measures.find(({ id }) => id === column)?.name ?? column;
-    return [say("heading-average", { measure: name }), say("heading-deviation", { measure: name })].map((heading) => (unitOf(column) ? `${heading} (${unitOf(column)})` : heading));
+    return [say("heading-average", { measure: name }), say("heading-deviation", { measure: name })].map((heading) =>
+      unitOf(column) ? `${heading} (${unitOf(column)})` : heading,
+    );
   });
   const lines = filled.map((at) => {
     const { name, shots, of, values } = clubs[at]!;
     const cells = columns.flatMap((column) => [values[column]?.average ?? "", values[column]?.deviation ?? ""]);
     return [name.trim() || say("entry-club", { number: at + 1 }), shots, MEANT[of], ...cells];
   });
-  const roles: Role[] = ["build", "count", "ignored", ...columns.flatMap((measure): Role[] => [{ measure }, { deviation: measure }])];
-  const inUnits = columns.flatMap((column, at) => (units[column] ? [[3 + 2 * at, units[column]], [4 + 2 * at, units[column]]] : []));
+  const roles: Role[] = [
+    "build",
+    "count",
+    "ignored",
+    ...columns.flatMap((measure): Role[] => [{ measure }, { deviation: measure }]),
+  ];
+  const inUnits = columns.flatMap((column, at) =>
+    units[column]
+      ? [
+          [3 + 2 * at, units[column]],
+          [4 + 2 * at, units[column]],
+        ]
+      : [],
+  );
   return {
     text: textOf([[say("role-build"), say("heading-shots"), say("heading-of-which"), ...headings], ...lines]),
     hints: {
@@ -101,7 +116,12 @@ export function writtenAverages({ clubs, columns, units }: Averages, measures: r
 }
 
 /** What the core could not understand, at its place; also a number of shots that is none. */
-export function faults(result: ReadResult, written: WrittenAverages, form: Averages, measures: readonly Measure[]): Fault[] {
+export function faults(
+  result: ReadResult,
+  written: WrittenAverages,
+  form: Averages,
+  measures: readonly Measure[],
+): Fault[] {
   const said = result.problems.flatMap(({ place, message }) => {
     const club = written.clubs[place.line - 2];
     const nameOf = (id: string) => measures.find((one) => one.id === id)?.name ?? id;
@@ -115,7 +135,9 @@ export function faults(result: ReadResult, written: WrittenAverages, form: Avera
   const counts = result.session.summaries.flatMap(({ n, line }) => {
     const club = line === null ? undefined : written.clubs[line - 2];
     const isTyped = club !== undefined && form.clubs[club]!.shots.trim() !== "";
-    return isTyped && n === null ? [{ club, column: null, part: "average" as const, message: say("averages-no-count") }] : [];
+    return isTyped && n === null
+      ? [{ club, column: null, part: "average" as const, message: say("averages-no-count") }]
+      : [];
   });
   return [...said, ...counts];
 }

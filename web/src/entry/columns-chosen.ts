@@ -22,7 +22,10 @@ interface ColumnActions {
   unit: (column: string, unit: string) => void;
 }
 
-export function columnsChosen({ chosen, units, measures, choices, more }: Shown, actions: ColumnActions): TemplateResult {
+export function columnsChosen(
+  { chosen, units, measures, choices, more }: Shown,
+  actions: ColumnActions,
+): TemplateResult {
   const all: Option[] = [...measures.map(({ id, name }) => ({ value: id, label: name })), ...more];
   const rest = all.filter(({ value }) => !chosen.includes(value));
   return html`
@@ -35,11 +38,18 @@ export function columnsChosen({ chosen, units, measures, choices, more }: Shown,
         return html`
           <li class="chip">
             <span class="what">${name}</span>
-            ${offered.length > 1
-              ? choice(say("columns-unit", { name }), offered.map((value) => ({ value, label: value })), unit, (value) => actions.unit(column, value))
-              : unit
-                ? html`<span class="unit">${unitName(unit)}</span>`
-                : nothing}
+            ${
+              offered.length > 1
+                ? choice(
+                    say("columns-unit", { name }),
+                    offered.map((value) => ({ value, label: value })),
+                    unit,
+                    (value) => actions.unit(column, value),
+                  )
+                : unit
+                  ? html`<span class="unit">${unitName(unit)}</span>`
+                  : nothing
+            }
             ${chosen.length > 1 ? html`<button type="button" aria-label=${say("columns-leave", { name })} @click=${() => actions.remove(column)}>×</button>` : nothing}
           </li>`;
       })}

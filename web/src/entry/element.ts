@@ -1,6 +1,7 @@
 /** What the grid and the form have in common: a draft that changes step by step, can be taken back, and is read after each step. */
-import { LightElement } from "../pieces/light-element.js";
+
 import type { Hints, Measure, ReadResult } from "../core/engine.js";
+import { LightElement } from "../pieces/light-element.js";
 import type { NewText } from "../state/texts.js";
 
 export abstract class EntryElement<Draft> extends LightElement {

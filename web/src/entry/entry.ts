@@ -1,9 +1,9 @@
 /** In the place of the shots: the grid or the form, loaded when it is opened, or the sheets of a workbook. */
 import { html, type TemplateResult } from "lit";
-import type { Actions } from "../state/actions.js";
-import { entryKey, type Entry, type State } from "../state/state.js";
-import { part } from "../pieces/pieces.js";
 import { later } from "../pieces/later.js";
+import { part } from "../pieces/pieces.js";
+import type { Actions } from "../state/actions.js";
+import { type Entry, entryKey, type State } from "../state/state.js";
 import { say } from "../text/say.js";
 import { withTexts } from "../text/spoken.js";
 

@@ -1,10 +1,22 @@
 /** The typing grid: a tab for each club, a row for each shot; the core reads what was typed after every cell. */
 import type { TemplateResult } from "lit";
 import type { ReadResult } from "../core/engine.js";
-import { EntryElement } from "./element.js";
-import { emptyGrid, isSeveralCells, mistakes, nextCell, shotsOf, withClub, withPasted, written, type Cell, type Grid, type Mistake } from "./grid.js";
-import { gridView } from "./grid-view.js";
 import { say } from "../text/say.js";
+import { EntryElement } from "./element.js";
+import {
+  type Cell,
+  emptyGrid,
+  type Grid,
+  isSeveralCells,
+  type Mistake,
+  mistakes,
+  nextCell,
+  shotsOf,
+  withClub,
+  withPasted,
+  written,
+} from "./grid.js";
+import { gridView } from "./grid-view.js";
 
 export class StraightAnswerGrid extends EntryElement<Grid> {
   #club = 0;
@@ -32,7 +44,9 @@ export class StraightAnswerGrid extends EntryElement<Grid> {
       return id === undefined ? [] : [{ ...column, id }];
     });
     this.#units = new Map([...this.#units, ...columns.map(({ id, units }) => [id, units] as const)]);
-    this.#questions = new Map(columns.flatMap(({ id, unit_question }) => (unit_question ? [[id, unit_question] as const] : [])));
+    this.#questions = new Map(
+      columns.flatMap(({ id, unit_question }) => (unit_question ? [[id, unit_question] as const] : [])),
+    );
   }
 
   override render(): TemplateResult {

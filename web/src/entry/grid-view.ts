@@ -1,10 +1,21 @@
 /** The grid on the screen: tabs, cells with a number pad, mistakes under their row, and what a thumb needs below. */
 import { html, nothing, type TemplateResult } from "lit";
 import type { Measure } from "../core/engine.js";
-import { ROUND, headingOf, shotsOf, withCell, withColumn, withName, withoutColumn, type Cell, type Grid, type Mistake } from "./grid.js";
-import { columnsChosen } from "./columns-chosen.js";
 import { build } from "../pieces/pieces.js";
 import { say } from "../text/say.js";
+import { columnsChosen } from "./columns-chosen.js";
+import {
+  type Cell,
+  type Grid,
+  headingOf,
+  type Mistake,
+  ROUND,
+  shotsOf,
+  withCell,
+  withColumn,
+  withName,
+  withoutColumn,
+} from "./grid.js";
 
 export interface ShownGrid {
   grid: Grid;
@@ -55,7 +66,13 @@ export function gridView(shown: ShownGrid, actions: GridActions): TemplateResult
       <details class="what-is-typed">
         <summary>${say("grid-typed", { columns: grid.columns.map((column) => headingOf(column, grid, shown.measures).name).join(", ") })}</summary>
         ${columnsChosen(
-          { chosen: grid.columns, units: grid.units, measures: shown.measures, choices: shown.units, more: [{ value: ROUND, label: say("entry-round") }] },
+          {
+            chosen: grid.columns,
+            units: grid.units,
+            measures: shown.measures,
+            choices: shown.units,
+            more: [{ value: ROUND, label: say("entry-round") }],
+          },
           {
             add: (column) => actions.change(withColumn(grid, column)),
             remove: (column) => actions.change(withoutColumn(grid, column)),
@@ -87,7 +104,12 @@ const tabs = ({ grid, club }: ShownGrid, actions: GridActions): TemplateResult =
     </div>
   </fieldset>`;
 
-const question = ({ grid, measures }: ShownGrid, column: string, unit: string, actions: GridActions): TemplateResult => html`
+const question = (
+  { grid, measures }: ShownGrid,
+  column: string,
+  unit: string,
+  actions: GridActions,
+): TemplateResult => html`
   <p class="notice">
     ${say("grid-unit-question", { name: headingOf(column, grid, measures).name, unit })}
     <button type="button" @click=${() => actions.change({ ...grid, units: { ...grid.units, [column]: unit } })}>${say("grid-unit-take", { unit })}</button>
@@ -175,7 +197,11 @@ function keepFocus(event: Event): void {
   if (event.target instanceof Element && event.target.closest("button")) event.preventDefault();
 }
 
-function mistakesOf({ grid, club, mistakes, measures }: ShownGrid, row: number, actions: GridActions): TemplateResult | typeof nothing {
+function mistakesOf(
+  { grid, club, mistakes, measures }: ShownGrid,
+  row: number,
+  actions: GridActions,
+): TemplateResult | typeof nothing {
   const here = mistakes.filter((one) => one.club === club && one.row === row);
   if (here.length === 0) return nothing;
   return html`
@@ -184,9 +210,11 @@ function mistakesOf({ grid, club, mistakes, measures }: ShownGrid, row: number, 
         ${here.map(({ column, message, suggestion, ...at }) => {
           const name = column < 0 ? "" : headingOf(grid.columns[column]!, grid, measures).name;
           return html`<p>${name === "" || message.startsWith(name) ? message : say("grid-wrong", { name, message })}
-            ${suggestion !== null && column >= 0
-              ? html`<button type="button" @click=${() => actions.change(withCell(grid, { ...at, column }, suggestion))}>${say("grid-use", { suggestion })}</button>`
-              : nothing}</p>`;
+            ${
+              suggestion !== null && column >= 0
+                ? html`<button type="button" @click=${() => actions.change(withCell(grid, { ...at, column }, suggestion))}>${say("grid-use", { suggestion })}</button>`
+                : nothing
+            }</p>`;
         })}
       </td>
     </tr>`;

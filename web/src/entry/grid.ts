@@ -49,10 +49,15 @@ export const emptyGrid = (names: readonly string[]): Grid => ({
 });
 
 /** A session of one club lacks the other one. */
-export const namesFor = (known: readonly string[]): readonly string[] => (known.length === 1 ? [...known, names()[1]] : known.length > 1 ? known : names());
+export const namesFor = (known: readonly string[]): readonly string[] =>
+  known.length === 1 ? [...known, names()[1]] : known.length > 1 ? known : names();
 
 /** A column's heading. */
-export function headingOf(column: string, { units }: Grid, measures: readonly Measure[]): { name: string; unit: string } {
+export function headingOf(
+  column: string,
+  { units }: Grid,
+  measures: readonly Measure[],
+): { name: string; unit: string } {
   const measure = measures.find(({ id }) => id === column);
   return { name: measure?.name ?? say("entry-round"), unit: units[column] ?? shownIn(measure?.unit ?? "").unit };
 }
@@ -72,11 +77,21 @@ export function withCell(grid: Grid, { club, row, column }: Cell, text: string):
 
 /** Cells of a spreadsheet set in from a cell on, and how many columns found no place. */
 export function withPasted(grid: Grid, from: Cell, text: string): { grid: Grid; left: number } {
-  const rows = text.replace(/\r\n?/g, "\n").replace(/\n+$/, "").split("\n").map((line) => line.split("\t"));
+  const rows = text
+    .replace(/\r\n?/g, "\n")
+    .replace(/\n+$/, "")
+    .split("\n")
+    .map((line) => line.split("\t"));
   const room = grid.columns.length - from.column;
   const filled = rows.reduce(
     (before, cells, down) =>
-      cells.slice(0, room).reduce((now, cell, across) => withCell(now, { ...from, row: from.row + down, column: from.column + across }, cell.trim()), before),
+      cells
+        .slice(0, room)
+        .reduce(
+          (now, cell, across) =>
+            withCell(now, { ...from, row: from.row + down, column: from.column + across }, cell.trim()),
+          before,
+        ),
     grid,
   );
   return { grid: filled, left: Math.max(0, ...rows.map((cells) => cells.length - room)) };
@@ -102,7 +117,10 @@ export const withColumn = (grid: Grid, column: string): Grid =>
 export function withoutColumn(grid: Grid, column: string): Grid {
   const out = grid.columns.indexOf(column);
   if (out < 0) return grid;
-  const clubs = grid.clubs.map((one) => ({ ...one, rows: one.rows.map((cells) => cells.filter((_, at) => at !== out)) }));
+  const clubs = grid.clubs.map((one) => ({
+    ...one,
+    rows: one.rows.map((cells) => cells.filter((_, at) => at !== out)),
+  }));
   return { ...grid, clubs, columns: grid.columns.filter((one) => one !== column) };
 }
 
@@ -127,10 +145,15 @@ export function written(grid: Grid, measures: readonly Measure[]): Written {
     const { name, unit } = headingOf(column, grid, measures);
     return unit === "" ? name : `${name} (${unit})`;
   });
-  const rows = grid.clubs.flatMap(({ rows }, club) => rows.flatMap((cells, row) => (isFilled(cells) ? [{ club, row }] : [])));
+  const rows = grid.clubs.flatMap(({ rows }, club) =>
+    rows.flatMap((cells, row) => (isFilled(cells) ? [{ club, row }] : [])),
+  );
   const lines = rows.map(({ club, row }) => {
     const { name, rows } = grid.clubs[club]!;
-    return [name.trim() || say("entry-club", { number: club + 1 }), ...grid.columns.map((_, at) => rows[row]?.[at] ?? "")];
+    return [
+      name.trim() || say("entry-club", { number: club + 1 }),
+      ...grid.columns.map((_, at) => rows[row]?.[at] ?? ""),
+    ];
   });
   const roles = grid.columns.map((column): Role => (column === ROUND ? "round" : { measure: column }));
   const hasRounds = grid.columns.includes(ROUND);
@@ -138,7 +161,9 @@ export function written(grid: Grid, measures: readonly Measure[]): Written {
     delimiter: "tab",
     layout: "rows",
     columns: keyed(["build", ...roles], 0),
-    units: Object.fromEntries(grid.columns.flatMap((column, at) => (grid.units[column] ? [[at + 1, grid.units[column]]] : []))),
+    units: Object.fromEntries(
+      grid.columns.flatMap((column, at) => (grid.units[column] ? [[at + 1, grid.units[column]]] : [])),
+    ),
     lines: keyed(["headings", ...rows.map(() => "shot" as const)], 1),
     // One club's shots stand below the other's here, however they were hit.
     ...(hasRounds ? {} : { order: "unknown" }),
@@ -166,7 +191,9 @@ export function mistakes(result: ReadResult, { rows }: Written, grid: Grid, meas
     names.findIndex(({ name, unit }) => said === name || said === `${name} (${unit})`);
   const said = [
     ...result.problems.map(({ place, message, suggestion }) => ({ place, message, suggestion })),
-    ...result.notices.filter(({ kind }) => kind === "implausible").map(({ place, message }) => ({ place, message, suggestion: null })),
+    ...result.notices
+      .filter(({ kind }) => kind === "implausible")
+      .map(({ place, message }) => ({ place, message, suggestion: null })),
   ];
   return said.flatMap(({ place, message, suggestion }) => {
     const at = rows[place.line - 2];

@@ -1,9 +1,9 @@
 /** The grid and the form, loaded when one of them is opened (`views/entry.ts`). */
 import "./entry.css";
-import { StraightAnswerAverages } from "./averages-part.js";
-import { StraightAnswerGrid } from "./grid-part.js";
 import english from "../text/en/entry.ftl?raw";
 import { learn } from "../text/say.js";
+import { StraightAnswerAverages } from "./averages-part.js";
+import { StraightAnswerGrid } from "./grid-part.js";
 
 learn(english);
 

@@ -1,8 +1,8 @@
 /** The sheets of a workbook by name: one or several hold the shots. */
 import { html, type TemplateResult } from "lit";
+import { foreign, part } from "../pieces/pieces.js";
 import type { Actions } from "../state/actions.js";
 import type { Workbook } from "../state/texts.js";
-import { foreign, part } from "../pieces/pieces.js";
 import { say, sayAround } from "../text/say.js";
 
 /** How much of a sheet is shown, for telling which one it is. */

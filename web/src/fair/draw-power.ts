@@ -1,8 +1,8 @@
 /** Draws the geometry of `power.ts`. Decides nothing. */
 import { html, svg, type TemplateResult } from "lit";
 import type { Length } from "../core/planner.js";
-import type { PowerGeometry, PowerPoint } from "./power.js";
 import { say } from "../text/say.js";
+import type { PowerGeometry, PowerPoint } from "./power.js";
 
 export interface PowerTexts {
   /** The whole picture in words. */

@@ -7,39 +7,72 @@
 import "./fair.css";
 import "./log.css";
 import { html, nothing, type TemplateResult } from "lit";
-import { asRefusal } from "../core/refusal.js";
-import { BesidePart } from "../pieces/beside-part.js";
-import { patched } from "../state/patch.js";
 import type { Measure, Refusal } from "../core/engine.js";
 import type { OwnSay, PlanRequest } from "../core/planner.js";
-import { asked, begun, inCanonicalUnits, inUnitsShown, undone, warmedUp, withLook, withMishit, withSay, withSetEnded, withShot, type TestLog, type Values } from "./log.js";
-import { hand, setHand } from "../state/handedness.js";
+import { asRefusal } from "../core/refusal.js";
+import { BesidePart } from "../pieces/beside-part.js";
 import { canShare, copy, openShareSheet, save } from "../share/device.js";
+import { hand, setHand } from "../state/handedness.js";
+import { patched } from "../state/patch.js";
+import english from "../text/en/fair.ftl?raw";
+import englishFlight from "../text/en/flight.ftl?raw";
+import { learn, say } from "../text/say.js";
+import { pageIn } from "../text/spoken.js";
+import { type Entry, emptyEntry, turnedTo } from "./entry.js";
+import {
+  asked,
+  begun,
+  inCanonicalUnits,
+  inUnitsShown,
+  type TestLog,
+  undone,
+  type Values,
+  warmedUp,
+  withLook,
+  withMishit,
+  withSay,
+  withSetEnded,
+  withShot,
+} from "./log.js";
 import { isPlanLink } from "./mark.js";
 import { pastedRows } from "./paste.js";
+import type { FairActions, FairState, Mode } from "./state.js";
 import { forgetEverything, keep, kept } from "./store.js";
 import { afterLookView } from "./views/after-look.js";
 import { cardView } from "./views/card.js";
 import { feelView } from "./views/feel.js";
 import { planView } from "./views/plan.js";
 import { sheetView } from "./views/sheet.js";
-import { emptyEntry, turnedTo, type Entry } from "./entry.js";
-import type { FairActions, FairState, Mode } from "./state.js";
-import english from "../text/en/fair.ftl?raw";
-import englishFlight from "../text/en/flight.ftl?raw";
-import { learn, say } from "../text/say.js";
-import { pageIn } from "../text/spoken.js";
 import { WakeLock } from "./wake-lock.js";
 
 learn(english);
 learn(englishFlight);
 
-const opening = (): PlanRequest => ({ builds: [say("fair-my-driver"), say("fair-new-driver")], measure: "carry", same_club: false });
+const opening = (): PlanRequest => ({
+  builds: [say("fair-my-driver"), say("fair-new-driver")],
+  measure: "carry",
+  same_club: false,
+});
 
 export class StraightAnswerFair extends BesidePart {
   #state: FairState = {
-    mode: "plan", measures: [], current: null, request: opening(), plan: null, record: ["carry"], log: null, progress: null,
-    entry: emptyEntry(["carry"]), feel: null, refusal: null, pasteTrouble: "", isKept: null, keptShots: 0, sent: null, waits: false, done: "",
+    mode: "plan",
+    measures: [],
+    current: null,
+    request: opening(),
+    plan: null,
+    record: ["carry"],
+    log: null,
+    progress: null,
+    entry: emptyEntry(["carry"]),
+    feel: null,
+    refusal: null,
+    pasteTrouble: "",
+    isKept: null,
+    keptShots: 0,
+    sent: null,
+    waits: false,
+    done: "",
   };
   readonly #awake = new WakeLock();
 
@@ -91,7 +124,8 @@ export class StraightAnswerFair extends BesidePart {
     const waits = this.#state.waits ? html`<p class="notice">${say("fair-waits")}</p>` : nothing;
     if (mode === "log" && progress) return html`${waits}${cardView(this.#state, progress, this.#actions)}`;
     if (mode === "feel" && progress) return feelView(progress, this.#actions);
-    if ((mode === "answer" || mode === "paused") && progress) return html`${waits}${afterLookView(this.#state, progress, this.#actions)}`;
+    if ((mode === "answer" || mode === "paused") && progress)
+      return html`${waits}${afterLookView(this.#state, progress, this.#actions)}`;
     return html`${planView(this.#state, this.#actions)}${plan ? sheetView(plan, this.#state) : nothing}`;
   }
 
@@ -161,7 +195,14 @@ export class StraightAnswerFair extends BesidePart {
 
   #resume(log: TestLog): void {
     if (log.hand) setHand(log.hand);
-    this.#set({ log, request: log.plan, record: log.measures, entry: emptyEntry(log.measures), isKept: true, keptShots: log.shots.length });
+    this.#set({
+      log,
+      request: log.plan,
+      record: log.measures,
+      entry: emptyEntry(log.measures),
+      isKept: true,
+      keptShots: log.shots.length,
+    });
     this.#replan(log.plan);
     this.#follow(log, "log");
   }
@@ -172,7 +213,14 @@ export class StraightAnswerFair extends BesidePart {
     const kept = this.#state.record.filter((id) => id !== request.measure && id !== before);
     const record = [request.measure, ...kept];
     try {
-      this.#set({ request, record, entry: emptyEntry(record), plan: this.planner.plan(request), refusal: null, done: "" });
+      this.#set({
+        request,
+        record,
+        entry: emptyEntry(record),
+        plan: this.planner.plan(request),
+        refusal: null,
+        done: "",
+      });
     } catch (thrown) {
       this.#set({ request, refusal: asRefusal(thrown) });
     }
@@ -240,7 +288,13 @@ export class StraightAnswerFair extends BesidePart {
   #undo(): void {
     const { log, back } = undone(this.#log);
     const empty = emptyEntry(this.#state.record);
-    const entry = back ? { ...empty, values: { ...empty.values, ...inUnitsShown(back.values as Values, this.#state.measures) }, mishit: back.note !== null } : empty;
+    const entry = back
+      ? {
+          ...empty,
+          values: { ...empty.values, ...inUnitsShown(back.values as Values, this.#state.measures) },
+          mishit: back.note !== null,
+        }
+      : empty;
     void this.#write(log, turnedTo(entry, entry.active));
   }
 
@@ -294,7 +348,15 @@ export class StraightAnswerFair extends BesidePart {
     try {
       await forgetEverything();
       this.page.coverAnswer();
-      this.#set({ mode: "plan", log: null, progress: null, feel: null, isKept: null, waits: false, entry: emptyEntry(this.#state.record) });
+      this.#set({
+        mode: "plan",
+        log: null,
+        progress: null,
+        feel: null,
+        isKept: null,
+        waits: false,
+        entry: emptyEntry(this.#state.record),
+      });
       this.#openLink();
     } catch {
       this.#set({ isKept: false });

@@ -45,4 +45,5 @@ export function powerGeometry(rows: readonly Length[]): PowerGeometry {
 }
 
 /** Twice the margin, as the chances of a length are told for it: a ratio of scatter is doubled by being taken twice. */
-export const doubled = (plan: Pick<Plan, "goal" | "margin">): number => (isSpread(plan) ? plan.margin ** 2 : plan.margin * 2);
+export const doubled = (plan: Pick<Plan, "goal" | "margin">): number =>
+  isSpread(plan) ? plan.margin ** 2 : plan.margin * 2;

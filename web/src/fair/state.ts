@@ -1,9 +1,9 @@
 /** What the fair test keeps on the screen, and what its views may ask of it. */
 import type { Measure, Refusal } from "../core/engine.js";
 import type { Hand } from "../core/flights.js";
+import type { Feel, OwnSay, Plan, PlanRequest, Progress } from "../core/planner.js";
 import type { Current } from "../state/page-port.js";
 import type { Patch } from "../state/patch.js";
-import type { Feel, OwnSay, Plan, PlanRequest, Progress } from "../core/planner.js";
 import type { Entry } from "./entry.js";
 import type { TestLog } from "./log.js";
 

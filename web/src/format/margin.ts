@@ -4,7 +4,7 @@
  * The core takes a margin of scatter as a ratio: 25 % is 1.25.
  */
 import type { Question } from "../core/engine.js";
-import { chosenOf, unitName, type MeasureView } from "./values.js";
+import { chosenOf, type MeasureView, unitName } from "./values.js";
 
 export interface MarginScale {
   unit: string;
@@ -23,9 +23,19 @@ export const isSpread = ({ goal }: Pick<Question, "goal">): boolean => goal === 
 
 export function marginScale(question: Pick<Question, "goal">, measure: MeasureView): MarginScale {
   if (isSpread(question)) {
-    return { unit: "%", step: PERCENT_STEP, shown: (ratio) => tidy((ratio - 1) * 100), taken: (percent) => tidy(1 + percent / 100) };
+    return {
+      unit: "%",
+      step: PERCENT_STEP,
+      shown: (ratio) => tidy((ratio - 1) * 100),
+      taken: (percent) => tidy(1 + percent / 100),
+    };
   }
-  return { unit: unitName(measure.unit), step: marginStep(measure), shown: (margin) => chosenOf(margin, measure), taken: (shown) => shown / measure.scale };
+  return {
+    unit: unitName(measure.unit),
+    step: marginStep(measure),
+    shown: (margin) => chosenOf(margin, measure),
+    taken: (shown) => shown / measure.scale,
+  };
 }
 
 /** A round number, about a third of the usual margin, no finer than the measure is shown. */

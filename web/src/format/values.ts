@@ -2,7 +2,7 @@
 import type { ColumnReading, Goal, Measure, Order, Role, Session } from "../core/engine.js";
 import { STANDARD_AIR_CARRY } from "../core/standard-air.js";
 import { language, say } from "../text/say.js";
-import { shownIn, type Shown } from "../text/units.js";
+import { type Shown, shownIn } from "../text/units.js";
 
 /** What the page needs to know of a measure, of the trade's list or of the golfer's own; its unit is the one shown. */
 export interface MeasureView extends Shown {
@@ -55,7 +55,9 @@ export function signed(value: number, decimals: number): string {
 
 /** A number with as many decimals as it needs, at most `most`: for what the golfer typed. */
 export function plain(value: number, most = 6): string {
-  return new Intl.NumberFormat(language(), { maximumFractionDigits: most, useGrouping: false }).format(value).replace("-", MINUS);
+  return new Intl.NumberFormat(language(), { maximumFractionDigits: most, useGrouping: false })
+    .format(value)
+    .replace("-", MINUS);
 }
 
 /** What the golfer typed as a number, with a point or a comma; null when it is none. */
@@ -66,7 +68,8 @@ export function typedNumber(text: string): number | null {
 }
 
 /** What stands between whole numbers and decimals. */
-export const decimalMark = (): string => new Intl.NumberFormat(language()).formatToParts(0.5).find(({ type }) => type === "decimal")?.value ?? ".";
+export const decimalMark = (): string =>
+  new Intl.NumberFormat(language()).formatToParts(0.5).find(({ type }) => type === "decimal")?.value ?? ".";
 
 /** Text followed by its unit, as the unit is written. */
 export function withUnit(text: string, unit: string): string {
@@ -78,10 +81,12 @@ export function withUnit(text: string, unit: string): string {
 type Written = Pick<MeasureView, "unit" | "scale" | "decimals">;
 
 /** A value of a measure, in the unit shown; `more` decimals than the measure has. */
-export const amountOf = (value: number, { unit, scale, decimals }: Written, more = 0): string => withUnit(number(value * scale, decimals + more), unit);
+export const amountOf = (value: number, { unit, scale, decimals }: Written, more = 0): string =>
+  withUnit(number(value * scale, decimals + more), unit);
 
 /** A difference, which always carries its sign. */
-export const gapOf = (gap: number, { unit, scale, decimals }: Written, more = 0): string => withUnit(signed(gap * scale, decimals + more), unit);
+export const gapOf = (gap: number, { unit, scale, decimals }: Written, more = 0): string =>
+  withUnit(signed(gap * scale, decimals + more), unit);
 
 /** A size that somebody chose: in other units than it was chosen in, to one decimal more than the measure has. */
 export const chosenOf = (size: number, { scale, decimals }: Pick<Written, "scale" | "decimals">): number =>
@@ -96,7 +101,12 @@ const SPELLED: Readonly<Record<string, string>> = { yd: "yard", m: "meter" };
 
 /** A length with its unit in full, for those who hear it. */
 export const spelledOut = (length: number, unit: string): string =>
-  new Intl.NumberFormat(language(), { style: "unit", unit: SPELLED[unit]!, unitDisplay: "long", maximumFractionDigits: 0 }).format(length);
+  new Intl.NumberFormat(language(), {
+    style: "unit",
+    unit: SPELLED[unit]!,
+    unitDisplay: "long",
+    maximumFractionDigits: 0,
+  }).format(length);
 
 /** A share of 1 as percent. */
 export function percent(share: number): string {
@@ -136,9 +146,13 @@ const SPEEDS = ["ball_speed", "club_speed"];
 export function goalName(goal: Goal, measure: string): string {
   switch (goal) {
     case "higher":
-      return say(DISTANCES.includes(measure) ? "goal-longer" : SPEEDS.includes(measure) ? "goal-faster" : "goal-higher");
+      return say(
+        DISTANCES.includes(measure) ? "goal-longer" : SPEEDS.includes(measure) ? "goal-faster" : "goal-higher",
+      );
     case "lower":
-      return say(DISTANCES.includes(measure) ? "goal-shorter" : SPEEDS.includes(measure) ? "goal-slower" : "goal-lower");
+      return say(
+        DISTANCES.includes(measure) ? "goal-shorter" : SPEEDS.includes(measure) ? "goal-slower" : "goal-lower",
+      );
     case "nearer_zero":
       return say(measure === "offline" ? "goal-straighter" : "goal-nearer-zero");
     case "tighter":
@@ -180,7 +194,9 @@ export function roleName(role: Role, nameOf: (measure: string) => string): strin
     const name = nameOf(measure);
     const statistic = STATISTICS.find((known) => known === kind);
     if (kind === "measure") return name;
-    return statistic ? say(`role-${statistic}`, { measure: name }) : say("role-other", { measure: name, kind: kind.replaceAll("_", " ") });
+    return statistic
+      ? say(`role-${statistic}`, { measure: name })
+      : say("role-other", { measure: name, kind: kind.replaceAll("_", " ") });
   }
   const known = ROLES.find((one) => one === role);
   return known ? say(`role-${known}`) : role.replaceAll("_", " ");
@@ -191,9 +207,17 @@ const STATISTICS = ["deviation", "low", "high"] as const;
 
 /** Whether a heading, without its unit, is the very name of what its column was taken for. */
 export function saysTheSame(heading: string, name: string): boolean {
-  const bare = (text: string) => text.replace(/[([].*$/, "").replace(/[^\p{L}]/gu, "").toLowerCase();
+  const bare = (text: string) =>
+    text
+      .replace(/[([].*$/, "")
+      .replace(/[^\p{L}]/gu, "")
+      .toLowerCase();
   const [written, meant] = [bare(heading), bare(name)];
-  return written === meant || (written.length > 3 && meant.startsWith(written)) || (name === say("role-build") && written === "build");
+  return (
+    written === meant ||
+    (written.length > 3 && meant.startsWith(written)) ||
+    (name === say("role-build") && written === "build")
+  );
 }
 
 /** A role as one piece of text, for the value of a choice. */

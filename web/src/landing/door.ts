@@ -4,8 +4,16 @@ import type { Report, Session } from "../core/engine.js";
 import { door, hasShotsWith, waiting } from "../pieces/door.js";
 import { withTexts } from "../text/spoken.js";
 
-export const landingDoor = (session: Session, { baseline, candidate }: Report["asked"]): TemplateResult | typeof nothing =>
+export const landingDoor = (
+  session: Session,
+  { baseline, candidate }: Report["asked"],
+): TemplateResult | typeof nothing =>
   hasShotsWith(session, ["carry", "offline"])
-    ? door("landing", "flight", () => withTexts(["flight"], () => import("./part.js")), html`
-        <straight-answer-landing .session=${session} .baseline=${baseline} .candidate=${candidate}>${waiting()}</straight-answer-landing>`)
+    ? door(
+        "landing",
+        "flight",
+        () => withTexts(["flight"], () => import("./part.js")),
+        html`
+        <straight-answer-landing .session=${session} .baseline=${baseline} .candidate=${candidate}>${waiting()}</straight-answer-landing>`,
+      )
     : nothing;

@@ -1,7 +1,7 @@
 /** Draws the geometry of `landing.ts`. Decides nothing. */
 import { html, nothing, svg, type TemplateResult } from "lit";
-import { WIDTH, type LandingGeometry } from "./geometry.js";
 import { look, markerPath } from "../chart/marker.js";
+import { type LandingGeometry, WIDTH } from "./geometry.js";
 
 export interface LandingTexts {
   /** The whole picture in words. */

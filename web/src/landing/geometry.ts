@@ -62,13 +62,23 @@ export interface LandingGeometry {
   sides: { value: number; x: number }[];
 }
 
-export function landingGeometry({ shots, builds, fairway, aim, farthestAim, scale = 1 }: LandingInput): LandingGeometry {
+export function landingGeometry({
+  shots,
+  builds,
+  fairway,
+  aim,
+  farthestAim,
+  scale = 1,
+}: LandingInput): LandingGeometry {
   const reaches = builds.flatMap(({ center, ovals }) => ovals.map((oval) => ({ center, ...reach(oval) })));
   const [near = 0, far = 1] = extent([
     ...shots.map(({ carry }) => carry),
     ...reaches.flatMap(({ center, long }) => [center.carry - long, center.carry + long]),
   ]);
-  const sideways = [...shots.map(({ offline }) => Math.abs(offline)), ...reaches.map(({ center, wide }) => Math.abs(center.offline) + wide)];
+  const sideways = [
+    ...shots.map(({ offline }) => Math.abs(offline)),
+    ...reaches.map(({ center, wide }) => Math.abs(center.offline) + wide),
+  ];
   const widest = Math.max(...sideways, fairway / 2) + PAD;
   // Room for the aim as well, up to what a phone can show.
   const half = Math.min(Math.max(widest + Math.min(farthestAim, 10), NARROWEST), Math.max(WIDEST, fairway / 2 + PAD));
@@ -111,7 +121,10 @@ export function landingGeometry({ shots, builds, fairway, aim, farthestAim, scal
 }
 
 /** How far an oval reaches sideways and along, yd. */
-function reach({ major, minor, angle }: { major: number; minor: number; angle: number }): { wide: number; long: number } {
+function reach({ major, minor, angle }: { major: number; minor: number; angle: number }): {
+  wide: number;
+  long: number;
+} {
   const [cos, sin] = [Math.cos((angle * Math.PI) / 180), Math.sin((angle * Math.PI) / 180)];
   return { wide: Math.hypot(major * cos, minor * sin), long: Math.hypot(major * sin, minor * cos) };
 }
@@ -120,7 +133,12 @@ function reach({ major, minor, angle }: { major: number; minor: number; angle: n
  * An ellipse squeezed along the way from the tee by `squeeze`: half axes and turn, clockwise as pictures count it.
  * Its matrix R diag(major², minor²) Rᵀ is squeezed and taken apart again.
  */
-function stretched(major: number, minor: number, angle: number, squeeze: number): { rx: number; ry: number; turn: number } {
+function stretched(
+  major: number,
+  minor: number,
+  angle: number,
+  squeeze: number,
+): { rx: number; ry: number; turn: number } {
   const [cos, sin] = [Math.cos((angle * Math.PI) / 180), Math.sin((angle * Math.PI) / 180)];
   const xx = (major * cos) ** 2 + (minor * sin) ** 2;
   const xy = (major ** 2 - minor ** 2) * cos * sin * squeeze;

@@ -1,7 +1,5 @@
 /** Part 6: the ground from above, the aim line, and how often each club would hit the fairway. */
 import { html, nothing, type TemplateResult } from "lit";
-import { drawLanding } from "./draw.js";
-import { aimAt, landingGeometry, wholeAim, type LandingGeometry } from "./geometry.js";
 import type { Session } from "../core/engine.js";
 import type { BuildLanding, Hand, Landing } from "../core/flights.js";
 import { number, plain, spelledOut, withUnit } from "../format/values.js";
@@ -9,6 +7,8 @@ import { handChoice } from "../pieces/hand-choice.js";
 import { build } from "../pieces/pieces.js";
 import { say, sayAround } from "../text/say.js";
 import { lengthUnit, shownIn } from "../text/units.js";
+import { drawLanding } from "./draw.js";
+import { aimAt, type LandingGeometry, landingGeometry, wholeAim } from "./geometry.js";
 
 export interface LandingState {
   landing: Landing;
@@ -76,7 +76,12 @@ function picture({ landing, aim, fairway, session }: LandingState, actions: Land
   const { scale } = shownIn("yd");
   const whole = (yards: number) => number(Math.abs(yards) * scale, 0);
   const geometry = landingGeometry({
-    shots: landing.shots.map(({ shot, build: of, place, left_out }) => ({ shot, build: of, ...place, leftOut: left_out })),
+    shots: landing.shots.map(({ shot, build: of, place, left_out }) => ({
+      shot,
+      build: of,
+      ...place,
+      leftOut: left_out,
+    })),
     builds: landing.builds.map(({ build: of, center, ovals }) => ({ build: of, center, ovals })),
     fairway,
     aim,

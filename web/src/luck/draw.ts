@@ -1,8 +1,8 @@
 /** Draws the geometry of `luck.ts`. Decides nothing. */
 import { html, svg, type TemplateResult } from "lit";
 import { mark } from "../chart/draw-mark.js";
-import type { LuckGeometry, Reach, Role } from "./geometry.js";
 import { look } from "../chart/marker.js";
+import type { LuckGeometry, Reach, Role } from "./geometry.js";
 
 /** What the picture carries besides its shape; the caller has it from the core and the format. */
 export interface LuckTexts {

@@ -6,9 +6,9 @@
 import "./luck.css";
 import "../styles/slider.css";
 import type { PropertyValues, TemplateResult } from "lit";
-import { BehindDoor } from "../pieces/behind-door.js";
 import type { Luck, LuckRequest, Measure, Question, Refusal, Session, Showing } from "../core/engine.js";
 import { asRefusal } from "../core/refusal.js";
+import { BehindDoor } from "../pieces/behind-door.js";
 import english from "../text/en/luck.ftl?raw";
 import { learn } from "../text/say.js";
 import { luckView } from "./view.js";
@@ -43,7 +43,13 @@ export class StraightAnswerLuck extends BehindDoor {
 
   override render(): TemplateResult {
     return luckView(
-      { luck: this.#luck, trouble: this.#trouble, showing: this.#showing, session: this.session, measures: this.measures },
+      {
+        luck: this.#luck,
+        trouble: this.#trouble,
+        showing: this.#showing,
+        session: this.session,
+        measures: this.measures,
+      },
       {
         show: (shown) => this.#change(() => (this.#shown = shown)),
         choose: (showing) => this.#change(() => (this.#showing = showing)),

@@ -1,12 +1,12 @@
 /** Part 5: the slider, the words as they come from the core, and the hill of what luck alone does. */
 import { html, type TemplateResult } from "lit";
-import { drawLuck } from "./draw.js";
-import { luckGeometry } from "./geometry.js";
 import type { Luck, Measure, Refusal, Session, Showing } from "../core/engine.js";
-import { chosenOf, gapOf, measureView, plain, sides, signed, withUnit, type MeasureView } from "../format/values.js";
+import { chosenOf, gapOf, type MeasureView, measureView, plain, sides, signed, withUnit } from "../format/values.js";
 import { build, marker } from "../pieces/pieces.js";
 import { trouble as refused } from "../pieces/trouble.js";
 import { say } from "../text/say.js";
+import { drawLuck } from "./draw.js";
+import { luckGeometry } from "./geometry.js";
 
 export interface LuckState {
   luck: Luck | null;
@@ -23,7 +23,10 @@ export interface LuckActions {
 
 const SHOWINGS: readonly Showing[] = ["in_a_row", "picked"];
 
-export function luckView({ luck, trouble, showing, session, measures }: LuckState, actions: LuckActions): TemplateResult {
+export function luckView(
+  { luck, trouble, showing, session, measures }: LuckState,
+  actions: LuckActions,
+): TemplateResult {
   if (trouble) return html`<div class="card">${refused(trouble)}</div>`;
   if (!luck) return html`<p class="hint">${say("working")}</p>`;
   const { words } = luck;
@@ -86,7 +89,9 @@ function picture(luck: Luck, session: Session, measure: MeasureView): TemplateRe
   });
   const name = (index: number) => session.builds[index]?.name ?? "";
   const { left, right } =
-    compared === "distance_from_zero" ? { left: say("luck-nearer"), right: say("luck-farther") } : sides(measure.id, false);
+    compared === "distance_from_zero"
+      ? { left: say("luck-nearer"), right: say("luck-farther") }
+      : sides(measure.id, false);
   const value = (x: number) => gapOf(x, measure);
   const different = luck.goal === "different";
   const caption = [

@@ -1,18 +1,33 @@
 /** The numbers behind the answer, as a textbook would print them: plain words first, the term second. */
 import { html, nothing, type TemplateResult } from "lit";
 import type { Estimate, Finding, Group, Numbers, Report, Session, TextbookTest } from "../core/engine.js";
-import { gapOf, measureView, number, percent, probability, share, signed, amountOf, type MeasureView } from "../format/values.js";
+import {
+  amountOf,
+  gapOf,
+  type MeasureView,
+  measureView,
+  number,
+  percent,
+  probability,
+  share,
+  signed,
+} from "../format/values.js";
+import { build } from "../pieces/pieces.js";
 import type { State } from "../state/state.js";
 import english from "../text/en/numbers.ftl?raw";
 import { learn, say } from "../text/say.js";
-import { build } from "../pieces/pieces.js";
 
 learn(english);
 
 const MISSING = "–";
 
 /** What `shown` has behind it, the first opened. */
-export const numbers = (shown: readonly Finding[], report: Report, state: State, session: Session): TemplateResult => html`
+export const numbers = (
+  shown: readonly Finding[],
+  report: Report,
+  state: State,
+  session: Session,
+): TemplateResult => html`
   <p class="hint">
     ${say("numbers-help")}
     <a href=${`${say("methods-page")}#${methodsSection(report)}`} target="_blank" rel="noopener">${say("numbers-methods")}</a>.
@@ -36,7 +51,12 @@ function methodsSection({ answer: { estimate } }: Report): string {
   }
 }
 
-function measured({ baseline, candidate, measure, numbers, estimate }: Finding, open: boolean, state: State, session: Session): TemplateResult {
+function measured(
+  { baseline, candidate, measure, numbers, estimate }: Finding,
+  open: boolean,
+  state: State,
+  session: Session,
+): TemplateResult {
   const view = measureView(measure, state.measures, session);
   const builds = [baseline, candidate].map((index) => ({ index, name: session.builds[index]?.name ?? "" }));
   return html`
@@ -53,12 +73,16 @@ const groups = (numbers: Numbers, view: MeasureView, builds: { index: number; na
         <tr><th scope="col">${say("numbers-club")}</th>${(["shots", "average", "scatter"] as const).map((id) => html`<th scope="col">${say(`numbers-${id}`)}<small>${say(`numbers-${id}-term`)}</small></th>`)}</tr>
       </thead>
       <tbody>
-        ${[numbers.baseline, numbers.candidate].map((group, at) => group ? groupRow(group, view, builds[at]!) : nothing)}
+        ${[numbers.baseline, numbers.candidate].map((group, at) => (group ? groupRow(group, view, builds[at]!) : nothing))}
       </tbody>
     </table>
   </div>`;
 
-const groupRow = (group: Group, view: MeasureView, { index, name }: { index: number; name: string }): TemplateResult => html`
+const groupRow = (
+  group: Group,
+  view: MeasureView,
+  { index, name }: { index: number; name: string },
+): TemplateResult => html`
   <tr>
     <th scope="row">${build(index, name)}</th>
     <td>${number(group.n, 0)}</td>
@@ -69,7 +93,11 @@ const groupRow = (group: Group, view: MeasureView, { index, name }: { index: num
 const METHODS = ["welch", "yuen", "round"] as const;
 
 function tests(numbers: Numbers, view: MeasureView): TemplateResult | typeof nothing {
-  const shown = METHODS.flatMap((key) => (numbers[key] ? [{ plain: say(`numbers-method-${key}`), term: say(`numbers-method-${key}-term`), test: numbers[key] }] : []));
+  const shown = METHODS.flatMap((key) =>
+    numbers[key]
+      ? [{ plain: say(`numbers-method-${key}`), term: say(`numbers-method-${key}-term`), test: numbers[key] }]
+      : [],
+  );
   if (shown.length === 0) return nothing;
   const line = (plain: string, term: string, cell: (test: TextbookTest) => string): TemplateResult => html`
     <tr>
@@ -114,19 +142,26 @@ const scatter = ({ spread }: Numbers): TemplateResult | typeof nothing =>
 /** What the decision itself rests on. */
 function deciding(estimate: Estimate, view: MeasureView): TemplateResult {
   const ratio = estimate.method === "spread_ratio";
-  const interval = (level: number) => (ratio ? say("numbers-interval-of", { level: percent(level) }) : say("numbers-interval-of-widened", { level: percent(level) }));
+  const interval = (level: number) =>
+    ratio
+      ? say("numbers-interval-of", { level: percent(level) })
+      : say("numbers-interval-of-widened", { level: percent(level) });
   const value = (x: number) => (ratio ? number(x, 2) : gapOf(x, view, 1));
   return html`
     <dl>
       <div><dt>${say("numbers-held-none")}</dt><dd>${say("from-to", { from: value(estimate.low), to: value(estimate.high) })} <small>${interval(estimate.level)}</small></dd></div>
       <div><dt>${say("numbers-held-same")}</dt><dd>${say("from-to", { from: value(estimate.equivalence.low), to: value(estimate.equivalence.high) })} <small>${interval(estimate.equivalence.level)}</small></dd></div>
-      ${estimate.order_allowance > 0
-        ? html`<div><dt>${say("numbers-allowed")}</dt><dd>${amountOf(estimate.order_allowance, view, 1)} <small>${say("numbers-allowed-term")}</small></dd></div>`
-        : nothing}
+      ${
+        estimate.order_allowance > 0
+          ? html`<div><dt>${say("numbers-allowed")}</dt><dd>${amountOf(estimate.order_allowance, view, 1)} <small>${say("numbers-allowed-term")}</small></dd></div>`
+          : nothing
+      }
       <div><dt>${say("numbers-equal-such")}</dt><dd>${share(estimate.chance_if_same)} <small>${say("numbers-equal-such-term")}</small></dd></div>
       <div><dt>${say("numbers-detectable")}</dt><dd>${ratio ? number(estimate.detectable, 2) : amountOf(estimate.detectable, view, 1)} <small>${say("numbers-detectable-term")}</small></dd></div>
-      ${estimate.shots_to_settle === undefined
-        ? nothing
-        : html`<div><dt>${say("numbers-settle")}</dt><dd>${say("n-shots", { count: estimate.shots_to_settle })} <small>${say("numbers-settle-term")}</small></dd></div>`}
+      ${
+        estimate.shots_to_settle === undefined
+          ? nothing
+          : html`<div><dt>${say("numbers-settle")}</dt><dd>${say("n-shots", { count: estimate.shots_to_settle })} <small>${say("numbers-settle-term")}</small></dd></div>`
+      }
     </dl>`;
 }

@@ -3,9 +3,9 @@
  * it as in any link, so that nobody loses a session to a change of words.
  */
 import type { Question, Report } from "../core/engine.js";
-import type { PagePort } from "../state/page-port.js";
 import { isSpread } from "../format/margin.js";
-import { language, say, type Language } from "../text/say.js";
+import type { PagePort } from "../state/page-port.js";
+import { type Language, language, say } from "../text/say.js";
 import { LANGUAGES, pageIn } from "../text/spoken.js";
 import { isMetric, type System } from "../text/units.js";
 
@@ -22,7 +22,11 @@ export function offerOtherWays(page: PagePort): void {
   const units: System = isMetric() ? "metric" : "imperial";
   const others = (Object.keys(LANGUAGES) as Language[]).filter((one) => one !== language());
   const ways: Way[] = [
-    { language: language(), units: isMetric() ? "imperial" : "metric", text: isMetric() ? say("show-yards") : say("show-meters") },
+    {
+      language: language(),
+      units: isMetric() ? "imperial" : "metric",
+      text: isMetric() ? say("show-yards") : say("show-meters"),
+    },
     ...others.map((one) => ({ language: one, units, text: LANGUAGES[one] })),
   ];
   place.replaceChildren(...ways.map((way) => linkTo(way, page)));
@@ -31,7 +35,12 @@ export function offerOtherWays(page: PagePort): void {
 
 function linkTo(way: Way, page: PagePort): HTMLAnchorElement {
   const link = document.createElement("a");
-  Object.assign(link, { href: pageIn(way.language, way.units), hreflang: way.language, lang: way.language, textContent: way.text });
+  Object.assign(link, {
+    href: pageIn(way.language, way.units),
+    hreflang: way.language,
+    lang: way.language,
+    textContent: way.text,
+  });
   link.addEventListener("click", (event) => {
     event.preventDefault();
     void addressOf(way, page).then((address) => {
@@ -49,7 +58,11 @@ async function addressOf(way: Way, page: PagePort): Promise<string | null> {
   if (!current) return address + location.hash;
   const { session, question, report } = current;
   const stays = isMetric() === (way.units === "metric");
-  return (await (await page.engine).share({ session, question: stays ? question : withItsMargin(question, report), view: {}, address })).link;
+  return (
+    await (
+      await page.engine
+    ).share({ session, question: stays ? question : withItsMargin(question, report), view: {}, address })
+  ).link;
 }
 
 /** A usual margin is round in the units shown: in others the question keeps the one it was answered with, and its answer. */

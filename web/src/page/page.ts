@@ -3,22 +3,23 @@
  *
  * Drawn into the document itself, so that anchors, labels, print and assistive technology work as everywhere.
  */
-import { LightElement } from "../pieces/light-element.js";
+
 import type { TemplateResult } from "lit";
-import type { Actions } from "../state/actions.js";
 import type { Engine, Question } from "../core/engine.js";
 import { asRefusal } from "../core/refusal.js";
-import { exampleIn, type Example } from "../state/examples.js";
-import type { Current } from "../state/page-port.js";
+import { LightElement } from "../pieces/light-element.js";
+import { openNow } from "../pieces/when-open.js";
+import type { Actions } from "../state/actions.js";
+import { type Example, exampleIn } from "../state/examples.js";
 import { take } from "../state/intake.js";
 import { isLink } from "../state/link.js";
-import { reduce, start, type AnswerPlace, type Message, type State } from "../state/state.js";
-import { textsOf, type NewText } from "../state/texts.js";
-import { fetching, page } from "./view.js";
-import { openNow } from "../pieces/when-open.js";
 import { nextFrame, nextTurn } from "../state/next-frame.js";
+import type { Current } from "../state/page-port.js";
+import { type AnswerPlace, type Message, reduce, type State, start } from "../state/state.js";
+import { type NewText, textsOf } from "../state/texts.js";
 import { work } from "../state/work.js";
 import { say } from "../text/say.js";
+import { fetching, page } from "./view.js";
 
 /** The share of the answer's sentence that must be on the screen before it counts as seen. */
 const SEEN = 0.5;
@@ -109,7 +110,11 @@ export class StraightAnswerPage extends LightElement {
     document.body.classList.toggle("with-shots", this.#state.read !== null);
     this.#watchTheAnswer();
     // What was read is gone to as soon as it stands: what moves under a finger later is touched by mistake.
-    if (this.#goTo && this.#state.read && (!this.#state.wants || (this.#goTo === "shots" && this.#state.wants !== "read"))) {
+    if (
+      this.#goTo &&
+      this.#state.read &&
+      (!this.#state.wants || (this.#goTo === "shots" && this.#state.wants !== "read"))
+    ) {
       const id = this.#goTo;
       this.#goTo = null;
       this.#show(id);
@@ -138,8 +143,10 @@ export class StraightAnswerPage extends LightElement {
     this.requestUpdate();
     const { report, trouble } = this.#state;
     if (report && report !== before.report) this.dispatchEvent(new CustomEvent("answered", { detail: report }));
-    if (trouble && trouble !== before.trouble) this.dispatchEvent(new CustomEvent("refused", { detail: trouble.message }));
-    if (message.type === "answered" || message.type === "started_again") this.dispatchEvent(new Event("straight-answer", { bubbles: true }));
+    if (trouble && trouble !== before.trouble)
+      this.dispatchEvent(new CustomEvent("refused", { detail: trouble.message }));
+    if (message.type === "answered" || message.type === "started_again")
+      this.dispatchEvent(new Event("straight-answer", { bubbles: true }));
     if (this.#state.wants && this.#state.turn !== before.turn) void this.#work(this.#state);
   }
 
@@ -182,7 +189,12 @@ export class StraightAnswerPage extends LightElement {
     }
     this.#goTo ??= "shots";
     if (adding && this.#state.given.length > 0) this.#dispatch({ type: "texts_added", texts });
-    else this.#dispatch({ type: "texts_given", texts, question: question ?? (Object.keys(this.opening).length > 0 ? this.opening : undefined) });
+    else
+      this.#dispatch({
+        type: "texts_given",
+        texts,
+        question: question ?? (Object.keys(this.opening).length > 0 ? this.opening : undefined),
+      });
   }
 
   #giveText(text: string, adding?: boolean): void {
@@ -192,7 +204,8 @@ export class StraightAnswerPage extends LightElement {
   async #giveFiles(files: readonly File[], adding = false): Promise<void> {
     const taken = await take(files, await this.engine);
     if ("refusal" in taken) this.#dispatch({ type: "file_refused", refusal: taken.refusal });
-    else if ("workbook" in taken) this.#enter({ type: "entry", entry: { kind: "sheets", workbook: taken.workbook, adding } });
+    else if ("workbook" in taken)
+      this.#enter({ type: "entry", entry: { kind: "sheets", workbook: taken.workbook, adding } });
     else this.#give(taken.texts, adding);
   }
 
@@ -237,7 +250,11 @@ export class StraightAnswerPage extends LightElement {
     try {
       const text = await example.text();
       this.#goTo = goTo;
-      const source = { kind: "example", name: say("example-name", { title: say(`example-${example.id}`) }), text } as const;
+      const source = {
+        kind: "example",
+        name: say("example-name", { title: say(`example-${example.id}`) }),
+        text,
+      } as const;
       this.#give([{ source }], false, example.question);
     } catch {
       const refusal = {
@@ -277,7 +294,8 @@ export class StraightAnswerPage extends LightElement {
 
   #startAgain(): void {
     document.body.classList.remove("from-address");
-    if (exampleIn(location.hash) || isLink(location.hash)) history.replaceState(null, "", location.pathname + location.search);
+    if (exampleIn(location.hash) || isLink(location.hash))
+      history.replaceState(null, "", location.pathname + location.search);
     this.#dispatch({ type: "started_again" });
     void this.updateComplete.then(() => this.#show("shots"));
   }
@@ -350,10 +368,13 @@ export class StraightAnswerPage extends LightElement {
 }
 
 function watching(rootMargin: string, tell: (entry: IntersectionObserverEntry) => void): IntersectionObserver {
-  return new IntersectionObserver((entries) => {
-    const entry = entries.at(-1);
-    if (entry) tell(entry);
-  }, { rootMargin, threshold: [0, SEEN] });
+  return new IntersectionObserver(
+    (entries) => {
+      const entry = entries.at(-1);
+      if (entry) tell(entry);
+    },
+    { rootMargin, threshold: [0, SEEN] },
+  );
 }
 
 function place({ intersectionRatio, boundingClientRect }: IntersectionObserverEntry): AnswerPlace {

@@ -1,14 +1,14 @@
 /** The page as a whole: which parts there are in which state. */
 import { html, nothing, type TemplateResult } from "lit";
-import type { Actions } from "../state/actions.js";
-import type { State } from "../state/state.js";
 import { answer } from "../answer/answer.js";
-import { counts } from "../question/counts.js";
 import { entry } from "../entry/entry.js";
-import { give } from "../start/give.js";
 import { later } from "../pieces/later.js";
 import { part } from "../pieces/pieces.js";
+import { counts } from "../question/counts.js";
 import { read } from "../shots/read.js";
+import { give } from "../start/give.js";
+import type { Actions } from "../state/actions.js";
+import type { State } from "../state/state.js";
 import { say } from "../text/say.js";
 import { withTexts } from "../text/spoken.js";
 
@@ -18,7 +18,11 @@ const below = later(() => withTexts(["trust"], () => import("./below.js")).then(
 /** `whole`: with what stands below the answer, which is drawn once the first answer can be seen. */
 export function page(state: State, actions: Actions, whole: boolean): TemplateResult {
   if (!state.read) {
-    const first = state.wants ? reading(state, actions) : state.entry ? entry(state, state.entry, actions) : give(state, actions);
+    const first = state.wants
+      ? reading(state, actions)
+      : state.entry
+        ? entry(state, state.entry, actions)
+        : give(state, actions);
     return html`<div class="parts empty">${first}</div>${announcement(state)}`;
   }
   const { session } = state.read;
@@ -40,7 +44,8 @@ export function page(state: State, actions: Actions, whole: boolean): TemplateRe
 }
 
 /** Before it is known what there is to show, as the page's own file has it. */
-export const fetching = (): TemplateResult => part("shots", say("your-shots"), html`<div class="card opening"><p>${say("opening")}</p></div>`);
+export const fetching = (): TemplateResult =>
+  part("shots", say("your-shots"), html`<div class="card opening"><p>${say("opening")}</p></div>`);
 
 const reading = (state: State, actions: Actions): TemplateResult =>
   part(
@@ -56,7 +61,8 @@ const reading = (state: State, actions: Actions): TemplateResult =>
 const length = ({ given }: State): number => given.reduce((sum, { source }) => sum + source.text.length, 0);
 
 /** Heard, not seen: what changed. */
-const announcement = (state: State): TemplateResult => html`<p class="visually-hidden" role="status">${said(state)}</p>`;
+const announcement = (state: State): TemplateResult =>
+  html`<p class="visually-hidden" role="status">${said(state)}</p>`;
 
 function said(state: State): string {
   if (state.wants === "read") return say("says-reading");

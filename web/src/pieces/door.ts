@@ -10,7 +10,12 @@ export const waiting = (): TemplateResult => html`<p class="hint">${say("loading
 type DoorId = "luck" | "landing" | "cause" | "potential" | "change" | "weather" | "share";
 
 /** A whole part behind a door; `look` is the class of its `details`. */
-export const door = (id: DoorId, look: string, load: () => Promise<unknown>, body: TemplateResult): TemplateResult => html`
+export const door = (
+  id: DoorId,
+  look: string,
+  load: () => Promise<unknown>,
+  body: TemplateResult,
+): TemplateResult => html`
   <section class="part" id=${id} aria-labelledby="${id}-title">
     <details class=${look} @toggle=${(event: Event) => opened(event, load)}>
       <summary><hgroup><h2 id="${id}-title" tabindex="-1">${say(`door-${id}`)}</h2><p>${say(`door-${id}-line`)}</p></hgroup></summary>

@@ -5,14 +5,14 @@
  * asked once, as it then stands, so that dragging never queues up.
  */
 import { html, type PropertyValues, type TemplateResult } from "lit";
-import { BehindDoor } from "./behind-door.js";
-import type { Session } from "../core/engine.js";
-import { flights, type Flights, type Hand } from "../core/flights.js";
-import { hand, onHand, setHand } from "../state/handedness.js";
-import { asRefusal } from "../core/refusal.js";
 import type { Refusal } from "../../pkg/straight_answer.js";
-import { trouble } from "./trouble.js";
+import type { Session } from "../core/engine.js";
+import { type Flights, flights, type Hand } from "../core/flights.js";
+import { asRefusal } from "../core/refusal.js";
+import { hand, onHand, setHand } from "../state/handedness.js";
 import { say } from "../text/say.js";
+import { BehindDoor } from "./behind-door.js";
+import { trouble } from "./trouble.js";
 
 export abstract class OpenedPart<Answer> extends BehindDoor {
   static override properties = {

@@ -4,7 +4,7 @@
  */
 import { nothing } from "lit";
 import { AsyncDirective } from "lit/async-directive.js";
-import { directive, type ChildPart } from "lit/directive.js";
+import { type ChildPart, directive } from "lit/directive.js";
 
 class WhenOpen extends AsyncDirective {
   #row: HTMLDetailsElement | null = null;

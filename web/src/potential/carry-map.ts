@@ -43,14 +43,17 @@ export function mapGeometry(input: MapInput): MapGeometry {
   const [launchLow, launchHigh] = [launches[0] ?? 0, launches.at(-1) ?? 1];
   const [spinLow, spinHigh] = [spins[0] ?? 0, spins.at(-1) ?? 1];
   const width = WIDTH - LEFT - RIGHT;
-  const x = (launch: number) => LEFT + ((clamp(launch, launchLow, launchHigh) - launchLow) / (launchHigh - launchLow)) * width;
+  const x = (launch: number) =>
+    LEFT + ((clamp(launch, launchLow, launchHigh) - launchLow) / (launchHigh - launchLow)) * width;
   const y = (spin: number) => TOP + FIELD - ((clamp(spin, spinLow, spinHigh) - spinLow) / (spinHigh - spinLow)) * FIELD;
   // Grid cells count from their edges: a value stands in the middle of its cell.
   const place = ([column, row]: readonly number[]): [number, number] => [
     LEFT + clamp(((column ?? 0) - 0.5) / (launches.length - 1), 0, 1) * width,
     TOP + FIELD - clamp(((row ?? 0) - 0.5) / (spins.length - 1), 0, 1) * FIELD,
   ];
-  const areas = contours().size([launches.length, spins.length]).thresholds([...lines])([...carries]);
+  const areas = contours()
+    .size([launches.length, spins.length])
+    .thresholds([...lines])([...carries]);
   const shapes = areas.map(({ value, coordinates }) => ({
     value,
     rings: coordinates.flatMap((polygon) => polygon.map((ring) => ring.map((point) => place(point)))),
@@ -88,8 +91,14 @@ function labels(
 ): { value: number; x: number; y: number }[] {
   const placed: { value: number; x: number; y: number }[] = [];
   for (const { value, rings } of shapes) {
-    const inner = rings.flat().filter(([px, py]) => px > LEFT + 14 && px < LEFT + width - 16 && py > TOP + 10 && py < TOP + FIELD - 8);
-    const free = inner.filter(([px, py]) => Math.hypot(own[0] - px, own[1] - py) > 34 && placed.every((other) => Math.hypot(other.x - px, (other.y - py) * 1.6) > 34));
+    const inner = rings
+      .flat()
+      .filter(([px, py]) => px > LEFT + 14 && px < LEFT + width - 16 && py > TOP + 10 && py < TOP + FIELD - 8);
+    const free = inner.filter(
+      ([px, py]) =>
+        Math.hypot(own[0] - px, own[1] - py) > 34 &&
+        placed.every((other) => Math.hypot(other.x - px, (other.y - py) * 1.6) > 34),
+    );
     const best = free.sort((a, b) => nearness(a, width) - nearness(b, width))[0];
     if (best) placed.push({ value, x: best[0], y: best[1] });
   }
@@ -97,7 +106,8 @@ function labels(
 }
 
 /** Distance from the way up the middle of the picture's upper left, where lines lie apart. */
-const nearness = ([px, py]: Point, width: number): number => Math.abs(px - (LEFT + width * 0.3)) + 0.4 * Math.abs(py - (TOP + FIELD * 0.35));
+const nearness = ([px, py]: Point, width: number): number =>
+  Math.abs(px - (LEFT + width * 0.3)) + 0.4 * Math.abs(py - (TOP + FIELD * 0.35));
 
 const clamp = (value: number, low: number, high: number): number => Math.min(Math.max(value, low), high);
 const round = (value: number): number => Math.round(value * 10) / 10;

@@ -1,21 +1,27 @@
 /** Part 8: what each club's ball speed carries now and could carry, and the map of carry over launch and spin. */
 import { html, nothing, type TemplateResult } from "lit";
-import { mapGeometry } from "./carry-map.js";
-import { drawCarryMap } from "./draw-carry-map.js";
 import type { Session } from "../core/engine.js";
 import type { Potential, SpeedGroup } from "../core/flights.js";
 import { number, withUnit } from "../format/values.js";
 import { build } from "../pieces/pieces.js";
 import { say } from "../text/say.js";
 import { shownIn } from "../text/units.js";
+import { mapGeometry } from "./carry-map.js";
+import { drawCarryMap } from "./draw-carry-map.js";
 
 /** How far below the best its band reaches, yd: as the core makes it. */
 const FLAT = 2;
 
-export function potentialView(potential: Potential, session: Session, chosen: number, choose: (group: number) => void): TemplateResult {
+export function potentialView(
+  potential: Potential,
+  session: Session,
+  chosen: number,
+  choose: (group: number) => void,
+): TemplateResult {
   const { words, groups } = potential;
   const name = (index: number) => session.builds[index]?.name ?? "";
-  const title = (group: SpeedGroup) => (group.build === null ? group.words.name : build(group.build, name(group.build)));
+  const title = (group: SpeedGroup) =>
+    group.build === null ? group.words.name : build(group.build, name(group.build));
   return html`
     <div class="card">
       <p class="said">${words.headline}</p>
@@ -54,7 +60,11 @@ export function potentialView(potential: Potential, session: Session, chosen: nu
     </div>`;
 }
 
-function picture({ map, words }: Potential, group: SpeedGroup | undefined, session: Session): TemplateResult | typeof nothing {
+function picture(
+  { map, words }: Potential,
+  group: SpeedGroup | undefined,
+  session: Session,
+): TemplateResult | typeof nothing {
   if (!group) return nothing;
   const [yard, mph] = [shownIn("yd"), shownIn("mph")];
   const geometry = mapGeometry({

@@ -1,14 +1,14 @@
 /** Part 2: whose club is whose, what better means, how much would matter, and how the test was stopped. */
 import { html, nothing, type TemplateResult } from "lit";
-import type { Actions } from "../state/actions.js";
 import type { Goal, Question, Report, Session } from "../core/engine.js";
 import { goalName, goalsFor, measureView } from "../format/values.js";
+import { build, choice, part } from "../pieces/pieces.js";
+import type { Actions } from "../state/actions.js";
 import { measuresInOrder } from "../state/question.js";
 import type { State } from "../state/state.js";
-import { margin } from "./margin.js";
-import { build, choice, part } from "../pieces/pieces.js";
-import { stopping } from "./stopping.js";
 import { say } from "../text/say.js";
+import { margin } from "./margin.js";
+import { stopping } from "./stopping.js";
 
 /** Up to this many clubs stand open to view; more open as a list. */
 const OPEN_CHOICES = 5;

@@ -1,9 +1,9 @@
 /** How much would matter: a number with two large buttons. */
 import { html, nothing, type TemplateResult } from "lit";
-import type { Actions } from "../state/actions.js";
 import type { Question } from "../core/engine.js";
-import { plain, typedNumber, type MeasureView } from "../format/values.js";
-import { isSpread, marginScale, stepMargin, type MarginScale } from "../format/margin.js";
+import { isSpread, type MarginScale, marginScale, stepMargin } from "../format/margin.js";
+import { type MeasureView, plain, typedNumber } from "../format/values.js";
+import type { Actions } from "../state/actions.js";
 import type { State } from "../state/state.js";
 import { say } from "../text/say.js";
 
@@ -40,7 +40,9 @@ function usual({ report }: State, measure: MeasureView, question: Question): num
 function why(measure: MeasureView, question: Question, scale: MarginScale): string {
   if (isSpread(question)) return say("margin-spread");
   if (measure.margin === null) return say("margin-own");
-  return question.margin === undefined ? measure.marginWhy : say("margin-usual", { margin: plain(scale.shown(measure.margin)), unit: scale.unit });
+  return question.margin === undefined
+    ? measure.marginWhy
+    : say("margin-usual", { margin: plain(scale.shown(measure.margin)), unit: scale.unit });
 }
 
 /** A number is taken, an empty field goes back to what is usual, anything else is put back. */

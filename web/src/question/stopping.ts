@@ -1,7 +1,7 @@
 /** Whether the number of shots was fixed before: it decides how convincing the shots must be. */
 import { html, nothing, type TemplateResult } from "lit";
-import type { Actions } from "../state/actions.js";
 import type { Stopping } from "../core/engine.js";
+import type { Actions } from "../state/actions.js";
 import { say } from "../text/say.js";
 
 type Kind = "fixed" | "unknown" | "planned";

@@ -14,8 +14,13 @@ export const secondDoor = (
   measures: readonly Measure[],
 ): TemplateResult | typeof nothing =>
   hasShotsWith(session, [measure]) && candidate !== null
-    ? door("change", "flight", () => withTexts(["flight"], () => import("./part.js")), html`
+    ? door(
+        "change",
+        "flight",
+        () => withTexts(["flight"], () => import("./part.js")),
+        html`
         <p class="hint">${session.second ? html`${sayAround("change-said", { name: foreign(session.second.name) })} ` : nothing}${say("change-asked")}</p>
         <straight-answer-second .session=${session} .baseline=${baseline} .candidate=${candidate} .question=${question}
-          .measure=${measureView(measure, measures, session)}>${waiting()}</straight-answer-second>`)
+          .measure=${measureView(measure, measures, session)}>${waiting()}</straight-answer-second>`,
+      )
     : nothing;

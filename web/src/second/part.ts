@@ -4,20 +4,24 @@ import "../styles/cause.css";
 import "../styles/change.css";
 import "../styles/slider.css";
 import { html, type TemplateResult } from "lit";
-import type { Question } from "../core/engine.js";
-import type { MeasureView } from "../format/values.js";
-import type { Flights, Second } from "../core/flights.js";
-import { OpenedPart } from "../pieces/opened-part.js";
 import type { Refusal } from "../../pkg/straight_answer.js";
-import { controls, secondView, type Sides, type SecondActions } from "./view.js";
+import type { Question } from "../core/engine.js";
+import type { Flights, Second } from "../core/flights.js";
+import type { MeasureView } from "../format/values.js";
+import { OpenedPart } from "../pieces/opened-part.js";
+import { trouble } from "../pieces/trouble.js";
 import english from "../text/en/flight.ftl?raw";
 import { learn, say } from "../text/say.js";
-import { trouble } from "../pieces/trouble.js";
+import { controls, type SecondActions, type Sides, secondView } from "./view.js";
 
 learn(english);
 
 export class StraightAnswerSecond extends OpenedPart<Second> {
-  static override properties = { ...OpenedPart.properties, question: { attribute: false }, measure: { attribute: false } };
+  static override properties = {
+    ...OpenedPart.properties,
+    question: { attribute: false },
+    measure: { attribute: false },
+  };
   declare question: Question;
   declare measure: MeasureView;
 
@@ -30,7 +34,8 @@ export class StraightAnswerSecond extends OpenedPart<Second> {
   #values: [number, number] = [0, 1];
   readonly #actions: SecondActions = {
     move: (from) => this.change(() => (this.#from = from)),
-    name: (which, name) => this.change(() => (this.#names[which] = name.trim() || (which ? say("after") : say("before")))),
+    name: (which, name) =>
+      this.change(() => (this.#names[which] = name.trim() || (which ? say("after") : say("before")))),
     byShot: (isByShot) => this.change(() => (this.#isByShot = isByShot)),
     take: (which, value) =>
       this.change(() => {
@@ -46,7 +51,14 @@ export class StraightAnswerSecond extends OpenedPart<Second> {
     const { second, shots } = this.session;
     const column = second && second.values.length > 1 ? second : null;
     const from = this.#from ?? Math.floor(shots.length / 2) + 1;
-    return { column, isByShot: column === null || this.#isByShot, values: this.#values, from, names: this.#names, shots: shots.length };
+    return {
+      column,
+      isByShot: column === null || this.#isByShot,
+      values: this.#values,
+      from,
+      names: this.#names,
+      shots: shots.length,
+    };
   }
 
   protected override ask(from: Flights): Promise<Second> {

@@ -1,9 +1,9 @@
 /** Before and after: where the change was, what it and the club did, each with its interval. */
 import { html, nothing, type TemplateResult } from "lit";
 import { drawParts } from "../chart/draw-parts.js";
-import { partsGeometry, type PartRow } from "../chart/parts.js";
+import { type PartRow, partsGeometry } from "../chart/parts.js";
 import type { Effect, Second, SecondFactor } from "../core/flights.js";
-import { gapOf, plain, signed, type MeasureView } from "../format/values.js";
+import { gapOf, type MeasureView, plain, signed } from "../format/values.js";
 import { choice, foreign } from "../pieces/pieces.js";
 import { say } from "../text/say.js";
 
@@ -57,14 +57,21 @@ const kind = ({ name }: SecondFactor, isByShot: boolean, actions: SecondActions)
     </div>
   </fieldset>`;
 
-const byValue = ({ values }: SecondFactor, chosen: readonly [number, number], actions: SecondActions): TemplateResult => html`
+const byValue = (
+  { values }: SecondFactor,
+  chosen: readonly [number, number],
+  actions: SecondActions,
+): TemplateResult => html`
   <div class="change">
     ${([say("change-from"), say("change-to")] as const).map(
       (label, which) => html`
         <label class="change-name">
           <span>${label}</span>
-          ${choice(label, values.map((value, at) => ({ value: String(at), label: value })), String(chosen[which as 0 | 1]), (value) =>
-            actions.take(which as 0 | 1, Number(value)),
+          ${choice(
+            label,
+            values.map((value, at) => ({ value: String(at), label: value })),
+            String(chosen[which as 0 | 1]),
+            (value) => actions.take(which as 0 | 1, Number(value)),
           )}
         </label>`,
     )}
@@ -89,14 +96,24 @@ const byShot = ({ from, names, shots }: Sides, actions: SecondActions): Template
   </div>`;
 
 function picture(second: Second, measure: MeasureView): TemplateResult {
-  const row = (key: string, name: string, { value, range }: Effect): PartRow => ({ key, name, value, low: range.low, high: range.high, belongs: "both", inner: false });
+  const row = (key: string, name: string, { value, range }: Effect): PartRow => ({
+    key,
+    name,
+    value,
+    low: range.low,
+    high: range.high,
+    belongs: "both",
+    inner: false,
+  });
   const rows = [
     row("build", say("change-club"), second.build),
     row("condition", say("change-condition", { before: second.names[0], after: second.names[1] }), second.condition),
     row("interaction", say("change-interaction"), second.interaction),
   ];
   const value = (x: number) => gapOf(x, measure);
-  const each = rows.map(({ name, value: x, low, high }) => say("change-bar", { name, value: value(x), low: value(low), high: value(high) }));
+  const each = rows.map(({ name, value: x, low, high }) =>
+    say("change-bar", { name, value: value(x), low: value(low), high: value(high) }),
+  );
   const alternative = say("change-bars", { measure: measure.name, each: each.join(" ") });
   return html`
     <figure class="picture">

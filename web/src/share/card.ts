@@ -3,12 +3,13 @@
  *
  * 1,200 pixels wide, so that it is sharp at the 600 or so that forums show; as high as its words need.
  */
+
+import { deciding, type IntervalGeometry, intervalGeometry } from "../chart/interval.js";
 import { markerPath } from "../chart/marker.js";
-import { deciding, intervalGeometry, type IntervalGeometry } from "../chart/interval.js";
 import type { Report, Shared } from "../core/engine.js";
-import { moreOrLess, sides, signed, type MeasureView } from "../format/values.js";
-import { LOOKS, type Colors } from "./colors.js";
+import { type MeasureView, moreOrLess, sides, signed } from "../format/values.js";
 import { say } from "../text/say.js";
+import { type Colors, LOOKS } from "./colors.js";
 
 export interface CardInput {
   shared: Shared;
@@ -62,7 +63,9 @@ export async function card(input: CardInput): Promise<Blob> {
   page.draw();
   if (picture) drawInterval(ctx, picture, pictureTop, input);
   if (code) drawCode(ctx, colors, code, WIDTH - PAD - CODE, wordsTop);
-  return new Promise((resolve, reject) => canvas.toBlob((blob) => (blob ? resolve(blob) : reject(new Error("no picture"))), "image/png"));
+  return new Promise((resolve, reject) =>
+    canvas.toBlob((blob) => (blob ? resolve(blob) : reject(new Error("no picture"))), "image/png"),
+  );
 }
 
 /** Puts words below one another, broken where the width ends. */
@@ -129,7 +132,12 @@ function interval({ answer, asked }: Report, { scale }: MeasureView): Picture | 
   return { geometry: intervalGeometry({ rows, margin: asked.margin, isRatio, scale }), isRatio };
 }
 
-function drawInterval(ctx: CanvasRenderingContext2D, { geometry, isRatio }: Picture, top: number, { colors, measure }: CardInput): void {
+function drawInterval(
+  ctx: CanvasRenderingContext2D,
+  { geometry, isRatio }: Picture,
+  top: number,
+  { colors, measure }: CardInput,
+): void {
   const x = (percent: number) => PAD + (percent / 100) * (WIDTH - 2 * PAD);
   const { left, right } = sides(measure.id, isRatio);
   const figure = (value: number) => (isRatio ? moreOrLess(value) : signed(value * measure.scale, measure.decimals));
@@ -183,7 +191,13 @@ function stroke(ctx: CanvasRenderingContext2D, x1: number, y1: number, x2: numbe
 }
 
 /** Dark on white in either scheme, with the four light modules around that readers need. */
-function drawCode(ctx: CanvasRenderingContext2D, colors: Colors, code: readonly (readonly boolean[])[], x: number, y: number): void {
+function drawCode(
+  ctx: CanvasRenderingContext2D,
+  colors: Colors,
+  code: readonly (readonly boolean[])[],
+  x: number,
+  y: number,
+): void {
   const module = Math.max(1, Math.floor(CODE / (code.length + 8)));
   const size = module * (code.length + 8);
   const [left, top] = [x + CODE - size, y];

@@ -22,7 +22,8 @@ export function save(file: File): void {
 }
 
 /** Whether the device can share what is given. */
-export const canShare = (data: ShareData): boolean => typeof navigator.share === "function" && (navigator.canShare?.(data) ?? true);
+export const canShare = (data: ShareData): boolean =>
+  typeof navigator.share === "function" && (navigator.canShare?.(data) ?? true);
 
 /** Opens the device's share sheet; closing it without choosing is no failure. */
 export async function openShareSheet(data: ShareData): Promise<void> {

@@ -5,18 +5,18 @@
  */
 import "./share.css";
 import type { PropertyValues, TemplateResult } from "lit";
-import { BehindDoor } from "../pieces/behind-door.js";
 import type { Measure, Question, Refusal, Session, Shared, ShareRequest } from "../core/engine.js";
 import { asRefusal } from "../core/refusal.js";
 import { measureView } from "../format/values.js";
+import { BehindDoor } from "../pieces/behind-door.js";
 import { withoutNames } from "../state/link.js";
-import { card } from "./card.js";
-import { colors, type Scheme } from "./colors.js";
-import { copy, openShareSheet, save } from "./device.js";
 import english from "../text/en/share.ftl?raw";
 import { language, learn, say } from "../text/say.js";
 import { pageIn } from "../text/spoken.js";
-import { shareView, type Copied, type Style } from "./view.js";
+import { card } from "./card.js";
+import { colors, type Scheme } from "./colors.js";
+import { copy, openShareSheet, save } from "./device.js";
+import { type Copied, type Style, shareView } from "./view.js";
 
 learn(english);
 
@@ -168,7 +168,9 @@ export class StraightAnswerShare extends BehindDoor {
   }
 
   #file(ending: keyof typeof KINDS, content: BlobPart): File {
-    return new File([content], `straight-answer-${new Date().toISOString().slice(0, 10)}.${ending}`, { type: KINDS[ending] });
+    return new File([content], `straight-answer-${new Date().toISOString().slice(0, 10)}.${ending}`, {
+      type: KINDS[ending],
+    });
   }
 }
 

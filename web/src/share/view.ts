@@ -2,9 +2,9 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { Refusal, Shared } from "../core/engine.js";
 import { trouble as refused } from "../pieces/trouble.js";
+import { say, sayAround } from "../text/say.js";
 import type { Scheme } from "./colors.js";
 import { canShare } from "./device.js";
-import { say, sayAround } from "../text/say.js";
 
 export type Style = "plain" | "markdown" | "brackets";
 
@@ -69,7 +69,9 @@ function link(state: ShareState, shared: Shared, actions: ShareActions): Templat
 
 /** Where the device has a share sheet that takes it. */
 const shareButton = (data: ShareData, actions: ShareActions) =>
-  canShare(data) ? html`<button type="button" @click=${() => actions.share(data)}>${say("share-button")}</button>` : nothing;
+  canShare(data)
+    ? html`<button type="button" @click=${() => actions.share(data)}>${say("share-button")}</button>`
+    : nothing;
 
 const field = (address: string): TemplateResult => html`
   <input id="share-address" class="address" readonly aria-label=${say("share-the-link")} .value=${address}
@@ -125,9 +127,11 @@ function picture({ picture, scheme }: ShareState, { card, link }: Shared, action
       <h3 id="share-picture">${say("share-picture")}</h3>
       ${segments("share-scheme", say("share-colors"), SCHEMES, scheme, actions.show)}
       ${picture ? html`<img class="share-card" src=${picture.address} alt=${card.alternative} />` : html`<p class="hint">${say("share-drawing")}</p>`}
-      ${picture && !picture.coded
-        ? html`<p class="hint">${link === null ? say("share-no-code-large") : say("share-no-code-long")}</p>`
-        : nothing}
+      ${
+        picture && !picture.coded
+          ? html`<p class="hint">${link === null ? say("share-no-code-large") : say("share-no-code-long")}</p>`
+          : nothing
+      }
       <details>
         <summary>${say("share-alternative")}</summary>
         <p>${card.alternative}</p>

@@ -1,10 +1,10 @@
 /** The clubs as read: counts, a name that can be changed with a tap, and whose shots they are where the text does not say. */
 import { html, nothing, type TemplateResult } from "lit";
-import type { Actions } from "../state/actions.js";
 import type { Session } from "../core/engine.js";
 import { buildCounts } from "../format/values.js";
-import { isNumbered, unnamed, type Given } from "../state/texts.js";
 import { build, foreign } from "../pieces/pieces.js";
+import type { Actions } from "../state/actions.js";
+import { type Given, isNumbered, unnamed } from "../state/texts.js";
 import { say, sayAround } from "../text/say.js";
 
 export function clubs(session: Session, actions: Actions): TemplateResult {
@@ -40,7 +40,12 @@ const rename = ({ builds }: Session, name: string, actions: Actions): TemplateRe
   </details>`;
 
 /** Asks whose shots a text holds, when nothing in it says so. */
-export function whose(given: Given, several: boolean, session: Session, actions: Actions): TemplateResult | typeof nothing {
+export function whose(
+  given: Given,
+  several: boolean,
+  session: Session,
+  actions: Actions,
+): TemplateResult | typeof nothing {
   const now = unnamed(given);
   if (now === null) return nothing;
   const others = several ? session.builds.map(({ name }) => name).filter((name) => name !== now) : [];
@@ -48,14 +53,20 @@ export function whose(given: Given, several: boolean, session: Session, actions:
   return html`
     <form class="notice whose" @submit=${(event: Event) => said(event, (name) => actions.rename(now, name))}>
       <label class="question" for=${field}>${
-        !several ? say("whose-these") : given.source.kind === "file" ? sayAround("whose-in", { name: foreign(given.source.name) }) : say("whose-added")
+        !several
+          ? say("whose-these")
+          : given.source.kind === "file"
+            ? sayAround("whose-in", { name: foreign(given.source.name) })
+            : say("whose-added")
       }</label>
-      ${others.length > 0
-        ? html`<div class="buttons">
+      ${
+        others.length > 0
+          ? html`<div class="buttons">
             ${others.map((name) => html`<button type="button" @click=${() => actions.rename(now, name)}>${build(indexOf(session, name), name)}</button>`)}
           </div>
           <p class="hint">${say("whose-other")}</p>`
-        : nothing}
+          : nothing
+      }
       <div class="named">
         <input id=${field} name="name" maxlength="80" autocomplete="off" enterkeyhint="done" placeholder=${say("whose-name")} .value=${isNumbered(now) ? "" : now} required />
         <button type="submit" class="primary">${say("whose-take")}</button>

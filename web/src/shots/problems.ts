@@ -1,15 +1,20 @@
 /** Rows that were not understood, each with its place, the reason and the remedy; and what was guessed. */
 import { html, nothing, type TemplateResult } from "lit";
-import type { Actions } from "../state/actions.js";
 import type { Notice, Problem } from "../core/engine.js";
 import { choice, foreign } from "../pieces/pieces.js";
+import type { Actions } from "../state/actions.js";
 import { say, sayAround } from "../text/say.js";
 
 /** How many are open to view at once; the rest opens with a tap. */
 const SHOWN = 3;
 
 /** `clubs` are those that rows without a name can be given to. */
-export function problems(list: readonly Problem[], rows: number, clubs: readonly string[], actions: Actions): TemplateResult | typeof nothing {
+export function problems(
+  list: readonly Problem[],
+  rows: number,
+  clubs: readonly string[],
+  actions: Actions,
+): TemplateResult | typeof nothing {
   if (list.length === 0) return nothing;
   const title = rows > 0 ? say("not-understood", { count: rows }) : say("look-at-this");
   return html`
@@ -17,18 +22,25 @@ export function problems(list: readonly Problem[], rows: number, clubs: readonly
       <h3>${title}</h3>
       <ul>${list.slice(0, SHOWN).map(problem)}</ul>
       ${rest(list.slice(SHOWN), problem)}
-      ${list.some(({ kind }) => kind === "letter_for_digit")
-        ? html`<button type="button" @click=${() => actions.hint({ letters_as_digits: true })}>${say("letters-as-digits")}</button>`
-        : nothing}
-      ${list.some(({ kind }) => kind === "no_build") && clubs.length > 0
-        ? html`
+      ${
+        list.some(({ kind }) => kind === "letter_for_digit")
+          ? html`<button type="button" @click=${() => actions.hint({ letters_as_digits: true })}>${say("letters-as-digits")}</button>`
+          : nothing
+      }
+      ${
+        list.some(({ kind }) => kind === "no_build") && clubs.length > 0
+          ? html`
             <label class="row">
               <span>${say("without-club")}</span>
-              ${choice(say("without-club-label"), [{ value: "", label: say("not-known") }, ...clubs.map((name) => ({ value: name, label: name }))], "", (build) =>
-                build && actions.hint({ build }),
+              ${choice(
+                say("without-club-label"),
+                [{ value: "", label: say("not-known") }, ...clubs.map((name) => ({ value: name, label: name }))],
+                "",
+                (build) => build && actions.hint({ build }),
               )}
             </label>`
-        : nothing}
+          : nothing
+      }
     </div>`;
 }
 

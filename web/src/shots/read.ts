@@ -1,18 +1,27 @@
 /** Part 1 once something is read: clubs, counts, columns and units as understood; every guess is a choice. */
 import { html, nothing, type TemplateResult } from "lit";
-import type { Actions } from "../state/actions.js";
 import type { ColumnReading, Hints, Order, ReadResult, Role, Session } from "../core/engine.js";
-import { distinctColumns, measureView, orderName, roleKey, roleName, rolesFor, saysTheSame, unitName } from "../format/values.js";
-import type { State } from "../state/state.js";
-import type { Given } from "../state/texts.js";
-import { add } from "../start/add.js";
-import { clubs, whose } from "./clubs.js";
+import {
+  distinctColumns,
+  measureView,
+  orderName,
+  roleKey,
+  roleName,
+  rolesFor,
+  saysTheSame,
+  unitName,
+} from "../format/values.js";
 import { choice, foreign, part } from "../pieces/pieces.js";
-import { problems, notices } from "./problems.js";
-import { source } from "./source.js";
 import { trouble } from "../pieces/trouble.js";
 import { whenOpen } from "../pieces/when-open.js";
+import { add } from "../start/add.js";
+import type { Actions } from "../state/actions.js";
+import type { State } from "../state/state.js";
+import type { Given } from "../state/texts.js";
 import { say } from "../text/say.js";
+import { clubs, whose } from "./clubs.js";
+import { notices, problems } from "./problems.js";
+import { source } from "./source.js";
 
 const ORDERS: readonly Order[] = ["interleaved", "blocked", "unknown"];
 
@@ -40,7 +49,9 @@ export const read = (state: State, session: Session, actions: Actions): Template
 };
 
 const undo = ({ past }: State, actions: Actions): TemplateResult | typeof nothing =>
-  past.length === 0 ? nothing : html`<p class="undo"><button type="button" class="plain" @click=${actions.undo}>${say("undo-done", { done: past.at(-1)!.done })}</button></p>`;
+  past.length === 0
+    ? nothing
+    : html`<p class="undo"><button type="button" class="plain" @click=${actions.undo}>${say("undo-done", { done: past.at(-1)!.done })}</button></p>`;
 
 /** What was typed goes back into the grid or the form it was typed into. */
 const openAgain = ({ source: { kind } }: Given, at: number, actions: Actions): TemplateResult | typeof nothing =>
@@ -68,15 +79,30 @@ function oneOfSeveral(state: State, one: Given, at: number, session: Session, ac
 }
 
 /** How one text was understood. */
-function text(state: State, given: Given, at: number, session: Session, actions: Actions): TemplateResult | typeof nothing {
+function text(
+  state: State,
+  given: Given,
+  at: number,
+  session: Session,
+  actions: Actions,
+): TemplateResult | typeof nothing {
   const result = given.shown;
   if (!result) return nothing;
   const { reading } = result;
   // Where every column was chosen before it was typed there is nothing to correct.
   const isTyped = given.source.draft !== undefined;
-  const own: Actions = { ...actions, hint: (hints) => actions.hint(hints, at), changeText: (_, changed) => actions.changeText(at, changed) };
+  const own: Actions = {
+    ...actions,
+    hint: (hints) => actions.hint(hints, at),
+    changeText: (_, changed) => actions.changeText(at, changed),
+  };
   return html`
-    ${problems(result.problems, reading.rows.problems, session.builds.map(({ name }) => name), own)}
+    ${problems(
+      result.problems,
+      reading.rows.problems,
+      session.builds.map(({ name }) => name),
+      own,
+    )}
     ${reading.single_measure ? singleMeasure(state, reading.single_measure, own) : nothing}
     ${reading.columns.length > 0 && !(isTyped && reading.columns.every(({ sure }) => sure)) ? columns(state, given, result, session, own) : nothing}
     ${notices(result.notices.filter(({ kind }) => kind !== "build_assumed"))}
@@ -107,19 +133,27 @@ const singleMeasure = (state: State, now: string, actions: Actions): TemplateRes
   </label>`;
 
 /** What the columns were taken for, in a line; open where one is in doubt, and once one was corrected. */
-function columns(state: State, { hints }: Given, { reading }: ReadResult, session: Session, actions: Actions): TemplateResult {
+function columns(
+  state: State,
+  { hints }: Given,
+  { reading }: ReadResult,
+  session: Session,
+  actions: Actions,
+): TemplateResult {
   const all = distinctColumns(reading.columns);
   const isOpen = all.some(({ sure }) => !sure) || hints.columns !== undefined || hints.units !== undefined;
   return html`
     <details class="columns-read" ?open=${isOpen}>
       <summary>${say("columns", { read: columnsInWords(all, state, session) })}</summary>
-      ${whenOpen(() => html`
+      ${whenOpen(
+        () => html`
         <div class="inside">
           <p class="hint">${say("columns-help")}</p>
           <ul class="columns">
             ${all.map((column) => columnChip(state, session, column, actions))}
           </ul>
-        </div>`)}
+        </div>`,
+      )}
     </details>`;
 }
 
@@ -135,9 +169,17 @@ function columnsInWords(all: readonly ColumnReading[], state: State, session: Se
 
 function columnChip(state: State, session: Session, column: ColumnReading, actions: Actions): TemplateResult {
   const heading = column.heading || say("column-n", { number: column.index + 1 });
-  const isPlain = column.sure && saysTheSame(heading, roleName(column.role, (id) => measureView(id, state.measures, session).name));
+  const isPlain =
+    column.sure &&
+    saysTheSame(
+      heading,
+      roleName(column.role, (id) => measureView(id, state.measures, session).name),
+    );
   const nameOf = (id: string) => measureView(id, state.measures, session).name;
-  const roles = rolesFor(column, state.measures, session.measures).map((role) => ({ value: roleKey(role), label: roleName(role, nameOf) }));
+  const roles = rolesFor(column, state.measures, session.measures).map((role) => ({
+    value: roleKey(role),
+    label: roleName(role, nameOf),
+  }));
   const units = [...new Set([column.unit, ...column.units])];
   const hint = (hints: Hints) => actions.hint(hints);
   return html`
@@ -147,12 +189,18 @@ function columnChip(state: State, session: Session, column: ColumnReading, actio
         ${choice(say("column-holds", { heading }), roles, roleKey(column.role), (value) =>
           hint({ columns: { [column.index]: JSON.parse(value) as Role } }),
         )}
-        ${units.length > 1
-          ? choice(say("column-unit", { heading }), units.map((unit) => ({ value: unit, label: unit ? unitName(unit) : say("no-unit") })), column.unit,
-              (value) => hint({ units: { [column.index]: value } }))
-          : column.unit
-            ? html`<span class="unit">${unitName(column.unit)}</span>`
-            : nothing}
+        ${
+          units.length > 1
+            ? choice(
+                say("column-unit", { heading }),
+                units.map((unit) => ({ value: unit, label: unit ? unitName(unit) : say("no-unit") })),
+                column.unit,
+                (value) => hint({ units: { [column.index]: value } }),
+              )
+            : column.unit
+              ? html`<span class="unit">${unitName(column.unit)}</span>`
+              : nothing
+        }
       </span>
     </li>`;
 }

@@ -1,21 +1,30 @@
 /** The text itself and how it was taken apart, open to correction. */
 import { html, nothing, type TemplateResult } from "lit";
-import type { Actions } from "../state/actions.js";
 import type { Delimiter, Layout, LineIs, LineReading, ReadResult, RowCounts } from "../core/engine.js";
-import type { Source } from "../state/texts.js";
 import { choice, foreign } from "../pieces/pieces.js";
 import { whenOpen } from "../pieces/when-open.js";
 import { SHOWABLE } from "../start/give.js";
+import type { Actions } from "../state/actions.js";
+import type { Source } from "../state/texts.js";
 import { say, sayAround } from "../text/say.js";
 
 const DELIMITERS = ["comma", "tab", "semicolon", "pipe", "spaces", "lines"] as const satisfies readonly Delimiter[];
-const LAYOUTS: readonly Layout[] = ["rows", "blocks", "column_per_build", "side_by_side", "column_after_column", "averages", "measures_down"];
+const LAYOUTS: readonly Layout[] = [
+  "rows",
+  "blocks",
+  "column_per_build",
+  "side_by_side",
+  "column_after_column",
+  "averages",
+  "measures_down",
+];
 const LINES: readonly LineIs[] = ["shot", "summary", "headings", "units", "build", "text", "problem"];
 
 export const source = (given: Source, { reading }: ReadResult, actions: Actions): TemplateResult => html`
   <details class="source">
     <summary>${say("text-title")}</summary>
-    ${whenOpen(() => html`
+    ${whenOpen(
+      () => html`
       <p class="hint">${sayAround("text-of", { name: foreign(given.name), rows: rowsText(reading.rows) })}</p>
       <label class="row">
         <span>${say("cells-apart")}</span>
@@ -29,10 +38,16 @@ export const source = (given: Source, { reading }: ReadResult, actions: Actions)
       </label>
       <label class="row">
         <span>${say("stand-as")}</span>
-        ${choice(say("stand-as-how"), LAYOUTS.map((value) => ({ value, label: say(`layout-${value}`) })), reading.layout, (value) => actions.hint({ layout: value as Layout }))}
+        ${choice(
+          say("stand-as-how"),
+          LAYOUTS.map((value) => ({ value, label: say(`layout-${value}`) })),
+          reading.layout,
+          (value) => actions.hint({ layout: value as Layout }),
+        )}
       </label>
       ${reading.lines.length > 0 ? lines(reading.lines, actions) : nothing}
-      ${text(given.text, actions)}`)}
+      ${text(given.text, actions)}`,
+    )}
   </details>`;
 
 const delimiters = (now: Delimiter) => [
@@ -53,7 +68,12 @@ const lines = (list: readonly LineReading[], actions: Actions): TemplateResult =
       ({ line, is, text }) => html`
         <li class="row">
           <span class="hint">${line}. ${foreign(text)}</span>
-          ${choice(say("line-is", { line: String(line) }), LINES.map((value) => ({ value, label: say(`line-${value}`) })), is, (value) => actions.hint({ lines: { [line]: value as LineIs } }))}
+          ${choice(
+            say("line-is", { line: String(line) }),
+            LINES.map((value) => ({ value, label: say(`line-${value}`) })),
+            is,
+            (value) => actions.hint({ lines: { [line]: value as LineIs } }),
+          )}
         </li>`,
     )}
   </ul>`;

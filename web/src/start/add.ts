@@ -1,11 +1,11 @@
 /** Shots of another club, or more of the same, beside those that are there. */
 import { html, nothing, type TemplateResult } from "lit";
 import { keyed } from "lit/directives/keyed.js";
+import { trouble } from "../pieces/trouble.js";
 import type { Actions } from "../state/actions.js";
 import type { State } from "../state/state.js";
-import { FILES, byHand, chosen } from "./give.js";
-import { trouble } from "../pieces/trouble.js";
 import { say } from "../text/say.js";
+import { byHand, chosen, FILES } from "./give.js";
 
 /** Closed and empty again once something was added; open from the start while there is one club only. */
 export const add = (state: State, clubs: number, actions: Actions): TemplateResult =>

@@ -1,9 +1,9 @@
 /** Part 1 before anything is read: paste, type, drop, choose a file, or try an example. */
 import { html, nothing, type TemplateResult } from "lit";
-import { EXAMPLES, type Example } from "../state/examples.js";
-import type { Actions } from "../state/actions.js";
 import { part } from "../pieces/pieces.js";
 import { trouble } from "../pieces/trouble.js";
+import type { Actions } from "../state/actions.js";
+import { EXAMPLES, type Example } from "../state/examples.js";
 import type { Source, State } from "../state/state.js";
 import { say } from "../text/say.js";
 import { lengthUnit } from "../text/units.js";
@@ -14,7 +14,13 @@ export const SHOWABLE = 200_000;
 export const FILES = ".csv,.tsv,.txt,.json,.html,.md,.xlsx,.ods,text/*";
 
 const sample = (): string =>
-  [say("sample-columns"), `${say("sample-mine")},231`, `${say("sample-mine")},226`, `${say("sample-new")},238`, `${say("sample-new")},229`].join("\n");
+  [
+    say("sample-columns"),
+    `${say("sample-mine")},231`,
+    `${say("sample-mine")},226`,
+    `${say("sample-new")},238`,
+    `${say("sample-new")},229`,
+  ].join("\n");
 
 export const give = (state: State, actions: Actions): TemplateResult =>
   part(
@@ -56,7 +62,8 @@ const exampleButton = (example: Example, actions: Actions): TemplateResult => ht
   </button>`;
 
 /** What is true of it, by how it was made: its yards in the unit shown. */
-const truth = ({ id }: Example): string => (id === "twelve" ? say("example-twelve-truth", { unit: lengthUnit() }) : say(`example-${id}-truth`));
+const truth = ({ id }: Example): string =>
+  id === "twelve" ? say("example-twelve-truth", { unit: lengthUnit() }) : say(`example-${id}-truth`);
 
 /** A text that could not be read goes back into the field: nothing is lost. */
 const unread = (source: Source | null): string => (source && source.text.length <= SHOWABLE ? source.text : "");

@@ -1,5 +1,17 @@
 /** What a view may ask the page to do. Views call these and send nothing else. */
-import type { CheckRequest, Conditions, Hints, Luck, LuckRequest, Question, ReadResult, Report, Session, Shared, ShareRequest } from "../core/engine.js";
+import type {
+  CheckRequest,
+  Conditions,
+  Hints,
+  Luck,
+  LuckRequest,
+  Question,
+  ReadResult,
+  Report,
+  Session,
+  Shared,
+  ShareRequest,
+} from "../core/engine.js";
 import type { Example } from "./examples.js";
 import type { Patch } from "./patch.js";
 import type { Entry } from "./state.js";

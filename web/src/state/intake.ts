@@ -1,9 +1,9 @@
 /** Files into texts: decoded, workbooks opened, sheets offered by name where there are several. */
 import type { Engine, Refusal } from "../core/engine.js";
 import { asRefusal } from "../core/refusal.js";
+import { say } from "../text/say.js";
 import type { NewText, Workbook } from "./texts.js";
 import { textsOf } from "./texts.js";
-import { say } from "../text/say.js";
 
 /** What came of files: texts, sheets to choose from, or why there is nothing. */
 export type Taken = { texts: NewText[] } | { workbook: Workbook } | { refusal: Refusal };
@@ -19,7 +19,14 @@ export async function take(files: readonly File[], engine: Pick<Engine, "decode"
     if ("refusal" in taken) return taken;
     // Of several files nobody wants to choose among sheets: all that hold something are taken.
     if ("workbook" in taken && files.length === 1) return taken;
-    texts.push(...("workbook" in taken ? textsOf(taken.workbook, taken.workbook.sheets.map((_, at) => at)) : taken.texts));
+    texts.push(
+      ...("workbook" in taken
+        ? textsOf(
+            taken.workbook,
+            taken.workbook.sheets.map((_, at) => at),
+          )
+        : taken.texts),
+    );
   }
   return { texts };
 }

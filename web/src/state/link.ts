@@ -1,7 +1,7 @@
 /** Links that hold a session: what they look like, and whether their settings were changed since. Pure. */
 import type { Question, Session } from "../core/engine.js";
-import type { State } from "./state.js";
 import { say } from "../text/say.js";
+import type { State } from "./state.js";
 
 /** Whether a fragment is meant to hold a session: a version, a point, letters. The core says whether it does. */
 export const isLink = (fragment: string): boolean => /^#?\d{1,3}\.[\w-]/.test(fragment);
@@ -17,7 +17,10 @@ const asked = ({ baseline, candidate, measure, goal, margin, stopping }: Questio
 
 /** The session with letters for the clubs' names, for those who would rather not give them away. */
 export function withoutNames(session: Session): Session {
-  return { ...session, builds: session.builds.map((_, index) => ({ name: say("club-letter", { letter: letter(index) }) })) };
+  return {
+    ...session,
+    builds: session.builds.map((_, index) => ({ name: say("club-letter", { letter: letter(index) }) })),
+  };
 }
 
 /** A, B ... Z, AA, AB ... */

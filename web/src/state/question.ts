@@ -22,7 +22,9 @@ export function settled(before: Question | null, session: Session, measures: rea
     baseline,
     measure,
     ...(exists(candidate) && candidate !== baseline ? { candidate: candidate! } : {}),
-    ...(measure === kept.measure ? patched<Pick<Question, "goal" | "margin" | "first_margin">>({}, { goal, margin, first_margin }) : {}),
+    ...(measure === kept.measure
+      ? patched<Pick<Question, "goal" | "margin" | "first_margin">>({}, { goal, margin, first_margin })
+      : {}),
   };
 }
 

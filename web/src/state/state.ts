@@ -4,12 +4,23 @@
  * What has to be computed next stands in `wants`; `page.ts` does it and sends the outcome back with
  * the `turn` it was asked in, so that an outcome overtaken by a newer wish is dropped.
  */
-import type { Hints, Measure, Order, Question, ReadResult, Refusal, Report, Session, Shot, Unpacked } from "../core/engine.js";
+import type {
+  Hints,
+  Measure,
+  Order,
+  Question,
+  ReadResult,
+  Refusal,
+  Report,
+  Session,
+  Shot,
+  Unpacked,
+} from "../core/engine.js";
 import { isSpread } from "../format/margin.js";
-import { patched, type Patch } from "./patch.js";
-import { openingQuestion, settled } from "./question.js";
-import { again, nothingIn, renamed, withMore, type Given, type NewText, type Workbook } from "./texts.js";
 import { say } from "../text/say.js";
+import { type Patch, patched } from "./patch.js";
+import { openingQuestion, settled } from "./question.js";
+import { again, type Given, type NewText, nothingIn, renamed, type Workbook, withMore } from "./texts.js";
 
 export type { Source } from "./texts.js";
 
@@ -141,7 +152,11 @@ function step(state: State, message: Message): State {
         ...wish(state, "read"),
       };
     case "link_opened":
-      return { ...step(state, { type: "texts_given", texts: [message.text] }), question: message.sent.question, sent: message.sent };
+      return {
+        ...step(state, { type: "texts_given", texts: [message.text] }),
+        question: message.sent.question,
+        sent: message.sent,
+      };
     case "as_sent":
       return state.sent ? { ...state, question: state.sent.question, setAside: {}, ...wish(state, "read") } : state;
     case "texts_added":
@@ -149,7 +164,10 @@ function step(state: State, message: Message): State {
     case "text_replaced":
       return withTexts(remembered(state, say("done-typed")), replaced(state.given, message));
     case "text_removed":
-      return withTexts(remembered(state, say("done-removed")), state.given.filter((_, at) => at !== message.at));
+      return withTexts(
+        remembered(state, say("done-removed")),
+        state.given.filter((_, at) => at !== message.at),
+      );
     case "entry":
       return { ...state, entry: message.entry, trouble: null };
     case "entry_left":
@@ -157,7 +175,10 @@ function step(state: State, message: Message): State {
     case "hinted":
       return state.given.length > 0 ? afterHint(state, message.hints, message.at ?? 0) : state;
     case "renamed":
-      return withNames(remembered(state, say("done-renamed", { name: message.build })), renamed(state.given, message.build, message.name));
+      return withNames(
+        remembered(state, say("done-renamed", { name: message.build })),
+        renamed(state.given, message.build, message.name),
+      );
     case "undone":
       return takenBack(state);
     case "read":
@@ -187,11 +208,16 @@ function wish(state: State, wants: "read" | "check"): Pick<State, "wants" | "tur
 }
 
 /** Where an entry's draft is kept: by what is entered, and into which text. */
-export const entryKey = (entry: Entry | null): string => (entry === null ? "" : `${entry.kind} ${"at" in entry ? entry.at : ""}`);
+export const entryKey = (entry: Entry | null): string =>
+  entry === null ? "" : `${entry.kind} ${"at" in entry ? entry.at : ""}`;
 
 function remembered(state: State, done: string): State {
   const { given, read, order, setAside, question, seen } = state;
-  return { ...state, past: [...state.past.slice(-STEPS), { done, given, read, order, setAside, question, seen }], notAdded: null };
+  return {
+    ...state,
+    past: [...state.past.slice(-STEPS), { done, given, read, order, setAside, question, seen }],
+    notAdded: null,
+  };
 }
 
 function takenBack(state: State): State {
@@ -216,7 +242,9 @@ function afterHint(state: State, { order, ...hints }: Hints, at: number | "all")
   const before = remembered(state, say("done-corrected"));
   const said = order === undefined ? before.order : order;
   // The order is the session's: of a single text the reader works it out, of several the joining.
-  const touched = (index: number) => (order !== undefined && state.given.length === 1) || ((at === "all" || index === at) && Object.keys(hints).length > 0);
+  const touched = (index: number) =>
+    (order !== undefined && state.given.length === 1) ||
+    ((at === "all" || index === at) && Object.keys(hints).length > 0);
   const given = state.given.map((one, index) => (touched(index) ? again(one, hints) : one));
   return { ...before, given, order: said, ...wish(state, "read") };
 }
@@ -226,12 +254,21 @@ function afterReading(state: State, { results, session }: { results: readonly Re
   const empty = given.length > 1 ? given.map(nothingIn).find((refusal) => refusal !== null) : undefined;
   if (empty) {
     const kept = given.filter((one) => nothingIn(one) === null);
-    if (kept.length > 0) return { ...state, given: kept, past: state.past.slice(0, -1), notAdded: empty, ...wish(state, "read") };
+    if (kept.length > 0)
+      return { ...state, given: kept, past: state.past.slice(0, -1), notAdded: empty, ...wish(state, "read") };
   }
   const question = settled(state.question, session, state.measures);
   const read = { session, texts: given.length };
   const setAside = isSameShots(read, state.read) ? state.setAside : {};
-  return { ...state, given, read: withReasons(read, setAside), setAside, question, trouble: null, ...wish({ ...state, wants: null }, "check") };
+  return {
+    ...state,
+    given,
+    read: withReasons(read, setAside),
+    setAside,
+    question,
+    trouble: null,
+    ...wish({ ...state, wants: null }, "check"),
+  };
 }
 
 /**
@@ -241,7 +278,8 @@ function afterReading(state: State, { results, session }: { results: readonly Re
 function isSameShots(now: Joined, before: Joined | null): boolean {
   const [shots, others] = [now.session.shots, before?.session.shots ?? []];
   const same = (one: Shot, other: Shot) => one.number === other.number && one.build === other.build;
-  const length = now.texts === before?.texts ? Math.max(shots.length, others.length) : Math.min(shots.length, others.length);
+  const length =
+    now.texts === before?.texts ? Math.max(shots.length, others.length) : Math.min(shots.length, others.length);
   return Array.from({ length }).every((_, at) => shots[at] && others[at] && same(shots[at], others[at]));
 }
 

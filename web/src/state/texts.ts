@@ -95,7 +95,11 @@ export function renamed(given: readonly Given[], old: string, name: string): Giv
 }
 
 /** The text with more said of it, to be read again. */
-export const again = (one: Given, hints: Hints): Given => ({ ...one, hints: mergeHints(one.hints, hints), result: null });
+export const again = (one: Given, hints: Hints): Given => ({
+  ...one,
+  hints: mergeHints(one.hints, hints),
+  result: null,
+});
 
 /** Corrections add up: those keyed by column, line or name one by one, the others as a whole. */
 function mergeHints(before: Hints, more: Hints): Hints {
@@ -124,7 +128,11 @@ export function textsOf({ name, sheets }: Workbook, chosen: readonly number[]): 
   return chosen.flatMap((at) => {
     const sheet = sheets[at];
     if (!sheet) return [];
-    const source: Source = { kind: "file", name: sheets.length > 1 ? `${sheet.name} (${name})` : name, text: sheet.text };
+    const source: Source = {
+      kind: "file",
+      name: sheets.length > 1 ? `${sheet.name} (${name})` : name,
+      text: sheet.text,
+    };
     return [{ source, hints: chosen.length > 1 ? { build: sheet.name } : {} }];
   });
 }

@@ -26,9 +26,11 @@ function bands({ bands: all, top, bottom }: OrderGeometry): TemplateResult[] {
   return all.map(
     ({ from, to, round, shaded }, index) => svg`
       ${shaded ? svg`<rect class="band" x=${percent(from)} width=${percent(to - from)} y=${top} height=${bottom - top} />` : nothing}
-      ${index % every === 0
-        ? svg`<text class="round" x=${percent((from + to) / 2)} y=${bottom + 18} text-anchor="middle">${round}</text>`
-        : nothing}`,
+      ${
+        index % every === 0
+          ? svg`<text class="round" x=${percent((from + to) / 2)} y=${bottom + 18} text-anchor="middle">${round}</text>`
+          : nothing
+      }`,
   );
 }
 

@@ -1,13 +1,13 @@
 /** Every shot in the order hit: as a picture, and as a table in which a shot can be left out and put back. */
 import { html, nothing, type TemplateResult } from "lit";
-import type { Actions } from "../state/actions.js";
-import { drawOrder } from "./draw-order.js";
-import { orderGeometry, type Drift, type OrderedShot } from "./order.js";
 import type { Report, Session } from "../core/engine.js";
-import { number, amountOf, type MeasureView } from "../format/values.js";
+import { amountOf, type MeasureView, number } from "../format/values.js";
 import { build, choice } from "../pieces/pieces.js";
 import { whenOpen } from "../pieces/when-open.js";
+import type { Actions } from "../state/actions.js";
 import { say } from "../text/say.js";
+import { drawOrder } from "./draw-order.js";
+import { type Drift, type OrderedShot, orderGeometry } from "./order.js";
 
 /** More shots than these are no picture any more. */
 const DRAWN = 2000;
@@ -36,15 +36,23 @@ export function shots(
 const list = (session: Session, measure: MeasureView, actions: Actions, shown: number): TemplateResult => html`
   <p class="hint">${say("shots-every-help")}</p>
   ${table(session, measure, actions, shown)}
-  ${session.shots.length > shown
-    ? html`<div class="buttons">
+  ${
+    session.shots.length > shown
+      ? html`<div class="buttons">
         <button type="button" @click=${actions.showMoreShots}>${say("shots-show-more", { count: session.shots.length })}</button>
       </div>`
-    : nothing}`;
+      : nothing
+  }`;
 
 function picture(session: Session, report: Report, measure: MeasureView): TemplateResult {
   const ordered = session.shots.map(
-    (shot): OrderedShot => ({ build: shot.build, round: shot.round, value: shot.values[measure.id] ?? null, leftOut: shot.left_out !== null, noted: shot.note !== undefined }),
+    (shot): OrderedShot => ({
+      build: shot.build,
+      round: shot.round,
+      value: shot.values[measure.id] ?? null,
+      leftOut: shot.left_out !== null,
+      noted: shot.note !== undefined,
+    }),
   );
   const drift = driftOf(report);
   const geometry = orderGeometry(ordered, drift?.drawn, measure.scale);
@@ -60,7 +68,9 @@ function picture(session: Session, report: Report, measure: MeasureView): Templa
   const alternative = [
     say("shots-alternative", { measure: measure.name }),
     ...each,
-    geometry.bands.length > 0 ? say("shots-alternative-rounds", { count: new Set(geometry.bands.map(({ round }) => round)).size }) : "",
+    geometry.bands.length > 0
+      ? say("shots-alternative-rounds", { count: new Set(geometry.bands.map(({ round }) => round)).size })
+      : "",
     drift?.what ?? "",
     out > 0 ? say("shots-alternative-out", { count: out }) : "",
     noted > 0 ? say("shots-alternative-noted", { count: noted }) : "",
@@ -81,7 +91,8 @@ function picture(session: Session, report: Report, measure: MeasureView): Templa
       })}
       <ul class="legend">
         ${geometry.averages.map(
-          ({ build: index, value: average }) => html`<li>${build(index, name(index))} <span class="count">${say("shots-average", { average: value(average) })}</span></li>`,
+          ({ build: index, value: average }) =>
+            html`<li>${build(index, name(index))} <span class="count">${say("shots-average", { average: value(average) })}</span></li>`,
         )}
       </ul>
       <figcaption>${caption.filter(Boolean).join(" ")}</figcaption>
@@ -127,8 +138,11 @@ function row(session: Session, measure: MeasureView, actions: Actions, index: nu
       <th scope="row">${index + 1}</th>
       <td>${build(shot.build, session.builds[shot.build]?.name ?? "")}${shot.note === undefined ? nothing : html`<small class="noted">${shot.note}</small>`}</td>
       <td><span class="value">${value === null ? "–" : amountOf(value, measure)}</span></td>
-      <td>${choice(say("shot-counts", { shot: String(index + 1) }), options, reason === null ? COUNTS : reason || say("shots-left-out"), (chosen) =>
-        actions.leaveOut(index, chosen === COUNTS ? null : chosen),
+      <td>${choice(
+        say("shot-counts", { shot: String(index + 1) }),
+        options,
+        reason === null ? COUNTS : reason || say("shots-left-out"),
+        (chosen) => actions.leaveOut(index, chosen === COUNTS ? null : chosen),
       )}</td>
     </tr>`;
 }

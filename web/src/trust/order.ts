@@ -84,14 +84,20 @@ const ROOMY = 20;
 const SMALLEST = 0.42;
 
 /** The picture, or null when no shot has a value; `scale` is what one is in the unit shown: marks are round there. */
-export function orderGeometry(shots: readonly OrderedShot[], drift: Drift | null = null, scale = 1): OrderGeometry | null {
+export function orderGeometry(
+  shots: readonly OrderedShot[],
+  drift: Drift | null = null,
+  scale = 1,
+): OrderGeometry | null {
   const [low, high] = extent(shots, ({ value }) => value ?? undefined);
   if (low === undefined || high === undefined) return null;
   const half = (high - low) / 2 || Math.max(Math.abs(low) * 0.01, 1);
   const range = { middle: (low + high) / 2, half };
   const step = (100 - LEFT - RIGHT) / shots.length;
   const across = (index: number) => LEFT + step * (index + 0.5);
-  const builds = [...new Set(shots.filter(({ value }) => value !== null).map(({ build }) => build))].sort((a, b) => a - b);
+  const builds = [...new Set(shots.filter(({ value }) => value !== null).map(({ build }) => build))].sort(
+    (a, b) => a - b,
+  );
   const fields = fieldsFor(shots.length > TOGETHER ? builds : [null], range, scale);
   const y = (build: number, value: number) => {
     const field = fields.find((one) => one.build === build) ?? fields[0]!;
@@ -101,7 +107,11 @@ export function orderGeometry(shots: readonly OrderedShot[], drift: Drift | null
     value === null ? [] : [{ index, build, value, leftOut, noted, at: across(index), y: y(build, value) }],
   );
   const bottom = fields.at(-1)!.bottom;
-  const crowd = Math.max(...fields.map(({ build }) => (build === null ? shots.length : points.filter((point) => point.build === build).length)));
+  const crowd = Math.max(
+    ...fields.map(({ build }) =>
+      build === null ? shots.length : points.filter((point) => point.build === build).length,
+    ),
+  );
   return {
     height: bottom + BOTTOM,
     top: TOP,
@@ -172,7 +182,13 @@ function drifts(
     const center = { index: mean(own, (point) => point.index)!, value: mean(own, (point) => point.value)! };
     const value = (index: number) => center.value + ((index - center.index) * change) / span;
     return [
-      { build, from: across(first.index), to: across(last.index), yFrom: y(build, value(first.index)), yTo: y(build, value(last.index)) },
+      {
+        build,
+        from: across(first.index),
+        to: across(last.index),
+        yFrom: y(build, value(first.index)),
+        yTo: y(build, value(last.index)),
+      },
     ];
   });
 }

@@ -1,8 +1,8 @@
 /** Part 4: whether this session can be trusted, finding by finding, in the words and the order of the report. */
 import { html, nothing, type TemplateResult } from "lit";
 import type { Report, TrustFinding } from "../core/engine.js";
-import { say } from "../text/say.js";
 import { whenOpen } from "../pieces/when-open.js";
+import { say } from "../text/say.js";
 
 type Weight = TrustFinding["weight"];
 

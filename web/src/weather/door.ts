@@ -1,7 +1,7 @@
 /** The weather, closed: offered where the launch is there. */
 import { html, nothing, type TemplateResult } from "lit";
 import type { Question, Report, Session } from "../core/engine.js";
-import { LAUNCH, door, hasShotsWith, waiting } from "../pieces/door.js";
+import { door, hasShotsWith, LAUNCH, waiting } from "../pieces/door.js";
 import type { Actions } from "../state/actions.js";
 import { withTexts } from "../text/spoken.js";
 
@@ -12,7 +12,12 @@ export const weatherDoor = (
   actions: Pick<Actions, "check" | "weather">,
 ): TemplateResult | typeof nothing =>
   hasShotsWith(session, LAUNCH)
-    ? door("weather", "flight", () => withTexts(["flight"], () => import("./part.js")), html`
+    ? door(
+        "weather",
+        "flight",
+        () => withTexts(["flight"], () => import("./part.js")),
+        html`
         <straight-answer-weather .session=${session} .baseline=${baseline} .candidate=${candidate} .question=${question}
-          .check=${actions.check} .tell=${actions.weather}>${waiting()}</straight-answer-weather>`)
+          .check=${actions.check} .tell=${actions.weather}>${waiting()}</straight-answer-weather>`,
+      )
     : nothing;

@@ -2,15 +2,15 @@
 import "../styles/flight.css";
 import "../styles/change.css";
 import { html, type TemplateResult } from "lit";
+import type { Refusal } from "../../pkg/straight_answer.js";
 import type { CheckRequest, Question, Report } from "../core/engine.js";
 import type { Conditions, Flights, InStandardAir } from "../core/flights.js";
-import { OpenedPart } from "../pieces/opened-part.js";
-import type { Refusal } from "../../pkg/straight_answer.js";
 import { askedInStandardAir } from "../core/standard-air.js";
+import { OpenedPart } from "../pieces/opened-part.js";
 import { trouble } from "../pieces/trouble.js";
 import english from "../text/en/flight.ftl?raw";
 import { learn } from "../text/say.js";
-import { weatherForm, weatherSaid, type WeatherActions } from "./view.js";
+import { type WeatherActions, weatherForm, weatherSaid } from "./view.js";
 
 learn(english);
 
@@ -20,7 +20,12 @@ interface Answered {
 }
 
 export class StraightAnswerWeather extends OpenedPart<Answered> {
-  static override properties = { ...OpenedPart.properties, question: { attribute: false }, check: { attribute: false }, tell: { attribute: false } };
+  static override properties = {
+    ...OpenedPart.properties,
+    question: { attribute: false },
+    check: { attribute: false },
+    tell: { attribute: false },
+  };
   declare question: Question;
   declare check: (request: CheckRequest) => Promise<Report>;
   /** Makes the weather part of the session; carry in standard air is one of its measures from then on. */
@@ -51,7 +56,8 @@ export class StraightAnswerWeather extends OpenedPart<Answered> {
   protected override forget(): void {
     const now = figures(this.session.weather);
     if (now === this.#told) this.#told = null;
-    else if (this.#told === null && now !== figures(this.#conditions)) this.#conditions = this.session.weather ?? { temperature_unit: this.#conditions.temperature_unit };
+    else if (this.#told === null && now !== figures(this.#conditions))
+      this.#conditions = this.session.weather ?? { temperature_unit: this.#conditions.temperature_unit };
   }
 
   protected override show({ air, report }: Answered): TemplateResult {
@@ -64,7 +70,14 @@ export class StraightAnswerWeather extends OpenedPart<Answered> {
 }
 
 /** Every figure named: one that is not said takes back what was said before. */
-const complete = ({ temperature_unit, temperature, altitude_ft, humidity_percent, wind_helping_mph, wind_to_right_mph }: Conditions): Conditions =>
+const complete = ({
+  temperature_unit,
+  temperature,
+  altitude_ft,
+  humidity_percent,
+  wind_helping_mph,
+  wind_to_right_mph,
+}: Conditions): Conditions =>
   ({ temperature_unit, temperature, altitude_ft, humidity_percent, wind_helping_mph, wind_to_right_mph }) as Conditions;
 
 /** What weather says, to be compared. */

@@ -11,7 +11,11 @@ export interface WeatherActions {
 }
 
 /** Each with the unit it has inside; that of the temperature is chosen below. */
-const FIELDS = [["altitude_ft", "ft"], ["wind_helping_mph", "mph"], ["wind_to_right_mph", "mph"]] as const;
+const FIELDS = [
+  ["altitude_ft", "ft"],
+  ["wind_helping_mph", "mph"],
+  ["wind_to_right_mph", "mph"],
+] as const;
 
 const UNITS = [
   { value: "celsius", label: "°C" },
@@ -20,7 +24,13 @@ const UNITS = [
 
 type Figure = "temperature" | (typeof FIELDS)[number][0];
 
-function field(key: Figure, label: string, scale: number, conditions: Conditions, actions: WeatherActions): TemplateResult {
+function field(
+  key: Figure,
+  label: string,
+  scale: number,
+  conditions: Conditions,
+  actions: WeatherActions,
+): TemplateResult {
   const value = conditions[key];
   const taken = (event: Event) => {
     const typed = typedNumber((event.target as HTMLInputElement).value);
@@ -60,6 +70,8 @@ export const weatherForm = (conditions: Conditions, actions: WeatherActions): Te
 export const weatherSaid = (air: InStandardAir, report: Report | null): TemplateResult => html`
   <p class="said">${air.words}</p>
   <p class="hint">${air.note}</p>
-  ${report
-    ? html`<div class="told-modeled"><h3>${say("weather-answer")}</h3><p>${report.answer.words.headline}</p><p class="quiet">${report.answer.words.detail}</p></div>`
-    : nothing}`;
+  ${
+    report
+      ? html`<div class="told-modeled"><h3>${say("weather-answer")}</h3><p>${report.answer.words.headline}</p><p class="quiet">${report.answer.words.detail}</p></div>`
+      : nothing
+  }`;
