@@ -15,14 +15,12 @@ import { take } from "../state/intake.js";
 import { isLink } from "../state/link.js";
 import { nextFrame, nextTurn } from "../state/next-frame.js";
 import type { Current } from "../state/page-port.js";
-import { type AnswerPlace, type Message, reduce, type State, start } from "../state/state.js";
+import { type Message, reduce, type State, start } from "../state/state.js";
 import { type NewText, textsOf } from "../state/texts.js";
 import { work } from "../state/work.js";
 import { say } from "../text/say.js";
+import { watchingWith } from "./answer-place.js";
 import { fetching, page } from "./view.js";
-
-/** The share of the answer's sentence that must be on the screen before it counts as seen. */
-const SEEN = 0.5;
 
 export class StraightAnswerPage extends LightElement {
   /** Set before the element is put into the document. */
@@ -44,8 +42,7 @@ export class StraightAnswerPage extends LightElement {
   #isFetching = false;
   /** Where to go once the answer stands: an example opened by its address shows the answer first. */
   #goTo: "answer" | "shots" | "sent" | null = null;
-  #watches: IntersectionObserver[] | null = null;
-  #watched: Element | null = null;
+  readonly #watch = watchingWith((place) => this.#dispatch({ type: "answer_is", place }));
 
   readonly #actions: Actions = {
     drawAgain: () => this.requestUpdate(),
@@ -108,7 +105,7 @@ export class StraightAnswerPage extends LightElement {
     if (!this.#isFetching && !this.#state.wants && (this.#isWhole || !this.#state.report)) this.#stands();
     if (this.#state.report) this.#rest ??= this.#drawTheRest();
     document.body.classList.toggle("with-shots", this.#state.read !== null);
-    this.#watchTheAnswer();
+    this.#watch(this.querySelector("#answer-headline"));
     // What was read is gone to as soon as it stands: what moves under a finger later is touched by mistake.
     if (
       this.#goTo &&
@@ -347,37 +344,4 @@ export class StraightAnswerPage extends LightElement {
     section?.scrollIntoView({ block: "start" });
     this.querySelector<HTMLElement>(`#${id}-title`)?.focus({ preventScroll: true });
   }
-
-  #watchTheAnswer(): void {
-    const headline = this.querySelector("#answer-headline");
-    if (headline === this.#watched) return;
-    this.#watches ??= [
-      watching("0px", (entry) => this.#dispatch({ type: "answer_is", place: place(entry) })),
-      // A leap over the answer passes no threshold of the screen, but that of all that lies above its end.
-      watching("100000px 0px 0px", ({ isIntersecting, boundingClientRect }) => {
-        if (!isIntersecting) this.#dispatch({ type: "answer_is", place: "below" });
-        else if (boundingClientRect.bottom <= 0) this.#dispatch({ type: "answer_is", place: "above" });
-      }),
-    ];
-    this.#watched = headline;
-    for (const watch of this.#watches) {
-      watch.disconnect();
-      if (headline) watch.observe(headline);
-    }
-  }
-}
-
-function watching(rootMargin: string, tell: (entry: IntersectionObserverEntry) => void): IntersectionObserver {
-  return new IntersectionObserver(
-    (entries) => {
-      const entry = entries.at(-1);
-      if (entry) tell(entry);
-    },
-    { rootMargin, threshold: [0, SEEN] },
-  );
-}
-
-function place({ intersectionRatio, boundingClientRect }: IntersectionObserverEntry): AnswerPlace {
-  if (intersectionRatio >= SEEN) return "in view";
-  return boundingClientRect.top > 0 ? "below" : "above";
 }
