@@ -32,6 +32,7 @@ static STEPS: [Step; 18] = [
     quick(step("format", "rustfmt has nothing to change", format)),
     quick(step("lints", "clippy without a warning, native", lints)),
     quick(step("lints-wasm", "clippy without a warning, wasm32", lints_wasm)),
+    quick(step("lints-web", "biome finds nothing in scripts and style sheets", || npm_script("lint"))),
     quick(step("types", "types.d.ts is that of the structs", types::check)),
     quick(step("tidy", "shape of the tree and edges between crates", tidy::check)),
     quick(step("docs", "documentation without a warning", docs)),
