@@ -37,7 +37,10 @@ fn result(function: &str, request: Value) -> Value {
         "consistency" => call(request, telling::consistency::consistency),
         "fly" => call(request, telling::flying::fly),
         "in_standard_air" => call(request, telling::flying::in_standard_air),
+        "claim" => call(request, telling::claim::claim),
+        "plan" => call(request, telling::plan::plan),
         "share" => Value::Null,
+        "together" => call(request, telling::together::together),
         // Not moved here yet.
         _ => Value::Null,
     }
