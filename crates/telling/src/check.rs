@@ -77,10 +77,9 @@ pub fn say(judged: &Judged<'_>, voice: &Voice) -> Report {
 #[must_use]
 pub fn told(judged: &Judged<'_>, voice: &Voice) -> Answer {
     let (session, question) = (judged.settled.session, judged.settled.question);
-    judged.headline().map_or_else(
-        || no_answer(session, question, voice),
-        |judgment| answer(session, judgment, voice),
-    )
+    judged
+        .headline()
+        .map_or_else(|| no_answer(session, question, voice), |judgment| answer(session, judgment, voice))
 }
 
 /// One judgment as an answer to the question asked.

@@ -28,7 +28,7 @@ const fn built(step: Step) -> Step {
     Step { needs_build: true, ..step }
 }
 
-static STEPS: [Step; 18] = [
+static STEPS: [Step; 19] = [
     quick(step("format", "rustfmt has nothing to change", format)),
     quick(step("lints", "clippy without a warning, native", lints)),
     quick(step("lints-wasm", "clippy without a warning, wasm32", lints_wasm)),
