@@ -1,6 +1,6 @@
 //! How cost grows: reading and checking by the number of shots, checking by builds times measures.
 
-use crate::Failed;
+use crate::input::Failed;
 use crate::stopwatch::sorted;
 use fitting::check::{CheckRequest, check};
 use fitting::question::Question;

@@ -4,6 +4,7 @@
 //! runs, by name), `results` of what other packages compute too, and `growth` (times by size).
 
 mod growth;
+mod input;
 mod stopwatch;
 mod textbook;
 
@@ -15,12 +16,11 @@ use fitting::link::{PackRequest, View, pack};
 use fitting::luck::{LuckRequest, Showing, luck};
 use fitting::potential::{PotentialRequest, potential};
 use fitting::read::{Hints, read};
-use serde_json::{Value, json};
+use input::Failed;
+use serde_json::json;
 use std::fs;
 use std::path::Path;
 use stopwatch::Times;
-
-type Failed = Box<dyn std::error::Error>;
 
 fn main() -> Result<(), Failed> {
     let folder = std::env::args().nth(1).ok_or("name the folder with the inputs")?;
@@ -72,10 +72,4 @@ fn fly_a_driver() -> bool {
         spin_axis: 4.0,
     };
     fly(&FlyRequest { launch, conditions: None }).is_ok()
-}
-
-/// A number of a JSON object by its name.
-pub(crate) fn number(of: &Value, name: &str) -> Result<u32, Failed> {
-    let found = of.get(name).and_then(Value::as_u64).and_then(|n| u32::try_from(n).ok());
-    found.ok_or_else(|| format!("no number `{name}`").into())
 }

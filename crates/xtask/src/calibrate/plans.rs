@@ -3,10 +3,9 @@
 //! Sessions are hit in the order of `fitting::plan`, written down shot by shot and followed as the page follows
 //! them; the question with its stopping rule is the planner's own.
 
-use super::Effort;
+use super::effort::{Effort, seed, sessions};
 use super::rate::{Limit, Row, rate};
 use super::sessions::{BALL_SPEED, CARRY, OFFLINE, SPIN_RATE, answer};
-use super::targets::{seed, sessions};
 use crate::simulate::model::{NONE, Parameters};
 use crate::simulate::{Effects, MEASURES, Turn, random, session};
 use fitting::check::Refusal;

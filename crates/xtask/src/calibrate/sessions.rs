@@ -7,12 +7,17 @@ use fitting::few::Map;
 use fitting::question::{Question, Stopping, StoppingWord};
 use fitting::report::Report;
 use fitting::session::{Build, Order, Session, Shot, Summary, SummaryOf, SummaryValue};
+use fitting::verdict::DecisionKind;
 
 /// Positions in [`MEASURES`].
 pub(crate) const CARRY: usize = 0;
 pub(crate) const OFFLINE: usize = 1;
 pub(crate) const BALL_SPEED: usize = 2;
 pub(crate) const SPIN_RATE: usize = 4;
+
+/// The measures that rates are measured on, with their names.
+pub(crate) const MEASURED: [(usize, &str); 4] =
+    [(CARRY, "carry"), (OFFLINE, "offline"), (SPIN_RATE, "spin rate"), (BALL_SPEED, "ball speed")];
 
 /// How the shots of a session are hit.
 #[derive(Debug, Clone)]
@@ -123,4 +128,9 @@ pub(crate) fn averages_only(session: &Session) -> Session {
         })
         .collect();
     Session { shots: Vec::new(), summaries, order: Order::Unknown, ..session.clone() }
+}
+
+/// Whether such a session is answered with `different`.
+pub(crate) fn differs(kind: &Kind, number: u64, measure: usize) -> bool {
+    answer(kind.session(number, &[measure]), fixed(measure)).answer.decision.kind == DecisionKind::Different
 }
