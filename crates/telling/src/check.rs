@@ -79,13 +79,18 @@ pub fn told(judged: &Judged<'_>, voice: &Voice) -> Answer {
     let (session, question) = (judged.settled.session, judged.settled.question);
     judged.headline().map_or_else(
         || no_answer(session, question, voice),
-        |judgment| Answer {
-            candidate: Some(judgment.candidate),
-            decision: judgment.decision,
-            estimate: judgment.estimate.clone(),
-            words: answer::words(session, judgment, voice),
-        },
+        |judgment| answer(session, judgment, voice),
     )
+}
+
+/// One judgment as an answer to the question asked.
+pub(crate) fn answer(session: &Session, judgment: &Judgment, voice: &Voice) -> Answer {
+    Answer {
+        candidate: Some(judgment.candidate),
+        decision: judgment.decision,
+        estimate: judgment.estimate.clone(),
+        words: answer::words(session, judgment, voice),
+    }
 }
 
 /// One judgment, told.

@@ -31,7 +31,16 @@ fn result(function: &str, request: Value) -> Value {
         "luck" => call(request, telling::luck::luck),
         "second" => call(request, telling::second::second),
         "check" => call(request, telling::check::check),
+        "landing" => call(request, telling::landing::landing),
+        "cause" => call(request, telling::cause::cause),
+        "potential" => call(request, telling::potential::potential),
+        "consistency" => call(request, telling::consistency::consistency),
+        "fly" => call(request, telling::flying::fly),
+        "in_standard_air" => call(request, telling::flying::in_standard_air),
+        "claim" => call(request, telling::claim::claim),
+        "plan" => call(request, telling::plan::plan),
         "share" => Value::Null,
+        "together" => call(request, telling::together::together),
         // Not moved here yet.
         _ => Value::Null,
     }

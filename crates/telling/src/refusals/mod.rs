@@ -1,10 +1,19 @@
-//! Every refusal in words, in one place: what is wrong, where, and what to do about it.
+//! Every refusal in words, in one place: what is wrong, where, and what to do about it. One file for each operation; a
+//! question that does not fit its session, which nearly all of them refuse, stands here.
+
+pub mod claim;
+pub mod feel;
+pub mod follow;
+pub mod plan;
+pub mod together;
 
 mod luck;
 mod second;
 
 pub use luck::luck;
 pub use second::second;
+mod flying;
+pub use flying::{cause, consistency, fly, landing, potential, standard_air};
 
 use session::MOST_BUILDS;
 use session::names::short_name;
