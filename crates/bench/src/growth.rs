@@ -1,14 +1,14 @@
 //! How cost grows: reading and checking by the number of shots, checking by builds times measures.
 
-use crate::Failed;
+use crate::input::Failed;
 use crate::stopwatch::sorted;
-use text::Voice;
-use telling::check::{CheckRequest, check};
-use session::question::Question;
 use reading::{Hints, read};
 use serde_json::{Value, json};
+use session::question::Question;
 use std::fs;
 use std::path::Path;
+use telling::check::{CheckRequest, check};
+use text::Voice;
 
 /// Least times: noise only ever adds.
 pub(crate) fn measure(folder: &Path) -> Result<Value, Failed> {
@@ -21,7 +21,11 @@ pub(crate) fn measure(folder: &Path) -> Result<Value, Failed> {
     for count in counts {
         let text = first_rows(&rows, count);
         let runs = runs(count);
-        reading.push(sorted(runs, 1, || read(text, &Hints::default(), &Voice::english()).session.shots.len() + 1 == count)[0]);
+        reading.push(
+            sorted(runs, 1, || {
+                read(text, &Hints::default(), &Voice::english()).session.shots.len() + 1 == count
+            })[0],
+        );
         checking.push(least_check(text, &question, runs));
     }
     for name in tables {

@@ -4,14 +4,20 @@
 //! runs, by name), `results` of what other packages compute too, and `growth` (times by size).
 
 mod growth;
+mod input;
 mod stopwatch;
 mod textbook;
 
+use input::Failed;
 use judging::flying::Launch;
 use judging::luck::Showing;
 use reading::link::{PackRequest, pack};
 use reading::{Hints, read};
+use serde_json::json;
 use session::question::View;
+use std::fs;
+use std::path::Path;
+use stopwatch::Times;
 use telling::cause::{CauseRequest, cause};
 use telling::check::{CheckRequest, check};
 use telling::flying::{FlyRequest, fly};
@@ -19,12 +25,6 @@ use telling::landing::{LandingRequest, landing};
 use telling::luck::{LuckRequest, luck};
 use telling::potential::{PotentialRequest, potential};
 use text::Voice;
-use serde_json::{Value, json};
-use std::fs;
-use std::path::Path;
-use stopwatch::Times;
-
-type Failed = Box<dyn std::error::Error>;
 
 fn main() -> Result<(), Failed> {
     let folder = std::env::args().nth(1).ok_or("name the folder with the inputs")?;
@@ -76,10 +76,4 @@ fn fly_a_driver() -> bool {
         spin_axis: 4.0,
     };
     fly(&FlyRequest { launch, conditions: None }, &Voice::english()).is_ok()
-}
-
-/// A number of a JSON object by its name.
-pub(crate) fn number(of: &Value, name: &str) -> Result<u32, Failed> {
-    let found = of.get(name).and_then(Value::as_u64).and_then(|n| u32::try_from(n).ok());
-    found.ok_or_else(|| format!("no number `{name}`").into())
 }

@@ -8,18 +8,18 @@
 #[path = "../../reading/examples/support/random.rs"]
 mod random;
 
+use random::Random;
 use reading::link::{PackRequest, Unpacked, pack, unpack};
 use session::known::Known;
 use session::question::{Question, Stopping, View};
 use session::{Build, Session, Shot};
-use telling::check::{CheckRequest, check};
-use text::Voice;
-use random::Random;
 use std::alloc::{GlobalAlloc, Layout, System};
 use std::path::Path;
 use std::sync::Mutex;
 use std::sync::atomic::{AtomicUsize, Ordering};
 use std::time::{Duration, Instant};
+use telling::check::{CheckRequest, check};
+use text::Voice;
 
 const LONGEST: Duration = Duration::from_millis(50);
 const MOST_MEMORY: usize = 16_000_000;

@@ -3,12 +3,13 @@
 //! Run by `cargo xtask types`, which keeps `crates/boundary/types.d.ts` equal to this output.
 
 use judging::SecondRequest;
-use session::refusal::Refusal;
-use telling::{
-    cause, check, claim, consistency, feel, flying, landing, luck, measures, plan, potential, report, second, share, together,
-};
 use reading::link;
+use session::refusal::Refusal;
 use std::collections::BTreeMap;
+use telling::{
+    cause, check, claim, consistency, feel, flying, landing, luck, measures, plan, potential, report, second,
+    share, together,
+};
 use ts_rs::{Config, TS, TypeVisitor};
 
 /// Declarations by name, so that the output does not depend on the order of the visit.

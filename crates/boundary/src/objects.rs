@@ -27,7 +27,11 @@ pub(crate) fn given_back<A: Serialize>(answer: Result<A, Refusal>) -> Result<JsV
 }
 
 /// A value of its type, or the refusal that names the place, what should stand there, and the nearest known name.
-pub(crate) fn understood<Q: DeserializeOwned>(value: JsValue, root: &str, voice: &Voice) -> Result<Q, JsValue> {
+pub(crate) fn understood<Q: DeserializeOwned>(
+    value: JsValue,
+    root: &str,
+    voice: &Voice,
+) -> Result<Q, JsValue> {
     let value: Value = serde_wasm_bindgen::from_value(value)?;
     ::request::understood(&value, root, voice).map_err(|refusal| thrown(&refusal))
 }

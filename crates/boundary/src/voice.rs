@@ -2,8 +2,8 @@
 
 use crate::objects::{thrown, understood};
 use serde::Deserialize;
-use text::{Language, Units, Voice, voiced};
 use session::refusal::Refusal;
+use text::{Language, Units, Voice, voiced};
 use wasm_bindgen::prelude::*;
 
 #[wasm_bindgen(typescript_custom_section)]

@@ -1,6 +1,8 @@
 //! Links of plans: every plan comes back as the same test, damage is noticed, no text does harm, and links once made
 //! open forever as the test they were made from.
 
+use proptest::option;
+use proptest::prelude::*;
 use reading::link::{LinkError, PLAN_PREFIX, PackRequest, PlanToShare, SharedPlan, unpack};
 use session::known::Known;
 use session::measure::MeasureId;
@@ -10,8 +12,6 @@ use session::refusal::Refusal;
 use straight_answer::whole;
 use telling::plan::Plan;
 use text::Voice;
-use proptest::option;
-use proptest::prelude::*;
 
 #[path = "../../reading/tests/any_session/mod.rs"]
 mod any_session;
@@ -122,7 +122,10 @@ fn the_scatter_of_an_earlier_session_goes_along_and_its_shots_stay_behind() {
     assert_eq!(back.earlier, None);
     let (sent, there) = (made(&asked), made(&back));
     assert_eq!(sent.facts.spread.map(|spread| spread.value), there.facts.spread.map(|spread| spread.value));
-    assert_eq!((sent.facts.turns, sent.facts.looks, sent.power), (there.facts.turns, there.facts.looks, there.power));
+    assert_eq!(
+        (sent.facts.turns, sent.facts.looks, sent.power),
+        (there.facts.turns, there.facts.looks, there.power)
+    );
 }
 
 #[test]

@@ -32,8 +32,7 @@ fn weather_told_brings_carry_in_standard_air_along() {
     let back = read(&text, &told(Conditions::default())).session;
     assert_eq!(back, read(FLOWN, &Hints::default()).session);
     // Other weather takes the place of the first.
-    let cold =
-        read(&text, &told(Conditions { temperature: Some(0.0), ..Conditions::default() })).session;
+    let cold = read(&text, &told(Conditions { temperature: Some(0.0), ..Conditions::default() })).session;
     assert_eq!(cold.measures, session.measures);
     assert!(cold.shots[0].values[place] > cold.shots[0].values[3]);
 }
@@ -48,8 +47,8 @@ fn weather_without_flights_is_kept_and_adds_nothing() {
 
 #[test]
 fn carry_in_standard_air_is_judged_as_carry_is() {
-    use telling::check::{CheckRequest, check};
     use session::question::{Question, Stopping};
+    use telling::check::{CheckRequest, check};
     let hot = Conditions { temperature: Some(35.0), ..Conditions::default() };
     let session = read(FLOWN, &told(hot)).session;
     let asked = |measure: &str| {

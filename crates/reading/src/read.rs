@@ -13,11 +13,11 @@ use crate::outcome::{Delimiter, Layout, ReadResult};
 use crate::own;
 use crate::remarks::ProblemKind;
 use crate::report::finish::Shown;
-use crate::report::{agreement, finish as report, plausible, whole};
+use crate::report::{agreement, finish, plausible, whole};
 use crate::take::around::Around;
 use crate::take::ctx::Ctx;
 use crate::take::strand::strands;
-use crate::take::{averages, receipt, second_factor as second, shots, summary};
+use crate::take::{averages, receipt, second_factor, shots, summary};
 use crate::talk::{Talk, place};
 use crate::trim::is_blank;
 use crate::understand::column::Column;
@@ -59,7 +59,7 @@ pub fn read(text: &str, hints: &Hints, voice: &Voice) -> ReadResult {
             measures,
             questions: Vec::new(),
         };
-        return report::finish(ctx, &Sorted::default(), &[], shown);
+        return finish::finish(ctx, &Sorted::default(), &[], shown);
     }
     let format = Format { bytes: text.len(), delimiter, is_stacked };
     read_tables(&grid, format, hints, talk)
@@ -103,9 +103,9 @@ fn read_tables(grid: &Grid, format: Format, hints: &Hints, talk: Talk) -> ReadRe
     }
     for table in &tables {
         let rows: Vec<usize> = table.blocks.iter().flat_map(|b| b.body.iter().copied()).collect();
-        second::attach(&mut ctx.draft, &table.columns, grid, &rows);
+        second_factor::attach(&mut ctx.draft, &table.columns, grid, &rows);
     }
-    second::settle(&mut ctx.draft.session, &mut ctx.talk);
+    second_factor::settle(&mut ctx.draft.session, &mut ctx.talk);
     let rows = std::mem::take(&mut ctx.summaries);
     let gaps = agreement::compare(&ctx.draft, &rows, &mut ctx.talk);
     summary::settle(&mut ctx.draft, &rows);
@@ -120,7 +120,7 @@ fn read_tables(grid: &Grid, format: Format, hints: &Hints, talk: Talk) -> ReadRe
     let layout = layout_of(&tables, &sorted, is_stacked, only_averages);
     let columns: Vec<&Column<'_>> = tables.iter().flat_map(|t| &t.columns).collect();
     let questions = plausible::question(&ctx.draft, &columns, &mut ctx.talk);
-    report::finish(
+    finish::finish(
         ctx,
         &sorted,
         &columns,
@@ -174,7 +174,7 @@ fn tables<'a>(grid: &'a Grid, blocks: &'a [Block], hints: &Hints, said: bool) ->
         }
         columns::assign(&mut table.columns, hints, table.averages, grid, &rows);
         if !table.averages {
-            second::find(&mut table.columns, hints, grid, &rows);
+            second_factor::find(&mut table.columns, hints, grid, &rows);
         }
     }
     tables

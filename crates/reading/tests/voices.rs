@@ -54,8 +54,13 @@ fn a_text_gives_the_same_figures_and_doubts_in_other_words() {
 #[test]
 fn a_link_opens_as_the_same_session_and_question_and_speaks_as_it_is_asked_to() {
     let mut session = support::in_turn("carry", 5, &[250.0, 252.0], 8.0);
-    // More digits than anybody measures: the notice says so.
-    session.shots.iter_mut().flat_map(|shot| &mut shot.values).flatten().for_each(|value| *value /= 3.0);
+    // More digits than anybody measures, in any unit: the notice says so.
+    session
+        .shots
+        .iter_mut()
+        .flat_map(|shot| &mut shot.values)
+        .flatten()
+        .for_each(|value| *value = 10.0 * value.sqrt());
     let request = PackRequest { session, question: support::asking("carry"), view: View::default() };
     let link = pack(&request).expect("small");
     let english = unpack(&link, &Voice::english()).expect("it opens");

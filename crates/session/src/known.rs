@@ -10,7 +10,7 @@
 //! measure it is half the usual margin, judgement too. Kurtosis is that of the invented shots (`cargo xtask simulate`),
 //! and 4 where none were invented.
 
-use crate::measure::{Better, Plausible, Unit};
+use crate::scale::{Better, Plausible, Unit};
 
 /// The usual standard deviation of single shots among amateurs with a driver: low, middle and high end.
 #[derive(Debug, Clone, Copy, PartialEq)]

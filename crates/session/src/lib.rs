@@ -14,6 +14,7 @@ pub mod plan;
 pub mod question;
 pub mod refusal;
 mod rounds;
+mod scale;
 mod second_and_weather;
 mod stopping;
 pub mod units;

@@ -6,7 +6,6 @@
 use crate::few::Map;
 use crate::measure::MeasureId;
 use crate::second_and_weather::{Conditions, SecondFactor};
-use crate::wire;
 use serde::{Deserialize, Serialize};
 
 /// A club as assembled: head, loft, shaft, length, weight. Known here by its name only.
@@ -114,9 +113,8 @@ pub struct Summary {
     pub line: Option<u32>,
 }
 
-/// One visit. Shots are in the order they were hit.
-#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
-#[serde(try_from = "wire::Session", into = "wire::Session")]
+/// One visit. Shots are in the order they were hit. As plain data it is a [`crate::wire::Session`].
+#[derive(Debug, Clone, PartialEq, Default)]
 pub struct Session {
     /// In order of first appearance.
     pub builds: Vec<Build>,

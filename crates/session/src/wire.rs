@@ -3,7 +3,8 @@
 use crate::few::Map;
 use crate::measure::MeasureId;
 use crate::{Build, Conditions, CustomMeasure, MOST_SECOND, Order, SecondFactor, Summary};
-use serde::{Deserialize, Serialize};
+use serde::de::Error;
+use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
 /// A shot with its values keyed by measure id.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -64,6 +65,18 @@ pub struct Session {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "typescript", ts(optional))]
     pub weather: Option<Conditions>,
+}
+
+impl Serialize for crate::Session {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        Session::from(self.clone()).serialize(serializer)
+    }
+}
+
+impl<'de> Deserialize<'de> for crate::Session {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        Session::deserialize(deserializer)?.try_into().map_err(D::Error::custom)
+    }
 }
 
 impl From<crate::Session> for Session {

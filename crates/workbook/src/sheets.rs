@@ -1,9 +1,9 @@
 //! From the bytes of a file to its sheets, within limits that no file can talk its way around.
 
 use crate::cell;
+use crate::refused::Unreadable;
 use calamine::{Data, Ods, OdsError, Reader, Xlsx, XlsxError};
 use quick_xml::events::Event;
-use crate::refused::Unreadable;
 use serde::Serialize;
 use std::io::{BufRead, BufReader, Cursor, Read};
 use zip::ZipArchive;
@@ -56,7 +56,11 @@ fn format(bytes: &[u8], most_unpacked: u64) -> Result<Format, Unreadable> {
     if bytes.starts_with(&[0xd0, 0xcf, 0x11, 0xe0]) {
         // Older workbooks, and newer ones behind a password, are a file system of their own.
         let opened = Xlsx::new(Cursor::new(bytes));
-        return Err(if matches!(opened, Err(XlsxError::Password)) { Unreadable::Locked } else { Unreadable::OldFormat });
+        return Err(if matches!(opened, Err(XlsxError::Password)) {
+            Unreadable::Locked
+        } else {
+            Unreadable::OldFormat
+        });
     }
     let mut archive = ZipArchive::new(Cursor::new(bytes)).map_err(|_| Unreadable::Broken)?;
     let has = |name: &str| archive.file_names().flatten().any(|file| file.eq_ignore_ascii_case(name));
@@ -79,8 +83,12 @@ fn format(bytes: &[u8], most_unpacked: u64) -> Result<Format, Unreadable> {
             }
             Err(_) => return Err(Unreadable::Broken),
         };
-        let unpacked = std::io::copy(&mut file.take(left), &mut std::io::sink()).map_err(|_| Unreadable::Broken)?;
-        left = left.checked_sub(unpacked).filter(|left| *left > 0).ok_or(Unreadable::TooLarge { sheet: None })?;
+        let unpacked =
+            std::io::copy(&mut file.take(left), &mut std::io::sink()).map_err(|_| Unreadable::Broken)?;
+        left = left
+            .checked_sub(unpacked)
+            .filter(|left| *left > 0)
+            .ok_or(Unreadable::TooLarge { sheet: None })?;
     }
     if matches!(found, Format::Ods) {
         let content = archive.by_name("content.xml").map_err(|_| Unreadable::Broken)?;
@@ -110,7 +118,9 @@ fn is_whole(content: impl BufRead) -> bool {
 }
 
 fn of_xlsx(bytes: Vec<u8>) -> Result<Vec<Sheet>, Unreadable> {
-    let refused = |error: XlsxError| if matches!(error, XlsxError::Password) { Unreadable::Locked } else { Unreadable::Broken };
+    let refused = |error: XlsxError| {
+        if matches!(error, XlsxError::Password) { Unreadable::Locked } else { Unreadable::Broken }
+    };
     let mut book = Xlsx::new(Cursor::new(bytes)).map_err(refused)?;
     let mut sheets = Vec::new();
     for sheet in book.sheets_metadata().to_vec() {
@@ -231,7 +241,10 @@ mod tests {
     fn a_stray_cell_costs_what_its_line_costs() {
         let mut cells = Cells::new("s");
         assert!(cells.put(99_999, 16_383, "x".into()).is_ok());
-        assert_eq!(cells.put(100_000, 0, "x".into()).unwrap_err(), Unreadable::TooLarge { sheet: Some("s".into()) });
+        assert_eq!(
+            cells.put(100_000, 0, "x".into()).unwrap_err(),
+            Unreadable::TooLarge { sheet: Some("s".into()) }
+        );
         let wide = (0..2000).try_for_each(|row| cells.put(row, 16_383, "x".into()));
         assert!(matches!(wide, Err(Unreadable::TooLarge { .. })));
     }

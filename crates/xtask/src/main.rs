@@ -17,6 +17,7 @@ mod shell;
 mod simulate;
 mod sizes;
 mod steps;
+mod tables;
 mod tidy;
 mod tidy_modules;
 mod tidy_web;
@@ -77,7 +78,7 @@ fn command(words: &[&str]) -> Result<()> {
         ["types"] => types::write(),
         ["bench"] => bench::run(),
         ["lighthouse"] => lighthouse::write(),
-        ["tables"] => quoted::write_all(),
+        ["tables"] => tables::write_all(),
         ["picture"] => browser::picture(),
         ["demo"] => demo::write(),
         ["simulate", options @ ..] => simulate::report::print(options),

@@ -3,19 +3,18 @@
 //! Sessions are hit in the order of `judging::plan`, written down shot by shot and followed as the page follows
 //! them; the question with its stopping rule is the planner's own.
 
-use super::Effort;
+use super::effort::{Effort, seed, sessions};
 use super::rate::{Limit, Row, rate};
 use super::sessions::{BALL_SPEED, CARRY, OFFLINE, SPIN_RATE, answer};
-use super::targets::{seed, sessions};
 use crate::simulate::model::{NONE, Parameters};
 use crate::simulate::{Effects, MEASURES, Turn, random, session};
-use session::refusal::Refusal;
 use judging::plan::{FollowRequest, LoggedShot, LookTaken};
-use session::plan::{LookAfter, LookWord, PlanRequest};
-use telling::plan::{Plan, follow, plan};
-use text::Voice;
-use telling::report::Report;
 use judging::verdict::DecisionKind;
+use session::plan::{LookAfter, LookWord, PlanRequest};
+use session::refusal::Refusal;
+use telling::plan::{Plan, follow, plan};
+use telling::report::Report;
+use text::Voice;
 
 /// A test that was planned, and how it is hit.
 #[derive(Debug, Clone)]
@@ -96,7 +95,8 @@ impl Planned {
                 .cloned()
                 .collect();
             let (plan, looks) = (self.request.clone(), looks[..=look].to_vec());
-            let progress = made(follow(&FollowRequest { plan, shots, ended: Vec::new(), looks }, &Voice::english()));
+            let progress =
+                made(follow(&FollowRequest { plan, shots, ended: Vec::new(), looks }, &Voice::english()));
             answer(progress.session, progress.facts.question)
         })
     }
@@ -165,7 +165,11 @@ fn promise(planned: &Planned, difference: f64, effort: Effort) -> Row {
     // As it is printed.
     let promised = (promised * 100.0).round() / 100.0;
     let found = rate(sessions(4_000, effort), |number| planned.finds_the_last(number));
-    let looks = if plan.facts.looks.len() == 1 { "1 look".into() } else { format!("{} looks", plan.facts.looks.len()) };
+    let looks = if plan.facts.looks.len() == 1 {
+        "1 look".into()
+    } else {
+        format!("{} looks", plan.facts.looks.len())
+    };
     let what = format!(
         "plan of {} builds, {} rounds of {}, {looks}, {} {difference:.1} apart: found, {promised:.2} promised",
         plan.builds.len(),
