@@ -64,9 +64,3 @@ async function addressOf(way: Way, page: PagePort): Promise<string | null> {
     ).share({ session, question: stays ? question : withItsMargin(question, report), view: {}, address })
   ).link;
 }
-
-/** A usual margin is round in the units shown: in others the question keeps the one it was answered with, and its answer. */
-function withItsMargin(question: Question, report: Report | null): Question {
-  const margin = report?.asked.margin_is_default && !isSpread(report.asked) ? report.asked.margin : null;
-  return margin === null ? question : { ...question, margin };
-}
