@@ -167,7 +167,10 @@ fn decided(settled: &Settled<'_>, judgments: &mut [Judgment]) {
                 decision(&pair, &judgment.levels, judgment.margin)
             });
             judgment.decision = judgment.with_all.unless_it_depends(&judgment.without_left_out);
-            let unit = reported_unit(asked, settled.session);
+            let unit = match asked.aspect() {
+                Aspect::Average => reported_unit(&asked.measure, settled.session),
+                Aspect::Spread => String::new(),
+            };
             judgment.estimate = judgment.comparison().map(|comparison| {
                 comparison.estimate(&judgment.levels, &unit, judgment.margin, judgment.candidates)
             });
@@ -175,14 +178,12 @@ fn decided(settled: &Settled<'_>, judgments: &mut [Judgment]) {
     }
 }
 
-/// The unit of the numbers in a report, canonical however they are shown; empty for a ratio.
-fn reported_unit(asked: &Asked, session: &Session) -> String {
-    if asked.aspect() == Aspect::Spread {
-        return String::new();
-    }
-    let label = match asked.measure.known() {
+/// The unit of a measure's numbers in a report, canonical however they are shown; empty for a plain ratio.
+#[must_use]
+pub fn reported_unit(measure: &MeasureId, session: &Session) -> String {
+    let label = match measure.known() {
         Some(known) => known.facts().unit.label(),
-        None => session.custom(&asked.measure).map_or("", |c| c.unit.as_str()),
+        None => session.custom(measure).map_or("", |c| c.unit.as_str()),
     };
     short_name(if label == "deg" { "°" } else { label })
 }

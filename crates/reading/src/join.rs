@@ -1,12 +1,13 @@
 //! Several readings as one session, as when each build came in a file of its own.
 
 use crate::report::order;
+use crate::second_and_weather;
 use crate::take::draft::Draft;
-use crate::take::weather_lines;
 use crate::talk::Talk;
 use session::measure::MeasureId;
 use session::{CustomMeasure, Order, Session};
 use std::collections::{BTreeMap, BTreeSet};
+use text::Voice;
 
 /// Joins sessions in the order given: builds of one name become one, measures of one id too, save
 /// the golfer's own ones in different units, which stay apart.
@@ -20,7 +21,7 @@ pub fn join(sessions: &[Session], told: Option<Order>) -> Session {
     if let ([one], None) = (sessions, told) {
         return one.clone();
     }
-    let mut joined = Session { weather: beside::same_weather(sessions), ..Session::default() };
+    let mut joined = Session { weather: second_and_weather::same_weather(sessions), ..Session::default() };
     let mut builds: BTreeMap<&str, usize> = BTreeMap::new();
     let several =
         sessions.iter().any(|s| s.builds.len() > 1 && s.shots.iter().any(|shot| shot.round.is_some()));
@@ -48,7 +49,7 @@ pub fn join(sessions: &[Session], told: Option<Order>) -> Session {
                 })
             })
             .collect();
-        let second_at = beside::joined(&mut joined.second, session.second.as_ref());
+        let second_at = second_and_weather::joined(&mut joined.second, session.second.as_ref());
         let offset = if several { rounds_before } else { 0 };
         for shot in &session.shots {
             let mut moved = shot.clone();
@@ -75,7 +76,7 @@ pub fn join(sessions: &[Session], told: Option<Order>) -> Session {
     let mut draft = Draft::default();
     draft.lines = vec![0; joined.shots.len()];
     draft.session = joined;
-    order::settle(&mut draft, false, told, &mut Talk::default());
+    order::settle(&mut draft, false, told, &mut Talk::new(&Voice::english()));
     draft.session
 }
 
@@ -91,7 +92,7 @@ fn apart(session: &Session, known: &mut Vec<CustomMeasure>) -> Session {
         };
         let mut id = custom.id.clone();
         let taken = |id: &MeasureId| session.measures.contains(id) && *id != custom.id;
-        let more = (2..).map(|n| MeasureId(format!("{}_{n}", custom.id.0)));
+        let more = (2..).map(|n| MeasureId::from(format!("{}_{n}", custom.id)));
         if clashes(&id) {
             id = more.into_iter().find(|id| !clashes(id) && !taken(id)).unwrap_or(id);
             rename(&mut session, &custom.id, &id);
@@ -131,11 +132,11 @@ mod tests {
     use crate::{Hints, read};
 
     fn of(text: &str) -> Session {
-        read(text, &Hints::default()).session
+        read(text, &Hints::default(), &Voice::english()).session
     }
 
     fn named(text: &str, build: &str) -> Session {
-        read(text, &Hints { build: Some(build.into()), ..Hints::default() }).session
+        read(text, &Hints { build: Some(build.into()), ..Hints::default() }, &Voice::english()).session
     }
 
     #[test]
@@ -172,7 +173,7 @@ mod tests {
         let texts = [of("Club,Carry,Tempo (s)\nA,250,1.1\n"), of("Club,Carry,Tempo (beats)\nB,255,44\n")];
         let joined = join(&texts, None);
         let units: Vec<(&str, &str)> =
-            joined.custom.iter().map(|c| (c.id.0.as_str(), c.unit.as_str())).collect();
+            joined.custom.iter().map(|c| (c.id.as_str(), c.unit.as_str())).collect();
         assert_eq!(units, [("tempo", "s"), ("tempo_2", "beats")]);
         assert_eq!(joined.shots[1].values, [Some(255.0), None, Some(44.0)]);
         assert_eq!(join(&[texts[0].clone(), texts[0].clone()], None).custom.len(), 1);

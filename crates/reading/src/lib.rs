@@ -12,26 +12,29 @@ mod join;
 mod lexicon;
 pub mod limits;
 pub mod link;
+pub mod names_of_measures;
 pub mod outcome;
 mod own;
 mod plain;
 mod position;
 mod read;
+mod refusals;
 pub mod remarks;
 mod report;
+mod second_and_weather;
 mod take;
 mod talk;
+mod trim;
 mod understand;
-mod write;
 
-pub use cut::file::{Encoding, FileIs, recognize};
+pub use cut::file::{Encoding, FileIs, NotText, recognize};
 pub use hints::Hints;
 pub use join::join;
 pub use outcome::{
     ColumnReading, Delimiter, Layout, LineIs, LineReading, ReadResult, Reading, Role, RowCounts, Statistic,
     SummaryGap, UnitSource,
 };
+pub use own::write::write_csv;
 pub use plain::read_plain;
 pub use read::read;
 pub use remarks::{Notice, NoticeKind, Place, Problem, ProblemKind};
-pub use write::write_csv;

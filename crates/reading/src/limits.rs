@@ -17,21 +17,3 @@ pub(crate) const MAX_LISTED: usize = 200;
 
 /// Longest piece of the text repeated in a message, in characters.
 pub(crate) const MAX_QUOTED: usize = 40;
-
-/// The largest prefix of a text that is not longer than a limit and ends at a character.
-pub(crate) fn prefix(text: &str, bytes: usize) -> &str {
-    let mut end = bytes.min(text.len());
-    while !text.is_char_boundary(end) {
-        end -= 1;
-    }
-    &text[..end]
-}
-
-/// A piece of the text short enough for a message.
-pub(crate) fn shortened(text: &str) -> String {
-    let text = crate::lexicon::number::trim(text);
-    match text.char_indices().nth(MAX_QUOTED) {
-        Some((end, _)) => format!("{}…", &text[..end]),
-        None => text.to_owned(),
-    }
-}

@@ -3,26 +3,24 @@
 //! It goes through the same stages as [`crate::read::read`] and gives the same result, or none: whatever would need
 //! another stage is left to the whole reader. A page that starts with this alone has a third as much to load.
 
-use crate::cut::blocks;
-use crate::cut::delimited;
-use crate::cut::down;
-use crate::cut::lines;
+use crate::cut::{blocks, delimited, down, lines};
 use crate::hints::Hints;
-use crate::lexicon::number;
-use crate::lexicon::vocabulary::Word;
+use crate::lexicon::word::Word;
 use crate::limits::{MAX_BYTES, MAX_COLUMNS};
 use crate::outcome::{Delimiter, Layout, ReadResult};
-use crate::read::Around;
-use crate::read::Shown;
-use crate::read::settle_session;
-use crate::report::finish;
-use crate::report::plausible;
-use crate::take::averages;
-use crate::take::shots::{self, Ctx};
+use crate::own::write::MARK;
+use crate::report::finish::Shown;
+use crate::report::{finish, plausible, whole};
+use crate::take::around::Around;
+use crate::take::ctx::Ctx;
+use crate::take::strand::strands;
+use crate::take::{averages, shots};
 use crate::talk::Talk;
-use crate::understand::columns::{self, Column};
-use crate::write::MARK;
+use crate::trim::{has, is_blank};
+use crate::understand::column::Column;
+use crate::understand::{column, columns};
 use session::few::Set;
+use text::Voice;
 
 /// Reads a plain table of shots as [`crate::read::read`] does without hints; `None` when the text is anything else.
 ///
@@ -30,7 +28,7 @@ use session::few::Set;
 /// one row of headings that each name one measure of the trade, the build, the round or the shot's number;
 /// below it nothing but shots whose measures are numbers. Titles, units and lines of text may stand around it.
 #[must_use]
-pub fn read_plain(text: &str) -> Option<ReadResult> {
+pub fn read_plain(text: &str, voice: &Voice) -> Option<ReadResult> {
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
     let (delimiter, mark) = only_delimiter(text)?;
     let (grid, None) = lines::cut(text, mark) else { return None };
@@ -43,17 +41,17 @@ pub fn read_plain(text: &str) -> Option<ReadResult> {
     let [block] = sorted.blocks.as_slice() else { return None };
     block.headings?;
     let said = Around::of(&grid, &sorted).speaks_of_averages;
-    let mut columns = columns::profile(&grid, &[block]);
+    let mut columns = column::profile(&grid, &[block]);
     if !are_plain(&columns) || averages::are_averages(&columns, &block.body, &grid, &hints, said) {
         return None;
     }
     columns::assign(&mut columns, &hints, false, &grid, &block.body);
-    let mut ctx = Ctx::new(&grid, &hints, Talk::default(), text.len());
-    shots::read_block(&mut ctx, block, &columns, &shots::strands(&columns));
+    let mut ctx = Ctx::new(&grid, &hints, Talk::new(voice), text.len());
+    shots::read_block(&mut ctx, block, &columns, &strands(&columns));
     if !ctx.summaries.is_empty() || ctx.too_many_summaries {
         return None;
     }
-    settle_session(&mut ctx, true);
+    whole::settle(&mut ctx, true);
     if ctx.draft.session.shots.is_empty() {
         return None;
     }
@@ -67,7 +65,7 @@ pub fn read_plain(text: &str) -> Option<ReadResult> {
         measures: Vec::new(),
         questions,
     };
-    Some(report::finish(ctx, &sorted, &columns, shown))
+    Some(finish::finish(ctx, &sorted, &columns, shown))
 }
 
 /// The one mark that sets cells apart, where no other could and nothing is quoted or marked up.
@@ -76,12 +74,12 @@ fn only_delimiter(text: &str) -> Option<(Delimiter, char)> {
         || text.starts_with(MARK)
         || text.contains(['"', '<', '|'])
         || text.trim_start().starts_with(['[', '{'])
-        || text.chars().all(number::is_blank);
+        || text.chars().all(is_blank);
     if other {
         return None;
     }
     let marks = [(Delimiter::Tab, '\t'), (Delimiter::Semicolon, ';'), (Delimiter::Comma, ',')];
-    let mut there = marks.into_iter().filter(|(_, mark)| number::has(text, *mark));
+    let mut there = marks.into_iter().filter(|(_, mark)| has(text, *mark));
     let only = there.next().filter(|_| there.next().is_none())?;
     (delimited::sniff(text) == only.0).then_some(only)
 }
@@ -91,7 +89,7 @@ fn are_plain(columns: &[Column<'_>]) -> bool {
     let mut seen: Set<&str> = Set::default();
     let plain = |column: &Column<'_>| {
         let key = match column.understood.word {
-            Some(Word::Measure(id)) if column.profile.texts == 0 => id,
+            Some(Word::Measure(known)) if column.profile.texts == 0 => known.id(),
             Some(Word::Build(_)) if column.profile.texts > 0 => "build",
             Some(Word::Number) => "number",
             Some(Word::Round) => "round",

@@ -5,34 +5,36 @@
 //! order and rounds (`order`). Everything guessed stands in [`Reading`] and gives way to
 //! [`Hints`]. Cost grows linearly with the text; [`limits`] bound it.
 
-use crate::cut::blocks::{self, Block, Sorted};
+use crate::cut::blocks::{Block, Sorted};
 use crate::cut::grid::Grid;
-use crate::cut::{down, source, stacked};
+use crate::cut::{blocks, down, source, stacked};
 use crate::hints::Hints;
-use crate::lexicon::{heading, number};
-use crate::outcome::{ColumnReading, Delimiter, Layout, LineIs, ReadResult, SummaryGap};
+use crate::outcome::{Delimiter, Layout, ReadResult};
 use crate::own;
 use crate::remarks::ProblemKind;
-use crate::report::{agreement, finish as report, order};
-use crate::take::shots::{self, Ctx};
-use crate::take::{averages, receipt, second_factor as second, summary, weather_lines as beside};
+use crate::report::finish::Shown;
+use crate::report::{agreement, finish as report, plausible, whole};
+use crate::take::around::Around;
+use crate::take::ctx::Ctx;
+use crate::take::strand::strands;
+use crate::take::{averages, receipt, second_factor as second, shots, summary};
 use crate::talk::{Talk, place};
-use crate::understand::columns::{self, Column};
-use crate::understand::layout::{self, Shape};
-use session::SummaryOf;
-use session::measure::MeasureId;
-use session::units::SourceUnit;
+use crate::trim::is_blank;
+use crate::understand::column::Column;
+use crate::understand::layout::Shape;
+use crate::understand::{column, columns, layout};
 use std::collections::BTreeMap;
+use text::Voice;
 
 /// Reads shots from text.
 #[must_use]
-pub fn read(text: &str, hints: &Hints) -> ReadResult {
+pub fn read(text: &str, hints: &Hints, voice: &Voice) -> ReadResult {
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
-    if let Some(own) = own::read(text, hints) {
+    if let Some(own) = own::read::read(text, hints, voice) {
         return own;
     }
-    let mut talk = Talk::default();
-    if text.chars().all(number::is_blank) {
+    let mut talk = Talk::new(voice);
+    if text.chars().all(is_blank) {
         talk.problem(ProblemKind::EmptyText, place(0, ""), "");
     }
     let (mut grid, delimiter) = source::cells(text, hints, &mut talk);
@@ -48,7 +50,7 @@ pub fn read(text: &str, hints: &Hints) -> ReadResult {
     if down::has_measures_down(&grid, hints) {
         let mut ctx = Ctx::new(&grid, hints, talk, text.len());
         let measures = receipt::read(&mut ctx);
-        averages::note_lacking(&ctx.draft.session, &mut ctx.talk);
+        whole::note_lacking(&ctx.draft.session, &mut ctx.talk);
         let shown = Shown {
             delimiter,
             layout: Layout::MeasuresDown,
@@ -61,18 +63,6 @@ pub fn read(text: &str, hints: &Hints) -> ReadResult {
     }
     let format = Format { bytes: text.len(), delimiter, is_stacked };
     read_tables(&grid, format, hints, talk)
-}
-
-/// What the report shows beside columns and rows.
-struct Shown {
-    delimiter: Delimiter,
-    layout: Layout,
-    single: Option<layout::Single>,
-    gaps: Vec<SummaryGap>,
-    /// Rows that do what columns do elsewhere.
-    measures: Vec<ColumnReading>,
-    /// Measures that make sense only in another unit.
-    questions: Vec<(MeasureId, SourceUnit)>,
 }
 
 /// Blocks under the same headings, with their columns.
@@ -108,7 +98,7 @@ fn read_tables(grid: &Grid, format: Format, hints: &Hints, talk: Talk) -> ReadRe
         if table.averages {
             averages::read_block(&mut ctx, block, &table.columns, around.meant);
         } else {
-            shots::read_block(&mut ctx, block, &table.columns, &shots::strands(&table.columns));
+            shots::read_block(&mut ctx, block, &table.columns, &strands(&table.columns));
         }
     }
     for table in &tables {
@@ -120,7 +110,7 @@ fn read_tables(grid: &Grid, format: Format, hints: &Hints, talk: Talk) -> ReadRe
     let gaps = agreement::compare(&ctx.draft, &rows, &mut ctx.talk);
     summary::settle(&mut ctx.draft, &rows);
     let grouped = tables.iter().any(|t| t.shape != Shape::Plain);
-    settle_session(&mut ctx, !grouped);
+    whole::settle(&mut ctx, !grouped);
     let single = tables.iter().find_map(|t| match &t.shape {
         Shape::ColumnPerBuild(single) => Some(single.clone()),
         _ => None,
@@ -138,17 +128,6 @@ fn read_tables(grid: &Grid, format: Format, hints: &Hints, talk: Talk) -> ReadRe
     )
 }
 
-/// Order and rounds, and what the session as a whole lacks.
-fn settle_session(ctx: &mut Ctx<'_>, rows_are_in_order: bool) {
-    let hints = ctx.hints;
-    order::settle(&mut ctx.draft, rows_are_in_order, hints.order, &mut ctx.talk);
-    order::check_numbers(&ctx.draft.session, &mut ctx.talk);
-    averages::note_lacking(&ctx.draft.session, &mut ctx.talk);
-    if hints.layout.is_none() {
-        averages::ask_for_averages(&ctx.draft.session, &mut ctx.talk);
-    }
-}
-
 fn layout_of(tables: &[Table<'_>], sorted: &Sorted, is_stacked: bool, no_shots: bool) -> Layout {
     let has = |shape: fn(&Shape) -> bool| tables.iter().any(|t| shape(&t.shape));
     let named = sorted.blocks.iter().filter(|b| b.title.is_some()).count();
@@ -164,28 +143,6 @@ fn layout_of(tables: &[Table<'_>], sorted: &Sorted, is_stacked: bool, no_shots: 
         Layout::Blocks
     } else {
         Layout::Rows
-    }
-}
-
-/// What the text around the tables says of them.
-struct Around {
-    speaks_of_averages: bool,
-    meant: SummaryOf,
-}
-
-impl Around {
-    fn of(grid: &Grid, sorted: &Sorted) -> Self {
-        let mut around = Self { speaks_of_averages: false, meant: SummaryOf::All };
-        let texts =
-            sorted.others.iter().filter(|(_, is)| matches!(is, LineIs::Text | LineIs::Build)).take(50);
-        for (row, _) in texts {
-            let words: Vec<String> = grid.cells(*row).take(10).flat_map(heading::words).collect();
-            around.speaks_of_averages |= averages::speak_of_averages(&words);
-            if around.meant == SummaryOf::All {
-                around.meant = summary::shots_meant(&words);
-            }
-        }
-        around
     }
 }
 
@@ -210,7 +167,7 @@ fn tables<'a>(grid: &'a Grid, blocks: &'a [Block], hints: &Hints, said: bool) ->
     }
     for table in &mut tables {
         let rows: Vec<usize> = table.blocks.iter().flat_map(|b| b.body.iter().copied()).collect();
-        table.columns = columns::profile(grid, &table.blocks);
+        table.columns = column::profile(grid, &table.blocks);
         table.averages = averages::are_averages(&table.columns, &rows, grid, hints, said);
         if let Some(block) = table.blocks.first().filter(|_| !table.averages) {
             table.shape = layout::find(&mut table.columns, block, grid, hints);

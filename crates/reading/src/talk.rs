@@ -1,12 +1,15 @@
 //! Problems and notices as they come up, with their wording, and with an end to their number.
 
-use crate::limits::{MAX_LISTED, shortened};
+use crate::limits::MAX_LISTED;
 use crate::remarks::{Notice, NoticeKind, Place, Problem, ProblemKind};
-use text::reading as say;
+use crate::trim::shortened;
+use text::Voice;
+use text::voiced::reading as say;
 
 /// Collects what has to be said.
-#[derive(Debug, Default)]
+#[derive(Debug)]
 pub(crate) struct Talk {
+    voice: Voice,
     problems: Vec<Problem>,
     notices: Vec<Notice>,
     more_problems: usize,
@@ -32,24 +35,42 @@ impl At<'_> {
 }
 
 /// Message and remedy of each kind of problem.
-fn wording(kind: ProblemKind) -> (String, String) {
+fn wording(kind: ProblemKind, voice: &Voice) -> (String, String) {
     match kind {
-        ProblemKind::EmptyText => (say::empty_text(), say::empty_text_remedy()),
-        ProblemKind::NoNumbers => (say::no_numbers(), say::no_numbers_remedy()),
-        ProblemKind::TooLong => (say::too_long(), say::too_long_remedy()),
-        ProblemKind::NotANumber => (say::not_a_number(), say::not_a_number_remedy()),
-        ProblemKind::LetterForDigit => (say::letter_for_digit(), say::letter_for_digit_remedy()),
-        ProblemKind::OtherDecimalMark => (say::other_decimal_mark(), say::other_decimal_mark_remedy()),
-        ProblemKind::OtherUnit => (say::other_unit(), say::other_unit_remedy()),
-        ProblemKind::TooManyCells => (say::too_many_cells(), say::too_many_cells_remedy()),
-        ProblemKind::NoNumberInRow => (say::no_number_in_row(), say::no_number_in_row_remedy()),
-        ProblemKind::NoBuild => (say::no_build(), say::no_build_remedy()),
-        ProblemKind::UnevenColumns => (say::uneven_columns(), say::uneven_columns_remedy()),
-        ProblemKind::More => (say::more(), say::more_remedy()),
+        ProblemKind::EmptyText => (say::empty_text(voice), say::empty_text_remedy(voice)),
+        ProblemKind::NoNumbers => (say::no_numbers(voice), say::no_numbers_remedy(voice)),
+        ProblemKind::TooLong => (say::too_long(voice), say::too_long_remedy(voice)),
+        ProblemKind::NotANumber => (say::not_a_number(voice), say::not_a_number_remedy(voice)),
+        ProblemKind::LetterForDigit => (say::letter_for_digit(voice), say::letter_for_digit_remedy(voice)),
+        ProblemKind::OtherDecimalMark => {
+            (say::other_decimal_mark(voice), say::other_decimal_mark_remedy(voice))
+        }
+        ProblemKind::OtherUnit => (say::other_unit(voice), say::other_unit_remedy(voice)),
+        ProblemKind::TooManyCells => (say::too_many_cells(voice), say::too_many_cells_remedy(voice)),
+        ProblemKind::NoNumberInRow => (say::no_number_in_row(voice), say::no_number_in_row_remedy(voice)),
+        ProblemKind::NoBuild => (say::no_build(voice), say::no_build_remedy(voice)),
+        ProblemKind::UnevenColumns => (say::uneven_columns(voice), say::uneven_columns_remedy(voice)),
+        ProblemKind::More => (say::more(voice), say::more_remedy(voice)),
     }
 }
 
 impl Talk {
+    /// With nothing said yet.
+    pub(crate) fn new(voice: &Voice) -> Self {
+        Self {
+            voice: voice.clone(),
+            problems: Vec::new(),
+            notices: Vec::new(),
+            more_problems: 0,
+            more_notices: 0,
+        }
+    }
+
+    /// How all of it is said.
+    pub(crate) fn voice(&self) -> &Voice {
+        &self.voice
+    }
+
     /// Adds a problem.
     pub(crate) fn problem(&mut self, kind: ProblemKind, place: At<'_>, found: &str) {
         self.suggest(kind, place, found, None);
@@ -67,7 +88,7 @@ impl Talk {
             self.more_problems += 1;
             return;
         }
-        let (message, remedy) = wording(kind);
+        let (message, remedy) = wording(kind, &self.voice);
         self.problems.push(Problem {
             kind,
             place: place.place(),
@@ -95,7 +116,7 @@ impl Talk {
     pub(crate) fn finish(mut self) -> (Vec<Problem>, Vec<Notice>) {
         arrange::sort_by_key(&mut self.problems, |p| p.place.line);
         if self.more_problems > 0 {
-            let (message, remedy) = wording(ProblemKind::More);
+            let (message, remedy) = wording(ProblemKind::More, &self.voice);
             self.problems.push(Problem {
                 kind: ProblemKind::More,
                 place: Place::default(),
@@ -106,7 +127,7 @@ impl Talk {
             });
         }
         if self.more_notices > 0 {
-            let message = say::more_notices(&self.more_notices.to_string());
+            let message = say::more_notices(&self.voice, &self.more_notices.to_string());
             self.notices.push(Notice { kind: NoticeKind::More, place: Place::default(), message });
         }
         (self.problems, self.notices)

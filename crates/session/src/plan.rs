@@ -10,6 +10,7 @@ pub const MOST_PLANNED_BUILDS: usize = 8;
 
 /// What a plan is asked for.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
 pub struct PlanRequest {
     /// Names of the builds, the golfer's own first; 2 to 8, or one that is hit under two labels.

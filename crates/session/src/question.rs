@@ -24,6 +24,7 @@ pub enum Goal {
 
 /// The question: does the candidate differ from the baseline on this measure, by enough to matter?
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
 pub struct Question {
     /// Index of the build the others are held against, usually the golfer's own club.
@@ -50,6 +51,7 @@ pub struct Question {
 
 /// How the sender of a link looked at it.
 #[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
 #[serde(default)]
 pub struct View {

@@ -9,6 +9,7 @@ pub const MOST_SECOND: usize = 12;
 ///
 /// Each shot names the value it was hit under, [`crate::Shot::second`].
 #[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct SecondFactor {
     /// What changed, as the source's heading has it.
@@ -31,6 +32,7 @@ pub enum TemperatureUnit {
 
 /// Air and wind. Everything left open is as in standard air: 15 °C at sea level, dry, calm.
 #[derive(Debug, Clone, Copy, PartialEq, Default, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
 #[serde(default)]
 pub struct Conditions {

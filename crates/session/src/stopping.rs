@@ -1,6 +1,6 @@
 //! How it was decided when to stop, and how that reads and writes itself: a word, or a plan with its looks.
 
-use serde::de::{Deserializer, Error, IgnoredAny, MapAccess, SeqAccess, Unexpected, Visitor};
+use serde::de::{Deserializer, Error, MapAccess, SeqAccess, Unexpected, Visitor};
 use serde::{Deserialize, Serialize};
 use std::fmt;
 
@@ -103,7 +103,7 @@ impl<'de> Visitor<'de> for StoppingVisitor {
             match key.as_str() {
                 "planned_rounds" => rounds = Some(plan.next_value()?),
                 "looked_after" => looks = Some(plan.next_value()?),
-                _ => _ = plan.next_value::<IgnoredAny>()?,
+                other => return Err(A::Error::unknown_field(other, &["planned_rounds", "looked_after"])),
             }
         }
         Ok(Stopping::Planned {

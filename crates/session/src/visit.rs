@@ -11,6 +11,7 @@ use serde::{Deserialize, Serialize};
 
 /// A club as assembled: head, loft, shaft, length, weight. Known here by its name only.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct Build {
     /// As the golfer wrote it. May hold anything: it is text, never markup.
@@ -19,6 +20,7 @@ pub struct Build {
 
 /// A column that is no measure of the trade's list, kept under its own heading.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct CustomMeasure {
     /// Id made from the heading.
@@ -64,6 +66,7 @@ pub struct Shot {
 
 /// What is known of one measure of one build when the shots themselves are not.
 #[derive(Debug, Clone, Copy, PartialEq, Default, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 #[serde(default)]
 pub struct SummaryValue {
@@ -93,6 +96,7 @@ pub enum SummaryOf {
 
 /// Averages that a source gave for one build.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct Summary {
     /// Index into [`Session::builds`].

@@ -7,6 +7,7 @@ use serde::{Deserialize, Serialize};
 
 /// A shot with its values keyed by measure id.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct Shot {
     /// Index into the session's builds.
@@ -35,6 +36,7 @@ pub struct Shot {
 
 /// A session as plain data.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct Session {
     /// In order of first appearance.

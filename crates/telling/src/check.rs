@@ -19,6 +19,7 @@ use text::Voice;
 
 /// What [`check`] is asked.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
 pub struct CheckRequest {
     /// The shots.
@@ -59,7 +60,7 @@ pub fn say(judged: &Judged<'_>, voice: &Voice) -> Report {
         },
         order: session.order,
         rounds: headline.map_or(0, |j| j.shared_rounds),
-        answer: headline.map_or_else(|| no_answer(session, question, voice), |j| answer(session, j, voice)),
+        answer: told(judged, voice),
         overlays: headline
             .map_or_else(Vec::new, |j| overlays(session, question, j, honest_lead.as_ref(), voice)),
         trust: trust(judged, removals_to_flip)
@@ -72,8 +73,18 @@ pub fn say(judged: &Judged<'_>, voice: &Voice) -> Report {
     }
 }
 
+/// The answer alone.
+#[must_use]
+pub fn told(judged: &Judged<'_>, voice: &Voice) -> Answer {
+    let (session, question) = (judged.settled.session, judged.settled.question);
+    judged
+        .headline()
+        .map_or_else(|| no_answer(session, question, voice), |judgment| answer(session, judgment, voice))
+}
+
 /// One judgment as an answer to the question asked.
-pub(crate) fn answer(session: &Session, judgment: &Judgment, voice: &Voice) -> Answer {
+#[must_use]
+pub fn answer(session: &Session, judgment: &Judgment, voice: &Voice) -> Answer {
     Answer {
         candidate: Some(judgment.candidate),
         decision: judgment.decision,

@@ -23,6 +23,7 @@ pub const FORMAT_VERSION: u32 = 1;
 
 /// What [`share`] is asked.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
 pub struct ShareRequest {
     /// The shots.

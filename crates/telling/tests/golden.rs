@@ -28,6 +28,8 @@ fn call<Q: DeserializeOwned, A: serde::Serialize, E: std::fmt::Debug>(
 
 fn result(function: &str, request: Value) -> Value {
     match function {
+        "luck" => call(request, telling::luck::luck),
+        "second" => call(request, telling::second::second),
         "check" => call(request, telling::check::check),
         "claim" => call(request, telling::claim::claim),
         "plan" => call(request, telling::plan::plan),

@@ -4,7 +4,7 @@ use super::{FEWEST_FOR_ELLIPSE, Group};
 use libm::{exp, log as ln};
 use serde::Serialize;
 use stats::Level;
-use stats::bivariate::{BivariateNormal, Range};
+use stats::bivariate::{BivariateNormal, Stretch};
 use stats::bootstrap::{Bootstrap, bootstrap};
 use stats::choices::WIDENING;
 use stats::distributions::t_upper;
@@ -162,7 +162,7 @@ impl Scatter {
         let half = 0.5 * fairway;
         BivariateNormal::new(center, covariance).map_or_else(
             || f64::from(u8::from(center.y.abs() <= half)),
-            |normal| normal.strip(Range { low: -half, high: half }),
+            |normal| normal.strip(Stretch { low: -half, high: half }),
         )
     }
 }

@@ -2,10 +2,12 @@
 
 use crate::cut::grid::Grid;
 use crate::hints::Hints;
-use crate::lexicon::heading::{statistic, understand, words};
+use crate::lexicon::heading::{understand, words};
 use crate::lexicon::number::{Cell, scan};
-use crate::lexicon::vocabulary::Word;
+use crate::lexicon::vocabulary::statistic;
+use crate::lexicon::word::Word;
 use crate::outcome::LineIs;
+use crate::trim::trim;
 use session::units::SourceUnit;
 
 /// Rows under one heading, or under none.
@@ -301,7 +303,7 @@ fn names_a_build(grid: &Grid, row: usize) -> Option<&str> {
         return is_build_word(key).then_some(second);
     }
     let (key, name) = first.split_once([':', '='])?;
-    let name = crate::lexicon::number::trim(name);
+    let name = trim(name);
     (is_build_word(key) && !name.is_empty()).then_some(name)
 }
 
@@ -314,7 +316,7 @@ pub(crate) fn is_name_row(grid: &Grid, row: usize) -> bool {
     let Some(cell) = grid.only_cell(row) else { return false };
     if let Some((key, value)) = cell.split_once(':') {
         let other = matches!(understand(key).word, Some(Word::Remark | Word::Time | Word::Measure(_)));
-        if other || crate::lexicon::number::trim(value).split_whitespace().count() > 6 {
+        if other || trim(value).split_whitespace().count() > 6 {
             return false;
         }
     }
@@ -328,5 +330,5 @@ pub(crate) fn title_name(grid: &Grid, row: usize) -> String {
     let name = name
         .trim_start_matches(['#', '*', '=', '-', ' ', '>'])
         .trim_end_matches(['*', ':', '=', '-', ' ', '#']);
-    crate::lexicon::number::trim(name).to_owned()
+    trim(name).to_owned()
 }

@@ -5,8 +5,8 @@
 
 use crate::cut::grid::Grid;
 use crate::cut::lines::numbered;
-use crate::lexicon::number::has;
 use crate::outcome::Delimiter;
+use crate::trim::has;
 use std::borrow::Cow;
 
 /// A quoted cell longer than this many lines is taken for a quote that was never closed.

@@ -3,10 +3,11 @@
 use crate::cut::grid::Grid;
 use crate::hints::Hints;
 use crate::lexicon::heading::understand;
-use crate::lexicon::number::{Cell, is_missing, scan, trim};
-use crate::lexicon::vocabulary::Word;
+use crate::lexicon::number::{Cell, is_missing, scan};
+use crate::lexicon::pair::pair;
+use crate::lexicon::word::Word;
 use crate::outcome::Layout;
-use crate::take::averages::pair;
+use crate::trim::trim;
 use session::units::SourceUnit;
 
 /// Most rows that are looked at: a receipt is short.

@@ -1,7 +1,5 @@
 //! What the bytes of a file are, before any of them is text. The host has the decoders; here is which one to take.
 
-use session::refusal::Refusal;
-
 /// How bytes are to be read as text.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Encoding {
@@ -40,11 +38,15 @@ pub enum FileIs {
 /// So many bytes tell whether a file is text, and whether every other one is zero.
 const LOOKED_AT: usize = 4096;
 
-/// Looks at the bytes of a file; `name` is the place of a refusal.
+/// A file that is no text and no workbook, such as a photo.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct NotText;
+
+/// Looks at the bytes of a file.
 ///
 /// # Errors
-/// A refusal when the bytes are no text and no workbook, such as a photo.
-pub fn recognize(bytes: &[u8], name: &str) -> Result<FileIs, Refusal> {
+/// [`NotText`] when the bytes are no text and no workbook, such as a photo.
+pub fn recognize(bytes: &[u8]) -> Result<FileIs, NotText> {
     let encoding = match bytes {
         // Packed files, and the file systems that older workbooks and locked ones are.
         [b'P', b'K', 3, 4, ..] | [0xD0, 0xCF, 0x11, 0xE0, ..] => return Ok(FileIs::Workbook),
@@ -54,7 +56,7 @@ pub fn recognize(bytes: &[u8], name: &str) -> Result<FileIs, Refusal> {
             let start = &bytes[..bytes.len().min(LOOKED_AT)];
             match unmarked_utf16(start) {
                 Some(encoding) => encoding,
-                None if start.contains(&0) => return Err(no_text(name)),
+                None if start.contains(&0) => return Err(NotText),
                 None if bytes.starts_with(b"\xEF\xBB\xBF") || std::str::from_utf8(bytes).is_ok() => {
                     Encoding::Utf8
                 }
@@ -63,10 +65,6 @@ pub fn recognize(bytes: &[u8], name: &str) -> Result<FileIs, Refusal> {
         }
     };
     Ok(FileIs::Text(encoding))
-}
-
-fn no_text(name: &str) -> Refusal {
-    Refusal::new("not_text", name, &text::reading::not_text(), &text::reading::not_text_remedy())
 }
 
 /// UTF-16 without a mark: text of western letters has a zero in every other byte.
@@ -108,20 +106,18 @@ mod tests {
             (windows, Encoding::Windows1252),
         ];
         for (bytes, encoding) in cases {
-            assert_eq!(recognize(&bytes, ""), Ok(FileIs::Text(encoding)), "{bytes:?}");
+            assert_eq!(recognize(&bytes), Ok(FileIs::Text(encoding)), "{bytes:?}");
         }
     }
 
     #[test]
     fn workbooks_are_known_by_their_first_bytes_locked_ones_too() {
-        assert_eq!(recognize(b"PK\x03\x04\x14", "a"), Ok(FileIs::Workbook));
-        assert_eq!(recognize(b"\xD0\xCF\x11\xE0", "a"), Ok(FileIs::Workbook));
+        assert_eq!(recognize(b"PK\x03\x04\x14"), Ok(FileIs::Workbook));
+        assert_eq!(recognize(b"\xD0\xCF\x11\xE0"), Ok(FileIs::Workbook));
     }
 
     #[test]
-    fn a_picture_is_refused_with_what_to_do_instead() {
-        let refusal = recognize(b"\x89PNG\x00\x01", "session.bin").expect_err("no text");
-        assert_eq!((refusal.kind.as_str(), refusal.place.as_str()), ("not_text", "session.bin"));
-        assert!(refusal.remedy.contains("paste"));
+    fn a_picture_is_no_text() {
+        assert_eq!(recognize(b"\x89PNG\x00\x01"), Err(NotText));
     }
 }

@@ -1,6 +1,7 @@
 //! Rows of cells in one piece of memory: four bytes a cell beside its text.
 
 use crate::limits::{MAX_CELLS, MAX_ROWS};
+use crate::trim::trim;
 
 /// Cells by row, in the order of the text.
 #[derive(Debug, Default)]
@@ -82,7 +83,7 @@ impl Grid {
 
     /// The cell without spaces at its ends.
     pub(crate) fn cell(&self, row: usize, column: usize) -> &str {
-        crate::lexicon::number::trim(self.raw(row, column))
+        trim(self.raw(row, column))
     }
 
     pub(crate) fn cells(&self, row: usize) -> impl Iterator<Item = &str> {

@@ -5,6 +5,7 @@
 
 use crate::cut::grid::Grid;
 use crate::cut::lines::line_ends;
+use crate::trim::trim;
 
 /// Cells one tag may span; more is a mistake or an attack.
 const WIDEST: usize = 50;
@@ -127,7 +128,7 @@ impl Walk {
 
     fn end_cell(&mut self) {
         if self.in_row && self.span > 0 {
-            let text = crate::lexicon::number::trim(&self.cell);
+            let text = trim(&self.cell);
             if text.contains(['\n', '\r', '\t']) {
                 self.grid.push(&text.split_whitespace().collect::<Vec<_>>().join(" "));
             } else {
@@ -142,11 +143,11 @@ impl Walk {
     /// Ends a row of the table, or turns the text since the last row into a line of its own.
     fn end_row(&mut self) {
         if self.in_row {
-            if !crate::lexicon::number::trim(&self.cell).is_empty() {
+            if !trim(&self.cell).is_empty() {
                 self.end_cell();
             }
             self.grid.drop_if_blank();
-        } else if !crate::lexicon::number::trim(&self.cell).is_empty() {
+        } else if !trim(&self.cell).is_empty() {
             let text = self.cell.split_whitespace().collect::<Vec<_>>().join(" ");
             self.grid.begin(self.line);
             self.grid.push(&text);

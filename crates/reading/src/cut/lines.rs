@@ -1,6 +1,7 @@
 //! Lines with their numbers, and tables whose cells are set apart by pipes.
 
 use crate::cut::grid::Grid;
+use crate::trim::trim;
 
 /// Lines of a text, numbered from 1; LF, CRLF and CR each end one.
 pub(crate) fn numbered(text: &str) -> impl Iterator<Item = (u32, &str)> {
@@ -44,7 +45,7 @@ pub(crate) fn whole(text: &str) -> (Grid, Option<u32>) {
 /// Cells set apart by pipes, with or without pipes at the ends, as in Markdown.
 pub(crate) fn piped(text: &str) -> (Grid, Option<u32>) {
     fill(text, |grid, line| {
-        let line = crate::lexicon::number::trim(line);
+        let line = trim(line);
         let inner = line.strip_prefix('|').unwrap_or(line);
         let inner = inner.strip_suffix('|').filter(|i| !i.ends_with('\\')).unwrap_or(inner);
         let mut from = 0;
@@ -61,12 +62,12 @@ pub(crate) fn piped(text: &str) -> (Grid, Option<u32>) {
 
 /// Without the marks for bold and code, and without backslashes before pipes.
 fn push_unmarked(grid: &mut Grid, cell: &str) {
-    let mut cell = crate::lexicon::number::trim(cell);
+    let mut cell = trim(cell);
     for mark in ["**", "__", "`", "*"] {
         if let Some(inner) =
             cell.strip_prefix(mark).and_then(|c| c.strip_suffix(mark)).filter(|c| !c.is_empty())
         {
-            cell = crate::lexicon::number::trim(inner);
+            cell = trim(inner);
         }
     }
     if cell.contains("\\|") { grid.push(&cell.replace("\\|", "|")) } else { grid.push(cell) }

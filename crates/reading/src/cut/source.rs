@@ -1,17 +1,14 @@
 //! From text to rows of cells, whatever sets them apart.
 
-use crate::cut::delimited;
 use crate::cut::grid::Grid;
-use crate::cut::html;
-use crate::cut::json;
-use crate::cut::lines;
-use crate::cut::spaces;
+use crate::cut::{delimited, html, json, lines, spaces};
 use crate::hints::Hints;
-use crate::limits::{MAX_BYTES, prefix};
+use crate::limits::MAX_BYTES;
 use crate::outcome::Delimiter;
 use crate::remarks::{NoticeKind, ProblemKind};
 use crate::talk::{Talk, place};
-use text::reading as say;
+use crate::trim::prefix;
+use text::voiced::reading as say;
 
 /// Cuts the text into rows and cells, and says what was not read.
 pub(crate) fn cells(whole: &str, hints: &Hints, talk: &mut Talk) -> (Grid, Delimiter) {
@@ -64,10 +61,10 @@ fn delimited_cells(text: &str, delimiter: Delimiter, talk: &mut Talk) -> (Grid, 
     };
     let cut = delimited::cut(text, byte);
     if cut.quotes_ignored {
-        talk.notice(NoticeKind::QuotesIgnored, place(0, ""), say::quotes_ignored());
+        talk.notice(NoticeKind::QuotesIgnored, place(0, ""), say::quotes_ignored(talk.voice()));
     }
     if let Some(line) = cut.long_line {
-        talk.problem(ProblemKind::TooManyCells, place(line, ""), &say::more_than_1000_cells());
+        talk.problem(ProblemKind::TooManyCells, place(line, ""), &say::more_than_1000_cells(talk.voice()));
     }
     (cut.grid, delimiter, cut.stopped_at)
 }

@@ -7,8 +7,9 @@
 use crate::cut::grid::Grid;
 use crate::cut::lines::numbered;
 use crate::lexicon::heading::understand;
-use crate::lexicon::number::{Cell, scan, trim};
-use crate::lexicon::vocabulary::Word;
+use crate::lexicon::number::{Cell, scan};
+use crate::lexicon::word::Word;
+use crate::trim::trim;
 use session::units::SourceUnit;
 
 /// Whether a line looks like a row of several columns set apart by spaces.

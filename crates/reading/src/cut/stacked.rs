@@ -5,13 +5,13 @@
 //! are plausible for their measure is taken.
 
 use crate::cut::grid::Grid;
+use crate::lexicon::figure::Mark;
 use crate::lexicon::heading::understand;
-use crate::lexicon::number::{Cell, Mark, is_missing, scan, with_letters_read};
-use crate::lexicon::vocabulary::Word;
+use crate::lexicon::number::{Cell, is_missing, scan, with_letters_read};
+use crate::lexicon::word::Word;
 use crate::limits::MAX_COLUMNS;
 use crate::remarks::ProblemKind;
 use crate::talk::{Talk, place};
-use session::measure::{self, MeasureId};
 use session::units::SourceUnit;
 
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -137,7 +137,11 @@ impl Walk<'_> {
             let fits = stack.values.len() == rows;
             if !fits {
                 let heading = self.grid.cell(stack.heading, 0);
-                let found = text::reading::values_not(&stack.values.len().to_string(), &rows.to_string());
+                let found = text::voiced::reading::values_not(
+                    self.talk.voice(),
+                    &stack.values.len().to_string(),
+                    &rows.to_string(),
+                );
                 self.talk.problem(
                     ProblemKind::UnevenColumns,
                     place(self.grid.line(stack.heading), heading),
@@ -217,8 +221,8 @@ fn fitting(heading: &str, unit: Option<&str>, cells: &[&str]) -> usize {
             let numbers: Vec<f64> = cells.iter().filter_map(|c| number(c)).collect();
             1 + numbers.windows(2).filter(|pair| (pair[1] - pair[0] - 1.0).abs() < 0.5).count()
         }
-        Some(Word::Measure(id)) => {
-            let Some(known) = measure::known(&MeasureId::from(id)) else { return 0 };
+        Some(Word::Measure(known)) => {
+            let known = known.facts();
             let unit =
                 heading.unit.or(unit.and_then(SourceUnit::from_text)).or(SourceUnit::canonical(known.unit));
             // Half the largest plausible value sets apart what is small from what is large.

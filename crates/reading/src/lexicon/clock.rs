@@ -1,5 +1,7 @@
 //! Times of day and dates, only as far as they tell which shot came first.
 
+use crate::trim::has;
+
 /// A moment that can be compared with others of the same column.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub(crate) struct Moment {
@@ -14,7 +16,7 @@ pub(crate) struct Moment {
 /// A date written year first is compared; any other is only good for telling that all shots are
 /// of one day, so its digits are read as year, month and day in the order written last to first.
 pub(crate) fn parse(text: &str) -> Option<Moment> {
-    if text.len() > 40 || !crate::lexicon::number::has(text, ':') {
+    if text.len() > 40 || !has(text, ':') {
         return None;
     }
     let mut day = 0;
@@ -34,7 +36,7 @@ pub(crate) fn parse(text: &str) -> Option<Moment> {
         if clock.is_empty() {
             continue;
         }
-        if crate::lexicon::number::has(clock, ':') {
+        if has(clock, ':') {
             time = Some(time_of_day(clock)?);
         } else {
             day = date(clock)?;

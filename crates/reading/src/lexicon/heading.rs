@@ -1,10 +1,11 @@
 //! One heading: the words of the trade in it, its unit, and which figure of a summary it names.
 
-use crate::lexicon::number::trim;
 pub(crate) use crate::lexicon::vocabulary::statistic;
-use crate::lexicon::vocabulary::{Word, all_words, lists, look_up};
+use crate::lexicon::vocabulary::{all_words, lists, look_up};
+use crate::lexicon::word::Word;
 use crate::outcome::Statistic;
-use session::measure::MEASURES;
+use crate::trim::trim;
+use session::known::Known;
 use session::units::SourceUnit;
 
 /// A heading as understood.
@@ -186,34 +187,34 @@ fn take_part(all: &[String], heading: &mut Heading) {
 }
 
 /// The measure whose name looks most like a heading that is none: one or two letters off.
-pub(crate) fn nearest(text: &str) -> Option<&'static str> {
+pub(crate) fn nearest(text: &str) -> Option<Known> {
     let word = words(text).concat();
     if word.len() < 4 || word.len() > 24 {
         return None;
     }
     let limit = if word.len() < 7 { 1 } else { 2 };
-    let mut best: Option<(usize, &'static str)> = None;
-    let mut consider = |name: &str, id: &'static str| {
+    let mut best: Option<(usize, Known)> = None;
+    let mut consider = |name: &str, known: Known| {
         // The first letter is seldom the wrong one, and "weight" is no misspelt "height".
         let same_start = name.as_bytes().first() == word.as_bytes().first();
         if same_start && name.len() >= 4 && name.len().abs_diff(word.len()) <= limit {
             let distance = edits(name.as_bytes(), word.as_bytes());
             if distance <= limit && best.is_none_or(|(least, _)| distance < least) {
-                best = Some((distance, id));
+                best = Some((distance, known));
             }
         }
     };
-    for measure in &MEASURES {
+    for known in Known::ALL {
         let name: String =
-            measure.name.chars().filter(|c| *c != ' ').map(|c| c.to_ascii_lowercase()).collect();
-        consider(&name, measure.id);
+            known.facts().name.chars().filter(|c| *c != ' ').map(|c| c.to_ascii_lowercase()).collect();
+        consider(&name, known);
     }
     for (name, target) in all_words() {
-        if let Word::Measure(id) = target {
-            consider(name, id);
+        if let Word::Measure(known) = target {
+            consider(name, known);
         }
     }
-    best.map(|(_, id)| id)
+    best.map(|(_, known)| known)
 }
 
 /// Number of single-letter changes between two words.

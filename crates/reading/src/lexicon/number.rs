@@ -4,53 +4,10 @@
 //! column from all its cells, and only then do the figures get a value.
 
 use crate::lexicon::bare::bare;
-use crate::lexicon::decimal;
+use crate::lexicon::figure::{Figure, LONGEST, is_group_space, three_digits};
 use crate::lexicon::side::{Side, side};
+use crate::trim::{has, is_blank, trim};
 use session::units::SourceUnit;
-
-/// Decimal mark of a column.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(crate) enum Mark {
-    Point,
-    Comma,
-}
-
-impl Mark {
-    pub(crate) fn from_text(text: &str) -> Option<Self> {
-        match text.trim() {
-            "." => Some(Self::Point),
-            "," => Some(Self::Comma),
-            _ => None,
-        }
-    }
-
-    pub(crate) fn as_char(self) -> char {
-        match self {
-            Self::Point => '.',
-            Self::Comma => ',',
-        }
-    }
-
-    pub(crate) fn other(self) -> Self {
-        match self {
-            Self::Point => Self::Comma,
-            Self::Comma => Self::Point,
-        }
-    }
-}
-
-/// A cell that can be a number.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub(crate) struct Figure<'a> {
-    /// Digits with their marks and group spaces.
-    body: &'a str,
-    negative: bool,
-    pub(crate) side: Option<Side>,
-    /// Unit written behind the value.
-    pub(crate) unit: Option<SourceUnit>,
-    /// Marked with a star, as estimates often are.
-    pub(crate) starred: bool,
-}
 
 /// What a cell is.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -58,46 +15,6 @@ pub(crate) enum Cell<'a> {
     Missing,
     Figure(Figure<'a>),
     Text,
-}
-
-/// What a figure's marks say about its column.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(crate) enum MarkSign {
-    /// No mark at all.
-    Plain,
-    /// Certainly this decimal mark.
-    Sure(Mark),
-    /// One mark with three digits behind it: this decimal mark, or the other one's thousands.
-    Either(Mark),
-}
-
-/// A finite value with the number of digits behind its decimal mark.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub(crate) struct Value {
-    pub(crate) value: f64,
-    pub(crate) decimals: u32,
-}
-
-/// Space, invisible and direction marks that carry no meaning at a cell's ends.
-pub(crate) fn is_blank(c: char) -> bool {
-    c.is_whitespace()
-        || matches!(c, '\u{200b}'..='\u{200f}' | '\u{202a}'..='\u{202e}' | '\u{2060}'..='\u{2069}' | '\u{feff}')
-}
-
-/// Whether a text holds a mark. `contains` brings along the search for whole words: three kilobytes of the package that
-/// answers first, which needs it nowhere else.
-pub(crate) fn has(text: &str, mark: char) -> bool {
-    text.chars().any(|c| c == mark)
-}
-
-/// Without spaces and invisible marks at both ends.
-pub(crate) fn trim(text: &str) -> &str {
-    // Nearly every cell begins and ends with a figure or a letter.
-    match text.as_bytes() {
-        [only] if only.is_ascii_graphic() => text,
-        [first, .., last] if first.is_ascii_graphic() && last.is_ascii_graphic() => text,
-        _ => text.trim_matches(is_blank),
-    }
 }
 
 const MISSING: [&str; 19] = [
@@ -117,13 +34,6 @@ fn is_minus(c: char) -> bool {
     matches!(c, '-' | '−' | '–' | '‐' | '‑' | '﹣')
 }
 
-fn is_group_space(c: char) -> bool {
-    matches!(c, ' ' | '\u{a0}' | '\u{2009}' | '\u{202f}' | '\'' | '’')
-}
-
-/// Nothing longer than this, in bytes, is a number with its unit; it also bounds the work for one cell.
-const LONGEST: usize = 64;
-
 /// Scans one cell.
 pub(crate) fn scan(text: &str) -> Cell<'_> {
     if let Some(figure) = bare(text) {
@@ -135,7 +45,7 @@ pub(crate) fn scan(text: &str) -> Cell<'_> {
     figure(trim(text)).map_or(Cell::Text, Cell::Figure)
 }
 
-fn figure(text: &str) -> Option<Figure<'_>> {
+pub(crate) fn figure(text: &str) -> Option<Figure<'_>> {
     if text.len() > LONGEST {
         return None;
     }
@@ -210,10 +120,6 @@ fn body_end(text: &str) -> usize {
     end
 }
 
-fn three_digits(bytes: &[u8]) -> bool {
-    bytes.iter().take(4).take_while(|b| b.is_ascii_digit()).count() == 3
-}
-
 /// Unit and side behind a number, in either order; `None` when it is something else.
 fn suffix(tail: &str) -> Option<(Option<SourceUnit>, Option<Side>)> {
     if tail.is_empty() {
@@ -243,78 +149,6 @@ fn unit_and_side(tail: &str, at: usize) -> Option<(SourceUnit, Side)> {
     }
 }
 
-impl<'a> Figure<'a> {
-    /// What this figure says about the decimal mark of its column.
-    pub(crate) fn mark_sign(&self) -> MarkSign {
-        let count = |mark: u8| self.body.bytes().filter(|b| *b == mark).count();
-        let (points, commas) = (count(b'.'), count(b','));
-        let (mark, count) = match (points, commas) {
-            (0, 0) => return MarkSign::Plain,
-            (_, 0) => (Mark::Point, points),
-            (0, _) => (Mark::Comma, commas),
-            _ => {
-                let last = self.body.rfind(['.', ',']).map(|at| &self.body[at..=at]);
-                return MarkSign::Sure(if last == Some(".") { Mark::Point } else { Mark::Comma });
-            }
-        };
-        if count > 1 {
-            return MarkSign::Sure(mark.other());
-        }
-        let (whole, fraction) = self.body.split_once(mark.as_char()).unwrap_or((self.body, ""));
-        let thousands = (1..=3).contains(&whole.len())
-            && !whole.starts_with('0')
-            && fraction.len() == 3
-            && three_digits(fraction.as_bytes());
-        if thousands { MarkSign::Either(mark) } else { MarkSign::Sure(mark) }
-    }
-
-    /// Digits behind the last mark were written with spaces as thousands marks.
-    pub(crate) fn value(&self, mark: Mark) -> Option<Value> {
-        let (number, exponent) = match self.body.find(['e', 'E']) {
-            Some(at) => self.body.split_at(at),
-            None => (self.body, ""),
-        };
-        let (whole, fraction) = match number.rfind(mark.as_char()) {
-            Some(at) => (&number[..at], &number[at + 1..]),
-            None => (number, ""),
-        };
-        if !fraction.bytes().all(|b| b.is_ascii_digit()) || !well_grouped(whole, mark.other().as_char()) {
-            return None;
-        }
-        let tens = if exponent.is_empty() { 0 } else { exponent[1..].parse().ok()? };
-        let value = decimal::number(whole, fraction, tens)?;
-        let signed = match (self.side, self.negative) {
-            (Some(side), _) => side.sign() * value,
-            (None, true) => -value,
-            (None, false) => value,
-        };
-        let decimals = if exponent.is_empty() { u32::try_from(fraction.len()).unwrap_or(0) } else { 9 };
-        // "-0.0" is zero: a link does not carry the sign of nothing.
-        Some(Value { value: signed + 0.0, decimals })
-    }
-
-    /// Whether the figure is a whole number without sign, side or unit.
-    pub(crate) fn is_count(&self) -> bool {
-        !self.negative
-            && self.side.is_none()
-            && self.unit.is_none()
-            && self.body.len() <= 7
-            && self.body.bytes().all(|b| b.is_ascii_digit())
-    }
-}
-
-/// Plain digits, or groups of three set apart by the thousands mark or by one kind of space.
-fn well_grouped(whole: &str, thousands: char) -> bool {
-    if whole.bytes().all(|b| b.is_ascii_digit()) {
-        return true;
-    }
-    let mut groups = whole.split(|c: char| c == thousands || is_group_space(c));
-    let first = groups.next().unwrap_or_default();
-    (1..=3).contains(&first.len())
-        && first.bytes().all(|b| b.is_ascii_digit())
-        && groups.all(|g| g.len() == 3 && three_digits(g.as_bytes()))
-}
-
 /// The cell with letters read as the digits they look like; `None` when that makes no number.
 pub(crate) fn with_letters_read(text: &str) -> Option<String> {
     let text = trim(text);
@@ -338,36 +172,22 @@ pub(crate) fn with_letters_read(text: &str) -> Option<String> {
     (repaired != text && matches!(scan(&repaired), Cell::Figure(_))).then_some(repaired)
 }
 
-/// Counts of what a column's figures say about its decimal mark.
-#[derive(Debug, Clone, Copy, Default)]
-pub(crate) struct MarkVotes {
-    pub(crate) sure_point: usize,
-    pub(crate) sure_comma: usize,
-    pub(crate) either_point: usize,
-    pub(crate) either_comma: usize,
-}
+#[cfg(test)]
+mod tests {
+    use super::*;
 
-impl MarkVotes {
-    pub(crate) fn add(&mut self, sign: MarkSign) {
-        match sign {
-            MarkSign::Plain => {}
-            MarkSign::Sure(Mark::Point) => self.sure_point += 1,
-            MarkSign::Sure(Mark::Comma) => self.sure_comma += 1,
-            MarkSign::Either(Mark::Point) => self.either_point += 1,
-            MarkSign::Either(Mark::Comma) => self.either_comma += 1,
+    #[test]
+    fn the_short_way_to_a_figure_leads_where_the_long_one_does() {
+        for text in
+            ["0", "-0", "12", "251.3", "-3.54", "007", "1.", ".5", "-", "1.2.3", "1-2", "12 m", "--1", "+4"]
+        {
+            if let Some(found) = bare(text) {
+                assert_eq!(Some(found), figure(text), "{text}");
+            }
         }
-    }
-
-    pub(crate) fn any(&self) -> bool {
-        self.sure_point + self.sure_comma + self.either_point + self.either_comma > 0
-    }
-
-    /// The mark that the sure figures agree on.
-    pub(crate) fn sure(&self) -> Option<Mark> {
-        match self.sure_point.cmp(&self.sure_comma) {
-            std::cmp::Ordering::Greater => Some(Mark::Point),
-            std::cmp::Ordering::Less => Some(Mark::Comma),
-            std::cmp::Ordering::Equal => None,
-        }
+        assert!(["12", "-3.54", "0.0"].iter().all(|text| bare(text).is_some()));
+        assert!(["1.", ".5", "-", "", "1e3", "1,5"].iter().all(|text| bare(text).is_none()));
+        let long = "1".repeat(LONGEST + 1);
+        assert_eq!((bare(&long), figure(&long)), (None, None));
     }
 }

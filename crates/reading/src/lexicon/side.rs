@@ -1,6 +1,6 @@
 //! Words that say on which side of zero a number lies: left and right, heel and toe, down and up.
 
-use crate::lexicon::number::trim;
+use crate::trim::trim;
 
 /// The side of zero that a word beside a number names.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

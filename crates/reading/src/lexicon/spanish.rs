@@ -2,8 +2,9 @@
 //!
 //! "Desviación" stands for none of them alone: it is the miss to the side in one table, a spread in another.
 
-use crate::lexicon::vocabulary::{Claim, Word};
+use crate::lexicon::word::{Claim, Word};
 use crate::outcome::Statistic;
+use session::known::Known;
 
 pub(crate) static WORDS: [(Word, &str); 29] = [
     (Word::Measure(Known::Carry), "distanciadevuelo vuelo"),

@@ -1,40 +1,13 @@
 //! The words of the trade for the columns of a session, and their usual shortenings.
 //!
 //! Written without spaces, so that "Ball Speed", "ball_speed" and "BallSpeed" are one word.
-//! The names and ids of [`session::measure::MEASURES`] are understood without standing here.
+//! The names and ids of [`Known`] are understood without standing here.
 
+use crate::lexicon::word::{Claim, Word};
 use crate::outcome::Statistic;
-use session::measure::MEASURES;
+use session::known::Known;
 use std::borrow::Cow;
 use std::sync::OnceLock;
-
-/// How strongly a heading says that its column names the builds.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-pub(crate) enum Claim {
-    /// Says what kind of thing it is: a label like many others.
-    Label,
-    /// Names a part of the club.
-    Part,
-    /// Names the groups to be compared.
-    Group,
-    /// Names the club as built.
-    Whole,
-}
-
-/// What a heading's word stands for.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(crate) enum Word {
-    Measure(&'static str),
-    Build(Claim),
-    Round,
-    Number,
-    Time,
-    Count,
-    LeftOut,
-    Statistic,
-    /// Text about a shot or a session: never a build, never a measure.
-    Remark,
-}
 
 pub(crate) static WORDS: [(Word, &str); 33] = [
     (Word::Measure(Known::Carry), "carrydistance carrydist carrylength carryyardage carr"),
@@ -222,8 +195,10 @@ fn index_words() -> Vec<(String, Word)> {
     let squashed = |name: &str| -> String {
         name.chars().filter(char::is_ascii_alphanumeric).map(|c| c.to_ascii_lowercase()).collect()
     };
-    let measures =
-        MEASURES.iter().flat_map(|m| [m.id, m.name].map(|name| (squashed(name), Word::Measure(m.id))));
+    let measures = Known::ALL
+        .map(Known::facts)
+        .into_iter()
+        .flat_map(|m| [m.id, m.name].map(|name| (squashed(name), Word::Measure(m.known))));
     sorted(measures.chain(all_words().map(|(name, word)| (name.to_owned(), word))).collect())
 }
 

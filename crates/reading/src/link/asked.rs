@@ -1,12 +1,11 @@
-//! The sections of the question and of how the sender looked at it.
+//! The section of the question.
 
 use super::bytes::{Broken, Reader, Writer};
 use super::codes::{self, GOALS};
-use super::{View, tag};
-use crate::judge;
+use super::tag;
 use session::MOST_BUILDS;
 use session::Session;
-use session::measure::MeasureId;
+use session::measure::{Margin, MeasureId};
 use session::question::{LookedAfter, Question, Stopping, StoppingWord};
 
 /// The margin is the usual one: should that change, the link keeps the one it was made with.
@@ -21,9 +20,6 @@ const PLANNED_ROUNDS: u8 = 3;
 /// More looks than a plan can have rounds tell nothing more.
 const MOST_LOOKS: usize = 1_000;
 
-/// Characters that a note keeps.
-const LONGEST_NOTE: usize = 280;
-
 /// Writes the question.
 pub(crate) fn write_question(out: &mut Writer, question: &Question, measures: &[MeasureId]) {
     let mut section = Writer::default();
@@ -33,12 +29,12 @@ pub(crate) fn write_question(out: &mut Writer, question: &Question, measures: &[
         Some(at) => section.length(at + 1),
         None => {
             section.length(0);
-            section.text(&question.measure.0);
+            section.text(question.measure.as_str());
         }
     }
     section.byte(question.goal.and_then(|goal| codes::code(&GOALS, &goal)).map_or(0, |code| code + 1));
     section.byte(if question.margin.is_none() { USUAL } else { 0 });
-    section.maybe_number(judge::margin(question, &question.measure));
+    section.maybe_number(settled_margin(question));
     section.maybe_number(question.first_margin);
     write_stopping(&mut section, &question.stopping);
     out.section(tag::QUESTION, section);
@@ -69,7 +65,7 @@ pub(crate) fn read_question(input: &mut Reader<'_>, session: &Session) -> Result
     let baseline = input.length(MOST_BUILDS)?;
     let candidate = input.length(MOST_BUILDS)?.checked_sub(1);
     let measure = match input.length(session.measures.len())? {
-        0 => MeasureId(input.text()?),
+        0 => MeasureId::from(input.text()?),
         at => session.measures[at - 1].clone(),
     };
     let goal = match usize::from(input.byte()?).checked_sub(1) {
@@ -80,7 +76,7 @@ pub(crate) fn read_question(input: &mut Reader<'_>, session: &Session) -> Result
     let (margin, first_margin) = (input.maybe_number()?, input.maybe_number()?);
     let stopping = read_stopping(input)?;
     let mut question = Question { baseline, candidate, measure, goal, margin: None, first_margin, stopping };
-    let usual_now = judge::margin(&question, &question.measure);
+    let usual_now = settled_margin(&question);
     let still_usual = is_usual && usual_now.map(f64::to_bits) == margin.map(f64::to_bits);
     question.margin = margin.filter(|_| !still_usual);
     Ok(question)
@@ -107,18 +103,7 @@ fn read_stopping(input: &mut Reader<'_>) -> Result<Stopping, Broken> {
     }
 }
 
-/// Writes how the sender looked at it, if there is anything to say.
-pub(crate) fn write_view(out: &mut Writer, view: &View) {
-    let note = view.note.as_deref().unwrap_or_default().trim();
-    let mut section = Writer::default();
-    if !note.is_empty() {
-        section.text(&note.chars().take(LONGEST_NOTE).collect::<String>());
-    }
-    out.section(tag::VIEW, section);
-}
-
-/// Reads how the sender looked at it.
-pub(crate) fn read_view(input: &mut Reader<'_>) -> Result<View, Broken> {
-    let note = input.text()?;
-    Ok(View { note: Some(note).filter(|note| !note.is_empty() && note.chars().count() <= LONGEST_NOTE) })
+/// The bare margin that counts: the chosen one, or the usual one in the canonical unit.
+fn settled_margin(question: &Question) -> Option<f64> {
+    question.margin_on(&question.measure).map(Margin::value)
 }

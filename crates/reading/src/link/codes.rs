@@ -1,34 +1,11 @@
 //! Short codes for what links name often. A link lives forever, so a code is never changed or given away again:
 //! add at the end only.
 
+use super::bytes::Broken;
+use session::known::Known;
 use session::question::Goal;
 use session::units::SourceUnit;
 use session::{Order, SummaryOf, TemperatureUnit};
-
-/// Measures of the trade's list. One that stands in no row is written by its id.
-pub(crate) const MEASURES: [&str; 21] = [
-    "carry",
-    "total",
-    "offline",
-    "ball_speed",
-    "club_speed",
-    "launch_angle",
-    "launch_direction",
-    "spin_rate",
-    "spin_axis",
-    "apex",
-    "descent_angle",
-    "hang_time",
-    "smash",
-    "attack_angle",
-    "club_path",
-    "face_angle",
-    "face_to_path",
-    "dynamic_loft",
-    "spin_loft",
-    "strike_height",
-    "strike_offset",
-];
 
 /// Units a column may have been given in: its values are short in that one and long in any other.
 pub(crate) const UNITS: [SourceUnit; 13] = [
@@ -66,15 +43,7 @@ pub(crate) fn code<T: PartialEq>(list: &[T], entry: &T) -> Option<u8> {
     list.iter().position(|there| there == entry).and_then(|at| u8::try_from(at).ok())
 }
 
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use session::measure;
-
-    #[test]
-    fn every_measure_has_a_code() {
-        for measure in &measure::MEASURES {
-            assert!(MEASURES.contains(&measure.id), "{}: add it at the end of the codes", measure.id);
-        }
-    }
+/// The trade's measure with a code; the codes themselves stand with the measures.
+pub(crate) fn measure(code: usize) -> Result<Known, Broken> {
+    u8::try_from(code).ok().and_then(Known::of_link_code).ok_or(Broken)
 }

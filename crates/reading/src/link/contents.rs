@@ -1,27 +1,16 @@
 //! The session's own sections: builds and order, measures, shots, what was left out and why, notes, averages.
 
 use super::bytes::{Broken, Reader, Writer};
-use super::codes::{self, MEASURES, ORDERS, SUMMARIES_OF};
+use super::codes::{self, ORDERS, SUMMARIES_OF};
 use super::limits::{self, MOST_MEASURES, MOST_SHOTS, MOST_SUMMARIES};
-use super::{LinkNotice, column, series, tag};
-use crate::words::{Subject, capital};
+use super::{column, series, tag};
 use session::MOST_BUILDS;
+use session::known::Known;
 use session::measure::{self, MeasureId, Unit};
 use session::{Build, CustomMeasure, Session, Shot, Summary, SummaryValue};
 
 /// A measure written by its id; then come the session's own columns in their order, then the trade's codes.
 const BY_ID: usize = 0;
-
-/// The session's measures, and behind them those that only its averages name.
-pub(crate) fn all_measures(session: &Session) -> Vec<MeasureId> {
-    let mut measures = session.measures.clone();
-    for id in session.summaries.iter().flat_map(|summary| summary.values.keys()) {
-        if !measures.contains(id) {
-            measures.push(id.clone());
-        }
-    }
-    measures
-}
 
 /// Writes every section of the session.
 pub(crate) fn write(out: &mut Writer, session: &Session, measures: &[MeasureId]) {
@@ -57,18 +46,19 @@ fn measures_section(session: &Session, measures: &[MeasureId]) -> Writer {
     }
     out.length(session.custom.len());
     for CustomMeasure { id, name, unit } in &session.custom {
-        [&id.0, name, unit].into_iter().for_each(|text| out.text(text));
+        [id.as_str(), name, unit].into_iter().for_each(|text| out.text(text));
     }
     out.length(measures.len());
     for id in measures {
         let own = session.custom.iter().position(|custom| custom.id == *id);
-        let known = MEASURES.iter().position(|code| *code == id.0);
-        match (own, known) {
+        match (own, id.known()) {
             (Some(at), _) => out.length(1 + at),
-            (None, Some(at)) => out.length(1 + session.custom.len() + at),
+            (None, Some(known)) => {
+                out.length(1 + session.custom.len() + usize::from(known.facts().link_code))
+            }
             (None, None) => {
                 out.length(BY_ID);
-                out.text(&id.0);
+                out.text(id.as_str());
             }
         }
     }
@@ -78,15 +68,15 @@ fn measures_section(session: &Session, measures: &[MeasureId]) -> Writer {
 /// Reads the session's own columns, and which measures it has.
 pub(crate) fn read_measures(input: &mut Reader<'_>, session: &mut Session) -> Result<(), Broken> {
     for _ in 0..input.length(MOST_MEASURES)? {
-        let (id, name, unit) = (MeasureId(input.text()?), input.text()?, input.text()?);
+        let (id, name, unit) = (MeasureId::from(input.text()?), input.text()?, input.text()?);
         session.custom.push(CustomMeasure { id, name, unit });
     }
     for _ in 0..input.length(MOST_MEASURES)? {
         let own = session.custom.len();
-        let id = match input.length(own + MEASURES.len())? {
-            BY_ID => MeasureId(input.text()?),
+        let id = match input.length(own + Known::ALL.len())? {
+            BY_ID => MeasureId::from(input.text()?),
             at if at <= own => session.custom[at - 1].id.clone(),
-            at => MeasureId::from(MEASURES[at - 1 - own]),
+            at => codes::measure(at - 1 - own)?.into(),
         };
         session.measures.push(id);
     }
@@ -117,8 +107,8 @@ fn shots(session: &Session, measures: &[MeasureId]) -> Writer {
     out
 }
 
-/// Reads the shots; builds and measures must have been read. Says which measures were rounded.
-pub(crate) fn read_shots(input: &mut Reader<'_>, session: &mut Session) -> Result<Vec<LinkNotice>, Broken> {
+/// Reads the shots; builds and measures must have been read. Gives the measures that were rounded.
+pub(crate) fn read_shots(input: &mut Reader<'_>, session: &mut Session) -> Result<Vec<MeasureId>, Broken> {
     let count = input.length(MOST_SHOTS)?;
     let kinds = session.builds.len();
     if !limits::fits(kinds, count, &session.measures, 0) {
@@ -139,23 +129,17 @@ pub(crate) fn read_shots(input: &mut Reader<'_>, session: &mut Session) -> Resul
             Shot { build, round, number, values, ..Shot::default() }
         })
         .collect();
-    let mut notices = Vec::new();
+    let mut rounded = Vec::new();
     for id in &session.measures {
         let column = column::read(input, unit_of(id), &of, kinds)?;
         if column.rounded {
-            notices.push(id.clone());
+            rounded.push(id.clone());
         }
         for (shot, value) in session.shots.iter_mut().zip(column.values) {
             shot.values.push(value);
         }
     }
-    Ok(notices.into_iter().map(|measure| rounded(measure, session)).collect())
-}
-
-fn rounded(measure: MeasureId, session: &Session) -> LinkNotice {
-    let name = capital(&Subject::of(&measure, session).name);
-    let message = text::link::digits_lost(&name);
-    LinkNotice::Rounded { measure, message }
+    Ok(rounded)
 }
 
 /// Rounds and shot numbers fit 32 bits.

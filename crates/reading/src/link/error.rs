@@ -1,7 +1,6 @@
-//! Why a text is no link that can be opened, and what to do about it.
+//! Why a text is no link that can be opened, and why something is no link that can be made.
 
-use session::refusal::Refusal;
-use text::link as say;
+use session::question::Misfit;
 
 /// Why a link cannot be opened.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -18,24 +17,32 @@ pub enum LinkError {
     Inconsistent,
 }
 
-impl From<LinkError> for Refusal {
-    fn from(error: LinkError) -> Self {
-        let (kind, message, remedy) = match error {
-            LinkError::NotALink => ("not_a_link", say::not_a_link(), say::not_a_link_remedy()),
-            LinkError::TooLong => ("link_too_long", say::too_long(), say::too_long_remedy()),
-            LinkError::Later => ("link_later_version", say::later(), say::later_remedy()),
-            LinkError::Damaged => ("link_damaged", say::damaged(), say::damaged_remedy()),
-            LinkError::Inconsistent => ("link_inconsistent", say::inconsistent(), say::inconsistent_remedy()),
-        };
-        Self { kind: kind.into(), place: "link".into(), message, remedy }
+/// Why a session and its question cannot be packed.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum PackError {
+    /// The question does not belong to the session.
+    DoesNotFit(Misfit),
+    /// No link can hold what it should.
+    TooLarge(TooLarge),
+}
+
+/// What is too large for any address.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum TooLarge {
+    /// The shots and averages of a session.
+    Session,
+    /// The names of a plan's builds.
+    Names,
+}
+
+impl From<Misfit> for PackError {
+    fn from(misfit: Misfit) -> Self {
+        Self::DoesNotFit(misfit)
     }
 }
 
-impl std::fmt::Display for LinkError {
-    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        let Refusal { message, remedy, .. } = (*self).into();
-        write!(f, "{message} {remedy}")
+impl From<TooLarge> for PackError {
+    fn from(what: TooLarge) -> Self {
+        Self::TooLarge(what)
     }
 }
-
-impl std::error::Error for LinkError {}

@@ -3,10 +3,9 @@
 //! A few bytes can say "five thousand shots, all the same": what they would take once unpacked is worked out and held
 //! against a limit before anything is set aside for it.
 
-use session::MOST_BUILDS;
-use session::Session;
+use super::error::TooLarge;
 use session::measure::MeasureId;
-use session::refusal::Refusal;
+use session::{MOST_BUILDS, Session};
 
 /// Characters of the longest link. No forum and few browsers take as many; a session that long belongs in a file.
 pub const MOST_CHARACTERS: usize = 60_000;
@@ -29,7 +28,7 @@ const SHOT: usize = 160;
 
 /// Whether so many shots and averages on these measures stay within the limits once unpacked.
 pub(crate) fn fits(builds: usize, rows: usize, measures: &[MeasureId], said: usize) -> bool {
-    let row = SHOT + measures.iter().map(|id| id.0.len() + VALUE).sum::<usize>();
+    let row = SHOT + measures.iter().map(|id| id.as_str().len() + VALUE).sum::<usize>();
     builds <= MOST_BUILDS
         && rows <= MOST_SHOTS + MOST_SUMMARIES
         && measures.len() <= MOST_MEASURES
@@ -43,22 +42,23 @@ pub(crate) fn said(session: &Session) -> usize {
 }
 
 /// Refuses a session that no link could hold.
-pub(crate) fn packable(session: &Session) -> Result<(), Refusal> {
-    let measures = super::contents::all_measures(session);
+pub(crate) fn packable(session: &Session) -> Result<(), TooLarge> {
+    let measures = all_measures(session);
     let rows = session.shots.len() + session.summaries.len();
     let is_small = fits(session.builds.len(), rows, &measures, said(session))
         && session.shots.len() <= MOST_SHOTS
         && session.summaries.len() <= MOST_SUMMARIES
         && session.custom.len() <= MOST_MEASURES;
-    if is_small { Ok(()) } else { Err(too_large()) }
+    if is_small { Ok(()) } else { Err(TooLarge::Session) }
 }
 
-/// No address is that long.
-pub(crate) fn too_large() -> Refusal {
-    Refusal {
-        kind: "too_large_for_a_link".into(),
-        place: "session".into(),
-        message: text::link::too_large(),
-        remedy: text::link::too_large_remedy(),
+/// The session's measures, and behind them those that only its averages name.
+pub(crate) fn all_measures(session: &Session) -> Vec<MeasureId> {
+    let mut measures = session.measures.clone();
+    for id in session.summaries.iter().flat_map(|summary| summary.values.keys()) {
+        if !measures.contains(id) {
+            measures.push(id.clone());
+        }
     }
+    measures
 }

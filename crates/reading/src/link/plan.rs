@@ -4,13 +4,17 @@
 //! link still opens as the plan it was made from; until then the open choices stay open.
 
 use super::bytes::{Broken, Reader, Writer};
-use super::codes::{self, GOALS, MEASURES};
+use super::codes::{self, GOALS};
+use super::error::{LinkError, TooLarge};
 use super::limits::MOST_MEASURES;
-use super::{LinkError, LinkNotice, Sections, bytes_of, sealed, skipped, tag};
-use crate::plan::{LookAfter, LookWord, MOST_BUILDS, PlanRequest, written_out};
+use super::notice::{LinkNotice, skipped};
+use super::sealed::{Sections, bytes_of, sealed};
+use super::tag;
 use serde::{Deserialize, Serialize};
+use session::known::Known;
 use session::measure::MeasureId;
-use session::refusal::Refusal;
+use session::plan::{LookAfter, LookWord, MOST_PLANNED_BUILDS, PlanRequest};
+use text::Voice;
 
 /// What stands in an address before the text of a plan, so that no page takes it for a session.
 pub const PLAN_PREFIX: &str = "plan=";
@@ -44,38 +48,40 @@ pub struct SharedPlan {
 
 /// A plan as a text for the part of an address that no server sees: `plan=` and letters that addresses keep.
 ///
+/// `written_out` is the same plan with every choice that was left open filled. An earlier session stays behind: what it
+/// says of the scatter must stand in the plan already.
+///
 /// # Errors
-/// The [`Refusal`] of a plan that is none, and one for names that no address could hold.
-pub fn pack_plan(request: &PlanToShare) -> Result<String, Refusal> {
+/// [`TooLarge`] for names that no address could hold.
+pub fn pack_plan(request: &PlanToShare, written_out: &PlanRequest) -> Result<String, TooLarge> {
     let PlanToShare { plan, record } = request;
-    let plan = plan.without_session();
     let mut section = Writer::default();
-    write_plan(&mut section, &plan, &written_out(&plan)?);
+    write_plan(&mut section, plan, written_out);
     section.length(record.len().min(MOST_MEASURES));
     record.iter().take(MOST_MEASURES).for_each(|id| write_measure(&mut section, id));
     let mut out = Writer::default();
     out.section(tag::PLAN, section);
-    let text = sealed(out).ok_or_else(|| Refusal {
-        kind: "too_large_for_a_link".into(),
-        place: "plan.builds".into(),
-        message: text::link::names_too_long(),
-        remedy: text::link::names_too_long_remedy(),
-    })?;
+    let text = sealed(out).ok_or(TooLarge::Names)?;
     Ok(format!("{PLAN_PREFIX}{text}"))
 }
 
 /// What the text of a plan holds. A whole address and the blanks and line ends that mail puts in are taken too.
 ///
+/// `write_out` says what is usual now for the choices that were left open.
+///
 /// # Errors
 /// A [`LinkError`] that says whether the text is no link, was cut or changed on its way, or needs a later version.
-pub fn unpack_plan(text: &str) -> Result<SharedPlan, LinkError> {
+pub fn unpack_plan(text: &str, write_out: &WriteOut<'_>, voice: &Voice) -> Result<SharedPlan, LinkError> {
     let (_, link) = text.rsplit_once(PLAN_PREFIX).ok_or(LinkError::NotALink)?;
     let bytes = bytes_of(link)?;
     let sections = Sections::of(&bytes)?;
     let mut section = sections.section(tag::PLAN).ok_or(LinkError::Inconsistent)?;
-    let (plan, record) = read(&mut section).map_err(|Broken| LinkError::Inconsistent)?;
-    Ok(SharedPlan { plan, record, notices: skipped(sections.unknown) })
+    let (plan, record) = read(&mut section, write_out).map_err(|Broken| LinkError::Inconsistent)?;
+    Ok(SharedPlan { plan, record, notices: skipped(sections.unknown, voice) })
 }
+
+/// Fills every choice of a plan that was left open; `None` for a plan that is none.
+pub type WriteOut<'a> = dyn Fn(&PlanRequest) -> Option<PlanRequest> + 'a;
 
 /// Choices that may be left open, a bit each.
 type Choice = fn(&mut PlanRequest, &PlanRequest);
@@ -125,10 +131,10 @@ fn write_plan(out: &mut Writer, asked: &PlanRequest, written: &PlanRequest) {
     }
 }
 
-fn read(input: &mut Reader<'_>) -> Result<(PlanRequest, Vec<MeasureId>), Broken> {
+fn read(input: &mut Reader<'_>, write_out: &WriteOut<'_>) -> Result<(PlanRequest, Vec<MeasureId>), Broken> {
     let marks = input.whole()?;
     let mut builds = Vec::new();
-    for _ in 0..input.length(MOST_BUILDS)? {
+    for _ in 0..input.length(MOST_PLANNED_BUILDS)? {
         builds.push(input.text()?);
     }
     let mut written = PlanRequest::of(builds, read_measure(input)?);
@@ -155,19 +161,19 @@ fn read(input: &mut Reader<'_>) -> Result<(PlanRequest, Vec<MeasureId>), Broken>
     for _ in 0..input.length(MOST_MEASURES)? {
         record.push(read_measure(input)?);
     }
-    Ok((with_open_choices(written, marks)?, record))
+    Ok((with_open_choices(written, marks, write_out).ok_or(Broken)?, record))
 }
 
 /// The request with the marked choices open again, save those that would be filled otherwise today.
-fn with_open_choices(written: PlanRequest, marks: u64) -> Result<PlanRequest, Broken> {
-    let meant = written_out(&written).map_err(|_| Broken)?;
+fn with_open_choices(written: PlanRequest, marks: u64, write_out: &WriteOut<'_>) -> Option<PlanRequest> {
+    let meant = write_out(&written)?;
     let mut open = written.clone();
     let nothing = PlanRequest::of(Vec::new(), written.measure.clone());
     let marked = || CHOICES.iter().filter(|(bit, _)| marks & bit != 0);
     marked().for_each(|(_, take)| take(&mut open, &nothing));
     // One choice that is filled again may change what is usual for another.
     for _ in CHOICES {
-        let now = written_out(&open).map_err(|_| Broken)?;
+        let now = write_out(&open)?;
         if now == meant {
             break;
         }
@@ -179,23 +185,23 @@ fn with_open_choices(written: PlanRequest, marks: u64) -> Result<PlanRequest, Br
             }
         }
     }
-    Ok(open)
+    Some(open)
 }
 
 /// A measure by its code from 1, or by its id behind a zero.
 fn write_measure(out: &mut Writer, id: &MeasureId) {
-    match MEASURES.iter().position(|code| *code == id.0) {
-        Some(at) => out.length(at + 1),
+    match id.known() {
+        Some(known) => out.length(1 + usize::from(known.facts().link_code)),
         None => {
             out.length(0);
-            out.text(&id.0);
+            out.text(id.as_str());
         }
     }
 }
 
 fn read_measure(input: &mut Reader<'_>) -> Result<MeasureId, Broken> {
-    match input.length(MEASURES.len())? {
-        0 => input.text().map(MeasureId),
-        at => Ok(MEASURES[at - 1].into()),
+    match input.length(Known::ALL.len())? {
+        0 => input.text().map(MeasureId::from),
+        at => Ok(codes::measure(at - 1)?.into()),
     }
 }

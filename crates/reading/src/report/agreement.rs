@@ -4,16 +4,18 @@
 //! figures of a build's shots are worked out once for each stretch of rows, so that the cost
 //! grows with the shots and the summary rows, not with both together.
 
-use crate::limits::shortened;
+use crate::names_of_measures::spoken_name;
 use crate::outcome::{Statistic, SummaryGap};
 use crate::remarks::NoticeKind;
+use crate::take::ctx::SummaryRow;
 use crate::take::draft::Draft;
-use crate::take::summary::SummaryRow;
 use crate::talk::{Talk, place};
+use crate::trim::{has, shortened};
 use session::SummaryOf;
-use session::measure::{self, Better, Measure, MeasureId};
+use session::measure::{self, Better, MeasureId};
 use std::ops::Range;
-use text::reading as say;
+use text::Voice;
+use text::voiced::reading as say;
 
 /// Holds every summary row against the shots it stands under, and says where they disagree.
 pub(crate) fn compare(draft: &Draft, rows: &[SummaryRow], talk: &mut Talk) -> Vec<SummaryGap> {
@@ -57,13 +59,17 @@ pub(crate) fn compare(draft: &Draft, rows: &[SummaryRow], talk: &mut Talk) -> Ve
         }
     }
     if left == 0 {
-        talk.notice(NoticeKind::TooManySummaries, place(0, ""), say::too_many_summaries());
+        talk.notice(NoticeKind::TooManySummaries, place(0, ""), say::too_many_summaries(talk.voice()));
     }
     for gap in &gaps {
-        talk.notice(NoticeKind::SummaryDisagrees, place(gap.line, ""), disagreement(draft, gap));
+        talk.notice(
+            NoticeKind::SummaryDisagrees,
+            place(gap.line, ""),
+            disagreement(draft, gap, talk.voice()),
+        );
     }
     if agreed > 0 && gaps.is_empty() {
-        let message = say::summaries_agree(&agreed.to_string());
+        let message = say::summaries_agree(talk.voice(), &agreed.to_string());
         talk.notice(NoticeKind::SummaryAgrees, place(0, ""), message);
     }
     gaps
@@ -237,37 +243,36 @@ fn sample(values: &mut [f64]) -> Sample {
     }
 }
 
-fn disagreement(draft: &Draft, gap: &SummaryGap) -> String {
+fn disagreement(draft: &Draft, gap: &SummaryGap, voice: &Voice) -> String {
     let session = &draft.session;
     let build = gap.build.and_then(|b| session.builds.get(b)).map(|b| shortened(&b.name));
     let (all, build) = (build.is_none(), build.unwrap_or_default());
-    let (printed, found) = (shown(gap.printed), shown(gap.from_rows));
+    let (printed, found) = (shown(gap.printed, voice), shown(gap.from_rows, voice));
     let figure = match gap.statistic {
-        Statistic::Count => return say::count_disagrees(&printed, all, &build, &found),
-        Statistic::Mean => "average",
-        Statistic::Median => "median",
-        Statistic::Deviation => "deviation",
-        Statistic::Low => "smallest",
-        Statistic::High => "largest",
-        Statistic::Range => "range",
+        Statistic::Count => return say::count_disagrees(voice, &printed, all, &build, &found),
+        Statistic::Mean => say::Figure::Average,
+        Statistic::Median => say::Figure::Median,
+        Statistic::Deviation => say::Figure::Deviation,
+        Statistic::Low => say::Figure::Smallest,
+        Statistic::High => say::Figure::Largest,
+        Statistic::Range => say::Figure::Range,
     };
-    let custom = |id: &MeasureId| session.custom(id).map_or_else(|| id.0.clone(), |c| c.name.clone());
-    let name = gap.measure.as_ref().map(|id| measure::known(id).map_or_else(|| custom(id), Measure::spoken));
+    let custom = |id: &MeasureId| session.custom(id).map_or_else(|| id.to_string(), |c| c.name.clone());
+    let name = gap
+        .measure
+        .as_ref()
+        .map(|id| id.known().map_or_else(|| custom(id), |known| spoken_name(known, voice)));
     let name = name.map(|name| shortened(&name));
     let amount = gap.printed - gap.from_rows;
-    let figure = say::figure(figure, name.is_some(), name.as_deref().unwrap_or_default(), all, &build);
-    let (rows, apart) = (gap.n.to_string(), shown(amount.abs()));
-    say::figure_disagrees(&figure, &printed, &found, &rows, &apart, amount > 0.0)
+    let figure = say::figure(voice, figure, name.is_some(), name.as_deref().unwrap_or_default(), all, &build);
+    let (rows, apart) = (gap.n.to_string(), shown(amount.abs(), voice));
+    say::figure_disagrees(voice, &figure, &printed, &found, &rows, &apart, amount > 0.0)
 }
 
 /// At most two digits behind the point, none that are zero.
-pub(crate) fn shown(value: f64) -> String {
+pub(crate) fn shown(value: f64, voice: &Voice) -> String {
     let digits = session::digits::rounded(value, 2);
-    let digits = if crate::lexicon::number::has(&digits, '.') {
-        digits.trim_end_matches('0').trim_end_matches('.')
-    } else {
-        &digits
-    };
+    let digits = if has(&digits, '.') { digits.trim_end_matches('0').trim_end_matches('.') } else { &digits };
     let sign = if value < 0.0 && digits != "0" { "-" } else { "" };
-    format!("{sign}{}", digits.replace('.', &text::marks::decimal()))
+    format!("{sign}{}", digits.replace('.', &text::voiced::marks::decimal(voice)))
 }

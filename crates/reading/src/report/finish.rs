@@ -1,34 +1,53 @@
 //! What was understood, put together for the golfer's eye.
 
 use crate::cut::blocks::Sorted;
-use crate::lexicon::number::Mark;
-use crate::limits::{MAX_LISTED, shortened};
-use crate::outcome::{ColumnReading, LineIs, LineReading, ReadResult, Reading, Role, RowCounts, UnitSource};
-use crate::read::Shown;
+use crate::lexicon::figure::Mark;
+use crate::limits::MAX_LISTED;
+use crate::names_of_measures::spoken_name;
+use crate::outcome::{
+    ColumnReading, Delimiter, Layout, LineIs, LineReading, ReadResult, Reading, Role, RowCounts, SummaryGap,
+    UnitSource,
+};
 use crate::remarks::{NoticeKind, ProblemKind};
-use crate::take::draft::Draft;
-use crate::take::shots::Ctx;
+use crate::take::ctx::Ctx;
 use crate::talk::{Talk, place};
-use crate::understand::columns::Column;
-use session::measure::{self, Measure, MeasureId};
+use crate::trim::shortened;
+use crate::understand::column::Column;
+use crate::understand::layout::Single;
+use session::measure::{self, MeasureId};
 use session::units::SourceUnit;
-use text::reading as say;
+use text::voiced::reading as say;
+
+/// What the report shows beside columns and rows.
+pub(crate) struct Shown {
+    pub(crate) delimiter: Delimiter,
+    pub(crate) layout: Layout,
+    pub(crate) single: Option<Single>,
+    pub(crate) gaps: Vec<SummaryGap>,
+    /// Rows that do what columns do elsewhere.
+    pub(crate) measures: Vec<ColumnReading>,
+    /// Measures that make sense only in another unit.
+    pub(crate) questions: Vec<(MeasureId, SourceUnit)>,
+}
 
 /// Puts the result together.
 pub(crate) fn finish(mut ctx: Ctx<'_>, sorted: &Sorted, columns: &[&Column<'_>], shown: Shown) -> ReadResult {
     if let Some(single) = shown.single.as_ref().filter(|s| s.guessed) {
-        let name = measure::known(&single.measure).map_or_else(say::own_measure, Measure::spoken);
-        let message = say::measure_guessed(&name);
+        let name = single
+            .measure
+            .known()
+            .map_or_else(|| say::own_measure(ctx.talk.voice()), |known| spoken_name(known, ctx.talk.voice()));
+        let message = say::measure_guessed(ctx.talk.voice(), &name);
         ctx.talk.notice(NoticeKind::MeasureGuessed, place(0, ""), message);
     }
     note_columns(columns, &mut ctx.talk);
     note_counts(&mut ctx);
     let (rows, lines) = count_rows(&ctx, sorted);
     if ctx.draft.drop_sparse() {
-        let message = say::too_sparse();
+        let message = say::too_sparse(ctx.talk.voice());
         ctx.talk.notice(NoticeKind::ColumnTooSparse, place(0, ""), message);
     }
-    let session = std::mem::take(&mut ctx.draft).finish();
+    let session = std::mem::take(&mut ctx.draft).into_session();
     if session.shots.is_empty() && session.summaries.is_empty() && !ctx.talk.has_problems() {
         ctx.talk.problem(ProblemKind::NoNumbers, place(0, ""), "");
     }
@@ -85,20 +104,26 @@ fn note_columns(columns: &[&Column<'_>], talk: &mut Talk) {
         let name = shortened(&column.heading);
         starred += column.profile.starred;
         if column.role == Role::Build && !column.sure {
-            let message = say::build_column_guessed(&name);
+            let message = say::build_column_guessed(talk.voice(), &name);
             talk.notice(NoticeKind::BuildColumnGuessed, here(), message);
         }
         if let Role::Measure(id) = &column.role {
             let offered = column.alternatives.iter().find_map(|role| match role {
-                Role::Measure(other) if other != id => measure::known(other),
+                Role::Measure(other) if other != id => other.known(),
                 _ => None,
             });
             if let Some(offered) = offered {
-                let taken = columns.iter().any(|c| c.role == Role::Measure(MeasureId::from(offered.id)));
+                let taken = columns.iter().any(|c| c.role == Role::Measure(offered.into()));
                 let (kind, message) = if taken {
-                    (NoticeKind::ColumnRepeated, say::column_repeated(&offered.spoken(), &name))
+                    (
+                        NoticeKind::ColumnRepeated,
+                        say::column_repeated(talk.voice(), &spoken_name(offered, talk.voice()), &name),
+                    )
                 } else {
-                    (NoticeKind::ColumnUnsure, say::column_unsure(&name, &offered.spoken()))
+                    (
+                        NoticeKind::ColumnUnsure,
+                        say::column_unsure(talk.voice(), &name, &spoken_name(offered, talk.voice())),
+                    )
                 };
                 talk.notice(kind, here(), message);
             }
@@ -106,11 +131,11 @@ fn note_columns(columns: &[&Column<'_>], talk: &mut Talk) {
     }
     note_units(columns, talk);
     if starred > 0 {
-        let message = say::marked_values(&starred.to_string());
+        let message = say::marked_values(talk.voice(), &starred.to_string());
         talk.notice(NoticeKind::MarkedValues, place(0, ""), message);
     }
     if !columns.is_empty() && columns.iter().all(|c| c.heading.is_empty()) {
-        talk.notice(NoticeKind::NoHeadings, place(0, ""), say::no_headings());
+        talk.notice(NoticeKind::NoHeadings, place(0, ""), say::no_headings(talk.voice()));
     }
 }
 
@@ -118,27 +143,31 @@ fn note_columns(columns: &[&Column<'_>], talk: &mut Talk) {
 fn note_units(columns: &[&Column<'_>], talk: &mut Talk) {
     let mut listed: Vec<String> = Vec::new();
     for column in columns.iter().filter(|c| c.unit_source == UnitSource::Assumed) {
-        let entry = say::heading_in_unit(&shortened(&column.heading), &column.unit_label);
+        let entry = say::heading_in_unit(talk.voice(), &shortened(&column.heading), &column.unit_label);
         if !listed.contains(&entry) {
             listed.push(entry);
         }
     }
     if !listed.is_empty() {
-        let message = say::unit_assumed(&listed.join(", "));
+        let message = say::unit_assumed(talk.voice(), &listed.join(", "));
         talk.notice(NoticeKind::UnitAssumed, place(0, ""), message);
     }
 }
 
 fn note_counts(ctx: &mut Ctx<'_>) {
     if ctx.build_assumed {
-        let message = say::build_assumed(&say::first_build());
+        let message = say::build_assumed(ctx.talk.voice(), &say::first_build(ctx.talk.voice()));
         ctx.talk.notice(NoticeKind::BuildAssumed, place(0, ""), message);
     }
     if ctx.too_many_summaries {
-        ctx.talk.notice(NoticeKind::TooManySummaries, place(0, ""), say::too_many_summaries());
+        ctx.talk.notice(
+            NoticeKind::TooManySummaries,
+            place(0, ""),
+            say::too_many_summaries(ctx.talk.voice()),
+        );
     }
     if ctx.letters_read > 0 {
-        let message = say::letters_read(&ctx.letters_read.to_string());
+        let message = say::letters_read(ctx.talk.voice(), &ctx.letters_read.to_string());
         ctx.talk.notice(NoticeKind::LettersRead, place(0, ""), message);
     }
 }
@@ -168,15 +197,4 @@ fn count_rows(ctx: &Ctx<'_>, sorted: &Sorted) -> (RowCounts, Vec<LineReading>) {
         }
     }
     (rows, lines)
-}
-
-impl Draft {
-    /// The session, with every shot as wide as the list of measures.
-    fn finish(mut self) -> session::Session {
-        let width = self.session.measures.len();
-        for shot in &mut self.session.shots {
-            shot.values.resize(width, None);
-        }
-        self.session
-    }
 }

@@ -4,3 +4,4 @@ pub(crate) mod agreement;
 pub(crate) mod finish;
 pub(crate) mod order;
 pub(crate) mod plausible;
+pub(crate) mod whole;

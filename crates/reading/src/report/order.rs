@@ -3,9 +3,11 @@
 use crate::remarks::NoticeKind;
 use crate::take::draft::Draft;
 use crate::talk::{Talk, place};
+use crate::trim::shortened;
 use arrange;
 use session::{Order, Session, Shot, infer_rounds};
-use text::reading as say;
+use text::Voice;
+use text::voiced::reading as say;
 
 /// Puts the shots in the order hit where times or numbers tell it, works out rounds where none
 /// are given, and says how builds and time lie.
@@ -60,7 +62,7 @@ fn find(draft: &mut Draft, in_rows: bool, told: Option<Order>, talk: &mut Talk) 
         for (shot, round) in session.shots.iter_mut().zip(rounds) {
             shot.round = Some(round);
         }
-        let message = say::rounds_inferred(&count.to_string());
+        let message = say::rounds_inferred(talk.voice(), &count.to_string());
         talk.notice(NoticeKind::RoundsInferred, place(0, ""), message);
     }
 }
@@ -111,12 +113,18 @@ fn sort_by_number(draft: &mut Draft, talk: &mut Talk) -> bool {
     true
 }
 
-fn apply(draft: &mut Draft, order: &[usize], kind: NoticeKind, message: fn() -> String, talk: &mut Talk) {
+fn apply(
+    draft: &mut Draft,
+    order: &[usize],
+    kind: NoticeKind,
+    message: fn(&Voice) -> String,
+    talk: &mut Talk,
+) {
     if order.is_sorted() {
         return;
     }
     rearrange(draft, order);
-    talk.notice(kind, place(0, ""), message());
+    talk.notice(kind, place(0, ""), message(talk.voice()));
 }
 
 fn rearrange(draft: &mut Draft, order: &[usize]) {
@@ -152,7 +160,7 @@ pub(crate) fn check_numbers(session: &Session, talk: &mut Talk) {
             return;
         }
     }
-    talk.notice(NoticeKind::NumbersRepeated, place(0, ""), say::numbers_repeated());
+    talk.notice(NoticeKind::NumbersRepeated, place(0, ""), say::numbers_repeated(talk.voice()));
 }
 
 fn note_missing(numbers: &[u32], build: Option<&str>, talk: &mut Talk) {
@@ -170,13 +178,18 @@ fn note_missing(numbers: &[u32], build: Option<&str>, talk: &mut Talk) {
         match number - expected {
             0 => {}
             1 => pieces.push(expected.to_string()),
-            _ => pieces.push(say::numbers_from_to(&expected.to_string(), &(number - 1).to_string())),
+            _ => pieces.push(say::numbers_from_to(
+                talk.voice(),
+                &expected.to_string(),
+                &(number - 1).to_string(),
+            )),
         }
         expected = number + 1;
     }
     let listed = pieces.iter().take(6).cloned().collect::<Vec<_>>().join(", ");
-    let of = build.map(crate::limits::shortened);
+    let of = build.map(shortened);
     let message = say::numbers_missing(
+        talk.voice(),
         &missing.to_string(),
         missing,
         of.is_some(),

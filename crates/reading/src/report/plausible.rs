@@ -1,34 +1,36 @@
 //! Values that cannot be: a whole column in another unit is a question, a single value is flagged.
 //!
-//! Nothing is changed here. The ranges are those of [`session::measure::MEASURES`]; the ratios are
+//! Nothing is changed here. The ranges are those of [`session::known`]; the ratios are
 //! common practice, no source: a full shot carries between 0.6 and 2.2 yards for each mile per
 //! hour of its ball speed, and the ball leaves between 0.7 and 1.6 times as fast as the club.
 
-use crate::limits::shortened;
+use crate::names_of_measures::title;
 use crate::outcome::UnitSource;
 use crate::remarks::NoticeKind;
 use crate::report::agreement::shown;
 use crate::take::draft::Draft;
 use crate::talk::{Talk, place};
-use crate::understand::columns::Column;
-use session::measure::{self, Measure, MeasureId};
+use crate::trim::shortened;
+use crate::understand::column::Column;
+use session::known::{Facts, Known};
+use session::measure::{self, MeasureId};
 use session::units::SourceUnit;
-use text::reading as say;
+use text::voiced::reading as say;
 
 /// Fewer values than this are no column.
 const FEWEST: usize = 3;
 
 /// One measure above another one, and the range of their ratio.
 struct Ratio {
-    above: &'static str,
-    below: &'static str,
+    above: Known,
+    below: Known,
     low: f64,
     high: f64,
 }
 
 const RATIOS: [Ratio; 2] = [
-    Ratio { above: "carry", below: "ball_speed", low: 0.6, high: 2.2 },
-    Ratio { above: "ball_speed", below: "club_speed", low: 0.7, high: 1.6 },
+    Ratio { above: Known::Carry, below: Known::BallSpeed, low: 0.6, high: 2.2 },
+    Ratio { above: Known::BallSpeed, below: Known::ClubSpeed, low: 0.7, high: 1.6 },
 ];
 
 /// Measures that only make sense in another unit; single values out of range become notices.
@@ -64,7 +66,7 @@ pub(crate) fn question(
         let column = columns.iter().find(|c| c.measure() == Some(id));
         let heading = column.map_or("", |c| c.heading.as_str());
         let read_as = column.map_or("", |c| c.unit_label.as_str());
-        let message = say::unit_question(&shortened(heading), read_as, unit.label());
+        let message = say::unit_question(talk.voice(), &shortened(heading), read_as, unit.label());
         talk.notice(NoticeKind::UnitQuestion, place(0, heading), message);
     }
     questions
@@ -75,7 +77,7 @@ fn values(draft: &Draft, at: usize) -> Vec<f64> {
 }
 
 /// The other units of a measure, and by how much a value grows when it was meant in them.
-fn others(known: &Measure, unit: SourceUnit) -> impl Iterator<Item = (SourceUnit, f64)> {
+fn others(known: &Facts, unit: SourceUnit) -> impl Iterator<Item = (SourceUnit, f64)> {
     let own = unit.convert(1.0, known.unit).unwrap_or(1.0);
     let canonical = known.unit;
     SourceUnit::choices(canonical)
@@ -131,14 +133,21 @@ fn ask_by_ratio(
 }
 
 /// Flags each value out of range, with the range.
-fn flag(draft: &Draft, at: usize, known: &Measure, talk: &mut Talk) {
+fn flag(draft: &Draft, at: usize, known: &Facts, talk: &mut Talk) {
     let (low, high) = (known.plausible.low, known.plausible.high);
     let unit = SourceUnit::canonical(known.unit).map_or("", SourceUnit::label);
-    let name = known.title();
+    let name = title(known.known, talk.voice());
     for (shot, &line) in draft.session.shots.iter().zip(&draft.lines) {
         let Some(value) = shot.values.get(at).copied().flatten() else { continue };
         if value < low || value > high {
-            let message = say::implausible(&name, &shown(value), unit, &shown(low), &shown(high));
+            let message = say::implausible(
+                talk.voice(),
+                &name,
+                &shown(value, talk.voice()),
+                unit,
+                &shown(low, talk.voice()),
+                &shown(high, talk.voice()),
+            );
             talk.notice(NoticeKind::Implausible, place(line, &name), message);
         }
     }

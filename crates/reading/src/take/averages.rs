@@ -4,20 +4,21 @@ use crate::cut::blocks::{Block, title_name};
 use crate::cut::grid::Grid;
 use crate::hints::Hints;
 use crate::lexicon::heading::words;
-use crate::lexicon::number::{Cell, scan};
-use crate::lexicon::vocabulary::{Word, lists};
+use crate::lexicon::pair::pair;
+use crate::lexicon::vocabulary::lists;
+use crate::lexicon::word::Word;
 use crate::outcome::{Layout, LineIs, Role, Statistic};
-use crate::remarks::{NoticeKind, ProblemKind};
+use crate::remarks::ProblemKind;
 use crate::take::cell::{read_cell, read_text, whole_number};
+use crate::take::ctx::Ctx;
 use crate::take::names::Names;
-use crate::take::shots::Ctx;
 use crate::take::summary::{MOST_SUMMARIES, shots_meant};
-use crate::talk::{Talk, place};
-use crate::understand::columns::Column;
+use crate::talk::place;
+use crate::understand::column::Column;
 use session::few::Map;
-use session::measure::{self, Measure, MeasureId};
-use session::{Session, Summary, SummaryOf, SummaryValue};
-use text::reading as say;
+use session::measure::MeasureId;
+use session::{Summary, SummaryOf, SummaryValue};
+use text::voiced::reading as say;
 
 /// More rows than this are no table of averages.
 const MOST_ROWS: usize = 40;
@@ -82,23 +83,6 @@ fn each_build_once(columns: &[Column<'_>], rows: &[usize], grid: &Grid) -> bool 
     all.windows(2).all(|pair| pair[0] != pair[1])
 }
 
-/// "251 ± 8", "251 +/- 8", "251 (8)": an average with its deviation.
-pub(crate) fn pair(text: &str) -> Option<(&str, &str)> {
-    let split = text.split_once('±').or_else(|| {
-        text.match_indices('+').find_map(|(at, _)| {
-            let rest = text.get(at + 1..)?;
-            Some((text.get(..at)?, rest.strip_prefix("/-").or(rest.strip_prefix('-'))?))
-        })
-    });
-    let (mean, sd) = match split {
-        Some(both) => both,
-        None => text.strip_suffix(')')?.split_once('(')?,
-    };
-    let (mean, sd) = (crate::lexicon::number::trim(mean), crate::lexicon::number::trim(sd));
-    let figure = |text: &str| matches!(scan(text), Cell::Figure(_));
-    (figure(mean) && figure(sd)).then_some((mean, sd))
-}
-
 /// Reads a block of averages.
 pub(crate) fn read_block(ctx: &mut Ctx<'_>, block: &Block, columns: &[Column<'_>], around: SummaryOf) {
     let title = block.title.map(|row| title_name(ctx.grid, row));
@@ -113,7 +97,7 @@ pub(crate) fn read_block(ctx: &mut Ctx<'_>, block: &Block, columns: &[Column<'_>
         }
         let name = named.as_deref().or(title.as_deref()).or(ctx.hints.build.as_deref());
         ctx.build_assumed |= name.is_none();
-        let name = name.map_or_else(say::first_build, str::to_owned);
+        let name = name.map_or_else(|| say::first_build(ctx.talk.voice()), str::to_owned);
         let mut summary =
             Summary { build: 0, n: None, of: SummaryOf::All, values: Map::default(), line: Some(line) };
         for column in columns {
@@ -157,82 +141,19 @@ fn take_cell(
     if let Some((mean, sd)) = pair(text).filter(|_| matches!(column.role, Role::Measure(_))) {
         let mean = read_text(ctx, mean, row, column);
         let sd = read_text(ctx, sd, row, column);
-        ctx.draft.measure(column);
+        ctx.draft.measure(column, ctx.talk.voice());
         let entry = values.entry(id, SummaryValue::default);
         entry.mean = mean.ok().flatten().map(|(value, _)| value);
         entry.sd = sd.ok().flatten().map(|(value, _)| value);
         return;
     }
     let Ok(Some((value, _))) = read_cell(ctx, row, column) else { return };
-    ctx.draft.measure(column);
+    ctx.draft.measure(column, ctx.talk.voice());
     let entry = values.entry(id, SummaryValue::default);
     match column.role {
         Role::Deviation(_) => entry.sd = Some(value),
         Role::Low(_) => entry.low = Some(value),
         Role::High(_) => entry.high = Some(value),
         _ => entry.mean = Some(value),
-    }
-}
-
-/// Asks whether one row for each build holds averages rather than shots.
-pub(crate) fn ask_for_averages(session: &Session, talk: &mut Talk) {
-    let mut builds: Vec<usize> = session.shots.iter().map(|s| s.build).collect();
-    arrange::sort(&mut builds);
-    let once = builds.windows(2).all(|pair| pair[0] != pair[1]);
-    let told = session.shots.iter().any(|s| s.number.is_some() || s.round.is_some());
-    if builds.len() > 1 && once && !told && session.summaries.is_empty() {
-        talk.notice(NoticeKind::PerhapsAverages, place(0, ""), say::perhaps_averages());
-    }
-}
-
-/// Says what averages alone lack.
-pub(crate) fn note_lacking(session: &Session, talk: &mut Talk) {
-    if !session.shots.is_empty() || session.summaries.is_empty() {
-        return;
-    }
-    let names = |pick: &dyn Fn(&Summary) -> bool| {
-        let found: Vec<String> = session
-            .summaries
-            .iter()
-            .filter(|s| pick(s))
-            .filter_map(|s| session.builds.get(s.build))
-            .map(|b| crate::limits::shortened(&b.name))
-            .collect();
-        if found.is_empty() { None } else { Some(found.join(", ")) }
-    };
-    if let Some(names) = names(&|s| s.n.is_none()) {
-        talk.notice(NoticeKind::CountMissing, place(0, ""), say::count_missing(&names));
-    }
-    if let Some(names) = names(&|s| s.of != SummaryOf::All) {
-        talk.notice(NoticeKind::ChosenShots, place(0, ""), say::chosen_shots(&names));
-    }
-    let mut without: Vec<String> = Vec::new();
-    for summary in &session.summaries {
-        for (id, _) in summary.values.iter().filter(|(_, v)| v.mean.is_some() && v.sd.is_none()) {
-            let name = measure::known(id).map_or_else(|| id.0.clone(), Measure::title);
-            if !without.contains(&name) {
-                without.push(name);
-            }
-        }
-    }
-    if !without.is_empty() {
-        let message = say::deviation_missing(&without.join(", "));
-        talk.notice(NoticeKind::DeviationMissing, place(0, ""), message);
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::pair;
-
-    #[test]
-    fn a_deviation_is_found_however_its_mark_is_written() {
-        for text in ["251 ± 8", "251 +/- 8", "251 +- 8", "251±8", "251 (8)"] {
-            assert_eq!(pair(text), Some(("251", "8")), "{text}");
-        }
-        assert_eq!(pair("+5 +/- +3"), Some(("+5", "+3")));
-        for text in ["251", "251 + 8", "251 - 8", "± 8", "251 +/-", "+", "a +/- 8"] {
-            assert_eq!(pair(text), None, "{text}");
-        }
     }
 }

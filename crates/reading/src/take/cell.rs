@@ -1,12 +1,14 @@
 //! One cell of a measure into a value, or into a problem with its place.
 
-use crate::lexicon::number::{Cell, Figure, Value, scan, with_letters_read};
+use crate::lexicon::figure::{Figure, Value};
+use crate::lexicon::number::{Cell, scan, with_letters_read};
 use crate::lexicon::side::Side;
 use crate::remarks::ProblemKind;
-use crate::take::shots::Ctx;
+use crate::take::ctx::Ctx;
 use crate::talk::place;
-use crate::understand::columns::Column;
+use crate::understand::column::Column;
 use session::digits::power_of_ten;
+use session::known::Known;
 use session::measure::{self, Better};
 
 /// A value in the canonical unit with the step it was written in; `Err` when a problem was noted.
@@ -67,7 +69,7 @@ pub(crate) fn read_text(
 /// Whether a measure's values can lie on that side of zero.
 fn takes(column: &Column<'_>, side: Side) -> bool {
     let Some(known) = column.measure().and_then(measure::known) else { return true };
-    let sideways = known.better == Better::NearerZero && known.id != "strike_height";
+    let sideways = known.better == Better::NearerZero && known.known != Known::StrikeHeight;
     known.plausible.low < 0.0 && (!sideways || matches!(side, Side::Left | Side::Right))
 }
 

@@ -2,12 +2,13 @@
 
 use crate::hints::Hints;
 use crate::lexicon::clock::Moment;
-use crate::understand::columns::Column;
+use crate::understand::column::Column;
 use session::few::Map;
 use session::measure::{self, MeasureId};
 use session::{Build, CustomMeasure, Session, Shot};
 use std::collections::HashMap;
 use std::hash::{BuildHasherDefault, DefaultHasher};
+use text::Voice;
 
 /// Room for so many values there is for every text, however short.
 pub(crate) const LEAST_SLOTS: usize = 500_000;
@@ -21,7 +22,7 @@ pub(crate) struct Draft {
     pub(crate) session: Session,
     /// There may be as many as rows. Looked up only, never gone through: the order is that of `session`.
     builds: HashMap<String, usize, BuildHasherDefault<DefaultHasher>>,
-    measures: Map<String, usize>,
+    measures: Map<MeasureId, usize>,
     /// Line of each shot.
     pub(crate) lines: Vec<u32>,
     /// Time of each shot; as long as the shots only when every shot so far has one.
@@ -54,9 +55,9 @@ impl Draft {
     }
 
     /// Position of a column's measure; `None` when the column holds none.
-    pub(crate) fn measure(&mut self, column: &Column<'_>) -> Option<usize> {
+    pub(crate) fn measure(&mut self, column: &Column<'_>, voice: &Voice) -> Option<usize> {
         let id = column.measure()?;
-        if let Some(&index) = self.measures.get(&id.0) {
+        if let Some(&index) = self.measures.get(id) {
             return Some(index);
         }
         let index = self.session.measures.len();
@@ -65,13 +66,13 @@ impl Draft {
             return None;
         }
         self.session.measures.push(id.clone());
-        self.measures.insert(id.0.clone(), index);
+        self.measures.insert(id.clone(), index);
         self.steps.push(f64::INFINITY);
         if measure::known(id).is_none() {
             let name = if column.heading_is_build {
-                text::reading::value()
+                text::voiced::reading::value(voice)
             } else if column.heading.is_empty() {
-                text::reading::column(&(column.index + 1).to_string())
+                text::voiced::reading::column(voice, &(column.index + 1).to_string())
             } else {
                 column.heading.clone()
             };
@@ -86,8 +87,8 @@ impl Draft {
     }
 
     /// Position of a column's measure for one more value; `None` also where there is no room.
-    pub(crate) fn room(&mut self, column: &Column<'_>) -> Option<usize> {
-        let at = self.measure(column)?;
+    pub(crate) fn room(&mut self, column: &Column<'_>, voice: &Voice) -> Option<usize> {
+        let at = self.measure(column, voice)?;
         let fits = at < 8 || self.slots + at < self.most_slots;
         self.no_room |= !fits;
         fits.then_some(at)
@@ -136,5 +137,14 @@ impl Draft {
         if let Some(finest) = self.steps.get_mut(measure) {
             *finest = finest.min(step);
         }
+    }
+
+    /// The session, with every shot as wide as the list of measures.
+    pub(crate) fn into_session(mut self) -> Session {
+        let width = self.session.measures.len();
+        for shot in &mut self.session.shots {
+            shot.values.resize(width, None);
+        }
+        self.session
     }
 }

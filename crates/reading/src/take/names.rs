@@ -3,9 +3,9 @@
 use crate::cut::blocks::Block;
 use crate::cut::grid::Grid;
 use crate::outcome::Role;
-use crate::take::shots::Ctx;
+use crate::take::ctx::Ctx;
 use crate::take::summary;
-use crate::understand::columns::Column;
+use crate::understand::column::Column;
 
 /// Build names from the build columns, carried down where only the first row of a group has one.
 pub(crate) struct Names {

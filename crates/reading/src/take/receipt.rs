@@ -6,17 +6,22 @@
 use crate::cut::blocks::{is_name_row, title_name};
 use crate::cut::grid::Grid;
 use crate::hints::Hints;
-use crate::lexicon::heading::{Heading, custom_id, statistic, understand, words};
-use crate::lexicon::number::{Cell, Mark, MarkVotes, is_missing, scan};
-use crate::lexicon::vocabulary::{Word, lists};
+use crate::lexicon::figure::Mark;
+use crate::lexicon::heading::{Heading, custom_id, understand, words};
+use crate::lexicon::marks::MarkVotes;
+use crate::lexicon::number::{Cell, is_missing, scan};
+use crate::lexicon::pair::pair;
+use crate::lexicon::vocabulary::{lists, statistic};
+use crate::lexicon::word::Word;
 use crate::outcome::{ColumnReading, LineIs, Role, Statistic, UnitSource};
 use crate::remarks::ProblemKind;
-use crate::take::averages::{pair, speak_of_averages};
+use crate::take::averages::speak_of_averages;
 use crate::take::cell::whole_number;
-use crate::take::shots::Ctx;
+use crate::take::ctx::Ctx;
 use crate::take::summary::shots_meant;
 use crate::talk::place;
 use session::few::Map;
+use session::known::Known;
 use session::measure::{self, MeasureId};
 use session::units::SourceUnit;
 use session::{CustomMeasure, Summary, SummaryOf, SummaryValue};
@@ -204,11 +209,11 @@ impl Receipt<'_, '_> {
             Some(Word::Measure(id)) if heading.beside.is_none() => Role::Measure(id.into()),
             Some(Word::Count) => Role::Count,
             _ => {
-                let mut id = MeasureId(custom_id(label));
-                if id.0.is_empty() || measure::known(&id).is_some() {
-                    id.0.push_str("_2");
+                let mut id = custom_id(label);
+                if id.is_empty() || Known::of(&id).is_some() {
+                    id.push_str("_2");
                 }
-                Role::Measure(id)
+                Role::Measure(id.into())
             }
         }
     }
@@ -264,7 +269,7 @@ impl Receipt<'_, '_> {
         let name =
             over.or_else(|| title.map(|(_, name)| name.clone())).or_else(|| self.ctx.hints.build.clone());
         self.ctx.build_assumed |= name.is_none();
-        let name = name.unwrap_or_else(text::reading::first_build);
+        let name = name.unwrap_or_else(|| text::voiced::reading::first_build(self.ctx.talk.voice()));
         let build = self.ctx.draft.build(&name, self.ctx.hints);
         let of = self.above.around;
         self.open.entry(build, || Summary { build, n: None, of, values: Map::default(), line: Some(line) })

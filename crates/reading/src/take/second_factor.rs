@@ -6,12 +6,14 @@
 use crate::cut::grid::Grid;
 use crate::hints::Hints;
 use crate::lexicon::number;
-use crate::lexicon::vocabulary::{Word, lists};
+use crate::lexicon::vocabulary::lists;
+use crate::lexicon::word::Word;
 use crate::outcome::Role;
 use crate::remarks::NoticeKind;
 use crate::take::draft::Draft;
 use crate::talk::{Talk, place};
-use crate::understand::columns::{Column, Profile};
+use crate::trim::shortened;
+use crate::understand::column::{Column, Profile};
 use session::few::{Map, Set};
 use session::measure;
 use session::{MOST_SECOND, SecondFactor, Session};
@@ -162,8 +164,8 @@ pub(crate) fn settle(session: &mut Session, talk: &mut Talk) {
     let both = |build: usize| pairs.iter().filter(|(of, _)| *of == build).count() > 1;
     let builds = session.builds.len();
     if builds > 1 && second.values.len() > 1 && !(0..builds).any(both) {
-        let name = crate::limits::shortened(&second.name);
-        let message = text::reading::second_mixed_up(&name);
+        let name = shortened(&second.name);
+        let message = text::voiced::reading::second_mixed_up(talk.voice(), &name);
         talk.notice(NoticeKind::SecondMixedUp, place(0, &second.name), message);
     }
 }

@@ -1,88 +1,19 @@
 //! Rows of one block into shots, summaries, text and problems.
 
 use crate::cut::blocks::{Block, title_name};
-use crate::cut::grid::Grid;
-use crate::hints::Hints;
-use crate::lexicon::clock::{self, Moment};
+use crate::lexicon::clock;
+use crate::lexicon::clock::Moment;
 use crate::lexicon::number::{Cell, scan, with_letters_read};
 use crate::outcome::{LineIs, Role};
 use crate::remarks::{NoticeKind, ProblemKind};
 use crate::take::cell::{read_cell, whole_number};
-use crate::take::draft::Draft;
+use crate::take::ctx::Ctx;
 use crate::take::names::Names;
-use crate::take::summary::{self, SummaryRow};
-use crate::talk::{Talk, place};
-use crate::understand::columns::Column;
+use crate::take::strand::Strand;
+use crate::take::summary;
+use crate::talk::place;
+use crate::understand::column::Column;
 use session::Shot;
-use session::few::Set;
-
-/// Columns that together make one shot of a row.
-#[derive(Debug, Clone)]
-pub(crate) struct Strand {
-    /// The build they belong to, when the columns say so.
-    pub(crate) build: Option<String>,
-    /// The group of its own columns.
-    pub(crate) group: Option<usize>,
-    /// Positions in the list of columns, shared ones among them.
-    pub(crate) columns: Vec<usize>,
-}
-
-/// One strand for each group of columns; one for all where there are no groups.
-pub(crate) fn strands(columns: &[Column<'_>]) -> Vec<Strand> {
-    let groups: Set<usize> = columns.iter().filter_map(|c| c.group).collect();
-    if groups.is_empty() {
-        return vec![Strand { build: None, group: None, columns: (0..columns.len()).collect() }];
-    }
-    let of_group = |group: usize| {
-        let own = |c: &&Column<'_>| c.group == Some(group);
-        Strand {
-            build: columns.iter().find(own).and_then(|c| c.build.clone()),
-            group: Some(group),
-            columns: (0..columns.len()).filter(|&at| columns[at].group.is_none_or(|g| g == group)).collect(),
-        }
-    };
-    groups.into_iter().map(of_group).collect()
-}
-
-/// What reading needs and gathers.
-pub(crate) struct Ctx<'a> {
-    pub(crate) grid: &'a Grid,
-    pub(crate) hints: &'a Hints,
-    pub(crate) draft: Draft,
-    pub(crate) talk: Talk,
-    pub(crate) summaries: Vec<SummaryRow>,
-    /// What each row turned out to be.
-    pub(crate) outcomes: Vec<(usize, LineIs)>,
-    /// Values read with letters as digits, as asked.
-    pub(crate) letters_read: usize,
-    /// Something had no build and got the assumed one.
-    pub(crate) build_assumed: bool,
-    /// There were more summaries than are kept.
-    pub(crate) too_many_summaries: bool,
-    /// Titles that gave a shot its build.
-    pub(crate) titles_used: Set<usize>,
-    /// Cells already found to be no label of a summary.
-    pub(crate) no_labels: Set<String>,
-}
-
-impl<'a> Ctx<'a> {
-    /// For a text of so many bytes.
-    pub(crate) fn new(grid: &'a Grid, hints: &'a Hints, talk: Talk, bytes: usize) -> Self {
-        Self {
-            grid,
-            hints,
-            draft: Draft::for_text(bytes),
-            talk,
-            summaries: Vec::new(),
-            outcomes: Vec::new(),
-            letters_read: 0,
-            build_assumed: false,
-            too_many_summaries: false,
-            titles_used: Set::default(),
-            no_labels: Set::default(),
-        }
-    }
-}
 
 /// Reads the rows of a block.
 pub(crate) fn read_block(ctx: &mut Ctx<'_>, block: &Block, columns: &[Column<'_>], strands: &[Strand]) {
@@ -116,7 +47,7 @@ pub(crate) fn read_block(ctx: &mut Ctx<'_>, block: &Block, columns: &[Column<'_>
     }
     if names.iter().any(|n| n.carried) {
         let line = block.body.first().map_or(0, |&row| ctx.grid.line(row));
-        let message = text::reading::build_carried_down();
+        let message = text::voiced::reading::build_carried_down(ctx.talk.voice());
         ctx.talk.notice(NoticeKind::BuildCarriedDown, place(line, ""), message);
     }
 }
@@ -149,7 +80,7 @@ fn read_row(
             match read_cell(ctx, row, column) {
                 Ok(None) => {}
                 Ok(Some((value, step))) => {
-                    if let Some(at) = ctx.draft.room(column) {
+                    if let Some(at) = ctx.draft.room(column, ctx.talk.voice()) {
                         if at >= values.len() {
                             values.resize(at + 1, None);
                         }
@@ -176,7 +107,7 @@ fn read_row(
             }
             None => {
                 ctx.build_assumed = true;
-                assumed = text::reading::first_build();
+                assumed = text::voiced::reading::first_build(ctx.talk.voice());
                 &assumed
             }
         };

@@ -1,12 +1,14 @@
 //! Rows of averages, deviations and the like: recognized and kept apart from the shots.
 
-use crate::lexicon::heading::{statistic, words};
-use crate::lexicon::vocabulary::{Word, lists};
+use crate::lexicon::heading::words;
+use crate::lexicon::vocabulary::{lists, statistic};
+use crate::lexicon::word::Word;
 use crate::outcome::{LineIs, Role, Statistic};
 use crate::take::cell::{read_cell, whole_number};
+use crate::take::ctx::{Ctx, SummaryRow};
 use crate::take::draft::Draft;
-use crate::take::shots::{Ctx, Strand};
-use crate::understand::columns::Column;
+use crate::take::strand::Strand;
+use crate::understand::column::Column;
 use session::{Summary, SummaryOf, SummaryValue};
 
 /// Summary rows that are kept and compared; a session has a few for each build.
@@ -22,21 +24,6 @@ pub(crate) struct Label {
     pub(crate) build: Option<String>,
     n: Option<u32>,
     of: SummaryOf,
-}
-
-/// A summary row as read.
-#[derive(Debug, Clone)]
-pub(crate) struct SummaryRow {
-    pub(crate) line: u32,
-    pub(crate) statistic: Statistic,
-    /// `None` when it stands for all shots.
-    pub(crate) build: Option<usize>,
-    pub(crate) n: Option<u32>,
-    pub(crate) of: SummaryOf,
-    /// Measure, value, step it was written in.
-    pub(crate) values: Vec<(usize, f64, f64)>,
-    /// The shots it stands under.
-    pub(crate) shots: std::ops::Range<usize>,
 }
 
 /// Words that name a figure and hardly anything else.
@@ -156,7 +143,7 @@ pub(crate) fn take_row(
                 Role::Measure(_) if label.statistic == Statistic::Count => n = n.max(cell()),
                 Role::Measure(_) => {
                     if let Ok(Some((value, step))) = read_cell(ctx, row, column)
-                        && let Some(measure) = ctx.draft.measure(column)
+                        && let Some(measure) = ctx.draft.measure(column, ctx.talk.voice())
                     {
                         values.push((measure, value, step));
                     }

@@ -1,9 +1,9 @@
 //! Which columns name the builds.
 
 use crate::cut::grid::Grid;
-use crate::lexicon::vocabulary::{Claim, Word};
+use crate::lexicon::word::{Claim, Word};
 use crate::outcome::Role;
-use crate::understand::columns::{Column, MOST_DISTINCT};
+use crate::understand::column::{Column, MOST_DISTINCT};
 use session::few::Set;
 
 /// Finds the columns that name the builds.
@@ -95,7 +95,7 @@ fn guess_build(columns: &mut [Column<'_>], candidates: &[usize], averages: bool)
         let mut few = columns.iter().filter(|c| {
             let p = &c.profile;
             candidates.contains(&c.index)
-                && matches!(&c.role, Role::Measure(id) if id.0.is_empty())
+                && matches!(&c.role, Role::Measure(id) if id.as_str().is_empty())
                 && p.counts == p.filled()
                 && (2..=6).contains(&p.distinct.len())
                 && p.filled() >= 3 * p.distinct.len()

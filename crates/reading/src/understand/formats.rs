@@ -1,9 +1,10 @@
 //! The unit and the decimal mark of each column.
 
 use crate::hints::Hints;
-use crate::lexicon::number::{Cell, Mark, MarkSign, scan};
+use crate::lexicon::figure::{Mark, MarkSign};
+use crate::lexicon::number::{Cell, scan};
 use crate::outcome::UnitSource;
-use crate::understand::columns::Column;
+use crate::understand::column::Column;
 use session::measure;
 use session::units::SourceUnit;
 

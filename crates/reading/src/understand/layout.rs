@@ -3,12 +3,16 @@
 use crate::cut::blocks::Block;
 use crate::cut::grid::Grid;
 use crate::hints::Hints;
+use crate::lexicon::figure::Mark;
 use crate::lexicon::heading::{understand, words};
-use crate::lexicon::number::{Cell, Mark, scan};
-use crate::lexicon::vocabulary::{Claim, Word, lists};
+use crate::lexicon::number::{Cell, scan};
+use crate::lexicon::vocabulary::lists;
+use crate::lexicon::word::{Claim, Word};
 use crate::outcome::{Layout, Role};
-use crate::understand::columns::Column;
+use crate::trim::trim;
+use crate::understand::column::Column;
 use session::few::Set;
+use session::known::Known;
 use session::measure::MeasureId;
 use session::units::SourceUnit;
 
@@ -51,7 +55,7 @@ fn by_words_beside(columns: &mut [Column<'_>]) -> bool {
         (Some(Word::Measure(id)), Some(name)) => Some((id, name.clone())),
         _ => None,
     };
-    let named: Vec<(&str, String)> = columns.iter().filter_map(beside).collect();
+    let named: Vec<(Known, String)> = columns.iter().filter_map(beside).collect();
     let shared = named.iter().any(|(id, name)| named.iter().any(|(other, b)| id == other && b != name));
     if !shared {
         return false;
@@ -82,7 +86,7 @@ fn as_written(heading: &str, name: &str) -> String {
 /// The same headings again and again: each repetition is a build's.
 fn by_repeats(columns: &mut [Column<'_>], block: &Block, grid: &Grid) -> bool {
     let key = |c: &Column<'_>| match c.understood.word {
-        Some(Word::Measure(id)) => Some(id.to_owned()),
+        Some(Word::Measure(known)) => Some(known.id().to_owned()),
         Some(Word::Build(_)) => Some("build".to_owned()),
         Some(Word::Number) => Some("number".to_owned()),
         _ if c.heading.is_empty() => None,
@@ -190,9 +194,7 @@ fn column_per_build(
         let column = &mut columns[at];
         let name =
             if column.understood.unit.is_some() { column.heading.split(['(', '[']).next() } else { None };
-        let name =
-            crate::lexicon::number::trim(name.filter(|n| !n.trim().is_empty()).unwrap_or(&column.heading))
-                .to_owned();
+        let name = trim(name.filter(|n| !n.trim().is_empty()).unwrap_or(&column.heading)).to_owned();
         column.group = Some(group);
         column.build = Some(name);
         column.heading_is_build = true;
@@ -246,18 +248,18 @@ fn middle(column: &Column<'_>) -> Option<f64> {
 fn guessed_measure(columns: &[Column<'_>], headed: &[usize]) -> MeasureId {
     let unit = headed.iter().find_map(|&at| columns[at].profile.units.first().map(|(unit, _)| *unit));
     let size = headed.iter().filter_map(|&at| middle(&columns[at])).fold(0.0, f64::max);
-    let id = match unit {
-        Some(SourceUnit::RevolutionPerMinute) => "spin_rate",
+    let known = match unit {
+        Some(SourceUnit::RevolutionPerMinute) => Known::SpinRate,
         Some(SourceUnit::MilePerHour | SourceUnit::KilometerPerHour | SourceUnit::MeterPerSecond) => {
-            "ball_speed"
+            Known::BallSpeed
         }
-        Some(SourceUnit::Degree) => "launch_angle",
-        Some(SourceUnit::Yard | SourceUnit::Meter) => "carry",
-        _ if (1200.0..12_000.0).contains(&size) => "spin_rate",
-        _ if (60.0..360.0).contains(&size) => "carry",
-        _ => "value",
+        Some(SourceUnit::Degree) => Known::LaunchAngle,
+        Some(SourceUnit::Yard | SourceUnit::Meter) => Known::Carry,
+        _ if (1200.0..12_000.0).contains(&size) => Known::SpinRate,
+        _ if (60.0..360.0).contains(&size) => Known::Carry,
+        _ => return MeasureId::from("value"),
     };
-    id.into()
+    known.into()
 }
 
 /// Headings of a group's own build column count as build columns there.

@@ -1,20 +1,21 @@
 //! Measures claimed twice, and the measures of the golfer's own with their ids.
 
 use crate::lexicon::heading;
-use crate::lexicon::vocabulary::Word;
+use crate::lexicon::word::Word;
 use crate::outcome::Role;
-use crate::understand::columns::Column;
+use crate::understand::column::{Column, unnamed};
 use session::few::{Map, Set};
-use session::measure::{self, MeasureId};
+use session::known::Known;
+use session::measure::MeasureId;
 
 /// Two columns of one measure: the first has it, the others are kept under their own heading.
 pub(crate) fn settle_repeats(columns: &mut [Column<'_>], hinted: &Set<usize>) {
     let mut taken: Set<(Option<usize>, String)> = Set::default();
     let key = |role: &Role| match role {
-        Role::Measure(id) if !id.0.is_empty() => Some(format!("m{}", id.0)),
-        Role::Deviation(id) if !id.0.is_empty() => Some(format!("d{}", id.0)),
-        Role::Low(id) if !id.0.is_empty() => Some(format!("l{}", id.0)),
-        Role::High(id) if !id.0.is_empty() => Some(format!("h{}", id.0)),
+        Role::Measure(id) if !id.as_str().is_empty() => Some(format!("m{id}")),
+        Role::Deviation(id) if !id.as_str().is_empty() => Some(format!("d{id}")),
+        Role::Low(id) if !id.as_str().is_empty() => Some(format!("l{id}")),
+        Role::High(id) if !id.as_str().is_empty() => Some(format!("h{id}")),
         Role::Round => Some("round".into()),
         Role::Number => Some("number".into()),
         Role::Time => Some("time".into()),
@@ -24,7 +25,7 @@ pub(crate) fn settle_repeats(columns: &mut [Column<'_>], hinted: &Set<usize>) {
     // The golfer's word first, then the better heading, then the order of the columns.
     let rank = |c: &Column<'_>| {
         let plainest =
-            measure::MEASURES.iter().any(|m| c.understood.plain == heading::words(m.name).join(" "));
+            Known::ALL.iter().any(|m| c.understood.plain == heading::words(m.facts().name).join(" "));
         (!hinted.contains(&c.index), !plainest, c.index)
     };
     let order = arrange::positions(columns.len(), &|a, b| rank(&columns[a]).cmp(&rank(&columns[b])));
@@ -35,7 +36,7 @@ pub(crate) fn settle_repeats(columns: &mut [Column<'_>], hinted: &Set<usize>) {
             column.alternatives.insert(0, column.role.clone());
             column.sure = false;
             column.role = if matches!(column.role, Role::Measure(_)) && column.profile.mostly_figures() {
-                Role::Measure(MeasureId(String::new()))
+                Role::Measure(unnamed())
             } else {
                 Role::Ignored
             };
@@ -47,7 +48,7 @@ pub(crate) fn settle_repeats(columns: &mut [Column<'_>], hinted: &Set<usize>) {
 pub(crate) fn name_custom(columns: &mut [Column<'_>]) {
     let mut seen: Map<(Option<usize>, String), usize> = Map::default();
     for column in columns.iter_mut() {
-        let empty = |id: &MeasureId| id.0.is_empty();
+        let empty = |id: &MeasureId| id.as_str().is_empty();
         let (is_own, is_value) = match &column.role {
             Role::Measure(id) => (empty(id), true),
             Role::Deviation(id) | Role::Low(id) | Role::High(id) => (empty(id), false),
@@ -63,7 +64,7 @@ pub(crate) fn name_custom(columns: &mut [Column<'_>]) {
             id = format!("column_{}", column.index + 1);
         }
         if is_value {
-            if measure::known(&MeasureId(id.clone())).is_some() {
+            if Known::of(&id).is_some() {
                 id.push_str("_2");
             }
             let count = seen.entry((column.group, id.clone()), || 0);
@@ -72,7 +73,7 @@ pub(crate) fn name_custom(columns: &mut [Column<'_>]) {
                 id = format!("{id}_{count}");
             }
         }
-        let id = MeasureId(id);
+        let id = MeasureId::from(id);
         column.role = match column.role {
             Role::Deviation(_) => Role::Deviation(id),
             Role::Low(_) => Role::Low(id),

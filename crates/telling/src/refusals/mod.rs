@@ -7,6 +7,12 @@ pub mod follow;
 pub mod plan;
 pub mod together;
 
+mod luck;
+mod second;
+
+pub use luck::luck;
+pub use second::second;
+
 use session::MOST_BUILDS;
 use session::names::short_name;
 use session::question::{BuildPlace, MOST_PLANNED_ROUNDS, MarginPlace, Misfit};

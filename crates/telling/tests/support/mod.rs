@@ -7,8 +7,9 @@ pub(crate) mod fitting_session;
 use session::few::Map;
 use session::measure::MeasureId;
 use session::question::{Question, Stopping, StoppingWord};
+use session::refusal::Refusal;
 use session::{Build, Order, Session, Shot, Summary, SummaryOf, SummaryValue};
-use telling::check::{CheckRequest, check};
+use telling::check::CheckRequest;
 use telling::report::Report;
 use text::Voice;
 
@@ -75,8 +76,13 @@ pub(crate) fn asking(measure: &str) -> Question {
     }
 }
 
+/// Answered in English.
+pub(crate) fn check(request: &CheckRequest) -> Result<Report, Refusal> {
+    telling::check::check(request, &Voice::english())
+}
+
 pub(crate) fn answer(session: Session, question: Question) -> Report {
-    check(&CheckRequest { session, question }, &Voice::english()).expect("a usable request")
+    check(&CheckRequest { session, question }).expect("a usable request")
 }
 
 /// A session of averages of carry only.
