@@ -1,5 +1,6 @@
 /** How the page is built: relative paths, so that `dist` works under any sub-path of any host. */
 import { defineConfig, type Plugin } from "vite";
+import { bundled } from "./bundled.mjs";
 import { bareCatalogues } from "./catalogues.mjs";
 import { methodsPage } from "./methods/plugin.mjs";
 import { offline } from "./offline/plugin.mjs";
@@ -37,20 +38,19 @@ const firstAnswer = { name: "page", test: /\/web\/src\/page\.ts$/, includeDepend
 
 export default defineConfig({
   base: "./",
-  plugins: [bareCatalogues(), policy, policyOnlyWhenBuilt, methodsPage(), offline()],
+  plugins: [bareCatalogues(), policy, policyOnlyWhenBuilt, methodsPage(), bundled("page"), offline()],
   define: { APP_VERSION: JSON.stringify(manifest.version) },
   build: {
     outDir: "../dist",
     emptyOutDir: true,
     target: "es2022",
     assetsInlineLimit: 0,
-    license: { fileName: "licenses.md" },
     rolldownOptions: {
       input: ["index.html", "methods.html", "methods.es.html", "embed.html"],
       output: { codeSplitting: { groups: [firstAnswer] } },
     },
     modulePreload: { polyfill: false },
   },
-  worker: { format: "es" },
+  worker: { format: "es", plugins: () => [bundled("page")] },
   server: { fs: { allow: [".."] } },
 });

@@ -5,7 +5,7 @@
 //! opens must be whole, answer the question and pack again. A panic, a case over 50 ms or one that takes more than
 //! 16 MB at once ends the run with the text that did it.
 
-#[path = "support/random.rs"]
+#[path = "../../reading/examples/support/random.rs"]
 mod random;
 
 use fitting::check::{CheckRequest, check};

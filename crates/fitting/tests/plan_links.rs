@@ -10,6 +10,7 @@ use fitting::question::Goal;
 use proptest::option;
 use proptest::prelude::*;
 
+#[path = "../../reading/tests/any_session/mod.rs"]
 mod any_session;
 mod support;
 

@@ -8,15 +8,20 @@
 #![warn(clippy::disallowed_methods)]
 
 pub mod analysis;
+pub mod cause;
 pub mod claim;
+pub mod consistency;
 pub mod feel;
+pub mod flying;
 pub mod fragile;
 mod holm;
 pub mod honest_lead;
 pub mod interval;
 pub mod judge;
+pub mod landing;
 pub mod luck;
 pub mod plan;
+pub mod potential;
 pub mod second;
 pub mod settle;
 pub mod together;

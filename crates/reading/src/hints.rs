@@ -9,7 +9,7 @@ use session::{Conditions, Order};
 /// What the golfer says about the text; overrules every guess. All of it may be left out.
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
-#[serde(default)]
+#[serde(default, deny_unknown_fields)]
 pub struct Hints {
     /// How cells are set apart.
     #[serde(skip_serializing_if = "Option::is_none")]

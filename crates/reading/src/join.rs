@@ -14,7 +14,7 @@ use text::Voice;
 ///
 /// Texts added one after another do not tell in which order their shots were hit, so the order
 /// is known only where rounds or shot numbers that run through all of them tell it, or where the
-/// golfer says it (`told`, as in [`crate::read::Hints::order`]). Rounds of sessions with several builds
+/// golfer says it (`told`, as in [`crate::Hints::order`]). Rounds of sessions with several builds
 /// each follow one another; rounds of single builds meet.
 #[must_use]
 pub fn join(sessions: &[Session], told: Option<Order>) -> Session {

@@ -1,7 +1,7 @@
 //! What reading gives back: the session, what was understood, and every row that was not.
 //!
 //! Everything that was guessed stands in [`Reading`] and can be overruled through
-//! [`crate::read::Hints`] in the same words.
+//! [`crate::Hints`] in the same words.
 
 use crate::remarks::{Notice, Problem};
 use serde::{Deserialize, Serialize};
@@ -62,7 +62,7 @@ pub enum UnitSource {
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct ColumnReading {
-    /// Position in the text, from 0; the key for [`crate::read::Hints::columns`] and its like.
+    /// Position in the text, from 0; the key for [`crate::Hints::columns`] and its like.
     pub index: usize,
     /// Heading as written; empty when there is none.
     pub heading: String,
@@ -155,7 +155,7 @@ pub enum LineIs {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct LineReading {
-    /// Line, from 1; the key for [`crate::read::Hints::lines`].
+    /// Line, from 1; the key for [`crate::Hints::lines`].
     pub line: u32,
     /// What it was taken for.
     pub is: LineIs,
@@ -189,7 +189,7 @@ impl RowCounts {
     }
 }
 
-/// What was understood of the text, each part of it open to correction through [`crate::read::Hints`].
+/// What was understood of the text, each part of it open to correction through [`crate::Hints`].
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct Reading {

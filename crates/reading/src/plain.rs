@@ -1,6 +1,6 @@
 //! The short way through reading, for a plain table: known headings, one row for each shot, perhaps text around them.
 //!
-//! It goes through the same stages as [`crate::read::read`] and gives the same result, or none: whatever would need
+//! It goes through the same stages as [`crate::read()`] and gives the same result, or none: whatever would need
 //! another stage is left to the whole reader. A page that starts with this alone has a third as much to load.
 
 use crate::cut::{blocks, delimited, down, lines};
@@ -22,7 +22,7 @@ use crate::understand::{column, columns};
 use session::few::Set;
 use text::Voice;
 
-/// Reads a plain table of shots as [`crate::read::read`] does without hints; `None` when the text is anything else.
+/// Reads a plain table of shots as [`crate::read()`] does without hints; `None` when the text is anything else.
 ///
 /// Plain: cells set apart by commas, semicolons or tabs, and none of the others anywhere; no quotation marks;
 /// one row of headings that each name one measure of the trade, the build, the round or the shot's number;

@@ -83,8 +83,7 @@ pub fn told(judged: &Judged<'_>, voice: &Voice) -> Answer {
 }
 
 /// One judgment as an answer to the question asked.
-#[must_use]
-pub fn answer(session: &Session, judgment: &Judgment, voice: &Voice) -> Answer {
+pub(crate) fn answer(session: &Session, judgment: &Judgment, voice: &Voice) -> Answer {
     Answer {
         candidate: Some(judgment.candidate),
         decision: judgment.decision,

@@ -8,16 +8,21 @@
 
 mod answer;
 mod case;
+pub mod cause;
 pub mod check;
 pub mod claim;
+pub mod consistency;
 pub mod feel;
+pub mod flying;
 mod format;
+pub mod landing;
 pub mod luck;
 pub mod measures;
 mod overlay;
 mod paste;
 mod phrases;
 pub mod plan;
+pub mod potential;
 pub mod refusals;
 pub mod report;
 pub mod second;

@@ -9,6 +9,7 @@ mod build;
 mod calibrate;
 mod demo;
 mod everywhere;
+mod licenses;
 mod lighthouse;
 mod quoted;
 mod serve;
@@ -17,6 +18,7 @@ mod simulate;
 mod sizes;
 mod steps;
 mod tidy;
+mod tidy_modules;
 mod types;
 
 use anyhow::{Result, bail};
@@ -28,7 +30,7 @@ cargo xtask COMMAND
   serve [--port N]   build everything and serve the page on this machine, an example loaded
   build              write the finished static site to dist/
   test [STEP ...]    run every test, or only the named steps (`test --list` names them)
-  check              the steps that need no test run: format, lints, types, tidy, build, sizes
+  check              the steps that need no test run: format, lints, types, tidy, build, sizes, licenses
   types              rewrite crates/wasm/types.d.ts from the Rust structs, and the report's JSON Schema from it
   bench              time the product natively and in wasm, beside other packages; writes tests/bench.json
   lighthouse         measure the site on a slow phone; writes tests/lighthouse.json
@@ -40,6 +42,7 @@ cargo xtask COMMAND
   calibrate [--short | --only N] how often verdicts are wrong, on invented sessions; writes tests/calibration.json
   rivals             power of the answer beside other methods; writes tests/rivals.json
   links              how long the links of real-shaped sessions are, as a table
+  licenses           write licenses.md anew, of the site and of the package that were built
   sizes              print what a visitor downloads before the first answer
   help               this text
 ";
@@ -79,6 +82,7 @@ fn command(words: &[&str]) -> Result<()> {
         ["simulate", options @ ..] => simulate::report::print(options),
         ["calibrate", options @ ..] => calibrate::run(options),
         ["rivals"] => calibrate::rivals::run(),
+        ["licenses"] => licenses::write(),
         ["links"] => links(),
         ["sizes"] => build::site().and_then(|()| sizes::print_and_check()),
         other => bail!("`{}` is not a command\n\n{HELP}", other.join(" ")),

@@ -1,7 +1,7 @@
 //! The shape of the tree: what a review would otherwise have to look for by hand.
 
-use crate::quoted;
 use crate::shell::{cargo, output, program, root};
+use crate::{quoted, tidy_modules};
 use anyhow::{Context, Result, bail};
 use serde_json::Value;
 use std::fs;
@@ -64,6 +64,7 @@ pub(crate) fn check() -> Result<()> {
         }
     }
     faults.extend(edge_faults()?);
+    faults.extend(tidy_modules::faults()?);
     faults.extend(quoted::faults()?);
     if faults.is_empty() {
         return Ok(());

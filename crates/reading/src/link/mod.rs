@@ -28,4 +28,3 @@ pub use limits::{MOST_CHARACTERS, MOST_SHOTS};
 pub use notice::LinkNotice;
 pub use plan::{PLAN_PREFIX, PlanToShare, SharedPlan, WriteOut, pack_plan, unpack_plan};
 pub use session::{PackRequest, Unpacked, pack, unpack};
-pub use ::session::question::View;

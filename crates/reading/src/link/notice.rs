@@ -1,9 +1,10 @@
 //! What is worth knowing about a link that opens.
 
-use crate::names_of_measures::{capital, short_name, spoken_name};
+use crate::names_of_measures::{capital, spoken_name};
 use serde::Serialize;
 use session::Session;
 use session::measure::MeasureId;
+use session::names::short_name;
 use text::Voice;
 use text::voiced::link;
 

@@ -25,6 +25,7 @@ const LOOKS: [LookWord; 3] = [LookWord::AtEnd, LookWord::Halfway, LookWord::Ever
 /// A plan to give away.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
+#[serde(deny_unknown_fields)]
 pub struct PlanToShare {
     /// The plan, as it was asked for. An earlier session in it gives its scatter and stays behind.
     pub plan: PlanRequest,

@@ -4,16 +4,16 @@ use super::bytes::{Broken, Writer};
 use super::error::{LinkError, PackError, TooLarge};
 use super::notice::LinkNotice;
 use super::sealed::{Sections, bytes_of, sealed};
-use ::session::question::View;
 use super::{asked, contents, limits, notice, second_and_weather, tag, view};
 use serde::{Deserialize, Serialize};
 use session::Session;
-use session::question::Question;
+use session::question::{Question, View};
 use text::Voice;
 
 /// What [`pack`] is asked.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
+#[serde(deny_unknown_fields)]
 pub struct PackRequest {
     /// The shots.
     #[cfg_attr(feature = "typescript", ts(as = "session::wire::Session"))]

@@ -1,8 +1,8 @@
-//! How the sender looked at what a link holds, and its section.
+//! The section of how the sender looked at what a link holds.
 
 use super::bytes::{Broken, Reader, Writer};
 use super::tag;
-use ::session::question::View;
+use session::question::View;
 
 /// Characters that a note keeps.
 const LONGEST_NOTE: usize = 280;

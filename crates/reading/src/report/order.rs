@@ -4,7 +4,6 @@ use crate::remarks::NoticeKind;
 use crate::take::draft::Draft;
 use crate::talk::{Talk, place};
 use crate::trim::shortened;
-use arrange;
 use session::{Order, Session, Shot, infer_rounds};
 use text::Voice;
 use text::voiced::reading as say;

@@ -78,7 +78,7 @@ fn in_averages(statistic: Statistic, id: MeasureId) -> Role {
     }
 }
 
-/// A numeric column that is none of the trade's measures. Its id is settled by [`own_measures`].
+/// A numeric column that is none of the trade's measures. Its id is settled by `own_measures`.
 fn own_measure(column: &Column<'_>, averages: bool) -> Role {
     match column.understood.statistic {
         Some(statistic) if averages => in_averages(statistic, unnamed()),

@@ -12,6 +12,8 @@ mod second;
 
 pub use luck::luck;
 pub use second::second;
+mod flying;
+pub use flying::{cause, consistency, fly, landing, potential, standard_air};
 
 use session::MOST_BUILDS;
 use session::names::short_name;
