@@ -56,7 +56,7 @@ pub fn feel(request: &FeelRequest, voice: &Voice) -> Result<Feel, Refusal> {
     let FeelRequest { session, question, say } = request;
     let settled = settle(question, session).map_err(|misfit| refusals::misfit(&misfit, voice))?;
     let facts = judging::feel::feel(say, &judge(settled))
-        .map_err(|refused| refusals::feel::refused(refused, voice))?;
+        .map_err(|refused| refusals::feel(refused, voice))?;
     Ok(Feel {
         felt: facts.felt.into_iter().map(|felt| told(session, felt, voice)).collect(),
         choose: facts.left_open.map_or_else(String::new, |open| choose(session, open, say, voice)),

@@ -66,7 +66,7 @@ pub struct TogetherPair {
 pub fn together(request: &TogetherRequest, voice: &Voice) -> Result<Vec<TogetherPair>, Refusal> {
     let TogetherRequest { sessions, question } = request;
     let pairs = judging::together::together(sessions, question)
-        .map_err(|refused| refusals::together::refused(&refused, voice))?;
+        .map_err(|refused| refusals::together(&refused, voice))?;
     Ok(pairs.into_iter().map(|pair| told(pair, request, voice)).collect())
 }
 

@@ -25,3 +25,5 @@ not-finite = This is no finite number.
 not-finite-remedy = Send a size that was measured, or leave it out.
 does-not-fit = It does not fit together: { $why }.
 does-not-fit-remedy = Send a value that fits the declarations.
+other-version = This table of a language belongs to another version.
+other-version-remedy = Fetch the one that stands beside this package.

@@ -24,3 +24,5 @@ not-finite = Esto no es un número finito.
 not-finite-remedy = Envía una medida, o deja el campo fuera.
 does-not-fit = No encaja: { $why }.
 does-not-fit-remedy = Envía un valor que encaje con las declaraciones.
+other-version = Esta tabla de un idioma es de otra versión.
+other-version-remedy = Usa la que acompaña a este paquete.

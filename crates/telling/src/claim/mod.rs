@@ -51,7 +51,7 @@ pub fn claim(request: &ClaimRequest, voice: &Voice) -> Result<ClaimReport, Refus
     let settled = settle(question, session).map_err(|misfit| refusals::misfit(&misfit, voice))?;
     let judged = judge(settled);
     let facts = judging::claim::claim(claimed, &judged)
-        .map_err(|refused| refusals::claim::refused(refused, voice))?;
+        .map_err(|refused| refusals::claim(refused, voice))?;
     let retest = retest(&judged);
     let words = words::words(&words::Told {
         said: claimed,

@@ -46,7 +46,7 @@ pub struct Progress {
 /// A [`Refusal`] for a plan that is none, and for a shot or an end of a set that is not in the plan.
 pub fn follow(request: &FollowRequest, voice: &Voice) -> Result<Progress, Refusal> {
     let followed =
-        judging::plan::follow(request).map_err(|refused| refusals::follow::refused(&refused, voice))?;
+        judging::plan::follow(request).map_err(|refused| refusals::follow(&refused, voice))?;
     let names = names(&followed.settled, voice);
     let words = FollowWords {
         place: place(followed.facts.turn.as_ref(), followed.settled.rounds, voice),

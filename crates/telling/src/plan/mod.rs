@@ -64,7 +64,7 @@ pub struct Plan {
 /// A [`Refusal`] with the field and the remedy: too few or too many builds, rounds or shots in a row, two builds of
 /// one name, a measure that is not in the list, a margin or a spread that is none, a look outside the plan.
 pub fn plan(request: &PlanRequest, voice: &Voice) -> Result<Plan, Refusal> {
-    let planned = judging::plan::plan(request).map_err(|refused| refusals::plan::refused(&refused, voice))?;
+    let planned = judging::plan::plan(request).map_err(|refused| refusals::plan(&refused, voice))?;
     let words = words::words(&planned, voice);
     let power = planned.power.map(|Power { seen, facts }| PlanPower {
         seen: seen

@@ -9,7 +9,7 @@ use text::voiced::{answer, luck_limits as say};
 
 /// Luck that cannot be shown.
 #[must_use]
-pub fn luck(refused: &LuckRefused, session: &Session, voice: &Voice) -> Refusal {
+pub fn refused(refused: &LuckRefused, session: &Session, voice: &Voice) -> Refusal {
     let name = |build: usize| session.builds.get(build).map_or_else(String::new, |b| short_name(&b.name));
     let add = || say::add_single_shots(voice, &FEWEST_SHOWN.to_string());
     let (kind, place, message, remedy) = match *refused {

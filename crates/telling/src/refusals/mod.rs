@@ -1,19 +1,22 @@
-//! Every refusal in words, in one place: what is wrong, where, and what to do about it. One file for each operation; a
-//! question that does not fit its session, which nearly all of them refuse, stands here.
+//! Every refusal in words, in one place: what is wrong, where, and what to do about it. One file for each operation.
 
-pub mod claim;
-pub mod feel;
-pub mod follow;
-pub mod plan;
-pub mod together;
-
-mod luck;
-mod second;
-
-pub use luck::luck;
-pub use second::second;
+mod claim;
+mod feel;
 mod flying;
+mod follow;
+mod luck;
+mod plan;
+mod second;
+mod together;
+
+pub use claim::refused as claim;
+pub use feel::refused as feel;
 pub use flying::{cause, consistency, fly, landing, potential, standard_air};
+pub use follow::refused as follow;
+pub use luck::refused as luck;
+pub use plan::refused as plan;
+pub use second::refused as second;
+pub use together::refused as together;
 
 use session::MOST_BUILDS;
 use session::names::short_name;

@@ -8,7 +8,7 @@ use text::voiced::flying as say;
 
 /// Before and after that cannot be compared.
 #[must_use]
-pub fn second(refused: &SecondRefused, voice: &Voice) -> Refusal {
+pub fn refused(refused: &SecondRefused, voice: &Voice) -> Refusal {
     let (kind, place, message, remedy) = match *refused {
         SecondRefused::NoSuchBuild { place, got, builds } => (
             "no_such_build",

@@ -1,6 +1,6 @@
 //! `cargo xtask calibrate`: how often the verdicts are wrong, measured on invented sessions whose truth is known.
 //!
-//! Everything goes through `fitting::check`, the very code that answers a golfer. Targets and their limits are
+//! Everything goes through `telling::check`, the very code that answers a golfer. Targets and their limits are
 //! listed in [`targets`]; limits are the figures measured when the methods were chosen plus about three
 //! Monte-Carlo standard errors. The full run writes `tests/calibration.json`, which the methods page shows.
 

@@ -6,7 +6,7 @@ use super::sessions::{BALL_SPEED, CARRY, Design, Kind, answer, fixed};
 use super::targets::{MEASURES, differs, seed, sessions};
 use crate::simulate::model::{NONE, STRONG, TYPICAL};
 use crate::simulate::{Effects, random};
-use fitting::question::{Goal, Question};
+use session::question::{Goal, Question};
 use rand_distr::{Distribution, StandardNormal};
 
 /// Target 11: how often the interval for the ratio of scatters misses the true one.

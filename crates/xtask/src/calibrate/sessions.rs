@@ -2,11 +2,12 @@
 
 use crate::simulate::model::Parameters;
 use crate::simulate::{Effects, MEASURES, Turn, Turns, blocked, in_turns, random, session};
-use fitting::check::{CheckRequest, check};
-use fitting::few::Map;
-use fitting::question::{Question, Stopping, StoppingWord};
-use fitting::report::Report;
-use fitting::session::{Build, Order, Session, Shot, Summary, SummaryOf, SummaryValue};
+use telling::check::{CheckRequest, check};
+use session::few::Map;
+use session::question::{Question, Stopping, StoppingWord};
+use telling::report::Report;
+use text::Voice;
+use session::{Build, Order, Session, Shot, Summary, SummaryOf, SummaryValue};
 
 /// Positions in [`MEASURES`].
 pub(crate) const CARRY: usize = 0;
@@ -99,7 +100,7 @@ pub(crate) fn fixed(measure: usize) -> Question {
 
 /// The report on a session; invented sessions are never refused.
 pub(crate) fn answer(session: Session, question: Question) -> Report {
-    match check(&CheckRequest { session, question }) {
+    match check(&CheckRequest { session, question }, &Voice::english()) {
         Ok(report) => report,
         Err(refusal) => unreachable!("an invented session was refused: {refusal:?}"),
     }

@@ -6,16 +6,16 @@ use super::plans::{self, Planned, Wanted};
 use super::rate::{Limit, Row, rate};
 use super::sessions::{BALL_SPEED, CARRY, Design, Kind, OFFLINE, SPIN_RATE, answer, averages_only, fixed};
 use crate::simulate::model::{NONE, Parameters, STRONG, TYPICAL};
-use fitting::analysis::whole_turns;
-use fitting::plan::LookWord;
-use fitting::question::Question;
-use fitting::verdict::DecisionKind;
+use judging::analysis::whole_turns;
+use session::plan::LookWord;
+use session::question::Question;
+use judging::verdict::DecisionKind;
 
 /// What measures a target: the numbers of the targets it holds, and the run.
 pub(crate) type Target = (&'static [u32], fn(Effort) -> Vec<Row>);
 
 /// Every target, in the order of their numbers. The fifteenth, that the same input gives the same figures to the
-/// last digit, is a test of the worked session in `fitting`.
+/// last digit, is a test of the worked session in `stats`.
 pub(crate) const ALL: [Target; 14] = [
     (&[1, 2, 3], in_turn),
     (&[4], pick_ups),
@@ -167,7 +167,7 @@ fn power(effort: Effort) -> Vec<Row> {
                     let question = Question { margin: Some(margin), ..fixed(measure) };
                     let decision = answer(kind.session(number, &[measure]), question).answer.decision;
                     // 'Different, too small to matter' also shows that they are the same for the purpose.
-                    let no = decision.matters == Some(fitting::verdict::Matters::No);
+                    let no = decision.matters == Some(judging::verdict::Matters::No);
                     decision.kind == wanted || (wanted == DecisionKind::Same && no)
                 });
                 let what = format!("{name} {margin} {unit}, {each} each, truly {shift} {unit} apart: {word}");

@@ -1,4 +1,4 @@
-//! Throws hostile texts at `unpack`: `cargo run --release -p fitting --example fuzz_link -- CASES SEED`.
+//! Throws hostile texts at `unpack`: `cargo run --release -p straight-answer --example fuzz_link -- CASES SEED`.
 //!
 //! Three kinds in turn: links cut, flipped, repeated and spliced as text; links whose bytes were changed and whose
 //! check sum was made right again, so that the damage reaches what reads them; and text that never was a link. What
@@ -8,11 +8,12 @@
 #[path = "../../reading/examples/support/random.rs"]
 mod random;
 
-use fitting::check::{CheckRequest, check};
-use fitting::link::{PackRequest, Unpacked, View, pack, unpack};
-use fitting::measure::MEASURES;
-use fitting::question::{Question, Stopping};
-use fitting::session::{Build, Session, Shot};
+use reading::link::{PackRequest, Unpacked, pack, unpack};
+use session::known::Known;
+use session::question::{Question, Stopping, View};
+use session::{Build, Session, Shot};
+use telling::check::{CheckRequest, check};
+use text::Voice;
 use random::Random;
 use std::alloc::{GlobalAlloc, Layout, System};
 use std::path::Path;
@@ -145,10 +146,10 @@ fn assert_whole(opened: Unpacked) {
         return;
     }
     let request = CheckRequest { session: session.clone(), question: question.clone() };
-    assert!(check(&request).is_ok(), "opens but cannot be checked");
+    assert!(check(&request, &Voice::english()).is_ok(), "opens but cannot be checked");
     // Damage may have made columns that no longer fit the longest link; everything else packs again.
     if let Ok(text) = pack(&PackRequest { session: session.clone(), question, view }) {
-        let again = unpack(&text).expect("what opened packs and opens");
+        let again = unpack(&text, &Voice::english()).expect("what opened packs and opens");
         assert_eq!(again.session.shots.len(), session.shots.len());
     }
 }
@@ -164,12 +165,12 @@ fn seeds() -> Vec<Vec<u8>> {
 
 /// As many shots as a link may hold, in a few bytes: all of them the same.
 fn large() -> PackRequest {
-    let ids = &MEASURES[..20];
+    let ids = &Known::ALL[..20];
     let shot =
         Shot { build: 0, round: None, number: None, values: vec![Some(250.0); ids.len()], ..Shot::default() };
     let session = Session {
         builds: ["A", "B"].map(|name| Build { name: name.into() }).to_vec(),
-        measures: ids.iter().map(|measure| measure.id.into()).collect(),
+        measures: ids.iter().map(|&measure| measure.into()).collect(),
         shots: vec![shot; 700],
         ..Session::default()
     };
@@ -204,7 +205,7 @@ fn main() {
         let before = TAKEN.load(Ordering::Relaxed);
         MOST_TAKEN.store(before, Ordering::Relaxed);
         let began = Instant::now();
-        let result = unpack(&text);
+        let result = unpack(&text, &Voice::english());
         let (took, taken) = (began.elapsed(), MOST_TAKEN.load(Ordering::Relaxed) - before);
         assert!(taken < MOST_MEMORY, "{taken} bytes");
         // Again: another program may have had the processor.
@@ -223,6 +224,6 @@ fn main() {
 
 fn time_again(text: &str) -> Duration {
     let began = Instant::now();
-    drop(std::hint::black_box(unpack(text)));
+    drop(std::hint::black_box(unpack(text, &Voice::english())));
     began.elapsed()
 }

@@ -1,17 +1,21 @@
 //! Links of plans: every plan comes back as the same test, damage is noticed, no text does harm, and links once made
 //! open forever as the test they were made from.
 
-use fitting::link::{
-    LinkError, PLAN_PREFIX, PackRequest, PlanToShare, View, pack, pack_plan, unpack, unpack_plan,
-};
-use fitting::measure::{MEASURES, MeasureId};
-use fitting::plan::{LookAfter, LookWord, MOST_BUILDS, Plan, PlanRequest, plan};
-use fitting::question::Goal;
+use reading::link::{LinkError, PLAN_PREFIX, PackRequest, PlanToShare, SharedPlan, unpack};
+use session::known::Known;
+use session::measure::MeasureId;
+use session::plan::{LookAfter, LookWord, MOST_PLANNED_BUILDS, PlanRequest};
+use session::question::{Goal, View};
+use session::refusal::Refusal;
+use straight_answer::whole;
+use telling::plan::Plan;
+use text::Voice;
 use proptest::option;
 use proptest::prelude::*;
 
 #[path = "../../reading/tests/any_session/mod.rs"]
 mod any_session;
+#[path = "../../telling/tests/support/mod.rs"]
 mod support;
 
 use any_session::{characters, letter, letters, name};
@@ -26,8 +30,8 @@ fn looks() -> impl Strategy<Value = LookAfter> {
 
 prop_compose! {
     fn request()(
-        builds in prop::collection::vec(name(), 1..=MOST_BUILDS),
-        measure in prop::sample::select(MEASURES.iter().map(|m| m.id).collect::<Vec<_>>()),
+        builds in prop::collection::vec(name(), 1..=MOST_PLANNED_BUILDS),
+        measure in prop::sample::select(Known::ALL.to_vec()),
         goal in option::of(prop::sample::select(vec![Goal::Higher, Goal::Lower, Goal::Tighter])),
         (margin, spread) in (option::of(1.01..900.0_f64), option::of(0.1..900.0_f64)),
         (set, rounds, seed, warm_up) in (option::of(1_u32..6), option::of(2_u32..61), option::of(any::<u32>()), option::of(0_u32..101)),
@@ -36,8 +40,25 @@ prop_compose! {
         record in prop::collection::vec(prop_oneof![Just("carry".to_owned()), Just("smash".to_owned()), name()], 0..5),
     ) -> PlanToShare {
         let asked = PlanRequest { goal, margin, spread, set, rounds, seed, warm_up, looks, same_club, ..PlanRequest::of(builds, measure.into()) };
-        PlanToShare { plan: asked, record: record.into_iter().map(MeasureId).collect() }
+        PlanToShare { plan: asked, record: record.into_iter().map(MeasureId::from).collect() }
     }
+}
+
+fn plan(request: &PlanRequest) -> Result<Plan, Refusal> {
+    telling::plan::plan(request, &Voice::english())
+}
+
+fn pack_plan(request: &PlanToShare) -> Result<String, Refusal> {
+    whole::pack_plan(request, &Voice::english())
+}
+
+fn unpack_plan(text: &str) -> Result<SharedPlan, LinkError> {
+    let write_out = |plan: &PlanRequest| judging::plan::written_out(plan).ok();
+    reading::link::unpack_plan(text, &write_out, &Voice::english())
+}
+
+fn pack(request: &PackRequest) -> Result<String, Refusal> {
+    whole::pack(request, &Voice::english())
 }
 
 /// What a golfer would notice of a plan: all of it.
@@ -100,16 +121,16 @@ fn the_scatter_of_an_earlier_session_goes_along_and_its_shots_stay_behind() {
     let back = unpack_plan(&text).expect("it opens").plan;
     assert_eq!(back.earlier, None);
     let (sent, there) = (made(&asked), made(&back));
-    assert_eq!(sent.spread.map(|spread| spread.value), there.spread.map(|spread| spread.value));
-    assert_eq!((sent.turns, sent.looks, sent.power), (there.turns, there.looks, there.power));
+    assert_eq!(sent.facts.spread.map(|spread| spread.value), there.facts.spread.map(|spread| spread.value));
+    assert_eq!((sent.facts.turns, sent.facts.looks, sent.power), (there.facts.turns, there.facts.looks, there.power));
 }
 
 #[test]
 fn a_session_is_no_plan_and_a_plan_no_session() {
     let asked = PlanRequest::of(vec!["A".into(), "B".into()], "carry".into());
     let plan = pack_plan(&PlanToShare { plan: asked, record: vec!["carry".into()] }).expect("small");
-    assert_eq!(unpack(&plan), Err(LinkError::NotALink));
-    assert_eq!(unpack(&plan[PLAN_PREFIX.len()..]), Err(LinkError::Inconsistent));
+    assert_eq!(unpack(&plan, &Voice::english()), Err(LinkError::NotALink));
+    assert_eq!(unpack(&plan[PLAN_PREFIX.len()..], &Voice::english()), Err(LinkError::Inconsistent));
     let session = support::in_turn("carry", 5, &[250.0, 252.0], 8.0);
     let request = PackRequest { session, question: support::asking("carry"), view: View::default() };
     let session = pack(&request).expect("small");
@@ -137,8 +158,8 @@ fn links_of_plans_once_made_open_forever() {
         let address = format!("https://example.org/club/#{}", case["link"].as_str().expect("a link"));
         let opened = unpack_plan(&address).expect("it must open forever");
         let made = made(&opened.plan);
-        let order: Vec<usize> = made.turns.iter().map(|turn| turn.build).collect();
-        let looks: Vec<u32> = made.looks.iter().map(|look| look.after_round).collect();
+        let order: Vec<usize> = made.facts.turns.iter().map(|turn| turn.build).collect();
+        let looks: Vec<u32> = made.facts.looks.iter().map(|look| look.after_round).collect();
         let opened = serde_json::to_value(opened).expect("plain data");
         for part in ["plan", "record"] {
             assert_eq!(opened[part], case["holds"][part], "{part} of {}", path.display());

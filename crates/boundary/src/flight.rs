@@ -1,19 +1,6 @@
-//! The second boundary: where shots land and why, in a package that the first answer does not pay for.
-//!
-//! As in `crates/wasm`: plain objects in, plain objects out, no state, no arithmetic, no wording. The declarations are
-//! those of the first package.
+//! What rests on the flight of the ball: where shots land, and why.
 
-#[path = "../../wasm/src/boundary.rs"]
-mod boundary;
-#[path = "../../wasm/src/shown.rs"]
-mod shown;
-#[path = "../../wasm/src/speech.rs"]
-mod speech;
-
-use boundary::answered;
-pub use shown::show_metric;
-pub use speech::speak;
-
+use crate::objects::answered;
 use wasm_bindgen::prelude::*;
 
 /// Flies one launch.
@@ -23,8 +10,9 @@ use wasm_bindgen::prelude::*;
 #[wasm_bindgen(unchecked_return_type = "FlightOf")]
 pub fn fly(
     #[wasm_bindgen(unchecked_param_type = "FlyRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answered(request, fitting::flying::fly)
+    answered(request, voice, telling::flying::fly)
 }
 
 /// Shows where the shots land and how often they would hit a fairway.
@@ -34,8 +22,9 @@ pub fn fly(
 #[wasm_bindgen(unchecked_return_type = "Landing")]
 pub fn landing(
     #[wasm_bindgen(unchecked_param_type = "LandingRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answered(request, fitting::landing::landing)
+    answered(request, voice, telling::landing::landing)
 }
 
 /// Splits the gap in carry between two builds.
@@ -45,8 +34,9 @@ pub fn landing(
 #[wasm_bindgen(unchecked_return_type = "Cause")]
 pub fn cause(
     #[wasm_bindgen(unchecked_param_type = "CauseRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answered(request, fitting::cause::cause)
+    answered(request, voice, telling::cause::cause)
 }
 
 /// Shows what the ball speeds of a session could carry.
@@ -56,8 +46,9 @@ pub fn cause(
 #[wasm_bindgen(unchecked_return_type = "Potential")]
 pub fn potential(
     #[wasm_bindgen(unchecked_param_type = "PotentialRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answered(request, fitting::potential::potential)
+    answered(request, voice, telling::potential::potential)
 }
 
 /// Holds every carry against its own launch.
@@ -67,28 +58,19 @@ pub fn potential(
 #[wasm_bindgen(unchecked_return_type = "Consistency")]
 pub fn consistency(
     #[wasm_bindgen(unchecked_param_type = "ConsistencyRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answered(request, fitting::consistency::consistency)
-}
-
-/// Holds the effect of a build beside that of a second thing that changed.
-///
-/// # Errors
-/// A `Refusal` with the place and the remedy.
-#[wasm_bindgen(unchecked_return_type = "Second")]
-pub fn second(
-    #[wasm_bindgen(unchecked_param_type = "SecondRequest")] request: JsValue,
-) -> Result<JsValue, JsValue> {
-    answered(request, fitting::second::second)
+    answered(request, voice, telling::consistency::consistency)
 }
 
 /// Adds the carry in standard air to a session's shots.
 ///
 /// # Errors
 /// A `Refusal` with the place and the remedy.
-#[wasm_bindgen(js_name = inStandardAir, unchecked_return_type = "InStandardAir")]
+#[wasm_bindgen(unchecked_return_type = "InStandardAir")]
 pub fn in_standard_air(
     #[wasm_bindgen(unchecked_param_type = "AirRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answered(request, fitting::flying::in_standard_air)
+    answered(request, voice, telling::flying::in_standard_air)
 }

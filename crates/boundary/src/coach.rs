@@ -1,18 +1,8 @@
-//! The boundary of the coach's hour: plain objects in, plain objects out, no state, no arithmetic, no wording.
-//!
-//! A package of its own, loaded only when somebody plans a test, checks a claim or puts days together.
+//! The coach's hour: a test planned and followed, a claim held against a retest, days together, what was felt.
 
-#[path = "../../wasm/src/boundary.rs"]
-mod boundary;
-#[path = "../../wasm/src/shown.rs"]
-mod shown;
-#[path = "../../wasm/src/speech.rs"]
-mod speech;
-
-use boundary::{answered, understood};
-pub use shown::show_metric;
-pub use speech::speak;
-
+use crate::objects::{answered, given_back, to_js};
+use crate::voice::heard;
+use crate::whole;
 use wasm_bindgen::prelude::*;
 
 /// Plans a test before the first ball.
@@ -22,8 +12,9 @@ use wasm_bindgen::prelude::*;
 #[wasm_bindgen(unchecked_return_type = "Plan")]
 pub fn plan(
     #[wasm_bindgen(unchecked_param_type = "PlanRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answered(request, fitting::plan::plan)
+    answered(request, voice, telling::plan::plan)
 }
 
 /// Says where a test under way stands: whose turn it is, whether the answer may be looked at.
@@ -33,8 +24,9 @@ pub fn plan(
 #[wasm_bindgen(unchecked_return_type = "Progress")]
 pub fn follow(
     #[wasm_bindgen(unchecked_param_type = "FollowRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answered(request, fitting::plan::follow)
+    answered(request, voice, telling::plan::follow)
 }
 
 /// Sets what a fitting claimed against a retest.
@@ -44,8 +36,9 @@ pub fn follow(
 #[wasm_bindgen(unchecked_return_type = "ClaimReport")]
 pub fn claim(
     #[wasm_bindgen(unchecked_param_type = "ClaimRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answered(request, fitting::claim::claim)
+    answered(request, voice, telling::claim::claim)
 }
 
 /// Puts several sessions of the same builds together.
@@ -55,8 +48,9 @@ pub fn claim(
 #[wasm_bindgen(unchecked_return_type = "TogetherPair[]")]
 pub fn together(
     #[wasm_bindgen(unchecked_param_type = "TogetherRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answered(request, fitting::together::together)
+    answered(request, voice, telling::together::together)
 }
 
 /// Sets what the golfer felt beside what the shots show.
@@ -64,10 +58,11 @@ pub fn together(
 /// # Errors
 /// A `Refusal` with the place and the remedy.
 #[wasm_bindgen(unchecked_return_type = "Feel")]
-pub fn beside(
+pub fn feel(
     #[wasm_bindgen(unchecked_param_type = "FeelRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answered(request, fitting::feel::beside)
+    answered(request, voice, telling::feel::feel)
 }
 
 /// A plan as a text for the part of an address that no server sees: `plan=` and letters.
@@ -77,8 +72,9 @@ pub fn beside(
 #[wasm_bindgen(unchecked_return_type = "string")]
 pub fn pack_plan(
     #[wasm_bindgen(unchecked_param_type = "PlanToShare")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answered(request, fitting::link::pack_plan)
+    answered(request, voice, whole::pack_plan)
 }
 
 /// What such a text, or a whole address with it, holds.
@@ -87,18 +83,17 @@ pub fn pack_plan(
 /// A `Refusal` that says whether the text is no link, was damaged, or needs a later version.
 #[wasm_bindgen(unchecked_return_type = "SharedPlan")]
 pub fn unpack_plan(
-    #[wasm_bindgen(unchecked_param_type = "string")] text: JsValue,
+    text: &str,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answered(text, |text: &String| Ok(fitting::link::unpack_plan(text)?))
+    given_back(whole::unpack_plan(text, &heard(voice)?))
 }
 
-/// Writes a session as CSV that a spreadsheet opens and that `read` reads back identical.
+/// Within what a plan can be made, and what is usual where nothing is said.
 ///
 /// # Errors
-/// A `Refusal` when it is no session.
-#[wasm_bindgen]
-pub fn write_csv(
-    #[wasm_bindgen(unchecked_param_type = "Session")] session: JsValue,
-) -> Result<String, JsValue> {
-    Ok(fitting::write::write_csv(&understood(session, "request")?))
+/// Never in practice: only if the host cannot make objects.
+#[wasm_bindgen(unchecked_return_type = "PlanLimits")]
+pub fn plan_limits() -> Result<JsValue, JsValue> {
+    to_js(&judging::plan::limits())
 }

@@ -1,11 +1,13 @@
 //! Prints the TypeScript declarations of everything that crosses the boundary.
 //!
-//! Run by `cargo xtask types`, which keeps `crates/wasm/types.d.ts` equal to this output.
+//! Run by `cargo xtask types`, which keeps `crates/boundary/types.d.ts` equal to this output.
 
-use fitting::{
-    cause, check, claim, consistency, feel, flying, landing, link, luck, measure, plan, potential, read,
-    report, second, share, together,
+use judging::SecondRequest;
+use session::refusal::Refusal;
+use telling::{
+    cause, check, claim, consistency, feel, flying, landing, luck, measures, plan, potential, report, second, share, together,
 };
+use reading::link;
 use std::collections::BTreeMap;
 use ts_rs::{Config, TS, TypeVisitor};
 
@@ -53,11 +55,11 @@ fn indented(declaration: &str) -> String {
 fn main() {
     let config = Config::default().with_large_int("number");
     let mut declarations = Declarations { config, found: BTreeMap::new() };
-    declarations.visit::<measure::MeasureInWords>();
-    declarations.visit::<read::Hints>();
-    declarations.visit::<read::ReadResult>();
+    declarations.visit::<measures::MeasureInWords>();
+    declarations.visit::<reading::Hints>();
+    declarations.visit::<reading::ReadResult>();
     declarations.visit::<check::CheckRequest>();
-    declarations.visit::<check::Refusal>();
+    declarations.visit::<Refusal>();
     declarations.visit::<report::Report>();
     declarations.visit::<luck::LuckRequest>();
     declarations.visit::<luck::Luck>();
@@ -79,7 +81,7 @@ fn main() {
     declarations.visit::<potential::Potential>();
     declarations.visit::<consistency::ConsistencyRequest>();
     declarations.visit::<consistency::Consistency>();
-    declarations.visit::<second::SecondRequest>();
+    declarations.visit::<SecondRequest>();
     declarations.visit::<second::Second>();
     declarations.visit::<plan::PlanRequest>();
     declarations.visit::<plan::Plan>();

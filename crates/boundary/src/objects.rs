@@ -1,0 +1,52 @@
+//! Plain objects in and out: the one place where values of the core and of the host become each other.
+
+use crate::voice::heard;
+use ::request::Value;
+use serde::Serialize;
+use serde::de::DeserializeOwned;
+use session::refusal::Refusal;
+use text::Voice;
+use wasm_bindgen::prelude::*;
+
+#[wasm_bindgen(typescript_custom_section)]
+const TYPES: &str = include_str!("../types.d.ts");
+
+/// Hands a request on and its answer back; whatever is refused is thrown as a `Refusal`.
+pub(crate) fn answered<Q: DeserializeOwned, A: Serialize>(
+    request: JsValue,
+    voice: JsValue,
+    answer: impl FnOnce(&Q, &Voice) -> Result<A, Refusal>,
+) -> Result<JsValue, JsValue> {
+    let voice = heard(voice)?;
+    given_back(answer(&understood(request, "request", &voice)?, &voice))
+}
+
+/// An answer as a plain object, a refusal thrown.
+pub(crate) fn given_back<A: Serialize>(answer: Result<A, Refusal>) -> Result<JsValue, JsValue> {
+    to_js(&answer.map_err(|refusal| thrown(&refusal))?)
+}
+
+/// A value of its type, or the refusal that names the place, what should stand there, and the nearest known name.
+pub(crate) fn understood<Q: DeserializeOwned>(value: JsValue, root: &str, voice: &Voice) -> Result<Q, JsValue> {
+    let value: Value = serde_wasm_bindgen::from_value(value)?;
+    ::request::understood(&value, root, voice).map_err(|refusal| thrown(&refusal))
+}
+
+/// What may be left out.
+pub(crate) fn given<Q: DeserializeOwned + Default>(
+    value: JsValue,
+    root: &str,
+    voice: &Voice,
+) -> Result<Q, JsValue> {
+    if value.is_null() || value.is_undefined() { Ok(Q::default()) } else { understood(value, root, voice) }
+}
+
+/// A plain object.
+pub(crate) fn to_js<T: Serialize>(value: &T) -> Result<JsValue, JsValue> {
+    value.serialize(&serde_wasm_bindgen::Serializer::json_compatible()).map_err(JsValue::from)
+}
+
+/// A refusal as it is thrown.
+pub(crate) fn thrown(refusal: &Refusal) -> JsValue {
+    to_js(refusal).unwrap_or_else(|error| error)
+}

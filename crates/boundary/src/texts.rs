@@ -1,0 +1,94 @@
+//! Files and texts into sessions, and sessions into a file or a link.
+
+use crate::objects::{answered, given, given_back, thrown, to_js, understood};
+use crate::voice::heard;
+use crate::whole;
+use reading::FileIs;
+use session::Session;
+use wasm_bindgen::prelude::*;
+use web_sys::TextDecoder;
+
+/// The text of a file from its bytes, by the host's decoders; nothing when it is a workbook, which has a package of
+/// its own.
+///
+/// # Errors
+/// A `Refusal` with the file's name as its place when the bytes are neither.
+#[wasm_bindgen]
+pub fn decode(
+    bytes: &[u8],
+    name: &str,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
+) -> Result<Option<String>, JsValue> {
+    match reading::recognize(bytes) {
+        Ok(FileIs::Workbook) => Ok(None),
+        Ok(FileIs::Text(encoding)) => {
+            TextDecoder::new_with_label(encoding.label())?.decode_with_u8_array(bytes).map(Some)
+        }
+        Err(not_text) => Err(thrown(&not_text.words(name, &heard(voice)?))),
+    }
+}
+
+/// Reads shots from text.
+///
+/// # Errors
+/// A `Refusal` when the hints are not of their type. Text itself is never refused.
+#[wasm_bindgen(unchecked_return_type = "ReadResult")]
+pub fn read(
+    text: &str,
+    #[wasm_bindgen(unchecked_optional_param_type = "Hints | null")] hints: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
+) -> Result<JsValue, JsValue> {
+    let voice = heard(voice)?;
+    to_js(&whole::read(text, &given(hints, "hints", &voice)?, &voice))
+}
+
+/// Joins sessions of texts added one after another: builds of one name become one, measures align.
+///
+/// # Errors
+/// A `Refusal` when the sessions or the order are not of their type.
+#[wasm_bindgen(unchecked_return_type = "Session")]
+pub fn join(
+    #[wasm_bindgen(unchecked_param_type = "Session[]")] sessions: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Order | null")] order: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
+) -> Result<JsValue, JsValue> {
+    let voice = heard(voice)?;
+    let sessions: Vec<Session> = understood(sessions, "sessions", &voice)?;
+    to_js(&reading::join(&sessions, understood(order, "order", &voice)?))
+}
+
+/// Writes a session as CSV that a spreadsheet opens and that `read` gives back identical.
+///
+/// # Errors
+/// A `Refusal` when the session is not of its type.
+#[wasm_bindgen]
+pub fn write_csv(
+    #[wasm_bindgen(unchecked_param_type = "Session")] session: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
+) -> Result<String, JsValue> {
+    Ok(reading::write_csv(&understood(session, "session", &heard(voice)?)?))
+}
+
+/// A session and its question as a short text for an address.
+///
+/// # Errors
+/// A `Refusal` when the question does not belong to the session, or the session is too large for any address.
+#[wasm_bindgen(unchecked_return_type = "string")]
+pub fn pack(
+    #[wasm_bindgen(unchecked_param_type = "PackRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
+) -> Result<JsValue, JsValue> {
+    answered(request, voice, whole::pack)
+}
+
+/// What a link's text, or a whole address with it, holds.
+///
+/// # Errors
+/// A `Refusal` that says whether the text is no link, was damaged, or needs a later version.
+#[wasm_bindgen(unchecked_return_type = "Unpacked")]
+pub fn unpack(
+    text: &str,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
+) -> Result<JsValue, JsValue> {
+    given_back(whole::unpack(text, &heard(voice)?))
+}
