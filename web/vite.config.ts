@@ -2,6 +2,7 @@
 import { defineConfig, type Plugin } from "vite";
 import { bundled } from "./bundled.mjs";
 import { bareCatalogues } from "./catalogues.mjs";
+import { colors } from "./colors/plugin.mjs";
 import { methodsPage } from "./methods/plugin.mjs";
 import { offline } from "./offline/plugin.mjs";
 import manifest from "./package.json" with { type: "json" };
@@ -15,7 +16,7 @@ const policyOnlyWhenBuilt: Plugin = {
 
 /**
  * The policy of every page with a script: nothing but the site's own files, and no text that becomes a script.
- * lit makes its templates under the first name, `src/trusted.ts` starts workers under the second.
+ * lit makes its templates under the first name, `src/core/trusted.ts` starts workers under the second.
  */
 const POLICY = [
   "default-src 'none'",
@@ -34,11 +35,25 @@ const POLICY = [
 const policy: Plugin = { name: "policy", transformIndexHtml: (html) => html.replace("%POLICY%", POLICY) };
 
 /** All that the first answer needs is one file: on a slow network every request costs more than its bytes. */
-const firstAnswer = { name: "page", test: /\/web\/src\/page\.ts$/, includeDependenciesRecursively: true };
+const firstAnswer = { name: "page", test: /\/web\/src\/page\/page\.ts$/, includeDependenciesRecursively: true };
+
+/** What is behind a door is called after its folder: `landing/part.ts` is `landing-part`. */
+const afterItsFolder = ({ facadeModuleId }: { facadeModuleId?: string | null }): string => {
+  const folder = facadeModuleId?.match(/\/(\w+)\/part\.ts$/)?.[1];
+  return folder ? `assets/${folder}-part-[hash].js` : "assets/[name]-[hash].js";
+};
 
 export default defineConfig({
   base: "./",
-  plugins: [bareCatalogues(), policy, policyOnlyWhenBuilt, methodsPage(), bundled("page"), offline()],
+  plugins: [
+    bareCatalogues(),
+    policy,
+    policyOnlyWhenBuilt,
+    methodsPage(),
+    colors(),
+    bundled("page"),
+    offline(),
+  ],
   define: { APP_VERSION: JSON.stringify(manifest.version) },
   build: {
     outDir: "../dist",
@@ -47,7 +62,7 @@ export default defineConfig({
     assetsInlineLimit: 0,
     rolldownOptions: {
       input: ["index.html", "methods.html", "methods.es.html", "embed.html"],
-      output: { codeSplitting: { groups: [firstAnswer] } },
+      output: { codeSplitting: { groups: [firstAnswer] }, chunkFileNames: afterItsFolder },
     },
     modulePreload: { polyfill: false },
   },

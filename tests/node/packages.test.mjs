@@ -1,7 +1,7 @@
 // One source, several packages: what a page loads in parts says what the complete package says.
 
 import assert from "node:assert/strict";
-import { readFileSync, readdirSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { before, test } from "node:test";
 import * as complete from "../../web/pkg/straight_answer.js";
 import * as first from "../../web/pkg/straight_answer_first.js";
@@ -13,7 +13,12 @@ const demos = readdirSync(new URL("demo/", root)).filter((name) => name.endsWith
 const text = (name) => readFileSync(new URL(`demo/${name}`, root), "utf8");
 
 before(() => {
-  const packages = { straight_answer: complete, straight_answer_first: first, straight_answer_flight: flights, straight_answer_plan: coach };
+  const packages = {
+    straight_answer: complete,
+    straight_answer_first: first,
+    straight_answer_flight: flights,
+    straight_answer_plan: coach,
+  };
   for (const [name, { initSync }] of Object.entries(packages)) {
     initSync({ module: readFileSync(new URL(`web/pkg/${name}_bg.wasm`, root)) });
   }
@@ -31,7 +36,12 @@ test("the first package reads and answers every example as the complete one does
 });
 
 test("what is no plain table is left to the complete package", () => {
-  for (const other of ["", "Carry 250\nCarry 251\n", "<table><tr><td>Carry</td></tr></table>", 'Build,Carry\n"A",250\nA,251\n']) {
+  for (const other of [
+    "",
+    "Carry 250\nCarry 251\n",
+    "<table><tr><td>Carry</td></tr></table>",
+    'Build,Carry\n"A",250\nA,251\n',
+  ]) {
     assert.equal(first.read_plain(other), undefined, other);
   }
 });
@@ -42,6 +52,9 @@ test("a plan and a flight are the same in both packages that have them", () => {
   const launch = { launch: { ball_speed: 160, launch_angle: 13, spin_rate: 2600 } };
   assert.deepEqual(complete.fly(launch), flights.fly(launch));
   for (const call of [complete.plan, complete.fly]) {
-    assert.throws(() => call({}), ({ place, remedy }) => place === "request" && remedy.length > 0);
+    assert.throws(
+      () => call({}),
+      ({ place, remedy }) => place === "request" && remedy.length > 0,
+    );
   }
 });

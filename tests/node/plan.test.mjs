@@ -2,7 +2,7 @@
 // What plans promise and claims mean is tested in the Rust crates.
 
 import assert from "node:assert/strict";
-import { readFileSync, readdirSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { before, test } from "node:test";
 import * as answer from "../../web/pkg/straight_answer.js";
 import * as coach from "../../web/pkg/straight_answer_plan.js";
@@ -19,14 +19,19 @@ const request = { builds: ["Own", "New"], measure: "carry", same_club: false, ro
 /** Invented shots of a plan, the second club a good deal longer. */
 function hit({ turns }, n) {
   const order = turns.flatMap(({ build, shots }, turn) => Array.from({ length: shots }, () => ({ turn, build })));
-  return order.slice(0, n).map(({ turn, build }, i) => ({ turn, values: { carry: 240 + 18 * build + ((i * 5) % 7) }, note: null }));
+  return order
+    .slice(0, n)
+    .map(({ turn, build }, i) => ({ turn, values: { carry: 240 + 18 * build + ((i * 5) % 7) }, note: null }));
 }
 
 test("a plan crosses whole and repeats bit for bit", () => {
   const plan = coach.plan(request);
   assert.deepEqual(JSON.parse(JSON.stringify(plan)), plan);
   assert.equal(JSON.stringify(coach.plan(structuredClone(request))), JSON.stringify(plan));
-  assert.deepEqual(plan.turns.slice(0, 4).map(({ build }) => build), [0, 1, 1, 0]);
+  assert.deepEqual(
+    plan.turns.slice(0, 4).map(({ build }) => build),
+    [0, 1, 1, 0],
+  );
   assert.ok(plan.power.seen[0].chance < plan.power.seen[1].chance);
 });
 
@@ -57,7 +62,18 @@ test("a claim, days together and a feeling are answered from a session", () => {
 
 test("nonsense is refused as an object, never a panic", () => {
   const calls = [
-    ["plan", [undefined, null, "x", {}, { ...request, builds: [] }, { ...request, rounds: -1 }, { ...request, looks: "never" }]],
+    [
+      "plan",
+      [
+        undefined,
+        null,
+        "x",
+        {},
+        { ...request, builds: [] },
+        { ...request, rounds: -1 },
+        { ...request, looks: "never" },
+      ],
+    ],
     ["follow", [{}, { plan: request, shots: [{ turn: 99, values: {} }] }, { plan: request, shots: "none" }]],
     ["claim", [{}, { claimed: {}, session: null, question: null }]],
     ["together", [{}, { sessions: [], question: { baseline: 0, measure: "carry" } }]],
@@ -84,8 +100,16 @@ test("every link of tests/links/plans opens as the test that it must be", () => 
     const { link, holds, order, looks } = JSON.parse(readFileSync(new URL(name, folder), "utf8"));
     assert.deepEqual(coach.unpack_plan(`https://example.org/club/?x=1#${link}`), holds, name);
     const plan = coach.plan(holds.plan);
-    assert.deepEqual(plan.turns.map(({ build }) => build), order, name);
-    assert.deepEqual(plan.looks.map(({ after_round }) => after_round), looks, name);
+    assert.deepEqual(
+      plan.turns.map(({ build }) => build),
+      order,
+      name,
+    );
+    assert.deepEqual(
+      plan.looks.map(({ after_round }) => after_round),
+      looks,
+      name,
+    );
   }
 });
 
@@ -93,12 +117,27 @@ test("a plan goes into a text and comes back; what is none is refused with a rem
   const link = coach.pack_plan({ plan: request, record: ["carry", "club_speed"] });
   assert.match(link, /^plan=1\.[\w-]+$/);
   assert.deepEqual(coach.unpack_plan(link), { plan: request, record: ["carry", "club_speed"], notices: [] });
-  const bad = { "": "not_a_link", "1.AAAA": "not_a_link", "plan=2.AAAA": "link_later_version", [link.slice(0, -4)]: "link_damaged" };
+  const bad = {
+    "": "not_a_link",
+    "1.AAAA": "not_a_link",
+    "plan=2.AAAA": "link_later_version",
+    [link.slice(0, -4)]: "link_damaged",
+  };
   for (const [text, kind] of Object.entries(bad)) {
-    assert.throws(() => coach.unpack_plan(text), (refusal) => refusal.kind === kind && refusal.remedy.length > 0, text);
+    assert.throws(
+      () => coach.unpack_plan(text),
+      (refusal) => refusal.kind === kind && refusal.remedy.length > 0,
+      text,
+    );
   }
   for (const wrong of [undefined, null, {}, { plan: { ...request, builds: ["one"] } }]) {
-    assert.throws(() => coach.pack_plan(wrong), (refusal) => typeof refusal.kind === "string" && refusal.remedy.length > 0);
+    assert.throws(
+      () => coach.pack_plan(wrong),
+      (refusal) => typeof refusal.kind === "string" && refusal.remedy.length > 0,
+    );
   }
-  assert.throws(() => coach.unpack_plan(7), (refusal) => refusal.kind === "not_understood");
+  assert.throws(
+    () => coach.unpack_plan(7),
+    (refusal) => refusal.kind === "not_understood",
+  );
 });

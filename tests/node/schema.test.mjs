@@ -28,9 +28,24 @@ function savedFiles() {
   const asked = sessions.flatMap((session) => [
     { session, question: { baseline: 0, measure: "carry", stopping: "fixed" } },
     { session, question: { baseline: 1, measure: "offline", goal: "tighter", stopping: "unknown" } },
-    { session, question: { baseline: 0, measure: "carry", margin: 3, first_margin: 5, stopping: { planned_rounds: 20, looked_after: [2, 5] } } },
+    {
+      session,
+      question: {
+        baseline: 0,
+        measure: "carry",
+        margin: 3,
+        first_margin: 5,
+        stopping: { planned_rounds: 20, looked_after: [2, 5] },
+      },
+    },
   ]);
-  for (const name of ["averages-only", "own-columns-gaps", "blocked-metric-left-out", "rounded", "planned-every-round"]) {
+  for (const name of [
+    "averages-only",
+    "own-columns-gaps",
+    "blocked-metric-left-out",
+    "rounded",
+    "planned-every-round",
+  ]) {
     asked.push(unpack(JSON.parse(text(`tests/links/${name}.json`)).link));
   }
   return asked.map(({ session, question }) => JSON.parse(JSON.stringify(share({ session, question, address: "" }).file)));

@@ -12,6 +12,7 @@ use text::voiced::flying as say;
 
 /// What [`fly`] is asked.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
 pub struct FlyRequest {
     /// The launch.
@@ -23,6 +24,7 @@ pub struct FlyRequest {
 
 /// What [`in_standard_air`] is asked.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct AirRequest {
     /// The shots.

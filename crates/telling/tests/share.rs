@@ -2,9 +2,9 @@
 
 mod support;
 
-use reading::link::{PackRequest, View, pack, unpack};
+use reading::link::{PackRequest, pack, unpack};
 use session::Session;
-use session::question::{Goal, Question};
+use session::question::{Goal, Question, View};
 use session::refusal::Refusal;
 use support::check;
 use support::fitting_session::{Shape, fitting_session};

@@ -19,6 +19,7 @@ mod sizes;
 mod steps;
 mod tidy;
 mod tidy_modules;
+mod tidy_web;
 mod types;
 
 use anyhow::{Result, bail};

@@ -28,10 +28,11 @@ const fn built(step: Step) -> Step {
     Step { needs_build: true, ..step }
 }
 
-static STEPS: [Step; 18] = [
+static STEPS: [Step; 19] = [
     quick(step("format", "rustfmt has nothing to change", format)),
     quick(step("lints", "clippy without a warning, native", lints)),
     quick(step("lints-wasm", "clippy without a warning, wasm32", lints_wasm)),
+    quick(step("lints-web", "biome finds nothing in scripts and style sheets", || npm_script("lint"))),
     quick(step("types", "types.d.ts is that of the structs", types::check)),
     quick(step("tidy", "shape of the tree and edges between crates", tidy::check)),
     quick(step("docs", "documentation without a warning", docs)),

@@ -9,6 +9,7 @@ use session::units::{M_PER_YD, MPS_PER_MPH};
 
 /// How a ball leaves the club, in the units of the measures.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct Launch {
     /// mph.

@@ -13,6 +13,7 @@ use text::Voice;
 
 /// What [`consistency`] is asked.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct ConsistencyRequest {
     /// The shots.

@@ -26,6 +26,7 @@ pub enum Hand {
 
 /// What [`landing`] is asked.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
 pub struct LandingRequest {
     /// The shots.

@@ -1,0 +1,19 @@
+/** The engine in a worker, behind the same interface: whatever it works out, the page goes on answering to the hand. */
+import type { Engine } from "./engine.js";
+import { type Port, remote } from "./port.js";
+
+/** The core is compiled while the worker starts, and handed to it. */
+export async function openEngine(start: () => Port): Promise<Engine> {
+  const worker = start();
+  worker.postMessage(await compiled(new URL("../../pkg/straight_answer_first_bg.wasm", import.meta.url)));
+  return remote<Engine>(worker);
+}
+
+/** Compiled as it arrives; by hosts that do not say what kind of file it is, once it is there. */
+async function compiled(address: URL): Promise<WebAssembly.Module> {
+  try {
+    return await WebAssembly.compileStreaming(fetch(address));
+  } catch {
+    return WebAssembly.compile(await (await fetch(address)).arrayBuffer());
+  }
+}
