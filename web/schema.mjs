@@ -9,7 +9,7 @@ const file = (path) => fileURLToPath(new URL(path, import.meta.url));
 
 /** The schema as text. More fields than it names are allowed: later versions may add some. */
 export function schema() {
-  const path = file("../crates/wasm/types.d.ts");
+  const path = file("../crates/boundary/types.d.ts");
   const made = createGenerator({ path, type: "ReportFile", skipTypeCheck: true, additionalProperties: true }).createSchema("ReportFile");
   return `${JSON.stringify({ title: "A report of Straight Answer with what it was made from, version 1", ...made }, null, 1)}\n`;
 }

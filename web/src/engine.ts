@@ -1,13 +1,15 @@
 /**
- * The statistics core behind one asynchronous interface; the only file that touches the wasm packages.
+ * The core behind one asynchronous interface; what the page asks of it, it asks here.
  *
  * Every call is stateless. A refused call rejects with a `Refused` that carries the place and the remedy.
- * A small package answers first: it reads plain tables and checks them. The complete one is loaded when something
- * else is asked for; both are built from the same source and give the same results.
+ * An abridged core gives the first answer; the whole is loaded after it, or when something else is asked.
  */
-import init, * as first from "../pkg/straight_answer_first.js";
-import type { CheckRequest, Hints, Luck, LuckRequest, Measure, Order, ReadResult, Report, Session, Shared, ShareRequest, Unpacked } from "../pkg/straight_answer.js";
-import { loadedIn } from "./core-language.js";
+import type {
+  AirRequest, Cause, CauseRequest, CheckRequest, Consistency, ConsistencyRequest, Hints, InStandardAir, Landing, LandingRequest, Luck,
+  LuckRequest, Measure, Order, Potential, PotentialRequest, ReadResult, Report, Second, SecondRequest, Session, Shared, ShareRequest,
+  Unpacked,
+} from "../pkg/straight_answer.js";
+import { openCores } from "./core.js";
 import { asking } from "./refusal.js";
 
 export type {
@@ -75,47 +77,40 @@ export interface Engine {
   share(request: ShareRequest): Promise<Shared>;
   /** The session as the tool's own CSV, which reads back identical. */
   writeCsv(session: Session): Promise<string>;
-}
-
-type Complete = typeof import("../pkg/straight_answer.js");
-
-let loading: Promise<Complete> | undefined;
-
-/** The complete package, loaded when first asked for; a failed attempt is tried again at the next call. */
-function complete(manner: string): Promise<Complete> {
-  loading ??= loadComplete(manner).catch((error: unknown) => {
-    loading = undefined;
-    throw error;
-  });
-  return loading;
-}
-
-async function loadComplete(manner: string): Promise<Complete> {
-  const core = await import("../pkg/straight_answer.js");
-  await loadedIn(manner, core, core.default({ module_or_path: new URL("../pkg/straight_answer_bg.wasm", import.meta.url) }));
-  return core;
+  /** Where the shots land and how often they would hit a fairway. */
+  landing(request: LandingRequest): Promise<Landing>;
+  /** A gap in carry by where it comes from. */
+  cause(request: CauseRequest): Promise<Cause>;
+  /** What the ball speeds could carry. */
+  potential(request: PotentialRequest): Promise<Potential>;
+  /** Whether carries and launches belong together. */
+  consistency(request: ConsistencyRequest): Promise<Consistency>;
+  /** A build beside a second thing that changed. */
+  second(request: SecondRequest): Promise<Second>;
+  /** Carries brought to standard air. */
+  inStandardAir(request: AirRequest): Promise<InStandardAir>;
 }
 
 /** The core on this thread, to answer in a manner. */
-export async function openLocal(manner: string, core: WebAssembly.Module): Promise<Engine> {
-  await loadedIn(manner, first, init({ module_or_path: core }));
+export async function openLocal(manner: string, abridged: WebAssembly.Module): Promise<Engine> {
+  const { soon, later, whole } = await openCores(manner, abridged);
+  /** What is asked after an answer may take the whole core: it comes while the answer is read. */
+  const thenTheRest = (): void => void setTimeout(() => void whole().catch(() => undefined));
   return {
-    measures: async () => first.measures(),
-    decode: async (bytes, name) => asking(async () => first.decode(bytes, name)),
-    read: async (text, hints) => asking(async () => readPlain(text, hints) ?? (await complete(manner)).read(text, hints)),
-    join: async (sessions, order) => asking(async () => (await complete(manner)).join([...sessions], order)),
-    check: async (request) => asking(async () => first.check(request)),
-    luck: async (request) => asking(async () => (await complete(manner)).luck(request)),
-    unpack: async (link) => asking(async () => (await complete(manner)).unpack(link)),
-    share: async (request) => asking(async () => (await complete(manner)).share(request)),
-    writeCsv: async (session) => asking(async () => (await complete(manner)).write_csv(session)),
+    measures: () => asking(() => soon((core) => core.measures())),
+    decode: (bytes, name) => asking(() => soon((core) => core.decode(bytes, name))),
+    read: (text, hints) => asking(() => soon((core) => core.read(text, hints))),
+    join: (sessions, order) => asking(() => later((core) => core.join([...sessions], order))),
+    check: (request) => asking(() => soon((core) => core.check(request))).finally(thenTheRest),
+    luck: (request) => asking(() => later((core) => core.luck(request))),
+    unpack: (link) => asking(() => soon((core) => core.unpack(link))),
+    share: (request) => asking(() => later((core) => core.share(request))),
+    writeCsv: (session) => asking(() => later((core) => core.write_csv(session))),
+    landing: (request) => asking(() => later((core) => core.landing(request))),
+    cause: (request) => asking(() => later((core) => core.cause(request))),
+    potential: (request) => asking(() => later((core) => core.potential(request))),
+    consistency: (request) => asking(() => later((core) => core.consistency(request))),
+    second: (request) => asking(() => later((core) => core.second(request))),
+    inStandardAir: (request) => asking(() => later((core) => core.in_standard_air(request))),
   };
-}
-
-/** Longer than any fitting: the first package is built small, the complete one reads three times as fast. */
-const LONG = 200_000;
-
-/** What the first package can read by itself: a plain table about which nothing was said. */
-function readPlain(text: string, hints: Hints): ReadResult | undefined {
-  return text.length <= LONG && Object.keys(hints).length === 0 ? first.read_plain(text) : undefined;
 }

@@ -1,24 +1,6 @@
-/**
- * What rests on the flight model, behind one asynchronous interface: a package and a worker of their own, both loaded
- * when the first part that needs them is opened. The worker keeps the page awake: a split takes a phone a moment.
- */
-import { startWorker } from "./trusted.js";
-import address from "./flights-worker.ts?worker&url";
-import type {
-  AirRequest,
-  Cause,
-  CauseRequest,
-  Consistency,
-  ConsistencyRequest,
-  InStandardAir,
-  Landing,
-  LandingRequest,
-  Potential,
-  PotentialRequest,
-  Second,
-  SecondRequest,
-} from "../pkg/straight_answer_flight.js";
-import { caller } from "./port.js";
+/** What rests on the flight model, for the parts that show it: asked of the page's one engine. */
+import type { Engine } from "./engine.js";
+import { engineOfPage } from "./remote.js";
 
 export type {
   Belongs,
@@ -36,40 +18,10 @@ export type {
   SecondFactor,
   Effect,
   SpeedGroup,
-} from "../pkg/straight_answer_flight.js";
+} from "../pkg/straight_answer.js";
 
-/** What the parts ask of the second package. */
-export interface Flights {
-  /** Where the shots land and how often they would hit a fairway. */
-  landing(request: LandingRequest): Promise<Landing>;
-  /** A gap in carry by where it comes from. */
-  cause(request: CauseRequest): Promise<Cause>;
-  /** What the ball speeds could carry. */
-  potential(request: PotentialRequest): Promise<Potential>;
-  /** Whether carries and launches belong together. */
-  consistency(request: ConsistencyRequest): Promise<Consistency>;
-  /** A build beside a second thing that changed. */
-  second(request: SecondRequest): Promise<Second>;
-  /** Carries brought to standard air. */
-  inStandardAir(request: AirRequest): Promise<InStandardAir>;
-}
+/** What the parts ask of the core. */
+export type Flights = Pick<Engine, "landing" | "cause" | "potential" | "consistency" | "second" | "inStandardAir">;
 
-let opened: Flights | null = null;
-
-/** The one worker of all parts, started when first asked for. */
-export function flights(): Flights {
-  opened ??= open();
-  return opened;
-}
-
-function open(): Flights {
-  const call = caller(startWorker(address));
-  return {
-    landing: (request) => call("landing", request),
-    cause: (request) => call("cause", request),
-    potential: (request) => call("potential", request),
-    consistency: (request) => call("consistency", request),
-    second: (request) => call("second", request),
-    inStandardAir: (request) => call("inStandardAir", request),
-  };
-}
+/** The engine, perhaps still on its way. */
+export const flights = (): Promise<Flights> => engineOfPage();

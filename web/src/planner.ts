@@ -1,14 +1,14 @@
 /**
- * The coach's hour behind one asynchronous interface: plan, follow, claim, together, feel; a package of its own.
+ * The coach's hour behind one interface: plan, follow, claim, together, feel; answered at once, on the page's own thread.
  *
- * Loaded when a part that needs it is opened. Every call is stateless; a refused one rejects with a `Refused`.
+ * The same core that the worker has, started here too when a part that needs it is opened.
+ * Every call is stateless; a refused one throws a `Refused`.
  */
-import init, * as core from "../pkg/straight_answer_plan.js";
+import { openWhole } from "./core.js";
 import type {
   ClaimReport, ClaimRequest, Feel, FeelRequest, FollowRequest, Plan, PlanRequest, PlanToShare, Progress, Session, SharedPlan, TogetherPair,
   TogetherRequest,
-} from "../pkg/straight_answer_plan.js";
-import { loadedIn } from "./core-language.js";
+} from "../pkg/straight_answer.js";
 import { Refused, carried } from "./refusal.js";
 import { language } from "./text/say.js";
 import { manner } from "./units.js";
@@ -16,14 +16,14 @@ import { manner } from "./units.js";
 export type {
   Claimed, ClaimReport, ClaimRequest, Feel, FeelRequest, FollowRequest, Length, LoggedShot, LookAfter, LookTaken, LookWord, OwnSay, Plan,
   PlanRequest, Progress, SharedPlan, TogetherPair, TogetherRequest,
-} from "../pkg/straight_answer_plan.js";
+} from "../pkg/straight_answer.js";
 
 export interface Planner {
   plan(request: PlanRequest): Plan;
   follow(request: FollowRequest): Progress;
   claim(request: ClaimRequest): ClaimReport;
   together(request: TogetherRequest): TogetherPair[];
-  beside(request: FeelRequest): Feel;
+  feel(request: FeelRequest): Feel;
   /** A plan as a text for the fragment of an address. */
   packPlan(request: PlanToShare): string;
   /** What such a text, or a whole address with it, holds. */
@@ -34,7 +34,7 @@ export interface Planner {
 
 let opened: Promise<Planner> | undefined;
 
-/** Loads the package once; after a failure the next call tries again. */
+/** Starts the core once; after a failure the next call tries again. */
 export function openPlanner(): Promise<Planner> {
   opened ??= load().catch((failed: unknown) => {
     opened = undefined;
@@ -44,13 +44,13 @@ export function openPlanner(): Promise<Planner> {
 }
 
 async function load(): Promise<Planner> {
-  await loadedIn(manner(language()), core, init({ module_or_path: new URL("../pkg/straight_answer_plan_bg.wasm", import.meta.url) }));
+  const core = await openWhole(manner(language()));
   return {
     plan: (request) => asking(() => core.plan(request)),
     follow: (request) => asking(() => core.follow(request)),
     claim: (request) => asking(() => core.claim(request)),
     together: (request) => asking(() => core.together(request)),
-    beside: (request) => asking(() => core.beside(request)),
+    feel: (request) => asking(() => core.feel(request)),
     packPlan: (request) => asking(() => core.pack_plan(request)),
     unpackPlan: (text) => asking(() => core.unpack_plan(text)),
     writeCsv: (session) => asking(() => core.write_csv(session)),

@@ -15,11 +15,29 @@ export function openRemote(port: Port): Engine {
     unpack: (link) => call("unpack", link),
     share: (request) => call("share", request),
     writeCsv: (session) => call("writeCsv", session),
+    landing: (request) => call("landing", request),
+    cause: (request) => call("cause", request),
+    potential: (request) => call("potential", request),
+    consistency: (request) => call("consistency", request),
+    second: (request) => call("second", request),
+    inStandardAir: (request) => call("inStandardAir", request),
   };
 }
 
-/** The core is compiled while the worker starts, and handed to it. */
-export async function openEngine(start: () => Port): Promise<Engine> {
+let opened: Promise<Engine> | null = null;
+
+/** The abridged core is compiled while the worker starts, and handed to it. */
+export function openEngine(start: () => Port): Promise<Engine> {
+  opened = open(start);
+  return opened;
+}
+
+/** The engine of the page, for what loads later: there is one, and one worker. */
+export function engineOfPage(): Promise<Engine> {
+  return opened ?? Promise.reject(new Error("no engine was opened"));
+}
+
+async function open(start: () => Port): Promise<Engine> {
   const worker = start();
   worker.postMessage(await compiled(new URL("../pkg/straight_answer_first_bg.wasm", import.meta.url)));
   return openRemote(worker);

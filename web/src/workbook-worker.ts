@@ -1,11 +1,13 @@
 /** The worker's side of `workbook.ts`: one workbook, then it is done. The only file that touches the package for workbooks. */
 import init, { sheets, speak } from "../pkg/straight_answer_workbook.js";
-import { loadedIn } from "./core-language.js";
+import { voiceOf } from "./core-language.js";
 import type { Opened } from "./workbook.js";
 
 self.onmessage = async ({ data }: MessageEvent<Uint8Array>) => {
   // A worker is named after how it is to speak (`trusted.ts`).
-  await loadedIn(self.name, { speak }, init({ module_or_path: new URL("../pkg/straight_answer_workbook_bg.wasm", import.meta.url) }));
+  const address = new URL("../pkg/straight_answer_workbook_bg.wasm", import.meta.url);
+  const [voice] = await Promise.all([voiceOf(self.name), init({ module_or_path: address })]);
+  voice({ speak });
   self.postMessage(opened(data));
 };
 

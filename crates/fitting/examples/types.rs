@@ -1,6 +1,6 @@
 //! Prints the TypeScript declarations of everything that crosses the boundary.
 //!
-//! Run by `cargo xtask types`, which keeps `crates/wasm/types.d.ts` equal to this output.
+//! Run by `cargo xtask types`, which keeps `crates/boundary/types.d.ts` equal to this output.
 
 use fitting::{
     cause, check, claim, consistency, feel, flying, landing, link, luck, measure, plan, potential, read,

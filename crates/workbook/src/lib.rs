@@ -5,17 +5,26 @@
 
 mod cell;
 mod sheets;
-#[path = "../../wasm/src/speech.rs"]
-mod speech;
 
 pub use sheets::{LARGEST_FILE, MOST_ROWS, MOST_UNPACKED, Refusal, Sheet, sheets};
-pub use speech::speak;
 
 use serde::Serialize;
 use wasm_bindgen::prelude::*;
 
 #[wasm_bindgen(typescript_custom_section)]
 const TYPES: &str = include_str!("../types.d.ts");
+
+/// Words everything in another language from here on: its table, as it stands beside the package
+/// (`straight_answer_es.txt`). An empty text is English again. False, and nothing changes, for a table of another version.
+#[wasm_bindgen]
+#[must_use]
+pub fn speak(table: &str) -> bool {
+    if table.is_empty() {
+        text::speak_english();
+        return true;
+    }
+    text::speak(table).is_ok()
+}
 
 /// Reads the sheets of a workbook.
 ///

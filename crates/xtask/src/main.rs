@@ -2,6 +2,7 @@
 //!
 //! Assumes rustup, Node 20 or newer with npm, and git; fetches the rest or says what is missing.
 
+mod abridged;
 mod audit;
 mod bench;
 mod browser;
@@ -29,7 +30,7 @@ cargo xtask COMMAND
   build              write the finished static site to dist/
   test [STEP ...]    run every test, or only the named steps (`test --list` names them)
   check              the steps that need no test run: format, lints, types, tidy, build, sizes
-  types              rewrite crates/wasm/types.d.ts from the Rust structs, and the report's JSON Schema from it
+  types              rewrite crates/boundary/types.d.ts from the Rust structs, and the report's JSON Schema from it
   bench              time the product natively and in wasm, beside other packages; writes tests/bench.json
   lighthouse         measure the site on a slow phone; writes tests/lighthouse.json
   tables             write the README's tables anew from the figures in tests/

@@ -123,8 +123,6 @@ fn lints_wasm() -> Result<()> {
         "--package=fitting",
         "--package=straight-answer",
         "--package=straight-answer-workbook",
-        "--package=straight-answer-flight",
-        "--package=straight-answer-plan",
         "--target",
         build::WASM_TARGET,
         "--",

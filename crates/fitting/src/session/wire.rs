@@ -1,8 +1,6 @@
 //! The session as it crosses the boundary: values keyed by measure id.
 
-use super::{Build, CustomMeasure, MeasureId, Order, Summary};
-#[cfg(feature = "beside")]
-use super::{Conditions, MOST_SECOND, SecondFactor};
+use super::{Build, Conditions, CustomMeasure, MOST_SECOND, MeasureId, Order, SecondFactor, Summary};
 use crate::few::Map;
 use serde::{Deserialize, Serialize};
 
@@ -25,12 +23,10 @@ pub struct Shot {
     #[serde(default)]
     pub left_out: Option<String>,
     /// What the golfer noted of it, such as `mishit`; it counts all the same.
-    #[cfg(feature = "beside")]
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "typescript", ts(optional))]
     pub note: Option<String>,
     /// Index into the values of the session's second factor.
-    #[cfg(feature = "beside")]
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "typescript", ts(optional))]
     pub second: Option<u32>,
@@ -58,12 +54,10 @@ pub struct Session {
     #[serde(default)]
     pub order: Order,
     /// What else changed during the session.
-    #[cfg(feature = "beside")]
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "typescript", ts(optional))]
     pub second: Option<SecondFactor>,
     /// The weather.
-    #[cfg(feature = "beside")]
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "typescript", ts(optional))]
     pub weather: Option<Conditions>,
@@ -81,9 +75,7 @@ impl From<super::Session> for Session {
                 number: shot.number,
                 values: measures.iter().cloned().zip(shot.values).collect(),
                 left_out: shot.left_out,
-                #[cfg(feature = "beside")]
                 note: shot.note,
-                #[cfg(feature = "beside")]
                 second: shot.second,
             })
             .collect();
@@ -94,9 +86,7 @@ impl From<super::Session> for Session {
             shots,
             summaries: session.summaries,
             order: session.order,
-            #[cfg(feature = "beside")]
             second: session.second,
-            #[cfg(feature = "beside")]
             weather: session.weather,
         }
     }
@@ -124,7 +114,6 @@ pub enum SessionError {
         builds: usize,
     },
     /// The second factor has too many values, or a shot names one that it does not have.
-    #[cfg(feature = "beside")]
     Second {
         /// How many values it has.
         values: usize,
@@ -136,7 +125,6 @@ impl std::fmt::Display for SessionError {
         let (what, place, build, builds) = match *self {
             Self::ShotBuild { shot, build, builds } => ("shots", shot, build, builds),
             Self::SummaryBuild { summary, build, builds } => ("summaries", summary, build, builds),
-            #[cfg(feature = "beside")]
             Self::Second { values } => {
                 return write!(
                     f,
@@ -172,7 +160,6 @@ impl TryFrom<Session> for super::Session {
                 measures.push(id.clone());
             }
         }
-        #[cfg(feature = "beside")]
         let (second, merged) = settled(session.second, &session.shots)?;
         let shots = session
             .shots
@@ -186,14 +173,8 @@ impl TryFrom<Session> for super::Session {
                     .map(|id| shot.values.get(id).copied().flatten().filter(|v| v.is_finite()))
                     .collect(),
                 left_out: shot.left_out,
-                #[cfg(feature = "beside")]
                 note: shot.note.filter(|note| !note.is_empty()),
-                #[cfg(not(feature = "beside"))]
-                note: None,
-                #[cfg(feature = "beside")]
                 second: shot.second.and_then(|at| merged.get(at as usize).copied()),
-                #[cfg(not(feature = "beside"))]
-                second: None,
             })
             .collect();
         Ok(super::Session {
@@ -203,20 +184,13 @@ impl TryFrom<Session> for super::Session {
             shots,
             summaries: session.summaries,
             order: session.order,
-            #[cfg(feature = "beside")]
             second,
-            #[cfg(feature = "beside")]
             weather: session.weather.filter(|weather| weather.figures().iter().any(Option::is_some)),
-            #[cfg(not(feature = "beside"))]
-            second: None,
-            #[cfg(not(feature = "beside"))]
-            weather: None,
         })
     }
 }
 
 /// The second factor with each value once, and where each of its values then stands.
-#[cfg(feature = "beside")]
 fn settled(
     second: Option<SecondFactor>,
     shots: &[Shot],

@@ -1,5 +1,4 @@
-//! What every function of every package does on its way in and out. The packages share this file, not a crate: a crate's
-//! exported functions would come along into each of them.
+//! Plain objects in and out: the one place where values of the core and of the host become each other.
 
 use fitting::check::Refusal;
 use serde::Serialize;
@@ -16,24 +15,33 @@ pub(crate) fn answered<Q: DeserializeOwned, A: Serialize>(
 ) -> Result<JsValue, JsValue> {
     match answer(&understood(request, "request")?) {
         Ok(answer) => to_js(&answer),
-        Err(refusal) => Err(to_js(&refusal)?),
+        Err(refusal) => Err(thrown(&refusal)),
     }
 }
 
 /// A value of its type, or the refusal that names its place.
 pub(crate) fn understood<Q: DeserializeOwned>(value: JsValue, place: &str) -> Result<Q, JsValue> {
     serde_wasm_bindgen::from_value(value).map_err(|error| {
-        let refusal = Refusal {
+        thrown(&Refusal {
             kind: "not_understood".into(),
             place: place.into(),
             message: error.to_string(),
             remedy: "Send an object of the type that the declarations name.".into(),
-        };
-        to_js(&refusal).unwrap_or_else(|error| error)
+        })
     })
+}
+
+/// What may be left out.
+pub(crate) fn given<Q: DeserializeOwned + Default>(value: JsValue, place: &str) -> Result<Q, JsValue> {
+    if value.is_null() || value.is_undefined() { Ok(Q::default()) } else { understood(value, place) }
 }
 
 /// A plain object.
 pub(crate) fn to_js<T: Serialize>(value: &T) -> Result<JsValue, JsValue> {
     value.serialize(&serde_wasm_bindgen::Serializer::json_compatible()).map_err(JsValue::from)
+}
+
+/// A refusal as it is thrown.
+pub(crate) fn thrown(refusal: &Refusal) -> JsValue {
+    to_js(refusal).unwrap_or_else(|error| error)
 }

@@ -1,19 +1,6 @@
-//! The second boundary: where shots land and why, in a package that the first answer does not pay for.
-//!
-//! As in `crates/wasm`: plain objects in, plain objects out, no state, no arithmetic, no wording. The declarations are
-//! those of the first package.
+//! What rests on the flight of the ball: where shots land, and why.
 
-#[path = "../../wasm/src/boundary.rs"]
-mod boundary;
-#[path = "../../wasm/src/shown.rs"]
-mod shown;
-#[path = "../../wasm/src/speech.rs"]
-mod speech;
-
-use boundary::answered;
-pub use shown::show_metric;
-pub use speech::speak;
-
+use crate::objects::answered;
 use wasm_bindgen::prelude::*;
 
 /// Flies one launch.
@@ -71,22 +58,11 @@ pub fn consistency(
     answered(request, fitting::consistency::consistency)
 }
 
-/// Holds the effect of a build beside that of a second thing that changed.
-///
-/// # Errors
-/// A `Refusal` with the place and the remedy.
-#[wasm_bindgen(unchecked_return_type = "Second")]
-pub fn second(
-    #[wasm_bindgen(unchecked_param_type = "SecondRequest")] request: JsValue,
-) -> Result<JsValue, JsValue> {
-    answered(request, fitting::second::second)
-}
-
 /// Adds the carry in standard air to a session's shots.
 ///
 /// # Errors
 /// A `Refusal` with the place and the remedy.
-#[wasm_bindgen(js_name = inStandardAir, unchecked_return_type = "InStandardAir")]
+#[wasm_bindgen(unchecked_return_type = "InStandardAir")]
 pub fn in_standard_air(
     #[wasm_bindgen(unchecked_param_type = "AirRequest")] request: JsValue,
 ) -> Result<JsValue, JsValue> {

@@ -1,18 +1,6 @@
-//! The boundary of the coach's hour: plain objects in, plain objects out, no state, no arithmetic, no wording.
-//!
-//! A package of its own, loaded only when somebody plans a test, checks a claim or puts days together.
+//! The coach's hour: a test planned and followed, a claim held against a retest, days together, what was felt.
 
-#[path = "../../wasm/src/boundary.rs"]
-mod boundary;
-#[path = "../../wasm/src/shown.rs"]
-mod shown;
-#[path = "../../wasm/src/speech.rs"]
-mod speech;
-
-use boundary::{answered, understood};
-pub use shown::show_metric;
-pub use speech::speak;
-
+use crate::objects::answered;
 use wasm_bindgen::prelude::*;
 
 /// Plans a test before the first ball.
@@ -64,7 +52,7 @@ pub fn together(
 /// # Errors
 /// A `Refusal` with the place and the remedy.
 #[wasm_bindgen(unchecked_return_type = "Feel")]
-pub fn beside(
+pub fn feel(
     #[wasm_bindgen(unchecked_param_type = "FeelRequest")] request: JsValue,
 ) -> Result<JsValue, JsValue> {
     answered(request, fitting::feel::beside)
@@ -90,15 +78,4 @@ pub fn unpack_plan(
     #[wasm_bindgen(unchecked_param_type = "string")] text: JsValue,
 ) -> Result<JsValue, JsValue> {
     answered(text, |text: &String| Ok(fitting::link::unpack_plan(text)?))
-}
-
-/// Writes a session as CSV that a spreadsheet opens and that `read` reads back identical.
-///
-/// # Errors
-/// A `Refusal` when it is no session.
-#[wasm_bindgen]
-pub fn write_csv(
-    #[wasm_bindgen(unchecked_param_type = "Session")] session: JsValue,
-) -> Result<String, JsValue> {
-    Ok(fitting::write::write_csv(&understood(session, "request")?))
 }

@@ -1,0 +1,57 @@
+//! The question and its answer: the verdict, how far luck reaches, and what is given away of it.
+
+use crate::objects::{answered, to_js};
+use wasm_bindgen::prelude::*;
+
+/// The trade's measures.
+///
+/// # Errors
+/// Never in practice: only if the host cannot make objects.
+#[wasm_bindgen(unchecked_return_type = "Measure[]")]
+pub fn measures() -> Result<JsValue, JsValue> {
+    to_js(&fitting::measure::measures())
+}
+
+/// Answers a question from a session's shots.
+///
+/// # Errors
+/// A `Refusal` with the place and the remedy.
+#[wasm_bindgen(unchecked_return_type = "Report")]
+pub fn check(
+    #[wasm_bindgen(unchecked_param_type = "CheckRequest")] request: JsValue,
+) -> Result<JsValue, JsValue> {
+    answered(request, fitting::check::check)
+}
+
+/// Shows how far luck reaches: what a few of the session's own shots could have shown.
+///
+/// # Errors
+/// A `Refusal` with the place and the remedy.
+#[wasm_bindgen(unchecked_return_type = "Luck")]
+pub fn luck(
+    #[wasm_bindgen(unchecked_param_type = "LuckRequest")] request: JsValue,
+) -> Result<JsValue, JsValue> {
+    answered(request, fitting::luck::luck)
+}
+
+/// The answer made ready to give away: link, words to paste, lines of a picture, the report as a file.
+///
+/// # Errors
+/// A `Refusal` with the place and the remedy.
+#[wasm_bindgen(unchecked_return_type = "Shared")]
+pub fn share(
+    #[wasm_bindgen(unchecked_param_type = "ShareRequest")] request: JsValue,
+) -> Result<JsValue, JsValue> {
+    answered(request, fitting::share::share)
+}
+
+/// Holds the effect of a build beside that of a second thing that changed.
+///
+/// # Errors
+/// A `Refusal` with the place and the remedy.
+#[wasm_bindgen(unchecked_return_type = "Second")]
+pub fn second(
+    #[wasm_bindgen(unchecked_param_type = "SecondRequest")] request: JsValue,
+) -> Result<JsValue, JsValue> {
+    answered(request, fitting::second::second)
+}
