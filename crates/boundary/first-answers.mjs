@@ -1,25 +1,31 @@
 // What a visitor may ask before anything else, asked of a core; run by `cargo xtask build`, which makes the abridged core of it.
 // Prints a JSON object: which points of the core ran, where it notes them, and one text for all that was answered.
-// Arguments: the core's script, the core, the tables of other languages.
+// Arguments: the core's script, the core, the whole core, the tables of other languages.
 //
-// Shots pasted in any shape there is an example of, a link opened; in each language and in both units. What is not asked
-// here is answered by the whole core.
+// Shots pasted, a link opened; in each language and in both units. Every answer more is weight for everybody: what is not
+// asked here is answered by the whole core.
 
 import { createHash } from "node:crypto";
-import { readFileSync, readdirSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { pathToFileURL } from "node:url";
+import { plainSession } from "./plain-sessions.mjs";
 
-const [script, wasm, ...tables] = process.argv.slice(2);
-const core = await import(pathToFileURL(script).href);
-const exports = core.initSync({ module: readFileSync(wasm) });
-const root = new URL("../../", import.meta.url);
-const texts = (folder, ending) => {
-  const place = new URL(folder, root);
-  const names = readdirSync(place).filter((name) => ending.test(name)).sort();
-  return names.map((name) => readFileSync(new URL(name, place)));
+const [script, wasm, whole, ...tables] = process.argv.slice(2);
+/** A core of its own, whatever others the script has started. */
+const started = async (file) => {
+  const core = await import(`${pathToFileURL(script).href}?${file}`);
+  return { core, exports: core.initSync({ module: readFileSync(file) }) };
 };
-const shots = [...texts("demo/", /\.csv$/), ...texts("tests/csv/", /\.(csv|txt|html|json|tsv)$/)];
-const links = texts("tests/links/", /\.json$/).map((file) => JSON.parse(file.toString("utf8")).link);
+const { core, exports } = await started(wasm);
+// What packs the links is not what is watched: nobody packs before the first answer.
+const { core: sender } = await started(whole);
+const root = new URL("../../", import.meta.url);
+const read = (name) => readFileSync(new URL(name, root));
+
+/** Shots as most are given: a plain table. */
+const SHOTS = ["demo/fair-12-yards.csv", "demo/fair-same.csv", "demo/four-equal.csv", "demo/sales-floor.csv", "tests/csv/plain_tab.txt"];
+/** How many invented tables besides, in each manner of speaking: others in each. */
+const INVENTED = 120;
 const said = createHash("sha256");
 
 /** The answer, or the refusal. */
@@ -38,27 +44,25 @@ function answer(call) {
 /** As the page asks first: of carry, or of what there is. */
 const asked = ({ measures }) => ({ baseline: 0, measure: measures.includes("carry") ? "carry" : (measures[0] ?? "carry"), stopping: "unknown" });
 
-function giveEveryAnswer() {
+const texts = SHOTS.map((name) => answer(() => core.decode(read(name), "shots.csv")));
+
+function giveEveryAnswer(manner) {
+  const invented = Array.from({ length: INVENTED }, (_, at) => plainSession(manner * INVENTED + at));
   answer(() => core.measures());
-  for (const bytes of shots) {
-    const text = answer(() => core.decode(bytes, "shots.csv"));
-    if (typeof text !== "string") continue;
+  for (const text of [...texts, ...invented]) {
     const { session } = answer(() => core.read(text, {}));
     const question = asked(session);
     for (const stopping of ["unknown", "fixed"]) answer(() => core.check({ session, question: { ...question, stopping } }));
-  }
-  for (const link of links) {
-    const { session, question } = answer(() => core.unpack(`#${link}`));
-    answer(() => core.check({ session, question }));
+    const { session: sent, question: what } = answer(() => core.unpack(`#${sender.pack({ session, question })}`));
+    answer(() => core.check({ session: sent, question: what }));
   }
 }
 
-for (const metric of [false, true]) {
+const manners = [false, true].flatMap((metric) => ["", ...tables.map((file) => readFileSync(file, "utf8"))].map((table) => ({ metric, table })));
+for (const [at, { metric, table }] of manners.entries()) {
   core.show_metric(metric);
-  for (const table of ["", ...tables.map((file) => readFileSync(file, "utf8"))]) {
-    if (!core.speak(table)) throw new Error("a table of another build");
-    giveEveryAnswer();
-  }
+  if (!core.speak(table)) throw new Error("a table of another build");
+  giveEveryAnswer(at);
 }
 
 const ran = Object.entries(exports).filter(([name, mark]) => name.startsWith("ran ") && mark.value === 1);

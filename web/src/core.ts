@@ -4,16 +4,19 @@
  * Both are the same build. The core keeps nothing between calls, so one that runs into what the abridged core leaves
  * out, where it traps, is made again by the whole. What that is, nothing here knows.
  */
-import initFirst, * as first from "../pkg/straight_answer_first.js";
+import initFirst, { check, decode, measures, read, show_metric, speak, unpack } from "../pkg/straight_answer_first.js";
 import { voiceOf } from "./core-language.js";
 
 /** The functions of the core, see `straight_answer.d.ts`. */
 export type Core = typeof import("../pkg/straight_answer.js");
 
+/** What a first answer may call. */
+const first = { check, decode, measures, read, unpack };
+
 /** The core on this thread. */
 export interface Cores {
   /** A call that a first answer may well make. */
-  soon<T>(call: (core: Core) => T): Promise<T>;
+  soon<T>(call: (core: typeof first) => T): Promise<T>;
   /** A call that no first answer makes. */
   later<T>(call: (core: Core) => T): Promise<T>;
   /** Loads the whole core, if it is not there; a failed attempt is made again at the next call. */
@@ -23,7 +26,7 @@ export interface Cores {
 /** Starts the abridged core, to speak in a manner. */
 export async function openCores(manner: string, abridged: WebAssembly.Module): Promise<Cores> {
   const [voice] = await Promise.all([voiceOf(manner), initFirst({ module_or_path: abridged })]);
-  voice(first);
+  voice({ speak, show_metric });
   let loading: Promise<Core> | null = null;
   let loaded: Core | null = null;
   /** Where the abridged core broke off, nothing in its memory can be trusted. */
@@ -38,7 +41,7 @@ export async function openCores(manner: string, abridged: WebAssembly.Module): P
       },
     ));
 
-  async function soon<T>(call: (core: Core) => T): Promise<T> {
+  async function soon<T>(call: (core: typeof first) => T): Promise<T> {
     if (loaded || isBroken) return call(await whole());
     try {
       return call(first);

@@ -41,7 +41,7 @@ cargo xtask COMMAND
   calibrate [--short | --only N] how often verdicts are wrong, on invented sessions; writes tests/calibration.json
   rivals             power of the answer beside other methods; writes tests/rivals.json
   links              how long the links of real-shaped sessions are, as a table
-  sizes              print what a visitor downloads before the first answer
+  sizes              what a visitor downloads, file by file; writes tests/sizes.json
   help               this text
 ";
 
@@ -81,7 +81,7 @@ fn command(words: &[&str]) -> Result<()> {
         ["calibrate", options @ ..] => calibrate::run(options),
         ["rivals"] => calibrate::rivals::run(),
         ["links"] => links(),
-        ["sizes"] => build::site().and_then(|()| sizes::print_and_check()),
+        ["sizes"] => build::site().and_then(|()| sizes::write()),
         other => bail!("`{}` is not a command\n\n{HELP}", other.join(" ")),
     }
 }

@@ -1,7 +1,7 @@
 //! Tables of the README that a command writes from a file of figures; `tidy` finds those that no longer say the same.
 
 use crate::shell::root;
-use crate::{bench, calibrate, lighthouse};
+use crate::{bench, calibrate, lighthouse, sizes};
 use anyhow::{Context, Result};
 use serde_json::Value;
 use std::fs;
@@ -26,7 +26,10 @@ pub(crate) const LIGHTHOUSE: Quote =
 pub(crate) const CALIBRATION: Quote =
     Quote { marker: "calibration", file: "tests/calibration.json", text: calibrate::markdown };
 
-const ALL: [Quote; 3] = [BENCH, LIGHTHOUSE, CALIBRATION];
+/// What `cargo xtask sizes` counted.
+pub(crate) const SIZES: Quote = Quote { marker: "sizes", file: "tests/sizes.json", text: sizes::markdown };
+
+const ALL: [Quote; 4] = [BENCH, LIGHTHOUSE, CALIBRATION, SIZES];
 const README: &str = "README.md";
 
 impl Quote {

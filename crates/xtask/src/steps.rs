@@ -39,7 +39,7 @@ static STEPS: [Step; 17] = [
     step("rust", "Rust tests of every crate", rust),
     step("calibrate", "error rates, in short", || crate::calibrate::run(&["--short"])),
     quick(step("build", "the static site in dist/", build::site)),
-    quick(built(step("sizes", "download budgets of the first answer", sizes::print_and_check))),
+    quick(built(step("sizes", "download budgets", sizes::print_and_check))),
     built(step("node", "the generated package in Node", || run(&mut node_tests("tests/node")?))),
     built(step("typecheck", "the web side's types", || npm_script("typecheck"))),
     built(step("web", "web unit tests", || npm_script("test"))),

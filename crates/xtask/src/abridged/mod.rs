@@ -71,6 +71,6 @@ fn parsed(wasm: &[u8]) -> Result<Module> {
 /// Gives every first answer with a core.
 fn answers(made: &Made<'_>, core: &Path) -> Result<Given> {
     let mut asked = program("node", &["crates/boundary/first-answers.mjs"]);
-    let text = output(asked.arg(made.script).arg(core).args(made.tables))?;
+    let text = output(asked.arg(made.script).arg(core).arg(made.whole).args(made.tables))?;
     serde_json::from_str(&text).with_context(|| format!("no answers: {text}"))
 }
