@@ -4,19 +4,48 @@
  * The same core that the worker has, started here too when a part that needs it is opened.
  * Every call is stateless; a refused one throws a `Refused`.
  */
-import { openWhole } from "./core.js";
-import { voiceOf } from "./core-language.js";
+
 import type {
-  ClaimReport, ClaimRequest, Feel, FeelRequest, FollowRequest, Plan, PlanRequest, PlanToShare, Progress, Session, SharedPlan, TogetherPair,
+  ClaimReport,
+  ClaimRequest,
+  Feel,
+  FeelRequest,
+  FollowRequest,
+  Plan,
+  PlanLimits,
+  PlanRequest,
+  PlanToShare,
+  Progress,
+  Session,
+  SharedPlan,
+  TogetherPair,
   TogetherRequest,
 } from "../../pkg/straight_answer.js";
-import { Refused, carried } from "./refusal.js";
 import { language } from "../text/say.js";
 import { manner } from "../text/units.js";
+import { openWhole } from "./core.js";
+import { voiceOf } from "./core-language.js";
+import { carried, Refused } from "./refusal.js";
 
 export type {
-  Claimed, ClaimReport, ClaimRequest, Feel, FeelRequest, FollowRequest, Length, LoggedShot, LookAfter, LookTaken, LookWord, OwnSay, Plan,
-  PlanRequest, Progress, SharedPlan, TogetherPair, TogetherRequest,
+  Claimed,
+  ClaimReport,
+  ClaimRequest,
+  Feel,
+  FeelRequest,
+  FollowRequest,
+  Length,
+  LoggedShot,
+  LookAfter,
+  LookTaken,
+  LookWord,
+  OwnSay,
+  Plan,
+  PlanRequest,
+  Progress,
+  SharedPlan,
+  TogetherPair,
+  TogetherRequest,
 } from "../../pkg/straight_answer.js";
 
 export interface Planner {
