@@ -25,10 +25,11 @@ pub(crate) struct Built {
 /// Copies the tree, weaves the package's faults in and builds its tests.
 pub(crate) fn woven(root: &Path, folder: &Path, package: &str, mutants: &[Mutant]) -> Result<Built> {
     let tree = folder.join("tree");
-    copy_tree(root, &tree)?;
+    copy_tree(root, &tree, mutants)?;
     let at = tree.join("crates").join(package);
-    add_switch(&at)?;
-    let mut refused = BTreeSet::new();
+    add_switch(root, &at, package)?;
+    let known = folder.join(format!("refused-{package}.txt"));
+    let mut refused = remembered(&fs::read_to_string(&known).unwrap_or_default(), mutants);
     for round in 1..=MOST_ROUNDS {
         let woven = weave_all(root, &tree, mutants, &refused)?;
         eprintln!("{package}: building with {} of {} faults, round {round}", woven.len(), mutants.len());
@@ -39,11 +40,25 @@ pub(crate) fn woven(root: &Path, folder: &Path, package: &str, mutants: &[Mutant
             return Ok(Built { programs: programs(&built), woven, refused, at });
         }
         refused.extend(culprits);
+        let names: Vec<&str> = refused.iter().map(|&number| mutants[number].name.as_str()).collect();
+        fs::write(&known, names.join("\n"))?;
     }
     bail!("{package} still does not build after {MOST_ROUNDS} rounds")
 }
 
-fn weave_all(root: &Path, tree: &Path, mutants: &[Mutant], refused: &BTreeSet<usize>) -> Result<BTreeSet<usize>> {
+/// What an earlier run found not to compile, by name: lines that have moved since are tried again.
+fn remembered(names: &str, mutants: &[Mutant]) -> BTreeSet<usize> {
+    let names: BTreeSet<&str> = names.lines().collect();
+    let known = mutants.iter().enumerate().filter(|(_, mutant)| names.contains(mutant.name.as_str()));
+    known.map(|(number, _)| number).collect()
+}
+
+fn weave_all(
+    root: &Path,
+    tree: &Path,
+    mutants: &[Mutant],
+    refused: &BTreeSet<usize>,
+) -> Result<BTreeSet<usize>> {
     let mut by_file: BTreeMap<&str, BTreeMap<usize, &Mutant>> = BTreeMap::new();
     for (number, mutant) in mutants.iter().enumerate() {
         let of_file = by_file.entry(&mutant.file).or_default();
@@ -66,12 +81,11 @@ fn weave_all(root: &Path, tree: &Path, mutants: &[Mutant], refused: &BTreeSet<us
 }
 
 /// The switch itself: which fault is on comes from outside; in a run that only looks, each that is asked for is noted.
-fn add_switch(at: &Path) -> Result<()> {
+fn add_switch(root: &Path, at: &Path, package: &str) -> Result<()> {
     const TEXT: &str = include_str!("switch.txt");
     write_if_new(&at.join("src/mutant_switch.rs"), TEXT)?;
-    let lib = at.join("src/lib.rs");
-    let text = fs::read_to_string(&lib)?;
-    write_if_new(&lib, &(text + "\nmod mutant_switch;\n"))
+    let text = fs::read_to_string(root.join("crates").join(package).join("src/lib.rs"))?;
+    write_if_new(&at.join("src/lib.rs"), &(text + "\nmod mutant_switch;\n"))
 }
 
 fn write_if_new(path: &Path, text: &str) -> Result<()> {
@@ -90,7 +104,8 @@ fn culprits(tree: &Path, messages: &[Value]) -> Result<BTreeSet<usize>> {
             continue;
         }
         let spans: Vec<&Value> = message["spans"].as_array().into_iter().flatten().collect();
-        let near: Option<usize> = spans.iter().filter(|s| s["is_primary"] == true).find_map(|span| near(tree, span));
+        let near: Option<usize> =
+            spans.iter().filter(|s| s["is_primary"] == true).find_map(|span| near(tree, span));
         let Some(number) = near else { bail!("cannot place: {}", message["rendered"]) };
         found.insert(number);
     }
@@ -126,12 +141,20 @@ fn programs(messages: &[Value]) -> Vec<PathBuf> {
     programs.filter_map(|m| m["executable"].as_str().map(PathBuf::from)).collect()
 }
 
-fn copy_tree(root: &Path, tree: &Path) -> Result<()> {
-    let output = Command::new("git").args(["ls-files", "-z", "--cached", "--others", "--exclude-standard"]).current_dir(root).output()?;
+/// Everything the build needs but what will be woven: a file that stays as it is need not be compiled again.
+fn copy_tree(root: &Path, tree: &Path, mutants: &[Mutant]) -> Result<()> {
+    let woven: BTreeSet<&str> = mutants.iter().map(|mutant| mutant.file.as_str()).collect();
+    let output = Command::new("git")
+        .args(["ls-files", "-z", "--cached", "--others", "--exclude-standard"])
+        .current_dir(root)
+        .output()?;
     for file in String::from_utf8(output.stdout)?.split('\0').filter(|file| !file.is_empty()) {
-        let needed = ["crates/", "tests/", "Cargo", ".cargo", "clippy.toml"].iter().any(|start| file.starts_with(start));
+        let needed = ["crates/", "tests/", "Cargo", ".cargo", "clippy.toml"]
+            .iter()
+            .any(|start| file.starts_with(start));
         let (from, to) = (root.join(file), tree.join(file));
-        if needed && from.is_file() {
+        let later = woven.contains(file) || file.ends_with("/src/lib.rs") && to.is_file();
+        if needed && !later && from.is_file() {
             fs::create_dir_all(to.parent().unwrap_or(tree))?;
             let (old, new) = (fs::read(&to).ok(), fs::read(&from)?);
             if old.as_ref() != Some(&new) {

@@ -10,6 +10,7 @@ mod run;
 mod weave;
 
 use anyhow::{Context, Result};
+use listed::Mutant;
 use std::path::PathBuf;
 
 fn main() -> Result<()> {
@@ -19,13 +20,15 @@ fn main() -> Result<()> {
     let only = std::env::var("ONLY").ok();
     let mut found = Vec::new();
     for package in words {
-        let mut mutants = listed::list(&tool, &root, &package)?;
-        if let Some(only) = &only {
-            mutants.retain(|mutant| mutant.file.contains(only.as_str()));
-        }
+        // All are woven in whatever is asked for: the build is then the same from run to run.
+        let mutants = listed::list(&tool, &root, &package)?;
         let built = build::woven(&root, &folder, &package, &mutants)?;
-        let fates = run::all(&root, &built, mutants.len())?;
-        found.extend(mutants.into_iter().zip(fates));
+        let wanted = |mutant: &Mutant| {
+            only.as_ref().is_none_or(|only| only.split(',').any(|part| mutant.file.contains(part)))
+        };
+        let wanted: Vec<usize> = (0..mutants.len()).filter(|&number| wanted(&mutants[number])).collect();
+        let fates = run::all(&built, &mutants, &wanted)?;
+        found.extend(wanted.iter().map(|&number| mutants[number].clone()).zip(fates));
     }
     report::write(&root, &found, only.is_none())
 }

@@ -35,7 +35,11 @@ fn report(root: &Path, found: &[(Mutant, Fate)], reasons: &BTreeMap<String, Stri
         let alive = count(&[Fate::Survived, Fate::Unreached]);
         let share = 100.0 * killed as f64 / (killed + alive).max(1) as f64;
         let (unviable, left) = (count(&[Fate::Unviable]), count(&[Fate::NotWoven]));
-        let _ = writeln!(text, "| {file} | {} | {killed} | {alive} | {share:.1} % | {unviable} | {left} |", killed + alive);
+        let _ = writeln!(
+            text,
+            "| {file} | {} | {killed} | {alive} | {share:.1} % | {unviable} | {left} |",
+            killed + alive
+        );
     }
     text.push_str("\n## What no test notices\n");
     for (file, entries) in &files {

@@ -1,6 +1,7 @@
 //! The tests against every fault: each fault meets the tests that reach it, quick ones first, until one fails.
 
 use crate::build::Built;
+use crate::listed::Mutant;
 use anyhow::{Context, Result, ensure};
 use std::collections::BTreeSet;
 use std::fs;
@@ -36,8 +37,8 @@ struct Test {
     reached: BTreeSet<usize>,
 }
 
-/// Runs the tests against each of `count` faults.
-pub(crate) fn all(root: &Path, built: &Built, count: usize) -> Result<Vec<Fate>> {
+/// Runs the tests against each wanted fault.
+pub(crate) fn all(built: &Built, mutants: &[Mutant], wanted: &[usize]) -> Result<Vec<Fate>> {
     let mut tests = Vec::new();
     for program in &built.programs {
         for name in names(program, &built.at)? {
@@ -46,15 +47,24 @@ pub(crate) fn all(root: &Path, built: &Built, count: usize) -> Result<Vec<Fate>>
     }
     tests.sort_by_key(|test| test.time);
     let whole: Duration = tests.iter().map(|test| test.time).sum();
-    eprintln!("{} tests of {}, {:.1} s in all", tests.len(), root.display(), whole.as_secs_f64());
-    let mut fates = Vec::with_capacity(count);
+    eprintln!("{} tests, {:.1} s in all", tests.len(), whole.as_secs_f64());
+    let mut fates = Vec::with_capacity(wanted.len());
     let (start, mut told) = (Instant::now(), Instant::now());
-    for number in 0..count {
-        fates.push(fate(number, built, &tests)?);
+    for &number in wanted {
+        let fate = fate(number, built, &tests)?;
+        if matches!(fate, Fate::Survived | Fate::Unreached) {
+            eprintln!("not noticed: {}", mutants[number].name);
+        }
+        fates.push(fate);
         if told.elapsed() > Duration::from_secs(30) {
             told = Instant::now();
             let gone = fates.iter().filter(|fate| matches!(fate, Fate::Survived | Fate::Unreached)).count();
-            eprintln!("{} of {count} after {} s, {gone} not noticed", number + 1, start.elapsed().as_secs());
+            eprintln!(
+                "{} of {} after {} s, {gone} not noticed",
+                fates.len(),
+                wanted.len(),
+                start.elapsed().as_secs()
+            );
         }
     }
     Ok(fates)
@@ -142,7 +152,11 @@ fn look(program: &Path, name: String, at: &Path) -> Result<Test> {
     let text = fs::read_to_string(&notes).unwrap_or_default();
     test.reached = text.lines().filter_map(|line| line.parse().ok()).collect();
     let start = Instant::now();
-    ensure!(passes(program, &[&test.name], at, "none", None, long)? == Some(true), "{} fails without a fault", test.name);
+    ensure!(
+        passes(program, &[&test.name], at, "none", None, long)? == Some(true),
+        "{} fails without a fault",
+        test.name
+    );
     test.time = start.elapsed();
     Ok(test)
 }

@@ -97,7 +97,8 @@ impl Finder<'_> {
             let end = offset(self.text, &self.lines, mutant.span.end);
             bodies.entry((start, end)).or_default().push((number, mutant.replacement.clone()));
         }
-        self.nodes.extend(bodies.into_iter().map(|(range, values)| Node { range, kind: Kind::Value(values) }));
+        self.nodes
+            .extend(bodies.into_iter().map(|(range, values)| Node { range, kind: Kind::Value(values) }));
     }
 }
 
@@ -122,9 +123,7 @@ impl<'ast> Visit<'ast> for Finder<'_> {
 
     fn visit_expr_unary(&mut self, node: &'ast syn::ExprUnary) {
         let operator = self.range(node.op.span());
-        if let [(number, _)] = self.at(Genre::UnaryOperator, operator.0)[..]
-           
-        {
+        if let [(number, _)] = self.at(Genre::UnaryOperator, operator.0)[..] {
             let usual = self.text[operator.0..operator.1].to_owned();
             let kind = Kind::Unary { operand: self.range(node.expr.span()), usual, number };
             let range = self.range(node.span());
@@ -214,8 +213,12 @@ fn render_node(text: &str, nodes: &[Node], index: usize) -> String {
                 format!("{all}{{ {l} {usual} {r} }}")
             };
             match usual.as_str() {
-                "&&" => format!("(match ({left}) {{ l => if l == {SWITCH}({number}) {{ l }} else {{ {right} }} }})"),
-                "||" => format!("(match ({left}) {{ l => if l != {SWITCH}({number}) {{ l }} else {{ {right} }} }})"),
+                "&&" => format!(
+                    "(match ({left}) {{ l => if l == {SWITCH}({number}) {{ l }} else {{ {right} }} }})"
+                ),
+                "||" => format!(
+                    "(match ({left}) {{ l => if l != {SWITCH}({number}) {{ l }} else {{ {right} }} }})"
+                ),
                 "==" | "!=" | "<" | ">" | "<=" | ">=" => {
                     format!("(match (&({left}), &({right})) {{ (l, r) => {} }})", choose("l", "r"))
                 }
@@ -237,9 +240,8 @@ fn render_node(text: &str, nodes: &[Node], index: usize) -> String {
             format!("({all}{{ {} }})", inner(range))
         }
         Kind::Value(values) => {
-            let value = |(number, value): &(usize, String)| {
-                format!("if {SWITCH}({number}) {{ return {value}; }}\n")
-            };
+            let value =
+                |(number, value): &(usize, String)| format!("if {SWITCH}({number}) {{ return {value}; }}\n");
             let all: String = values.iter().map(value).collect();
             all + &inner(nodes[index].range)
         }

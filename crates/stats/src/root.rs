@@ -14,7 +14,14 @@ const MOST_STEPS: usize = 200;
 pub(crate) fn find_root(low: f64, high: f64, absolute: f64, f: &dyn Fn(f64) -> f64) -> Option<f64> {
     let (mut a, mut b) = (low, high);
     let (mut fa, mut fb) = (f(a), f(b));
-    if fa.is_nan() || fb.is_nan() || (fa > 0.0) == (fb > 0.0) && fa != 0.0 && fb != 0.0 {
+    if fa.is_nan() || fb.is_nan() {
+        return None;
+    }
+    // An end that is the place itself has no sign to hold against the other one.
+    if let Some((end, _)) = [(a, fa), (b, fb)].into_iter().find(|&(_, f)| f == 0.0) {
+        return Some(end);
+    }
+    if (fa > 0.0) == (fb > 0.0) {
         return None;
     }
     let (mut c, mut fc);
@@ -66,6 +73,13 @@ mod tests {
     fn refuses_what_is_not_bracketed_or_not_a_number() {
         assert_eq!(find_root(1.0, 2.0, 0.0, &|x| x), None);
         assert_eq!(find_root(-1.0, 1.0, 0.0, &|_| f64::NAN), None);
+    }
+
+    #[test]
+    fn an_end_that_is_zero_is_the_root() {
+        assert_eq!(find_root(0.0, 0.25, 1e-12, &|x| -x), Some(0.0));
+        assert_eq!(find_root(-3.0, 0.0, 1e-12, &|x| x), Some(0.0));
+        assert_eq!(find_root(1.0, 2.0, 1e-12, &|x| (x - 1.0) * (x - 3.0)), Some(1.0));
     }
 
     #[test]
