@@ -1,10 +1,11 @@
 //! Small promises at their edges: what is handed back, what a refusal says, where a limit ends.
 
 use crate::support::{DEG, MPH, RPM, assert_near, driver, launch};
+use flight::impact::{Delivery, Head, ImpactError, SmashVerdict, Strike, impact, judge_smash};
 use flight::{
     Aerodynamics, Air, BALL, Conditions, ConditionsError, Constant, Hypothesis, Launch, LaunchError, Medium,
-    Quantity, STANDARD_GRAVITY_MPS2, Spin, Start, Station, TimeStep, Vec3, Wind, Window, fly, limits,
-    simulate, unit_hypotheses,
+    Quantity, STANDARD_GRAVITY_MPS2, Spin, Start, Station, TimeStep, Validity, Vec3, Wind, Window, fly,
+    limits, simulate, unit_hypotheses,
 };
 
 #[test]
@@ -158,4 +159,98 @@ fn a_step_is_as_long_as_it_says() {
     let shot = Launch { speed_mps: 60.0 * MPH, ..driver() };
     let points = flight::track(&shot, &Conditions::STANDARD, TimeStep::COARSE).unwrap().points;
     assert_near(points[1].time_s, 0.1, 1e-15, "time of the second point");
+}
+
+#[test]
+fn a_flight_on_the_edge_of_what_was_measured_is_inside() {
+    let measured = Validity {
+        slowest_air_speed_mps: 20.0,
+        launch_spin_radps: 1500.0 * RPM * (1.0 - 1e-12),
+        lowest_spin_ratio: 0.03,
+        highest_spin_ratio: 1.0,
+    };
+    assert!(!measured.is_extrapolated(), "{measured:?}");
+    let slow = Validity { slowest_air_speed_mps: 19.999, ..measured };
+    assert!(slow.is_too_slow() && slow.is_extrapolated());
+    let spins_little = Validity { launch_spin_radps: 1499.9 * RPM, ..measured };
+    assert!(spins_little.has_too_little_spin() && spins_little.is_extrapolated());
+    let falls_behind = Validity { lowest_spin_ratio: 0.0299, ..measured };
+    assert!(falls_behind.has_too_little_spin() && !falls_behind.is_too_slow());
+    let spins_much = Validity { highest_spin_ratio: 1.0001, ..measured };
+    assert!(spins_much.has_too_much_spin() && spins_much.is_extrapolated());
+}
+
+#[test]
+fn a_vector_is_finite_only_whole() {
+    assert!(Vec3::new(1.0, -2.0, 0.0).is_finite());
+    for broken in [f64::NAN, f64::INFINITY, f64::NEG_INFINITY] {
+        for vector in [Vec3::new(broken, 0.0, 0.0), Vec3::new(0.0, broken, 0.0), Vec3::new(0.0, 0.0, broken)]
+        {
+            assert!(!vector.is_finite(), "{vector:?}");
+        }
+    }
+}
+
+#[test]
+fn a_window_holds_its_edges_and_nothing_beyond() {
+    let window = Window::new([0.1, 0.3], [200.0, 500.0]).unwrap();
+    for inside in [(0.1, 200.0), (0.3, 500.0), (0.2, 300.0)] {
+        assert!(window.contains(inside.0, inside.1), "{inside:?}");
+    }
+    for outside in [(0.099, 300.0), (0.301, 300.0), (0.2, 199.0), (0.2, 501.0), (f64::NAN, 300.0)] {
+        assert!(!window.contains(outside.0, outside.1), "{outside:?}");
+    }
+    for broken in [[0.0, 0.3], [0.1, 1.2], [0.3, 0.1], [0.2, 0.2], [f64::NAN, 0.3], [0.1, f64::NAN]] {
+        assert!(Window::new(broken, [200.0, 500.0]).is_err(), "{broken:?}");
+    }
+    for broken in [[9.0, 500.0], [200.0, 1600.0], [500.0, 200.0]] {
+        assert!(Window::new([0.1, 0.3], broken).is_err(), "{broken:?}");
+    }
+}
+
+#[test]
+fn a_smash_is_judged_at_its_edges() {
+    let allowed = limits(Quantity::Smash);
+    for (smash, verdict) in [
+        (allowed.low, SmashVerdict::Ordinary),
+        (1.52, SmashVerdict::Ordinary),
+        (1.5201, SmashVerdict::High),
+        (allowed.high, SmashVerdict::High),
+        (allowed.low - 1e-9, SmashVerdict::Impossible),
+        (allowed.high + 1e-9, SmashVerdict::Impossible),
+        (f64::NAN, SmashVerdict::Impossible),
+    ] {
+        assert_eq!(judge_smash(smash), verdict, "{smash}");
+    }
+}
+
+const DELIVERY: Delivery =
+    Delivery { club_speed_mps: 45.0, dynamic_loft_rad: 0.22, attack_rad: 0.02, face_rad: 0.0, path_rad: 0.0 };
+
+/// u_n = (1 + e) V cos sl/(1 + m/M + m toe²/I_th + m high²/I_hl), wherever the strike.
+#[test]
+fn a_strike_off_the_center_costs_speed_in_both_directions() {
+    let head = Head { tangential_restitution: 0.3, ..Head::DRIVER };
+    for (toe_m, high_m) in [(0.0, 0.0), (0.02, 0.0), (-0.02, 0.0), (0.0, 0.015), (0.0, -0.015), (0.01, 0.02)]
+    {
+        let found = impact(&DELIVERY, &Strike { toe_m, high_m }, &head).unwrap();
+        let yielding = 1.0 / head.mass_kg
+            + toe_m * toe_m / head.toe_heel_inertia_kgm2
+            + high_m * high_m / head.high_low_inertia_kgm2;
+        let (spin_loft, m) = (0.2_f64, BALL.mass_kg);
+        let away = (1.0 + head.restitution) * 45.0 * spin_loft.cos() / (1.0 + m * yielding);
+        let along = 2.0 / 7.0 * 1.3 * 45.0 * spin_loft.sin() / (1.0 + 2.0 * m / (7.0 * head.mass_kg));
+        assert_near(found.launch.speed_mps, away.hypot(along), 1e-9, "ball speed");
+        assert_near(found.smash, found.launch.speed_mps / 45.0, 1e-12, "smash");
+    }
+}
+
+#[test]
+fn an_impact_that_overflows_is_refused_whatever_overflows() {
+    let strike = Strike { toe_m: 0.02, high_m: 0.0 };
+    let deep = Head { gravity_depth_m: f64::MAX, ..Head::DRIVER };
+    assert_eq!(impact(&DELIVERY, &strike, &deep), Err(ImpactError::NotFinite));
+    for refusal in [ImpactError::NotFinite, ImpactError::NotPositive, ImpactError::NoContact] {
+        assert!(refusal.to_string().len() > 20, "{refusal:?}");
+    }
 }
