@@ -189,6 +189,16 @@ fn spreads_as_far_apart_as_their_counts_allow() {
 }
 
 #[test]
+fn variances_are_compared_only_where_both_are_some() {
+    let summary = |sd| stats::Summary::new(8, 250.0, sd).unwrap();
+    let ratio = |one, other| stats::variance_ratio(&summary(one), &summary(other)).map(|found| found.f);
+    assert_eq!([ratio(3.0, 2.0), ratio(2.0, 2.0)], [Ok(2.25), Ok(1.0)]);
+    for (one, other) in [(0.0, 2.0), (2.0, 0.0), (0.0, 0.0), (1e-200, 2.0), (1e30, 1e-200)] {
+        assert_eq!(ratio(one, other), Err(Refusal::NoScatter), "{one} {other}");
+    }
+}
+
+#[test]
 fn a_level_whose_deviate_reaches_the_count_has_no_interval() {
     let at = |z: f64| Level::missing(2.0 * normal_sf(z)).unwrap();
     assert!(spreads(1.5).interval(at(4.99)).is_some());
@@ -264,6 +274,8 @@ fn a_trend_needs_two_shots_more_than_builds() {
     assert_eq!(trend(&four).unwrap().textbook.df, 1.0);
     assert_eq!(trend(&four[..3]).unwrap_err(), Refusal::TooFew { got: 3, need: 4 });
     assert_eq!(trend(&four[..2]).unwrap_err(), Refusal::TooFew { got: 2, need: 4 });
+    let one_build = four.map(|shot| OrderedShot { build: 7, ..shot });
+    assert_eq!(trend(&one_build[..2]).unwrap_err(), Refusal::TooFew { got: 2, need: 3 });
     let at_once = four.map(|shot| OrderedShot { at: 5.0, ..shot });
     assert!(trend(&at_once).is_err(), "all at one place in the order");
     let unusable = [shot(f64::NAN, 0, 1.0), shot(1.0, 0, 2.0), shot(2.0, 0, 5.0)];
@@ -297,4 +309,39 @@ fn trimming_leaves_two_shots_or_refuses() {
     for trim in [0.5, -0.1, f64::NAN] {
         assert!(matches!(yuen(&of(9), &of(9), trim), Err(Refusal::Argument { .. })), "{trim}");
     }
+}
+
+#[test]
+fn a_value_may_be_as_large_as_the_largest() {
+    let largest = stats::LARGEST_VALUE;
+    assert!(Sample::new(vec![largest, -largest]).is_ok());
+    let beyond = 1.000_001 * largest;
+    let refused = stats::SampleError::TooLarge { index: 1, value: -beyond };
+    assert_eq!(Sample::new(vec![1.0, -beyond]), Err(refused));
+    assert_eq!(Sample::new(vec![f64::INFINITY, 1.0]), Err(stats::SampleError::NotFinite { index: 0 }));
+    let summary = stats::Summary::new;
+    assert!(summary(2, largest, largest).is_ok() && summary(1, 0.0, 1.0).is_err());
+    assert!(
+        summary(2, beyond, 1.0).is_err()
+            && summary(2, 0.0, beyond).is_err()
+            && summary(2, 0.0, -1e-9).is_err()
+    );
+}
+
+#[test]
+fn subsets_need_something_to_pick_and_gaps_forgive_rounding() {
+    use stats::subsets::{Figure, chance_gaps, picks, runs, share_of_pairs};
+    let all = sample(&[1.0, 2.0, 4.0, 8.0]);
+    let picked = |n, draws| picks(&all, n, Figure::Mean, draws, 1).is_some();
+    assert!(picked(1, 1) && picked(4, 1));
+    assert!(!picked(0, 9) && !picked(5, 9) && !picked(2, 0) && !picked(0, 0));
+    assert!(runs(&all, 0, Figure::Mean).is_none() && runs(&all, 5, Figure::Mean).is_none());
+    let gaps = |n, draws| chance_gaps(&all, &all, n, Figure::Mean, draws, 1).is_some();
+    assert!(gaps(2, 5) && !gaps(0, 5) && !gaps(2, 0));
+    // A millionth apart around a million is rounding, a hundredth is not.
+    let one = |value: f64| runs(&sample(&[value, value]), 2, Figure::Mean).unwrap();
+    let (above, near, far) = (one(1e6 + 1e-6), one(1e6), one(1e6 - 1e-2));
+    assert_eq!([share_of_pairs(&above, &near, 0.0), share_of_pairs(&above, &far, 0.0)], [0.0, 1.0]);
+    assert_eq!([share_of_pairs(&above, &far, 1.1e-2), share_of_pairs(&above, &far, 1e-2 + 5e-6)], [1.0, 1.0]);
+    assert_eq!(share_of_pairs(&above, &far, 1.3e-2), 0.0);
 }
