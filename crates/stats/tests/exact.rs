@@ -1,5 +1,5 @@
 //! Results that are known exactly: by hand, by another method of this crate, or because nothing is left to chance.
-#![expect(clippy::unwrap_used, clippy::float_cmp, reason = "tests")]
+#![expect(clippy::unwrap_used, clippy::float_cmp, clippy::cast_possible_truncation, reason = "tests")]
 
 use stats::bivariate::{BivariateNormal, Stretch};
 use stats::bootstrap::{bca_shares, bias_correction, bootstrap};
