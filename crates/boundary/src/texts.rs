@@ -1,6 +1,6 @@
 //! Files and texts into sessions, and sessions into a file or a link.
 
-use crate::objects::{answered, given, given_back, thrown, to_js, understood};
+use crate::objects::{answered, given, given_back, text_of, thrown, to_js, understood};
 use crate::voice::heard;
 use crate::whole;
 use reading::FileIs;
@@ -31,15 +31,16 @@ pub fn decode(
 /// Reads shots from text.
 ///
 /// # Errors
-/// A `Refusal` when the hints are not of their type. Text itself is never refused.
+/// A `Refusal` when the hints are not of their type, or the text is none. Text itself is never refused.
 #[wasm_bindgen(unchecked_return_type = "ReadResult")]
 pub fn read(
-    text: &str,
+    #[wasm_bindgen(unchecked_param_type = "string")] text: JsValue,
     #[wasm_bindgen(unchecked_optional_param_type = "Hints | null")] hints: JsValue,
     #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
     let voice = heard(voice)?;
-    to_js(&whole::read(text, &given(hints, "hints", &voice)?, &voice))
+    let text = text_of(text, &voice)?;
+    to_js(&whole::read(&text, &given(hints, "hints", &voice)?, &voice))
 }
 
 /// Joins sessions of texts added one after another: builds of one name become one, measures align.
@@ -87,8 +88,9 @@ pub fn pack(
 /// A `Refusal` that says whether the text is no link, was damaged, or needs a later version.
 #[wasm_bindgen(unchecked_return_type = "Unpacked")]
 pub fn unpack(
-    text: &str,
+    #[wasm_bindgen(unchecked_param_type = "string")] text: JsValue,
     #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    given_back(whole::unpack(text, &heard(voice)?))
+    let voice = heard(voice)?;
+    given_back(whole::unpack(&text_of(text, &voice)?, &voice))
 }

@@ -5,8 +5,29 @@
  * An abridged core gives the first answer; the whole is loaded after it, or when something else is asked.
  */
 import type {
-  AirRequest, Cause, CauseRequest, CheckRequest, Consistency, ConsistencyRequest, Hints, InStandardAir, Landing, LandingRequest, Luck,
-  LuckRequest, Measure, Order, Potential, PotentialRequest, ReadResult, Report, Second, SecondRequest, Session, Shared, ShareRequest,
+  AirRequest,
+  Cause,
+  CauseRequest,
+  CheckRequest,
+  Consistency,
+  ConsistencyRequest,
+  Hints,
+  InStandardAir,
+  Landing,
+  LandingRequest,
+  Luck,
+  LuckRequest,
+  Measure,
+  Order,
+  Potential,
+  PotentialRequest,
+  ReadResult,
+  Report,
+  Second,
+  SecondRequest,
+  Session,
+  Shared,
+  ShareRequest,
   Unpacked,
 } from "../../pkg/straight_answer.js";
 import { openCores } from "./core.js";

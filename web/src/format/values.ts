@@ -22,7 +22,8 @@ const SPACE = "\u00a0";
 /** A measure by its id. */
 export function measureView(id: string, measures: readonly Measure[], session: Pick<Session, "custom">): MeasureView {
   const known = measures.find((measure) => measure.id === id);
-  if (known) return { ...known, ...shownIn(known.unit), offeredMargin: known.offered_margin, marginWhy: known.margin_why };
+  if (known)
+    return { ...known, ...shownIn(known.unit), offeredMargin: known.offered_margin, marginWhy: known.margin_why };
   const own = session.custom.find((measure) => measure.id === id);
   const unit = own?.unit ?? "";
   // Carry in standard air is a carry; a column of the golfer's own stays in its own unit.
