@@ -41,6 +41,7 @@ export type {
   LookWord,
   OwnSay,
   Plan,
+  PlanLimits,
   PlanRequest,
   Progress,
   SharedPlan,
@@ -77,6 +78,7 @@ export function openPlanner(): Promise<Planner> {
 
 async function load(): Promise<Planner> {
   const [core, voice] = await Promise.all([openWhole(), voiceOf(manner(language()))]);
+  const limits = asking(core.plan_limits);
   return {
     plan: (request) => asking(() => core.plan(request, voice)),
     follow: (request) => asking(() => core.follow(request, voice)),
@@ -85,7 +87,7 @@ async function load(): Promise<Planner> {
     feel: (request) => asking(() => core.feel(request, voice)),
     packPlan: (request) => asking(() => core.pack_plan(request, voice)),
     unpackPlan: (text) => asking(() => core.unpack_plan(text, voice)),
-    limits: () => asking(() => core.plan_limits()),
+    limits: () => limits,
     writeCsv: (session) => asking(() => core.write_csv(session, voice)),
   };
 }

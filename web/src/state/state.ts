@@ -18,7 +18,7 @@ import type {
 import { isSpread } from "../format/margin.js";
 import { say } from "../text/say.js";
 import { type Patch, patched } from "./patch.js";
-import { openingQuestion, settled, withOffered } from "./question.js";
+import { opened, settled, withOffered } from "./question.js";
 import { buildOf, numberOf, type SetAside, shotCount, withReasons } from "./shots.js";
 import { again, type Given, type NewText, nothingIn, renamed, type Workbook, withMore } from "./texts.js";
 
@@ -65,6 +65,8 @@ export interface State {
   unfinished: Readonly<Record<string, unknown>>;
   past: readonly Past[];
   question: Question | null;
+  /** What is known of the question before there is one. */
+  opening: Partial<Question>;
   /** What came with the link that the shots came in. */
   sent: Sent | null;
   report: Report | null;
@@ -87,7 +89,8 @@ export interface State {
 
 export type Message =
   | { type: "opened"; measures: readonly Measure[] }
-  | { type: "texts_given"; texts: readonly NewText[]; question?: Partial<Question> | undefined }
+  /** `opening` is what is known of a question that the page begins; `question` one that was asked elsewhere. */
+  | { type: "texts_given"; texts: readonly NewText[]; opening?: Partial<Question>; question?: Question }
   | { type: "link_opened"; text: NewText; sent: Sent }
   | { type: "as_sent" }
   | { type: "texts_added"; texts: readonly NewText[] }
@@ -122,6 +125,7 @@ export const start: State = {
   unfinished: {},
   past: [],
   question: null,
+  opening: {},
   sent: null,
   report: null,
   trouble: null,
@@ -148,15 +152,14 @@ function step(state: State, message: Message): State {
         measures: state.measures,
         past: state.read ? remembered(state, say("done-opened")).past : [],
         given: withMore([], message.texts),
-        question: message.question ? openingQuestion(message.question) : null,
+        opening: message.opening ?? {},
+        question: message.question ?? null,
         ...wish(state, "read"),
       };
-    case "link_opened":
-      return {
-        ...step(state, { type: "texts_given", texts: [message.text] }),
-        question: message.sent.question,
-        sent: message.sent,
-      };
+    case "link_opened": {
+      const { question } = message.sent;
+      return { ...step(state, { type: "texts_given", texts: [message.text], question }), sent: message.sent };
+    }
     case "as_sent":
       return state.sent ? { ...state, question: state.sent.question, setAside: {}, ...wish(state, "read") } : state;
     case "texts_added":
@@ -257,7 +260,9 @@ function afterReading(state: State, { results, session }: { results: readonly Re
     if (kept.length > 0)
       return { ...state, given: kept, past: state.past.slice(0, -1), notAdded: empty, ...wish(state, "read") };
   }
-  const question = settled(state.question, session, state.measures);
+  const question = state.question
+    ? settled(state.question, session, state.measures)
+    : opened(state.opening, session, state.measures);
   const read = { session, texts: given.length };
   const setAside = isSameShots(read, state.read) ? state.setAside : {};
   return {
