@@ -1,6 +1,8 @@
 /** How the page is built: relative paths, so that `dist` works under any sub-path of any host. */
 import { defineConfig, type Plugin } from "vite";
+import { bundled } from "./bundled.mjs";
 import { bareCatalogues } from "./catalogues.mjs";
+import { colors } from "./colors/plugin.mjs";
 import { methodsPage } from "./methods/plugin.mjs";
 import { offline } from "./offline/plugin.mjs";
 import manifest from "./package.json" with { type: "json" };
@@ -14,7 +16,7 @@ const policyOnlyWhenBuilt: Plugin = {
 
 /**
  * The policy of every page with a script: nothing but the site's own files, and no text that becomes a script.
- * lit makes its templates under the first name, `src/trusted.ts` starts workers under the second.
+ * lit makes its templates under the first name, `src/core/trusted.ts` starts workers under the second.
  */
 const POLICY = [
   "default-src 'none'",
@@ -33,26 +35,39 @@ const POLICY = [
 const policy: Plugin = { name: "policy", transformIndexHtml: (html) => html.replace("%POLICY%", POLICY) };
 
 /** All that the first answer needs is one file: on a slow network every request costs more than its bytes. */
-const firstAnswer = { name: "page", test: /\/web\/src\/page\.ts$/, includeDependenciesRecursively: true };
+const firstAnswer = { name: "page", test: /\/web\/src\/page\/page\.ts$/, includeDependenciesRecursively: true };
+
+/** What is behind a door is called after its folder: `landing/part.ts` is `landing-part`. */
+const afterItsFolder = ({ facadeModuleId }: { facadeModuleId?: string | null }): string => {
+  const folder = facadeModuleId?.match(/\/(\w+)\/part\.ts$/)?.[1];
+  return folder ? `assets/${folder}-part-[hash].js` : "assets/[name]-[hash].js";
+};
 
 export default defineConfig({
   base: "./",
-  plugins: [bareCatalogues(), policy, policyOnlyWhenBuilt, methodsPage(), offline()],
+  plugins: [
+    bareCatalogues(),
+    policy,
+    policyOnlyWhenBuilt,
+    methodsPage(),
+    colors(),
+    bundled("page"),
+    offline(),
+  ],
   define: { APP_VERSION: JSON.stringify(manifest.version) },
   build: {
     outDir: "../dist",
     emptyOutDir: true,
     target: "es2022",
     assetsInlineLimit: 0,
-    license: { fileName: "licenses.md" },
     // What `cargo xtask sizes` counts by.
     manifest: true,
     rolldownOptions: {
       input: ["index.html", "methods.html", "methods.es.html", "embed.html"],
-      output: { codeSplitting: { groups: [firstAnswer] } },
+      output: { codeSplitting: { groups: [firstAnswer] }, chunkFileNames: afterItsFolder },
     },
     modulePreload: { polyfill: false },
   },
-  worker: { format: "es" },
+  worker: { format: "es", plugins: () => [bundled("page")] },
   server: { fs: { allow: [".."] } },
 });

@@ -15,7 +15,8 @@ const { candidate, baseline, y, columns, draws, seed } = JSON.parse(readFileSync
 const from = createRequire(join(packages, "package.json"));
 const simple = from("simple-statistics");
 const { jStat } = from("jstat");
-const version = (name) => JSON.parse(readFileSync(join(packages, "node_modules", name, "package.json"), "utf8")).version;
+const version = (name) =>
+  JSON.parse(readFileSync(join(packages, "node_modules", name, "package.json"), "utf8")).version;
 const design = y.map((_, row) => [1, ...columns.map((column) => column[row])]);
 
 /** Seeded numbers in [0, 1): the packages take a source of them, and Math.random has no seed. mulberry32. */
@@ -35,7 +36,10 @@ function bootstrap({ mean, deviation, draw, cdf, inverse, quantile }) {
   const drawn = Array.from({ length: draws }, () => mean(draw(candidate)) - mean(draw(baseline))).sort((a, b) => a - b);
   const below = drawn.filter((value) => value < estimate).length / draws;
   let [cubes, squares] = [0, 0];
-  for (const [side, values] of [[1, candidate], [-1, baseline]]) {
+  for (const [side, values] of [
+    [1, candidate],
+    [-1, baseline],
+  ]) {
     const without = values.map((_, gone) => side * mean(values.filter((_, at) => at !== gone)));
     const center = mean(without);
     for (const value of without) {
@@ -53,7 +57,10 @@ function bootstrap({ mean, deviation, draw, cdf, inverse, quantile }) {
 const ofSimple = {
   permutation() {
     const source = random(seed);
-    return [simple.mean(candidate) - simple.mean(baseline), simple.permutationTest(candidate, baseline, "two_side", draws, source)];
+    return [
+      simple.mean(candidate) - simple.mean(baseline),
+      simple.permutationTest(candidate, baseline, "two_side", draws, source),
+    ];
   },
   bootstrap() {
     const source = random(seed);
@@ -101,7 +108,12 @@ const ofJStat = {
     const df = (a + b) ** 2 / (a ** 2 / (candidate.length - 1) + b ** 2 / (baseline.length - 1));
     const [difference, error] = [jStat.mean(candidate) - jStat.mean(baseline), Math.sqrt(a + b)];
     const half = jStat.studentt.inv(0.975, df) * error;
-    return [difference, 2 * jStat.studentt.cdf(-Math.abs(difference / error), df), difference - half, difference + half];
+    return [
+      difference,
+      2 * jStat.studentt.cdf(-Math.abs(difference / error), df),
+      difference - half,
+      difference + half,
+    ];
   },
   /** It gives the constant no standard error. */
   ols() {

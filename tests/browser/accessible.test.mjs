@@ -57,9 +57,16 @@ test("every control is large enough for a thumb", async () => {
   const { page, context } = await open("#example=twelve");
   await answer(page);
   const small = await page.evaluate(() =>
-    [...document.querySelectorAll("button, select, summary, textarea, label.option, label.segment, .amount input, .see-answer")]
+    [
+      ...document.querySelectorAll(
+        "button, select, summary, textarea, label.option, label.segment, .amount input, .see-answer",
+      ),
+    ]
       .filter((control) => control.checkVisibility())
-      .map((control) => ({ text: control.textContent.trim().slice(0, 30), height: control.getBoundingClientRect().height }))
+      .map((control) => ({
+        text: control.textContent.trim().slice(0, 30),
+        height: control.getBoundingClientRect().height,
+      }))
       .filter(({ height }) => height < 44),
   );
   assert.deepEqual(small, []);
@@ -77,14 +84,23 @@ test("the keyboard alone gets from the empty page to a changed answer", async ()
     assert.fail(`the keyboard never reached ${wanted}`);
   };
   await tabTo("#text");
-  await page.keyboard.insertText("club,carry\nMine,231\nMine,226\nMine,240\nMine,229\nNew,238\nNew,229\nNew,244\nNew,241\n");
+  await page.keyboard.insertText(
+    "club,carry\nMine,231\nMine,226\nMine,240\nMine,229\nNew,238\nNew,229\nNew,244\nNew,241\n",
+  );
   await tabTo("button.primary");
   await page.keyboard.press("Enter");
   const first = await answer(page);
-  assert.equal(await page.evaluate(() => document.activeElement?.id), "shots-title", "the keyboard stands at what was read");
+  assert.equal(
+    await page.evaluate(() => document.activeElement?.id),
+    "shots-title",
+    "the keyboard stands at what was read",
+  );
   await tabTo("input[name=baseline]");
   await page.keyboard.press("ArrowRight");
-  await page.waitForFunction((old) => document.querySelector(".asked")?.innerText.match(/Mine\s+against\s+New/) && old, true);
+  await page.waitForFunction(
+    (old) => document.querySelector(".asked")?.innerText.match(/Mine\s+against\s+New/) && old,
+    true,
+  );
   await tabTo("#margin");
   await page.keyboard.press("ControlOrMeta+a");
   await page.keyboard.type("9");

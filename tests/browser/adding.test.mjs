@@ -1,8 +1,8 @@
 // More than one text: a second file for the second club, names, sheets of a workbook, and taking each step back.
 
 import assert from "node:assert/strict";
-import { fileURLToPath } from "node:url";
 import { test } from "node:test";
+import { fileURLToPath } from "node:url";
 import { assertQuiet, open } from "./harness.mjs";
 import { answer, answerAfter, demo, faults, overflows, paste, type } from "./steps.mjs";
 
@@ -17,7 +17,10 @@ const builds = (page) => page.locator(".builds li").allInnerTexts();
 
 test("a paste from a spreadsheet, its unit corrected, and the answer follows", async () => {
   const { page, context, watched } = await open("", touch);
-  await paste(page, "Club\tCarry\nMine\t210\nMine\t214\nMine\t208\nMine\t212\nNew\t216\nNew\t219\nNew\t213\nNew\t217\n");
+  await paste(
+    page,
+    "Club\tCarry\nMine\t210\nMine\t214\nMine\t208\nMine\t212\nNew\t216\nNew\t219\nNew\t213\nNew\t217\n",
+  );
   const before = await answer(page);
   await page.getByText("Columns: Club, Carry").click();
   const after = await answerAfter(page, () => page.getByLabel("Unit of “Carry”").selectOption("m"));
@@ -47,7 +50,10 @@ test("a file for the second club: whose shots they are is asked, and measures co
   const named = await answerAfter(page, () => page.getByRole("button", { name: "Name it" }).click());
   assert.match(named.headline, /Driver B/);
   assert.match(named.everything, /26\d\syd/, "metres became yards");
-  assert.deepEqual((await builds(page)).map((text) => text.replace(/\s+/g, " ")), ["Own driver 6 shots Rename", "Driver B 6 shots Rename"]);
+  assert.deepEqual(
+    (await builds(page)).map((text) => text.replace(/\s+/g, " ")),
+    ["Own driver 6 shots Rename", "Driver B 6 shots Rename"],
+  );
 
   const inTurn = await answerAfter(page, () => page.getByLabel("How the clubs were hit").selectOption("interleaved"));
   assert.notEqual(inTurn.everything, named.everything);
@@ -70,14 +76,19 @@ test("rows without a club are given to one with a tap", async () => {
 test("two files chosen at once are two clubs, named after them", async () => {
   const { page, context } = await open("", touch);
   const carry = (values) => `Carry\n${values.join("\n")}\n`;
-  await page.locator(".give input[type=file]").setInputFiles([
-    file("old driver.csv", carry([231, 226, 229, 233, 228])),
-    file("new driver.csv", carry([251, 254, 249, 252, 250])),
-  ]);
+  await page
+    .locator(".give input[type=file]")
+    .setInputFiles([
+      file("old driver.csv", carry([231, 226, 229, 233, 228])),
+      file("new driver.csv", carry([251, 254, 249, 252, 250])),
+    ]);
   const first = await answer(page);
   assert.match(first.headline, /new driver/);
   assert.equal(await page.locator(".whose").count(), 0);
-  assert.deepEqual((await builds(page)).map((text) => text.replace(/\s+/g, " ")), ["old driver 5 shots Rename", "new driver 5 shots Rename"]);
+  assert.deepEqual(
+    (await builds(page)).map((text) => text.replace(/\s+/g, " ")),
+    ["old driver 5 shots Rename", "new driver 5 shots Rename"],
+  );
   await context.close();
 });
 
@@ -86,7 +97,9 @@ test("a file of an old spreadsheet keeps its letters and dashes", async () => {
   const rows = (name) => [231, 226, 229, 233].map((carry) => `${name};${carry},5\n`).join("");
   const text = `Schläger;Carry\n${rows("Mein – alter")}${rows("Größer")}`;
   const windows = Buffer.from([...text].map((c) => (c === "–" ? 0x96 : c.charCodeAt(0))));
-  await page.locator(".give input[type=file]").setInputFiles({ name: "alt.csv", mimeType: "text/csv", buffer: windows });
+  await page
+    .locator(".give input[type=file]")
+    .setInputFiles({ name: "alt.csv", mimeType: "text/csv", buffer: windows });
   await page.locator(".builds li").first().waitFor();
   assert.match((await builds(page)).join(), /Mein – alter[\s\S]*Größer/);
   await context.close();
@@ -182,7 +195,10 @@ test("several sheets are offered by name; a sheet for each club gives the clubs 
   await page.getByRole("checkbox", { name: /^Driver B 13/ }).check();
   await page.getByRole("button", { name: "Read what is chosen" }).click();
   assert.match((await answer(page)).headline, /Driver B/);
-  assert.deepEqual((await builds(page)).map((text) => text.replace(/\s+/g, " ")), ["Own driver 12 shots Rename", "Driver B 12 shots Rename"]);
+  assert.deepEqual(
+    (await builds(page)).map((text) => text.replace(/\s+/g, " ")),
+    ["Own driver 12 shots Rename", "Driver B 12 shots Rename"],
+  );
   assertQuiet(watched);
   await context.close();
 });

@@ -60,7 +60,10 @@ test("10 MB are read without a hang, and the page stays open to a tap meanwhile"
   const text = `club,carry\n${rows.join("\n")}`;
   assert.ok(text.length > 10_000_000);
   await paste(page, text);
-  await page.getByText(/^Reading/).first().waitFor();
+  await page
+    .getByText(/^Reading/)
+    .first()
+    .waitFor();
   const gap = await page.evaluate(
     () =>
       new Promise((resolve) => {
@@ -71,7 +74,10 @@ test("10 MB are read without a hang, and the page stays open to a tap meanwhile"
           longest = Math.max(longest, now - last);
           last = now;
         }, 20);
-        setTimeout(() => (clearInterval(timer), resolve(longest)), 600);
+        setTimeout(() => {
+          clearInterval(timer);
+          resolve(longest);
+        }, 600);
       }),
   );
   assert.ok(gap < 400, `the page answered within ${gap} ms while reading`);
@@ -96,7 +102,9 @@ test("names that try to be markup stay text, and long ones do not widen the page
 test("a file that is no text is refused by name with a remedy", async () => {
   const { page, context } = await open();
   await page.locator("input[type=file]").setInputFiles({
-    name: "session.xlsx", mimeType: "application/octet-stream", buffer: Buffer.from([0x50, 0x4b, 3, 4, 20, 0]),
+    name: "session.xlsx",
+    mimeType: "application/octet-stream",
+    buffer: Buffer.from([0x50, 0x4b, 3, 4, 20, 0]),
   });
   assert.match(await page.getByRole("alert").innerText(), /session\.xlsx[\s\S]*paste/i);
   await context.close();
@@ -105,7 +113,9 @@ test("a file that is no text is refused by name with a remedy", async () => {
 test("a chosen file is read like a paste", async () => {
   const { page, context } = await open();
   const text = `club,carry\n${shots("Mine", 231, 226, 240, 229)}\n${shots("New", 238, 229, 244, 240)}`;
-  await page.locator("input[type=file]").setInputFiles({ name: "shots.csv", mimeType: "text/csv", buffer: Buffer.from(text) });
+  await page
+    .locator("input[type=file]")
+    .setInputFiles({ name: "shots.csv", mimeType: "text/csv", buffer: Buffer.from(text) });
   await answer(page);
   await context.close();
 });

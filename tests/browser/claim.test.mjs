@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { NOTHING, touched, stored } from "./fair-steps.mjs";
+import { NOTHING, stored, touched } from "./fair-steps.mjs";
 import { assertQuiet, open } from "./harness.mjs";
 import { answer, demo, faults, overflows, paste } from "./steps.mjs";
 
@@ -48,7 +48,11 @@ test("a claim is contradicted by the session on the page, and without one luck a
   await page.locator(".together textarea").fill("carry\n");
   await page.getByRole("button", { name: "Add this day" }).click();
   await page.locator(".together .trouble", { hasText: "No shots were found" }).waitFor();
-  assert.equal(await page.locator(".together textarea").inputValue(), "carry\n", "what could not be read stays to be mended");
+  assert.equal(
+    await page.locator(".together textarea").inputValue(),
+    "carry\n",
+    "what could not be read stays to be mended",
+  );
   await page.locator(".together textarea").fill(`${await demo("fair-same")}\n61,11,Driver B,smudged,smudged,smudged\n`);
   await page.getByRole("button", { name: "Add this day" }).click();
   await page.locator(".together-days li", { hasText: /Day 3: 60\sshots.*not understood/s }).waitFor();

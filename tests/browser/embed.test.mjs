@@ -21,7 +21,11 @@ async function openHost(options = {}) {
   const watched = { requests: [], errors: [] };
   page.on("request", (request) => watched.requests.push(request.url()));
   page.on("pageerror", (error) => watched.errors.push(String(error)));
-  page.on("console", (message) => message.type() === "error" && !/favicon/.test(message.location().url) && watched.errors.push(message.text()));
+  page.on(
+    "console",
+    (message) =>
+      message.type() === "error" && !/favicon/.test(message.location().url) && watched.errors.push(message.text()),
+  );
   await page.goto(hostUrl);
   const inside = (id) => page.frameLocator(`#${id} >> iframe`);
   return { page, context, watched, inside };
@@ -35,7 +39,10 @@ test("two on one page under a strict policy: each its own session, as high as wh
   assert.match(await headline(inside("by-link")).innerText(), /not hit in turn/);
   assert.match(await headline(inside("by-file")).innerText(), /carries farther.*4\u00a0yd/);
   for (const id of ["by-link", "by-file"]) {
-    await page.waitForFunction((id) => Number(document.querySelector(`#${id}`).shadowRoot.querySelector("iframe").height) > 900, id);
+    await page.waitForFunction(
+      (id) => Number(document.querySelector(`#${id}`).shadowRoot.querySelector("iframe").height) > 900,
+      id,
+    );
     const frame = await (await page.locator(`#${id} >> iframe`).elementHandle()).contentFrame();
     await page.locator(`#${id}`).evaluate((element) => element.scrollIntoView());
     // Fails by its time limit when the frame would have to scroll inside.
@@ -43,7 +50,10 @@ test("two on one page under a strict policy: each its own session, as high as wh
   }
   assert.equal(await inside("by-link").locator("#share").isVisible(), false, "only the parts asked for");
   assert.equal(await inside("by-file").locator("#share").isVisible(), true);
-  const ground = (id) => inside(id).locator("body").evaluate((body) => getComputedStyle(body).backgroundColor);
+  const ground = (id) =>
+    inside(id)
+      .locator("body")
+      .evaluate((body) => getComputedStyle(body).backgroundColor);
   assert.notEqual(await ground("by-link"), await ground("by-file"), "one light, one dark");
   assert.equal(await page.evaluate(() => document.activeElement.tagName), "BODY", "the keyboard stays with the host");
   const origins = new Set(watched.requests.filter((url) => url.startsWith("http")).map((url) => new URL(url).origin));
@@ -66,7 +76,9 @@ test("the answer goes to the host only once the visitor agrees, and only from th
   assert.equal(await heard(page, "by-link", "answer").count(), 0);
   // Another question, another event; agreement taken back, none.
   await inside("by-file").getByLabel("What to compare").selectOption("spin_rate");
-  await page.waitForFunction(() => document.querySelectorAll("#told li[data-from=by-file][data-type=answer]").length === 2);
+  await page.waitForFunction(
+    () => document.querySelectorAll("#told li[data-from=by-file][data-type=answer]").length === 2,
+  );
   await agree.uncheck();
   await inside("by-file").getByLabel("What to compare").selectOption("carry");
   await page.waitForFunction(() => true);
@@ -92,19 +104,41 @@ test("a host cannot read the frame, and messages from elsewhere or of another sh
   const fake = { decision: { kind: "same" }, estimate: null, words: {}, asked: {} };
   await page.evaluate((fake) => {
     // To the host from itself, as if a frame had spoken.
-    for (const message of [{ straight_answer: 1, type: "answer", answer: fake }, { straight_answer: 1, type: "resize", height: 9e9 }]) postMessage(message, "*");
+    for (const message of [
+      { straight_answer: 1, type: "answer", answer: fake },
+      { straight_answer: 1, type: "resize", height: 9e9 },
+    ])
+      postMessage(message, "*");
     // To the frame in shapes that it does not know.
     const frame = document.querySelector("#by-link").shadowRoot.querySelector("iframe").contentWindow;
-    for (const message of [null, 7, "open", { type: "open", text: "a,b" }, { straight_answer: 1, type: "open", text: 7, name: "x" }, { straight_answer: 2, type: "open", text: "Club,Carry\nA,1", name: "x" }, { straight_answer: 1, type: "__proto__" }]) frame.postMessage(message, "*");
+    for (const message of [
+      null,
+      7,
+      "open",
+      { type: "open", text: "a,b" },
+      { straight_answer: 1, type: "open", text: 7, name: "x" },
+      { straight_answer: 2, type: "open", text: "Club,Carry\nA,1", name: "x" },
+      { straight_answer: 1, type: "__proto__" },
+    ])
+      frame.postMessage(message, "*");
   }, fake);
   // To a frame from a window that is not its host, and to the host with answers and heights of the wrong shape.
   const frameOf = async (id) => (await page.locator(`#${id} >> iframe`).elementHandle()).contentFrame();
   await (await frameOf("by-link")).evaluate(() => {
-    for (const message of [{ straight_answer: 1, type: "hello" }, { straight_answer: 1, type: "open", text: "Club,Carry\nA,1\nB,2", name: "hostile" }]) postMessage(message, "*");
+    for (const message of [
+      { straight_answer: 1, type: "hello" },
+      { straight_answer: 1, type: "open", text: "Club,Carry\nA,1\nB,2", name: "hostile" },
+    ])
+      postMessage(message, "*");
   });
   const other = await frameOf("by-file");
   await other.evaluate(() => {
-    for (const message of [{ straight_answer: 1, type: "answer", answer: "yes" }, { straight_answer: 1, type: "resize", height: "9" }, { straight_answer: 1, type: "resize", height: 1e9 }]) parent.postMessage(message, "*");
+    for (const message of [
+      { straight_answer: 1, type: "answer", answer: "yes" },
+      { straight_answer: 1, type: "resize", height: "9" },
+      { straight_answer: 1, type: "resize", height: 1e9 },
+    ])
+      parent.postMessage(message, "*");
   });
   // The frames stand in shadow trees: one cannot even find the other.
   assert.equal(await other.evaluate(() => parent.frames.length), 0);
@@ -113,7 +147,9 @@ test("a host cannot read the frame, and messages from elsewhere or of another sh
   await inside("by-file").getByText("too few shots").first().waitFor();
   assert.equal(await headline(inside("by-link")).innerText(), before);
   assert.equal(await page.locator("#told li[data-type=answer]").count(), 0);
-  const height = await page.evaluate(() => Number(document.querySelector("#by-file").shadowRoot.querySelector("iframe").height));
+  const height = await page.evaluate(() =>
+    Number(document.querySelector("#by-file").shadowRoot.querySelector("iframe").height),
+  );
   assert.ok(height < 100_000, String(height));
   assert.deepEqual(watched.errors, []);
   await context.close();
@@ -127,8 +163,13 @@ test("without script the plain link stands in its place; inside, everything is r
   await headline(opened.inside("by-file")).waitFor();
   assert.match(await opened.page.locator("#by-file >> iframe").getAttribute("title"), /Straight Answer/);
   const direct = await opened.context.newPage();
-  await direct.goto(`${siteUrl}embed.html?scheme=dark&accent=%23222222#${new URL(await opened.page.locator("#by-link a").getAttribute("href")).hash.slice(1)}`);
+  await direct.goto(
+    `${siteUrl}embed.html?scheme=dark&accent=%23222222#${new URL(await opened.page.locator("#by-link a").getAttribute("href")).hash.slice(1)}`,
+  );
   await direct.locator("article.answer[aria-busy=false]").waitFor();
-  assert.deepEqual((await faults(direct)).filter((fault) => !/^(page-has-heading-one|landmark)/.test(fault)), []);
+  assert.deepEqual(
+    (await faults(direct)).filter((fault) => !/^(page-has-heading-one|landmark)/.test(fault)),
+    [],
+  );
   await opened.context.close();
 });

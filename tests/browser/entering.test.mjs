@@ -26,12 +26,26 @@ async function openGrid() {
 
 test("nine shots typed on a phone become an answer, and a club's name goes with them", async () => {
   const { page, context, watched, loaded } = await openGrid();
-  assert.ok(loaded.some((url) => /entry-part.*\.js$/.test(url)), "the grid is loaded when it is opened");
+  assert.ok(
+    loaded.some((url) => /entry-part.*\.js$/.test(url)),
+    "the grid is loaded when it is opened",
+  );
   assert.equal(await page.locator('[data-cell="0.0"]').getAttribute("inputmode"), "decimal");
   await page.getByLabel("Its name").fill("Old driver");
-  await typeRows(page, [["231", "12 L"], ["226,5", "3 R"], ["229", "-4"], ["233", "8 R"], ["228", "0"]]);
+  await typeRows(page, [
+    ["231", "12 L"],
+    ["226,5", "3 R"],
+    ["229", "-4"],
+    ["233", "8 R"],
+    ["228", "0"],
+  ]);
   await page.locator(".segment", { hasText: "New" }).click();
-  await typeRows(page, [["251", "2 L"], ["254", "7 R"], ["249", "1"], ["252,5", "5 L"]]);
+  await typeRows(page, [
+    ["251", "2 L"],
+    ["254", "7 R"],
+    ["249", "1"],
+    ["252,5", "5 L"],
+  ]);
   assert.equal(await overflows(page), false);
   assert.deepEqual(await faults(page), []);
   await page.getByRole("button", { name: "Read 9\u00a0shots" }).click();
@@ -48,7 +62,10 @@ test("nine shots typed on a phone become an answer, and a club's name goes with 
 
 test("a mistake stands under its row with what was typed, and is gone when it is mended", async () => {
   const { page, context } = await openGrid();
-  await typeRows(page, [["abc", "3"], ["2510", "4"]]);
+  await typeRows(page, [
+    ["abc", "3"],
+    ["2510", "4"],
+  ]);
   const wrong = page.locator("tr.wrong");
   await page.waitForFunction(() => document.querySelectorAll("tr.wrong").length === 2);
   assert.match(await wrong.nth(0).innerText(), /number was expected/);
@@ -59,7 +76,10 @@ test("a mistake stands under its row with what was typed, and is gone when it is
   await page.locator('[data-cell="0.0"]').fill("25O");
   await page.locator('[data-cell="0.0"]').press("Enter");
   await page.getByRole("button", { name: "Use 250" }).click();
-  await page.waitForFunction(() => document.querySelector('[data-cell="0.0"]').value === "250" && document.querySelectorAll("tr.wrong").length === 1);
+  await page.waitForFunction(
+    () =>
+      document.querySelector('[data-cell="0.0"]').value === "250" && document.querySelectorAll("tr.wrong").length === 1,
+  );
   await page.getByRole("button", { name: "Undo" }).click();
   await page.waitForFunction(() => document.querySelector('[data-cell="0.0"]').value === "25O");
   await context.close();
@@ -79,7 +99,13 @@ test("a grid opened before the core is there waits for the names of its columns"
   assert.equal(await page.locator("table.cells").count(), 0);
   release();
   await page.locator("table.cells").waitFor();
-  assert.deepEqual(await page.locator("table.cells thead").innerText().then((text) => text.match(/Carry|Offline|Round/g)), ["Carry", "Offline"]);
+  assert.deepEqual(
+    await page
+      .locator("table.cells thead")
+      .innerText()
+      .then((text) => text.match(/Carry|Offline|Round/g)),
+    ["Carry", "Offline"],
+  );
   await context.close();
 });
 
@@ -152,11 +178,16 @@ test("the other club is typed beside one that was pasted; six columns scroll ins
   await page.locator("table.cells").waitFor();
   assert.equal(await page.getByLabel("Its name").inputValue(), "New");
   await page.locator("details.what-is-typed summary").click();
-  for (const id of ["ball_speed", "launch_angle", "spin_rate", "round"]) await page.getByLabel("Add a measure").selectOption(id);
+  for (const id of ["ball_speed", "launch_angle", "spin_rate", "round"])
+    await page.getByLabel("Add a measure").selectOption(id);
   await page.waitForFunction(() => document.querySelectorAll("table.cells thead th").length === 7);
   assert.equal(await overflows(page), false);
   await page.getByLabel("Leave Round out").click();
-  await typeRows(page, [["251", "0", "", "", ""], ["254", "1", "", "", ""], ["249", "2", "", "", ""]]);
+  await typeRows(page, [
+    ["251", "0", "", "", ""],
+    ["254", "1", "", "", ""],
+    ["249", "2", "", "", ""],
+  ]);
   await page.getByRole("button", { name: "Read 3\u00a0shots" }).click();
   const { kind, headline } = await answer(page);
   assert.match(headline, /New/);

@@ -5,12 +5,13 @@ import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { test } from "node:test";
-import { NOTHING, hitTo, openFair, rounds, savedShots, shots, start, stored } from "./fair-steps.mjs";
+import { hitTo, NOTHING, openFair, rounds, savedShots, shots, start, stored } from "./fair-steps.mjs";
 import { assertQuiet, ownBrowser, siteUrl } from "./harness.mjs";
 import { answer } from "./steps.mjs";
 
 const saveFromLog = (page) => async () => {
-  if (!(await page.locator(".fair-forget").evaluate((details) => details.open))) await page.getByText("Leave, keep or forget").click();
+  if (!(await page.locator(".fair-forget").evaluate((details) => details.open)))
+    await page.getByText("Leave, keep or forget").click();
   await page.locator(".fair-forget").getByRole("button", { name: "Save the shots as a file" }).click();
 };
 
@@ -20,10 +21,13 @@ test("a store that runs full in the middle is said; the shots stay on the screen
   await start(page);
   await hitTo(page, 2, 25);
   await page.evaluate(() => {
-    IDBObjectStore.prototype.put = () => { throw new DOMException("full", "QuotaExceededError"); };
+    IDBObjectStore.prototype.put = () => {
+      throw new DOMException("full", "QuotaExceededError");
+    };
   });
   for (const carry of ["247", "252"]) {
-    for (const digit of carry) await page.locator(".log-keys").getByRole("button", { name: digit, exact: true }).click();
+    for (const digit of carry)
+      await page.locator(".log-keys").getByRole("button", { name: digit, exact: true }).click();
     await page.getByRole("button", { name: "Keep this shot" }).click();
     await page.getByText("This device does not keep the shots").waitFor();
   }
@@ -36,7 +40,9 @@ test("a store that runs full in the middle is said; the shots stay on the screen
 test("stores that are blocked from the start are said, and the test goes on to its answer", async () => {
   const { page, context, watched } = await openFair();
   await page.evaluate(() => {
-    const blocked = () => { throw new DOMException("blocked", "SecurityError"); };
+    const blocked = () => {
+      throw new DOMException("blocked", "SecurityError");
+    };
     IDBFactory.prototype.open = blocked;
     Storage.prototype.setItem = blocked;
   });
@@ -44,9 +50,13 @@ test("stores that are blocked from the start are said, and the test goes on to i
   await start(page);
   await page.getByText("This device does not keep the shots").waitFor();
   for (let n = 0; n < 12; n += 1) {
-    for (const digit of String(240 + ((n * 5) % 7))) await page.locator(".log-keys").getByRole("button", { name: digit, exact: true }).click();
+    for (const digit of String(240 + ((n * 5) % 7)))
+      await page.locator(".log-keys").getByRole("button", { name: digit, exact: true }).click();
     await page.getByRole("button", { name: "Keep this shot" }).click();
-    await page.waitForFunction((wanted) => Number(document.querySelector("[data-shots]").dataset.shots) === wanted, n + 1);
+    await page.waitForFunction(
+      (wanted) => Number(document.querySelector("[data-shots]").dataset.shots) === wanted,
+      n + 1,
+    );
   }
   await page.getByRole("button", { name: "Look at the answer" }).click();
   await page.getByRole("button", { name: "Now show the answer" }).click();

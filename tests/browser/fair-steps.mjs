@@ -41,13 +41,17 @@ export async function start(page) {
 /** Types a number on the big keys and keeps the shot; waits until it is on the device. */
 export async function hit(page, carry, keptText = "Kept on this device") {
   const before = await shots(page);
-  for (const digit of String(carry)) await page.locator(".log-keys").getByRole("button", { name: digit, exact: true }).click();
+  for (const digit of String(carry))
+    await page.locator(".log-keys").getByRole("button", { name: digit, exact: true }).click();
   await page.getByRole("button", { name: "Keep this shot" }).click();
   await page.waitForFunction((n) => Number(document.querySelector("[data-shots]")?.dataset.shots) === n, before + 1);
-  await page.waitForFunction(([text, n]) => {
-    const note = document.querySelector(".log-kept")?.textContent ?? "";
-    return note.includes(text) && note.includes(`: ${n} of`);
-  }, [keptText, before + 1]);
+  await page.waitForFunction(
+    ([text, n]) => {
+      const note = document.querySelector(".log-kept")?.textContent ?? "";
+      return note.includes(text) && note.includes(`: ${n} of`);
+    },
+    [keptText, before + 1],
+  );
 }
 
 export const shots = async (page) => Number(await page.locator("[data-shots]").getAttribute("data-shots"));

@@ -2,7 +2,19 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { NOTHING, hit, hitTo, openFair, touched, rounds, savedShots, shots, start, stored, whose } from "./fair-steps.mjs";
+import {
+  hit,
+  hitTo,
+  NOTHING,
+  openFair,
+  rounds,
+  savedShots,
+  shots,
+  start,
+  stored,
+  touched,
+  whose,
+} from "./fair-steps.mjs";
 import { assertQuiet, open, siteUrl } from "./harness.mjs";
 import { answer, faults, overflows } from "./steps.mjs";
 
@@ -18,7 +30,10 @@ test("plan, log, lose the page between shots, lose the network, finish, read the
   const sure = await page.locator(".fair-looks td").allInnerTexts();
   const levels = sure.map((text) => Number(/([\d.]+)\u00a0%$/.exec(text)[1]));
   assert.equal(levels.length, 4, "a look after each round from the second");
-  assert.ok(levels.every((level, at) => at === 0 || level < levels[at - 1]) && levels.at(-1) > 95, `each look less strict than the one before, and none as lax as a single one: ${sure}`);
+  assert.ok(
+    levels.every((level, at) => at === 0 || level < levels[at - 1]) && levels.at(-1) > 95,
+    `each look less strict than the one before, and none as lax as a single one: ${sure}`,
+  );
   await page.getByLabel("When to look at the answer").selectOption({ label: "Halfway and at end" });
   await rounds(page, 2);
   assert.notEqual(await page.locator(".fair-power").innerText(), long);
@@ -55,7 +70,9 @@ test("plan, log, lose the page between shots, lose the network, finish, read the
   assert.match(await again.locator("#shots").innerText(), /12\sshots|6\sshots/);
   assert.match(await again.locator(".fair-felt").innerText(), /New driver felt longer, and the shots show it/);
 
-  const saved = await savedShots(again, () => again.locator(".fair-after > .buttons").getByRole("button", { name: "Save the shots as a file" }).click());
+  const saved = await savedShots(again, () =>
+    again.locator(".fair-after > .buttons").getByRole("button", { name: "Save the shots as a file" }).click(),
+  );
   assert.equal(saved.length, 12, "every shot is in the file");
   assert.equal(saved.filter((line) => line.endsWith(",mishit")).length, 1, "and the note on one");
   assert.equal(await again.locator(".every-shot .order .noted").count(), 1, "which is ringed in the picture");
@@ -102,7 +119,14 @@ test("the answer is covered; looking early is written down and makes it stricter
   assert.match(await page.locator("#answer").textContent(), /99\s?%/, "the level of the last answer");
   assert.equal(await page.locator("input[name=stopping][value=unknown]").isChecked(), true);
   assert.match(await page.locator(".fair-after").innerText(), /from 24 of 24 shots/);
-  assert.equal((await savedShots(page, () => page.locator(".fair-after > .buttons").getByRole("button", { name: "Save the shots as a file" }).click())).length, 24);
+  assert.equal(
+    (
+      await savedShots(page, () =>
+        page.locator(".fair-after > .buttons").getByRole("button", { name: "Save the shots as a file" }).click(),
+      )
+    ).length,
+    24,
+  );
   assertQuiet(watched);
   await context.close();
 });
@@ -118,7 +142,10 @@ test("undo, a mishit, an ended set, a pasted set and a tapped strike keep the co
   await page.touchscreen.tap(box.x + box.width * 0.3, box.y + box.height * 0.4);
   await page.waitForFunction(() => /toe/.test(document.querySelector(".log-ends").textContent));
   const dot = await face.locator(".strike").boundingBox();
-  const away = Math.hypot(dot.x + dot.width / 2 - box.x - box.width * 0.3, dot.y + dot.height / 2 - box.y - box.height * 0.4);
+  const away = Math.hypot(
+    dot.x + dot.width / 2 - box.x - box.width * 0.3,
+    dot.y + dot.height / 2 - box.y - box.height * 0.4,
+  );
   assert.ok(away < 2.5, `the mark lies where it was tapped, to the millimeter it is kept at: ${away} pixels`);
   await page.locator(".log-mishit").click();
   await hit(page, 201);
@@ -134,7 +161,9 @@ test("undo, a mishit, an ended set, a pasted set and a tapped strike keep the co
   await field.press("Enter");
   await page.locator(".log-paste .trouble").waitFor();
   assert.equal(await shots(page), 1, "a set that does not fit is refused whole");
-  await field.evaluate((input) => { input.value = ""; });
+  await field.evaluate((input) => {
+    input.value = "";
+  });
   await field.evaluate((input) => {
     const clipboardData = new DataTransfer();
     clipboardData.setData("text/plain", "244\t3\t1\n251\t-6\t2");
@@ -161,7 +190,10 @@ test("one club under two labels: the answer is not 'different', and says what lu
   await page.getByRole("button", { name: "Now show the answer" }).click();
   assert.notEqual((await answer(page)).kind, "different");
   assert.match(await page.locator(".fair-after").innerText(), /from 18 of 18 shots/);
-  assert.match(await page.locator(".fair-same").innerText(), /Both labels are one club, so the true difference is nothing\. Luck alone will set them about \d+\u00a0yd apart/);
+  assert.match(
+    await page.locator(".fair-same").innerText(),
+    /Both labels are one club, so the true difference is nothing\. Luck alone will set them about \d+\u00a0yd apart/,
+  );
   assert.doesNotMatch(await page.locator(".fair-after").innerText(), /choose by feel/);
   assertQuiet(watched);
   await context.close();
@@ -207,10 +239,14 @@ test("plan and card are clean for axe, light and dark, and the sheet goes to one
   for (const colorScheme of ["light", "dark"]) {
     const { page, context } = await openFair({ ...touched, colorScheme, reducedMotion: "reduce" });
     assert.deepEqual(await faults(page), [], `plan, ${colorScheme}`);
-    await page.evaluate(() => { document.body.dataset.print = "sheet"; });
+    await page.evaluate(() => {
+      document.body.dataset.print = "sheet";
+    });
     const pdf = (await page.pdf({ format: "A4" })).toString("latin1");
     assert.equal(pdf.match(/\/Type\s*\/Page\b/g).length, 1, "one page");
-    await page.evaluate(() => { delete document.body.dataset.print; });
+    await page.evaluate(() => {
+      delete document.body.dataset.print;
+    });
     await start(page);
     assert.deepEqual(await faults(page), [], `card, ${colorScheme}`);
     await context.close();

@@ -52,8 +52,10 @@ async function drag(page, from, to) {
 }
 
 test("nothing of a part is loaded before it is opened, and nothing leaves the site", async () => {
-  const { page, context, watched, asked } = await openPart("landing");
-  assert.ok(asked().some((url) => /landing-part.*\.js$/.test(url)) && asked().some((url) => /flight.*\.wasm$/.test(url)));
+  const { context, watched, asked } = await openPart("landing");
+  assert.ok(
+    asked().some((url) => /landing-part.*\.js$/.test(url)) && asked().some((url) => /flight.*\.wasm$/.test(url)),
+  );
   assert.equal(watched.requests.filter((url) => /cause-part|potential-part/.test(url)).length, 0);
   assertQuiet(watched);
   await context.close();
@@ -93,7 +95,9 @@ test("the aim line steps by keyboard, and no farther than it can", async () => {
   assert.equal((await ground(page)).aim, -60);
   assert.equal(await page.evaluate(() => document.activeElement?.className), "aim", "the keyboard stays on the line");
   await page.locator("#fairway").fill("50");
-  await page.waitForFunction(() => document.querySelector("svg.ground").getAttribute("aria-label").includes("a fairway 50\u00a0yd wide"));
+  await page.waitForFunction(() =>
+    document.querySelector("svg.ground").getAttribute("aria-label").includes("a fairway 50\u00a0yd wide"),
+  );
   await context.close();
 });
 
@@ -107,7 +111,10 @@ test("the best aim is one tap away, and a left-hander's sides have a left-hander
   await answer(page);
   await page.locator("#landing summary").click();
   await page.locator("#landing .said").waitFor();
-  assert.match(await page.locator("#landing .said").innerText(), /You miss 2\d\u00a0yd right on average with Mine: aiming off would fix more than the club does/);
+  assert.match(
+    await page.locator("#landing .said").innerText(),
+    /You miss 2\d\u00a0yd right on average with Mine: aiming off would fix more than the club does/,
+  );
   await page.locator("#landing .segment", { hasText: "Left-handed" }).click();
   await page.locator("#landing .said", { hasText: "right, the draw side" }).waitFor();
   await page.getByRole("button", { name: "Best for Mine" }).click();
@@ -118,7 +125,10 @@ test("the best aim is one tap away, and a left-hander's sides have a left-hander
   await context.close();
 });
 
-for (const [screen, viewport] of [["a phone", phone], ["a desk", desk]]) {
+for (const [screen, viewport] of [
+  ["a phone", phone],
+  ["a desk", desk],
+]) {
   test(`the split is read on ${screen}, and its picture says the same`, async () => {
     const { page, context, watched } = await openPart("cause", { viewport });
     const words = await page.locator("#cause").innerText();
@@ -140,7 +150,10 @@ for (const [screen, viewport] of [["a phone", phone], ["a desk", desk]]) {
     assert.ok((await map.locator(".area").count()) >= 4, "lines of equal carry");
     assert.equal(await map.locator(".mark").count(), 61, "every shot, and the average");
     await page.locator("#potential .segment", { hasText: "Your best third" }).click();
-    await page.waitForFunction((old) => document.querySelector("svg.carry-map").getAttribute("aria-label") !== old, alternative);
+    await page.waitForFunction(
+      (old) => document.querySelector("svg.carry-map").getAttribute("aria-label") !== old,
+      alternative,
+    );
     assert.match(await map.getAttribute("aria-label"), /at 166\.2\u00a0mph.*Your best third/);
     assert.match(await page.locator("#potential").innerText(), /Ask a coach/);
     assert.equal(await overflows(page), false);
@@ -157,7 +170,10 @@ test("another baseline turns the split around", async () => {
 });
 
 test("axe finds nothing in the three parts, light and dark, narrow and wide", async () => {
-  for (const [colorScheme, viewport] of [["light", phone], ["dark", desk]]) {
+  for (const [colorScheme, viewport] of [
+    ["light", phone],
+    ["dark", desk],
+  ]) {
     const { page, context } = await open("#example=twelve", { colorScheme, viewport, reducedMotion: "reduce" });
     await answer(page);
     for (const part of PARTS) {
@@ -242,7 +258,10 @@ test("a column that says what changed is found, answers without typing, and trav
   await page.locator("#change summary").click();
   await page.locator("#change .said").waitFor();
   const words = await page.locator("#change").innerText();
-  assert.match(words, /Your shots say what changed: Ball type[^]*The change to 'hard' moved spin rate more than New did/);
+  assert.match(
+    words,
+    /Your shots say what changed: Ball type[\s\S]*The change to 'hard' moved spin rate more than New did/,
+  );
   assert.match(words, /Hard: 7\d\d\srpm less than soft/);
   assert.deepEqual(await faults(page), []);
   assert.equal(await overflows(page), false);
@@ -257,7 +276,9 @@ test("a column that says what changed is found, answers without typing, and trav
   const elsewhere = await open(link.slice(siteUrl.length), { viewport: desk });
   await answer(elsewhere.page);
   await elsewhere.page.locator("#change summary").click();
-  await elsewhere.page.locator("#change .said", { hasText: "The change to 'hard' moved spin rate more than New did" }).waitFor();
+  await elsewhere.page
+    .locator("#change .said", { hasText: "The change to 'hard' moved spin rate more than New did" })
+    .waitFor();
   assertQuiet(elsewhere.watched);
   await elsewhere.context.close();
 });

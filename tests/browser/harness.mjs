@@ -44,7 +44,14 @@ export function browser() {
  * write. Playwright's own browsers are closed in order.
  */
 export async function ownBrowser(folder) {
-  const args = [...quiet, "--headless=new", "--remote-debugging-port=0", `--user-data-dir=${folder}`, `--window-size=${phone.width},${phone.height}`, "about:blank"];
+  const args = [
+    ...quiet,
+    "--headless=new",
+    "--remote-debugging-port=0",
+    `--user-data-dir=${folder}`,
+    `--window-size=${phone.width},${phone.height}`,
+    "about:blank",
+  ];
   const child = spawn(executablePath, args, { stdio: ["ignore", "ignore", "pipe"], detached: true });
   const address = await new Promise((found, failed) => {
     let said = "";

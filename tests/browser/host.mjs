@@ -15,7 +15,9 @@ export async function serveHost() {
   const read = (file) => readFile(new URL(file, root), "utf8");
   const { link } = JSON.parse(await read("tests/links/sales-floor.json"));
   const made = {
-    "/": (await read("demo/host/index.html")).replaceAll("https://straight-answer.example/", siteUrl).replaceAll("LINK", link),
+    "/": (await read("demo/host/index.html"))
+      .replaceAll("https://straight-answer.example/", siteUrl)
+      .replaceAll("LINK", link),
     "/host.js": await read("demo/host/host.js"),
     "/fair-12-yards.csv": await demo("fair-12-yards"),
   };

@@ -89,13 +89,19 @@ test("what the order of hitting hides is said, and a correction of the order cha
 });
 
 test("the bar of a verdict lies where the verdict says: inside what is too small to matter when the two are the same", async () => {
-  for (const [example, wanted] of [["fair", "same"], ["twelve", "different"]]) {
+  for (const [example, wanted] of [
+    ["fair", "same"],
+    ["twelve", "different"],
+  ]) {
     const { page, context } = await open(`#example=${example}`);
     assert.equal((await answer(page)).kind, wanted);
     const drawn = await page.evaluate(() => {
       const across = (css) => document.querySelector(`svg.interval ${css}`).getBoundingClientRect();
       const [bar, zone] = [across(".chosen .reach"), across(".zone")];
-      return { inside: bar.left >= zone.left && bar.right <= zone.right, beyond: bar.left > zone.right || bar.right < zone.left };
+      return {
+        inside: bar.left >= zone.left && bar.right <= zone.right,
+        beyond: bar.left > zone.right || bar.right < zone.left,
+      };
     });
     assert.deepEqual(drawn, wanted === "same" ? { inside: true, beyond: false } : { inside: false, beyond: true });
     await context.close();
@@ -118,7 +124,10 @@ test("asked about scatter, the answer, the margin and the picture speak of scatt
   const spread = await answerAfter(page, () => page.locator(".segment", { hasText: "Less scatter" }).click());
   assert.match(spread.headline, /tighter/);
   assert.equal(await page.locator("#margin").inputValue(), "25");
-  assert.match(await page.locator("svg.interval").getAttribute("aria-label"), /^Scatter of Carry\..*20\s% less to 25\s% more/);
+  assert.match(
+    await page.locator("svg.interval").getAttribute("aria-label"),
+    /^Scatter of Carry\..*20\s% less to 25\s% more/,
+  );
   assert.deepEqual(await faults(page), []);
   const stepped = await answerAfter(page, () => page.getByRole("button", { name: "5 % more" }).click());
   assert.match(stepped.everything, /23\s% less to 30\s% more/);

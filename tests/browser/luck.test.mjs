@@ -27,7 +27,10 @@ const shown = (page) =>
 
 /** What the part shows once its number is this. */
 async function shownAt(page, number) {
-  await page.waitForFunction((wanted) => document.querySelector(".luck-slider output")?.textContent === wanted, String(number));
+  await page.waitForFunction(
+    (wanted) => document.querySelector(".luck-slider output")?.textContent === wanted,
+    String(number),
+  );
   return shown(page);
 }
 
@@ -99,14 +102,17 @@ test("picked shots reach farther than shots in a row", async () => {
 test("another baseline turns it around", async () => {
   const { page, context } = await openLuck();
   await page.locator("#counts .segment", { hasText: "Driver B" }).click();
-  await page.waitForFunction(() => /say that Own driver carries farther/.test(document.querySelector(".luck-said").textContent));
+  await page.waitForFunction(() =>
+    /say that Own driver carries farther/.test(document.querySelector(".luck-said").textContent),
+  );
   await context.close();
 });
 
 test("a club with fewer shots takes the slider back", async () => {
   const { page, context, watched } = await open();
   const row = (club, carry) => `${club},${carry}\n`;
-  const shots = (club, n, least) => Array.from({ length: n }, (_, shot) => row(club, least + ((shot * 7) % 13))).join("");
+  const shots = (club, n, least) =>
+    Array.from({ length: n }, (_, shot) => row(club, least + ((shot * 7) % 13))).join("");
   await page.locator("#text").waitFor();
   await type(page, row("club", "carry") + shots("Mine", 12, 230) + shots("New", 12, 240) + shots("Demo", 4, 235));
   await answer(page);

@@ -9,9 +9,15 @@ test("the numbers lead to the method that decided, the footer to the whole, and 
   const { page, context, watched } = await open("#example=floor");
   await answer(page);
   await page.locator("#numbers > summary").click();
-  for (const [from, ends] of [["#numbers", /methods\.html#blocked$/], ["footer", /methods\.html$/]]) {
+  for (const [from, ends] of [
+    ["#numbers", /methods\.html#blocked$/],
+    ["footer", /methods\.html$/],
+  ]) {
     const beside = page.waitForEvent("popup");
-    await page.locator(from).getByRole("link", { name: /How the answer is found/ }).click();
+    await page
+      .locator(from)
+      .getByRole("link", { name: /How the answer is found/ })
+      .click();
     const methods = await beside;
     await methods.locator("#blocked").waitFor();
     assert.match(methods.url(), ends);
@@ -29,7 +35,9 @@ const SAID = {
   "methods.es.html": [...COMMON, "Práctica habitual, sin fuente", "Criterio nuestro, medido por simulación"],
 };
 
-for (const [colorScheme, file] of ["light", "dark"].flatMap((scheme) => Object.keys(SAID).map((file) => [scheme, file]))) {
+for (const [colorScheme, file] of ["light", "dark"].flatMap((scheme) =>
+  Object.keys(SAID).map((file) => [scheme, file]),
+)) {
   test(`complete without script, nothing wider than the screen, axe finds nothing: ${file}, ${colorScheme}`, async () => {
     const { page, context, watched } = await open(file, { colorScheme, viewport: { width: 360, height: 800 } });
     assert.equal(await page.locator("script").count(), 0);
@@ -50,9 +58,15 @@ test("in Spanish the methods are in Spanish, and lead back to the Spanish page",
   const { page, context, watched } = await open("?lang=es#example=floor");
   await answer(page);
   await page.locator("#numbers > summary").click();
-  for (const [from, ends] of [["#numbers", /methods\.es\.html#blocked$/], ["footer", /methods\.es\.html$/]]) {
+  for (const [from, ends] of [
+    ["#numbers", /methods\.es\.html#blocked$/],
+    ["footer", /methods\.es\.html$/],
+  ]) {
     const beside = page.waitForEvent("popup");
-    await page.locator(from).getByRole("link", { name: /Cómo se encuentra la respuesta/ }).click();
+    await page
+      .locator(from)
+      .getByRole("link", { name: /Cómo se encuentra la respuesta/ })
+      .click();
     const methods = await beside;
     await methods.getByRole("heading", { name: "Un palo después del otro, o en un orden que nadie sabe" }).waitFor();
     assert.match(methods.url(), ends);

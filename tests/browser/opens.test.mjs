@@ -9,7 +9,14 @@ test("the site opens with an example under a sub-path, and no request leaves it"
   await page.waitForLoadState("networkidle");
   assertQuiet(watched);
   const files = watched.requests.filter((url) => url.startsWith("http"));
-  assert.ok(files.some((url) => url.endsWith(".wasm")), "the wasm was loaded");
-  assert.deepEqual(files.filter((url) => !url.startsWith(siteUrl)), [], "nothing from outside the sub-path");
+  assert.ok(
+    files.some((url) => url.endsWith(".wasm")),
+    "the wasm was loaded",
+  );
+  assert.deepEqual(
+    files.filter((url) => !url.startsWith(siteUrl)),
+    [],
+    "nothing from outside the sub-path",
+  );
   await context.close();
 });

@@ -10,9 +10,12 @@ const pkg = new URL("../../web/pkg/", import.meta.url);
 
 test("ten lines in a browser answer", async () => {
   const readme = await readFile(new URL("README.md", pkg), "utf8");
-  const [, example] = readme.match(/In a browser[^]*?```js\n([^]*?)```/);
+  const [, example] = readme.match(/In a browser[\s\S]*?```js\n([\s\S]*?)```/);
   assert.ok(example.trim().split("\n").length <= 10, "ten lines");
-  const made = { "/": '<!doctype html><link rel="icon" href="data:,"><body><script type="module" src="example.js"></script>', "/example.js": example };
+  const made = {
+    "/": '<!doctype html><link rel="icon" href="data:,"><body><script type="module" src="example.js"></script>',
+    "/example.js": example,
+  };
   const { origin, close } = await serve({ folder: "web/pkg", made });
   const page = await (await browser()).newPage();
   await page.goto(`${origin}/`);

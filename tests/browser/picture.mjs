@@ -8,7 +8,13 @@ const MARGIN = 24;
 
 /** One screen, from the heading named on. */
 async function screen(example, heading, { part, ...options } = {}) {
-  const { page, context } = await open(`#example=${example}`, { viewport: phone, hasTouch: true, isMobile: true, deviceScaleFactor: 2, ...options });
+  const { page, context } = await open(`#example=${example}`, {
+    viewport: phone,
+    hasTouch: true,
+    isMobile: true,
+    deviceScaleFactor: 2,
+    ...options,
+  });
   await answer(page);
   if (part) {
     await page.locator(`${part} summary`).first().click();
@@ -16,7 +22,9 @@ async function screen(example, heading, { part, ...options } = {}) {
   }
   // What is still on its way below the answer moves nothing any more.
   await page.waitForLoadState("networkidle");
-  await page.locator(heading).evaluate((element) => scrollTo({ top: scrollY + element.getBoundingClientRect().top - 16, behavior: "instant" }));
+  await page
+    .locator(heading)
+    .evaluate((element) => scrollTo({ top: scrollY + element.getBoundingClientRect().top - 16, behavior: "instant" }));
   await page.evaluate(() => document.activeElement?.blur());
   const png = await page.screenshot({ animations: "disabled" });
   await context.close();

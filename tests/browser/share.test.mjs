@@ -2,8 +2,8 @@
 // code reads back, files and print hold the answer.
 
 import assert from "node:assert/strict";
-import { createRequire } from "node:module";
 import { readFile } from "node:fs/promises";
+import { createRequire } from "node:module";
 import { test } from "node:test";
 import { assertQuiet, open, phone, siteUrl } from "./harness.mjs";
 import { answer, answerAfter, demo, faults, overflows, paste } from "./steps.mjs";
@@ -19,7 +19,10 @@ const addressOf = (page) => page.locator("#share-address").inputValue();
 
 /** The bytes of what a click saves. */
 async function saved(page, name) {
-  const [download] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name }).first().click()]);
+  const [download] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("button", { name }).first().click(),
+  ]);
   return { name: download.suggestedFilename(), bytes: await readFile(await download.path()) };
 }
 
@@ -27,7 +30,12 @@ test("shared from a phone, opened elsewhere: the same words, and whose settings 
   const { page, context, watched } = await open("", { permissions: ["clipboard-read", "clipboard-write"] });
   await paste(page, await demo("fair-12-yards"));
   await answer(page);
-  const told = await answerAfter(page, () => page.locator(".option, .segment", { hasText: /fixed before|Yes/ }).first().click());
+  const told = await answerAfter(page, () =>
+    page
+      .locator(".option, .segment", { hasText: /fixed before|Yes/ })
+      .first()
+      .click(),
+  );
   await openShare(page);
   assert.deepEqual(await faults(page), []);
   assert.equal(await overflows(page), false);
@@ -48,7 +56,7 @@ test("shared from a phone, opened elsewhere: the same words, and whose settings 
   const squeezed = (text) => text.replace(/\s+/g, " ");
   assert.equal(squeezed(read.everything), squeezed(told.everything));
   const sent = elsewhere.page.locator("#sent");
-  assert.match(await sent.innerText(), /60\s+shots with 2\s+clubs[^]*Saturday, <b>range<\/b>/);
+  assert.match(await sent.innerText(), /60\s+shots with 2\s+clubs[\s\S]*Saturday, <b>range<\/b>/);
   assert.deepEqual(await faults(elsewhere.page), []);
   assertQuiet(elsewhere.watched);
   await elsewhere.context.close();
@@ -74,7 +82,10 @@ test("the device's share sheet gets the link, the words and the picture; closing
   const all = JSON.stringify(handed);
   assert.ok(all.includes(`${siteUrl}#1.`), all);
   assert.ok(all.includes(told.headline), all);
-  assert.ok(handed.some(({ files }) => files?.[0]?.endsWith(".png image/png")), all);
+  assert.ok(
+    handed.some(({ files }) => files?.[0]?.endsWith(".png image/png")),
+    all,
+  );
   assert.equal(await page.locator("#share .trouble, #share [role=alert]").count(), 0);
   assertQuiet(watched);
   await context.close();
@@ -95,7 +106,9 @@ test("a reader's own margin changes the answer and not the link; one press goes 
   assert.notEqual(own.headline, first.headline);
   assert.match(await reader.page.locator("#sent").innerText(), /The settings are yours now/);
   assert.equal(reader.page.url(), link, "the link stays in the address");
-  const back = await answerAfter(reader.page, () => reader.page.getByRole("button", { name: "Back to the sender’s settings" }).click());
+  const back = await answerAfter(reader.page, () =>
+    reader.page.getByRole("button", { name: "Back to the sender’s settings" }).click(),
+  );
   assert.equal(back.headline, first.headline);
   for (const one of [watched, reader.watched]) assertQuiet(one);
   await Promise.all([context.close(), reader.context.close()]);
@@ -177,8 +190,13 @@ test("the report is saved as JSON and the page prints on a page or two", async (
   const { data } = await client.send("Page.printToPDF", { paperWidth: 8.27, paperHeight: 11.69 });
   const { getDocument } = await import(fromWeb.resolve("pdfjs-dist/legacy/build/pdf.mjs"));
   const pdf = await getDocument({ data: new Uint8Array(Buffer.from(data, "base64")), verbosity: 0 }).promise;
-  const pages = await Promise.all(Array.from({ length: pdf.numPages }, async (_, at) => (await pdf.getPage(at + 1)).getTextContent()));
-  const text = pages.flatMap(({ items }) => items.map(({ str }) => str)).join(" ").replace(/\s+/g, " ");
+  const pages = await Promise.all(
+    Array.from({ length: pdf.numPages }, async (_, at) => (await pdf.getPage(at + 1)).getTextContent()),
+  );
+  const text = pages
+    .flatMap(({ items }) => items.map(({ str }) => str))
+    .join(" ")
+    .replace(/\s+/g, " ");
   assert.ok(text.includes(headline), text.slice(0, 600));
   assert.match(text, /Can this session be trusted/);
   assert.match(text, /How the answer is found/);

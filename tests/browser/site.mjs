@@ -1,8 +1,8 @@
 // Small static servers on this machine: the built site under a sub-path, for running these tests without
 // `cargo xtask test`, and pages made for a test beside files of the tree.
 
-import { createServer } from "node:http";
 import { readFile } from "node:fs/promises";
+import { createServer } from "node:http";
 import { extname, join, normalize } from "node:path";
 import { fileURLToPath } from "node:url";
 
@@ -28,7 +28,11 @@ export async function serve({ folder, path: under = "/", made = {}, headers = {}
     const path = decodeURIComponent(new URL(request.url, "http://localhost").pathname);
     const asked = path.endsWith("/") ? `${path}index.html` : path;
     const type = { "content-type": types[extname(asked)] ?? "text/plain" };
-    const body = made[path] ?? (root && asked.startsWith(under) && (await readFile(join(root, normalize("/" + asked.slice(under.length)))).catch(() => null)));
+    const body =
+      made[path] ??
+      (root &&
+        asked.startsWith(under) &&
+        (await readFile(join(root, normalize(`/${asked.slice(under.length)}`))).catch(() => null)));
     response.writeHead(body ? 200 : 404, { ...type, ...headers }).end(body || "");
   });
   await new Promise((listening) => server.listen(0, host, listening));

@@ -12,10 +12,12 @@ const texts = (page) =>
     const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
     while (walker.nextNode()) {
       const { parentElement: around, data } = walker.currentNode;
-      if (around.checkVisibility() && !around.closest("script, style, noscript") && /\p{L}{2}/u.test(data)) found.add(data.trim());
+      if (around.checkVisibility() && !around.closest("script, style, noscript") && /\p{L}{2}/u.test(data))
+        found.add(data.trim());
     }
     for (const element of document.querySelectorAll("[aria-label], [placeholder], [alt]")) {
-      for (const name of ["aria-label", "placeholder", "alt"]) if (element.getAttribute(name)) found.add(element.getAttribute(name));
+      for (const name of ["aria-label", "placeholder", "alt"])
+        if (element.getAttribute(name)) found.add(element.getAttribute(name));
     }
     return [...found];
   });
@@ -61,13 +63,21 @@ test("a link made in Spanish opens in Spanish, and every part of the page is Spa
   await page.locator("#share > details > summary").click();
   const link = await page.locator("#share-address").inputValue();
   assert.match(link, /\?lang=es#\d+\./);
-  await page.evaluate(() => document.querySelectorAll(".part > details").forEach((door) => (door.open = true)));
+  await page.evaluate(() => {
+    for (const door of document.querySelectorAll(".part > details")) door.open = true;
+  });
   // Every part is there, and none of them shows an id in the place of its text.
   await page.locator("#claim .claim-form").waitFor();
   await page.locator("#fair .fair-form").waitFor();
   await page.locator("#potential .speed-groups").waitFor();
   const said = await page.locator("body").innerText();
-  for (const seen of ["Ancho de la calle", "Golpes mostrados de cada palo", "Mejora prometida", "Rondas de 3\u00a0golpes", "Juegas"]) {
+  for (const seen of [
+    "Ancho de la calle",
+    "Golpes mostrados de cada palo",
+    "Mejora prometida",
+    "Rondas de 3\u00a0golpes",
+    "Juegas",
+  ]) {
     assert.ok(said.includes(seen), seen);
   }
   assert.doesNotMatch(said, /^[a-z]+(-[a-z]+)+$/m);
@@ -85,9 +95,21 @@ test("a link made in Spanish opens in Spanish, and every part of the page is Spa
 
 /** Said alike in both languages: names, words the two languages share, and what the invented session's own text says. */
 const SHARED = new Set([
-  "Straight Answer", "Own driver", "Driver B", "Welch", "Markdown",
-  "Carry", "carry", "Driver", "Spin", "Spin, rpm", "rpm", "Smash factor",
-  "Shot", "Invented shots: nobody hit them", "Shot Round Build Carry (yd) Offline (yd)…",
+  "Straight Answer",
+  "Own driver",
+  "Driver B",
+  "Welch",
+  "Markdown",
+  "Carry",
+  "carry",
+  "Driver",
+  "Spin",
+  "Spin, rpm",
+  "rpm",
+  "Smash factor",
+  "Shot",
+  "Invented shots: nobody hit them",
+  "Shot Round Build Carry (yd) Offline (yd)…",
 ]);
 
 test("an answer with everything behind it opened has no English left", async () => {
@@ -127,9 +149,15 @@ test("a session goes along into the other language, and its answer is the same o
 
 test("a table headed in Spanish is read, its club without a name is asked for, and a fault in it is told in Spanish", async () => {
   const { page, context, watched } = await open("?lang=es");
-  await paste(page, "Palo;Velocidad de bola (km/h);Carry (metros);Desvío\nViejo;231,5;215,5;3 izq\nViejo;230,1;213;x\nNuevo;236;219;8 der\nNuevo;235;218,5;2 izq\n");
+  await paste(
+    page,
+    "Palo;Velocidad de bola (km/h);Carry (metros);Desvío\nViejo;231,5;215,5;3 izq\nViejo;230,1;213;x\nNuevo;236;219;8 der\nNuevo;235;218,5;2 izq\n",
+  );
   await answer(page);
-  assert.match(await page.locator(".columns-read summary").innerText(), /Velocidad de bola \(km\/h\), Carry \(m\), Desvío/);
+  assert.match(
+    await page.locator(".columns-read summary").innerText(),
+    /Velocidad de bola \(km\/h\), Carry \(m\), Desvío/,
+  );
   assert.match(await page.locator("#shots").innerText(), /Aquí se esperaba un número/);
   await page.getByRole("button", { name: "Empezar de nuevo" }).click();
   await paste(page, "Carry\n215\n213\n219\n218\n");

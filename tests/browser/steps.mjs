@@ -1,7 +1,7 @@
 // What a visitor does on the page, and what a visitor then sees, as journeys name it.
 
-import { createRequire } from "node:module";
 import { readFile } from "node:fs/promises";
+import { createRequire } from "node:module";
 
 const fromWeb = createRequire(new URL("../../web/package.json", import.meta.url));
 const { source: axe } = fromWeb("axe-core");
@@ -42,21 +42,24 @@ export async function answer(page) {
 export async function answerAfter(page, act) {
   const before = (await answer(page)).everything;
   await act();
-  await page.waitForFunction(
-    (old) => {
-      const article = document.querySelector("article.answer[aria-busy=false]");
-      return article && document.querySelector("#answer").innerText !== old;
-    },
-    before,
-  );
+  await page.waitForFunction((old) => {
+    const article = document.querySelector("article.answer[aria-busy=false]");
+    return article && document.querySelector("#answer").innerText !== old;
+  }, before);
   return answer(page);
 }
 
 /** Opens every row that opens, those inside it too, and waits until nothing is loading or being worked out. */
 export async function openEverything(page) {
   for (let round = 0; round < 4; round++) {
-    await page.evaluate(() => document.querySelectorAll("details").forEach((row) => (row.open = true)));
-    await page.waitForFunction(() => !document.querySelector("[aria-busy=true]") && !/(?:Loading|Opening|Cargando|Abriendo)…/.test(document.body.innerText));
+    await page.evaluate(() => {
+      for (const row of document.querySelectorAll("details")) row.open = true;
+    });
+    await page.waitForFunction(
+      () =>
+        !document.querySelector("[aria-busy=true]") &&
+        !/(?:Loading|Opening|Cargando|Abriendo)…/.test(document.body.innerText),
+    );
     await page.waitForTimeout(200);
   }
 }
@@ -65,7 +68,9 @@ export async function openEverything(page) {
 export async function faults(page) {
   await page.evaluate(axe);
   const { violations } = await page.evaluate(() =>
-    globalThis.axe.run(document, { runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] }),
+    globalThis.axe.run(document, {
+      runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"],
+    }),
   );
   return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html.slice(0, 160)).join(" | ")}`);
 }

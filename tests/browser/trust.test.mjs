@@ -11,13 +11,20 @@ test("the sales floor is told that its order can turn the answer around", async 
   const warning = await page.locator(".overlay", { hasText: "mixed up" }).innerText();
   assert.match(warning, /could move carry by about 6\syd/, "what the order may have done");
   const averages = await page.locator(".every-shot .legend").innerText();
-  assert.match(averages, /Own driver\s+average 250\syd\s+New driver\s+average 258\syd/, "the plain averages that it replaces");
+  assert.match(
+    averages,
+    /Own driver\s+average 250\syd\s+New driver\s+average 258\syd/,
+    "the plain averages that it replaces",
+  );
   const panel = page.locator("details.trust");
   assert.match(await panel.locator("summary").innerText(), /^\d+\sserious/);
   await panel.locator("summary").click();
   await panel.locator(".finding.serious").first().waitFor();
   const serious = await panel.locator(".finding.serious").allInnerTexts();
-  assert.ok(serious.some((text) => /^!\s+Serious\s+Own driver was hit first, with 5\sshots/.test(text)), serious.join("\n"));
+  assert.ok(
+    serious.some((text) => /^!\s+Serious\s+Own driver was hit first, with 5\sshots/.test(text)),
+    serious.join("\n"),
+  );
   assert.deepEqual(await faults(page), []);
   assertQuiet(watched);
   await context.close();
@@ -37,7 +44,10 @@ test("two shots left out change the answer, and the page says that it depends on
   await answerAfter(page, () => leaveOut(6, "mishit"));
   const without = await answerAfter(page, () => leaveOut(14, "fault of ball or reading"));
   assert.match(without.headline, /left out/i);
-  assert.match(without.everything, /2\sshots were left out[\s\S]*With every shot: cannot tell\. Without the shots left out: a difference/);
+  assert.match(
+    without.everything,
+    /2\sshots were left out[\s\S]*With every shot: cannot tell\. Without the shots left out: a difference/,
+  );
   assert.equal(await page.locator("tr.left-out").count(), 2, "they stay in view");
   assert.equal(await page.locator("svg.order .left-out").count(), 2);
   assert.deepEqual(await faults(page), []);
@@ -52,7 +62,10 @@ test("of four equal clubs the lead is shown as what is left of it after luck", a
   const { page, context } = await open();
   await paste(page, await demo("four-equal"));
   const { everything } = await answer(page);
-  assert.match(everything, /as many equal clubs would lead by about \d+\syd[\s\S]*with that luck taken out, expect about/);
+  assert.match(
+    everything,
+    /as many equal clubs would lead by about \d+\syd[\s\S]*with that luck taken out, expect about/,
+  );
   await page.locator("svg.order .average").first().waitFor({ state: "attached" });
   assert.equal(await page.locator("svg.order .average").count(), 4);
   await context.close();

@@ -18,7 +18,10 @@ test("a session goes along into meters and back, and its answer is the same one"
   assert.equal(meters.kind, yards.kind);
   assert.match(yards.headline, /starts to matter at 5\syd/);
   // The margin that was asked with goes along: the answer must not turn with the units.
-  assert.match(meters.headline, /^Driver B carries farther\. Expect 6 to 17\sm more; it starts to matter at 4\.6\sm\.$/);
+  assert.match(
+    meters.headline,
+    /^Driver B carries farther\. Expect 6 to 17\sm more; it starts to matter at 4\.6\sm\.$/,
+  );
   assert.equal(await page.locator("#margin").inputValue(), "4.6");
   await page.getByRole("link", { name: "Yards" }).click();
   await page.waitForURL((url) => url.search === "");
@@ -29,7 +32,10 @@ test("a session goes along into meters and back, and its answer is the same one"
 
 test("what is pasted without a unit is in meters, and a link of it stays so", async () => {
   const { page, context, watched } = await open("?units=metric");
-  await paste(page, "club,carry,ball speed\nMine,212,231\nMine,208,228\nMine,215,233\nMine,210,229\nNew,226,240\nNew,222,238\nNew,229,243\nNew,224,239\n");
+  await paste(
+    page,
+    "club,carry,ball speed\nMine,212,231\nMine,208,228\nMine,215,233\nMine,210,229\nNew,226,240\nNew,222,238\nNew,229,243\nNew,224,239\n",
+  );
   const { everything } = await answer(page);
   assert.match(await page.locator(".columns-read summary").innerText(), /Carry \(m\), Ball speed \(km\/h\)/);
   assert.match(everything, /Mine 211\sm over 4/);
@@ -50,15 +56,27 @@ test("what is pasted without a unit is in meters, and a link of it stays so", as
   await reader.context.close();
 });
 
-for (const [address, mine] of [["?units=metric#example=twelve", "Yards"], ["?lang=es&units=metric#example=twelve", "Yardas"]]) {
+for (const [address, mine] of [
+  ["?units=metric#example=twelve", "Yards"],
+  ["?lang=es&units=metric#example=twelve", "Yardas"],
+]) {
   test(`an answer with everything behind it opened names no yard: ${address}`, async () => {
     const { page, context, watched } = await open(address);
     await answer(page);
     await page.getByRole("link", { name: mine }).waitFor();
     await openEverything(page);
     // What was read is quoted as it stands: the invented session is in yards.
-    await page.evaluate(() => document.querySelectorAll("#shots, #other-ways, #share textarea").forEach((part) => part.remove()));
-    const said = await page.evaluate(() => [document.body.innerText, ...[...document.querySelectorAll("[aria-label], [aria-valuetext], [placeholder]")].flatMap((one) => ["aria-label", "aria-valuetext", "placeholder"].map((name) => one.getAttribute(name) ?? ""))].join("\n"));
+    await page.evaluate(() => {
+      for (const part of document.querySelectorAll("#shots, #other-ways, #share textarea")) part.remove();
+    });
+    const said = await page.evaluate(() =>
+      [
+        document.body.innerText,
+        ...[...document.querySelectorAll("[aria-label], [aria-valuetext], [placeholder]")].flatMap((one) =>
+          ["aria-label", "aria-valuetext", "placeholder"].map((name) => one.getAttribute(name) ?? ""),
+        ),
+      ].join("\n"),
+    );
     assert.ok(said.length > 8000, `${said.length} characters`);
     const lines = said.split("\n").filter((line) => YARDS.test(line));
     assert.deepEqual(lines, []);

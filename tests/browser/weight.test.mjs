@@ -28,9 +28,14 @@ test("everything loaded for the first answer is within its budget", async () => 
   const answeredAt = await page.evaluate(() => window.answeredAt);
   const first = files.filter((file) => file.request().timing().startTime < answeredAt);
   const weights = await Promise.all(
-    first.filter((file) => file.ok()).map(async (file) => [file.url().replace(siteUrl, ""), gzipSync(await file.body(), { level: 9 }).length]),
+    first
+      .filter((file) => file.ok())
+      .map(async (file) => [file.url().replace(siteUrl, ""), gzipSync(await file.body(), { level: 9 }).length]),
   );
-  assert.ok(weights.some(([name]) => name.endsWith(".wasm")), "the wasm was loaded before the answer");
+  assert.ok(
+    weights.some(([name]) => name.endsWith(".wasm")),
+    "the wasm was loaded before the answer",
+  );
   const all = weights.reduce((sum, [, weight]) => sum + weight, 0);
   assert.ok(all <= MOST, `${all} bytes:\n${weights.map(([name, weight]) => `${weight} ${name}`).join("\n")}`);
   await context.close();

@@ -57,9 +57,20 @@ everywhere("nine shots typed in the grid become an answer", async (page) => {
     }
   };
   await page.getByLabel("Its name").fill("Old driver");
-  await typeRows([["231", "12 L"], ["226,5", "3 R"], ["229", "-4"], ["233", "8 R"], ["228", "0"]]);
+  await typeRows([
+    ["231", "12 L"],
+    ["226,5", "3 R"],
+    ["229", "-4"],
+    ["233", "8 R"],
+    ["228", "0"],
+  ]);
   await page.locator(".segment", { hasText: "New" }).click();
-  await typeRows([["251", "2 L"], ["254", "7 R"], ["249", "1"], ["252,5", "5 L"]]);
+  await typeRows([
+    ["251", "2 L"],
+    ["254", "7 R"],
+    ["249", "1"],
+    ["252,5", "5 L"],
+  ]);
   assert.equal(await overflows(page), false);
   await page.getByRole("button", { name: "Read 9\u00a0shots" }).click();
   const { kind, headline, everything } = await answer(page);

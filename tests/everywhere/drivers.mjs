@@ -5,8 +5,8 @@
 
 import { spawn } from "node:child_process";
 import { existsSync } from "node:fs";
-import { createServer } from "node:net";
 import { createRequire } from "node:module";
+import { createServer } from "node:net";
 import { delimiter, join } from "node:path";
 import { after, test } from "node:test";
 import { Page } from "./page.mjs";
@@ -15,7 +15,10 @@ const fromWeb = createRequire(new URL("../../web/package.json", import.meta.url)
 const { Builder, Capabilities } = fromWeb("selenium-webdriver");
 
 const onPath = (name) =>
-  (process.env.PATH ?? "").split(delimiter).map((folder) => join(folder, name)).find((file) => existsSync(file));
+  (process.env.PATH ?? "")
+    .split(delimiter)
+    .map((folder) => join(folder, name))
+    .find((file) => existsSync(file));
 
 /** How a driver is started on a port, and what it is asked for. */
 const KINDS = {
@@ -80,7 +83,13 @@ async function start(name) {
   process.once("exit", kill);
   const server = `http://127.0.0.1:${port}`;
   for (let tries = 0; ; tries += 1) {
-    if (await fetch(`${server}/status`).then((said) => said.ok, () => false)) break;
+    if (
+      await fetch(`${server}/status`).then(
+        (said) => said.ok,
+        () => false,
+      )
+    )
+      break;
     if (child.exitCode !== null || tries > 150) throw new Error(`${kind.driver} did not start`);
     await new Promise((later) => setTimeout(later, 200));
   }

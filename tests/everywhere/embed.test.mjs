@@ -14,7 +14,9 @@ after(() => host?.close());
 
 /** Does something inside the frame of one checker. */
 async function inside(page, id, act) {
-  const frame = await page.wait(`the frame of ${id}`, () => page.evaluate((id) => document.querySelector(`#${id}`)?.shadowRoot?.querySelector("iframe"), id));
+  const frame = await page.wait(`the frame of ${id}`, () =>
+    page.evaluate((id) => document.querySelector(`#${id}`)?.shadowRoot?.querySelector("iframe"), id),
+  );
   await page.driver.switchTo().frame(frame);
   try {
     return await act();
@@ -35,7 +37,9 @@ everywhere("under a strict policy the answer goes to the host only after consent
     assert.equal(await agree.isChecked(), false);
   });
   assert.equal(await heard("by-file").count(), 0);
-  const height = await page.evaluate(() => Number(document.querySelector("#by-file").shadowRoot.querySelector("iframe").height));
+  const height = await page.evaluate(() =>
+    Number(document.querySelector("#by-file").shadowRoot.querySelector("iframe").height),
+  );
   assert.ok(height > 900, `as high as what it holds: ${height}`);
   await inside(page, "by-file", async () => {
     // The driver of WebKit 2.50 brings neither a click nor a key into a frame of another origin: there the box is

@@ -1,7 +1,7 @@
 // The fair test in every browser: shots logged, the page lost, the answer read; and the page without its server.
 
 import assert from "node:assert/strict";
-import { NOTHING, hitTo, rounds, shots, start, stored } from "../browser/fair-steps.mjs";
+import { hitTo, NOTHING, rounds, shots, start, stored } from "../browser/fair-steps.mjs";
 import { serveSite } from "../browser/site.mjs";
 import { answer, demo } from "../browser/steps.mjs";
 import { everywhere } from "./drivers.mjs";
@@ -37,7 +37,9 @@ everywhere("after the first visit the page answers without its server", async (p
   try {
     await page.goto(address);
     if (!(await page.evaluate(() => "serviceWorker" in navigator))) {
-      context.skip(`${page.browserName} has no service workers in a session under automation, so nothing is kept for offline there`);
+      context.skip(
+        `${page.browserName} has no service workers in a session under automation, so nothing is kept for offline there`,
+      );
       return;
     }
     await page.waitForFunction(() => /Works without a network/.test(document.querySelector("#version").textContent));

@@ -2,7 +2,7 @@
 // natively (crates/fitting/tests/golden.rs) and in Node (tests/node/golden.test.mjs).
 
 import assert from "node:assert/strict";
-import { readFileSync, readdirSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { after, before } from "node:test";
 import { serve } from "../browser/site.mjs";
 import { everywhere } from "./drivers.mjs";
@@ -17,7 +17,10 @@ globalThis.asked = (name, request) => JSON.stringify(core[name](JSON.parse(reque
 
 let site;
 before(async () => {
-  const made = { "/": '<!doctype html><link rel="icon" href="data:,"><script type="module" src="asked.js"></script>', "/asked.js": SCRIPT };
+  const made = {
+    "/": '<!doctype html><link rel="icon" href="data:,"><script type="module" src="asked.js"></script>',
+    "/asked.js": SCRIPT,
+  };
   site = await serve({ folder: "web/pkg", made });
 });
 after(() => site?.close());

@@ -9,7 +9,14 @@ const fromWeb = createRequire(new URL("../../web/package.json", import.meta.url)
 const { Key } = fromWeb("selenium-webdriver");
 
 const PATIENCE = 20_000;
-const KEYS = { Enter: Key.ENTER, Tab: Key.TAB, ArrowRight: Key.ARROW_RIGHT, ArrowLeft: Key.ARROW_LEFT, Home: Key.HOME, End: Key.END };
+const KEYS = {
+  Enter: Key.ENTER,
+  Tab: Key.TAB,
+  ArrowRight: Key.ARROW_RIGHT,
+  ArrowLeft: Key.ARROW_LEFT,
+  Home: Key.HOME,
+  End: Key.END,
+};
 const ROLES = {
   button: "button, [role=button]",
   link: "a[href]",
@@ -36,7 +43,9 @@ function reached(steps) {
     name: (element, step) => names(element).some((name) => fits(name, step)),
     // The innermost only, and none that is not for reading.
     innermost: (element, step) =>
-      element.checkVisibility() && fits(element.innerText ?? "", step) && ![...element.children].some((child) => fits(child.innerText ?? "", step)),
+      element.checkVisibility() &&
+      fits(element.innerText ?? "", step) &&
+      ![...element.children].some((child) => fits(child.innerText ?? "", step)),
   };
   return steps.reduce(
     (found, step) => {
@@ -129,14 +138,16 @@ class Locator {
 
   /** Acts on the element; again, when the page drew it anew or moved it between finding and acting. */
   async whenStill(act) {
-    return this.page.wait(`${JSON.stringify(this.steps)} to stand still`, async () => {
-      try {
-        return { did: await act() };
-      } catch (failed) {
-        if (!MOVED.has(failed.name)) throw failed;
-        return false;
-      }
-    }).then(({ did }) => did);
+    return this.page
+      .wait(`${JSON.stringify(this.steps)} to stand still`, async () => {
+        try {
+          return { did: await act() };
+        } catch (failed) {
+          if (!MOVED.has(failed.name)) throw failed;
+          return false;
+        }
+      })
+      .then(({ did }) => did);
   }
 
   on(act, ...args) {
@@ -169,7 +180,9 @@ class Locator {
       const element = await this.inView();
       await this.page.script(`(${watchClick})(arguments[0])`, element);
       await element.click();
-      const fell = await this.page.wait("a click to arrive", () => this.page.script("return window.clickFell ?? 'elsewhere'"));
+      const fell = await this.page.wait("a click to arrive", () =>
+        this.page.script("return window.clickFell ?? 'elsewhere'"),
+      );
       if (fell === "beside") throw Object.assign(new Error("the click fell beside"), { name: "ClickFellBeside" });
     });
   }
@@ -210,7 +223,11 @@ export class Page extends Locator {
     this.driver = driver;
     this.browserName = name;
     this.keyboard = {
-      press: (key) => driver.actions().sendKeys(KEYS[key] ?? key).perform(),
+      press: (key) =>
+        driver
+          .actions()
+          .sendKeys(KEYS[key] ?? key)
+          .perform(),
       type: (text) => driver.actions().sendKeys(text).perform(),
     };
   }
@@ -275,7 +292,8 @@ export class Page extends Locator {
     await this.driver.get(address);
     await this.evaluate(() => {
       window.complaints = [];
-      const complain = (event) => window.complaints.push(String(event.reason ?? event.message ?? event.violatedDirective));
+      const complain = (event) =>
+        window.complaints.push(String(event.reason ?? event.message ?? event.violatedDirective));
       for (const type of ["error", "unhandledrejection", "securitypolicyviolation"]) addEventListener(type, complain);
     });
   }
@@ -293,7 +311,11 @@ export class Page extends Locator {
       asked: performance.getEntriesByType("resource").map(({ name }) => name),
     }));
     const { origin } = new URL(siteUrl);
-    assert.deepEqual(asked.filter((url) => /^https?:/.test(url) && new URL(url).origin !== origin), [], "requests left the origin");
+    assert.deepEqual(
+      asked.filter((url) => /^https?:/.test(url) && new URL(url).origin !== origin),
+      [],
+      "requests left the origin",
+    );
     assert.deepEqual(complaints, [], "the page complained");
   }
 }

@@ -14,7 +14,10 @@ everywhere("the luck slider moves by keyboard, and text and picture follow", asy
   await openPart(page, "luck");
   await page.locator(".luck-said").waitFor();
   const shown = async (number) => {
-    await page.waitForFunction((wanted) => document.querySelector(".luck-slider output")?.textContent === wanted, String(number));
+    await page.waitForFunction(
+      (wanted) => document.querySelector(".luck-slider output")?.textContent === wanted,
+      String(number),
+    );
     return page.evaluate(() => ({
       said: document.querySelector(".luck-said").textContent,
       alternative: document.querySelector("svg.hill").getAttribute("aria-label"),
@@ -37,7 +40,11 @@ everywhere("the luck slider moves by keyboard, and text and picture follow", asy
 everywhere("where they land is said in words, and the aim steps by keyboard", async (page) => {
   await openPart(page, "landing");
   await page.locator("#landing .said").waitFor();
-  const said = (words) => page.waitForFunction((words) => document.querySelector("svg.ground").getAttribute("aria-label").includes(words), words);
+  const said = (words) =>
+    page.waitForFunction(
+      (words) => document.querySelector("svg.ground").getAttribute("aria-label").includes(words),
+      words,
+    );
   await said("Aimed as on the day");
   const first = () => page.evaluate(() => document.querySelector("svg.ground .mark").getAttribute("transform"));
   const before = await first();
@@ -72,7 +79,10 @@ everywhere("what the ball speed could carry is said in words, and follows the ch
   assert.match(alternative, /A map of carry at 15\d\.\d\u00a0mph.*Own driver: Carries 260\u00a0yd/);
   assert.ok((await map.locator(".area").count()) >= 4, "lines of equal carry");
   await page.locator("#potential .segment", { hasText: "Your best third" }).click();
-  await page.waitForFunction((old) => document.querySelector("svg.carry-map").getAttribute("aria-label") !== old, alternative);
+  await page.waitForFunction(
+    (old) => document.querySelector("svg.carry-map").getAttribute("aria-label") !== old,
+    alternative,
+  );
   assert.match(await map.getAttribute("aria-label"), /at 166\.2\u00a0mph.*Your best third/);
   assert.equal(await overflows(page), false);
   await page.assertQuiet();

@@ -21,7 +21,10 @@ const LINK = `#${JSON.parse(readFileSync(new URL("../links/in-turn-yards.json", 
 const packages = process.argv[2];
 const from = createRequire(join(packages, "package.json"));
 const load = (name) => import(pathToFileURL(from.resolve(name)).href);
-const [{ default: lighthouse, defaultConfig }, { default: puppeteer }] = [await load("lighthouse"), await load("puppeteer-core")];
+const [{ default: lighthouse, defaultConfig }, { default: puppeteer }] = [
+  await load("lighthouse"),
+  await load("puppeteer-core"),
+];
 const constants = await import(pathToFileURL(join(packages, "node_modules/lighthouse/core/config/constants.js")).href);
 const slow = constants.throttling.mobileSlow4G;
 const phone = { width: 412, height: 823, deviceScaleFactor: 1.75, isMobile: true, hasTouch: true };
@@ -32,7 +35,13 @@ const launch = () =>
   puppeteer.launch({
     executablePath: process.env.CHROMIUM_PATH,
     headless: true,
-    args: ["--no-sandbox", "--disable-gpu", "--no-first-run", "--disable-background-networking", "--disable-component-update"],
+    args: [
+      "--no-sandbox",
+      "--disable-gpu",
+      "--no-first-run",
+      "--disable-background-networking",
+      "--disable-component-update",
+    ],
   });
 const median = (times) => times.sort((a, b) => a - b)[times.length >> 1];
 const times = async (run) => {
@@ -56,14 +65,22 @@ async function categories() {
   for (let i = 0; i < RUNS; i += 1) {
     await visiting(async (browser) => {
       const page = await browser.newPage();
-      const { lhr } = await lighthouse(site + SESSION, { onlyCategories: ["performance", "accessibility", "best-practices"], logLevel: "error" }, undefined, page);
+      const { lhr } = await lighthouse(
+        site + SESSION,
+        { onlyCategories: ["performance", "accessibility", "best-practices"], logLevel: "error" },
+        undefined,
+        page,
+      );
       assert.ok(!lhr.runtimeError, lhr.runtimeError?.message);
       runs.push(lhr);
     });
   }
   const score = (id) => Math.round(100 * median(runs.map((run) => run.categories[id].score)));
   const audit = (id) => Math.round(median(runs.map((run) => run.audits[id].numericValue)));
-  const faults = (id) => runs[0].categories[id].auditRefs.filter((ref) => ref.weight > 0 && runs[0].audits[ref.id].score === 0).map((ref) => ref.id);
+  const faults = (id) =>
+    runs[0].categories[id].auditRefs
+      .filter((ref) => ref.weight > 0 && runs[0].audits[ref.id].score === 0)
+      .map((ref) => ref.id);
   return {
     lighthouse: runs[0].lighthouseVersion,
     // Lighthouse's own measure of the machine: below 1000 it was slow or busy, and so are the figures.
@@ -113,7 +130,8 @@ async function slowDown(page, { network }) {
   await hold(await page.createCDPSession());
 }
 
-const answered = async (page) => (await page.waitForFunction(() => globalThis.answered, { timeout: 30_000 })).jsonValue();
+const answered = async (page) =>
+  (await page.waitForFunction(() => globalThis.answered, { timeout: 30_000 })).jsonValue();
 
 const cold = (opened) =>
   visiting(async (browser) => {
@@ -161,7 +179,9 @@ const nextPaint = () =>
     await answered(page);
     await page.evaluate(() => {
       globalThis.paints = [];
-      const note = (list) => list.getEntries().forEach((entry) => entry.interactionId && globalThis.paints.push(entry.duration));
+      const note = (list) => {
+        for (const entry of list.getEntries()) if (entry.interactionId) globalThis.paints.push(entry.duration);
+      };
       new PerformanceObserver(note).observe({ type: "event", durationThreshold: 16 });
     });
     for (const tap of TAPS) {

@@ -19,15 +19,22 @@ const decode = (bytes, name = "shots.csv") => {
 
 test("UTF-8 with and without a mark, UTF-16 both ways, Windows-1252", () => {
   const text = "Schläger;Weite\nÄ · lang;250,5\n";
-  const utf16 = (swap) => [...text].flatMap((c) => {
-    const pair = [c.charCodeAt(0) & 255, c.charCodeAt(0) >> 8];
-    return swap ? pair.reverse() : pair;
-  });
+  const utf16 = (swap) =>
+    [...text].flatMap((c) => {
+      const pair = [c.charCodeAt(0) & 255, c.charCodeAt(0) >> 8];
+      return swap ? pair.reverse() : pair;
+    });
   // No dashes and quotation marks: some versions of Node take the bytes 0x80 to 0x9F for control characters.
   const windows = [...text].map((c) => c.charCodeAt(0));
   const utf8 = [...new TextEncoder().encode(text)];
-  const files = { utf8, marked: [0xef, 0xbb, 0xbf, ...utf8], low: [0xff, 0xfe, ...utf16(false)], high: [0xfe, 0xff, ...utf16(true)],
-    unmarked: utf16(false), windows };
+  const files = {
+    utf8,
+    marked: [0xef, 0xbb, 0xbf, ...utf8],
+    low: [0xff, 0xfe, ...utf16(false)],
+    high: [0xfe, 0xff, ...utf16(true)],
+    unmarked: utf16(false),
+    windows,
+  };
   for (const [name, bytes] of Object.entries(files)) assert.equal(decode(bytes), text, name);
 });
 

@@ -49,12 +49,25 @@ test("the numbers mean what their names say", () => {
   assert.equal(map.carries.length, map.launches.length * map.spins.length);
   const standard = core.in_standard_air(in_standard_air);
   assert.ok(standard.average_change < 0, "warm thin air with a helping wind flatters");
-  const report = core.check({ session: standard.session, question: { baseline: 0, measure: standard.measure, stopping: "fixed" } });
-  assert.equal(report.answer.decision.kind, core.check({ session, question: { baseline: 0, measure: "carry", stopping: "fixed" } }).answer.decision.kind);
+  const report = core.check({
+    session: standard.session,
+    question: { baseline: 0, measure: standard.measure, stopping: "fixed" },
+  });
+  assert.equal(
+    report.answer.decision.kind,
+    core.check({ session, question: { baseline: 0, measure: "carry", stopping: "fixed" } }).answer.decision.kind,
+  );
 });
 
 test("nonsense is refused as an object, never a panic", () => {
-  const wrong = [undefined, null, 7, {}, { session: null }, { session: { builds: [] }, baseline: 3, candidate: 1, question: null, is_second: [] }];
+  const wrong = [
+    undefined,
+    null,
+    7,
+    {},
+    { session: null },
+    { session: { builds: [] }, baseline: 3, candidate: 1, question: null, is_second: [] },
+  ];
   for (const name of Object.keys(requests())) {
     for (const request of wrong) {
       assert.throws(

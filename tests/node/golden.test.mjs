@@ -1,7 +1,7 @@
 // The requests of tests/golden in Node: each gives, to the last bit, what it gives natively (crates/fitting/tests/golden.rs).
 
 import assert from "node:assert/strict";
-import { readFileSync, readdirSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { test } from "node:test";
 import * as core from "../../web/pkg/straight_answer.js";
 

@@ -36,7 +36,8 @@ function both(of, call) {
 }
 
 /** An answer without its words. */
-const numbers = (report) => JSON.stringify(report, (_, value) => (typeof value === "string" && /\s/u.test(value) ? "…" : value));
+const numbers = (report) =>
+  JSON.stringify(report, (_, value) => (typeof value === "string" && /\s/u.test(value) ? "…" : value));
 
 test("an answer keeps its decision and changes its words", () => {
   const { session } = core.read(demo, null);
@@ -67,7 +68,13 @@ test("refusals of the flight, of a plan and of workbooks say it too", () => {
 
 test("a table that is none, was cut or belongs to another version is refused, and English stays", () => {
   const lines = table.split("\n");
-  const wrong = ["es", lines.slice(0, -2).join("\n"), ["0".repeat(16), ...lines.slice(1)].join("\n"), "\0", lines.slice(0, 3).join("\n")];
+  const wrong = [
+    "es",
+    lines.slice(0, -2).join("\n"),
+    ["0".repeat(16), ...lines.slice(1)].join("\n"),
+    "\0",
+    lines.slice(0, 3).join("\n"),
+  ];
   for (const of of Object.values(packages)) {
     for (const text of wrong) assert.equal(of.speak(text), false);
   }

@@ -1,7 +1,7 @@
 // Links and what is given away, across the boundary: the links of tests/links, nonsense, and the time they take.
 
 import assert from "node:assert/strict";
-import { readFileSync, readdirSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { before, test } from "node:test";
 import { check, initSync, pack, read, share, unpack } from "../../web/pkg/straight_answer.js";
 
@@ -35,13 +35,35 @@ test("a session and its question go into a text and come back, and the answer is
 
 test("what is no link is refused as an object, with a remedy", () => {
   const good = pack({ session: fair(), question });
-  const bad = { "": "not_a_link", "#example=fair": "not_a_link", "2.AAAA": "link_later_version", [good.slice(0, -9)]: "link_damaged", "1.<b>": "link_damaged" };
+  const bad = {
+    "": "not_a_link",
+    "#example=fair": "not_a_link",
+    "2.AAAA": "link_later_version",
+    [good.slice(0, -9)]: "link_damaged",
+    "1.<b>": "link_damaged",
+  };
   for (const [text, kind] of Object.entries(bad)) {
-    assert.throws(() => unpack(text), (refusal) => refusal.kind === kind && refusal.remedy.length > 0, text.slice(0, 30));
+    assert.throws(
+      () => unpack(text),
+      (refusal) => refusal.kind === kind && refusal.remedy.length > 0,
+      text.slice(0, 30),
+    );
   }
-  for (const request of [undefined, null, {}, { session: fair() }, { session: fair(), question: { ...question, baseline: 9 } }]) {
-    assert.throws(() => pack(request), (refusal) => typeof refusal.kind === "string" && refusal.remedy.length > 0);
-    assert.throws(() => share(request), (refusal) => typeof refusal.kind === "string" && refusal.remedy.length > 0);
+  for (const request of [
+    undefined,
+    null,
+    {},
+    { session: fair() },
+    { session: fair(), question: { ...question, baseline: 9 } },
+  ]) {
+    assert.throws(
+      () => pack(request),
+      (refusal) => typeof refusal.kind === "string" && refusal.remedy.length > 0,
+    );
+    assert.throws(
+      () => share(request),
+      (refusal) => typeof refusal.kind === "string" && refusal.remedy.length > 0,
+    );
   }
   assert.ok(unpack(good), "still alive");
 });

@@ -50,7 +50,7 @@ test("read takes any text, with hints, without hints, and never throws for text"
     const result = read(text, hints);
     assert.deepEqual(Object.keys(result).sort(), ["gaps", "notices", "problems", "reading", "session"]);
   }
-  for (const odd of ["", "\0", "\u{feff}", ",,,,\n\n\n", '"', "\ud800", "carry\n" + "9".repeat(400)]) {
+  for (const odd of ["", "\0", "\u{feff}", ",,,,\n\n\n", '"', "\ud800", `carry\n${"9".repeat(400)}`]) {
     assert.ok(read(odd, null).session);
   }
 });
@@ -77,7 +77,10 @@ test("the same request gives the same report, bit for bit", () => {
 });
 
 test("a session that was read can be checked as it is", () => {
-  const text = "build,round,carry (yd)\n" + session().shots.map((s) => `${s.build ? "B" : "A"},${s.round},${s.values.carry}`).join("\n");
+  const rows = session()
+    .shots.map((s) => `${s.build ? "B" : "A"},${s.round},${s.values.carry}`)
+    .join("\n");
+  const text = `build,round,carry (yd)\n${rows}`;
   const { session: fromText, problems } = read(text, null);
   assert.deepEqual(problems, []);
   const report = check({ session: fromText, question });
@@ -119,7 +122,9 @@ test("empty sessions and missing values are answers, not errors", () => {
   };
   assert.equal(typeof asked(empty), "string");
   const holes = session();
-  holes.shots.forEach((shot) => { shot.values.carry = null; });
+  holes.shots.forEach((shot) => {
+    shot.values.carry = null;
+  });
   assert.equal(asked(holes), "cannot_answer");
 });
 
@@ -130,8 +135,18 @@ test("luck crosses whole, repeats bit for bit, and refuses what cannot be shown"
   assert.equal(JSON.stringify(luck(structuredClone(request))), JSON.stringify(shown));
   assert.deepEqual(shown.answer, check(request).answer);
   const { bins, total } = shown.chance.histogram;
-  assert.equal(bins.reduce((sum, bin) => sum + bin.count, 0), total);
-  for (const wrong of [{ shown: 13 }, { shown: 2 }, { shown: -1 }, { shown: 2.5 }, { showing: "chosen" }, { session: null }]) {
+  assert.equal(
+    bins.reduce((sum, bin) => sum + bin.count, 0),
+    total,
+  );
+  for (const wrong of [
+    { shown: 13 },
+    { shown: 2 },
+    { shown: -1 },
+    { shown: 2.5 },
+    { showing: "chosen" },
+    { session: null },
+  ]) {
     assert.throws(
       () => luck({ ...request, ...wrong }),
       (refusal) => typeof refusal.kind === "string" && refusal.remedy.length > 0,
@@ -146,27 +161,38 @@ test("join aligns texts given one after another; builds of one name become one",
   const joined = join([one, other]);
   assert.deepEqual(joined.builds, [{ name: "Own driver" }, { name: "Driver B" }]);
   assert.deepEqual(joined.measures, ["carry", "spin_rate", "offline"]);
-  assert.deepEqual(joined.shots.map(({ build }) => build), [0, 0, 1, 1]);
+  assert.deepEqual(
+    joined.shots.map(({ build }) => build),
+    [0, 0, 1, 1],
+  );
   assert.deepEqual(joined.shots[0].values, { carry: 250, spin_rate: 2500, offline: null });
   assert.equal(joined.order, "unknown");
   assert.equal(join([one, other], "interleaved").shots[1].build, 1);
   assert.deepEqual(join([one, one], null).builds, [{ name: "Own driver" }]);
   assert.deepEqual(join([]).shots, []);
   for (const [sessions, order] of [[null], [[7]], [[one], "sideways"]]) {
-    assert.throws(() => join(sessions, order), (refusal) => refusal.kind === "not_understood" && refusal.remedy.length > 0);
+    assert.throws(
+      () => join(sessions, order),
+      (refusal) => refusal.kind === "not_understood" && refusal.remedy.length > 0,
+    );
   }
 });
 
 test("a written session reads back identical, and no cell of it is a formula", () => {
   const before = session();
   before.builds[1].name = '=HYPERLINK("x")';
-  before.shots[3].left_out = "+mishit, \"off the toe\"";
-  before.summaries = [{ build: 0, n: 12, of: "all", values: { carry: { mean: 240.5, sd: null, low: null, high: 251 } }, line: null }];
+  before.shots[3].left_out = '+mishit, "off the toe"';
+  before.summaries = [
+    { build: 0, n: 12, of: "all", values: { carry: { mean: 240.5, sd: null, low: null, high: 251 } }, line: null },
+  ];
   const text = write_csv(before);
   assert.deepEqual(read(text, null).session, before);
   assert.deepEqual(read(text.replaceAll("\n", "\r\n"), null).session, before);
   assert.match(text, /"'=HYPERLINK\(""x""\)"/);
   for (const line of text.split("\n")) assert.doesNotMatch(line, /(^|,)"?\s*[=+@]/, line);
   assert.equal(read(text, { names: { "Own driver": "Mine" } }).session.builds[0].name, "Mine");
-  assert.throws(() => write_csv({ builds: 3 }), (refusal) => refusal.place === "session");
+  assert.throws(
+    () => write_csv({ builds: 3 }),
+    (refusal) => refusal.place === "session",
+  );
 });

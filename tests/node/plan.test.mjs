@@ -2,7 +2,7 @@
 // What plans promise and claims mean is tested in the Rust crates.
 
 import assert from "node:assert/strict";
-import { readFileSync, readdirSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { before, test } from "node:test";
 import * as core from "../../web/pkg/straight_answer.js";
 
@@ -17,7 +17,9 @@ const request = { builds: ["Own", "New"], measure: "carry", same_club: false, ro
 /** Invented shots of a plan, the second club a good deal longer. */
 function hit({ turns }, n) {
   const order = turns.flatMap(({ build, shots }, turn) => Array.from({ length: shots }, () => ({ turn, build })));
-  return order.slice(0, n).map(({ turn, build }, i) => ({ turn, values: { carry: 240 + 18 * build + ((i * 5) % 7) }, note: null }));
+  return order
+    .slice(0, n)
+    .map(({ turn, build }, i) => ({ turn, values: { carry: 240 + 18 * build + ((i * 5) % 7) }, note: null }));
 }
 
 test("a plan crosses whole and repeats bit for bit", () => {
@@ -55,7 +57,18 @@ test("a claim, days together and a feeling are answered from a session", () => {
 
 test("nonsense is refused as an object, never a panic", () => {
   const calls = [
-    ["plan", [undefined, null, "x", {}, { ...request, builds: [] }, { ...request, rounds: -1 }, { ...request, looks: "never" }]],
+    [
+      "plan",
+      [
+        undefined,
+        null,
+        "x",
+        {},
+        { ...request, builds: [] },
+        { ...request, rounds: -1 },
+        { ...request, looks: "never" },
+      ],
+    ],
     ["follow", [{}, { plan: request, shots: [{ turn: 99, values: {} }] }, { plan: request, shots: "none" }]],
     ["claim", [{}, { claimed: {}, session: null, question: null }]],
     ["together", [{}, { sessions: [], question: { baseline: 0, measure: "carry" } }]],

@@ -27,7 +27,10 @@ test("both formats are read into the same session, nothing amiss", () => {
 
 test("every sheet is there by its name, and a hint can make that name the club", () => {
   const sheets = workbook.sheets(bytes("tests/workbooks/several_sheets.xlsx"));
-  assert.deepEqual(sheets.map(({ name }) => name), ["Notes", "Own driver", "Driver B", "Empty", "Odd cells"]);
+  assert.deepEqual(
+    sheets.map(({ name }) => name),
+    ["Notes", "Own driver", "Driver B", "Empty", "Odd cells"],
+  );
   const read = (name) => core.read(sheets.find((sheet) => sheet.name === name).text, { build: name }).session;
   assert.deepEqual(read("Driver B").builds, [{ name: "Driver B" }]);
   assert.equal(read("Driver B").shots.length, 12);
@@ -41,7 +44,10 @@ test("cells of every kind and a stray one far away leave the shots readable", ()
 });
 
 test("what is no workbook is refused with a remedy", () => {
-  for (const [name, kind] of [["no_workbook.zip", "no_workbook"], ["make.py", "broken"]]) {
+  for (const [name, kind] of [
+    ["no_workbook.zip", "no_workbook"],
+    ["make.py", "broken"],
+  ]) {
     assert.throws(
       () => workbook.sheets(bytes(`tests/workbooks/${name}`)),
       (refusal) => refusal.kind === kind && refusal.message.length > 0 && refusal.remedy.length > 0,

@@ -19,7 +19,9 @@ export function fill(frame, content) {
     .replace("<!-- margins -->", () => margins(content.measures, tell))
     .replace("<!-- measured-summary -->", () => summary(content.rows, tell))
     .replace("<!-- rivals -->", () => compared(content.rivals, tell))
-    .replace(/<!-- measured ([\d ]+) -->/g, (_, targets) => measured(content.rows, targets.split(" ").map(Number), tell));
+    .replace(/<!-- measured ([\d ]+) -->/g, (_, targets) =>
+      measured(content.rows, targets.split(" ").map(Number), tell),
+    );
 }
 
 /** How a language says things: its words, its numbers, and what was counted. */
@@ -33,7 +35,9 @@ function teller({ language, words, figures }) {
   };
   const number = (value, digits) => new Intl.NumberFormat(language, digits).format(value).replace("-", "\u2212");
   const fixed = (value, digits) => number(value, { minimumFractionDigits: digits, maximumFractionDigits: digits });
-  const counted = figures ? describedBy(figures, (figure) => fixed(Number(figure), figure.split(".")[1]?.length ?? 0)) : (text) => text;
+  const counted = figures
+    ? describedBy(figures, (figure) => fixed(Number(figure), figure.split(".")[1]?.length ?? 0))
+    : (text) => text;
   return { say, number, fixed, counted };
 }
 
@@ -43,7 +47,8 @@ function frameText(id, { language, other }, { say }) {
   return known[id] ?? say(id);
 }
 
-const otherLanguage = ({ language, name, file }) => `<a href="./${file}" lang="${language}" hreflang="${language}">${name}</a>`;
+const otherLanguage = ({ language, name, file }) =>
+  `<a href="./${file}" lang="${language}" hreflang="${language}">${name}</a>`;
 
 /** Links to every section, by its heading. */
 function contents(text, { say }) {
@@ -53,7 +58,8 @@ function contents(text, { say }) {
 }
 
 function margins(measures, { say, number }) {
-  const withUnit = (margin, unit) => (unit === "deg" ? `${number(margin)}°` : `${number(margin)}${unit ? `\u00a0${unit}` : ""}`);
+  const withUnit = (margin, unit) =>
+    unit === "deg" ? `${number(margin)}°` : `${number(margin)}${unit ? `\u00a0${unit}` : ""}`;
   const rows = measures.map(
     ({ name, margin, unit, margin_why }) =>
       `<tr><th scope="row">${escaped(name)}</th><td>${withUnit(margin, unit)}</td><td>${escaped(margin_why)}</td></tr>`,
@@ -74,7 +80,9 @@ function measured(rows, targets, tell) {
   if (shown.length === 0) return unmeasured(say("not-yet-measured-here"));
   const within = shown.filter((row) => row.pass).length;
   const lines = shown.map(
-    (row) => `<tr><th scope="row">${escaped(counted(row.what))}</th><td>${value(row, row.measured, tell)}</td><td>${value(row, row.se, tell)}</td>
+    (
+      row,
+    ) => `<tr><th scope="row">${escaped(counted(row.what))}</th><td>${value(row, row.measured, tell)}</td><td>${value(row, row.se, tell)}</td>
       <td>${limit(row, tell)}</td><td>${row.pass ? say("yes") : `<strong>${say("no")}</strong>`}</td></tr>`,
   );
   return `<details class="measured"><summary>${say("within", { within, all: shown.length })}</summary>
@@ -86,7 +94,10 @@ function compared(rivals, { say, number, fixed, counted }) {
   if (!rivals) return unmeasured(say("not-yet-compared"));
   const kinds = [...new Set(rivals.map(({ what }) => what))];
   const nameOf = ({ each, method }) => say("method-shots", { method: counted(method), each });
-  const lines = [...new Set(rivals.map(nameOf))].map((name) => [name, rivals.filter((figure) => nameOf(figure) === name)]);
+  const lines = [...new Set(rivals.map(nameOf))].map((name) => [
+    name,
+    rivals.filter((figure) => nameOf(figure) === name),
+  ]);
   const rate = (line, kind) => line.find(({ what }) => what === kind);
   const percent = (figure) => (figure ? `${fixed(figure.rate * 100, 1)}\u00a0%` : "");
   const rows = lines.map(
@@ -100,11 +111,14 @@ function compared(rivals, { say, number, fixed, counted }) {
 
 function limit(row, tell) {
   const most = value(row, row.at_most, tell);
-  return row.at_least === null ? tell.say("at-most", { most }) : tell.say("from-to", { least: value(row, row.at_least, tell), most });
+  return row.at_least === null
+    ? tell.say("at-most", { most })
+    : tell.say("from-to", { least: value(row, row.at_least, tell), most });
 }
 
 /** Shares as percent; what is measured in yards says so at the end of its description. */
-const value = (row, figure, { fixed }) => (/\byd$/.test(row.what) ? `${fixed(figure, 2)}\u00a0yd` : `${fixed(figure * 100, 2)}\u00a0%`);
+const value = (row, figure, { fixed }) =>
+  /\byd$/.test(row.what) ? `${fixed(figure, 2)}\u00a0yd` : `${fixed(figure * 100, 2)}\u00a0%`;
 
 const unmeasured = (said) => `<p class="unmeasured">${said}</p>`;
 
@@ -112,4 +126,5 @@ const table = (headings, rows) => `<div class="scroll" tabindex="0" role="group"
   <thead><tr>${headings.map((heading) => `<th scope="col">${heading}</th>`).join("")}</tr></thead>
   <tbody>${rows.join("")}</tbody></table></div>`;
 
-const escaped = (text) => text.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;").replace(/"/g, "&quot;");
+const escaped = (text) =>
+  text.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;").replace(/"/g, "&quot;");

@@ -1,5 +1,5 @@
 /** Reads what the methods page is made of and fills it in while the site is built; the page itself needs no script. */
-import { existsSync, readFileSync, readdirSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { initSync, measures, speak } from "../pkg/straight_answer.js";
 import { fill } from "./fill.mjs";
 
@@ -25,7 +25,9 @@ export const methodsPage = () => ({
 });
 
 function contentOf({ language, table }) {
-  const sections = readdirSync(new URL(`${language}/`, here)).filter((name) => name.endsWith(".html")).sort();
+  const sections = readdirSync(new URL(`${language}/`, here))
+    .filter((name) => name.endsWith(".html"))
+    .sort();
   return {
     language,
     other: PAGES.find((page) => page.language !== language),

@@ -2,23 +2,23 @@
 import "./styles/tokens.css";
 import "./styles/base.css";
 import "./styles/parts.css";
-import "./styles/read.css";
-import "./styles/adding.css";
-import "./styles/counts.css";
-import "./styles/answer.css";
-import "./styles/picture.css";
+import "./shots/read.css";
+import "./start/adding.css";
+import "./question/counts.css";
+import "./answer/answer.css";
+import "./answer/picture.css";
 import "./styles/wide.css";
-import { StraightAnswerPage } from "./page.js";
-import { hangDoors } from "./doors.js";
-import type { HandOver } from "./hand-over.js";
-import { openEngine } from "./remote.js";
-import { startWorker } from "./trusted.js";
+import { openEngine } from "./core/remote.js";
+import { startWorker } from "./core/trusted.js";
+import address from "./core/worker.ts?worker&url";
+import { hangDoors } from "./page/doors.js";
+import { StraightAnswerPage } from "./page/page.js";
+import type { PagePort } from "./state/page-port.js";
+import print from "./styles/print.css?url";
 import english from "./text/en/page.ftl?raw";
 import { learn } from "./text/say.js";
 import { languageIn, speak } from "./text/spoken.js";
-import { showUnits, unitsIn } from "./units.js";
-import print from "./styles/print.css?url";
-import address from "./worker.ts?worker&url";
+import { showUnits, unitsIn } from "./text/units.js";
 
 const wanted = languageIn(location.search);
 showUnits(unitsIn(location.search));
@@ -36,24 +36,27 @@ function open(): void {
     },
   );
   const page = document.querySelector<StraightAnswerPage>("straight-answer-page")!;
-  const handOver: HandOver = {
+  const port: PagePort = {
     engine,
     current: () => page.current,
     showAnswer: (csv, question) => page.showLogged(csv, question),
     coverAnswer: () => page.cover(),
   };
-  hangDoors(handOver);
-  void page.standing.then(() => afterwards(handOver));
+  hangDoors(port);
+  void page.standing.then(() => afterwards(port));
 }
 
 // The first number that a page formats costs it a twentieth of a second on a phone: spent while the engine is on its way.
 setTimeout(() => new Intl.NumberFormat(wanted).format(1));
 
 /** Once the first answer stands: the other language and units, how the page prints, and the site for the day without a network. */
-function afterwards(handOver: HandOver): void {
-  void import("./other-ways.js").then(({ offerOtherWays }) => offerOtherWays(handOver)).catch(() => undefined);
+function afterwards(port: PagePort): void {
+  void import("./page/other-ways.js").then(({ offerOtherWays }) => offerOtherWays(port)).catch(() => undefined);
   // Not imported as the other styles are: one for paper alone leaves the page as it stands.
-  document.head.append(Object.assign(document.createElement("link"), { rel: "stylesheet", media: "print", href: print }));
+  document.head.append(
+    Object.assign(document.createElement("link"), { rel: "stylesheet", media: "print", href: print }),
+  );
   // On somebody else's page nothing is kept: their visitors came for one answer.
-  if (window.self === window.top) void import("./offline.js").then(({ keepOffline }) => keepOffline()).catch(() => undefined);
+  if (window.self === window.top)
+    void import("./page/offline.js").then(({ keepOffline }) => keepOffline()).catch(() => undefined);
 }

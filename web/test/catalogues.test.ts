@@ -5,11 +5,20 @@ import { LANGUAGES } from "../src/text/spoken.js";
 
 const code = import.meta.glob<string>("../src/**/*.ts", { query: "?raw", import: "default", eager: true });
 const pages = import.meta.glob<string>("../*.html", { query: "?raw", import: "default", eager: true });
-const sources = new Map(Object.entries(code).map(([path, text]) => [path.replace("../src/", ""), text]).filter(([path]) => path !== "text/messages.ts") as [string, string][]);
+const sources = new Map(
+  Object.entries(code)
+    .map(([path, text]) => [path.replace("../src/", ""), text])
+    .filter(([path]) => path !== "text/messages.ts") as [string, string][],
+);
 const english = allMessages("en");
-const fileOf = new Map(filesOf("en").flatMap((file) => [...messagesOf(catalogue("en", file), file).keys()].map((id) => [id, file.replace(".ftl", "")] as const)));
+const fileOf = new Map(
+  filesOf("en").flatMap((file) =>
+    [...messagesOf(catalogue("en", file), file).keys()].map((id) => [id, file.replace(".ftl", "")] as const),
+  ),
+);
 
-const told = (of: ReturnType<typeof allMessages>) => Object.fromEntries([...of].map(([id, message]) => [id, [...message.told.keys()].sort()]));
+const told = (of: ReturnType<typeof allMessages>) =>
+  Object.fromEntries([...of].map(([id, message]) => [id, [...message.told.keys()].sort()]));
 
 describe.each(Object.keys(LANGUAGES))("%s", (language) => {
   test("has every message in its file, told the same things", () => {
@@ -22,7 +31,8 @@ describe.each(Object.keys(LANGUAGES))("%s", (language) => {
   });
 });
 
-test("the types are those of the catalogues (`npm run texts`)", () => expect(code["../src/text/messages.ts"]).toBe(types()));
+test("the types are those of the catalogues (`npm run texts`)", () =>
+  expect(code["../src/text/messages.ts"]).toBe(types()));
 
 /** Ids that a text of code names: in quotes, or made of a beginning, a choice and an end. */
 function idsIn(text: string): string[] {
@@ -51,7 +61,10 @@ describe("the page's own files", () => {
 
 describe("a text is known where it is said", () => {
   const at = (from: string, to: string) => new URL(to, `file:///${from}`).pathname.slice(1).replace(/\.js$/, ".ts");
-  const imports = (path: string) => [...sources.get(path)!.matchAll(/^(?:import|export) (?!type )[^;]*?"(\.[^"?]+\.js)";/gms)].map(([, to]) => at(path, to!)).filter((to) => sources.has(to));
+  const imports = (path: string) =>
+    [...sources.get(path)!.matchAll(/^(?:import|export) (?!type )[^;]*?"(\.[^"?]+\.js)";/gms)]
+      .map(([, to]) => at(path, to!))
+      .filter((to) => sources.has(to));
   const reached = (path: string, found = new Set<string>()): Set<string> => {
     if (found.has(path)) return found;
     found.add(path);
@@ -59,7 +72,11 @@ describe("a text is known where it is said", () => {
     return found;
   };
   const learned = (paths: Iterable<string>) =>
-    new Set([...paths].flatMap((path) => [...sources.get(path)!.matchAll(/text\/en\/(\w+)\.ftl\?raw/g)].map(([, name]) => name!)));
+    new Set(
+      [...paths].flatMap((path) =>
+        [...sources.get(path)!.matchAll(/text\/en\/(\w+)\.ftl\?raw/g)].map(([, name]) => name!),
+      ),
+    );
   const first = reached("main.ts");
   const parts = [...sources].flatMap(([path, text]) =>
     [...text.matchAll(/withTexts\(\[([^\]]+)\], \(\) => import\("([^"]+)"\)/g)].map(([, names, to]) => ({
@@ -70,20 +87,26 @@ describe("a text is known where it is said", () => {
 
   test("at first, out of the page's own catalogue", () => {
     expect([...learned(first)]).toEqual(["page"]);
-    for (const path of first) for (const id of idsIn(sources.get(path)!)) expect(fileOf.get(id), `${id} in ${path}`).toBe("page");
+    for (const path of first)
+      for (const id of idsIn(sources.get(path)!)) expect(fileOf.get(id), `${id} in ${path}`).toBe("page");
   });
 
   test.each(parts)("behind a door: $part", ({ part, names }) => {
     const own = [...reached(part)].filter((path) => !first.has(path));
     // What is loaded in another language is what comes along in English.
     expect([...learned(own)].sort()).toEqual([...names].sort());
-    for (const path of own) for (const id of idsIn(sources.get(path)!)) expect(["page", ...names], `${id} in ${path}`).toContain(fileOf.get(id));
+    for (const path of own)
+      for (const id of idsIn(sources.get(path)!))
+        expect(["page", ...names], `${id} in ${path}`).toContain(fileOf.get(id));
   });
 
   test("every part that says something is among them, or says only what the page's own catalogue has", () => {
     const known = new Set([...first, ...parts.flatMap(({ part }) => [...reached(part)]), ...reached("embed/frame.ts")]);
-    const silent = [...sources].filter(([path, text]) => !known.has(path) && /\bsay(?:Around)?\(/.test(text) && path !== "text/say.ts").map(([path]) => path);
-    expect(silent).toEqual(["offline.ts", "other-ways.ts", "views/sheets.ts", "workbook.ts"]);
-    for (const path of silent) for (const id of idsIn(sources.get(path)!)) expect(fileOf.get(id), `${id} in ${path}`).toBe("page");
+    const silent = [...sources]
+      .filter(([path, text]) => !known.has(path) && /\bsay(?:Around)?\(/.test(text) && path !== "text/say.ts")
+      .map(([path]) => path);
+    expect(silent).toEqual(["core/workbook.ts", "entry/sheets.ts", "page/offline.ts", "page/other-ways.ts"]);
+    for (const path of silent)
+      for (const id of idsIn(sources.get(path)!)) expect(fileOf.get(id), `${id} in ${path}`).toBe("page");
   });
 });

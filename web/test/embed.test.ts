@@ -7,20 +7,45 @@ const answer = { decision: { kind: "same" }, estimate: null, words: {}, asked: {
 
 describe("messages", () => {
   test("of a known shape are taken, and carry nothing more than they should", () => {
-    expect(toFrame({ ...marked({ type: "open", text: "a", name: "n" }), more: 1 })).toEqual({ type: "open", text: "a", name: "n" });
+    expect(toFrame({ ...marked({ type: "open", text: "a", name: "n" }), more: 1 })).toEqual({
+      type: "open",
+      text: "a",
+      name: "n",
+    });
     expect(toFrame(marked({ type: "hello" }))).toEqual({ type: "hello" });
     expect(toHost(marked({ type: "ready" }))).toEqual({ type: "ready" });
     expect(toHost(marked({ type: "resize", height: 800 }))).toEqual({ type: "resize", height: 800 });
     expect(toHost(marked({ type: "answer", answer }))).toEqual({ type: "answer", answer });
-    expect(toHost(marked({ type: "error", message: "x".repeat(999) }))).toEqual({ type: "error", message: "x".repeat(500) });
+    expect(toHost(marked({ type: "error", message: "x".repeat(999) }))).toEqual({
+      type: "error",
+      message: "x".repeat(500),
+    });
   });
 
   test("of any other shape are passed over", () => {
-    const strange = [undefined, null, 0, "ready", [], {}, { type: "ready" }, { straight_answer: 2, type: "ready" }, { straight_answer: 1 }, { straight_answer: 1, type: "constructor" }];
-    const toFrameOnly = [{ type: "open", text: 1, name: "n" }, { type: "open", text: "a" }, { type: "open", text: "x".repeat(LONGEST_TEXT + 1), name: "n" }];
+    const strange = [
+      undefined,
+      null,
+      0,
+      "ready",
+      [],
+      {},
+      { type: "ready" },
+      { straight_answer: 2, type: "ready" },
+      { straight_answer: 1 },
+      { straight_answer: 1, type: "constructor" },
+    ];
+    const toFrameOnly = [
+      { type: "open", text: 1, name: "n" },
+      { type: "open", text: "a" },
+      { type: "open", text: "x".repeat(LONGEST_TEXT + 1), name: "n" },
+    ];
     const toHostOnly = [
       ...[-1, 0, Number.NaN, Infinity, 1e6, "9", null].map((height) => ({ type: "resize", height })),
-      ...["yes", null, {}, { ...answer, words: 1 }, { ...answer, estimate: 3 }].map((wrong) => ({ type: "answer", answer: wrong })),
+      ...["yes", null, {}, { ...answer, words: 1 }, { ...answer, estimate: 3 }].map((wrong) => ({
+        type: "answer",
+        answer: wrong,
+      })),
       { type: "error", message: {} },
     ];
     const mark = (message: object) => ({ straight_answer: 1, ...message });
@@ -31,7 +56,9 @@ describe("messages", () => {
 
 describe("settings", () => {
   test("are read from the address, and what is not understood counts as not said", () => {
-    expect(settingsIn("?accent=%23aa3366&scheme=dark&measure=spin_rate&margin=250&goal=lower&parts=answer,trust%20x")).toEqual({
+    expect(
+      settingsIn("?accent=%23aa3366&scheme=dark&measure=spin_rate&margin=250&goal=lower&parts=answer,trust%20x"),
+    ).toEqual({
       accent: "#aa3366",
       scheme: "dark",
       opening: { measure: "spin_rate", margin: 250, goal: "lower" },

@@ -1,6 +1,6 @@
 /** The examples an address opens. */
 import { expect, test } from "vitest";
-import { EXAMPLES, exampleIn } from "../src/examples.js";
+import { EXAMPLES, exampleIn } from "../src/state/examples.js";
 
 test("an address opens an example by its name and nothing else", () => {
   expect(exampleIn("#example=twelve")?.id).toBe("twelve");
@@ -10,7 +10,10 @@ test("an address opens an example by its name and nothing else", () => {
 
 test("every example is there and holds shots", async () => {
   for (const example of EXAMPLES) {
-    const rows = (await example.text()).trim().split("\n").filter((line) => /^\d/.test(line));
+    const rows = (await example.text())
+      .trim()
+      .split("\n")
+      .filter((line) => /^\d/.test(line));
     expect(rows.length, example.id).toBeGreaterThan(20);
   }
 });

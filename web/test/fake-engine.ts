@@ -1,6 +1,6 @@
 /** An engine for unit tests: invented answers, every call written down. */
-import type { Engine, Finding, Measure, ReadResult, Report, Session } from "../src/engine.js";
-import { Refused } from "../src/refusal.js";
+import type { Engine, Finding, Measure, ReadResult, Report, Session } from "../src/core/engine.js";
+import { Refused } from "../src/core/refusal.js";
 
 export const MEASURES: Measure[] = [
   measure("carry", "Carry", "yd", 0, "higher", 5),
@@ -10,8 +10,24 @@ export const MEASURES: Measure[] = [
   measure("smash", "Smash factor", "", 2, "higher", 0.02),
 ];
 
-function measure(id: string, name: string, unit: Measure["unit"], decimals: number, better: Measure["better"], margin: number): Measure {
-  return { id, name, unit, decimals, better, plausible: { low: 0, high: 400 }, margin, margin_why: "Common practice, no source." };
+function measure(
+  id: string,
+  name: string,
+  unit: Measure["unit"],
+  decimals: number,
+  better: Measure["better"],
+  margin: number,
+): Measure {
+  return {
+    id,
+    name,
+    unit,
+    decimals,
+    better,
+    plausible: { low: 0, high: 400 },
+    margin,
+    margin_why: "Common practice, no source.",
+  };
 }
 
 /** A session of `builds` clubs with `n` shots each of the given measures. */

@@ -1,5 +1,6 @@
 /** Values into text, and the choices a reading offers. */
 import { describe, expect, test } from "vitest";
+import type { ColumnReading } from "../src/core/engine.js";
 import {
   buildCounts,
   distinctColumns,
@@ -15,14 +16,13 @@ import {
   signed,
   typedNumber,
   withUnit,
-} from "../src/format.js";
-import type { ColumnReading } from "../src/engine.js";
+} from "../src/format/values.js";
 import { say } from "../src/text/say.js";
 import { MEASURES, session } from "./fake-engine.js";
 
 describe("numbers", () => {
   test.each([
-    [-3.14159, 1, "−3.1"],
+    [-3.12345, 1, "−3.1"],
     [-0.04, 1, "0.0"],
     [12345.6, 0, "12,346"],
   ])("%f with %i decimals is %s", (value, decimals, text) => expect(number(value, decimals)).toBe(text));
@@ -43,14 +43,27 @@ describe("numbers", () => {
 });
 
 describe("what the golfer types", () => {
-  test.each([["5", 5], ["2,5", 2.5], [" 1.5 ", 1.5], ["−3", -3], ["", null], ["five", null], ["1/0", null]])(
-    "%j is %j",
-    (text, value) => expect(typedNumber(text)).toBe(value),
-  );
+  test.each([
+    ["5", 5],
+    ["2,5", 2.5],
+    [" 1.5 ", 1.5],
+    ["−3", -3],
+    ["", null],
+    ["five", null],
+    ["1/0", null],
+  ])("%j is %j", (text, value) => expect(typedNumber(text)).toBe(value));
 });
 
 describe("columns", () => {
-  const column = { index: 1, heading: "Carry (yd)", role: { measure: "carry" }, unit: "yd", sure: true, alternatives: ["ignored"], units: ["yd"] } as never;
+  const column = {
+    index: 1,
+    heading: "Carry (yd)",
+    role: { measure: "carry" },
+    unit: "yd",
+    sure: true,
+    alternatives: ["ignored"],
+    units: ["yd"],
+  } as never;
 
   test("every role is offered once, what it is now first", () => {
     const keys = rolesFor(column, MEASURES, ["carry"]).map((role) => JSON.stringify(role));
@@ -101,7 +114,17 @@ test("averages stand in for shots only where there are none", () => {
 });
 
 test("a ratio of scatters is told in percent more or less", () => {
-  expect([0.8, 1.25, 1.003, 2.44].map(moreOrLess)).toEqual(["\u221220\u00a0%", "+25\u00a0%", "0\u00a0%", "+144\u00a0%"]);
-  expect([0.8, 1.25, 1, 3].map(moreOrLessInWords)).toEqual(["20\u00a0% less", "25\u00a0% more", "the same", "200\u00a0% more"]);
+  expect([0.8, 1.25, 1.003, 2.44].map(moreOrLess)).toEqual([
+    "\u221220\u00a0%",
+    "+25\u00a0%",
+    "0\u00a0%",
+    "+144\u00a0%",
+  ]);
+  expect([0.8, 1.25, 1, 3].map(moreOrLessInWords)).toEqual([
+    "20\u00a0% less",
+    "25\u00a0% more",
+    "the same",
+    "200\u00a0% more",
+  ]);
   expect([0, Infinity, NaN].map(moreOrLess)).toEqual(["no limit", "no limit", "no limit"]);
 });

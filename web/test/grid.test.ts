@@ -1,8 +1,22 @@
 /** What is typed becomes a text for the reader, and what the reader says comes back to the cell it is about. */
 import { describe, expect, test } from "vitest";
-import { emptyAverages, faults, withClubChanged, withValue, writtenAverages } from "../src/averages.js";
-import { emptyGrid, headingOf, isSeveralCells, mistakes, nextCell, shotsOf, withCell, withColumn, withName, withoutColumn, withPasted, written, type Grid } from "../src/grid.js";
-import type { ReadResult } from "../src/engine.js";
+import type { ReadResult } from "../src/core/engine.js";
+import { emptyAverages, faults, withClubChanged, withValue, writtenAverages } from "../src/entry/averages.js";
+import {
+  emptyGrid,
+  type Grid,
+  headingOf,
+  isSeveralCells,
+  mistakes,
+  nextCell,
+  shotsOf,
+  withCell,
+  withColumn,
+  withName,
+  withoutColumn,
+  withPasted,
+  written,
+} from "../src/entry/grid.js";
 import { MEASURES, readResult, session } from "./fake-engine.js";
 
 const at = (club: number, row: number, column: number) => ({ club, row, column });
@@ -27,7 +41,11 @@ describe("the grid as a text", () => {
       lines: { 1: "headings", 2: "shot", 3: "shot", 4: "shot" },
       order: "unknown",
     });
-    expect(rows).toEqual([{ club: 0, row: 0 }, { club: 0, row: 2 }, { club: 1, row: 0 }]);
+    expect(rows).toEqual([
+      { club: 0, row: 0 },
+      { club: 0, row: 2 },
+      { club: 1, row: 0 },
+    ]);
   });
 
   test("rounds tell the order, and a unit that was chosen is said", () => {
@@ -54,7 +72,11 @@ describe("the grid itself", () => {
 
   test("pasted cells fill what they reach, and what finds no place is counted", () => {
     const { grid, left } = withPasted(typed(), at(0, 1, 1), "1\t2\t3\r\n4 \t5\r\n");
-    expect(grid.clubs[0]?.rows).toEqual([["251", ""], ["", "1"], ["", "4"]]);
+    expect(grid.clubs[0]?.rows).toEqual([
+      ["251", ""],
+      ["", "1"],
+      ["", "4"],
+    ]);
     expect(left).toBe(2);
     expect(["1\t2", "1\n2"].map(isSeveralCells)).toEqual([true, true]);
     expect(isSeveralCells("251\n")).toBe(false);
@@ -79,11 +101,25 @@ describe("the grid itself", () => {
 });
 
 test("what the core says of a line and a column comes back to its cell", () => {
-  const problem = { kind: "not_a_number", place: { line: 3, column: "Offline (yd)" }, found: "x", message: "m", remedy: "", suggestion: "12" };
+  const problem = {
+    kind: "not_a_number",
+    place: { line: 3, column: "Offline (yd)" },
+    found: "x",
+    message: "m",
+    remedy: "",
+    suggestion: "12",
+  };
   const result = {
     ...readResult(session(2)),
-    problems: [problem, { ...problem, place: { line: 4, column: null }, suggestion: null }, { ...problem, place: { line: 0, column: null } }],
-    notices: [{ kind: "implausible", place: { line: 2, column: "Carry" }, message: "far" }, { kind: "unit_assumed", place: { line: 2, column: null }, message: "" }],
+    problems: [
+      problem,
+      { ...problem, place: { line: 4, column: null }, suggestion: null },
+      { ...problem, place: { line: 0, column: null } },
+    ],
+    notices: [
+      { kind: "implausible", place: { line: 2, column: "Carry" }, message: "far" },
+      { kind: "unit_assumed", place: { line: 2, column: null }, message: "" },
+    ],
   } as unknown as ReadResult;
   expect(mistakes(result, written(typed(), MEASURES), typed(), MEASURES)).toEqual([
     { ...at(0, 2, 1), message: "m", suggestion: "12" },
@@ -93,19 +129,33 @@ test("what the core says of a line and a column comes back to its cell", () => {
 });
 
 describe("averages as a text", () => {
-  const form = withValue(withClubChanged(withValue(emptyAverages(["A", "B"]), 1, "carry", { average: "251,5", deviation: "8" }), 1, { shots: "12", of: "good" }), 0, "carry", { deviation: "7" });
+  const form = withValue(
+    withClubChanged(withValue(emptyAverages(["A", "B"]), 1, "carry", { average: "251,5", deviation: "8" }), 1, {
+      shots: "12",
+      of: "good",
+    }),
+    0,
+    "carry",
+    { deviation: "7" },
+  );
 
   test("clubs with an average, which shots they stand for, and what each column is", () => {
     const { text, hints, clubs } = writtenAverages(form, MEASURES);
     expect(text).toBe("Club\tShots\tOf which\tCarry average (yd)\tCarry SD (yd)\nB\t12\tgood ones\t251,5\t8\n");
     expect(clubs).toEqual([1]);
-    expect(hints).toMatchObject({ layout: "averages", columns: { 1: "count", 2: "ignored", 3: { measure: "carry" }, 4: { deviation: "carry" } } });
+    expect(hints).toMatchObject({
+      layout: "averages",
+      columns: { 1: "count", 2: "ignored", 3: { measure: "carry" }, 4: { deviation: "carry" } },
+    });
   });
 
   test("a fault stands at its field; a number of shots that is none is one too", () => {
     const of = session(2);
     of.summaries = [{ build: 0, n: null, of: "all", values: {}, line: 2 }];
-    const result = { ...readResult(of), problems: [{ place: { line: 2, column: "Carry SD (yd)" }, message: "m" }] } as unknown as ReadResult;
+    const result = {
+      ...readResult(of),
+      problems: [{ place: { line: 2, column: "Carry SD (yd)" }, message: "m" }],
+    } as unknown as ReadResult;
     expect(faults(result, writtenAverages(form, MEASURES), form, MEASURES)).toEqual([
       { club: 1, column: "carry", part: "deviation", message: "m" },
       { club: 1, column: null, part: "average", message: "This is no number of shots." },

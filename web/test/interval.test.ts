@@ -1,11 +1,16 @@
 /** Geometry of the answer's picture, and the markers of the builds. */
 import { describe, expect, test } from "vitest";
 import { intervalGeometry, type Row } from "../src/chart/interval.js";
-import { look, markerPath, LOOKS } from "../src/chart/marker.js";
+import { LOOKS, look, markerPath } from "../src/chart/marker.js";
 import { linear, ratio } from "../src/chart/scale.js";
 
 const row = (value: number, half: number, allowance = 0, build = 1): Row => ({
-  build, value, low: value - half, high: value + half, allowance, chosen: true,
+  build,
+  value,
+  low: value - half,
+  high: value + half,
+  allowance,
+  chosen: true,
 });
 const difference = (rows: Row[], margin: number | null = 5) => intervalGeometry({ rows, margin, isRatio: false });
 

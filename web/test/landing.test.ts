@@ -1,6 +1,6 @@
 /** The ground from above: one scale, shots that move with the aim, ovals that lie where their shots lie. */
 import { expect, test } from "vitest";
-import { WIDTH, aimAt, landingGeometry, type LandingInput } from "../src/chart/landing.js";
+import { aimAt, type LandingInput, landingGeometry, WIDTH } from "../src/landing/geometry.js";
 
 const input = (change: Partial<LandingInput> = {}): LandingInput => ({
   shots: [
@@ -39,7 +39,13 @@ test("an oval lies along its shots, in one scale or squeezed", () => {
   // Its longer axis points from the tee, which is straight up.
   expect(oval).toMatchObject({ turn: -90 });
   expect([oval!.rx / scale, oval!.ry / scale].map((axis) => Math.round(axis))).toEqual([20, 10]);
-  const far = Array.from({ length: 9 }, (_, shot) => ({ shot, build: 0, offline: 0, carry: 60 + 30 * shot, leftOut: false }));
+  const far = Array.from({ length: 9 }, (_, shot) => ({
+    shot,
+    build: 0,
+    offline: 0,
+    carry: 60 + 30 * shot,
+    leftOut: false,
+  }));
   const tall = landingGeometry(input({ shots: far }));
   expect(tall.bottom - tall.top).toBe(460);
   const along = (tall.shots[0]!.y - tall.shots[8]!.y) / 240;
@@ -58,7 +64,9 @@ test("a place under the finger is a whole yard within what can be asked", () => 
 });
 
 test("nothing is drawn outside, whatever the numbers", () => {
-  const wild = landingGeometry(input({ aim: -60, shots: [...input().shots, { shot: 3, build: 0, offline: 400, carry: 90, leftOut: false }] }));
+  const wild = landingGeometry(
+    input({ aim: -60, shots: [...input().shots, { shot: 3, build: 0, offline: 400, carry: 90, leftOut: false }] }),
+  );
   for (const { x, y } of [...wild.shots, ...wild.centers]) {
     expect(x).toBeGreaterThanOrEqual(wild.left);
     expect(x).toBeLessThanOrEqual(wild.right);

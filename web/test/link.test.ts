@@ -1,8 +1,8 @@
 /** A session that came by a link: the sender's settings, the reader's own, and back. */
 import { describe, expect, test } from "vitest";
-import type { Question } from "../src/engine.js";
-import { isChanged, isLink, withoutNames } from "../src/link.js";
-import { reduce, start, type Message, type State } from "../src/state.js";
+import type { Question } from "../src/core/engine.js";
+import { isChanged, isLink, withoutNames } from "../src/state/link.js";
+import { type Message, reduce, type State, start } from "../src/state/state.js";
 import { MEASURES, readResult, report, session } from "./fake-engine.js";
 
 const question: Question = { baseline: 1, measure: "carry", margin: 4, stopping: "fixed" };
@@ -10,7 +10,11 @@ const run = (state: State, ...messages: Message[]): State => messages.reduce(red
 const text = { source: { kind: "link", name: "The link", text: "x" } } as const;
 
 function opened(): State {
-  const one = run(start, { type: "opened", measures: MEASURES }, { type: "link_opened", text, sent: { question, view: { note: "Saturday" }, notices: [] } });
+  const one = run(
+    start,
+    { type: "opened", measures: MEASURES },
+    { type: "link_opened", text, sent: { question, view: { note: "Saturday" }, notices: [] } },
+  );
   const of = session(2, 3);
   const two = run(one, { type: "read", turn: one.turn, results: [readResult(of)], session: of });
   return run(two, { type: "answered", turn: two.turn, report: report() });
@@ -30,7 +34,11 @@ describe("a link", () => {
   });
 
   test("lets the reader ask anew, and go back to how it was sent", () => {
-    const changed = run(opened(), { type: "asked", patch: { margin: 9 } }, { type: "left_out", shot: 0, reason: "mishit" });
+    const changed = run(
+      opened(),
+      { type: "asked", patch: { margin: 9 } },
+      { type: "left_out", shot: 0, reason: "mishit" },
+    );
     expect(isChanged(changed)).toBe(true);
     expect(changed.sent?.question).toEqual(question);
     const back = run(changed, { type: "as_sent" });
@@ -48,6 +56,8 @@ describe("a link", () => {
 test("names left out become letters, and nothing else changes", () => {
   const named = session(28, 1);
   const blank = withoutNames(named);
-  expect(blank.builds.map(({ name }) => name)).toEqual(expect.arrayContaining(["Club A", "Club Z", "Club AA", "Club AB"]));
+  expect(blank.builds.map(({ name }) => name)).toEqual(
+    expect.arrayContaining(["Club A", "Club Z", "Club AA", "Club AB"]),
+  );
   expect({ ...blank, builds: [] }).toEqual({ ...named, builds: [] });
 });

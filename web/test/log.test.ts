@@ -1,6 +1,17 @@
 /** The log of a test under way, and shots pasted into it. */
 import { describe, expect, test } from "vitest";
-import { asked, begun, isLog, undone, warmedUp, withLook, withMishit, withSay, withSetEnded, withShot } from "../src/fair/log.js";
+import {
+  asked,
+  begun,
+  isLog,
+  undone,
+  warmedUp,
+  withLook,
+  withMishit,
+  withSay,
+  withSetEnded,
+  withShot,
+} from "../src/fair/log.js";
 import { pastedRows, sided } from "../src/fair/paste.js";
 
 const plan = { builds: ["Own", "New"], measure: "carry", same_club: false };
@@ -9,7 +20,10 @@ const two = withShot(withShot(start, 0, { carry: 250, offline: -3 }, false), 0, 
 
 describe("the log", () => {
   test("keeps every shot in the order hit, and a mishit is a note", () => {
-    expect(two.shots.map(({ turn, note }) => [turn, note])).toEqual([[0, null], [0, "mishit"]]);
+    expect(two.shots.map(({ turn, note }) => [turn, note])).toEqual([
+      [0, null],
+      [0, "mishit"],
+    ]);
     expect(withMishit(two, false).shots.map(({ note }) => note)).toEqual([null, null]);
     expect(start.shots).toEqual([]);
   });
@@ -35,14 +49,17 @@ describe("the log", () => {
   });
 
   test("asks the core with nothing but plan, shots, ends and looks", () => {
-    expect(Object.keys(asked(withSay(warmedUp(two), { straighter: 1, longer: null, easier: null, look: null, sound: null })))).toEqual([
-      "plan", "shots", "ended", "looks",
-    ]);
+    expect(
+      Object.keys(
+        asked(withSay(warmedUp(two), { straighter: 1, longer: null, easier: null, look: null, sound: null })),
+      ),
+    ).toEqual(["plan", "shots", "ended", "looks"]);
   });
 
   test("knows its own record and no other", () => {
     expect(isLog(structuredClone(two))).toBe(true);
-    for (const other of [null, undefined, 3, {}, { ...two, version: 2 }, { ...two, shots: "none" }]) expect(isLog(other)).toBe(false);
+    for (const other of [null, undefined, 3, {}, { ...two, version: 2 }, { ...two, shots: "none" }])
+      expect(isLog(other)).toBe(false);
   });
 });
 
@@ -53,13 +70,18 @@ describe("pasted shots", () => {
       expect(pastedRows(text, both), text).toEqual({ rows: [{ carry: 251, offline: -8 }] });
     }
     expect(pastedRows("251\t4\n\n248\t-\r\n260\t12 R", both)).toEqual({
-      rows: [{ carry: 251, offline: 4 }, { carry: 248, offline: null }, { carry: 260, offline: 12 }],
+      rows: [
+        { carry: 251, offline: 4 },
+        { carry: 248, offline: null },
+        { carry: 260, offline: 12 },
+      ],
     });
     expect(pastedRows("251,5", ["carry"])).toEqual({ rows: [{ carry: 251.5 }] });
   });
 
   test("what does not fit is refused whole, with its place", () => {
-    for (const text of ["", "251", "251\t4\t9", "251\tfar", "251\t4\n260"]) expect(pastedRows(text, both)).toHaveProperty("trouble");
+    for (const text of ["", "251", "251\t4\t9", "251\tfar", "251\t4\n260"])
+      expect(pastedRows(text, both)).toHaveProperty("trouble");
     expect(pastedRows("251\t4\n260", both)).toEqual({ trouble: expect.stringContaining("Row 2") });
   });
 

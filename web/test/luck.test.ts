@@ -1,6 +1,6 @@
 /** Geometry of the luck picture: a hill, the gap of all shots, and how far the best choices reach. */
 import { describe, expect, test } from "vitest";
-import { luckGeometry, type Bin, type LuckInput } from "../src/chart/luck.js";
+import { type Bin, type LuckInput, luckGeometry } from "../src/luck/geometry.js";
 
 /** A hill of bins `width` wide, as the core makes it: alike on both sides of zero. */
 function hill(width: number, counts: readonly number[]): Bin[] {
@@ -38,7 +38,16 @@ describe("the hill", () => {
 
   test("only bars beyond the margin speak, each for the club on its side", () => {
     expect(bars.map(({ speaksFor }) => speaksFor)).toEqual([
-      "baseline", "baseline", "baseline", null, null, null, null, "candidate", "candidate", "candidate",
+      "baseline",
+      "baseline",
+      "baseline",
+      null,
+      null,
+      null,
+      null,
+      "candidate",
+      "candidate",
+      "candidate",
     ]);
     const lower = luckGeometry(input({ toward: "lower" })).bars;
     expect(lower[0]!.speaksFor).toBe("candidate");
@@ -52,9 +61,18 @@ describe("the hill", () => {
 
 describe("what is marked", () => {
   test("everything lies inside the picture, however far the best choices reach", () => {
-    for (const best of [{ candidate: 17, baseline: -9 }, { candidate: 400, baseline: -2 }, { candidate: -3, baseline: -80 }]) {
+    for (const best of [
+      { candidate: 17, baseline: -9 },
+      { candidate: 400, baseline: -2 },
+      { candidate: -3, baseline: -80 },
+    ]) {
       const { bars, reaches, whole, ticks } = luckGeometry(input({ best, gap: 60 }));
-      const places = [whole, ...bars.flatMap(({ from, to }) => [from, to]), ...reaches.map(({ to }) => to), ...ticks.map(({ at }) => at)];
+      const places = [
+        whole,
+        ...bars.flatMap(({ from, to }) => [from, to]),
+        ...reaches.map(({ to }) => to),
+        ...ticks.map(({ at }) => at),
+      ];
       expect(Math.min(...places)).toBeGreaterThanOrEqual(6 - 1e-9);
       expect(Math.max(...places)).toBeLessThanOrEqual(94 + 1e-9);
     }

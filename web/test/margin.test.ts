@@ -1,13 +1,18 @@
 /** The margin's steps, and its two scales: a measure's unit and percent of scatter. */
 import { describe, expect, test } from "vitest";
-import { measureView, plain } from "../src/format.js";
-import { marginScale, marginStep, stepMargin } from "../src/margin.js";
+import { marginScale, marginStep, stepMargin } from "../src/format/margin.js";
+import { measureView, plain } from "../src/format/values.js";
 import { MEASURES, session } from "./fake-engine.js";
 
 const view = (id: string) => measureView(id, MEASURES, session(2));
 
 describe("the margin's steps", () => {
-  test.each([["carry", 1], ["ball_speed", 0.5], ["spin_rate", 50], ["smash", 0.01]])("%s moves by %f", (id, step) => {
+  test.each([
+    ["carry", 1],
+    ["ball_speed", 0.5],
+    ["spin_rate", 50],
+    ["smash", 0.01],
+  ])("%s moves by %f", (id, step) => {
     expect(marginStep(view(id))).toBeCloseTo(step, 10);
   });
 

@@ -1,23 +1,38 @@
 /** The methods page says what the code does: its constants stand in the Rust sources, its rates in the table. */
 import { describe, expect, test } from "vitest";
-import { messagesOf } from "../catalogues.mjs";
 import calibration from "../../tests/calibration.json";
 import measuredRivals from "../../tests/rivals.json";
+import { messagesOf } from "../catalogues.mjs";
 import spanish from "../methods/es/figures.json";
-import { fill, type Content, type Row } from "../methods/fill.mjs";
+import { type Content, fill, type Row } from "../methods/fill.mjs";
 import { MEASURES } from "./fake-engine.js";
 
-const files = import.meta.glob<string>("../methods/{en,es}/*.{html,ftl}", { query: "?raw", import: "default", eager: true });
+const files = import.meta.glob<string>("../methods/{en,es}/*.{html,ftl}", {
+  query: "?raw",
+  import: "default",
+  eager: true,
+});
 const LANGUAGES = ["en", "es"] as const;
 type Language = (typeof LANGUAGES)[number];
 const sectionsOf = (language: Language) =>
-  Object.keys(files).filter((path) => path.startsWith(`../methods/${language}/`) && path.endsWith(".html")).sort().map((path) => files[path]!);
+  Object.keys(files)
+    .filter((path) => path.startsWith(`../methods/${language}/`) && path.endsWith(".html"))
+    .sort()
+    .map((path) => files[path]!);
 const wordsOf = (language: Language) => files[`../methods/${language}/words.ftl`]!;
 const FRAME = "%title% %page% <!-- contents --><!-- sections -->";
 const rust = import.meta.glob<string>("../../crates/{stats,fitting}/src/**/*.rs", { query: "?raw", import: "default" });
 
 const row = (target: number, change: Partial<Row> = {}): Row => ({
-  target, what: "equal builds <in turn>", measured: 0.0312, se: 0.0019, sessions: 8000, at_least: null, at_most: 0.06, pass: true, ...change,
+  target,
+  what: "equal builds <in turn>",
+  measured: 0.0312,
+  se: 0.0019,
+  sessions: 8000,
+  at_least: null,
+  at_most: 0.06,
+  pass: true,
+  ...change,
 });
 
 /** The page of a language; without rates unless they are given. */
@@ -58,7 +73,9 @@ describe("the page in Spanish", () => {
       measured: [...text.matchAll(/<!-- (.*?) -->/g)].map(([, mark]) => mark),
       sources: [...text.matchAll(/\d+ \(\d{4}\), \d+(?:–\d+)?/g)].map(([source]) => source),
       // Every figure, however its decimals and thousands are written.
-      figures: [...text.replace(/<[^>]*>/g, "").matchAll(/\d[\d.,]*/g)].map(([figure]) => figure.replace(/\D/g, "")).sort(),
+      figures: [...text.replace(/<[^>]*>/g, "").matchAll(/\d[\d.,]*/g)]
+        .map(([figure]) => figure.replace(/\D/g, ""))
+        .sort(),
       parts: [...text.matchAll(/<(?:h\d|dt|dd|tr|td|li|p)\b/g)].length,
     }));
 
@@ -67,7 +84,8 @@ describe("the page in Spanish", () => {
   });
 
   test("has its words for everything", () => {
-    const told = (language: Language) => [...messagesOf(wordsOf(language), language)].map(([id, message]) => [id, [...message.told.keys()]]);
+    const told = (language: Language) =>
+      [...messagesOf(wordsOf(language), language)].map(([id, message]) => [id, [...message.told.keys()]]);
     expect(told("es")).toEqual(told("en"));
   });
 
@@ -75,8 +93,12 @@ describe("the page in Spanish", () => {
     const text = filled({ rows: calibration, rivals: measuredRivals }, "es");
     const names = [...text.matchAll(/<th scope="(?:row|col)">(.*?)<\/th>/gs)].map(([, name]) => name!);
     expect(names.length).toBeGreaterThan(calibration.length);
-    expect(names.filter((name) => /\b(each|with|called|equal|apart|looks?|rounds|scatter|typical|strong|the)\b/.test(name))).toEqual([]);
-    expect(text).toContain("palos iguales por turnos, deriva típica, 15 con cada uno: llamados distintos en velocidad de bola");
+    expect(
+      names.filter((name) => /\b(each|with|called|equal|apart|looks?|rounds|scatter|typical|strong|the)\b/.test(name)),
+    ).toEqual([]);
+    expect(text).toContain(
+      "palos iguales por turnos, deriva típica, 15 con cada uno: llamados distintos en velocidad de bola",
+    );
     expect(text).toMatch(/razón real 2: fuera del intervalo<\/th><td>\d,\d\d\u00a0%/);
     expect(() => filled({ rows: [row(1)] }, "es")).toThrow("no words for");
   });
@@ -109,14 +131,30 @@ describe("measured error rates", () => {
   });
 
   test.each(LANGUAGES)("every target that is measured has its place: %s", (language) => {
-    const named = [...sectionsOf(language).join("").matchAll(/<!-- measured ([\d ]+) -->/g)].flatMap(([, targets]) => targets!.split(" ").map(Number));
+    const named = [
+      ...sectionsOf(language)
+        .join("")
+        .matchAll(/<!-- measured ([\d ]+) -->/g),
+    ].flatMap(([, targets]) => targets!.split(" ").map(Number));
     expect(named.sort((a, b) => a - b)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 16, 17]);
   });
 });
 
 test("other methods stand beside the answer's, a column for each kind of session", () => {
-  const figure = (method: string, what: string, rate: number) => ({ each: 9, method, what, rate, se: 0.0071, sessions: 4000 });
-  const rivals = [figure("ours", "equal", 0.025), figure("ours", "found", 0.31), figure("<other>", "equal", 0.09), figure("<other>", "found", 0.4)];
+  const figure = (method: string, what: string, rate: number) => ({
+    each: 9,
+    method,
+    what,
+    rate,
+    se: 0.0071,
+    sessions: 4000,
+  });
+  const rivals = [
+    figure("ours", "equal", 0.025),
+    figure("ours", "found", 0.31),
+    figure("<other>", "equal", 0.09),
+    figure("<other>", "found", 0.4),
+  ];
   const text = filled({ rivals });
   expect(text).toMatch(/ours, 9 shots each<\/th><td>2\.5\u00a0%<\/td><td>31\.0\u00a0%<\/td>/);
   expect(text).toMatch(/&lt;other&gt;, 9 shots each<\/th><td>9\.0\u00a0%/);

@@ -1,8 +1,13 @@
 /** Geometry of every shot in the order hit. */
 import { describe, expect, test } from "vitest";
-import { orderGeometry, type OrderedShot } from "../src/chart/order.js";
+import { type OrderedShot, orderGeometry } from "../src/trust/order.js";
 
-const shot = (build: number, value: number | null, round: number | null = null, leftOut = false): OrderedShot => ({ build, value, round, leftOut });
+const shot = (build: number, value: number | null, round: number | null = null, leftOut = false): OrderedShot => ({
+  build,
+  value,
+  round,
+  leftOut,
+});
 const blocks = (builds: number, n: number): OrderedShot[] =>
   Array.from({ length: builds * n }, (_, index) => shot(Math.floor(index / n), 200 + ((index * 37) % 71), null));
 
@@ -29,7 +34,10 @@ describe("shots in order", () => {
 
   test("the average counts the shots left out, as the answer does", () => {
     const { averages } = orderGeometry([shot(0, 200), shot(0, 230, null, true), shot(1, 215)])!;
-    expect(averages.map(({ build, value }) => [build, value])).toEqual([[0, 215], [1, 215]]);
+    expect(averages.map(({ build, value }) => [build, value])).toEqual([
+      [0, 215],
+      [1, 215],
+    ]);
   });
 
   test("a note rings a shot and moves nothing", () => {
@@ -43,7 +51,10 @@ describe("shots in order", () => {
 
   test("rounds are bands side by side, every second one shaded", () => {
     const { bands } = orderGeometry([shot(0, 1, 1), shot(1, 2, 1), shot(0, 3, 2), shot(1, 4, 2)])!;
-    expect(bands.map(({ round, shaded }) => [round, shaded])).toEqual([[1, true], [2, false]]);
+    expect(bands.map(({ round, shaded }) => [round, shaded])).toEqual([
+      [1, true],
+      [2, false],
+    ]);
     expect(bands[0]!.to).toBeCloseTo(bands[1]!.from, 9);
   });
 
@@ -55,7 +66,7 @@ describe("shots in order", () => {
     const rise = ({ yFrom, yTo }: { yFrom: number; yTo: number }) => yFrom - yTo;
     expect(rise(drifts[0]!)).toBeCloseTo(rise(drifts[1]!), 9);
     // 12 from the first of their shots to the last, three places on: 4 from one place to the next.
-    expect(rise(drifts[0]!)).toBeCloseTo((0.4 * (points[0]!.y - points[1]!.y)), 9);
+    expect(rise(drifts[0]!)).toBeCloseTo(0.4 * (points[0]!.y - points[1]!.y), 9);
     expect((drifts[1]!.yFrom + drifts[1]!.yTo) / 2).toBeCloseTo(averages[1]!.yFrom, 9);
     expect(orderGeometry([shot(0, 200), shot(1, null)], { change: 5, builds: [0, 1] })!.drifts).toEqual([]);
   });
@@ -68,7 +79,9 @@ describe("shots in order", () => {
     expect(inside).toBe(true);
     const [first, second] = [0, 1].map((own) => points.find(({ build, value }) => build === own && value === 237)!.y);
     expect(second! - first!).toBeCloseTo(fields[1]!.top - fields[0]!.top, 9);
-    expect(averages.every(({ build, yFrom }) => yFrom > fields[build]!.top && yFrom < fields[build]!.bottom)).toBe(true);
+    expect(averages.every(({ build, yFrom }) => yFrom > fields[build]!.top && yFrom < fields[build]!.bottom)).toBe(
+      true,
+    );
   });
 
   test("equal values lie in the middle, and nothing is nothing", () => {

@@ -1,7 +1,7 @@
 /** Bars of a gap, and the carry map: everything inside, in order, where its number says. */
 import { expect, test } from "vitest";
-import { mapGeometry, type MapInput } from "../src/chart/carry-map.js";
-import { partsGeometry, type PartRow } from "../src/chart/parts.js";
+import { type PartRow, partsGeometry } from "../src/chart/parts.js";
+import { type MapInput, mapGeometry } from "../src/potential/carry-map.js";
 
 const row = (value: number, reach: number, belongs: PartRow["belongs"] = "both"): PartRow => ({
   key: String(value),
@@ -15,7 +15,11 @@ const row = (value: number, reach: number, belongs: PartRow["belongs"] = "both")
 
 test("bars start at no difference and end at their value", () => {
   const { none, bars } = partsGeometry([row(8, 3), row(-4, 2), row(4, 0, "gap")]);
-  expect(bars.map(({ from, to }) => [from === none, to === none])).toEqual([[true, false], [false, true], [true, false]]);
+  expect(bars.map(({ from, to }) => [from === none, to === none])).toEqual([
+    [true, false],
+    [false, true],
+    [true, false],
+  ]);
   expect((bars[0]!.to - none) / 8).toBeCloseTo((none - bars[1]!.from) / 4, 9);
   expect(bars[0]!.anchor).toBe("start");
   expect(bars[1]!.label).toBeLessThan(bars[1]!.low);
@@ -38,9 +42,14 @@ function hill(): MapInput {
   return {
     launches,
     spins,
-    carries: spins.flatMap((spin) => launches.map((launch) => 260 - (launch - 16) ** 2 / 2 - ((spin - 2500) / 250) ** 2)),
+    carries: spins.flatMap((spin) =>
+      launches.map((launch) => 260 - (launch - 16) ** 2 / 2 - ((spin - 2500) / 250) ** 2),
+    ),
     lines: [220, 230, 240, 250],
-    shots: [{ build: 0, launch: 12, spin: 3000 }, { build: 1, launch: 99, spin: -5 }],
+    shots: [
+      { build: 0, launch: 12, spin: 3000 },
+      { build: 1, launch: 99, spin: -5 },
+    ],
     own: { build: 0, launch: 13, spin: 2800 },
     band: { launchLow: 14, launchHigh: 18, spinLow: 2100, spinHigh: 2900 },
   };
@@ -70,7 +79,8 @@ test("marks, band and figures stand inside the field, figures apart", () => {
     expect(y).toBeGreaterThanOrEqual(field.y);
     expect(y).toBeLessThanOrEqual(field.y + field.height);
   }
-  labels.forEach((one, index) =>
-    labels.slice(index + 1).forEach((other) => expect(Math.hypot(one.x - other.x, one.y - other.y)).toBeGreaterThan(20)),
-  );
+  for (const [index, one] of labels.entries()) {
+    for (const other of labels.slice(index + 1))
+      expect(Math.hypot(one.x - other.x, one.y - other.y)).toBeGreaterThan(20);
+  }
 });

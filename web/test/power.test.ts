@@ -1,11 +1,17 @@
 /** The picture of what a test will show by its length, and the keys of the log. */
 import { describe, expect, test } from "vitest";
-import { powerGeometry } from "../src/chart/power.js";
-import { emptyEntry, nextEmpty, pressed, turnedTo, type Key } from "../src/fair/entry.js";
-import type { Length } from "../src/planner.js";
+import type { Length } from "../src/core/planner.js";
+import { emptyEntry, type Key, nextEmpty, pressed, turnedTo } from "../src/fair/entry.js";
+import { doubled, powerGeometry } from "../src/fair/power.js";
 
 const row = (rounds: number, margin_found: number | null, is_plan = false): Length => ({
-  rounds, balls: rounds * 6, minutes: rounds * 5, margin_found, double_found: margin_found, same: null, is_plan,
+  rounds,
+  balls: rounds * 6,
+  minutes: rounds * 5,
+  margin_found,
+  double_found: margin_found,
+  same: null,
+  is_plan,
 });
 
 describe("the lengths of a test", () => {
@@ -20,6 +26,11 @@ describe("the lengths of a test", () => {
     expect(powerGeometry([row(5, null), row(10, 0.5)]).margin).toHaveLength(1);
     expect(powerGeometry([row(5, 0.1)]).margin[0]!.x).toBe(50);
   });
+});
+
+test("twice a margin is the sum of two differences, or the product of two ratios", () => {
+  expect(doubled({ goal: "higher", margin: 5 })).toBe(10);
+  expect(doubled({ goal: "tighter", margin: 1.2 })).toBeCloseTo(1.44, 12);
 });
 
 describe("the keys", () => {

@@ -1,7 +1,7 @@
 /** How events change what the page knows: overtaken outcomes, corrections, a margin changed late. */
 import { describe, expect, test } from "vitest";
-import type { Session } from "../src/engine.js";
-import { reduce, start, type Message, type State } from "../src/state.js";
+import type { Session } from "../src/core/engine.js";
+import { type Message, reduce, type State, start } from "../src/state/state.js";
 import { MEASURES, readResult, report, session } from "./fake-engine.js";
 
 const run = (state: State, ...messages: Message[]): State => messages.reduce(reduce, state);
@@ -9,7 +9,12 @@ const opened = run(start, { type: "opened", measures: MEASURES });
 const text = (words: string) => ({ source: { kind: "pasted", name: "t", text: words } as const });
 const given = (words: string): Message => ({ type: "texts_given", texts: [text(words)] });
 /** The reading of a single text arrives. */
-const arrived = (turn: number, of: Session): Message => ({ type: "read", turn, results: [readResult(of)], session: of });
+const arrived = (turn: number, of: Session): Message => ({
+  type: "read",
+  turn,
+  results: [readResult(of)],
+  session: of,
+});
 
 /** A state whose reading and answer have arrived. */
 function answered(of = session(2, 3, ["carry", "ball_speed"]), from: State = run(opened, given("x"))): State {
@@ -37,7 +42,11 @@ describe("work follows wishes", () => {
   });
 
   test("a question asked while a correction is still to be read keeps the reading wanted, and is answered after it", () => {
-    const corrected = run(answered(), { type: "hinted", hints: { decimal_mark: "," } }, { type: "asked", patch: { margin: 3 } });
+    const corrected = run(
+      answered(),
+      { type: "hinted", hints: { decimal_mark: "," } },
+      { type: "asked", patch: { margin: 3 } },
+    );
     expect(corrected.wants).toBe("read");
     const read = run(corrected, arrived(corrected.turn, session(2, 3, ["carry", "ball_speed"])));
     expect(read.wants).toBe("check");
@@ -105,7 +114,11 @@ describe("a margin changed after its answer was seen says so", () => {
   });
 
   test("not for another measure, whose answer nobody has seen", () => {
-    const other = run(seen, { type: "asked", patch: { margin: 8 } }, { type: "asked", patch: { measure: "ball_speed" } });
+    const other = run(
+      seen,
+      { type: "asked", patch: { margin: 8 } },
+      { type: "asked", patch: { measure: "ball_speed" } },
+    );
     expect(other.question).toEqual({ baseline: 0, measure: "ball_speed", stopping: "unknown" });
     expect(run(other, { type: "asked", patch: { margin: 3 } }).question).not.toHaveProperty("first_margin");
   });

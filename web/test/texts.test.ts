@@ -1,8 +1,17 @@
 /** Several texts: whose shots they are, clubs renamed through every text, steps taken back. */
 import { describe, expect, test } from "vitest";
-import type { ReadResult, Session } from "../src/engine.js";
-import { reduce, start, type Message, type State } from "../src/state.js";
-import { hintsFor, nothingIn, renamed, textsOf, unnamed, withMore, type Given, type NewText } from "../src/texts.js";
+import type { ReadResult, Session } from "../src/core/engine.js";
+import { type Message, reduce, type State, start } from "../src/state/state.js";
+import {
+  type Given,
+  hintsFor,
+  type NewText,
+  nothingIn,
+  renamed,
+  textsOf,
+  unnamed,
+  withMore,
+} from "../src/state/texts.js";
 import { MEASURES, readResult, session } from "./fake-engine.js";
 
 const text = (name: string, kind: "pasted" | "file" = "pasted"): NewText => ({ source: { kind, name, text: "x" } });
@@ -11,7 +20,10 @@ const text = (name: string, kind: "pasted" | "file" = "pasted"): NewText => ({ s
 function reading(names: string[], assumed = false): ReadResult {
   const of = session(names.length);
   of.builds = names.map((name) => ({ name }));
-  return { ...readResult(of), notices: assumed ? [{ kind: "build_assumed", place: { line: 0, column: null }, message: "" }] : [] };
+  return {
+    ...readResult(of),
+    notices: assumed ? [{ kind: "build_assumed", place: { line: 0, column: null }, message: "" }] : [],
+  };
 }
 
 const withReading = (given: Given, result: ReadResult): Given => ({ ...given, result });
@@ -39,7 +51,13 @@ describe("whose shots", () => {
     expect(hintsFor(withMore([read], [text("driver b.csv", "file")])[1]!)).toEqual({ build: "driver b" });
     const together = withMore([], [text("a.csv", "file"), text("b.csv", "file"), text("t")]);
     expect(together.map(({ hints }) => hints.build)).toEqual(["a", "b", undefined]);
-    const workbook = { name: "w.xlsx", sheets: [{ name: "A", rows: 2, text: "a" }, { name: "B", rows: 3, text: "b" }] };
+    const workbook = {
+      name: "w.xlsx",
+      sheets: [
+        { name: "A", rows: 2, text: "a" },
+        { name: "B", rows: 3, text: "b" },
+      ],
+    };
     expect(textsOf(workbook, [0, 1]).map(({ hints }) => hints)).toEqual([{ build: "A" }, { build: "B" }]);
     expect(textsOf(workbook, [1])).toEqual([{ source: { kind: "file", name: "B (w.xlsx)", text: "b" }, hints: {} }]);
   });
@@ -62,7 +80,9 @@ describe("renaming", () => {
 
 test("a text without shots or averages says why it was not added", () => {
   const empty: Session = { ...session(1), shots: [] };
-  expect(nothingIn(withReading(withMore([], [text("a")])[0]!, readResult(empty)))?.message).toMatch(/Nothing was added/);
+  expect(nothingIn(withReading(withMore([], [text("a")])[0]!, readResult(empty)))?.message).toMatch(
+    /Nothing was added/,
+  );
   expect(nothingIn(withReading(withMore([], [text("a")])[0]!, readResult(session(1))))).toBeNull();
 });
 
@@ -70,7 +90,12 @@ describe("steps", () => {
   const run = (state: State, ...messages: Message[]): State => messages.reduce(reduce, state);
   /** The texts as read, joined into `of`. */
   const read = (state: State, of: Session): State =>
-    run(state, { type: "read", turn: state.turn, results: state.given.map((one) => one.result ?? readResult(of)), session: of });
+    run(state, {
+      type: "read",
+      turn: state.turn,
+      results: state.given.map((one) => one.result ?? readResult(of)),
+      session: of,
+    });
   const begun = read(run({ ...start, measures: MEASURES }, { type: "texts_given", texts: [text("a")] }), session(2));
 
   test("another text is added, and taken back with what was left out before it", () => {

@@ -1,19 +1,27 @@
 /** Meters and kilometers an hour at the edge: what is shown, what is typed, and that nothing inside changes. */
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { intervalGeometry } from "../src/chart/interval.js";
-import { wholeAim } from "../src/chart/landing.js";
 import { roundIn } from "../src/chart/scale.js";
-import type { ColumnReading, Hints } from "../src/engine.js";
+import type { ColumnReading, Hints } from "../src/core/engine.js";
+import { readIn, unitsOf } from "../src/core/read-in-units.js";
+import { STANDARD_AIR_CARRY } from "../src/core/standard-air.js";
+import { emptyGrid, headingOf, written } from "../src/entry/grid.js";
 import { inCanonicalUnits, inUnitsShown } from "../src/fair/log.js";
-import { chosenOf, gapOf, measureView, spelledOut, valueOf } from "../src/format.js";
-import { emptyGrid, headingOf, written } from "../src/grid.js";
-import { marginScale } from "../src/margin.js";
-import { STANDARD_AIR_CARRY } from "../src/standard-air.js";
-import { manner, readIn, showUnits, shownIn, unitsIn, unitsOf } from "../src/units.js";
+import { marginScale } from "../src/format/margin.js";
+import { amountOf, chosenOf, gapOf, measureView, spelledOut } from "../src/format/values.js";
+import { wholeAim } from "../src/landing/geometry.js";
+import { manner, shownIn, showUnits, unitsIn } from "../src/text/units.js";
 import { MEASURES, readResult, session } from "./fake-engine.js";
 import "./english.js";
 
-const view = (id: string) => measureView(id, MEASURES, { custom: [{ id: "tee", name: "Tee", unit: "mm" }, { id: STANDARD_AIR_CARRY, name: "Carry in standard air", unit: "yd" }, { id: "roll", name: "Roll", unit: "yd" }] });
+const view = (id: string) =>
+  measureView(id, MEASURES, {
+    custom: [
+      { id: "tee", name: "Tee", unit: "mm" },
+      { id: STANDARD_AIR_CARRY, name: "Carry in standard air", unit: "yd" },
+      { id: "roll", name: "Roll", unit: "yd" },
+    ],
+  });
 
 test("the address says it; what is not understood counts as not said", () => {
   expect(unitsIn("?lang=es&units=metric")).toBe("metric");
@@ -23,7 +31,7 @@ test("the address says it; what is not understood counts as not said", () => {
 
 test("without a word of it everything stays in yards and miles an hour", () => {
   expect(shownIn("yd")).toEqual({ unit: "yd", scale: 1 });
-  expect(valueOf(250.4, view("carry"))).toBe("250\u00a0yd");
+  expect(amountOf(250.4, view("carry"))).toBe("250\u00a0yd");
   expect(chosenOf(4.572, view("carry"))).toBe(4.572);
   expect(headingOf("carry", emptyGrid([]), MEASURES).unit).toBe("yd");
   expect(manner("en").split(" ")).toEqual(["en", ""]);
@@ -34,11 +42,11 @@ describe("in meters", () => {
   afterEach(() => showUnits(null));
 
   test("values, gaps and chosen sizes are converted, other units are not", () => {
-    expect(valueOf(250, view("carry"))).toBe("229\u00a0m");
+    expect(amountOf(250, view("carry"))).toBe("229\u00a0m");
     expect(gapOf(10, view("carry"), 1)).toBe("+9.1\u00a0m");
-    expect(valueOf(100, view("ball_speed"))).toBe("160.9\u00a0km/h");
-    expect(valueOf(2500, view("spin_rate"))).toBe("2,500\u00a0rpm");
-    expect(valueOf(1.4, view("smash"))).toBe("1.40");
+    expect(amountOf(100, view("ball_speed"))).toBe("160.9\u00a0km/h");
+    expect(amountOf(2500, view("spin_rate"))).toBe("2,500\u00a0rpm");
+    expect(amountOf(1.4, view("smash"))).toBe("1.40");
     expect(chosenOf(5, view("carry"))).toBe(4.6);
     expect(chosenOf(5 / 0.9144, view("carry"))).toBe(5);
     expect(spelledOut(32.2, "m")).toBe("32 meters");
@@ -93,12 +101,23 @@ describe("in meters", () => {
 });
 
 describe("columns that say no unit", () => {
-  const column = (index: number, unit: string, unit_source: ColumnReading["unit_source"], units: string[]) => ({ index, unit, unit_source, units }) as ColumnReading;
-  const columns = [column(0, "yd", "assumed", ["yd", "m", "ft"]), column(1, "yd", "heading", ["yd", "m"]), column(2, "rpm", "assumed", ["rpm"]), column(3, "mph", "assumed", ["mph", "km/h"])];
+  const column = (index: number, unit: string, unit_source: ColumnReading["unit_source"], units: string[]) =>
+    ({ index, unit, unit_source, units }) as ColumnReading;
+  const columns = [
+    column(0, "yd", "assumed", ["yd", "m", "ft"]),
+    column(1, "yd", "heading", ["yd", "m"]),
+    column(2, "rpm", "assumed", ["rpm"]),
+    column(3, "mph", "assumed", ["mph", "km/h"]),
+  ];
   const reading = async (hints: Hints) => {
     const asked: Hints[] = [];
     const result = readResult(session(2));
-    const engine = { read: async (_text: string, given: Hints) => (asked.push(given), { ...result, reading: { ...result.reading, columns } }) };
+    const engine = {
+      read: async (_text: string, given: Hints) => {
+        asked.push(given);
+        return { ...result, reading: { ...result.reading, columns } };
+      },
+    };
     await readIn(engine, "shots", hints);
     return asked;
   };

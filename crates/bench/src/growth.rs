@@ -1,13 +1,14 @@
 //! How cost grows: reading and checking by the number of shots, checking by builds times measures.
 
-use crate::Failed;
+use crate::input::Failed;
 use crate::stopwatch::sorted;
-use fitting::check::{CheckRequest, check};
-use fitting::question::Question;
-use fitting::read::{Hints, read};
+use reading::{Hints, read};
 use serde_json::{Value, json};
+use session::question::Question;
 use std::fs;
 use std::path::Path;
+use telling::check::{CheckRequest, check};
+use text::Voice;
 
 /// Least times: noise only ever adds.
 pub(crate) fn measure(folder: &Path) -> Result<Value, Failed> {
@@ -20,7 +21,11 @@ pub(crate) fn measure(folder: &Path) -> Result<Value, Failed> {
     for count in counts {
         let text = first_rows(&rows, count);
         let runs = runs(count);
-        reading.push(sorted(runs, 1, || read(text, &Hints::default()).session.shots.len() + 1 == count)[0]);
+        reading.push(
+            sorted(runs, 1, || {
+                read(text, &Hints::default(), &Voice::english()).session.shots.len() + 1 == count
+            })[0],
+        );
         checking.push(least_check(text, &question, runs));
     }
     for name in tables {
@@ -31,9 +36,9 @@ pub(crate) fn measure(folder: &Path) -> Result<Value, Failed> {
 }
 
 fn least_check(text: &str, question: &Question, runs: usize) -> f64 {
-    let session = read(text, &Hints::default()).session;
+    let session = read(text, &Hints::default(), &Voice::english()).session;
     let request = CheckRequest { session, question: question.clone() };
-    sorted(runs, 1, || check(&request).is_ok())[0]
+    sorted(runs, 1, || check(&request, &Voice::english()).is_ok())[0]
 }
 
 /// Short calls are run more often.

@@ -4,23 +4,27 @@
 //! runs, by name), `results` of what other packages compute too, and `growth` (times by size).
 
 mod growth;
+mod input;
 mod stopwatch;
 mod textbook;
 
-use fitting::cause::{CauseRequest, cause};
-use fitting::check::{CheckRequest, check};
-use fitting::flying::{FlyRequest, Launch, fly};
-use fitting::landing::{LandingRequest, landing};
-use fitting::link::{PackRequest, View, pack};
-use fitting::luck::{LuckRequest, Showing, luck};
-use fitting::potential::{PotentialRequest, potential};
-use fitting::read::{Hints, read};
-use serde_json::{Value, json};
+use input::Failed;
+use judging::flying::Launch;
+use judging::luck::Showing;
+use reading::link::{PackRequest, pack};
+use reading::{Hints, read};
+use serde_json::json;
+use session::question::View;
 use std::fs;
 use std::path::Path;
 use stopwatch::Times;
-
-type Failed = Box<dyn std::error::Error>;
+use telling::cause::{CauseRequest, cause};
+use telling::check::{CheckRequest, check};
+use telling::flying::{FlyRequest, fly};
+use telling::landing::{LandingRequest, landing};
+use telling::luck::{LuckRequest, luck};
+use telling::potential::{PotentialRequest, potential};
+use text::Voice;
 
 fn main() -> Result<(), Failed> {
     let folder = std::env::args().nth(1).ok_or("name the folder with the inputs")?;
@@ -38,9 +42,9 @@ fn product(folder: &Path, times: &mut Times) -> Result<(), Failed> {
     let request: CheckRequest = serde_json::from_str(&fs::read_to_string(folder.join("request.json"))?)?;
     let normal: CheckRequest = serde_json::from_str(&fs::read_to_string(folder.join("normal.json"))?)?;
     let rows = fs::read_to_string(folder.join("rows.csv"))?;
-    times.take("check", 100, 1, || check(&request).is_ok());
-    times.take("check_normal", 200, 1, || check(&normal).is_ok());
-    times.take("read", 9, 1, || read(&rows, &Hints::default()).session.shots.len() > 1);
+    times.take("check", 100, 1, || check(&request, &Voice::english()).is_ok());
+    times.take("check_normal", 200, 1, || check(&normal, &Voice::english()).is_ok());
+    times.take("read", 9, 1, || read(&rows, &Hints::default(), &Voice::english()).session.shots.len() > 1);
     let CheckRequest { session, question } = normal;
     let asked = LuckRequest {
         session: session.clone(),
@@ -48,18 +52,18 @@ fn product(folder: &Path, times: &mut Times) -> Result<(), Failed> {
         shown: None,
         showing: Showing::Picked,
     };
-    times.take("luck", 20, 1, || luck(&asked).is_ok());
+    times.take("luck", 20, 1, || luck(&asked, &Voice::english()).is_ok());
     let asked = PackRequest { session, question, view: View::default() };
     times.take("pack", 50, 1, || pack(&asked).is_ok());
     times.take("fly", 50, 100, fly_a_driver);
     let session = request.session;
     let asked = PotentialRequest { session: session.clone(), baseline: 0, map_for: None };
-    times.take("potential", 20, 1, || potential(&asked).is_ok());
+    times.take("potential", 20, 1, || potential(&asked, &Voice::english()).is_ok());
     let asked = CauseRequest { session: session.clone(), baseline: 0, candidate: 1, hand: None };
-    times.take("cause", 20, 1, || cause(&asked).is_ok());
+    times.take("cause", 20, 1, || cause(&asked, &Voice::english()).is_ok());
     let asked =
         LandingRequest { session, baseline: 0, candidate: Some(1), fairway: None, aim: None, hand: None };
-    times.take("landing", 20, 1, || landing(&asked).is_ok());
+    times.take("landing", 20, 1, || landing(&asked, &Voice::english()).is_ok());
     Ok(())
 }
 
@@ -71,11 +75,5 @@ fn fly_a_driver() -> bool {
         launch_direction: 0.0,
         spin_axis: 4.0,
     };
-    fly(&FlyRequest { launch, conditions: None }).is_ok()
-}
-
-/// A number of a JSON object by its name.
-pub(crate) fn number(of: &Value, name: &str) -> Result<u32, Failed> {
-    let found = of.get(name).and_then(Value::as_u64).and_then(|n| u32::try_from(n).ok());
-    found.ok_or_else(|| format!("no number `{name}`").into())
+    fly(&FlyRequest { launch, conditions: None }, &Voice::english()).is_ok()
 }

@@ -1,7 +1,7 @@
 //! What general-purpose packages offer too, on the same numbers.
 
+use crate::input::{Failed, number};
 use crate::stopwatch::Times;
-use crate::{Failed, number};
 use serde_json::{Value, json};
 use std::fs;
 use std::path::Path;

@@ -1,15 +1,19 @@
 //! The question and its answer: the verdict, how far luck reaches, and what is given away of it.
 
 use crate::objects::{answered, to_js};
+use crate::voice::heard;
+use crate::whole;
 use wasm_bindgen::prelude::*;
 
 /// The trade's measures.
 ///
 /// # Errors
-/// Never in practice: only if the host cannot make objects.
+/// A `Refusal` when the voice is none.
 #[wasm_bindgen(unchecked_return_type = "Measure[]")]
-pub fn measures() -> Result<JsValue, JsValue> {
-    to_js(&fitting::measure::measures())
+pub fn measures(
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
+) -> Result<JsValue, JsValue> {
+    to_js(&telling::measures::measures(&heard(voice)?))
 }
 
 /// Answers a question from a session's shots.
@@ -19,8 +23,9 @@ pub fn measures() -> Result<JsValue, JsValue> {
 #[wasm_bindgen(unchecked_return_type = "Report")]
 pub fn check(
     #[wasm_bindgen(unchecked_param_type = "CheckRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answered(request, fitting::check::check)
+    answered(request, voice, telling::check::check)
 }
 
 /// Shows how far luck reaches: what a few of the session's own shots could have shown.
@@ -30,8 +35,9 @@ pub fn check(
 #[wasm_bindgen(unchecked_return_type = "Luck")]
 pub fn luck(
     #[wasm_bindgen(unchecked_param_type = "LuckRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answered(request, fitting::luck::luck)
+    answered(request, voice, telling::luck::luck)
 }
 
 /// The answer made ready to give away: link, words to paste, lines of a picture, the report as a file.
@@ -41,8 +47,9 @@ pub fn luck(
 #[wasm_bindgen(unchecked_return_type = "Shared")]
 pub fn share(
     #[wasm_bindgen(unchecked_param_type = "ShareRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answered(request, fitting::share::share)
+    answered(request, voice, whole::share)
 }
 
 /// Holds the effect of a build beside that of a second thing that changed.
@@ -52,6 +59,7 @@ pub fn share(
 #[wasm_bindgen(unchecked_return_type = "Second")]
 pub fn second(
     #[wasm_bindgen(unchecked_param_type = "SecondRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answered(request, fitting::second::second)
+    answered(request, voice, telling::second::second)
 }

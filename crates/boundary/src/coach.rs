@@ -1,6 +1,8 @@
 //! The coach's hour: a test planned and followed, a claim held against a retest, days together, what was felt.
 
-use crate::objects::answered;
+use crate::objects::{answered, given_back, to_js};
+use crate::voice::heard;
+use crate::whole;
 use wasm_bindgen::prelude::*;
 
 /// Plans a test before the first ball.
@@ -10,8 +12,9 @@ use wasm_bindgen::prelude::*;
 #[wasm_bindgen(unchecked_return_type = "Plan")]
 pub fn plan(
     #[wasm_bindgen(unchecked_param_type = "PlanRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answered(request, fitting::plan::plan)
+    answered(request, voice, telling::plan::plan)
 }
 
 /// Says where a test under way stands: whose turn it is, whether the answer may be looked at.
@@ -21,8 +24,9 @@ pub fn plan(
 #[wasm_bindgen(unchecked_return_type = "Progress")]
 pub fn follow(
     #[wasm_bindgen(unchecked_param_type = "FollowRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answered(request, fitting::plan::follow)
+    answered(request, voice, telling::plan::follow)
 }
 
 /// Sets what a fitting claimed against a retest.
@@ -32,8 +36,9 @@ pub fn follow(
 #[wasm_bindgen(unchecked_return_type = "ClaimReport")]
 pub fn claim(
     #[wasm_bindgen(unchecked_param_type = "ClaimRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answered(request, fitting::claim::claim)
+    answered(request, voice, telling::claim::claim)
 }
 
 /// Puts several sessions of the same builds together.
@@ -43,8 +48,9 @@ pub fn claim(
 #[wasm_bindgen(unchecked_return_type = "TogetherPair[]")]
 pub fn together(
     #[wasm_bindgen(unchecked_param_type = "TogetherRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answered(request, fitting::together::together)
+    answered(request, voice, telling::together::together)
 }
 
 /// Sets what the golfer felt beside what the shots show.
@@ -54,8 +60,9 @@ pub fn together(
 #[wasm_bindgen(unchecked_return_type = "Feel")]
 pub fn feel(
     #[wasm_bindgen(unchecked_param_type = "FeelRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answered(request, fitting::feel::beside)
+    answered(request, voice, telling::feel::feel)
 }
 
 /// A plan as a text for the part of an address that no server sees: `plan=` and letters.
@@ -65,8 +72,9 @@ pub fn feel(
 #[wasm_bindgen(unchecked_return_type = "string")]
 pub fn pack_plan(
     #[wasm_bindgen(unchecked_param_type = "PlanToShare")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answered(request, fitting::link::pack_plan)
+    answered(request, voice, whole::pack_plan)
 }
 
 /// What such a text, or a whole address with it, holds.
@@ -75,7 +83,17 @@ pub fn pack_plan(
 /// A `Refusal` that says whether the text is no link, was damaged, or needs a later version.
 #[wasm_bindgen(unchecked_return_type = "SharedPlan")]
 pub fn unpack_plan(
-    #[wasm_bindgen(unchecked_param_type = "string")] text: JsValue,
+    text: &str,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answered(text, |text: &String| Ok(fitting::link::unpack_plan(text)?))
+    given_back(whole::unpack_plan(text, &heard(voice)?))
+}
+
+/// Within what a plan can be made, and what is usual where nothing is said.
+///
+/// # Errors
+/// Never in practice: only if the host cannot make objects.
+#[wasm_bindgen(unchecked_return_type = "PlanLimits")]
+pub fn plan_limits() -> Result<JsValue, JsValue> {
+    to_js(&judging::plan::limits())
 }

@@ -10,8 +10,9 @@ use wasm_bindgen::prelude::*;
 #[wasm_bindgen(unchecked_return_type = "FlightOf")]
 pub fn fly(
     #[wasm_bindgen(unchecked_param_type = "FlyRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answered(request, fitting::flying::fly)
+    answered(request, voice, telling::flying::fly)
 }
 
 /// Shows where the shots land and how often they would hit a fairway.
@@ -21,8 +22,9 @@ pub fn fly(
 #[wasm_bindgen(unchecked_return_type = "Landing")]
 pub fn landing(
     #[wasm_bindgen(unchecked_param_type = "LandingRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answered(request, fitting::landing::landing)
+    answered(request, voice, telling::landing::landing)
 }
 
 /// Splits the gap in carry between two builds.
@@ -32,8 +34,9 @@ pub fn landing(
 #[wasm_bindgen(unchecked_return_type = "Cause")]
 pub fn cause(
     #[wasm_bindgen(unchecked_param_type = "CauseRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answered(request, fitting::cause::cause)
+    answered(request, voice, telling::cause::cause)
 }
 
 /// Shows what the ball speeds of a session could carry.
@@ -43,8 +46,9 @@ pub fn cause(
 #[wasm_bindgen(unchecked_return_type = "Potential")]
 pub fn potential(
     #[wasm_bindgen(unchecked_param_type = "PotentialRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answered(request, fitting::potential::potential)
+    answered(request, voice, telling::potential::potential)
 }
 
 /// Holds every carry against its own launch.
@@ -54,8 +58,9 @@ pub fn potential(
 #[wasm_bindgen(unchecked_return_type = "Consistency")]
 pub fn consistency(
     #[wasm_bindgen(unchecked_param_type = "ConsistencyRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answered(request, fitting::consistency::consistency)
+    answered(request, voice, telling::consistency::consistency)
 }
 
 /// Adds the carry in standard air to a session's shots.
@@ -65,6 +70,7 @@ pub fn consistency(
 #[wasm_bindgen(unchecked_return_type = "InStandardAir")]
 pub fn in_standard_air(
     #[wasm_bindgen(unchecked_param_type = "AirRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answered(request, fitting::flying::in_standard_air)
+    answered(request, voice, telling::flying::in_standard_air)
 }

@@ -9,9 +9,9 @@ mod flight;
 mod objects;
 mod texts;
 mod voice;
+pub mod whole;
 
 pub use answers::*;
 pub use coach::*;
 pub use flight::*;
 pub use texts::*;
-pub use voice::*;

@@ -1,8 +1,11 @@
 //! Plain objects in and out: the one place where values of the core and of the host become each other.
 
-use fitting::check::Refusal;
+use crate::voice::heard;
+use ::request::Value;
 use serde::Serialize;
 use serde::de::DeserializeOwned;
+use session::refusal::Refusal;
+use text::Voice;
 use wasm_bindgen::prelude::*;
 
 #[wasm_bindgen(typescript_custom_section)]
@@ -11,29 +14,35 @@ const TYPES: &str = include_str!("../types.d.ts");
 /// Hands a request on and its answer back; whatever is refused is thrown as a `Refusal`.
 pub(crate) fn answered<Q: DeserializeOwned, A: Serialize>(
     request: JsValue,
-    answer: impl FnOnce(&Q) -> Result<A, Refusal>,
+    voice: JsValue,
+    answer: impl FnOnce(&Q, &Voice) -> Result<A, Refusal>,
 ) -> Result<JsValue, JsValue> {
-    match answer(&understood(request, "request")?) {
-        Ok(answer) => to_js(&answer),
-        Err(refusal) => Err(thrown(&refusal)),
-    }
+    let voice = heard(voice)?;
+    given_back(answer(&understood(request, "request", &voice)?, &voice))
 }
 
-/// A value of its type, or the refusal that names its place.
-pub(crate) fn understood<Q: DeserializeOwned>(value: JsValue, place: &str) -> Result<Q, JsValue> {
-    serde_wasm_bindgen::from_value(value).map_err(|error| {
-        thrown(&Refusal {
-            kind: "not_understood".into(),
-            place: place.into(),
-            message: error.to_string(),
-            remedy: "Send an object of the type that the declarations name.".into(),
-        })
-    })
+/// An answer as a plain object, a refusal thrown.
+pub(crate) fn given_back<A: Serialize>(answer: Result<A, Refusal>) -> Result<JsValue, JsValue> {
+    to_js(&answer.map_err(|refusal| thrown(&refusal))?)
+}
+
+/// A value of its type, or the refusal that names the place, what should stand there, and the nearest known name.
+pub(crate) fn understood<Q: DeserializeOwned>(
+    value: JsValue,
+    root: &str,
+    voice: &Voice,
+) -> Result<Q, JsValue> {
+    let value: Value = serde_wasm_bindgen::from_value(value)?;
+    ::request::understood(&value, root, voice).map_err(|refusal| thrown(&refusal))
 }
 
 /// What may be left out.
-pub(crate) fn given<Q: DeserializeOwned + Default>(value: JsValue, place: &str) -> Result<Q, JsValue> {
-    if value.is_null() || value.is_undefined() { Ok(Q::default()) } else { understood(value, place) }
+pub(crate) fn given<Q: DeserializeOwned + Default>(
+    value: JsValue,
+    root: &str,
+    voice: &Voice,
+) -> Result<Q, JsValue> {
+    if value.is_null() || value.is_undefined() { Ok(Q::default()) } else { understood(value, root, voice) }
 }
 
 /// A plain object.

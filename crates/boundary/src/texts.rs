@@ -1,8 +1,10 @@
 //! Files and texts into sessions, and sessions into a file or a link.
 
-use crate::objects::{answered, given, thrown, to_js, understood};
-use fitting::read::FileIs;
-use fitting::session::Session;
+use crate::objects::{answered, given, given_back, thrown, to_js, understood};
+use crate::voice::heard;
+use crate::whole;
+use reading::FileIs;
+use session::Session;
 use wasm_bindgen::prelude::*;
 use web_sys::TextDecoder;
 
@@ -12,13 +14,17 @@ use web_sys::TextDecoder;
 /// # Errors
 /// A `Refusal` with the file's name as its place when the bytes are neither.
 #[wasm_bindgen]
-pub fn decode(bytes: &[u8], name: &str) -> Result<Option<String>, JsValue> {
-    match fitting::read::recognize(bytes, name) {
+pub fn decode(
+    bytes: &[u8],
+    name: &str,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
+) -> Result<Option<String>, JsValue> {
+    match reading::recognize(bytes) {
         Ok(FileIs::Workbook) => Ok(None),
         Ok(FileIs::Text(encoding)) => {
             TextDecoder::new_with_label(encoding.label())?.decode_with_u8_array(bytes).map(Some)
         }
-        Err(refusal) => Err(thrown(&refusal)),
+        Err(not_text) => Err(thrown(&not_text.words(name, &heard(voice)?))),
     }
 }
 
@@ -30,8 +36,10 @@ pub fn decode(bytes: &[u8], name: &str) -> Result<Option<String>, JsValue> {
 pub fn read(
     text: &str,
     #[wasm_bindgen(unchecked_optional_param_type = "Hints | null")] hints: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    to_js(&fitting::weather::read(text, &given(hints, "hints")?))
+    let voice = heard(voice)?;
+    to_js(&whole::read(text, &given(hints, "hints", &voice)?, &voice))
 }
 
 /// Joins sessions of texts added one after another: builds of one name become one, measures align.
@@ -42,9 +50,11 @@ pub fn read(
 pub fn join(
     #[wasm_bindgen(unchecked_param_type = "Session[]")] sessions: JsValue,
     #[wasm_bindgen(unchecked_optional_param_type = "Order | null")] order: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    let sessions: Vec<Session> = understood(sessions, "sessions")?;
-    to_js(&fitting::read::join(&sessions, understood(order, "order")?))
+    let voice = heard(voice)?;
+    let sessions: Vec<Session> = understood(sessions, "sessions", &voice)?;
+    to_js(&reading::join(&sessions, understood(order, "order", &voice)?))
 }
 
 /// Writes a session as CSV that a spreadsheet opens and that `read` gives back identical.
@@ -54,8 +64,9 @@ pub fn join(
 #[wasm_bindgen]
 pub fn write_csv(
     #[wasm_bindgen(unchecked_param_type = "Session")] session: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<String, JsValue> {
-    Ok(fitting::write::write_csv(&understood(session, "session")?))
+    Ok(reading::write_csv(&understood(session, "session", &heard(voice)?)?))
 }
 
 /// A session and its question as a short text for an address.
@@ -65,8 +76,9 @@ pub fn write_csv(
 #[wasm_bindgen(unchecked_return_type = "string")]
 pub fn pack(
     #[wasm_bindgen(unchecked_param_type = "PackRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    answered(request, fitting::link::pack)
+    answered(request, voice, whole::pack)
 }
 
 /// What a link's text, or a whole address with it, holds.
@@ -74,9 +86,9 @@ pub fn pack(
 /// # Errors
 /// A `Refusal` that says whether the text is no link, was damaged, or needs a later version.
 #[wasm_bindgen(unchecked_return_type = "Unpacked")]
-pub fn unpack(text: &str) -> Result<JsValue, JsValue> {
-    match fitting::link::unpack(text) {
-        Ok(unpacked) => to_js(&unpacked),
-        Err(error) => Err(thrown(&error.into())),
-    }
+pub fn unpack(
+    text: &str,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
+) -> Result<JsValue, JsValue> {
+    given_back(whole::unpack(text, &heard(voice)?))
 }

@@ -11,28 +11,13 @@ use crate::sample::Sample;
 /// Above this the correction would explode; such a session says nothing either way.
 const HIGHEST: f64 = 0.9;
 
-/// What was estimated besides the autocorrelation.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Fitted {
-    /// A mean.
-    Mean,
-    /// A mean and a slope.
-    Slope,
-}
-
-/// A lag-1 autocorrelation r of n values corrected for its bias, within 0 to 0.9.
-#[must_use]
-pub fn corrected_autocorrelation(r: f64, n: usize, fitted: Fitted) -> f64 {
-    let bias = match fitted {
-        Fitted::Mean => 1.0 + 3.0 * r,
-        Fitted::Slope => 2.0 + 4.0 * r,
-    };
-    bounded(r + bias / n as f64)
+/// A lag-1 autocorrelation r of what a line through n values leaves over, corrected for its bias, within 0 to 0.9.
+pub(crate) fn corrected_autocorrelation(r: f64, n: usize) -> f64 {
+    bounded(r + (2.0 + 4.0 * r) / n as f64)
 }
 
 /// Factor on a standard error for first-order autocorrelation r: √((1 + r)/(1 − r)), r within 0 to 0.9.
-#[must_use]
-pub fn autocorrelation_factor(r: f64) -> f64 {
+pub(crate) fn autocorrelation_factor(r: f64) -> f64 {
     let r = bounded(r);
     ((1.0 + r) / (1.0 - r)).sqrt()
 }

@@ -30,7 +30,7 @@ pub struct BivariateNormal {
 
 /// From low to high along one axis; either end may be infinite.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Range {
+pub struct Stretch {
     /// Lower end.
     pub low: f64,
     /// Upper end.
@@ -56,14 +56,14 @@ impl BivariateNormal {
 
     /// Chance to finish within a range of y, whatever x.
     #[must_use]
-    pub fn strip(&self, y: Range) -> f64 {
+    pub fn strip(&self, y: Stretch) -> f64 {
         let scaled = |end: f64| (end - self.center.y) / self.sd_y;
         between(scaled(y.low), scaled(y.high))
     }
 
     /// Chance to finish within a rectangle. Accuracy: 1e-11 absolute.
     #[must_use]
-    pub fn rectangle(&self, x: Range, y: Range) -> f64 {
+    pub fn rectangle(&self, x: Stretch, y: Stretch) -> f64 {
         let scaled = |end: f64| ((end - self.center.x) / self.sd_x).clamp(-REACH, REACH);
         let (low, high) = (scaled(x.low), scaled(x.high));
         if low.is_nan() || high.is_nan() || low >= high {
@@ -91,14 +91,14 @@ impl BivariateNormal {
         let part = |theta: f64| {
             let (sin, cos) = sincos(theta);
             let z = (middle.x + radius * sin - self.center.x) / self.sd_x;
-            let chord = Range { low: middle.y - radius * cos, high: middle.y + radius * cos };
+            let chord = Stretch { low: middle.y - radius * cos, high: middle.y + radius * cos };
             normal_density(z) * self.given(z, chord) * radius * cos / self.sd_x
         };
         nodes(low, high, panels).iter().map(|node| node.weight * part(node.at)).sum()
     }
 
     /// Chance of y within a range given x at `z` standard deviations.
-    fn given(&self, z: f64, y: Range) -> f64 {
+    fn given(&self, z: f64, y: Stretch) -> f64 {
         let scaled = |end: f64| (end - self.center.y - self.lean * z) / self.rest;
         between(scaled(y.low), scaled(y.high))
     }

@@ -39,13 +39,6 @@ impl Bootstrap {
         Interval { level, low: self.reached_by(shares.low), high: self.reached_by(shares.high) }
     }
 
-    /// Percentile interval, uncorrected.
-    #[must_use]
-    pub fn percentile_interval(&self, level: Level) -> Interval {
-        let (low, high) = (self.reached_by(level.tail()), self.reached_by(1.0 - level.tail()));
-        Interval { level, low, high }
-    }
-
     /// Standard deviation of the resamples.
     #[must_use]
     pub fn se(&self) -> f64 {
@@ -89,37 +82,6 @@ pub fn bias_correction(below: u64, equal: u64, draws: u64) -> f64 {
     let share = (below as f64 + 0.5 * equal as f64) / draws.max(1) as f64;
     let least = 0.5 / (draws + 1) as f64;
     -normal_upper(share.clamp(least, 1.0 - least))
-}
-
-/// Leave-one-out values of a statistic of one sample.
-#[derive(Debug, Clone, Copy, PartialEq)]
-#[non_exhaustive]
-pub struct Jackknife {
-    /// Mean of the leave-one-out values.
-    pub mean: f64,
-    /// (n − 1)(mean − estimate).
-    pub bias: f64,
-    /// √((n−1)/n · Σ(θᵢ − θ̄)²).
-    pub se: f64,
-    /// Σ(θ̄ − θᵢ)³ / (6 (Σ(θ̄ − θᵢ)²)^1.5); 0 where nothing varies.
-    pub acceleration: f64,
-}
-
-/// Summarizes leave-one-out values; `None` below two of them.
-#[must_use]
-pub fn jackknife(estimate: f64, left_out: &[f64]) -> Option<Jackknife> {
-    if left_out.len() < 2 {
-        return None;
-    }
-    let n = left_out.len() as f64;
-    let mean = crate::describe::mean(left_out);
-    let squares = crate::describe::sum_of_squares(left_out);
-    Some(Jackknife {
-        mean,
-        bias: (n - 1.0) * (mean - estimate),
-        se: ((n - 1.0) / n * squares).sqrt(),
-        acceleration: acceleration(&[left_out.to_vec()]),
-    })
 }
 
 /// Acceleration from the leave-one-out values of one or several samples.

@@ -52,12 +52,6 @@ impl CautiousDifference {
         self.widened.diff
     }
 
-    /// Whether a second standard error was needed.
-    #[must_use]
-    pub fn has_fallback(&self) -> bool {
-        self.fallback.is_some()
-    }
-
     /// max(1.10·h, h of the fallback) + allowance.
     #[must_use]
     pub fn half_width(&self, level: Level) -> f64 {

@@ -41,8 +41,3 @@ pub const PRIOR_BUILDS: f64 = 3.0;
 
 /// How far builds usually differ, as a share of a single shot's standard deviation (4 yd of 11.5 for carry).
 pub const PRIOR_SHARE: f64 = 0.35;
-
-/// Prior variance of the effect, in shot variances, in the bound for unlimited looking.
-///
-/// 1 gives the narrowest bound up to about 60 shots.
-pub const MIXTURE_VARIANCE: f64 = 1.0;

@@ -7,8 +7,6 @@
 //! one as in Jackson and others, same 36 (2017), 3923–3934.
 
 use crate::difference::{Refusal, TDifference};
-use crate::distributions::{chi_square_sf, normal_sf, normal_upper};
-use crate::level::{Interval, Level};
 use crate::real::square;
 use crate::sample::check_value;
 
@@ -31,26 +29,6 @@ pub struct NormalEstimate {
     pub se: f64,
 }
 
-impl NormalEstimate {
-    /// mean / se.
-    #[must_use]
-    pub fn z(&self) -> f64 {
-        self.mean / self.se
-    }
-
-    /// Two-sided p.
-    #[must_use]
-    pub fn p_value(&self) -> f64 {
-        2.0 * normal_sf(self.z().abs())
-    }
-
-    /// mean ± z·se.
-    #[must_use]
-    pub fn interval(&self, level: Level) -> Interval {
-        Interval::around(self.mean, normal_upper(level.tail()) * self.se, level)
-    }
-}
-
 /// Sessions combined.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[non_exhaustive]
@@ -69,12 +47,6 @@ pub struct Combined {
 }
 
 impl Combined {
-    /// Chance, if sessions do not truly differ, of differing this much.
-    #[must_use]
-    pub fn q_p_value(&self) -> f64 {
-        chi_square_sf(self.q, (self.sessions - 1) as f64)
-    }
-
     /// Share of the scatter among sessions that shots do not explain, I² = max(0, (Q − (k−1))/Q).
     #[must_use]
     pub fn share_between(&self) -> f64 {

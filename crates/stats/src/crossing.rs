@@ -65,16 +65,15 @@ fn carried(path: &[Node], step: f64, bound: f64, spread: f64) -> Vec<Node> {
         .collect()
 }
 
-/// Chance of an end at any look.
-#[must_use]
-pub fn ever_ends(looks: &[LookChance]) -> f64 {
-    ends_at(looks).iter().sum::<f64>().clamp(0.0, 1.0)
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
     use crate::distributions::normal_cdf;
+
+    /// Chance of an end at any look.
+    fn ever_ends(looks: &[LookChance]) -> f64 {
+        ends_at(looks).iter().sum()
+    }
 
     /// Chance that at least one of two looks ends, for a check by hand: both by the bivariate normal.
     fn either(first: LookChance, last: LookChance) -> f64 {

@@ -1,10 +1,9 @@
-//! What a sample looks like: mean, standard deviation, median, MAD, quantiles, skewness, autocorrelation.
+//! What a sample looks like: mean, standard deviation, median, MAD, quantiles, autocorrelation.
 //!
 //! Two passes and a shift by the first value, so that a large common part (altitude, a clock) costs no
 //! digits and equal values have exactly no scatter. Checked against NIST StRD (tests/reference/stats/01).
 
 use crate::count::whole;
-use crate::real::cube;
 use crate::sample::Sample;
 
 /// Makes the MAD of normal values estimate their standard deviation: 1/Φ⁻¹(¾), to the four decimals every
@@ -97,44 +96,6 @@ impl Sample {
     #[must_use]
     pub fn sd(&self) -> f64 {
         self.variance().sqrt()
-    }
-
-    /// Middle value; the mean of the two middle values for an even number.
-    #[must_use]
-    pub fn median(&self) -> f64 {
-        median(self.values()).unwrap_or_default()
-    }
-
-    /// Median absolute deviation from the median, unscaled; times `MAD_TO_SD` it estimates a normal SD.
-    #[must_use]
-    pub fn mad(&self) -> f64 {
-        mad(self.values()).unwrap_or_default()
-    }
-
-    /// Type-7 quantile; `None` for a share outside 0 to 1.
-    #[must_use]
-    pub fn quantile(&self, share: f64) -> Option<f64> {
-        quantile_of_sorted(&self.sorted(), share)
-    }
-
-    /// Moment skewness g₁ = m₃/m₂^1.5 with divisors n; `None` without scatter.
-    #[must_use]
-    pub fn skewness(&self) -> Option<f64> {
-        let n = self.n() as f64;
-        let center = self.mean();
-        let m2 = sum_of_squares(self.values()) / n;
-        let m3 = self.values().iter().map(|x| cube(x - center)).sum::<f64>() / n;
-        finite(m3 / (m2 * m2.sqrt()))
-    }
-
-    /// Skewness adjusted for sample size, G₁ = √(n(n−1))/(n−2) · g₁; `None` below three values or scatter.
-    #[must_use]
-    pub fn adjusted_skewness(&self) -> Option<f64> {
-        if self.n() < 3 {
-            return None;
-        }
-        let n = self.n() as f64;
-        Some((n * (n - 1.0)).sqrt() / (n - 2.0) * self.skewness()?)
     }
 
     /// Lag-1 autocorrelation in the order given; `None` without scatter.

@@ -2,8 +2,8 @@
 //!
 //! Small tails are survival functions of their own, never 1 − cdf. A quantile is asked for by the
 //! probability *above* it, so that 1e-12 is as good an argument as 0.05. Arguments outside a
-//! distribution's domain give NaN. Incomplete beta and gamma are statrs's; its quantiles are not
-//! used because they can fail to end, its complementary error function because it is right to 1e-10 only.
+//! distribution's domain give NaN. Three special functions are statrs's: the incomplete beta, the incomplete gamma (with ln Γ) and the
+//! inverse of erfc. Its distributions are not used: their quantiles can fail to end, their erfc is right to 1e-10 only.
 
 use crate::real::{cbrt, exp, ln, ln_1p};
 use crate::root::find_root;
@@ -83,12 +83,6 @@ fn hill(t: f64, df: f64) -> f64 {
     let y = a * ln_1p(t * t / df);
     let correction = (((-0.4 * y - 3.3) * y - 24.0) * y - 85.5) / (0.8 * y * y + 100.0 + b);
     ((correction + y + 3.0) / b + 1.0) * y.sqrt()
-}
-
-/// Probability that Student's t is at most `t`.
-#[must_use]
-pub fn t_cdf(t: f64, df: f64) -> f64 {
-    t_sf(-t, df)
 }
 
 /// The value Student's t exceeds with probability `tail`.
@@ -172,8 +166,8 @@ pub fn f_upper(tail: f64, df1: f64, df2: f64) -> f64 {
 
 /// Probability that chi-square with `df` degrees of freedom is larger than `x`.
 ///
-/// Q(df/2, x/2), the upper incomplete gamma ratio. Requires: `df` > 0. Accuracy: 1e-11 relative; beyond a million df 1e-7 (Wilson and Hilferty, Proc. Natl. Acad.
-/// Sci. 17 (1931), 684–688).
+/// Q(df/2, x/2), the upper incomplete gamma ratio. Requires: `df` > 0.
+/// Accuracy: 1e-11 relative; beyond a million df 1e-7 (Wilson and Hilferty, Proc. Natl. Acad. Sci. 17 (1931), 684–688).
 #[must_use]
 pub fn chi_square_sf(x: f64, df: f64) -> f64 {
     if x <= 0.0 {
@@ -186,21 +180,6 @@ pub fn chi_square_sf(x: f64, df: f64) -> f64 {
         return normal_sf(cube_root(x, df));
     }
     gamma::checked_gamma_ur(0.5 * df, 0.5 * x).unwrap_or(f64::NAN)
-}
-
-/// Probability that chi-square is at most `x`.
-#[must_use]
-pub fn chi_square_cdf(x: f64, df: f64) -> f64 {
-    if x <= 0.0 {
-        return 0.0;
-    }
-    if x.is_infinite() {
-        return 1.0;
-    }
-    if df > CUBE_ROOT_FROM_DF {
-        return normal_cdf(cube_root(x, df));
-    }
-    gamma::checked_gamma_lr(0.5 * df, 0.5 * x).unwrap_or(f64::NAN)
 }
 
 /// The nearly normal deviate of chi-square by its cube root.

@@ -3,8 +3,8 @@
 //! Supposes one covariance for both builds. Source: H. Hotelling, Annals of Mathematical Statistics 2 (1931),
 //! 360–378.
 
-use crate::anova::FTest;
 use crate::difference::Refusal;
+use crate::distributions::f_sf;
 use crate::points::{Covariance, Point, Points};
 
 /// Candidate's center − baseline's.
@@ -21,6 +21,26 @@ pub struct Hotelling {
     pub t_squared: f64,
     /// F = T²(n+m−3)/(2(n+m−2)) on 2 and n+m−3 degrees of freedom.
     pub test: FTest,
+}
+
+/// An F statistic with its degrees of freedom.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub struct FTest {
+    /// The statistic.
+    pub f: f64,
+    /// Degrees of freedom of the numerator.
+    pub df1: f64,
+    /// Degrees of freedom of the denominator.
+    pub df2: f64,
+}
+
+impl FTest {
+    /// P(F > f).
+    #[must_use]
+    pub fn p_value(&self) -> f64 {
+        f_sf(self.f, self.df1, self.df2)
+    }
 }
 
 /// Compares centers.

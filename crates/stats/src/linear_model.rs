@@ -1,12 +1,11 @@
-//! Least squares with any columns: coefficients, their errors, F.
+//! Least squares with any columns: coefficients and their errors.
 //!
 //! Householder reflections on columns of equal length, which keeps seven digits where normal equations keep
-//! none (NIST StRD Longley). For the methods page and exact checks of the comparison within rounds, which
-//! solves its own special case.
+//! none (NIST StRD Longley). For second factors and what follows something else; the comparison within rounds solves
+//! its own special case.
 //! Source: Golub and Van Loan, Matrix Computations (2013), 5.3; G. H. Golub, Numerische Mathematik 7 (1965),
 //! 206–216.
 
-use crate::anova::FTest;
 use crate::difference::{Refusal, TDifference};
 use crate::real::square;
 use crate::sample::check_value;
@@ -34,11 +33,8 @@ pub struct LinearModel {
     pub terms: Vec<TDifference>,
     /// Sum of squared residuals.
     pub residual_squares: f64,
-    /// Sum of squares the model stands against: around the mean, or around zero without intercept.
-    pub total_squares: f64,
     /// Observations less columns.
     pub df: f64,
-    intercept: Intercept,
 }
 
 impl LinearModel {
@@ -46,21 +42,6 @@ impl LinearModel {
     #[must_use]
     pub fn residual_sd(&self) -> f64 {
         (self.residual_squares / self.df).sqrt()
-    }
-
-    /// Share of the total the model explains.
-    #[must_use]
-    pub fn r_squared(&self) -> f64 {
-        1.0 - self.residual_squares / self.total_squares
-    }
-
-    /// All coefficients but the intercept at once.
-    #[must_use]
-    pub fn overall(&self) -> FTest {
-        let fixed = if self.intercept == Intercept::Fitted { 1 } else { 0 };
-        let df1 = (self.terms.len() - fixed) as f64;
-        let explained = (self.total_squares - self.residual_squares) / df1;
-        FTest { f: explained / (self.residual_squares / self.df), df1, df2: self.df }
     }
 }
 
@@ -108,11 +89,7 @@ pub fn linear_model(y: &[f64], columns: &[Vec<f64>], intercept: Intercept) -> Re
         let error = length(&inverse_row(&triangle, j)) * sd;
         terms.push(TDifference::new(coefficient / scale, error / scale, df, 0.0)?);
     }
-    let total_squares = match intercept {
-        Intercept::Fitted => crate::describe::sum_of_squares(y),
-        Intercept::Zero => y.iter().map(|value| value * value).sum(),
-    };
-    Ok(LinearModel { terms, residual_squares, total_squares, df, intercept })
+    Ok(LinearModel { terms, residual_squares, df })
 }
 
 /// Turns X into an upper triangle by reflections and turns y with it; rows of the triangle are returned.

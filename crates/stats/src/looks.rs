@@ -12,7 +12,7 @@ use crate::quadrature::{Node, nodes};
 use crate::real::ln;
 use crate::root::find_root;
 
-/// More looks than this are not a plan; unlimited looking has its own bound.
+/// More looks than this are not a plan.
 pub const MOST_LOOKS: usize = 100;
 
 /// From beyond this many standard deviations a Brownian path adds nothing, even to boundaries of 1e-20.
@@ -26,7 +26,7 @@ const MOST_PANELS: usize = 12;
 
 /// One look of a plan.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Look {
+pub struct LookBoundary {
     /// Share of the planned information that is in, above 0 and at most 1.
     pub time: f64,
     /// Error spent up to and with this look.
@@ -37,7 +37,7 @@ pub struct Look {
     pub nominal_p: f64,
 }
 
-impl Look {
+impl LookBoundary {
     /// The level whose interval excludes zero exactly when p is below the nominal one.
     ///
     /// # Errors
@@ -69,21 +69,8 @@ pub enum LooksError {
 /// The share of an overall two-sided error that may be spent up to `time`.
 ///
 /// α*(t) = 4[1 − Φ(z₁₋α/₄ / √t)], which is α at t = 1.
-#[must_use]
-pub fn obrien_fleming_spent(overall: Level, time: f64) -> f64 {
+fn obrien_fleming_spent(overall: Level, time: f64) -> f64 {
     if time <= 0.0 { 0.0 } else { 4.0 * normal_sf(normal_upper(0.25 * overall.alpha()) / time.sqrt()) }
-}
-
-/// Looks after rounds 2 to `rounds` of equal size: element 0 is the look after round 2.
-///
-/// # Errors
-/// Fewer than two rounds, or more than `MOST_LOOKS` + 1.
-pub fn looks_after_rounds(overall: Level, rounds: usize) -> Result<Vec<Look>, LooksError> {
-    if !(2..=MOST_LOOKS + 1).contains(&rounds) {
-        return Err(LooksError::Count { got: rounds.saturating_sub(1), most: MOST_LOOKS });
-    }
-    let times: Vec<f64> = (2..=rounds).map(|round| round as f64 / rounds as f64).collect();
-    planned_looks(overall, &times)
 }
 
 /// Boundaries for looks at any rising times.
@@ -94,7 +81,7 @@ pub fn looks_after_rounds(overall: Level, rounds: usize) -> Result<Vec<Look>, Lo
 ///
 /// # Errors
 /// No looks or too many, times that do not rise within 0 to 1.
-pub fn planned_looks(overall: Level, times: &[f64]) -> Result<Vec<Look>, LooksError> {
+pub fn planned_looks(overall: Level, times: &[f64]) -> Result<Vec<LookBoundary>, LooksError> {
     if times.is_empty() || times.len() > MOST_LOOKS {
         return Err(LooksError::Count { got: times.len(), most: MOST_LOOKS });
     }
@@ -112,7 +99,7 @@ pub fn planned_looks(overall: Level, times: &[f64]) -> Result<Vec<Look>, LooksEr
         let spent = obrien_fleming_spent(overall, time);
         let bound = boundary(&path, step, spent - spent_before, time.sqrt());
         let z = bound / time.sqrt();
-        looks.push(Look { time, spent, z, nominal_p: 2.0 * normal_sf(z) });
+        looks.push(LookBoundary { time, spent, z, nominal_p: 2.0 * normal_sf(z) });
         if let Some(next) = times.get(index + 1) {
             path = carried(&path, step, bound.min(NEVER * time.sqrt()), (next - time).sqrt());
         }

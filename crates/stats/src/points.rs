@@ -1,16 +1,13 @@
-//! Shots as points on the ground: center, covariance, ellipse, correlation.
+//! Shots as points on the ground: center, covariance, ellipse.
 //!
 //! Ellipses are the chi-square kind: where a normal scatter with this center and covariance puts a share of its
 //! shots. Source: standard multivariate normal theory (Anderson, An Introduction to Multivariate Statistical
-//! Analysis, 2003); interval for a correlation R. A. Fisher, Metron 1 (1921), 3–32.
+//! Analysis, 2003).
 
 use crate::describe::mean;
-use crate::difference::Refusal;
-use crate::distributions::{chi_square_upper, normal_upper, t_sf};
-use crate::level::{Interval, Level};
-use crate::real::{atan2, atanh, hypot, tanh};
+use crate::distributions::chi_square_upper;
+use crate::real::{atan2, hypot};
 use crate::sample::{SampleError, check_value};
-use std::f64::consts::PI;
 
 /// At least two points, checked once at the door.
 #[derive(Debug, Clone, PartialEq)]
@@ -52,14 +49,6 @@ pub struct Ellipse {
     pub minor: f64,
     /// Angle of the longer axis from the first axis, degrees in (−90, 90].
     pub angle_deg: f64,
-}
-
-impl Ellipse {
-    /// π times both half axes.
-    #[must_use]
-    pub fn area(&self) -> f64 {
-        PI * self.major * self.minor
-    }
 }
 
 impl Covariance {
@@ -144,37 +133,5 @@ impl Points {
             minor: (q * c.smallest()).sqrt(),
             angle_deg: angle.to_degrees(),
         })
-    }
-
-    /// Pearson's correlation; 0 where a coordinate does not vary.
-    #[must_use]
-    pub fn correlation(&self) -> f64 {
-        let r = self.covariance.xy / (self.covariance.xx.sqrt() * self.covariance.yy.sqrt());
-        if r.is_finite() { r.clamp(-1.0, 1.0) } else { 0.0 }
-    }
-
-    /// Two-sided p of no correlation, t = r√((n−2)/(1−r²)).
-    ///
-    /// # Errors
-    /// Fewer than three points.
-    pub fn correlation_p(&self) -> Result<f64, Refusal> {
-        if self.n < 3 {
-            return Err(Refusal::TooFew { got: self.n, need: 3 });
-        }
-        let (r, df) = (self.correlation(), (self.n - 2) as f64);
-        Ok(2.0 * t_sf(r.abs() * (df / ((1.0 - r) * (1.0 + r))).sqrt(), df))
-    }
-
-    /// Interval for the correlation by Fisher's z.
-    ///
-    /// # Errors
-    /// Fewer than four points.
-    pub fn correlation_interval(&self, level: Level) -> Result<Interval, Refusal> {
-        if self.n < 4 {
-            return Err(Refusal::TooFew { got: self.n, need: 4 });
-        }
-        let half_width = normal_upper(level.tail()) / ((self.n - 3) as f64).sqrt();
-        let z = atanh(self.correlation());
-        Ok(Interval { level, low: tanh(z - half_width), high: tanh(z + half_width) })
     }
 }

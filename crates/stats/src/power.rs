@@ -3,16 +3,18 @@
 //! All differences and margins are in standard deviations of a single shot; shots are independent and normal
 //! ('ideal'). What the cautious comparison needs is `SHOTS_FACTOR` times as much ('tool'), confirmed by
 //! simulation on golf-shaped shots.
-//! Source: noncentral t; for equivalence, Phillips, J. Pharmacokinetics and Biopharmaceutics 18 (1990), 137–144.
+//! Source: noncentral t as E[Φ(t·s − δ)] with s = χ/√df, integrated directly: unlike the series of Lenth (Algorithm
+//! AS 243, Applied Statistics 38 (1989), 185–189) it keeps its digits for every δ; for equivalence, Phillips, J. Pharmacokinetics and Biopharmaceutics 18 (1990), 137–144.
 
 use crate::choices::SHOTS_FACTOR;
 use crate::count::whole;
 use crate::distributions::{normal_cdf, normal_sf, normal_upper, t_upper};
 use crate::level::Level;
-use crate::noncentral_t::NORMAL_REACH;
 use crate::quadrature::Scale;
 use crate::real::square;
-use crate::root::find_root;
+
+/// How fast Φ can still be changing, beyond |δ|, where it is not yet 0 or 1.
+const NORMAL_REACH: f64 = 8.0;
 
 /// Beyond this many shots with each build the honest answer is that no session will do.
 pub const MOST_SHOTS: usize = 10_000_000;
@@ -74,17 +76,6 @@ pub fn detection_power(difference: f64, sizes: Sizes, level: Level) -> f64 {
     })
 }
 
-/// The true difference, in SDs, that is detected with chance `power`; `None` where there is none.
-#[must_use]
-pub fn detectable_difference(sizes: Sizes, level: Level, power: f64) -> Option<f64> {
-    // At no difference the chance is α; a power below that is not a detection.
-    if !(sizes.usable() && power > level.alpha() && power < 1.0) {
-        return None;
-    }
-    let reach = (t_upper(level.tail(), sizes.df()) + 40.0) * sizes.se();
-    largest_crossing(reach, &|difference| detection_power(difference, sizes, level) - power)
-}
-
 /// Shots with each build to detect `difference` SDs with chance `power`; `None` beyond `MOST_SHOTS`.
 #[must_use]
 pub fn shots_to_detect(difference: f64, level: Level, power: f64) -> Option<Shots> {
@@ -95,14 +86,6 @@ pub fn shots_to_detect(difference: f64, level: Level, power: f64) -> Option<Shot
     fewest_shots(2.0 * square(reach / difference), &|n| {
         detection_power(difference, Sizes::each(n), level) >= power
     })
-}
-
-/// The same before rounding up, as printed by reference programs.
-#[must_use]
-pub fn shots_to_detect_unrounded(difference: f64, level: Level, power: f64) -> Option<f64> {
-    let whole = shots_to_detect(difference, level, power)?.ideal as f64;
-    let low = (whole - 1.0).max(1.5);
-    find_root(low, whole, 1e-9, &|n| detection_power(difference, Sizes::each(n), level) - power)
 }
 
 /// Chance that the interval at `level` (1 − 2α) lies inside ±`margin` when builds differ by `difference` SDs.
@@ -127,16 +110,6 @@ pub fn equivalence_power(margin: f64, difference: f64, sizes: Sizes, level: Leve
     Scale::new(df).map_or(f64::NAN, |scale| scale.mean_below(limit, steepness, &inside))
 }
 
-/// The margin, in SDs, within which truly equal builds are shown to be the same with chance `power`.
-#[must_use]
-pub fn certifiable_margin(sizes: Sizes, level: Level, power: f64) -> Option<f64> {
-    if !(sizes.usable() && proper(power)) {
-        return None;
-    }
-    let reach = 8.0 * (t_upper(level.tail(), sizes.df()) + 8.0) * sizes.se();
-    largest_crossing(reach, &|margin| equivalence_power(margin, 0.0, sizes, level) - power)
-}
-
 /// Shots with each build to show a true difference of `difference` SDs to lie inside ±`margin`.
 #[must_use]
 pub fn shots_for_equivalence(margin: f64, difference: f64, level: Level, power: f64) -> Option<Shots> {
@@ -152,18 +125,6 @@ pub fn shots_for_equivalence(margin: f64, difference: f64, level: Level, power: 
 
 fn proper(power: f64) -> bool {
     power > 0.0 && power < 1.0
-}
-
-/// Where a chance that grows with its argument crosses zero between 0 and `reach`, doubling `reach` if need be.
-fn largest_crossing(reach: f64, excess: &dyn Fn(f64) -> f64) -> Option<f64> {
-    let mut high = reach;
-    for _ in 0..6 {
-        if excess(high) >= 0.0 {
-            return find_root(0.0, high, 1e-12, excess);
-        }
-        high *= 4.0;
-    }
-    None
 }
 
 /// The smallest number of shots, at least two, that is enough; more must never be less enough.

@@ -4,19 +4,13 @@
 //! where it was computed. The workspace's `clippy.toml` forbids the others. Sums, products, quotients and
 //! square roots are exact to half a bit everywhere and need no substitute.
 
-pub(crate) use libm::{asin, atan2, atanh, cbrt, exp, hypot, pow, sincos, tanh};
+pub(crate) use libm::{asin, atan2, cbrt, exp, hypot, pow, sincos};
 pub(crate) use libm::{expm1 as exp_m1, log as ln, log1p as ln_1p};
 
 /// x².
 #[inline]
 pub(crate) fn square(x: f64) -> f64 {
     x * x
-}
-
-/// x³.
-#[inline]
-pub(crate) fn cube(x: f64) -> f64 {
-    x * x * x
 }
 
 /// x⁴.

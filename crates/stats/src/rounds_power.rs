@@ -176,6 +176,7 @@ pub struct SessionScale {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::distributions::normal_sf;
 
     const TWO_BY_THREE: TurnsDesign = TurnsDesign { builds: 2, rounds: 6, set: 3 };
 
@@ -197,7 +198,9 @@ mod tests {
         let design = TurnsDesign { builds: 2, rounds: 12, set: 1 };
         let critical = WIDENING * t_upper(0.025, 11.0);
         for difference in [0.0, 0.5, 1.5] {
-            let expected = crate::noncentral_t_sf(critical, 11.0, difference * 6f64.sqrt());
+            let delta = difference * 6f64.sqrt();
+            let scale = Scale::new(11.0).expect("positive");
+            let expected = scale.mean(delta + 8.0, &|s| normal_sf(critical * s - delta));
             let got = design.detection(difference, Level::P95);
             assert!((got - expected).abs() < 1e-3, "{difference}: {got} for {expected}");
         }

@@ -91,13 +91,6 @@ impl SpreadRatio {
         Some(Interval { level, low: end(-1.0)?, high: end(1.0)? })
     }
 
-    /// Bonett's interval of 2006: the kurtosis taken at ratio 1 for both ends.
-    #[must_use]
-    pub fn interval_2006(&self, level: Level) -> Option<Interval> {
-        let se = self.se(1.0);
-        Some(Interval { level, low: self.end(level, -se)?, high: self.end(level, se)? })
-    }
-
     /// Two-sided p that the spreads are equal: below α only if the interval at 1 − α excludes 1.
     ///
     /// Solves |ln(c v₁/v₂)| = z·se(1) for the first z; at ratio 1 both intervals agree, so this is the p of either.
@@ -151,26 +144,6 @@ impl Scatter {
     fn variance(&self) -> f64 {
         self.squares / (self.n - 1.0)
     }
-
-    /// Interval for one standard deviation, without supposing normal shots (Bonett 2006).
-    ///
-    /// √exp{ln(c s²) ∓ z se}, c = n/(n−z), se = c√((K − (n−3)/n)/(n−1)).
-    fn interval(&self, level: Level) -> Option<Interval> {
-        let z = normal_upper(level.tail());
-        let c = self.n / (self.n - z);
-        let kurtosis = self.n * self.fourths / square(self.squares);
-        let se = c * ((kurtosis - (self.n - 3.0) / self.n) / (self.n - 1.0)).sqrt();
-        let end = |sign: f64| exp(0.5 * (ln(c * self.variance()) + sign * z * se));
-        (z < self.n && se.is_finite()).then(|| Interval { level, low: end(-1.0), high: end(1.0) })
-    }
-}
-
-/// Interval for the standard deviation of one build that does not suppose normal shots.
-///
-/// # Errors
-/// Fewer than five values, no scatter, or a level whose z reaches n.
-pub fn spread_of_one(sample: &Sample, level: Level) -> Result<Interval, Refusal> {
-    Scatter::of(sample)?.interval(level).ok_or(Refusal::OutOfRange)
 }
 
 /// Shots with each build to call spreads in the ratio `ratio` different with chance `power`, roughly.

@@ -6,7 +6,7 @@
 //! between them out of a difference.
 //! Source: analysis of covariance; widening from `autocorrelation` of what the line leaves over.
 
-use crate::autocorrelation::{Fitted, autocorrelation_factor, corrected_autocorrelation};
+use crate::autocorrelation::{autocorrelation_factor, corrected_autocorrelation};
 use crate::difference::{Refusal, TDifference};
 use crate::sample::check_value;
 
@@ -77,7 +77,7 @@ pub fn trend(shots: &[OrderedShot]) -> Result<Trend, Refusal> {
     let r = if squares > 0.0 { products / squares } else { 0.0 };
     Ok(Trend {
         textbook: TDifference::new(slope, (squares / df / spread).sqrt(), df, largest / spread.sqrt())?,
-        autocorrelation: corrected_autocorrelation(r, shots.len(), Fitted::Slope),
+        autocorrelation: corrected_autocorrelation(r, shots.len()),
         span: shots.last().map_or(0.0, |last| last.at - shots[0].at),
     })
 }
@@ -88,9 +88,9 @@ struct Around {
 }
 
 /// Mean place and value of each build, by name.
-struct Levels(Vec<Level>);
+struct Levels(Vec<BuildLevel>);
 
-struct Level {
+struct BuildLevel {
     build: usize,
     n: f64,
     at: f64,
@@ -100,8 +100,9 @@ struct Level {
 impl Levels {
     fn of(shots: &[OrderedShot]) -> Levels {
         let builds = crate::arrange::distinct(shots.iter().map(|shot| shot.build));
-        let mut levels =
-            Levels(builds.into_iter().map(|build| Level { build, n: 0.0, at: 0.0, value: 0.0 }).collect());
+        let mut levels = Levels(
+            builds.into_iter().map(|build| BuildLevel { build, n: 0.0, at: 0.0, value: 0.0 }).collect(),
+        );
         for shot in shots {
             if let Some(level) = levels.find(shot.build) {
                 // Running means: no sum grows large.
@@ -113,7 +114,7 @@ impl Levels {
         levels
     }
 
-    fn find(&mut self, build: usize) -> Option<&mut Level> {
+    fn find(&mut self, build: usize) -> Option<&mut BuildLevel> {
         let index = self.0.binary_search_by_key(&build, |level| level.build).ok()?;
         self.0.get_mut(index)
     }

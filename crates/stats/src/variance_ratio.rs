@@ -1,6 +1,6 @@
 //! Ratio of two variances for normal values, and the standard deviation of one: F and chi-square.
 //!
-//! For averages without shots only. On golf shots its 95 % interval misses in 9 to 33 % of sessions, so no
+//! For averages without shots only, and a library part: no answer uses it yet. On golf shots its 95 % interval misses in 9 to 33 % of sessions, so no
 //! spread verdict rests on it (see `spread`).
 //! Source: R. A. Fisher, Proc. International Congress of Mathematics, Toronto 2 (1924), 805–813.
 

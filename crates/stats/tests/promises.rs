@@ -6,11 +6,9 @@
 
 use rand_pcg::Pcg64;
 use rand_pcg::rand_core::{Rng, SeedableRng};
-use stats::choices::MIXTURE_VARIANCE;
 use stats::permutation::Deals;
 use stats::{
-    Level, OrderedShot, RoundShot, Rounds, Sample, Watched, looks_after_rounds, shrinkage, spread_ratio,
-    trend, welch,
+    Level, OrderedShot, RoundShot, Rounds, Sample, planned_looks, shrinkage, spread_ratio, trend, welch,
 };
 
 struct Normal(Pcg64);
@@ -131,7 +129,8 @@ fn a_trend_is_not_seen_where_shots_only_lean_on_each_other() {
 #[test]
 fn planned_looks_spend_what_they_may() {
     let mut normal = Normal::seeded(5);
-    let looks = looks_after_rounds(Level::P95, 6).unwrap();
+    let times: Vec<f64> = (2..=6).map(|round| f64::from(round) / 6.0).collect();
+    let looks = planned_looks(Level::P95, &times).unwrap();
     let alarms = rate(20_000, || {
         let steps = normal.many(6);
         let mut path = steps[0];
@@ -141,25 +140,6 @@ fn planned_looks_spend_what_they_may() {
         })
     });
     assert_between(alarms, 0.044, 0.056, "planned looks");
-}
-
-#[test]
-fn unlimited_looking_rarely_misleads() {
-    let mut normal = Normal::seeded(6);
-    let alarms = rate(2000, || {
-        let shots = normal.session(15, 0.0);
-        (2..=15).any(|rounds| {
-            let found = Rounds::new(&shots[..rounds * 6]).unwrap().compare(1, 0).unwrap();
-            let watched = Watched {
-                difference: found.fixed_effects,
-                information: found.information,
-                mixture_variance: MIXTURE_VARIANCE,
-            };
-            watched.p_value() < 0.05
-        })
-    });
-    // 14 looks; unwatched 95 % intervals would raise a false alarm in about one session of five.
-    assert_between(alarms, 0.0, 0.05, "t-mixture");
 }
 
 #[test]

@@ -2,14 +2,13 @@
 #![expect(clippy::unwrap_used, clippy::disallowed_methods, reason = "tests")]
 
 use proptest::prelude::*;
-use stats::bivariate::{BivariateNormal, Range};
+use stats::bivariate::{BivariateNormal, Stretch};
 use stats::combine::{SessionEffect, combine};
 use stats::permutation::Deals;
 use stats::points::{Point, Points};
 use stats::{
-    Level, OrderedShot, RoundShot, Rounds, Sample, Summary, TDifference, TRIM, average_miss_ratio,
-    equivalence, holm, looks_after_rounds, mann_whitney, planned_looks, shrinkage, spread_ratio, trend,
-    variance_ratio, welch, welch_from_summaries, yuen,
+    Level, OrderedShot, RoundShot, Rounds, Sample, Summary, TDifference, TRIM, equivalence, planned_looks,
+    shrinkage, spread_ratio, trend, variance_ratio, welch, welch_from_summaries, yuen,
 };
 
 fn values(least: usize) -> impl Strategy<Value = Vec<f64>> {
@@ -61,7 +60,7 @@ proptest! {
             prop_assert!(near(spread.ratio(), moved.ratio()) && near(spread.ratio(), 1.0 / swapped.ratio()));
             prop_assert!(near(spread.p_value(), moved.p_value()) && near(spread.p_value(), swapped.p_value()));
             for level in [Level::P90, Level::P95, Level::P99] {
-                let (Some(here), Some(there)) = (spread.interval_2006(level), moved.interval_2006(level)) else { continue };
+                let (Some(here), Some(there)) = (spread.interval(level), moved.interval(level)) else { continue };
                 prop_assert!(here.low <= here.high && near(here.low, there.low) && near(here.high, there.high));
                 prop_assert!(spread.p_value() >= level.alpha() || here.excludes(1.0));
                 // Counts alike, and far from z = n, p and interval tell the same story.
@@ -69,10 +68,6 @@ proptest! {
                     prop_assert_eq!(spread.p_value() < level.alpha(), here.excludes(1.0));
                 }
             }
-        }
-        if let Ok(miss) = average_miss_ratio(&a, &b) {
-            prop_assert!(near(miss.ratio(), average_miss_ratio(&c, &d).unwrap().ratio()));
-            prop_assert!(near(miss.log.p_value(), average_miss_ratio(&b, &a).unwrap().log.p_value()));
         }
         if let Ok(ratio) = variance_ratio(&a.summary(), &b.summary()) {
             let swapped = variance_ratio(&b.summary(), &a.summary()).unwrap();
@@ -96,24 +91,6 @@ proptest! {
         prop_assert!(flat.slope().se >= flat.textbook.se);
         prop_assert!(near(flat.total().diff, flat.textbook.diff * (x.len() - 1) as f64));
         prop_assert!(near(flat.total().p_value(), flat.slope().p_value()));
-    }
-
-    #[test]
-    fn ranks(x in values(2), y in values(2), shift in -1000.0..1000.0f64) {
-        let (a, b) = (plain(&x), plain(&y));
-        let (here, there) = (mann_whitney(&a, &b), mann_whitney(&b, &a));
-        prop_assert!(near(here.chance(), 1.0 - there.chance()) && near(here.p_value(), there.p_value()));
-        prop_assert!(near(here.shift(), -there.shift()));
-        let moved = mann_whitney(&mapped(&x, 1.0, shift), &b);
-        prop_assert!(near(moved.shift(), here.shift() + shift));
-        // Any rising curve leaves the order alone.
-        let curved = |s: &Sample| plain(&s.values().iter().map(|v| (v / 40.0).exp()).collect::<Vec<_>>());
-        prop_assert!(near(mann_whitney(&curved(&a), &curved(&b)).u, here.u));
-        let interval = here.shift_interval(Level::P95);
-        prop_assert!(interval.low <= here.shift() && here.shift() <= interval.high);
-        if let Some(chance) = here.chance_interval(Level::P95) {
-            prop_assert!(0.0 <= chance.low && chance.low <= here.chance() && here.chance() <= chance.high && chance.high <= 1.0);
-        }
     }
 
     #[test]
@@ -156,9 +133,9 @@ proptest! {
             let round = scatter.circle(spot(&points), away);
             let turned = BivariateNormal::new(other.center(), other.covariance()).unwrap().circle(spot(&other), away);
             prop_assert!((round - turned).abs() < 1e-8, "{round} {turned}");
-            let all = Range { low: f64::NEG_INFINITY, high: f64::INFINITY };
+            let all = Stretch { low: f64::NEG_INFINITY, high: f64::INFINITY };
             prop_assert!((scatter.rectangle(all, all) - 1.0).abs() < 1e-10);
-            let box_ = Range { low: points.center().x - away, high: points.center().x + away };
+            let box_ = Stretch { low: points.center().x - away, high: points.center().x + away };
             prop_assert!(scatter.rectangle(box_, all) >= round - 1e-9);
         }
     }
@@ -247,7 +224,9 @@ proptest! {
         for test in found.into_iter().flatten() {
             prop_assert!(!test.p_value().is_nan() && !test.half_width(level).is_nan(), "{:?}", test);
         }
-        let _ = (a.median(), a.mad(), a.skewness(), a.lag1_autocorrelation(), a.quantile(0.3));
+        let (median, mad) = (stats::describe::median(a.values()), stats::describe::mad(a.values()));
+        prop_assert!(median.is_some_and(f64::is_finite) && mad.is_some_and(f64::is_finite));
+        prop_assert!(a.lag1_autocorrelation().is_none_or(f64::is_finite));
     }
 
     #[test]
@@ -270,15 +249,6 @@ proptest! {
             for look in looks {
                 prop_assert!(look.nominal_p >= 0.0 && look.nominal_p <= alpha * 1.000001, "{:?}", look);
             }
-        }
-    }
-
-    #[test]
-    fn holm_keeps_the_order_and_never_lowers(p in prop::collection::vec(0.0..1.0f64, 0..9)) {
-        let adjusted = holm(&p);
-        for (i, j) in (0..p.len()).flat_map(|i| (0..p.len()).map(move |j| (i, j))) {
-            prop_assert!(adjusted[i] >= p[i] && adjusted[i] <= 1.0);
-            prop_assert!(p[i] > p[j] || adjusted[i] <= adjusted[j]);
         }
     }
 }
@@ -335,9 +305,8 @@ fn equal_values_are_refused_whatever_their_digits() {
 
 #[test]
 fn looks_need_not_be_equal_and_alpha_need_not_be_five_percent() {
-    let equal = looks_after_rounds(Level::P90, 6).unwrap();
     let times: Vec<f64> = (2..=6).map(|round| f64::from(round) / 6.0).collect();
-    assert_eq!(equal, planned_looks(Level::P90, &times).unwrap());
+    let equal = planned_looks(Level::P90, &times).unwrap();
     let single = planned_looks(Level::P95, &[1.0]).unwrap();
     assert!((single[0].nominal_p - 0.05).abs() < 1e-13);
     assert!(equal.windows(2).all(|pair| pair[0].nominal_p < pair[1].nominal_p));

@@ -1,10 +1,15 @@
 //! Writes the Rust functions and the tables.
 
 use crate::catalogue::{Catalogue, Message};
+use crate::old;
 use crate::pattern::{Argument, Kind};
 use crate::plural;
+use crate::words::{Words, snake, words};
 use std::fmt::Write;
 use std::hash::{DefaultHasher, Hash, Hasher};
+
+/// As many arguments as make too many for clippy, the voice beside them.
+const MANY: usize = 7;
 
 /// Changes with any message that comes, goes or takes something else: a table of another version is not this one's.
 pub(crate) fn stamp(first: &Catalogue) -> String {
@@ -12,13 +17,13 @@ pub(crate) fn stamp(first: &Catalogue) -> String {
     for (id, message) in &first.messages {
         id.hash(&mut hasher);
         for argument in &message.arguments {
-            argument.name.hash(&mut hasher);
+            argument.hash(&mut hasher);
         }
     }
     format!("{:016x}", hasher.finish())
 }
 
-/// A module for each room with a function for each message.
+/// What every table is held against, and a module for each room with its enums and a function for each message.
 pub(crate) fn messages(first: &Catalogue, stamp: &str) -> String {
     let mut code = format!(
         "/// Head of every table that fits this version.\npub(crate) const STAMP: &str = {stamp:?};\n\
@@ -27,52 +32,55 @@ pub(crate) fn messages(first: &Catalogue, stamp: &str) -> String {
         plural::forms(&first.language),
         first.messages.len(),
     );
+    // OLD: goes with `src/spoken.rs`; then the rooms stand at the top.
+    code.push_str("/// Every message, said in a voice.\npub mod voiced {\npub use crate::number::{grouped, with_marks};\n");
+    let words = words(first);
     let mut room = "";
     for (number, (id, message)) in first.messages.iter().enumerate() {
+        let enums = &words[&id.0];
         if id.0 != room {
             let end = if room.is_empty() { "" } else { "}\n" };
             room = &id.0;
-            let name = room.replace('-', "_");
-            write!(code, "{end}/// Messages of `{room}.ftl`.\npub mod {name} {{\n")
+            let (name, enums) = (snake(room), enums.code());
+            write!(code, "{end}/// Messages of `{room}.ftl`.\npub mod {name} {{\n{enums}")
                 .expect("a string takes text");
         }
-        code.push_str(&function(number, &id.1, message));
+        code.push_str(&function(number, &id.1, message, enums));
     }
     code.push_str("}\n");
-    code
+    // OLD
+    code + "}\n" + &old::messages(first)
 }
 
-fn function(number: usize, id: &str, message: &Message) -> String {
+fn function(number: usize, id: &str, message: &Message, enums: &Words) -> String {
     let (mut takes, mut gives) = (String::new(), String::new());
     for argument in &message.arguments {
-        let name = argument.name.replace('-', "_");
+        let name = snake(&argument.name);
+        assert_ne!(name, "voice", "`{id}`: the voice is what every message is said in");
         let (kind, given) = match &argument.kind {
-            Kind::Text => ("&str", "Text"),
-            Kind::Count => ("usize", "Count"),
-            Kind::Flag => ("bool", "Flag"),
-            Kind::Word(_) => ("&str", "Text"),
+            Kind::Text => ("&str", format!("Text({name})")),
+            Kind::Count => ("usize", format!("Count({name})")),
+            Kind::Flag => ("bool", format!("Flag({name})")),
+            Kind::Word(_) => (enums.name(id, &argument.name), format!("Text({name}.word())")),
         };
         write!(takes, "{name}: {kind}, ").expect("a string takes text");
-        write!(gives, "crate::render::Arg::{given}({name}), ").expect("a string takes text");
+        write!(gives, "crate::render::Arg::{given}, ").expect("a string takes text");
     }
-    let mut checks = String::new();
-    for argument in &message.arguments {
-        if let Kind::Word(words) = &argument.kind {
-            let name = argument.name.replace('-', "_");
-            write!(checks, "debug_assert!({words:?}.contains(&{name}), \"{id}: {{}}\", {name});")
-                .expect("a string takes text");
-        }
-    }
+    let lint = match message.arguments.len() {
+        ..MANY => "",
+        _ => "#[expect(clippy::too_many_arguments, reason = \"as many as the sentence has\")]\n",
+    };
     let english = lettered(&message.pattern, &message.arguments);
     format!(
-        "/// {}\n#[must_use]\npub fn {}({takes}) -> String {{ {checks} crate::render::said({number}, {english:?}, &[{gives}]) }}\n",
+        "/// {}\n{lint}#[must_use]\npub fn {}(voice: &crate::Voice, {takes}) -> String {{ \
+         crate::render::said(voice, {number}, {english:?}, &[{gives}]) }}\n",
         shown(&message.pattern),
-        id.replace('-', "_"),
+        snake(id),
     )
 }
 
 /// A pattern as documentation shows it.
-fn shown(pattern: &str) -> String {
+pub(crate) fn shown(pattern: &str) -> String {
     let mut text = String::from("`");
     for c in pattern.chars() {
         match c {
@@ -87,7 +95,7 @@ fn shown(pattern: &str) -> String {
 }
 
 /// The pattern with a letter for each argument.
-fn lettered(pattern: &str, arguments: &[Argument]) -> String {
+pub(crate) fn lettered(pattern: &str, arguments: &[Argument]) -> String {
     let letter = |at: usize| char::from(b'A' + u8::try_from(at).expect("few arguments"));
     let mut text = pattern.to_owned();
     for (at, argument) in arguments.iter().enumerate() {

@@ -3,8 +3,11 @@
 
 mod catalogue;
 mod code;
+// OLD
+mod old;
 mod pattern;
 mod plural;
+mod words;
 
 use catalogue::{Catalogue, read};
 use std::path::Path;

@@ -6,14 +6,14 @@
 use fluent_syntax::ast::{Expression, InlineExpression, Pattern, PatternElement, Variant, VariantKey};
 
 /// What a message takes.
-#[derive(Clone)]
+#[derive(Clone, Hash)]
 pub(crate) struct Argument {
     pub(crate) name: String,
     pub(crate) kind: Kind,
 }
 
 /// How an argument is used.
-#[derive(Clone, PartialEq)]
+#[derive(Clone, PartialEq, Hash)]
 pub(crate) enum Kind {
     /// Printed.
     Text,
@@ -21,7 +21,7 @@ pub(crate) enum Kind {
     Count,
     /// Chosen by: yes or not.
     Flag,
-    /// Chosen by: one of these words, or any other.
+    /// Chosen by: one of these words. The key of the variant for every other value is one of them.
     Word(Vec<String>),
 }
 
@@ -112,7 +112,13 @@ fn note(name: &str, kind: Kind, arguments: &mut Vec<Argument>, place: &str) {
     };
     match (&mut known.kind, kind) {
         (_, Kind::Text) => {}
-        (Kind::Word(words), Kind::Word(more)) => words.extend(more),
+        (Kind::Word(words), Kind::Word(more)) => {
+            for word in more {
+                if !words.contains(&word) {
+                    words.push(word);
+                }
+            }
+        }
         (was, now) if *was == Kind::Text || *was == now => *was = now,
         _ => panic!("{place} chooses by `{name}` in two ways"),
     }

@@ -2,7 +2,7 @@
 no-such-build = There is no build number { $build }; there are { $builds }, counted from 0.
 no-such-build-remedy = Name a build that is in the session.
 not-conditions = Nobody plays golf in this weather.
-not-conditions-remedy = { $what ->
+not-conditions-remedy = { $condition ->
     [temperature] Enter −50 to 55 °C, or −58 to 131 °F.
     [humidity] Enter 0 to 100.
     [wind] Enter at most 67 mph or 108 km/h.
@@ -27,7 +27,7 @@ same-build-twice-remedy = Choose another candidate.
 too-few-to-split = Fewer than { $least } shots with each club have carry, ball speed, launch angle and spin.
 too-few-to-split-remedy = Add shots with all four numbers.
 not-measured = Not measured here: { $measures }. Without it nobody can say where a gap in carry comes from.
-cannot-be-shown = { $what ->
+cannot-be-shown = { $place ->
     [fairway] This fairway is not one that can be shown.
    *[aim] This aim is not one that can be shown.
 }

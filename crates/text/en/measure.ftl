@@ -23,7 +23,7 @@ name = { $id ->
    *[strike_offset] strike offset
 }
 # Why the smallest difference that matters is usually that large.
-margin-why = { $kind ->
+margin-why = { $reason ->
     [club-length] About half a club in distance.
     [quarter-fairway] A small part of a fairway's width.
     [speed] Worth a little over 1 % of a driver’s carry.

@@ -49,7 +49,7 @@ same-name-twice = Two clubs have the same name.
 same-name-twice-remedy = Name them differently, or choose 'the same club twice'.
 not-a-scatter = The scatter of your shots must be a number above zero.
 not-a-scatter-remedy = Leave it open to take what is usual.
-out-of-range = A plan has { $least } to { $most } { $what ->
+out-of-range = A plan has { $least } to { $most } { $part ->
     [set] shots in a row
     [rounds] rounds
    *[warm-up] warm-up shots

@@ -1,7 +1,7 @@
 no-such-build = No hay un palo número { $build }; hay { $builds }, contados desde 0.
 no-such-build-remedy = Di un palo que esté en la sesión.
 not-conditions = Con este tiempo nadie juega al golf.
-not-conditions-remedy = { $what ->
+not-conditions-remedy = { $condition ->
     [temperature] Escribe de −50 a 55 °C, o de −58 a 131 °F.
     [humidity] Escribe de 0 a 100.
     [wind] Escribe 67 mph o 108 km/h como mucho.
@@ -26,7 +26,7 @@ same-build-twice-remedy = Elige otro candidato.
 too-few-to-split = Menos de { $least } golpes con cada palo tienen carry, velocidad de bola, ángulo de salida y spin.
 too-few-to-split-remedy = Añade golpes con los cuatro números.
 not-measured = Aquí no se midió: { $measures }. Sin eso nadie puede decir de dónde viene una diferencia de carry.
-cannot-be-shown = { $what ->
+cannot-be-shown = { $place ->
     [fairway] Una calle así no se puede mostrar.
    *[aim] Un punto de mira así no se puede mostrar.
 }

@@ -21,7 +21,7 @@ name = { $id ->
     [strike_height] altura del impacto
    *[strike_offset] impacto punta-talón
 }
-margin-why = { $kind ->
+margin-why = { $reason ->
     [club-length] Más o menos medio palo de distancia.
     [quarter-fairway] Una pequeña parte del ancho de una calle.
     [speed] Vale algo más del 1 % del carry de un driver.

@@ -47,7 +47,7 @@ same-name-twice = Dos palos tienen el mismo nombre.
 same-name-twice-remedy = Dales nombres distintos, o elige 'el mismo palo dos veces'.
 not-a-scatter = La dispersión de tus golpes debe ser un número mayor que cero.
 not-a-scatter-remedy = Déjala abierta para tomar la habitual.
-out-of-range = Un plan tiene de { $least } a { $most } { $what ->
+out-of-range = Un plan tiene de { $least } a { $most } { $part ->
     [set] golpes seguidos
     [rounds] rondas
    *[warm-up] golpes de calentamiento

@@ -1,4 +1,4 @@
-//! Prints the table of a language, as hosts hand it to `speak`: `cargo run --package text --example table es`.
+//! Prints the table of a language, as hosts fetch it: `cargo run --package text --example table es`.
 
 use std::process::ExitCode;
 

@@ -1,15 +1,16 @@
-//! Numbers as the language spoken writes them.
+//! Numbers as a language writes them.
 
-use crate::marks;
+use crate::Voice;
+use crate::voiced::marks;
 
 /// Digits of a whole number with its thousands set apart: `2,850`.
 #[must_use]
-pub fn grouped(digits: &str) -> String {
+pub fn grouped(voice: &Voice, digits: &str) -> String {
     // As many digits as it takes before any are set apart: Spanish writes 2850 but 12.850.
-    if digits.len() < marks::least_digits_grouped().len() {
+    if digits.len() < marks::least_digits_grouped(voice).len() {
         return digits.to_owned();
     }
-    let mark = marks::thousands();
+    let mark = marks::thousands(voice);
     let mut text = String::with_capacity(digits.len() + 4);
     for (i, digit) in digits.chars().enumerate() {
         if i > 0 && (digits.len() - i).is_multiple_of(3) {
@@ -22,11 +23,11 @@ pub fn grouped(digits: &str) -> String {
 
 /// A size given in plain digits, `2850.4`, with the language's marks: `2,850.4`.
 #[must_use]
-pub fn with_marks(plain: &str) -> String {
+pub fn with_marks(voice: &Voice, plain: &str) -> String {
     let (whole, fraction) = plain.split_once('.').unwrap_or((plain, ""));
-    let mut text = grouped(whole);
+    let mut text = grouped(voice, whole);
     if !fraction.is_empty() {
-        text.push_str(&marks::decimal());
+        text.push_str(&marks::decimal(voice));
         text.push_str(fraction);
     }
     text

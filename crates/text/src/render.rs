@@ -1,7 +1,7 @@
 //! Says a message: reads the marks that `build/pattern.rs` describes.
 
+use crate::Voice;
 use crate::number::grouped;
-use crate::spoken::with_pattern;
 
 /// What a message is given.
 #[derive(Debug, Clone, Copy)]
@@ -11,29 +11,17 @@ pub(crate) enum Arg<'a> {
     Flag(bool),
 }
 
-/// The message of a number in the language spoken.
-pub(crate) fn said(number: usize, english: &str, args: &[Arg<'_>]) -> String {
-    // What a count looks like is a message too: it must not be asked for while a pattern is borrowed.
-    let counts: Vec<String> = args.iter().map(|arg| shown(*arg)).collect();
-    with_pattern(number, english, |pattern, forms| {
-        let mut text = String::with_capacity(pattern.len() * 2);
-        Said { args, shown: &counts, forms }.append(&mut text, pattern);
-        text
-    })
-}
-
-fn shown(arg: Arg<'_>) -> String {
-    match arg {
-        Arg::Text(text) => text.to_owned(),
-        Arg::Count(count) => grouped(&count.to_string()),
-        Arg::Flag(_) => String::new(),
-    }
+/// The message of a number, in a voice.
+pub(crate) fn said(voice: &Voice, number: usize, english: &str, args: &[Arg<'_>]) -> String {
+    let pattern = voice.language().pattern(number, english);
+    let mut text = String::with_capacity(pattern.len() * 2);
+    Said { args, voice }.append(&mut text, pattern);
+    text
 }
 
 struct Said<'a> {
     args: &'a [Arg<'a>],
-    shown: &'a [String],
-    forms: &'a str,
+    voice: &'a Voice,
 }
 
 impl Said<'_> {
@@ -48,7 +36,7 @@ impl Said<'_> {
             let (letter, rest) = rest.split_at(1);
             let index = usize::from(letter.as_bytes()[0] - b'A');
             if mark == "\u{1}" {
-                text.push_str(&self.shown[index]);
+                self.print(text, index);
                 pattern = rest;
             } else {
                 pattern = self.choose(text, index, rest);
@@ -56,6 +44,14 @@ impl Said<'_> {
         }
         text.push_str(pattern);
         ""
+    }
+
+    fn print(&self, text: &mut String, index: usize) {
+        match self.args[index] {
+            Arg::Text(given) => text.push_str(given),
+            Arg::Count(count) => text.push_str(&grouped(self.voice, &count.to_string())),
+            Arg::Flag(_) => {}
+        }
     }
 
     /// Appends the first variant that fits, and reads over the others.
@@ -82,7 +78,7 @@ impl Said<'_> {
     }
 
     fn form(&self, count: usize) -> &str {
-        let mut runs = self.forms.split(';').filter_map(|run| {
+        let mut runs = self.voice.language().forms().split(';').filter_map(|run| {
             let mut words = run.split(' ');
             let form = words.next()?;
             let (from, to): (usize, usize) = (words.next()?.parse().ok()?, words.next()?.parse().ok()?);
@@ -95,11 +91,16 @@ impl Said<'_> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use proptest::prelude::*;
+
+    fn say(pattern: &str, args: &[Arg<'_>]) -> String {
+        said(&Voice::english(), usize::MAX, pattern, args)
+    }
 
     #[test]
     fn one_variant_is_said_and_the_others_are_read_over() {
         let pattern = "\u{2}Aone\u{4}\u{1}A \u{2}Byes\u{4}good\u{3}\u{4}bad\u{3}\u{5} shot\u{3}\u{4}\u{1}A shots\u{3}\u{5}.";
-        let say = |count, good| said(usize::MAX, pattern, &[Arg::Count(count), Arg::Flag(good)]);
+        let say = |count, good| say(pattern, &[Arg::Count(count), Arg::Flag(good)]);
         assert_eq!(say(1, true), "1 good shot.");
         assert_eq!(say(1, false), "1 bad shot.");
         assert_eq!(say(2850, true), "2,850 shots.");
@@ -107,6 +108,27 @@ mod tests {
 
     #[test]
     fn a_given_text_is_never_read_as_marks() {
-        assert_eq!(said(usize::MAX, "\u{1}A.", &[Arg::Text("\u{1}B\u{3}")]), "\u{1}B\u{3}.");
+        assert_eq!(say("\u{1}A.", &[Arg::Text("\u{1}B\u{3}")]), "\u{1}B\u{3}.");
+    }
+
+    fn marked() -> impl Strategy<Value = String> {
+        let letters = vec!['\u{1}', '\u{2}', '\u{3}', '\u{4}', '\u{5}', 'A', 'B', 'C', 'y', ' ', 'ñ'];
+        proptest::collection::vec(proptest::sample::select(letters), 0..12)
+            .prop_map(|letters| letters.into_iter().collect())
+    }
+
+    proptest! {
+        /// Also within the variants of a choice, and after it: what is given moves nothing that follows.
+        #[test]
+        fn whatever_is_given_stands_as_it_is(
+            one in marked(),
+            other in marked(),
+            yes: bool,
+        ) {
+            let pattern = "\u{1}A|\u{2}Cyes\u{4}+\u{1}B\u{3}\u{4}-\u{1}B\u{3}\u{5}|\u{1}A.";
+            let sign = if yes { '+' } else { '-' };
+            let args = [Arg::Text(&one), Arg::Text(&other), Arg::Flag(yes)];
+            prop_assert_eq!(say(pattern, &args), format!("{one}|{sign}{other}|{one}."));
+        }
     }
 }

@@ -1,30 +1,18 @@
-//! Which language is spoken: the one state of the core. It changes words, never a number or a decision.
+//! OLD, to be deleted when every caller says in which voice: the language of the thread.
 
-use crate::{FORMS, STAMP};
+use crate::{Language, NotOfThisVersion, Units, Voice};
 use std::cell::RefCell;
-use std::fmt;
-
-/// A table that was made for other messages than these.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct NotOfThisVersion;
-
-impl fmt::Display for NotOfThisVersion {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str("this text belongs to another version")
-    }
-}
-
-impl std::error::Error for NotOfThisVersion {}
 
 thread_local! {
-    static TABLE: RefCell<Option<Table>> = const { RefCell::new(None) };
+    static SPOKEN: RefCell<Language> = const { RefCell::new(Language::english()) };
 }
 
-/// A language other than English.
-struct Table {
-    language: String,
-    forms: String,
-    messages: Vec<String>,
+impl Voice {
+    /// The thread's language, in yards.
+    #[must_use]
+    pub fn spoken() -> Self {
+        Self::new(SPOKEN.with_borrow(Clone::clone), Units::Yards)
+    }
 }
 
 /// Speaks another language from here on, in this thread.
@@ -32,40 +20,37 @@ struct Table {
 /// # Errors
 /// [`NotOfThisVersion`], and the language stays, when the table's head is not that of these messages or a line lacks.
 pub fn speak(table: &str) -> Result<(), NotOfThisVersion> {
-    let mut lines = table.lines().map(str::to_owned);
-    let head = [lines.next(), lines.next(), lines.next()];
-    let [Some(stamp), Some(language), Some(forms)] = head else { return Err(NotOfThisVersion) };
-    let messages: Vec<String> = lines.collect();
-    if stamp != STAMP || messages.len() != crate::MESSAGES {
-        return Err(NotOfThisVersion);
-    }
-    TABLE.set(Some(Table { language, forms, messages }));
+    SPOKEN.set(Language::from_table(table)?);
     Ok(())
 }
 
 /// Speaks English again.
 pub fn speak_english() {
-    TABLE.set(None);
+    SPOKEN.set(Language::english());
 }
 
 /// The language's tag: `en`, `es`.
 #[must_use]
 pub fn language() -> String {
-    TABLE.with_borrow(|table| table.as_ref().map_or_else(|| "en".to_owned(), |table| table.language.clone()))
+    Voice::spoken().language().tag().to_owned()
 }
 
-/// Hands on the pattern of a message and the forms of counts in the language spoken.
-pub(crate) fn with_pattern<T>(number: usize, english: &str, then: impl FnOnce(&str, &str) -> T) -> T {
-    TABLE.with_borrow(|table| match table {
-        Some(table) => then(table.messages.get(number).map_or(english, String::as_str), &table.forms),
-        None => then(english, FORMS),
-    })
+/// Digits of a whole number with its thousands set apart: `2,850`.
+#[must_use]
+pub fn grouped(digits: &str) -> String {
+    crate::number::grouped(&Voice::spoken(), digits)
+}
+
+/// A size given in plain digits, `2850.4`, with the language's marks: `2,850.4`.
+#[must_use]
+pub fn with_marks(plain: &str) -> String {
+    crate::number::with_marks(&Voice::spoken(), plain)
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::{SPANISH, format, with_marks};
+    use crate::{SPANISH, format};
 
     #[test]
     fn spanish_counts_and_marks_are_spanish_until_english_is_spoken_again() {
@@ -81,11 +66,8 @@ mod tests {
     }
 
     #[test]
-    fn a_table_of_other_messages_is_refused_and_changes_nothing() {
-        let short = SPANISH.trim_end().rsplit_once('\n').expect("lines").0;
-        for wrong in ["", "es", short, &SPANISH.replacen(STAMP, "0", 1)] {
-            assert_eq!(speak(wrong), Err(NotOfThisVersion));
-            assert_eq!(language(), "en");
-        }
+    fn a_refused_table_changes_nothing() {
+        assert_eq!(speak("es"), Err(NotOfThisVersion));
+        assert_eq!(language(), "en");
     }
 }

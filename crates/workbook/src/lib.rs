@@ -1,40 +1,35 @@
-//! The sheets of a workbook as text, for the reader of `fitting` to understand.
+//! The sheets of a workbook as text, for `reading` to understand.
 //!
 //! A package of its own, loaded only when somebody chooses such a file. Two open formats: `.xlsx`
 //! and `.ods`. Knows no golf: what a cell means is decided where all text is read.
 
 mod cell;
+mod refused;
 mod sheets;
 
-pub use sheets::{LARGEST_FILE, MOST_ROWS, MOST_UNPACKED, Refusal, Sheet, sheets};
+pub use refused::{Refusal, Unreadable};
+pub use sheets::{LARGEST_FILE, MOST_ROWS, MOST_UNPACKED, Sheet, sheets};
 
 use serde::Serialize;
+use text::{Language, Units, Voice};
 use wasm_bindgen::prelude::*;
 
 #[wasm_bindgen(typescript_custom_section)]
 const TYPES: &str = include_str!("../types.d.ts");
 
-/// Words everything in another language from here on: its table, as it stands beside the package
-/// (`straight_answer_es.txt`). An empty text is English again. False, and nothing changes, for a table of another version.
-#[wasm_bindgen]
-#[must_use]
-pub fn speak(table: &str) -> bool {
-    if table.is_empty() {
-        text::speak_english();
-        return true;
-    }
-    text::speak(table).is_ok()
-}
-
-/// Reads the sheets of a workbook.
+/// Reads the sheets of a workbook. What is refused is said in the language of `table`, a text as it stands beside the
+/// package; in English where there is none, or when it belongs to another version.
 ///
 /// # Errors
 /// A `Refusal` for files that are too large, locked, broken or no workbook.
 #[wasm_bindgen(js_name = sheets, unchecked_return_type = "Sheet[]")]
-pub fn sheets_of(bytes: Vec<u8>) -> Result<JsValue, JsValue> {
+pub fn sheets_of(bytes: Vec<u8>, table: Option<String>) -> Result<JsValue, JsValue> {
     match sheets(bytes) {
         Ok(sheets) => to_js(&sheets),
-        Err(refusal) => Err(to_js(&refusal)?),
+        Err(unreadable) => {
+            let language = table.and_then(|table| Language::from_table(&table).ok()).unwrap_or_default();
+            Err(to_js(&unreadable.words(&Voice::new(language, Units::default())))?)
+        }
     }
 }
 

@@ -1,11 +1,11 @@
 //! From the bytes of a file to its sheets, within limits that no file can talk its way around.
 
 use crate::cell;
+use crate::refused::Unreadable;
 use calamine::{Data, Ods, OdsError, Reader, Xlsx, XlsxError};
 use quick_xml::events::Event;
 use serde::Serialize;
 use std::io::{BufRead, BufReader, Cursor, Read};
-use text::workbook as say;
 use zip::ZipArchive;
 
 /// Largest file, in bytes: a season of shots is a few hundred thousand.
@@ -31,43 +31,6 @@ pub struct Sheet {
     pub text: String,
 }
 
-/// Why a workbook cannot be read.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct Refusal {
-    /// Stable name of the kind, `snake_case`.
-    pub kind: &'static str,
-    /// The sheet it is about; empty when it is the file.
-    pub place: String,
-    /// What is wrong, in plain words.
-    pub message: String,
-    /// What to do about it.
-    pub remedy: String,
-}
-
-fn refusal(kind: &'static str, message: String, remedy: String) -> Refusal {
-    Refusal { kind, place: String::new(), message, remedy }
-}
-
-fn too_large() -> Refusal {
-    refusal("too_large", say::too_large(), say::too_large_remedy())
-}
-
-fn locked() -> Refusal {
-    refusal("locked", say::locked(), say::locked_remedy())
-}
-
-fn old_format() -> Refusal {
-    refusal("old_format", say::old_format(), say::old_format_remedy())
-}
-
-fn no_workbook() -> Refusal {
-    refusal("no_workbook", say::no_workbook(), say::no_workbook_remedy())
-}
-
-fn broken() -> Refusal {
-    refusal("broken", say::broken(), say::broken_remedy())
-}
-
 /// Which of the two formats.
 enum Format {
     Xlsx,
@@ -77,10 +40,10 @@ enum Format {
 /// Reads every sheet of a workbook; empty ones are among them.
 ///
 /// # Errors
-/// A [`Refusal`] for files that are too large, locked, broken or no workbook.
-pub fn sheets(bytes: Vec<u8>) -> Result<Vec<Sheet>, Refusal> {
+/// [`Unreadable`] for files that are too large, locked, broken or no workbook.
+pub fn sheets(bytes: Vec<u8>) -> Result<Vec<Sheet>, Unreadable> {
     if bytes.len() > LARGEST_FILE {
-        return Err(too_large());
+        return Err(Unreadable::TooLarge { sheet: None });
     }
     match format(&bytes, MOST_UNPACKED)? {
         Format::Xlsx => of_xlsx(bytes),
@@ -89,22 +52,26 @@ pub fn sheets(bytes: Vec<u8>) -> Result<Vec<Sheet>, Refusal> {
 }
 
 /// The format by what is packed in the file, after counting what it unpacks to.
-fn format(bytes: &[u8], most_unpacked: u64) -> Result<Format, Refusal> {
+fn format(bytes: &[u8], most_unpacked: u64) -> Result<Format, Unreadable> {
     if bytes.starts_with(&[0xd0, 0xcf, 0x11, 0xe0]) {
         // Older workbooks, and newer ones behind a password, are a file system of their own.
         let opened = Xlsx::new(Cursor::new(bytes));
-        return Err(if matches!(opened, Err(XlsxError::Password)) { locked() } else { old_format() });
+        return Err(if matches!(opened, Err(XlsxError::Password)) {
+            Unreadable::Locked
+        } else {
+            Unreadable::OldFormat
+        });
     }
-    let mut archive = ZipArchive::new(Cursor::new(bytes)).map_err(|_| broken())?;
+    let mut archive = ZipArchive::new(Cursor::new(bytes)).map_err(|_| Unreadable::Broken)?;
     let has = |name: &str| archive.file_names().flatten().any(|file| file.eq_ignore_ascii_case(name));
     let found = if has("xl/workbook.xml") {
         Ok(Format::Xlsx)
     } else if has("xl/workbook.bin") {
-        Err(old_format())
+        Err(Unreadable::OldFormat)
     } else if has("content.xml") && has("mimetype") {
         Ok(Format::Ods)
     } else {
-        Err(no_workbook())
+        Err(Unreadable::NoWorkbook)
     }?;
     // What the file says of its own size is not to be trusted: it is unpacked once, into nothing.
     let mut left = most_unpacked;
@@ -112,17 +79,21 @@ fn format(bytes: &[u8], most_unpacked: u64) -> Result<Format, Refusal> {
         let file = match archive.by_index(at) {
             Ok(file) => file,
             Err(zip::result::ZipError::UnsupportedArchive(_) | zip::result::ZipError::InvalidPassword) => {
-                return Err(locked());
+                return Err(Unreadable::Locked);
             }
-            Err(_) => return Err(broken()),
+            Err(_) => return Err(Unreadable::Broken),
         };
-        let unpacked = std::io::copy(&mut file.take(left), &mut std::io::sink()).map_err(|_| broken())?;
-        left = left.checked_sub(unpacked).filter(|left| *left > 0).ok_or_else(too_large)?;
+        let unpacked =
+            std::io::copy(&mut file.take(left), &mut std::io::sink()).map_err(|_| Unreadable::Broken)?;
+        left = left
+            .checked_sub(unpacked)
+            .filter(|left| *left > 0)
+            .ok_or(Unreadable::TooLarge { sheet: None })?;
     }
     if matches!(found, Format::Ods) {
-        let content = archive.by_name("content.xml").map_err(|_| broken())?;
+        let content = archive.by_name("content.xml").map_err(|_| Unreadable::Broken)?;
         if !is_whole(BufReader::new(content)) {
-            return Err(broken());
+            return Err(Unreadable::Broken);
         }
     }
     Ok(found)
@@ -146,8 +117,10 @@ fn is_whole(content: impl BufRead) -> bool {
     }
 }
 
-fn of_xlsx(bytes: Vec<u8>) -> Result<Vec<Sheet>, Refusal> {
-    let refused = |error: XlsxError| if matches!(error, XlsxError::Password) { locked() } else { broken() };
+fn of_xlsx(bytes: Vec<u8>) -> Result<Vec<Sheet>, Unreadable> {
+    let refused = |error: XlsxError| {
+        if matches!(error, XlsxError::Password) { Unreadable::Locked } else { Unreadable::Broken }
+    };
     let mut book = Xlsx::new(Cursor::new(bytes)).map_err(refused)?;
     let mut sheets = Vec::new();
     for sheet in book.sheets_metadata().to_vec() {
@@ -166,11 +139,11 @@ fn of_xlsx(bytes: Vec<u8>) -> Result<Vec<Sheet>, Refusal> {
     Ok(sheets)
 }
 
-fn of_ods(bytes: Vec<u8>) -> Result<Vec<Sheet>, Refusal> {
+fn of_ods(bytes: Vec<u8>) -> Result<Vec<Sheet>, Unreadable> {
     let refused = |error: OdsError| match error {
-        OdsError::Password => locked(),
-        OdsError::CellLimitExceeded { .. } => too_large(),
-        _ => broken(),
+        OdsError::Password => Unreadable::Locked,
+        OdsError::CellLimitExceeded { .. } => Unreadable::TooLarge { sheet: None },
+        _ => Unreadable::Broken,
     };
     let mut book = Ods::new(Cursor::new(bytes)).map_err(refused)?;
     let mut sheets = Vec::new();
@@ -199,14 +172,14 @@ impl Cells {
         Self { name: name.to_owned(), cells: Vec::new(), bytes: 0 }
     }
 
-    fn put(&mut self, row: u32, column: u32, text: String) -> Result<(), Refusal> {
+    fn put(&mut self, row: u32, column: u32, text: String) -> Result<(), Unreadable> {
         if text.is_empty() {
             return Ok(());
         }
         // A line costs a tab for each column up to its last.
         self.bytes += text.len() + column as usize;
         if row as usize >= MOST_ROWS || self.bytes > LONGEST_TEXT {
-            return Err(Refusal { place: self.name.clone(), ..too_large() });
+            return Err(Unreadable::TooLarge { sheet: Some(self.name.clone()) });
         }
         self.cells.push((row, column, text));
         Ok(())
@@ -252,7 +225,7 @@ mod tests {
         let path = concat!(env!("CARGO_MANIFEST_DIR"), "/../../tests/workbooks/one_sheet.xlsx");
         let bytes = std::fs::read(path).unwrap();
         assert!(format(&bytes, MOST_UNPACKED).is_ok());
-        assert_eq!(format(&bytes, 2000).err(), Some(too_large()));
+        assert_eq!(format(&bytes, 2000).err(), Some(Unreadable::TooLarge { sheet: None }));
     }
 
     #[test]
@@ -268,9 +241,12 @@ mod tests {
     fn a_stray_cell_costs_what_its_line_costs() {
         let mut cells = Cells::new("s");
         assert!(cells.put(99_999, 16_383, "x".into()).is_ok());
-        assert_eq!(cells.put(100_000, 0, "x".into()).unwrap_err().place, "s");
+        assert_eq!(
+            cells.put(100_000, 0, "x".into()).unwrap_err(),
+            Unreadable::TooLarge { sheet: Some("s".into()) }
+        );
         let wide = (0..2000).try_for_each(|row| cells.put(row, 16_383, "x".into()));
-        assert_eq!(wide.unwrap_err().kind, "too_large");
+        assert!(matches!(wide, Err(Unreadable::TooLarge { .. })));
     }
 
     #[test]

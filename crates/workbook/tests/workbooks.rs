@@ -4,6 +4,7 @@ use std::fs;
 use std::io::{Cursor, Read, Write};
 use std::path::Path;
 use straight_answer_workbook::{LARGEST_FILE, Sheet, sheets};
+use text::Voice;
 use zip::write::SimpleFileOptions;
 use zip::{CompressionMethod, ZipArchive, ZipWriter};
 
@@ -17,7 +18,7 @@ fn sheet(of: &[Sheet], name: &str) -> Sheet {
 }
 
 fn refused(bytes: Vec<u8>) -> &'static str {
-    let refusal = sheets(bytes).expect_err("a refusal");
+    let refusal = sheets(bytes).expect_err("a refusal").words(&Voice::english());
     assert!(!refusal.message.is_empty() && !refusal.remedy.is_empty());
     refusal.kind
 }

@@ -1,6 +1,7 @@
 //! From the Rust crates and `web/` to the static site in `dist/`. Rebuilds only what changed.
 
 use crate::abridged::{self, Made};
+use crate::licenses;
 use crate::shell::{cargo, find, npm, output, program, root, run};
 use anyhow::{Context, Result, bail};
 use std::fs;
@@ -46,7 +47,12 @@ pub(crate) fn site() -> Result<()> {
     if !root().join("dist/index.html").is_file() {
         bail!("the web build left no dist/index.html");
     }
-    Ok(())
+    licenses::write_site()
+}
+
+/// The crates that the packages are built from.
+pub(crate) fn crates() -> impl Iterator<Item = &'static str> {
+    PACKAGES.iter().map(|package| package.of)
 }
 
 /// Adds the wasm target of the toolchain in use when it is missing.
@@ -185,7 +191,7 @@ fn wasm_opt(from: &Path, to: &Path, passes: &[&str]) -> Result<()> {
     run(command.args(passes).arg("--output").arg(to).arg(from))
 }
 
-/// What makes the generated files a package for `npm pack`: manifest, words and licenses.
+/// What makes the generated files a package for `npm pack`: manifest, words, its own licenses and those of others.
 fn describe_package() -> Result<()> {
     let folder = root().join("web/pkg");
     fs::write(folder.join("package.json"), manifest())?;
@@ -197,7 +203,7 @@ fn describe_package() -> Result<()> {
     for (from, to) in copies {
         fs::copy(root().join(from), folder.join(to)).with_context(|| from.to_owned())?;
     }
-    Ok(())
+    licenses::write_package()
 }
 
 /// Makes Node and bundlers read the generated scripts as modules.
@@ -213,7 +219,7 @@ fn manifest() -> String {
   "main": "{name}.js",
   "types": "{name}.d.ts",
   "exports": {{ ".": {{ "types": "./{name}.d.ts", "default": "./{name}.js" }}, "./*": "./*" }},
-  "files": ["*.js", "*.d.ts", "*.wasm", "*.txt", "LICENSE-*"],
+  "files": ["*.js", "*.d.ts", "*.wasm", "*.txt", "LICENSE-*", "licenses.md"],
   "sideEffects": false
 }}
 "#,

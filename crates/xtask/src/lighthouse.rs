@@ -1,12 +1,16 @@
 //! `cargo xtask lighthouse`: how the built site does on a slow phone, written to `tests/lighthouse.json` and the README;
 //! as a step of `test` a report that fails on no figure.
 
+use crate::quoted::Quote;
 use crate::shell::{npm, output, program, root, run};
-use crate::{browser, build, quoted, serve};
+use crate::{browser, build, serve};
 use anyhow::{Context, Result};
 use serde_json::Value;
 use std::fmt::Write;
 use std::fs;
+
+/// What this measured, in the README.
+pub(crate) const QUOTE: Quote = Quote { marker: "lighthouse", file: "tests/lighthouse.json", text: markdown };
 
 /// What is shown of the figures, and what is aimed at.
 const FIGURES: [(&str, &str, &str, &str); 8] = [
@@ -24,9 +28,9 @@ const FIGURES: [(&str, &str, &str, &str); 8] = [
 pub(crate) fn write() -> Result<()> {
     build::site()?;
     let found = measured()?;
-    fs::write(root().join(quoted::LIGHTHOUSE.file), format!("{found:#}\n"))?;
+    fs::write(root().join(QUOTE.file), format!("{found:#}\n"))?;
     println!("\n{}", markdown(&found)?);
-    quoted::LIGHTHOUSE.write()
+    QUOTE.write()
 }
 
 /// Prints the figures, or why there are none.
@@ -39,7 +43,7 @@ pub(crate) fn report() -> Result<()> {
 }
 
 /// The table of a file of figures.
-pub(crate) fn markdown(found: &Value) -> Result<String> {
+fn markdown(found: &Value) -> Result<String> {
     let mut text = String::from("| | measured | aimed at |\n|---|---:|---:|\n");
     for (name, what, unit, aim) in FIGURES {
         let figure = found.get(name).and_then(Value::as_f64).with_context(|| name.to_owned())?;

@@ -10,6 +10,7 @@ mod build;
 mod calibrate;
 mod demo;
 mod everywhere;
+mod licenses;
 mod lighthouse;
 mod quoted;
 mod serve;
@@ -17,7 +18,10 @@ mod shell;
 mod simulate;
 mod sizes;
 mod steps;
+mod tables;
 mod tidy;
+mod tidy_modules;
+mod tidy_web;
 mod types;
 
 use anyhow::{Result, bail};
@@ -29,7 +33,7 @@ cargo xtask COMMAND
   serve [--port N]   build everything and serve the page on this machine, an example loaded
   build              write the finished static site to dist/
   test [STEP ...]    run every test, or only the named steps (`test --list` names them)
-  check              the steps that need no test run: format, lints, types, tidy, build, sizes
+  check              the steps that need no test run: format, lints, types, tidy, build, sizes, licenses
   types              rewrite crates/boundary/types.d.ts from the Rust structs, and the report's JSON Schema from it
   bench              time the product natively and in wasm, beside other packages; writes tests/bench.json
   lighthouse         measure the site on a slow phone; writes tests/lighthouse.json
@@ -41,6 +45,7 @@ cargo xtask COMMAND
   calibrate [--short | --only N] how often verdicts are wrong, on invented sessions; writes tests/calibration.json
   rivals             power of the answer beside other methods; writes tests/rivals.json
   links              how long the links of real-shaped sessions are, as a table
+  licenses           write licenses.md anew, of the site and of the package that were built
   sizes              what a visitor downloads, file by file; writes tests/sizes.json
   help               this text
 ";
@@ -74,12 +79,13 @@ fn command(words: &[&str]) -> Result<()> {
         ["types"] => types::write(),
         ["bench"] => bench::run(),
         ["lighthouse"] => lighthouse::write(),
-        ["tables"] => quoted::write_all(),
+        ["tables"] => tables::write_all(),
         ["picture"] => browser::picture(),
         ["demo"] => demo::write(),
         ["simulate", options @ ..] => simulate::report::print(options),
         ["calibrate", options @ ..] => calibrate::run(options),
         ["rivals"] => calibrate::rivals::run(),
+        ["licenses"] => licenses::write(),
         ["links"] => links(),
         ["sizes"] => build::site().and_then(|()| sizes::write()),
         other => bail!("`{}` is not a command\n\n{HELP}", other.join(" ")),
@@ -87,5 +93,5 @@ fn command(words: &[&str]) -> Result<()> {
 }
 
 fn links() -> Result<()> {
-    shell::run(&mut shell::cargo(&["run", "--quiet", "--release", "--package=fitting", "--example=links"]))
+    shell::run(&mut shell::cargo(&["run", "--quiet", "--release", "--package=reading", "--example=links"]))
 }

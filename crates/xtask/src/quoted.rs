@@ -1,7 +1,6 @@
-//! Tables of the README that a command writes from a file of figures; `tidy` finds those that no longer say the same.
+//! A table of the README that a command writes from a file of figures.
 
 use crate::shell::root;
-use crate::{bench, calibrate, lighthouse, sizes};
 use anyhow::{Context, Result};
 use serde_json::Value;
 use std::fs;
@@ -9,27 +8,13 @@ use std::fs;
 /// A table between two comments, and the file it quotes.
 pub(crate) struct Quote {
     /// In the comments.
-    marker: &'static str,
+    pub(crate) marker: &'static str,
     /// From the root.
     pub(crate) file: &'static str,
-    text: fn(&Value) -> Result<String>,
+    /// Its words.
+    pub(crate) text: fn(&Value) -> Result<String>,
 }
 
-/// What `cargo xtask bench` measured.
-pub(crate) const BENCH: Quote = Quote { marker: "bench", file: "tests/bench.json", text: bench::markdown };
-
-/// What `cargo xtask lighthouse` measured.
-pub(crate) const LIGHTHOUSE: Quote =
-    Quote { marker: "lighthouse", file: "tests/lighthouse.json", text: lighthouse::markdown };
-
-/// What `cargo xtask calibrate` measured.
-pub(crate) const CALIBRATION: Quote =
-    Quote { marker: "calibration", file: "tests/calibration.json", text: calibrate::markdown };
-
-/// What `cargo xtask sizes` counted.
-pub(crate) const SIZES: Quote = Quote { marker: "sizes", file: "tests/sizes.json", text: sizes::markdown };
-
-const ALL: [Quote; 4] = [BENCH, LIGHTHOUSE, CALIBRATION, SIZES];
 const README: &str = "README.md";
 
 impl Quote {
@@ -40,28 +25,18 @@ impl Quote {
         Ok(fs::write(path, self.quoted(&readme)?)?)
     }
 
+    /// What is wrong with it, if anything is.
+    pub(crate) fn fault(&self) -> Result<Option<String>> {
+        let readme = fs::read_to_string(root().join(README)).context(README)?;
+        let is_same = self.quoted(&readme)? == readme;
+        Ok((!is_same).then(|| format!("{README}: the table `{}` is not that of {}", self.marker, self.file)))
+    }
+
     /// The README as it should be.
     fn quoted(&self, readme: &str) -> Result<String> {
         let figures = fs::read_to_string(root().join(self.file)).context(self.file)?;
         replaced(readme, self.marker, &(self.text)(&serde_json::from_str(&figures)?)?)
     }
-}
-
-/// Writes every table anew.
-pub(crate) fn write_all() -> Result<()> {
-    ALL.iter().try_for_each(Quote::write)
-}
-
-/// What is wrong with the README's tables.
-pub(crate) fn faults() -> Result<Vec<String>> {
-    let readme = fs::read_to_string(root().join(README)).context(README)?;
-    let mut faults = Vec::new();
-    for quote in ALL {
-        if quote.quoted(&readme)? != readme {
-            faults.push(format!("{README}: the table `{}` is not that of {}", quote.marker, quote.file));
-        }
-    }
-    Ok(faults)
 }
 
 /// A text with other words between two comments.

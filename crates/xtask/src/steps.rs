@@ -1,7 +1,7 @@
 //! The steps that `check` and `test` are made of, in their order; what fails does not hide the rest.
 
 use crate::shell::{cargo, node_tests, npm, program, run};
-use crate::{audit, browser, build, everywhere, lighthouse, sizes, tidy, types};
+use crate::{audit, browser, build, everywhere, licenses, lighthouse, sizes, tidy, types};
 use anyhow::{Result, bail};
 use std::time::Instant;
 
@@ -28,10 +28,11 @@ const fn built(step: Step) -> Step {
     Step { needs_build: true, ..step }
 }
 
-static STEPS: [Step; 17] = [
+static STEPS: [Step; 19] = [
     quick(step("format", "rustfmt has nothing to change", format)),
     quick(step("lints", "clippy without a warning, native", lints)),
     quick(step("lints-wasm", "clippy without a warning, wasm32", lints_wasm)),
+    quick(step("lints-web", "biome finds nothing in scripts and style sheets", || npm_script("lint"))),
     quick(step("types", "types.d.ts is that of the structs", types::check)),
     quick(step("tidy", "shape of the tree and edges between crates", tidy::check)),
     quick(step("docs", "documentation without a warning", docs)),
@@ -40,6 +41,11 @@ static STEPS: [Step; 17] = [
     step("calibrate", "error rates, in short", || crate::calibrate::run(&["--short"])),
     quick(step("build", "the static site in dist/", build::site)),
     quick(built(step("sizes", "download budgets", sizes::print_and_check))),
+    quick(built(step(
+        "licenses",
+        "what others wrote stands in licenses.md, with its texts",
+        licenses::check,
+    ))),
     built(step("node", "the generated package in Node", || run(&mut node_tests("tests/node")?))),
     built(step("typecheck", "the web side's types", || npm_script("typecheck"))),
     built(step("web", "web unit tests", || npm_script("test"))),
@@ -120,7 +126,12 @@ fn lints_wasm() -> Result<()> {
         "--package=stats",
         "--package=flight",
         "--package=text",
-        "--package=fitting",
+        "--package=arrange",
+        "--package=session",
+        "--package=reading",
+        "--package=judging",
+        "--package=telling",
+        "--package=request",
         "--package=straight-answer",
         "--package=straight-answer-workbook",
         "--target",

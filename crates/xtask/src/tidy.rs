@@ -1,7 +1,7 @@
 //! The shape of the tree: what a review would otherwise have to look for by hand.
 
-use crate::quoted;
 use crate::shell::{cargo, output, program, root};
+use crate::{tables, tidy_modules, tidy_web};
 use anyhow::{Context, Result, bail};
 use serde_json::Value;
 use std::fs;
@@ -61,8 +61,10 @@ pub(crate) fn check() -> Result<()> {
             faults.extend(text_faults(file, &text));
         }
     }
+    faults.extend(tidy_web::faults(&files));
     faults.extend(edge_faults()?);
-    faults.extend(quoted::faults()?);
+    faults.extend(tidy_modules::faults()?);
+    faults.extend(tables::faults()?);
     if faults.is_empty() {
         return Ok(());
     }

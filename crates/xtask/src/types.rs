@@ -28,7 +28,7 @@ fn generated() -> Result<String> {
     let text = output(&mut cargo(&[
         "run",
         "--quiet",
-        "--package=fitting",
+        "--package=straight-answer",
         "--features=typescript",
         "--example=types",
     ]))?;

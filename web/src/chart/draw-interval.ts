@@ -1,6 +1,6 @@
 /** Draws the geometry of `interval.ts`. Decides nothing. */
 import { html, nothing, svg, type TemplateResult } from "lit";
-import { mark } from "../views/pieces.js";
+import { mark } from "./draw-mark.js";
 import type { Bar, IntervalGeometry } from "./interval.js";
 
 /** The texts a picture carries; the caller has them from the report and the format. */
@@ -16,10 +16,12 @@ export interface IntervalTexts {
 
 export const drawInterval = (geometry: IntervalGeometry, texts: IntervalTexts): TemplateResult => html`
   <svg class="interval" role="img" aria-label=${texts.alternative} width="100%" height=${geometry.height}>
-    ${geometry.zone
-      ? svg`<rect class="zone" x=${percent(geometry.zone.from)} width=${percent(geometry.zone.to - geometry.zone.from)}
+    ${
+      geometry.zone
+        ? svg`<rect class="zone" x=${percent(geometry.zone.from)} width=${percent(geometry.zone.to - geometry.zone.from)}
           y="22" height=${geometry.axisY - 22} />`
-      : nothing}
+        : nothing
+    }
     <text class="zone-label" x=${percent(labelAt(geometry.none))} y="14" text-anchor=${anchor(geometry.none)}>${texts.zone}</text>
     <line class="axis" x1="0" x2="100%" y1=${geometry.axisY} y2=${geometry.axisY} />
     ${geometry.ticks.map(

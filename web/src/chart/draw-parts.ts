@@ -1,7 +1,7 @@
 /** Draws the geometry of `parts.ts`. Decides nothing. */
 import { html, nothing, svg, type TemplateResult } from "lit";
-import type { PartBar, PartsGeometry } from "./parts.js";
 import { say } from "../text/say.js";
+import type { PartBar, PartsGeometry } from "./parts.js";
 
 export interface PartsTexts {
   /** The whole picture in words. */
@@ -26,16 +26,21 @@ export const drawParts = (geometry: PartsGeometry, texts: PartsTexts): TemplateR
     ${geometry.bars.map((bar) => drawBar(bar, texts))}
   </svg>`;
 
-const drawBar = ({ row, top, y, from, to, low, high, label, anchor }: PartBar, texts: PartsTexts): TemplateResult => svg`
+const drawBar = (
+  { row, top, y, from, to, low, high, label, anchor }: PartBar,
+  texts: PartsTexts,
+): TemplateResult => svg`
   <g class="part-bar ${row.belongs} ${row.inner ? "inner" : ""}">
     <text class="part-name" x="0" y=${top + 16}>${row.inner ? say("part-inner", { name: row.name }) : row.name}</text>
     <rect x=${percent(from)} width=${percent(Math.max(to - from, 0.4))} y=${y - (row.inner ? 5 : 8)} height=${row.inner ? 10 : 16} />
-    ${row.belongs === "gap"
-      ? nothing
-      : svg`
+    ${
+      row.belongs === "gap"
+        ? nothing
+        : svg`
         <line class="reach" x1=${percent(low)} x2=${percent(high)} y1=${y} y2=${y} />
         <line class="reach" x1=${percent(low)} x2=${percent(low)} y1=${y - 5} y2=${y + 5} />
-        <line class="reach" x1=${percent(high)} x2=${percent(high)} y1=${y - 5} y2=${y + 5} />`}
+        <line class="reach" x1=${percent(high)} x2=${percent(high)} y1=${y - 5} y2=${y + 5} />`
+    }
     <text class="part-value" x=${percent(label)} y=${y + 5} text-anchor=${anchor}>${texts.value(row.value)}</text>
   </g>`;
 

@@ -2,7 +2,7 @@
  * Geometry of the answer's picture: each candidate's interval against 'no difference' and the zone
  * too small to matter. Pure; positions across are percent of the width, heights are pixels.
  */
-import type { Decision, Estimate } from "../engine.js";
+import type { Decision, Estimate } from "../core/engine.js";
 import { linear, ratio, type Scale } from "./scale.js";
 
 /** The interval that decided, and its level: for "the same" the one inside the zone, which the words speak of too. */
@@ -83,7 +83,12 @@ function zone(margin: number | null, isRatio: boolean): { low: number; high: num
   return isRatio ? { low: 1 / margin, high: margin } : { low: -margin, high: margin };
 }
 
-function scaleFor(rows: readonly Row[], zone: { low: number; high: number } | null, isRatio: boolean, shown: number): Scale {
+function scaleFor(
+  rows: readonly Row[],
+  zone: { low: number; high: number } | null,
+  isRatio: boolean,
+  shown: number,
+): Scale {
   const ends = rows.flatMap((row) => [row.low, row.high]).concat(zone ? [zone.low, zone.high] : []);
   if (isRatio) {
     const widest = Math.max(...ends.map((end) => Math.abs(Math.log(end))).filter(Number.isFinite), Math.log(1.5));

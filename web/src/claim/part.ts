@@ -2,100 +2,65 @@
  * Check a claim, and days together, open: what a fitting said against the session on the page, and that session with
  * those of other days. Keeps what was entered; the core decides and words it.
  */
-import "../styles/claim.css";
+import "./claim.css";
 import "../styles/change.css";
-import { LitElement, html, type TemplateResult } from "lit";
-import type { Measure, Problem, Question, Refusal, Session } from "../engine.js";
-import { asRefusal } from "../refusal.js";
-import type { Conditions, InStandardAir } from "../flights.js";
-import type { Current, HandOver } from "../hand-over.js";
-import { take } from "../intake.js";
-import { openPlanner, type Claimed, type ClaimReport, type Planner, type TogetherPair } from "../planner.js";
-import { textsOf, type NewText } from "../texts.js";
-import { readIn } from "../units.js";
-import { canBeBrought, inOneAir } from "./air.js";
-import { claimView } from "./view.js";
+import { html, type TemplateResult } from "lit";
+import type { Measure, Refusal, Session } from "../core/engine.js";
+import { readIn } from "../core/read-in-units.js";
+import { asRefusal } from "../core/refusal.js";
+import { BesidePart } from "../pieces/beside-part.js";
+import { take } from "../state/intake.js";
+import { patched } from "../state/patch.js";
+import { type NewText, textsOf } from "../state/texts.js";
 import english from "../text/en/claim.ftl?raw";
 import englishFlight from "../text/en/flight.ftl?raw";
-import { learn, say } from "../text/say.js";
+import { learn } from "../text/say.js";
+import { canBeBrought, inOneAir } from "./air.js";
+import { type ClaimActions, type ClaimState, weatherOf } from "./state.js";
 import { togetherView } from "./together.js";
+import { claimView } from "./view.js";
 
 learn(english);
 learn(englishFlight);
 
-/** A session of another day, with what of it was not understood. */
-export interface Day {
-  session: Session;
-  problems: readonly Problem[];
-}
-
-export interface ClaimState {
-  measures: readonly Measure[];
-  current: Current | null;
-  /** What is asked where nothing is on the page. */
-  question: Question;
-  claimed: Claimed;
-  report: ClaimReport | null;
-  days: readonly Day[];
-  /** Whether carry is brought to standard air first. */
-  inAir: boolean;
-  /** Weather told here, by day; the one on the page is day 0. Without it the session's own holds. */
-  weather: Readonly<Record<number, Conditions>>;
-  /** What standard air did to each day; empty where it was not asked for. */
-  air: readonly InStandardAir[];
-  pairs: readonly TogetherPair[];
-  refusal: Refusal | null;
-  daysRefusal: Refusal | null;
-}
-
-export interface ClaimActions {
-  change: (patch: { [K in keyof Claimed]?: Claimed[K] | undefined }) => void;
-  ask: (measure: string) => void;
-  /** Whether it became a day. */
-  addText: (text: string) => Promise<boolean>;
-  addFiles: (files: readonly File[]) => void;
-  dropDay: (index: number) => void;
-  bringToAir: (wanted: boolean) => void;
-  tellWeather: (day: number, conditions: Conditions) => void;
-}
-
-/** The weather of a day as far as anybody told it. */
-export const weatherOf = ({ current, days, weather }: ClaimState, day: number): Conditions =>
-  weather[day] ?? (day === 0 ? current?.session : days[day - 1]?.session)?.weather ?? { temperature_unit: "celsius" };
-
 const NOTHING: Session = { builds: [], measures: [], custom: [], shots: [], summaries: [], order: "unknown" };
 
-export class StraightAnswerClaim extends LitElement {
-  /** Set by the door. */
-  declare page: HandOver;
-  #planner: Planner | null = null;
+export class StraightAnswerClaim extends BesidePart {
   #state: ClaimState = {
-    measures: [], current: null, question: { baseline: 0, measure: "carry", stopping: "unknown" }, claimed: {}, report: null,
-    days: [], inAir: false, weather: {}, air: [], pairs: [], refusal: null, daysRefusal: null,
+    measures: [],
+    current: null,
+    question: { baseline: 0, measure: "carry", stopping: "unknown" },
+    claimed: {},
+    report: null,
+    days: [],
+    inAir: false,
+    weather: {},
+    air: [],
+    pairs: [],
+    refusal: null,
+    daysRefusal: null,
   };
   /** How often days were put together: only the last call may show what it found. */
   #calls = 0;
   readonly #refresh = (): void => this.#answer({ current: this.page.current() });
 
   readonly #actions: ClaimActions = {
-    change: (patch) => this.#answer({ claimed: withoutBlanks({ ...this.#state.claimed, ...patch }) }),
+    change: (patch) => this.#answer({ claimed: patched(this.#state.claimed, patch) }),
     ask: (measure) => this.#answer({ question: { ...this.#state.question, measure } }),
     addText: (text) => this.#addDay([{ source: { kind: "pasted", name: "", text } }]),
     addFiles: (files) => void this.#addFiles(files),
-    dropDay: (index) => this.#answer({ days: this.#state.days.filter((_, at) => at !== index), weather: without(this.#state.weather, index + 1) }),
+    dropDay: (index) =>
+      this.#answer({
+        days: this.#state.days.filter((_, at) => at !== index),
+        weather: without(this.#state.weather, index + 1),
+      }),
     bringToAir: (inAir) => this.#answer({ inAir }),
     tellWeather: (day, conditions) => this.#answer({ weather: { ...this.#state.weather, [day]: conditions } }),
   };
 
-  protected override createRenderRoot(): HTMLElement {
-    this.replaceChildren();
-    return this;
-  }
-
   override connectedCallback(): void {
     super.connectedCallback();
     document.addEventListener("straight-answer", this.#refresh);
-    void this.#open();
   }
 
   override disconnectedCallback(): void {
@@ -103,20 +68,20 @@ export class StraightAnswerClaim extends LitElement {
     super.disconnectedCallback();
   }
 
-  override render(): TemplateResult {
-    if (!this.#planner) return html`<p class="hint">${this.#state.refusal?.message ?? say("opening")}</p>`;
-    return html`${claimView(this.#state, this.#actions)} ${togetherView(this.#state, this.#actions)}`;
+  protected override get refusal(): Refusal | null {
+    return this.#state.refusal;
   }
 
-  async #open(): Promise<void> {
-    try {
-      this.#planner = await openPlanner();
-      const measures = await (await this.page.engine).measures();
-      this.#answer({ measures, current: this.page.current() });
-    } catch (thrown) {
-      this.#state = { ...this.#state, refusal: asRefusal(thrown) };
-      this.requestUpdate();
-    }
+  protected override opened(measures: readonly Measure[]): void {
+    this.#answer({ measures, current: this.page.current() });
+  }
+
+  protected override refused(refusal: Refusal): void {
+    this.#show({ refusal });
+  }
+
+  protected override show(): TemplateResult {
+    return html`${claimView(this.#state, this.#actions)} ${togetherView(this.#state, this.#actions)}`;
   }
 
   /** The state with this change, and what the core says to it. */
@@ -126,7 +91,7 @@ export class StraightAnswerClaim extends LitElement {
     const session = current?.session ?? NOTHING;
     const question = current?.question ?? this.#state.question;
     const said = claimed.gain !== undefined || (claimed.before !== undefined && claimed.after !== undefined);
-    const claim = said ? this.#asking(() => this.#planner!.claim({ claimed, session, question })) : null;
+    const claim = said ? this.#asking(() => this.planner.claim({ claimed, session, question })) : null;
     this.#state = { ...this.#state, report: claim?.value ?? null, refusal: claim?.refusal ?? null };
     this.requestUpdate();
     void this.#putTogether();
@@ -140,10 +105,13 @@ export class StraightAnswerClaim extends LitElement {
     const { question } = current;
     const sessions = [current.session, ...days.map(({ session }) => session)];
     const all = sessions.map((session, at) => ({ session, weather: weatherOf(this.#state, at) }));
-    const brought = inAir && canBeBrought(question.measure) ? await inOneAir(all, question) : { sessions, question, told: [] };
+    const brought =
+      inAir && canBeBrought(question.measure) ? await inOneAir(all, question) : { sessions, question, told: [] };
     if (call !== this.#calls) return;
     if ("refusal" in brought) return this.#show({ pairs: [], air: [], daysRefusal: brought.refusal });
-    const together = this.#asking(() => this.#planner!.together({ sessions: brought.sessions, question: brought.question }));
+    const together = this.#asking(() =>
+      this.planner.together({ sessions: brought.sessions, question: brought.question }),
+    );
     this.#show({ pairs: together.value ?? [], air: brought.told, daysRefusal: together.refusal });
   }
 
@@ -166,11 +134,19 @@ export class StraightAnswerClaim extends LitElement {
     try {
       const engine = await this.page.engine;
       const read = await Promise.all(texts.map(({ source, hints = {} }) => readIn(engine, source.text, hints)));
-      const session = read.length === 1 ? read[0]!.session : await engine.join(read.map((one) => one.session), null);
+      const session =
+        read.length === 1
+          ? read[0]!.session
+          : await engine.join(
+              read.map((one) => one.session),
+              null,
+            );
       const problems = read.flatMap((one) => one.problems);
       const [first] = problems;
       if (session.shots.length + session.summaries.length === 0 && first) {
-        this.#show({ daysRefusal: { kind: first.kind, place: texts[0]!.source.name, message: first.message, remedy: first.remedy } });
+        this.#show({
+          daysRefusal: { kind: first.kind, place: texts[0]!.source.name, message: first.message, remedy: first.remedy },
+        });
         return false;
       }
       this.#answer({ days: [...this.#state.days, { session, problems }] });
@@ -186,7 +162,14 @@ export class StraightAnswerClaim extends LitElement {
     for (const file of files) {
       const taken = await take([file], await this.page.engine);
       if ("refusal" in taken) return this.#show({ daysRefusal: taken.refusal });
-      await this.#addDay("workbook" in taken ? textsOf(taken.workbook, taken.workbook.sheets.map((_, at) => at)) : taken.texts);
+      await this.#addDay(
+        "workbook" in taken
+          ? textsOf(
+              taken.workbook,
+              taken.workbook.sheets.map((_, at) => at),
+            )
+          : taken.texts,
+      );
     }
   }
 }
@@ -194,11 +177,9 @@ export class StraightAnswerClaim extends LitElement {
 /** The weather of the days that are left, once one is taken out. */
 function without(weather: ClaimState["weather"], day: number): ClaimState["weather"] {
   const kept = Object.entries(weather).filter(([at]) => Number(at) !== day);
-  return Object.fromEntries(kept.map(([at, conditions]) => [Number(at) > day ? Number(at) - 1 : Number(at), conditions]));
-}
-
-function withoutBlanks(claimed: { [K in keyof Claimed]?: Claimed[K] | undefined }): Claimed {
-  return Object.fromEntries(Object.entries(claimed).filter(([, value]) => value !== undefined)) as Claimed;
+  return Object.fromEntries(
+    kept.map(([at, conditions]) => [Number(at) > day ? Number(at) - 1 : Number(at), conditions]),
+  );
 }
 
 customElements.define("straight-answer-claim", StraightAnswerClaim);

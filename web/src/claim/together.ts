@@ -1,13 +1,13 @@
 /** Sessions of the same clubs from other days, put together with the one on the page. */
 import { html, nothing, type TemplateResult } from "lit";
-import { percent } from "../format.js";
-import { build } from "../views/pieces.js";
-import { trouble } from "../views/trouble.js";
-import { weatherForm } from "../views/weather.js";
-import type { TogetherPair } from "../planner.js";
-import { canBeBrought } from "./air.js";
-import { weatherOf, type ClaimActions, type ClaimState, type Day } from "./part.js";
+import type { TogetherPair } from "../core/planner.js";
+import { percent } from "../format/values.js";
+import { build } from "../pieces/pieces.js";
+import { trouble } from "../pieces/trouble.js";
 import { say } from "../text/say.js";
+import { weatherForm } from "../weather/view.js";
+import { canBeBrought } from "./air.js";
+import { type ClaimActions, type ClaimState, type Day, weatherOf } from "./state.js";
 
 export function togetherView(state: ClaimState, actions: ClaimActions): TemplateResult | typeof nothing {
   const { current, days, pairs, daysRefusal } = state;
@@ -35,22 +35,26 @@ export function togetherView(state: ClaimState, actions: ClaimActions): Template
           <label class="button"><input type="file" class="visually-hidden" multiple accept=".csv,.tsv,.txt,.xlsx,.ods,text/*" @change=${chosen} />${say("together-files")}</label>
         </div>
       </form>
-      ${days.length > 0
-        ? html`<ul class="together-days">
+      ${
+        days.length > 0
+          ? html`<ul class="together-days">
               <li><span>${say("together-today", { count: current.session.shots.length })}</span></li>
               ${days.map((day, at) => oneDay(day, at, actions))}
             </ul>
             ${canBeBrought(current.question.measure) ? air(state, actions) : nothing}`
-        : nothing}
+          : nothing
+      }
       ${trouble(daysRefusal)} ${pairs.map((pair) => outcome(pair, current.session.builds[pair.candidate]?.name ?? ""))}
     </div>`;
 }
 
 const oneDay = ({ session, problems }: Day, at: number, actions: ClaimActions): TemplateResult => html`
   <li>
-    <span>${say("together-day", { day: at + 2, count: session.shots.length })}${problems.length > 0
+    <span>${say("together-day", { day: at + 2, count: session.shots.length })}${
+      problems.length > 0
         ? html`. <span class="hint">${say("together-not-understood", { count: problems.length, first: `${problems[0]!.message} ${problems[0]!.remedy}` })}</span>`
-        : nothing}</span>
+        : nothing
+    }</span>
     <button type="button" aria-label=${say("together-out", { day: at + 2 })} @click=${() => actions.dropDay(at)}>✕</button>
   </li>`;
 
@@ -63,14 +67,19 @@ function air(state: ClaimState, actions: ClaimActions): TemplateResult {
         <input type="checkbox" .checked=${inAir} @change=${(event: Event) => actions.bringToAir((event.target as HTMLInputElement).checked)} />
         <span>${say("together-air")}</span>
       </label>
-      ${inAir
-        ? Array.from({ length: days.length + 1 }, (_, day) => html`
+      ${
+        inAir
+          ? Array.from(
+              { length: days.length + 1 },
+              (_, day) => html`
             <details>
               <summary>${say("together-weather", { day: day + 1 })}</summary>
               ${weatherForm(weatherOf(state, day), { set: (change) => actions.tellWeather(day, { ...weatherOf(state, day), ...change }) })}
             </details>
-            ${told[day] ? html`<p class="hint">${say("together-day-said", { day: day + 1, said: told[day].words })}</p>` : nothing}`)
-        : nothing}
+            ${told[day] ? html`<p class="hint">${say("together-day-said", { day: day + 1, said: told[day].words })}</p>` : nothing}`,
+            )
+          : nothing
+      }
       ${inAir && told[0] ? html`<p class="hint">${told[0].note}</p>` : nothing}
     </div>`;
 }

@@ -1,11 +1,11 @@
 /** The claim: what was said, on what it rested, and how the retest lies to it. */
 import { html, nothing, type TemplateResult } from "lit";
-import { chosenOf, measureView, plain, typedNumber, unitName, type MeasureView } from "../format.js";
-import { choice } from "../views/pieces.js";
-import { trouble } from "../views/trouble.js";
-import type { ClaimReport } from "../planner.js";
-import type { ClaimActions, ClaimState } from "./part.js";
+import type { ClaimReport } from "../core/planner.js";
+import { chosenOf, type MeasureView, measureView, plain, typedNumber, unitName } from "../format/values.js";
+import { choice } from "../pieces/pieces.js";
+import { trouble } from "../pieces/trouble.js";
 import { say } from "../text/say.js";
+import type { ClaimActions, ClaimState } from "./state.js";
 
 /** What is entered of a claim, by the names of the texts beside the fields. */
 type Field = "gain" | "before" | "after" | "shots_after" | "tried" | "price" | "currency";
@@ -27,9 +27,18 @@ export function claimView(state: ClaimState, actions: ClaimActions): TemplateRes
         ${current ? say("claim-help") : say("claim-help-no-retest")}
       </p>
       <form class="claim-form" @submit=${(event: Event) => event.preventDefault()}>
-        ${current ? html`<p><strong>${measure.name}</strong></p>` : html`
+        ${
+          current
+            ? html`<p><strong>${measure.name}</strong></p>`
+            : html`
           <label class="row"><span>${say("claim-promised")}</span>
-            ${choice(say("claim-promised"), measures.map(({ id: value, name }) => ({ value, label: name })), id, actions.ask)}</label>`}
+            ${choice(
+              say("claim-promised"),
+              measures.map(({ id: value, name }) => ({ value, label: name })),
+              id,
+              actions.ask,
+            )}</label>`
+        }
         ${number("gain")}
         <details>
           <summary>${say("claim-averages")}</summary>

@@ -4,8 +4,9 @@
  * Holds no wasm and no styles, and asks nothing of the host but to let the frame be. What is inside the element (a
  * plain link, say) is shown where this script does not run, and where the frame cannot be loaded.
  */
+
+import { marked, type ToFrame, type ToHost, toHost } from "./messages.js";
 import { SETTINGS } from "./settings-names.js";
-import { marked, toHost, type ToFrame, type ToHost } from "./messages.js";
 
 /** A classic script knows where it came from only while it runs for the first time. */
 const home = new URL("./embed.html", (document.currentScript as HTMLScriptElement | null)?.src ?? location.href);
@@ -61,7 +62,10 @@ class StraightAnswer extends HTMLElement {
     frame.setAttribute("frameborder", "0");
     frame.referrerPolicy = "no-referrer";
     frame.allow = "clipboard-write; web-share";
-    frame.setAttribute("sandbox", "allow-scripts allow-same-origin allow-forms allow-downloads allow-modals allow-popups allow-popups-to-escape-sandbox");
+    frame.setAttribute(
+      "sandbox",
+      "allow-scripts allow-same-origin allow-forms allow-downloads allow-modals allow-popups allow-popups-to-escape-sandbox",
+    );
     this.style.display = "block";
     this.#frame = frame;
     shadow.replaceChildren(frame);

@@ -3,13 +3,13 @@
  * from the host, and tells it the answer only when the visitor says so.
  */
 import "../main.js";
-import "../styles/embed.css";
-import type { Report } from "../engine.js";
-import type { StraightAnswerPage } from "../page.js";
+import "./embed.css";
+import type { Report } from "../core/engine.js";
+import type { StraightAnswerPage } from "../page/page.js";
 import english from "../text/en/embed.ftl?raw";
 import { learn, say, sayAround } from "../text/say.js";
 import { look } from "./look.js";
-import { marked, toFrame, type ToHost } from "./messages.js";
+import { marked, type ToHost, toFrame } from "./messages.js";
 import { settingsIn } from "./settings.js";
 
 const settings = settingsIn(location.search);
@@ -30,7 +30,8 @@ function start(): void {
   page.opening = settings.opening;
   // Until the visitor does something here, the host's page keeps its place and its keyboard.
   page.quiet = true;
-  for (const touched of ["pointerdown", "keydown"]) addEventListener(touched, () => (page.quiet = false), { once: true, capture: true });
+  for (const touched of ["pointerdown", "keydown"])
+    addEventListener(touched, () => (page.quiet = false), { once: true, capture: true });
   // Says only that there is somebody to talk to; who hears it is not yet known.
   if (parent !== window) parent.postMessage(marked({ type: "ready" }), "*");
 }
@@ -43,7 +44,12 @@ page.addEventListener("refused", (event) => send({ type: "error", message: (even
 agreed.addEventListener("change", tellAnswer);
 new ResizeObserver(tellHeight).observe(document.body);
 // A frame that is out of sight is not drawn, and what is not drawn tells no size.
-new MutationObserver(tellHeight).observe(page, { subtree: true, childList: true, attributes: true, characterData: true });
+new MutationObserver(tellHeight).observe(page, {
+  subtree: true,
+  childList: true,
+  attributes: true,
+  characterData: true,
+});
 
 addEventListener("message", (event) => {
   if (event.source !== parent || parent === window) return;
@@ -53,7 +59,8 @@ addEventListener("message", (event) => {
   else if (event.origin === host) open(message.text, message.name);
 });
 
-const open = (text: string, name: string): void => page.open([{ source: { kind: "pasted", name: name || say("embed-shots"), text } }]);
+const open = (text: string, name: string): void =>
+  page.open([{ source: { kind: "pasted", name: name || say("embed-shots"), text } }]);
 
 /** The first host stays the host: a page that navigates loads a new frame. */
 function meet(origin: string): void {
@@ -76,7 +83,10 @@ function tellHeight(): void {
 function tellAnswer(): void {
   if (!agreed.checked || !report) return;
   const { answer, asked } = report;
-  send({ type: "answer", answer: { decision: answer.decision, estimate: answer.estimate, words: answer.words, asked } });
+  send({
+    type: "answer",
+    answer: { decision: answer.decision, estimate: answer.estimate, words: answer.words, asked },
+  });
 }
 
 function send(message: ToHost): void {

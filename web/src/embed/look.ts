@@ -1,5 +1,5 @@
 /** How the frame looks, as the host asks: colors, scheme, parts. By the style sheets' own rules, never by inline style. */
-import { readable, type Settings } from "./settings.js";
+import { readable, type Settings, WHITE } from "./settings.js";
 
 export function look({ accent, scheme, parts }: Settings): void {
   const root = document.documentElement;
@@ -26,7 +26,7 @@ function force(scheme: "light" | "dark"): void {
 function paint(wanted: string): void {
   const { style } = document.documentElement;
   const ground = getComputedStyle(document.documentElement).getPropertyValue("--card").trim();
-  const { accent, on } = readable(wanted, /^#[0-9a-f]{6}$/i.test(ground) ? ground : "#ffffff");
+  const { accent, on } = readable(wanted, /^#[0-9a-f]{6}$/i.test(ground) ? ground : WHITE);
   style.setProperty("--accent", accent);
   style.setProperty("--on-accent", on);
   style.setProperty("--accent-soft", `color-mix(in srgb, ${accent} 12%, var(--card))`);

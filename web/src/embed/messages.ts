@@ -35,7 +35,10 @@ export interface HostAnswer {
 }
 
 /** A message as it is sent. */
-export const marked = <T extends ToFrame | ToHost>(message: T): T & { straight_answer: number } => ({ straight_answer: MARK, ...message });
+export const marked = <T extends ToFrame | ToHost>(message: T): T & { straight_answer: number } => ({
+  straight_answer: MARK,
+  ...message,
+});
 
 /** The message to the frame that this is, null for anything else. */
 export function toFrame(data: unknown): ToFrame | null {

@@ -1,5 +1,5 @@
 /** What a host may set, from the attributes of its element to the address of the frame and back. Pure. */
-import type { Goal, Question } from "../engine.js";
+import type { Goal, Question } from "../core/engine.js";
 
 /** The parts of the page that can be chosen, by the ids they have there. */
 export const PARTS = ["shots", "counts", "answer", "trust", "luck", "landing", "cause", "potential", "share"] as const;
@@ -18,7 +18,8 @@ export interface Settings {
 /** What stands in a frame's address; what is not understood counts as not said. */
 export function settingsIn(query: string): Settings {
   const said = new URLSearchParams(query);
-  const of = <T extends string>(name: string, choices: readonly T[]): T | null => choices.find((choice) => choice === said.get(name)) ?? null;
+  const of = <T extends string>(name: string, choices: readonly T[]): T | null =>
+    choices.find((choice) => choice === said.get(name)) ?? null;
   const accent = said.get("accent");
   const margin = Number(said.get("margin") ?? "");
   const measure = said.get("measure");
@@ -36,6 +37,10 @@ export function settingsIn(query: string): Settings {
   };
 }
 
+/** The ends of every scale of colors; the page's own stand in `styles/tokens.css`. */
+export const WHITE = hex([255, 255, 255]);
+const BLACK = hex([0, 0, 0]);
+
 /** The accent, made as much darker or lighter as it needs to be read on this ground; and what is read on it. */
 export function readable(accent: string, ground: string): { accent: string; on: string } {
   const toward = luminance(ground) > 0.2 ? 0 : 255;
@@ -43,7 +48,7 @@ export function readable(accent: string, ground: string): { accent: string; on: 
   for (let step = 0; step < 20 && contrast(color, ground) < 4.5; step += 1) {
     color = hex(channels(color).map((channel) => Math.round(channel + (toward - channel) * 0.12)));
   }
-  return { accent: color, on: contrast(color, "#ffffff") >= contrast(color, "#000000") ? "#ffffff" : "#000000" };
+  return { accent: color, on: contrast(color, WHITE) >= contrast(color, BLACK) ? WHITE : BLACK };
 }
 
 /** Contrast of two colors by WCAG 2.2. */
@@ -54,7 +59,9 @@ export function contrast(one: string, other: string): number {
 
 const channels = (color: string): number[] => [1, 3, 5].map((at) => Number.parseInt(color.slice(at, at + 2), 16));
 
-const hex = (values: readonly number[]): string => `#${values.map((value) => value.toString(16).padStart(2, "0")).join("")}`;
+function hex(values: readonly number[]): string {
+  return `#${values.map((value) => value.toString(16).padStart(2, "0")).join("")}`;
+}
 
 function luminance(color: string): number {
   const [red = 0, green = 0, blue = 0] = channels(color).map((channel) => {

@@ -3,11 +3,11 @@
  *
  * Whose turn it is, what may be looked at and what is asked of the shots is worked out by the core from this record.
  */
-import type { Measure } from "../engine.js";
-import type { Hand } from "../flights.js";
-import type { FollowRequest, LoggedShot, LookTaken, OwnSay, PlanRequest } from "../planner.js";
+import type { Measure } from "../core/engine.js";
+import type { Hand } from "../core/flights.js";
+import type { FollowRequest, LoggedShot, LookTaken, OwnSay, PlanRequest } from "../core/planner.js";
 import { say } from "../text/say.js";
-import { shownIn } from "../units.js";
+import { shownIn } from "../text/units.js";
 
 /** The shape that is stored; a record of another version is not opened. */
 export const VERSION = 1;
@@ -32,14 +32,18 @@ export interface TestLog {
 export type Values = Record<string, number | null>;
 
 /** Numbers as they were typed, in the units shown, as they are kept. */
-export const inCanonicalUnits = (values: Values, measures: readonly Measure[]): Values => each(values, measures, (value, scale) => value / scale);
+export const inCanonicalUnits = (values: Values, measures: readonly Measure[]): Values =>
+  each(values, measures, (value, scale) => value / scale);
 
 /** Numbers as they are kept, to be typed on. */
-export const inUnitsShown = (values: Values, measures: readonly Measure[]): Values => each(values, measures, (value, scale) => Number((value * scale).toPrecision(12)));
+export const inUnitsShown = (values: Values, measures: readonly Measure[]): Values =>
+  each(values, measures, (value, scale) => Number((value * scale).toPrecision(12)));
 
 function each(values: Values, measures: readonly Measure[], change: (value: number, scale: number) => number): Values {
   const scaleOf = (id: string) => shownIn(measures.find((measure) => measure.id === id)?.unit ?? "").scale;
-  return Object.fromEntries(Object.entries(values).map(([id, value]) => [id, value === null ? null : change(value, scaleOf(id))]));
+  return Object.fromEntries(
+    Object.entries(values).map(([id, value]) => [id, value === null ? null : change(value, scaleOf(id))]),
+  );
 }
 
 export const begun = (plan: PlanRequest, measures: readonly string[], hand: Hand | null = null): TestLog => ({
@@ -57,7 +61,13 @@ export const begun = (plan: PlanRequest, measures: readonly string[], hand: Hand
 /** Whether something out of a store is a log that this version can go on with. */
 export function isLog(value: unknown): value is TestLog {
   const log = value as Partial<TestLog> | null | undefined;
-  return typeof log === "object" && log !== null && log.version === VERSION && Array.isArray(log.shots) && Array.isArray(log.measures);
+  return (
+    typeof log === "object" &&
+    log !== null &&
+    log.version === VERSION &&
+    Array.isArray(log.shots) &&
+    Array.isArray(log.measures)
+  );
 }
 
 export const warmedUp = (log: TestLog): TestLog => ({ ...log, warm: true });
@@ -81,7 +91,9 @@ export function undone(log: TestLog): { log: TestLog; back: LoggedShot | null } 
 
 /** The last shot called a mishit, or not one after all. It stays and counts. */
 export function withMishit(log: TestLog, mishit: boolean): TestLog {
-  const shots = log.shots.map((shot, at) => (at === log.shots.length - 1 ? { ...shot, note: mishit ? say("log-mishit-note") : null } : shot));
+  const shots = log.shots.map((shot, at) =>
+    at === log.shots.length - 1 ? { ...shot, note: mishit ? say("log-mishit-note") : null } : shot,
+  );
   return { ...log, shots };
 }
 

@@ -4,48 +4,80 @@
  * Keeps the request and the log, asks the core after every change, writes every shot down at once. The answer itself
  * is shown by the page: a look hands it the session with the question of the plan.
  */
-import "../styles/fair.css";
-import "../styles/log.css";
-import { LitElement, html, nothing, type TemplateResult } from "lit";
-import { asRefusal } from "../refusal.js";
-import type { HandOver } from "../hand-over.js";
-import { openPlanner, type OwnSay, type Planner, type PlanRequest } from "../planner.js";
-import { asked, begun, inCanonicalUnits, inUnitsShown, undone, warmedUp, withLook, withMishit, withSay, withSetEnded, withShot, type TestLog, type Values } from "./log.js";
-import { hand, setHand } from "../hand.js";
-import { canShare, copy, openShareSheet, save } from "../share/hand-over.js";
+import "./fair.css";
+import "./log.css";
+import { html, nothing, type TemplateResult } from "lit";
+import type { Measure, Refusal } from "../core/engine.js";
+import type { OwnSay, PlanRequest } from "../core/planner.js";
+import { asRefusal } from "../core/refusal.js";
+import { BesidePart } from "../pieces/beside-part.js";
+import { canShare, copy, openShareSheet, save } from "../share/device.js";
+import { hand, setHand } from "../state/handedness.js";
+import { patched } from "../state/patch.js";
+import english from "../text/en/fair.ftl?raw";
+import englishFlight from "../text/en/flight.ftl?raw";
+import { learn, say } from "../text/say.js";
+import { pageIn } from "../text/spoken.js";
+import { type Entry, emptyEntry, turnedTo } from "./entry.js";
+import {
+  asked,
+  begun,
+  inCanonicalUnits,
+  inUnitsShown,
+  type TestLog,
+  undone,
+  type Values,
+  warmedUp,
+  withLook,
+  withMishit,
+  withSay,
+  withSetEnded,
+  withShot,
+} from "./log.js";
 import { isPlanLink } from "./mark.js";
 import { pastedRows } from "./paste.js";
+import type { FairActions, FairState, Mode } from "./state.js";
 import { forgetEverything, keep, kept } from "./store.js";
 import { afterLookView } from "./views/after-look.js";
 import { cardView } from "./views/card.js";
 import { feelView } from "./views/feel.js";
 import { planView } from "./views/plan.js";
 import { sheetView } from "./views/sheet.js";
-import { emptyEntry, turnedTo, type Entry } from "./entry.js";
-import type { FairActions, FairState, Mode, PlanPatch } from "./state.js";
-import english from "../text/en/fair.ftl?raw";
-import englishFlight from "../text/en/flight.ftl?raw";
-import { learn, say } from "../text/say.js";
-import { pageIn } from "../text/spoken.js";
 import { WakeLock } from "./wake-lock.js";
 
 learn(english);
 learn(englishFlight);
 
-const opening = (): PlanRequest => ({ builds: [say("fair-my-driver"), say("fair-new-driver")], measure: "carry", same_club: false });
+const opening = (): PlanRequest => ({
+  builds: [say("fair-my-driver"), say("fair-new-driver")],
+  measure: "carry",
+  same_club: false,
+});
 
-export class StraightAnswerFair extends LitElement {
-  /** Set by the door. */
-  declare page: HandOver;
+export class StraightAnswerFair extends BesidePart {
   #state: FairState = {
-    mode: "plan", measures: [], current: null, request: opening(), plan: null, record: ["carry"], log: null, progress: null,
-    entry: emptyEntry(["carry"]), feel: null, refusal: null, pasteTrouble: "", isKept: null, keptShots: 0, sent: null, waits: false, done: "",
+    mode: "plan",
+    measures: [],
+    current: null,
+    request: opening(),
+    plan: null,
+    record: ["carry"],
+    log: null,
+    progress: null,
+    entry: emptyEntry(["carry"]),
+    feel: null,
+    refusal: null,
+    pasteTrouble: "",
+    isKept: null,
+    keptShots: 0,
+    sent: null,
+    waits: false,
+    done: "",
   };
-  #planner: Planner | null = null;
   readonly #awake = new WakeLock();
 
   readonly #actions: FairActions = {
-    change: (patch) => this.#replan(withoutBlanks({ ...this.#state.request, ...patch })),
+    change: (patch) => this.#replan(patched(this.#state.request, patch)),
     changeRecord: (record) => this.#set({ record, entry: emptyEntry(record) }),
     start: () => this.#start(),
     print: () => printSheet(),
@@ -72,15 +104,9 @@ export class StraightAnswerFair extends LitElement {
     forget: () => void this.#forget(),
   };
 
-  protected override createRenderRoot(): HTMLElement {
-    this.replaceChildren();
-    return this;
-  }
-
   override connectedCallback(): void {
     super.connectedCallback();
     window.addEventListener("hashchange", this.#addressChanged);
-    void this.#open();
   }
 
   override disconnectedCallback(): void {
@@ -93,13 +119,13 @@ export class StraightAnswerFair extends LitElement {
     this.dataset["mode"] = this.#state.mode;
   }
 
-  override render(): TemplateResult {
+  protected override show(): TemplateResult {
     const { mode, plan, progress } = this.#state;
-    if (!this.#planner) return html`<p class="hint">${this.#state.refusal?.message ?? say("opening")}</p>`;
     const waits = this.#state.waits ? html`<p class="notice">${say("fair-waits")}</p>` : nothing;
     if (mode === "log" && progress) return html`${waits}${cardView(this.#state, progress, this.#actions)}`;
     if (mode === "feel" && progress) return feelView(progress, this.#actions);
-    if ((mode === "answer" || mode === "paused") && progress) return html`${waits}${afterLookView(this.#state, progress, this.#actions)}`;
+    if ((mode === "answer" || mode === "paused") && progress)
+      return html`${waits}${afterLookView(this.#state, progress, this.#actions)}`;
     return html`${planView(this.#state, this.#actions)}${plan ? sheetView(plan, this.#state) : nothing}`;
   }
 
@@ -114,28 +140,30 @@ export class StraightAnswerFair extends LitElement {
     this.requestUpdate();
   }
 
-  async #open(): Promise<void> {
-    try {
-      this.#planner = await openPlanner();
-      const measures = await (await this.page.engine).measures();
-      this.#set({ measures, current: this.page.current() });
-      const log = await kept().catch(() => null);
-      if (log) this.#resume(log);
-      else this.#replan(this.#state.request);
-      this.#openLink();
-    } catch (thrown) {
-      this.#set({ refusal: asRefusal(thrown) });
-    }
+  protected override get refusal(): Refusal | null {
+    return this.#state.refusal;
+  }
+
+  protected override async opened(measures: readonly Measure[]): Promise<void> {
+    const log = await kept().catch(() => null);
+    this.#set({ measures, current: this.page.current() });
+    if (log) this.#resume(log);
+    else this.#replan(this.#state.request);
+    this.#openLink();
+  }
+
+  protected override refused(refusal: Refusal): void {
+    this.#set({ refusal });
   }
 
   readonly #addressChanged = (): void => this.#openLink();
 
   /** A plan in the address, ready to be looked over and started; a test under way is finished first. */
   #openLink(): void {
-    if (!this.#planner || !isPlanLink()) return;
+    if (!this.isOpened || !isPlanLink()) return;
     if (this.#state.log) return this.#set({ waits: true });
     try {
-      const { plan, record, notices } = this.#planner.unpackPlan(location.hash);
+      const { plan, record, notices } = this.planner.unpackPlan(location.hash);
       this.#replan(plan);
       const measures = [plan.measure, ...record.filter((id) => id !== plan.measure)];
       this.#set({ record: measures, entry: emptyEntry(measures), sent: notices.map(({ message }) => message) });
@@ -148,7 +176,7 @@ export class StraightAnswerFair extends LitElement {
   /** The address that opens this plan on another phone. */
   #address(): string {
     const { request, record } = this.#state;
-    return `${pageIn()}#${this.#planner!.packPlan({ plan: request, record: [...record] })}`;
+    return `${pageIn()}#${this.planner.packPlan({ plan: request, record: [...record] })}`;
   }
 
   async #copyLink(): Promise<void> {
@@ -167,7 +195,14 @@ export class StraightAnswerFair extends LitElement {
 
   #resume(log: TestLog): void {
     if (log.hand) setHand(log.hand);
-    this.#set({ log, request: log.plan, record: log.measures, entry: emptyEntry(log.measures), isKept: true, keptShots: log.shots.length });
+    this.#set({
+      log,
+      request: log.plan,
+      record: log.measures,
+      entry: emptyEntry(log.measures),
+      isKept: true,
+      keptShots: log.shots.length,
+    });
     this.#replan(log.plan);
     this.#follow(log, "log");
   }
@@ -178,7 +213,14 @@ export class StraightAnswerFair extends LitElement {
     const kept = this.#state.record.filter((id) => id !== request.measure && id !== before);
     const record = [request.measure, ...kept];
     try {
-      this.#set({ request, record, entry: emptyEntry(record), plan: this.#planner!.plan(request), refusal: null, done: "" });
+      this.#set({
+        request,
+        record,
+        entry: emptyEntry(record),
+        plan: this.planner.plan(request),
+        refusal: null,
+        done: "",
+      });
     } catch (thrown) {
       this.#set({ request, refusal: asRefusal(thrown) });
     }
@@ -186,7 +228,7 @@ export class StraightAnswerFair extends LitElement {
 
   #follow(log: TestLog, mode: Mode, patch: Partial<FairState> = {}): void {
     try {
-      this.#set({ log, mode, progress: this.#planner!.follow(asked(log)), refusal: null, ...patch });
+      this.#set({ log, mode, progress: this.planner.follow(asked(log)), refusal: null, ...patch });
     } catch (thrown) {
       this.#set({ log, refusal: asRefusal(thrown), ...patch });
     }
@@ -246,7 +288,13 @@ export class StraightAnswerFair extends LitElement {
   #undo(): void {
     const { log, back } = undone(this.#log);
     const empty = emptyEntry(this.#state.record);
-    const entry = back ? { ...empty, values: { ...empty.values, ...inUnitsShown(back.values as Values, this.#state.measures) }, mishit: back.note !== null } : empty;
+    const entry = back
+      ? {
+          ...empty,
+          values: { ...empty.values, ...inUnitsShown(back.values as Values, this.#state.measures) },
+          mishit: back.note !== null,
+        }
+      : empty;
     void this.#write(log, turnedTo(entry, entry.active));
   }
 
@@ -276,9 +324,9 @@ export class StraightAnswerFair extends LitElement {
     if (!progress) return;
     const { session, question } = progress;
     try {
-      const feel = log.say ? this.#planner!.feel({ session, question, say: log.say }) : null;
+      const feel = log.say ? this.planner.feel({ session, question, say: log.say }) : null;
       this.#set({ feel });
-      this.page.showAnswer(this.#planner!.writeCsv(session), question);
+      this.page.showAnswer(this.planner.writeCsv(session), question);
     } catch (thrown) {
       this.#set({ refusal: asRefusal(thrown) });
     }
@@ -293,14 +341,22 @@ export class StraightAnswerFair extends LitElement {
   #export(): void {
     const { progress } = this.#state;
     if (!progress) return;
-    save(new File([this.#planner!.writeCsv(progress.session)], "fair-test.csv", { type: "text/csv" }));
+    save(new File([this.planner.writeCsv(progress.session)], "fair-test.csv", { type: "text/csv" }));
   }
 
   async #forget(): Promise<void> {
     try {
       await forgetEverything();
       this.page.coverAnswer();
-      this.#set({ mode: "plan", log: null, progress: null, feel: null, isKept: null, waits: false, entry: emptyEntry(this.#state.record) });
+      this.#set({
+        mode: "plan",
+        log: null,
+        progress: null,
+        feel: null,
+        isKept: null,
+        waits: false,
+        entry: emptyEntry(this.#state.record),
+      });
       this.#openLink();
     } catch {
       this.#set({ isKept: false });
@@ -317,10 +373,6 @@ function printSheet(): void {
   document.body.dataset["print"] = "sheet";
   window.addEventListener("afterprint", () => delete document.body.dataset["print"], { once: true });
   window.print();
-}
-
-function withoutBlanks(request: PlanPatch): PlanRequest {
-  return Object.fromEntries(Object.entries(request).filter(([, value]) => value !== undefined)) as unknown as PlanRequest;
 }
 
 customElements.define("straight-answer-fair", StraightAnswerFair);

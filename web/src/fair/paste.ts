@@ -4,16 +4,20 @@
  * A heading line or anything else belongs to the reader of the core; here only plain numbers are taken, so that
  * nothing is guessed in the bay.
  */
-import { typedNumber } from "../format.js";
-import type { Values } from "./log.js";
+import { typedNumber } from "../format/values.js";
 import { say } from "../text/say.js";
+import type { Values } from "./log.js";
 
 export type Pasted = { rows: Values[] } | { trouble: string };
 
 /** `12 R`, `8L`, `-3.5`, `left 4`: a number with a side; right is positive. */
 export function sided(text: string): number | null {
   const bare = text.trim();
-  const side = /^(?:l|left)\b|(?:\d|\s)(?:l|left)$/i.test(bare) ? -1 : /^(?:r|right)\b|(?:\d|\s)(?:r|right)$/i.test(bare) ? 1 : 0;
+  const side = /^(?:l|left)\b|(?:\d|\s)(?:l|left)$/i.test(bare)
+    ? -1
+    : /^(?:r|right)\b|(?:\d|\s)(?:r|right)$/i.test(bare)
+      ? 1
+      : 0;
   if (side === 0) return typedNumber(bare);
   const size = typedNumber(bare.replace(/left|right|[lr]/gi, ""));
   return size === null ? null : side * Math.abs(size);
@@ -28,7 +32,9 @@ export function pastedRows(text: string, measures: readonly string[]): Pasted {
     const cells = cellsOf(line, measures.length);
     if (cells.length !== measures.length) {
       const said = { count: cells.length, wanted: measures.length };
-      return { trouble: lines.length > 1 ? say("paste-row-has", { ...said, row: at + 1 }) : say("paste-there-are", said) };
+      return {
+        trouble: lines.length > 1 ? say("paste-row-has", { ...said, row: at + 1 }) : say("paste-there-are", said),
+      };
     }
     const values = cells.map((cell) => (/^[-–—]*$/.test(cell.trim()) ? null : sided(cell)));
     const wrong = cells.findIndex((cell, index) => values[index] === null && !/^[-–—]*$/.test(cell.trim()));

@@ -1,8 +1,9 @@
 /** What the fair test keeps on the screen, and what its views may ask of it. */
-import type { Measure, Refusal } from "../engine.js";
-import type { Hand } from "../flights.js";
-import type { Current } from "../hand-over.js";
-import type { Feel, OwnSay, Plan, PlanRequest, Progress } from "../planner.js";
+import type { Measure, Refusal } from "../core/engine.js";
+import type { Hand } from "../core/flights.js";
+import type { Feel, OwnSay, Plan, PlanRequest, Progress } from "../core/planner.js";
+import type { Current } from "../state/page-port.js";
+import type { Patch } from "../state/patch.js";
 import type { Entry } from "./entry.js";
 import type { TestLog } from "./log.js";
 
@@ -37,7 +38,7 @@ export interface FairState {
 }
 
 export interface FairActions {
-  change: (patch: PlanPatch) => void;
+  change: (patch: Patch<PlanRequest>) => void;
   changeRecord: (record: readonly string[]) => void;
   start: () => void;
   print: () => void;
@@ -62,6 +63,3 @@ export interface FairActions {
   exportCsv: () => void;
   forget: () => void;
 }
-
-/** A change to the request; `undefined` leaves the choice to the core again. */
-export type PlanPatch = { [K in keyof PlanRequest]?: PlanRequest[K] | undefined };

@@ -6,7 +6,7 @@
  */
 import { get, promisifyRequest, set, type UseStore } from "idb-keyval";
 import { isLog, type TestLog } from "./log.js";
-import { DATABASE, MARK, isUnderWay } from "./mark.js";
+import { DATABASE, isUnderWay, MARK } from "./mark.js";
 
 const SHELF = "log";
 const KEY = "test";

@@ -3,12 +3,13 @@
  *
  * 1,200 pixels wide, so that it is sharp at the 600 or so that forums show; as high as its words need.
  */
+
+import { deciding, type IntervalGeometry, intervalGeometry } from "../chart/interval.js";
 import { markerPath } from "../chart/marker.js";
-import { deciding, intervalGeometry, type IntervalGeometry } from "../chart/interval.js";
-import type { Report, Shared } from "../engine.js";
-import { moreOrLess, sides, signed, type MeasureView } from "../format.js";
-import { LOOKS, type Colors } from "./colors.js";
+import type { Report, Shared } from "../core/engine.js";
+import { type MeasureView, moreOrLess, sides, signed } from "../format/values.js";
 import { say } from "../text/say.js";
+import { type Colors, LOOKS } from "./colors.js";
 
 export interface CardInput {
   shared: Shared;
@@ -61,8 +62,10 @@ export async function card(input: CardInput): Promise<Blob> {
   ctx.fillRect(0, 0, canvas.width, canvas.height);
   page.draw();
   if (picture) drawInterval(ctx, picture, pictureTop, input);
-  if (code) drawCode(ctx, code, WIDTH - PAD - CODE, wordsTop);
-  return new Promise((resolve, reject) => canvas.toBlob((blob) => (blob ? resolve(blob) : reject(new Error("no picture"))), "image/png"));
+  if (code) drawCode(ctx, colors, code, WIDTH - PAD - CODE, wordsTop);
+  return new Promise((resolve, reject) =>
+    canvas.toBlob((blob) => (blob ? resolve(blob) : reject(new Error("no picture"))), "image/png"),
+  );
 }
 
 /** Puts words below one another, broken where the width ends. */
@@ -129,7 +132,12 @@ function interval({ answer, asked }: Report, { scale }: MeasureView): Picture | 
   return { geometry: intervalGeometry({ rows, margin: asked.margin, isRatio, scale }), isRatio };
 }
 
-function drawInterval(ctx: CanvasRenderingContext2D, { geometry, isRatio }: Picture, top: number, { colors, measure }: CardInput): void {
+function drawInterval(
+  ctx: CanvasRenderingContext2D,
+  { geometry, isRatio }: Picture,
+  top: number,
+  { colors, measure }: CardInput,
+): void {
   const x = (percent: number) => PAD + (percent / 100) * (WIDTH - 2 * PAD);
   const { left, right } = sides(measure.id, isRatio);
   const figure = (value: number) => (isRatio ? moreOrLess(value) : signed(value * measure.scale, measure.decimals));
@@ -183,16 +191,22 @@ function stroke(ctx: CanvasRenderingContext2D, x1: number, y1: number, x2: numbe
 }
 
 /** Dark on white in either scheme, with the four light modules around that readers need. */
-function drawCode(ctx: CanvasRenderingContext2D, code: readonly (readonly boolean[])[], x: number, y: number): void {
+function drawCode(
+  ctx: CanvasRenderingContext2D,
+  colors: Colors,
+  code: readonly (readonly boolean[])[],
+  x: number,
+  y: number,
+): void {
   const module = Math.max(1, Math.floor(CODE / (code.length + 8)));
   const size = module * (code.length + 8);
   const [left, top] = [x + CODE - size, y];
-  ctx.fillStyle = "#ffffff";
+  ctx.fillStyle = colors.codeGround;
   ctx.fillRect(left, top, size, size);
-  ctx.fillStyle = "#000000";
-  code.forEach((row, down) =>
-    row.forEach((dark, across) => {
+  ctx.fillStyle = colors.code;
+  for (const [down, row] of code.entries()) {
+    for (const [across, dark] of row.entries()) {
       if (dark) ctx.fillRect(left + (across + 4) * module, top + (down + 4) * module, module, module);
-    }),
-  );
+    }
+  }
 }

@@ -14,6 +14,8 @@ export interface Colors {
   quiet: string;
   zone: string;
   alert: string;
+  code: string;
+  codeGround: string;
   looks: string[];
 }
 
@@ -30,6 +32,8 @@ export function colors(scheme: Scheme): Colors {
     quiet: color("quiet"),
     zone: color("zone"),
     alert: color("alert"),
+    code: color("code"),
+    codeGround: color("code-ground"),
     looks: Array.from({ length: LOOKS }, (_, index) => color(`look-${index}`)),
   };
 }

@@ -46,7 +46,10 @@ const HOLE = "\u0000";
 /** A message with pieces of the page in it, in the order in which the language says them. */
 export function sayAround<Id extends MessageId>(id: Id, told: { [Name in keyof Messages[Id]]: unknown }): unknown[] {
   const pieces = new Map(Object.entries(told).filter(([, value]) => typeof value === "object"));
-  const holes = Object.keys(told).map((name) => [name, pieces.has(name) ? HOLE + name + HOLE : told[name as keyof typeof told]]);
+  const holes = Object.keys(told).map((name) => [
+    name,
+    pieces.has(name) ? HOLE + name + HOLE : told[name as keyof typeof told],
+  ]);
   const text = say(id, ...([Object.fromEntries(holes)] as unknown as Told<Id>));
   return text.split(HOLE).map((part, at) => (at % 2 === 1 ? pieces.get(part) : part));
 }

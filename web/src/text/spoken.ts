@@ -1,6 +1,7 @@
 /** Which language the page speaks, and the catalogues of all but English, loaded when that language is spoken. */
-import { units } from "../units.js";
-import { language, learn, say, turnTo, type Language, type PlainId } from "./say.js";
+
+import { type Language, language, learn, type PlainId, say, turnTo } from "./say.js";
+import { units } from "./units.js";
 
 /** Every language there are catalogues for, by its own name. */
 export const LANGUAGES: Readonly<Record<Language, string>> = { en: "English", es: "Español" };
@@ -46,7 +47,10 @@ export const withTexts = async <Part>(parts: readonly string[], load: () => Prom
 
 /** The page's own file is written in English; its texts carry their ids. */
 function translate(within: ParentNode): void {
-  for (const element of within.querySelectorAll<HTMLElement>("[data-text]")) element.textContent = say(element.dataset["text"] as PlainId);
-  for (const link of within.querySelectorAll<HTMLAnchorElement>("[data-address]")) link.href = say(link.dataset["address"] as PlainId);
-  for (const element of within.querySelectorAll<HTMLElement>("[data-label]")) element.ariaLabel = say(element.dataset["label"] as PlainId);
+  for (const element of within.querySelectorAll<HTMLElement>("[data-text]"))
+    element.textContent = say(element.dataset["text"] as PlainId);
+  for (const link of within.querySelectorAll<HTMLAnchorElement>("[data-address]"))
+    link.href = say(link.dataset["address"] as PlainId);
+  for (const element of within.querySelectorAll<HTMLElement>("[data-label]"))
+    element.ariaLabel = say(element.dataset["label"] as PlainId);
 }

@@ -1,4 +1,4 @@
-//! 01: mean, deviation, quantiles, skewness, autocorrelation; NIST StRD among them.
+//! 01: mean, deviation, quantiles, autocorrelation; NIST StRD among them.
 
 use crate::passport::{Case, each_case};
 use stats::describe::{MAD_TO_SD, mad, mean, median, quantile_of_sorted};
@@ -13,7 +13,7 @@ fn descriptives() {
             Ok(sample) => whole_sample(case, &sample),
             Err(error) => {
                 assert_eq!(error, SampleError::TooFew { got: 1, need: 2 });
-                for undefined in ["sd", "skew_g1", "skew_G1", "autocorr_lag1"] {
+                for undefined in ["sd", "autocorr_lag1"] {
                     assert!(case.expected(undefined).is_null());
                 }
             }
@@ -32,9 +32,6 @@ fn descriptives() {
 
 fn whole_sample(case: &Case, sample: &Sample) {
     case.close("sd", sample.sd(), "default_rel");
-    let finer = if case.states("skew_autocorr_rel") { "skew_autocorr_rel" } else { "default_rel" };
-    let skew = if case.states("skew_abs") { "skew_abs" } else { finer };
-    case.maybe_close("skew_g1", sample.skewness(), skew);
-    case.maybe_close("skew_G1", sample.adjusted_skewness(), skew);
+    let finer = if case.states("autocorr_rel") { "autocorr_rel" } else { "default_rel" };
     case.maybe_close("autocorr_lag1", sample.lag1_autocorrelation(), finer);
 }

@@ -1,6 +1,6 @@
 //! How cost grows with size, as the slope of a line through logarithms: 1 is linear, 2 is quadratic.
 
-use super::{inputs, rounded};
+use super::inputs;
 use anyhow::{Context, Result};
 use serde_json::{Map, Value, json};
 
@@ -32,6 +32,12 @@ pub(crate) fn both(native: &Value, wasm: &Value) -> Result<Value> {
         found.insert(name.into(), row.into());
     }
     Ok(found.into())
+}
+
+/// To four digits: the others are the machine's mood.
+pub(crate) fn rounded(time: f64) -> Value {
+    let text = format!("{time:.3e}");
+    text.parse::<f64>().map_or(Value::Null, Value::from)
 }
 
 /// Slope of the least-squares line through the logarithms.

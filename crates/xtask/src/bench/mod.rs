@@ -8,34 +8,16 @@ mod inputs;
 mod references;
 mod table;
 
-pub(crate) use table::markdown;
-
+use crate::build;
+use crate::quoted::Quote;
 use crate::shell::{cargo, npm, output, program, root};
-use crate::{build, quoted};
 use anyhow::{Context, Result, bail};
+use growth::rounded;
 use serde_json::{Map, Value, json};
+use table::{COMPARED, PRODUCT, markdown};
 
-/// What the product does, and what is promised of it in milliseconds: in wasm, where nothing else is said.
-const PRODUCT: [(&str, &str, &str); 9] = [
-    ("check_normal", "`check`, 2 clubs × 30 shots × 6 measures", ""),
-    ("check", "`check`, 4 clubs × 60 shots × 8 measures", "20"),
-    ("read", "`read`, 100,000 rows of 8 measures", "1000"),
-    ("luck", "`luck`, 2 clubs × 30 shots, all shown", ""),
-    ("pack", "`pack`, 2 clubs × 30 shots × 6 measures", ""),
-    ("potential", "carry map and best of 4 clubs × 60 shots", "100"),
-    ("cause", "a gap split into its causes, 60 + 60 shots", ""),
-    ("landing", "fairway chances, 4 clubs × 60 shots", ""),
-    ("fly", "one flight, steps of 0.02 s", "0.06 native"),
-];
-
-/// What other packages do too, on 30 + 30 shots of carry, and what is aimed at, as ratios.
-const COMPARED: [(&str, &str); 5] = [
-    ("permutation", "permutation test, 9,999 deals"),
-    ("bootstrap", "accelerated bootstrap, 9,999 resamples"),
-    ("welch", "Welch's test with its interval"),
-    ("ols", "least squares on club and rounds"),
-    ("ols_formula", "the same from a formula and a table"),
-];
+/// What this measured, in the README.
+pub(crate) const QUOTE: Quote = Quote { marker: "bench", file: "tests/bench.json", text: markdown };
 
 /// Makes the inputs, runs every program, writes and prints.
 pub(crate) fn run() -> Result<()> {
@@ -57,9 +39,9 @@ pub(crate) fn run() -> Result<()> {
     let packages = references::run_all(&folder);
     agreement::check(&ours, &packages, f64::from(inputs::DRAWS))?;
     let found = report(&native, &wasm, &packages)?;
-    std::fs::write(root().join(quoted::BENCH.file), format!("{found:#}\n"))?;
+    std::fs::write(root().join(QUOTE.file), format!("{found:#}\n"))?;
     println!("\n{}", markdown(&found)?);
-    quoted::BENCH.write()
+    QUOTE.write()
 }
 
 fn figures(text: &str) -> Result<Value> {
@@ -106,12 +88,6 @@ fn median(of: &Value, name: &str) -> Result<Value> {
     let time =
         of.pointer(&format!("/times/{name}/median")).and_then(Value::as_f64).context(name.to_owned())?;
     Ok(rounded(time))
-}
-
-/// To four digits: the others are the machine's mood.
-fn rounded(time: f64) -> Value {
-    let text = format!("{time:.3e}");
-    text.parse::<f64>().map_or(Value::Null, Value::from)
 }
 
 /// What the machine says of itself, where it does.

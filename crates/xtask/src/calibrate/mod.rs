@@ -1,9 +1,10 @@
 //! `cargo xtask calibrate`: how often the verdicts are wrong, measured on invented sessions whose truth is known.
 //!
-//! Everything goes through `fitting::check`, the very code that answers a golfer. Targets and their limits are
+//! Everything goes through `telling::check`, the very code that answers a golfer. Targets and their limits are
 //! listed in [`targets`]; limits are the figures measured when the methods were chosen plus about three
 //! Monte-Carlo standard errors. The full run writes `tests/calibration.json`, which the methods page shows.
 
+mod effort;
 mod more;
 mod plans;
 mod published;
@@ -12,29 +13,17 @@ pub(crate) mod rivals;
 mod sessions;
 mod targets;
 
-use crate::quoted::CALIBRATION;
+use crate::quoted::Quote;
 use crate::shell::root;
 use anyhow::{Context, Result, bail};
-pub(crate) use published::markdown;
+use effort::{Effort, FULL, SHORT};
 use rate::Row;
 use std::fs;
 use std::time::Instant;
 
-/// How many sessions a rate is measured on.
-#[derive(Debug, Clone, Copy)]
-pub(crate) struct Effort {
-    /// Divides the number of sessions of the full run.
-    divisor: u64,
-    /// Standard errors added to every limit, since fewer sessions scatter more.
-    slack: f64,
-}
-
-/// The figures that are published.
-const FULL: Effort = Effort { divisor: 1, slack: 0.0 };
-
-/// For every test run: a twentieth of the sessions, limits four standard errors wider, so that a right method
-/// fails by luck less than once in ten thousand runs of the whole table.
-const SHORT: Effort = Effort { divisor: 20, slack: 4.0 };
+/// What this measured, in the README.
+pub(crate) const QUOTE: Quote =
+    Quote { marker: "calibration", file: "tests/calibration.json", text: published::markdown };
 
 /// Measures the targets and prints the table; what was measured in full is also written down.
 pub(crate) fn run(words: &[&str]) -> Result<()> {
@@ -62,7 +51,7 @@ pub(crate) fn run(words: &[&str]) -> Result<()> {
     );
     if effort.divisor == 1 {
         write_down(rows, only.is_some())?;
-        CALIBRATION.write()?;
+        QUOTE.write()?;
         println!("written to tests/calibration.json and the README");
     }
     if missed > 0 {

@@ -1,19 +1,18 @@
 //! Targets about scatter, about leads among several builds, and about turns that take too long.
 
-use super::Effort;
+use super::effort::{Effort, seed, sessions};
 use super::rate::{Limit, Row, rate, values};
-use super::sessions::{BALL_SPEED, CARRY, Design, Kind, answer, fixed};
-use super::targets::{MEASURES, differs, seed, sessions};
+use super::sessions::{BALL_SPEED, CARRY, Design, Kind, MEASURED, answer, differs, fixed};
 use crate::simulate::model::{NONE, STRONG, TYPICAL};
 use crate::simulate::{Effects, random};
-use fitting::question::{Goal, Question};
 use rand_distr::{Distribution, StandardNormal};
+use session::question::{Goal, Question};
 
 /// Target 11: how often the interval for the ratio of scatters misses the true one.
 pub(super) fn scatter(effort: Effort) -> Vec<Row> {
     let mut rows = Vec::new();
     for ratio in [1.0, 2.0] {
-        for (measure, name) in MEASURES {
+        for (measure, name) in MEASURED {
             for each in [5, 10, 20, 30] {
                 let mut last = Effects::default();
                 last.spread[measure] = ratio;

@@ -1,20 +1,20 @@
 //! Targets that go through the planner: what a plan promises, and what its looks cost.
 //!
-//! Sessions are hit in the order of `fitting::plan`, written down shot by shot and followed as the page follows
+//! Sessions are hit in the order of `judging::plan`, written down shot by shot and followed as the page follows
 //! them; the question with its stopping rule is the planner's own.
 
-use super::Effort;
+use super::effort::{Effort, seed, sessions};
 use super::rate::{Limit, Row, rate};
 use super::sessions::{BALL_SPEED, CARRY, OFFLINE, SPIN_RATE, answer};
-use super::targets::{seed, sessions};
 use crate::simulate::model::{NONE, Parameters};
 use crate::simulate::{Effects, MEASURES, Turn, random, session};
-use fitting::check::Refusal;
-use fitting::plan::{
-    FollowRequest, LoggedShot, LookAfter, LookTaken, LookWord, Plan, PlanRequest, follow, plan,
-};
-use fitting::report::Report;
-use fitting::verdict::DecisionKind;
+use judging::plan::{FollowRequest, LoggedShot, LookTaken};
+use judging::verdict::DecisionKind;
+use session::plan::{LookAfter, LookWord, PlanRequest};
+use session::refusal::Refusal;
+use telling::plan::{Plan, follow, plan};
+use telling::report::Report;
+use text::Voice;
 
 /// A test that was planned, and how it is hit.
 #[derive(Debug, Clone)]
@@ -50,9 +50,9 @@ impl Planned {
             looks: Some(LookAfter::Word(wanted.looks)),
             ..PlanRequest::of(builds, MEASURES[wanted.measure].into())
         };
-        let plan = made(plan(&request));
+        let plan = made(plan(&request, &Voice::english()));
         let mut turns = Vec::new();
-        for (pick_up, turn) in plan.turns.iter().enumerate() {
+        for (pick_up, turn) in plan.facts.turns.iter().enumerate() {
             let shot = Turn { build: turn.build, round: turn.round as usize - 1, pick_up };
             turns.extend(std::iter::repeat_n(shot, turn.shots as usize));
         }
@@ -91,12 +91,13 @@ impl Planned {
         (0..looks.len()).map(move |look| {
             let shots = log
                 .iter()
-                .filter(|shot| self.plan.turns[shot.turn].round <= looks[look].after_round)
+                .filter(|shot| self.plan.facts.turns[shot.turn].round <= looks[look].after_round)
                 .cloned()
                 .collect();
             let (plan, looks) = (self.request.clone(), looks[..=look].to_vec());
-            let progress = made(follow(&FollowRequest { plan, shots, ended: Vec::new(), looks }));
-            answer(progress.session, progress.question)
+            let progress =
+                made(follow(&FollowRequest { plan, shots, ended: Vec::new(), looks }, &Voice::english()));
+            answer(progress.session, progress.facts.question)
         })
     }
 
@@ -107,7 +108,7 @@ impl Planned {
 
     /// Whether any of the plan's own looks finds the last build different.
     fn finds_the_last(&self, number: u64) -> bool {
-        let looks: Vec<u32> = self.plan.looks.iter().map(|look| look.after_round).collect();
+        let looks: Vec<u32> = self.plan.facts.looks.iter().map(|look| look.after_round).collect();
         let last = self.plan.builds.len() - 1;
         self.at_looks(number, &looks, false).any(|report| {
             report.findings.iter().any(|f| f.candidate == last && f.decision.kind == DecisionKind::Different)
@@ -160,16 +161,20 @@ const SHOT_SD: [(usize, f64); 4] = [(CARRY, 11.48), (OFFLINE, 15.65), (BALL_SPEE
 
 fn promise(planned: &Planned, difference: f64, effort: Effort) -> Row {
     let plan = &planned.plan;
-    let promised = plan.power.as_ref().map_or(f64::NAN, |power| power.seen[0].chance);
+    let promised = plan.power.as_ref().map_or(f64::NAN, |power| power.seen[0].facts.chance);
     // As it is printed.
     let promised = (promised * 100.0).round() / 100.0;
     let found = rate(sessions(4_000, effort), |number| planned.finds_the_last(number));
-    let looks = if plan.looks.len() == 1 { "1 look".into() } else { format!("{} looks", plan.looks.len()) };
+    let looks = if plan.facts.looks.len() == 1 {
+        "1 look".into()
+    } else {
+        format!("{} looks", plan.facts.looks.len())
+    };
     let what = format!(
         "plan of {} builds, {} rounds of {}, {looks}, {} {difference:.1} apart: found, {promised:.2} promised",
         plan.builds.len(),
-        plan.rounds,
-        plan.set,
+        plan.facts.rounds,
+        plan.facts.set,
         MEASURES[planned.measure],
     );
     Row::of_rate(17, what, found, Limit::Between(promised - POINTS, promised + POINTS), effort)

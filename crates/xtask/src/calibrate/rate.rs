@@ -1,6 +1,6 @@
 //! A share of invented sessions, counted on all cores, and the row of the table it becomes.
 
-use super::Effort;
+use super::effort::Effort;
 use serde::{Deserialize, Serialize};
 use std::fmt;
 use std::num::NonZero;

@@ -2,17 +2,23 @@
 
 use crate::simulate::model::Parameters;
 use crate::simulate::{Effects, MEASURES, Turn, Turns, blocked, in_turns, random, session};
-use fitting::check::{CheckRequest, check};
-use fitting::few::Map;
-use fitting::question::{Question, Stopping, StoppingWord};
-use fitting::report::Report;
-use fitting::session::{Build, Order, Session, Shot, Summary, SummaryOf, SummaryValue};
+use judging::verdict::DecisionKind;
+use session::few::Map;
+use session::question::{Question, Stopping, StoppingWord};
+use session::{Build, Order, Session, Shot, Summary, SummaryOf, SummaryValue};
+use telling::check::{CheckRequest, check};
+use telling::report::Report;
+use text::Voice;
 
 /// Positions in [`MEASURES`].
 pub(crate) const CARRY: usize = 0;
 pub(crate) const OFFLINE: usize = 1;
 pub(crate) const BALL_SPEED: usize = 2;
 pub(crate) const SPIN_RATE: usize = 4;
+
+/// The measures that rates are measured on, with their names.
+pub(crate) const MEASURED: [(usize, &str); 4] =
+    [(CARRY, "carry"), (OFFLINE, "offline"), (SPIN_RATE, "spin rate"), (BALL_SPEED, "ball speed")];
 
 /// How the shots of a session are hit.
 #[derive(Debug, Clone)]
@@ -99,7 +105,7 @@ pub(crate) fn fixed(measure: usize) -> Question {
 
 /// The report on a session; invented sessions are never refused.
 pub(crate) fn answer(session: Session, question: Question) -> Report {
-    match check(&CheckRequest { session, question }) {
+    match check(&CheckRequest { session, question }, &Voice::english()) {
         Ok(report) => report,
         Err(refusal) => unreachable!("an invented session was refused: {refusal:?}"),
     }
@@ -123,4 +129,9 @@ pub(crate) fn averages_only(session: &Session) -> Session {
         })
         .collect();
     Session { shots: Vec::new(), summaries, order: Order::Unknown, ..session.clone() }
+}
+
+/// Whether such a session is answered with `different`.
+pub(crate) fn differs(kind: &Kind, number: u64, measure: usize) -> bool {
+    answer(kind.session(number, &[measure]), fixed(measure)).answer.decision.kind == DecisionKind::Different
 }

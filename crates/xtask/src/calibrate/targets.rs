@@ -1,21 +1,23 @@
 //! The error rates and the power that the verdicts promise, target by target.
 
-use super::Effort;
+use super::effort::{Effort, seed, sessions};
 use super::more;
 use super::plans::{self, Planned, Wanted};
 use super::rate::{Limit, Row, rate};
-use super::sessions::{BALL_SPEED, CARRY, Design, Kind, OFFLINE, SPIN_RATE, answer, averages_only, fixed};
+use super::sessions::{
+    BALL_SPEED, CARRY, Design, Kind, MEASURED, OFFLINE, SPIN_RATE, answer, averages_only, differs, fixed,
+};
 use crate::simulate::model::{NONE, Parameters, STRONG, TYPICAL};
-use fitting::analysis::whole_turns;
-use fitting::plan::LookWord;
-use fitting::question::Question;
-use fitting::verdict::DecisionKind;
+use judging::analysis::whole_turns;
+use judging::verdict::DecisionKind;
+use session::plan::LookWord;
+use session::question::Question;
 
 /// What measures a target: the numbers of the targets it holds, and the run.
 pub(crate) type Target = (&'static [u32], fn(Effort) -> Vec<Row>);
 
 /// Every target, in the order of their numbers. The fifteenth, that the same input gives the same figures to the
-/// last digit, is a test of the worked session in `fitting`.
+/// last digit, is a test of the worked session in `stats`.
 pub(crate) const ALL: [Target; 14] = [
     (&[1, 2, 3], in_turn),
     (&[4], pick_ups),
@@ -33,22 +35,7 @@ pub(crate) const ALL: [Target; 14] = [
     (&[17], plans::promises),
 ];
 
-pub(super) const MEASURES: [(usize, &str); 4] =
-    [(CARRY, "carry"), (OFFLINE, "offline"), (SPIN_RATE, "spin rate"), (BALL_SPEED, "ball speed")];
 const SIZES: [usize; 5] = [6, 9, 15, 20, 30];
-
-pub(super) fn sessions(full: u64, effort: Effort) -> u64 {
-    full / effort.divisor
-}
-
-/// A seed of its own for every row, so that no two rows share sessions.
-pub(super) fn seed(target: u32, row: usize) -> u64 {
-    1_000_000 + u64::from(target) * 1_000 + row as u64
-}
-
-pub(super) fn differs(kind: &Kind, number: u64, measure: usize) -> bool {
-    answer(kind.session(number, &[measure]), fixed(measure)).answer.decision.kind == DecisionKind::Different
-}
 
 /// Targets 1 to 3: equal builds hit in turn are rarely called different.
 fn in_turn(effort: Effort) -> Vec<Row> {
@@ -59,7 +46,7 @@ fn in_turn(effort: Effort) -> Vec<Row> {
     ];
     let mut rows = Vec::new();
     for (target, name, level, carry, others) in levels {
-        for (measure, measure_name) in MEASURES {
+        for (measure, measure_name) in MEASURED {
             for each in SIZES {
                 let kind = Kind::in_turn(level, each, seed(target, rows.len()));
                 let limit = Limit::AtMost(if measure == CARRY { carry } else { others });
@@ -167,7 +154,7 @@ fn power(effort: Effort) -> Vec<Row> {
                     let question = Question { margin: Some(margin), ..fixed(measure) };
                     let decision = answer(kind.session(number, &[measure]), question).answer.decision;
                     // 'Different, too small to matter' also shows that they are the same for the purpose.
-                    let no = decision.matters == Some(fitting::verdict::Matters::No);
+                    let no = decision.matters == Some(judging::verdict::Matters::No);
                     decision.kind == wanted || (wanted == DecisionKind::Same && no)
                 });
                 let what = format!("{name} {margin} {unit}, {each} each, truly {shift} {unit} apart: {word}");
@@ -269,7 +256,7 @@ fn families(effort: Effort) -> Vec<Row> {
                     ..Kind::in_turn(level, each, seed(12, rows.len()))
                 };
                 let called = |number: u64, only_asked: bool| {
-                    let measures = MEASURES.map(|m| m.0);
+                    let measures = MEASURED.map(|m| m.0);
                     let report = answer(kind.session(number, &measures), fixed(CARRY));
                     let asked = report.asked.measure.clone();
                     report.findings.iter().any(|f| {

@@ -4,7 +4,7 @@
 use super::model::NONE;
 use super::{blocked, random, session};
 use stats::Sample;
-use stats::shown::{Figure, Shown, picks, runs};
+use stats::subsets::{Figure, Subsets, picks, runs};
 
 const SESSIONS: u64 = 6_000;
 const SHOTS: usize = 30;
@@ -22,7 +22,7 @@ fn carries(number: u64) -> [Sample; 2] {
 }
 
 /// Gains over all sessions, each from both builds' choices and averages: candidate first.
-fn gains(choose: impl Fn(&Sample) -> Shown, gain: impl Fn([(&Shown, f64); 2]) -> f64) -> Vec<f64> {
+fn gains(choose: impl Fn(&Sample) -> Subsets, gain: impl Fn([(&Subsets, f64); 2]) -> f64) -> Vec<f64> {
     let one = |number| {
         let [candidate, baseline] = carries(number);
         gain([(&choose(&candidate), candidate.mean()), (&choose(&baseline), baseline.mean())])
@@ -38,20 +38,20 @@ fn near(what: &str, value: f64, planned: f64, tolerance: f64) {
     assert!((value - planned).abs() <= tolerance, "{what}: {value}, planned with {planned}");
 }
 
-fn run_of(n: usize) -> impl Fn(&Sample) -> Shown {
+fn run_of(n: usize) -> impl Fn(&Sample) -> Subsets {
     move |sample| runs(sample, n, Figure::Mean).expect("30 shots")
 }
 
 /// One draw is enough: the extremes come from sorting.
-fn pick_of(n: usize) -> impl Fn(&Sample) -> Shown {
+fn pick_of(n: usize) -> impl Fn(&Sample) -> Subsets {
     move |sample| picks(sample, n, Figure::Mean, 1, 1).expect("30 shots")
 }
 
-fn best_against_worst([(candidate, _), (baseline, _)]: [(&Shown, f64); 2]) -> f64 {
+fn best_against_worst([(candidate, _), (baseline, _)]: [(&Subsets, f64); 2]) -> f64 {
     candidate.most - baseline.least
 }
 
-fn best_against_all([(candidate, _), (_, baseline)]: [(&Shown, f64); 2]) -> f64 {
+fn best_against_all([(candidate, _), (_, baseline)]: [(&Subsets, f64); 2]) -> f64 {
     candidate.most - baseline
 }
 

@@ -1,16 +1,16 @@
 /** One big card: whose turn it is, which shot, and the keys to write it down. Made for one hand, gloves and sun. */
 import { html, nothing, type TemplateResult } from "lit";
-import type { Measure } from "../../engine.js";
-import { decimalMark, number, unitName } from "../../format.js";
-import type { Progress } from "../../planner.js";
-import { build } from "../../views/pieces.js";
-import { trouble } from "../../views/trouble.js";
-import { nextEmpty, pressed, turnedTo, type Key } from "../entry.js";
+import type { Measure } from "../../core/engine.js";
+import type { Progress } from "../../core/planner.js";
+import { decimalMark, number, unitName } from "../../format/values.js";
+import { build } from "../../pieces/pieces.js";
+import { trouble } from "../../pieces/trouble.js";
+import { say } from "../../text/say.js";
+import { shownIn } from "../../text/units.js";
+import { type Key, nextEmpty, pressed, turnedTo } from "../entry.js";
 import type { FairActions, FairState } from "../state.js";
 import { faceView, isStrike } from "./face.js";
 import { forgetView } from "./forget.js";
-import { say } from "../../text/say.js";
-import { shownIn } from "../../units.js";
 
 const KEYS: readonly Key[] = ["7", "8", "9", "back", "4", "5", "6", ".", "1", "2", "3", "side", "0"];
 const KEY_NAMES = { back: "log-key-back", side: "log-key-side", ".": "log-key-point" } as const;
@@ -77,7 +77,8 @@ function written(id: string, value: number | null, typed: string | null, measure
   const text = typed ?? (value === null ? "" : String(value));
   if (text === "") return `– ${unit}`;
   const shown = text.replace(".", decimalMark());
-  if (SIDED.includes(id)) return `${shown.replace("-", "")} ${unit} ${text.startsWith("-") ? say("log-left") : say("log-right")}`;
+  if (SIDED.includes(id))
+    return `${shown.replace("-", "")} ${unit} ${text.startsWith("-") ? say("log-left") : say("log-right")}`;
   return `${shown.replace("-", "−")} ${unit}`;
 }
 
@@ -124,7 +125,11 @@ function pasting({ pasteTrouble, log, measures }: FairState, actions: FairAction
       <summary>${say("log-paste")}</summary>
       <p class="hint">${say("log-paste-help", { order })}</p>
       <input aria-label=${say("log-paste-here")} autocomplete="off" placeholder=${say("log-paste-here")} @paste=${pasted}
-        @change=${(event: Event) => { const input = event.target as HTMLInputElement; actions.paste(input.value); input.value = ""; }} />
+        @change=${(event: Event) => {
+          const input = event.target as HTMLInputElement;
+          actions.paste(input.value);
+          input.value = "";
+        }} />
       ${typeof navigator.clipboard?.readText === "function" ? html`<button type="button" @click=${actions.pasteFromClipboard}>${say("paste")}</button>` : nothing}
       ${pasteTrouble ? html`<p class="notice trouble" role="alert">${pasteTrouble}</p>` : nothing}
     </details>`;
@@ -147,14 +152,16 @@ function look({ look_due, hit, words }: Progress, actions: FairActions): Templat
     <div class="card log-look ${look_due ? "due" : ""}">
       <p>${words.look}</p>
       ${words.stricter ? html`<p class="hint">${words.stricter}</p>` : nothing}
-      ${look_due
-        ? html`<div class="buttons"><button type="button" class="primary" @click=${actions.look}>${say("log-look")}</button></div>`
-        : html`
+      ${
+        look_due
+          ? html`<div class="buttons"><button type="button" class="primary" @click=${actions.look}>${say("log-look")}</button></div>`
+          : html`
             <details>
               <summary>${say("log-look-early")}</summary>
               <p>${words.early || say("log-look-again")}</p>
               <div class="buttons"><button type="button" @click=${actions.look}>${say("log-look-now")}</button></div>
-            </details>`}
+            </details>`
+      }
     </div>`;
 }
 
@@ -162,7 +169,8 @@ function look({ look_due, hit, words }: Progress, actions: FairActions): Templat
 function keptNote({ isKept, keptShots, log }: FairState): TemplateResult | typeof nothing {
   if (isKept === null || !log) return nothing;
   if (isKept && log.shots.length === 0) return html`<p class="hint log-kept">${say("log-kept-plan")}</p>`;
-  if (isKept) return html`<p class="hint log-kept">${say("log-kept", { kept: number(keptShots, 0), count: log.shots.length })}</p>`;
+  if (isKept)
+    return html`<p class="hint log-kept">${say("log-kept", { kept: number(keptShots, 0), count: log.shots.length })}</p>`;
   return html`
     <div class="notice trouble" role="alert">
       <p><strong>${say("log-not-kept")}</strong> ${say("log-not-kept-why")}</p>

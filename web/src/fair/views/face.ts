@@ -5,11 +5,11 @@
  * left, of a left-hander's right. Toe is plus, high is plus, for both.
  */
 import { html, svg, type TemplateResult } from "lit";
-import { number } from "../../format.js";
-import type { Hand } from "../../flights.js";
+import type { Hand } from "../../core/flights.js";
+import { number } from "../../format/values.js";
+import { say } from "../../text/say.js";
 import type { Entry } from "../entry.js";
 import type { FairActions } from "../state.js";
-import { say } from "../../text/say.js";
 
 /** Half of what the picture spans, mm. */
 const HALF_WIDTH = 55;
@@ -18,7 +18,12 @@ const STEP = 5;
 
 export const isStrike = (measure: string): boolean => measure === "strike_offset" || measure === "strike_height";
 
-export function faceView(entry: Entry, strike: readonly string[], hand: Hand | null, actions: FairActions): TemplateResult {
+export function faceView(
+  entry: Entry,
+  strike: readonly string[],
+  hand: Hand | null,
+  actions: FairActions,
+): TemplateResult {
   /** The way along the picture in which the toe lies. */
   const toe = hand === "left" ? 1 : -1;
   const offset = entry.values["strike_offset"] ?? null;
@@ -37,7 +42,15 @@ export function faceView(entry: Entry, strike: readonly string[], hand: Hand | n
     put(toe * across, (box.top + box.height / 2 - event.clientY) / pixels);
   };
   const keyed = (event: KeyboardEvent) => {
-    const [across, up] = ({ ArrowLeft: [-STEP * toe, 0], ArrowRight: [STEP * toe, 0], ArrowUp: [0, STEP], ArrowDown: [0, -STEP] } as Record<string, [number, number]>)[event.key] ?? [];
+    const [across, up] =
+      (
+        {
+          ArrowLeft: [-STEP * toe, 0],
+          ArrowRight: [STEP * toe, 0],
+          ArrowUp: [0, STEP],
+          ArrowDown: [0, -STEP],
+        } as Record<string, [number, number]>
+      )[event.key] ?? [];
     if (across === undefined || up === undefined) return;
     event.preventDefault();
     put((offset ?? 0) + across, (height ?? 0) + up);
@@ -58,8 +71,18 @@ export function faceView(entry: Entry, strike: readonly string[], hand: Hand | n
 
 function said(offset: number | null, height: number | null): string {
   if (offset === null && height === null) return say("face-tap");
-  const across = offset === null ? "" : offset === 0 ? say("face-middle") : say(offset > 0 ? "face-mm-toe" : "face-mm-heel", { mm: number(Math.abs(offset), 0) });
-  const up = height === null ? "" : height === 0 ? say("face-middle-height") : say(height > 0 ? "face-mm-high" : "face-mm-low", { mm: number(Math.abs(height), 0) });
+  const across =
+    offset === null
+      ? ""
+      : offset === 0
+        ? say("face-middle")
+        : say(offset > 0 ? "face-mm-toe" : "face-mm-heel", { mm: number(Math.abs(offset), 0) });
+  const up =
+    height === null
+      ? ""
+      : height === 0
+        ? say("face-middle-height")
+        : say(height > 0 ? "face-mm-high" : "face-mm-low", { mm: number(Math.abs(height), 0) });
   return [across, up].filter(Boolean).join(", ");
 }
 

@@ -1,9 +1,9 @@
 /** What the golfer felt, asked once before any number is shown. */
 import { html, type TemplateResult } from "lit";
-import type { OwnSay, Progress } from "../../planner.js";
-import { build } from "../../views/pieces.js";
-import type { FairActions } from "../state.js";
+import type { OwnSay, Progress } from "../../core/planner.js";
+import { build } from "../../pieces/pieces.js";
 import { say } from "../../text/say.js";
+import type { FairActions } from "../state.js";
 
 const QUESTIONS: readonly (keyof OwnSay)[] = ["straighter", "longer", "easier", "look", "sound"];
 
@@ -15,7 +15,13 @@ export function feelView({ session }: Progress, actions: FairActions): TemplateR
       const value = form.get(key);
       return typeof value === "string" && value !== "" ? Number(value) : null;
     };
-    actions.say({ straighter: of("straighter"), longer: of("longer"), easier: of("easier"), look: of("look"), sound: of("sound") });
+    actions.say({
+      straighter: of("straighter"),
+      longer: of("longer"),
+      easier: of("easier"),
+      look: of("look"),
+      sound: of("sound"),
+    });
   };
   return html`
     <form class="card fair-feel" @submit=${said}>
@@ -27,7 +33,8 @@ export function feelView({ session }: Progress, actions: FairActions): TemplateR
             <legend>${say(`feel-${key}`)}</legend>
             <div class="segments">
               ${session.builds.map(
-                ({ name }, at) => html`<label class="segment"><input type="radio" name=${key} value=${at} /><span>${build(at, name)}</span></label>`,
+                ({ name }, at) =>
+                  html`<label class="segment"><input type="radio" name=${key} value=${at} /><span>${build(at, name)}</span></label>`,
               )}
               <label class="segment"><input type="radio" name=${key} value="" checked /><span>${say("feel-cannot-say")}</span></label>
             </div>

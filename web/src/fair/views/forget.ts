@@ -1,7 +1,7 @@
 /** Emptying everything that is kept of the golfer on this device, asked twice. */
 import { html, type TemplateResult } from "lit";
-import type { FairActions } from "../state.js";
 import { say } from "../../text/say.js";
+import type { FairActions } from "../state.js";
 
 export const forgetView = (actions: FairActions): TemplateResult => html`
   <details class="fair-forget no-print">

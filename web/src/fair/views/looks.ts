@@ -1,7 +1,7 @@
 /** What each look that a plan holds costs: how sure the answer must be there. */
 import { html, type TemplateResult } from "lit";
-import { number, withUnit } from "../../format.js";
-import type { Plan } from "../../planner.js";
+import type { Plan } from "../../core/planner.js";
+import { number, withUnit } from "../../format/values.js";
 import { say } from "../../text/say.js";
 
 /** A look as early as this can only be passed by a difference that nobody hits. */

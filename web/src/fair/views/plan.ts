@@ -1,32 +1,48 @@
 /** The form of a plan, what it will show, and what a longer or a shorter one would. */
 import { html, nothing, type TemplateResult } from "lit";
-import { drawPower } from "../../chart/draw-power.js";
-import { powerGeometry } from "../../chart/power.js";
-import type { Goal, Measure } from "../../engine.js";
-import { chosenOf, goalName, goalsFor, measureView, percent, plain, typedNumber, unitName, withUnit, type MeasureView } from "../../format.js";
-import { marginScale } from "../../margin.js";
-import type { Length, LookWord, Plan } from "../../planner.js";
-import { handChoice } from "../../views/hand.js";
-import { build, choice, marker } from "../../views/pieces.js";
-import { trouble } from "../../views/trouble.js";
+import type { Goal, Measure } from "../../core/engine.js";
+import type { Length, LookWord, Plan } from "../../core/planner.js";
+import { isSpread, marginScale } from "../../format/margin.js";
+import {
+  chosenOf,
+  goalName,
+  goalsFor,
+  type MeasureView,
+  measureView,
+  percent,
+  plain,
+  typedNumber,
+  unitName,
+  withUnit,
+} from "../../format/values.js";
+import { handChoice } from "../../pieces/hand-choice.js";
+import { build, choice, marker } from "../../pieces/pieces.js";
+import { trouble } from "../../pieces/trouble.js";
+import { say } from "../../text/say.js";
+import { drawPower } from "../draw-power.js";
+import { FEWEST_BUILDS, FEWEST_ROUNDS, LONGEST_SET, MOST_BUILDS, MOST_ROUNDS } from "../limits.js";
+import { doubled, powerGeometry } from "../power.js";
 import type { FairActions, FairState } from "../state.js";
 import { isStrike } from "./face.js";
 import { looksView } from "./looks.js";
-import { say } from "../../text/say.js";
 
-const MOST_CLUBS = 8;
+/** Choices of the form: the core takes more. */
+const SETS = Array.from({ length: LONGEST_SET }, (_, before) => before + 1);
+const WARM_UPS = [0, 5, 10, 15, 20];
 const LOOKS: readonly LookWord[] = ["halfway", "at_end", "every_round"];
 
 export function planView(state: FairState, actions: FairActions): TemplateResult {
   const { plan, refusal, sent } = state;
   return html`
-    ${sent
-      ? html`
+    ${
+      sent
+        ? html`
           <div class="notice no-print" role="status">
             <p><strong>${say("fair-sent")}</strong> ${say("fair-sent-help")}</p>
             ${sent.map((message) => html`<p>${message}</p>`)}
           </div>`
-      : nothing}
+        : nothing
+    }
     <div class="card fair-plan no-print">
       <p class="hint">${say("fair-help")}</p>
       <form class="fair-form" @submit=${(event: Event) => event.preventDefault()}>
@@ -39,7 +55,8 @@ export function planView(state: FairState, actions: FairActions): TemplateResult
 
 function clubs({ request }: FairState, actions: FairActions): TemplateResult {
   const names = request.builds;
-  const rename = (at: number, name: string) => actions.change({ builds: names.map((old, index) => (index === at ? name : old)) });
+  const rename = (at: number, name: string) =>
+    actions.change({ builds: names.map((old, index) => (index === at ? name : old)) });
   const shown = request.same_club ? names.slice(0, 1) : names;
   return html`
     <fieldset>
@@ -51,17 +68,21 @@ function clubs({ request }: FairState, actions: FairActions): TemplateResult {
               ${marker(at)}
               <input aria-label=${say("fair-club-name", { number: at + 1 })} autocomplete="off" maxlength="60" .value=${name}
                 @change=${(event: Event) => rename(at, (event.target as HTMLInputElement).value)} />
-              ${names.length > 2 && at > 0 && !request.same_club
-                ? html`<button type="button" aria-label=${say("fair-club-out", { number: at + 1 })}
+              ${
+                names.length > FEWEST_BUILDS && at > 0 && !request.same_club
+                  ? html`<button type="button" aria-label=${say("fair-club-out", { number: at + 1 })}
                     @click=${() => actions.change({ builds: names.filter((_, index) => index !== at) })}>✕</button>`
-                : nothing}
+                  : nothing
+              }
             </li>`,
         )}
       </ul>
       <div class="buttons">
-        ${names.length < MOST_CLUBS && !request.same_club
-          ? html`<button type="button" @click=${() => actions.change({ builds: [...names, say("fair-new-driver-n", { number: names.length })] })}>${say("fair-add-club")}</button>`
-          : nothing}
+        ${
+          names.length < MOST_BUILDS && !request.same_club
+            ? html`<button type="button" @click=${() => actions.change({ builds: [...names, say("fair-new-driver-n", { number: names.length })] })}>${say("fair-add-club")}</button>`
+            : nothing
+        }
         <label class="option">
           <input type="checkbox" .checked=${request.same_club}
             @change=${(event: Event) => actions.change({ same_club: (event.target as HTMLInputElement).checked })} />
@@ -74,7 +95,10 @@ function clubs({ request }: FairState, actions: FairActions): TemplateResult {
 function whatCounts({ request, measures, plan }: FairState, actions: FairActions): TemplateResult {
   const measure = viewOf(request.measure, measures);
   const options = measures.map(({ id, name }) => ({ value: id, label: name }));
-  const goals = goalsFor(request.measure, measures).map((goal) => ({ value: goal, label: goalName(goal, request.measure) }));
+  const goals = goalsFor(request.measure, measures).map((goal) => ({
+    value: goal,
+    label: goalName(goal, request.measure),
+  }));
   const tighter = request.goal === "tighter";
   const margin = request.margin ?? plan?.margin ?? measure.margin;
   const { unit, shown, taken } = marginScale({ goal: tighter ? "tighter" : "higher" }, measure);
@@ -82,55 +106,72 @@ function whatCounts({ request, measures, plan }: FairState, actions: FairActions
     <label class="row"><span>${say("fair-what-counts")}</span>
       ${choice(say("fair-what-counts"), options, request.measure, (id) => actions.change({ measure: id, goal: undefined, margin: undefined, spread: undefined }))}</label>
     <label class="row"><span>${say("fair-better")}</span>
-      ${choice(say("fair-better"), goals, request.goal ?? plan?.goal ?? "higher", (goal) => actions.change({ goal: goal as Goal, margin: undefined }))}</label>
+      ${choice(say("fair-better"), goals, request.goal ?? plan?.goal ?? "", (goal) => actions.change({ goal: goal as Goal, margin: undefined }))}</label>
     <label class="row"><span>${say("fair-margin")}</span>
       ${amount("margin", margin === null ? "" : plain(shown(margin)), unit, (value) => actions.change({ margin: value === null ? undefined : taken(value) }))}</label>`;
 }
 
-function length({ request, plan }: FairState, actions: FairActions): TemplateResult {
-  const rounds = plan?.rounds ?? 10;
-  const step = (by: number) => actions.change({ rounds: Math.min(60, Math.max(2, rounds + by)) });
+function length({ request, plan }: FairState, actions: FairActions): TemplateResult | typeof nothing {
+  if (!plan) return nothing;
+  const { rounds, set } = plan;
+  const step = (by: number) => actions.change({ rounds: rounds + by });
   return html`
     <div class="row" role="group" aria-labelledby="fair-rounds-label">
-      <span id="fair-rounds-label">${say("fair-rounds-of", { count: plan?.set ?? 3 })}</span>
+      <span id="fair-rounds-label">${say("fair-rounds-of", { count: set })}</span>
       <span class="stepper">
-        <button type="button" aria-label=${say("fair-round-less")} ?disabled=${rounds <= 2} @click=${() => step(-1)}>−</button>
+        <button type="button" aria-label=${say("fair-round-less")} ?disabled=${rounds <= FEWEST_ROUNDS} @click=${() => step(-1)}>−</button>
         <output class="amount" id="fair-rounds" aria-live="polite">${rounds}</output>
-        <button type="button" aria-label=${say("fair-round-more")} ?disabled=${rounds >= 60} @click=${() => step(1)}>+</button>
+        <button type="button" aria-label=${say("fair-round-more")} ?disabled=${rounds >= MOST_ROUNDS} @click=${() => step(1)}>+</button>
       </span>
     </div>
     <label class="row"><span>${say("fair-look")}</span>
-      ${choice(say("fair-look-when"), LOOKS.map((value) => ({ value, label: say(`fair-look-${value}`) })), typeof request.looks === "string" ? request.looks : "halfway", (looks) => actions.change({ looks: looks as LookWord }))}</label>`;
+      ${choice(
+        say("fair-look-when"),
+        LOOKS.map((value) => ({ value, label: say(`fair-look-${value}`) })),
+        typeof request.looks === "string" ? request.looks : "halfway",
+        (looks) => actions.change({ looks: looks as LookWord }),
+      )}</label>`;
 }
 
 function more({ request, plan, current, measures }: FairState, actions: FairActions): TemplateResult {
   const measure = viewOf(request.measure, measures);
-  const sets = [1, 2, 3, 4, 5].map((n) => ({ value: String(n), label: String(n) }));
-  const warm = [0, 5, 10, 15, 20].map((n) => ({ value: String(n), label: String(n) }));
+  const counts = (all: readonly number[]) => all.map((n) => ({ value: String(n), label: String(n) }));
   const drawn = request.seed !== undefined;
   return html`
     <details class="fair-more">
       <summary>${say("fair-more")}</summary>
       <label class="row"><span>${say("fair-set")}</span>
-        ${choice(say("fair-set-label"), sets, String(request.set ?? 3), (set) => actions.change({ set: Number(set) }))}</label>
+        ${choice(say("fair-set-label"), counts(SETS), String(request.set ?? plan?.set), (set) => actions.change({ set: Number(set) }))}</label>
       <label class="row"><span>${say("fair-warm")}</span>
-        ${choice(say("fair-warm-label"), warm, String(request.warm_up ?? 10), (n) => actions.change({ warm_up: Number(n) }))}</label>
-      ${request.goal === "tighter" ? nothing : html`
+        ${choice(say("fair-warm-label"), counts(WARM_UPS), String(request.warm_up ?? plan?.warm_up), (n) => actions.change({ warm_up: Number(n) }))}</label>
+      ${
+        request.goal === "tighter"
+          ? nothing
+          : html`
         <label class="row"><span>${say("fair-spread")}</span>
-          ${amount("spread", spreadShown(request.spread, plan, measure), unitName(measure.unit), (value) => actions.change({ spread: value === null ? undefined : value / measure.scale }))}</label>`}
-      ${current ? html`
+          ${amount("spread", spreadShown(request.spread, plan, measure), unitName(measure.unit), (value) => actions.change({ spread: value === null ? undefined : value / measure.scale }))}</label>`
+      }
+      ${
+        current
+          ? html`
         <label class="option">
           <input type="checkbox" .checked=${request.earlier !== undefined}
             @change=${(event: Event) => actions.change({ earlier: (event.target as HTMLInputElement).checked ? current.session : undefined })} />
           <span>${say("fair-earlier")}</span>
-        </label>` : nothing}
+        </label>`
+          : nothing
+      }
       <label class="option">
         <input type="checkbox" .checked=${drawn}
           @change=${(event: Event) => actions.change({ seed: (event.target as HTMLInputElement).checked ? 1 : undefined })} />
         <span>${say("fair-drawn")}</span>
       </label>
-      ${drawn ? html`<label class="row"><span>${say("fair-seed")}</span>
-        ${amount("seed", String(request.seed), "", (value) => actions.change({ seed: Math.max(0, Math.round(value ?? 1)) }))}</label>` : nothing}
+      ${
+        drawn
+          ? html`<label class="row"><span>${say("fair-seed")}</span>
+        ${amount("seed", String(request.seed), "", (value) => actions.change({ seed: Math.max(0, Math.round(value ?? 1)) }))}</label>`
+          : nothing
+      }
     </details>`;
 }
 
@@ -177,11 +218,19 @@ function promised(plan: Plan, state: FairState, actions: FairActions): TemplateR
 
 function lengths(plan: Plan, measures: readonly Measure[]): TemplateResult {
   const measure = viewOf(plan.measure, measures);
-  const chosen = (margin: number) => withUnit(plain(chosenOf(margin, measure)), measure.unit);
-  const size = plan.goal === "tighter" ? withUnit(plain((plan.margin - 1) * 100), "%") : chosen(plan.margin);
-  const double = plan.goal === "tighter" ? withUnit(plain((plan.margin ** 2 - 1) * 100, 0), "%") : chosen(plan.margin * 2);
+  const { shown } = marginScale(plan, measure);
+  const sized = (margin: number, decimals?: number) =>
+    isSpread(plan) ? withUnit(plain(shown(margin), decimals), "%") : withUnit(plain(shown(margin)), measure.unit);
+  const [size, double] = [sized(plan.margin), sized(doubled(plan), 0)];
   const rows = plan.lengths;
-  const told = rows.map((row) => say("fair-lengths-each", { rounds: row.rounds, minutes: row.minutes, margin: share(row.margin_found), double: share(row.double_found) }));
+  const told = rows.map((row) =>
+    say("fair-lengths-each", {
+      rounds: row.rounds,
+      minutes: row.minutes,
+      margin: share(row.margin_found),
+      double: share(row.double_found),
+    }),
+  );
   return html`
     <figure class="fair-lengths">
       <figcaption>${say("fair-lengths")}</figcaption>
@@ -210,7 +259,8 @@ const lengthRow = (row: Length): TemplateResult => html`
   </tr>`;
 
 function record(plan: Plan, { record: chosen }: FairState, actions: FairActions): TemplateResult {
-  const toggle = (id: string, on: boolean) => actions.changeRecord(on ? [...chosen, id] : chosen.filter((one) => one !== id));
+  const toggle = (id: string, on: boolean) =>
+    actions.changeRecord(on ? [...chosen, id] : chosen.filter((one) => one !== id));
   return html`
     <fieldset class="fair-record">
       <legend>${say("fair-record")}</legend>

@@ -1,11 +1,11 @@
 /** The plan on one page to fill in by hand: order, a cell for every shot and measure, looks and cautions. Print only. */
 import { html, nothing, type TemplateResult } from "lit";
-import { unitName } from "../../format.js";
-import type { Plan } from "../../planner.js";
+import type { Plan } from "../../core/planner.js";
+import { unitName } from "../../format/values.js";
+import { say } from "../../text/say.js";
+import { shownIn } from "../../text/units.js";
 import type { FairState } from "../state.js";
 import { club } from "./plan.js";
-import { say } from "../../text/say.js";
-import { shownIn } from "../../units.js";
 
 export function sheetView(plan: Plan, { measures, record }: FairState): TemplateResult {
   const chosen = record.map((id) => measures.find((one) => one.id === id)).filter((one) => one !== undefined);

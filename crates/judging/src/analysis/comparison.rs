@@ -1,0 +1,152 @@
+//! What a verdict may rest on: a careful difference of averages, or a ratio of spreads.
+
+use super::estimate::{Counts, Estimate, Method};
+use super::levels::Levels;
+use crate::interval::Interval;
+use libm::exp;
+use session::measure::Margin;
+use stats::choices::PLANNED_POWER;
+use stats::distributions::normal_upper;
+use stats::{CautiousDifference, Level, SpreadRatio};
+
+/// The figures that decide.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Basis {
+    /// Candidate − baseline, widened and with its order allowance.
+    Difference(CautiousDifference),
+    /// Candidate's standard deviation over the baseline's.
+    Spread(SpreadRatio),
+}
+
+/// One comparison with what plans and words need beside it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Comparison {
+    /// The figures that decide.
+    pub basis: Basis,
+    /// How it was made.
+    pub method: Method,
+    /// Shots behind it.
+    pub n: Counts,
+    /// Standard deviation of a single shot within a build, as plans need it.
+    pub shot_sd: f64,
+    /// The deviation taken for averages that came without one.
+    pub assumed_sd: Option<f64>,
+}
+
+impl Comparison {
+    /// The difference, or the ratio.
+    #[must_use]
+    pub fn value(&self) -> f64 {
+        match &self.basis {
+            Basis::Difference(careful) => careful.diff(),
+            Basis::Spread(spread) => spread.ratio(),
+        }
+    }
+
+    /// Part of each half-width that stands for warming up and tiring.
+    #[must_use]
+    pub fn allowance(&self) -> f64 {
+        match &self.basis {
+            Basis::Difference(careful) => careful.allowance,
+            Basis::Spread(_) => 0.0,
+        }
+    }
+
+    /// The careful interval at a level. A ratio that no interval can be given for reaches from 0 to infinity.
+    #[must_use]
+    pub fn interval(&self, level: Level) -> Interval {
+        let (low, high) = match &self.basis {
+            Basis::Difference(careful) => {
+                let interval = careful.interval(level);
+                (interval.low, interval.high)
+            }
+            Basis::Spread(spread) => {
+                spread.interval(level).map_or((0.0, f64::INFINITY), |interval| (interval.low, interval.high))
+            }
+        };
+        Interval { low, high, level: level.coverage() }
+    }
+
+    /// How often two identical builds would show at least this much.
+    #[must_use]
+    pub fn p_value(&self) -> f64 {
+        match &self.basis {
+            Basis::Difference(careful) => careful.p_value(),
+            Basis::Spread(spread) => spread.p_value(),
+        }
+    }
+
+    /// The drift between two blocks that would be enough to explain the lead; 0 when hit in turn.
+    #[must_use]
+    pub fn drift_to_explain(&self, level: Level) -> f64 {
+        match &self.basis {
+            Basis::Difference(careful) if self.method != Method::Rounds => careful.drift_to_explain(level),
+            _ => 0.0,
+        }
+    }
+
+    /// The estimate as the decision at these levels sees it.
+    #[must_use]
+    pub fn estimate(
+        &self,
+        levels: &Levels,
+        unit: &str,
+        margin: Option<Margin>,
+        candidates: usize,
+    ) -> Estimate {
+        let different = self.interval(levels.different);
+        Estimate {
+            value: self.value(),
+            low: different.low,
+            high: different.high,
+            level: different.level,
+            equivalence: self.interval(levels.same),
+            unit: unit.to_owned(),
+            n: self.n,
+            method: self.method,
+            order_allowance: self.allowance(),
+            chance_if_same: self.p_value(),
+            detectable: self.detectable(levels.different),
+            shots_to_settle: margin.and_then(|m| self.shots_to_settle(m.value(), candidates)),
+        }
+    }
+
+    /// Smallest true difference (or ratio above 1) that a session like this shows in 8 of 10 cases.
+    fn detectable(&self, level: Level) -> f64 {
+        match &self.basis {
+            Basis::Difference(careful) => careful.detectable(level, PLANNED_POWER),
+            Basis::Spread(spread) => {
+                let reach = normal_upper(level.tail()) + normal_upper(1.0 - PLANNED_POWER);
+                exp(0.5 * reach * spread.se(1.0))
+            }
+        }
+    }
+
+    /// Shots with each build that a planned test in turns needs, so that a difference of `margin` shows as
+    /// different and none at all shows as the same, each in 8 of 10 cases. With several candidates the first
+    /// is held to its share of the error. For spreads the former only.
+    fn shots_to_settle(&self, margin: f64, candidates: usize) -> Option<u32> {
+        let strict = Level::missing(Level::P95.alpha() / candidates.max(1) as f64).ok()?;
+        let shots = whole_turns(match &self.basis {
+            Basis::Difference(_) => {
+                let size = margin / self.shot_sd;
+                let detect = stats::power::shots_to_detect(size, strict, PLANNED_POWER)?.tool;
+                let same = stats::power::shots_for_equivalence(size, 0.0, Level::P90, PLANNED_POWER)?.tool;
+                detect.max(same)
+            }
+            Basis::Spread(spread) => {
+                stats::shots_for_ratio(margin, spread.pooled_kurtosis(1.0), strict, PLANNED_POWER)?
+            }
+        });
+        u32::try_from(shots).ok()
+    }
+}
+
+/// Shots in a turn of the tests that the words advise.
+const TURN: usize = 3;
+
+/// A number of shots that fills its last turn: a started one costs a round's degree of freedom and gives less.
+#[must_use]
+pub fn whole_turns(shots: usize) -> usize {
+    shots.div_ceil(TURN) * TURN
+}

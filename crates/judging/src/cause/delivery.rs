@@ -1,0 +1,158 @@
+//! What the club did on its way to the ball, and what of a difference in spin and curve that explains.
+//!
+//! Sign and order of effects only: a rigid head and a ball that leaves rolling are good to ±30 % of spin, and grip, cover
+//! and friction are free. No strike, loft or attack is ever inferred from the ball.
+
+use super::two::Two;
+use super::{Belongs, Span};
+use crate::flying::{RAD_PER_DEG, RADPS_PER_RPM};
+use flight::impact::{Delivery, Head, Strike, gear_spin, impact};
+use libm::{atan2, hypot};
+use serde::Serialize;
+use session::known::Known;
+use session::measure::MeasureId;
+use session::units::MPS_PER_MPH;
+
+/// What the rigid picture of impact is good to.
+const IMPACT_ERROR: f64 = 0.3;
+/// Spin from which a club is taken for an iron, whose ball leaves with more spin than a rolling one, rpm. Common
+/// practice, no source.
+const IRON_SPIN: f64 = 4_500.0;
+/// Ball over club speed where club speed was not measured. Common practice, no source.
+const USUAL_SMASH: f64 = 1.45;
+/// Spin loft where it was not measured, deg. Common practice, no source.
+const USUAL_SPIN_LOFT: f64 = 15.0;
+const M_PER_MM: f64 = 1e-3;
+
+/// A number of the delivery that was measured with both builds.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct MovedFacts {
+    /// Which.
+    pub measure: MeasureId,
+    /// Candidate − baseline.
+    pub change: Span,
+    /// Whether the interval excludes no difference.
+    pub is_clear: bool,
+    /// Whose doing.
+    pub belongs: Belongs,
+}
+
+/// What one number of the delivery does to spin (rpm) or to the tilt of its axis (deg), roughly.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct SpinSourceFacts {
+    /// What is explained: `spin_rate` or `spin_axis`.
+    pub of: MeasureId,
+    /// By what.
+    pub from: MeasureId,
+    /// Candidate − baseline, with the error of the picture of impact in it.
+    pub effect: Span,
+    /// By what `from` differed, candidate − baseline.
+    #[serde(skip)]
+    pub change: Span,
+}
+
+/// Numbers of the delivery and whose doing they are.
+const DELIVERY: [(Known, Belongs); 9] = [
+    (Known::ClubSpeed, Belongs::Swing),
+    (Known::AttackAngle, Belongs::Swing),
+    (Known::ClubPath, Belongs::Swing),
+    (Known::StrikeHeight, Belongs::Swing),
+    (Known::StrikeOffset, Belongs::Swing),
+    (Known::FaceAngle, Belongs::Both),
+    (Known::FaceToPath, Belongs::Both),
+    (Known::DynamicLoft, Belongs::Both),
+    (Known::SpinLoft, Belongs::Both),
+];
+
+pub(super) fn moved(two: &Two<'_>) -> Vec<MovedFacts> {
+    let one = |&(known, belongs): &(Known, Belongs)| {
+        let change = two.difference(known)?;
+        Some(MovedFacts { measure: known.into(), is_clear: change.is_clear(), change, belongs })
+    };
+    DELIVERY.iter().filter_map(one).collect()
+}
+
+pub(super) fn spin_sources(two: &Two<'_>) -> Vec<SpinSourceFacts> {
+    let average = |known: Known| two.average(known);
+    let Some(spin) = average(Known::SpinRate) else { return Vec::new() };
+    let club_mph =
+        average(Known::ClubSpeed).or_else(|| average(Known::BallSpeed).map(|ball| ball / USUAL_SMASH));
+    let Some(club_mph) = club_mph else { return Vec::new() };
+    let rolling = if spin >= IRON_SPIN { 0.3 } else { 0.0 };
+    let head = Head { tangential_restitution: rolling, ..Head::DRIVER };
+    let loft = average(Known::SpinLoft)
+        .or_else(|| Some(average(Known::DynamicLoft)? - average(Known::AttackAngle)?));
+    let picture = Picture { club_mph, spin_loft: loft.unwrap_or(USUAL_SPIN_LOFT), spin, head };
+    let source = |of: Known, from: Known, slope: Option<f64>| {
+        let (slope, change) = (slope?, two.difference(from)?);
+        Some(SpinSourceFacts { of: of.into(), from: from.into(), effect: worth(slope, &change), change })
+    };
+    let loft = if two.has(Known::SpinLoft) { Known::SpinLoft } else { Known::DynamicLoft };
+    [
+        source(Known::SpinRate, loft, picture.spin_per_loft()),
+        source(Known::SpinRate, Known::StrikeHeight, Some(picture.spin_per_height())),
+        source(Known::SpinAxis, Known::FaceToPath, picture.tilt_per_face()),
+        source(Known::SpinAxis, Known::StrikeOffset, Some(picture.tilt_per_offset())),
+    ]
+    .into_iter()
+    .flatten()
+    .collect()
+}
+
+/// A difference times a slope that is good to [`IMPACT_ERROR`]; both errors in quadrature.
+fn worth(slope: f64, change: &Span) -> Span {
+    let value = slope * change.value;
+    let measured = slope.abs() * 0.5 * (change.high - change.low);
+    let reach = hypot(measured, IMPACT_ERROR * value);
+    Span { value, low: value - reach, high: value + reach }
+}
+
+/// A usual delivery around which the slopes are taken.
+struct Picture {
+    club_mph: f64,
+    spin_loft: f64,
+    spin: f64,
+    head: Head,
+}
+
+impl Picture {
+    fn delivery(&self, loft: f64, face: f64) -> Delivery {
+        Delivery {
+            club_speed_mps: self.club_mph * MPS_PER_MPH,
+            dynamic_loft_rad: loft * RAD_PER_DEG,
+            attack_rad: 0.0,
+            face_rad: face * RAD_PER_DEG,
+            path_rad: 0.0,
+        }
+    }
+
+    fn spin_per_loft(&self) -> Option<f64> {
+        let spin = |loft: f64| {
+            let hit = impact(&self.delivery(loft, 0.0), &Strike::default(), &self.head).ok()?;
+            Some(hit.launch.spin_radps / RADPS_PER_RPM)
+        };
+        Some(spin(self.spin_loft + 0.5)? - spin(self.spin_loft - 0.5)?)
+    }
+
+    fn tilt_per_face(&self) -> Option<f64> {
+        let tilt = |face: f64| {
+            let hit = impact(&self.delivery(self.spin_loft, face), &Strike::default(), &self.head).ok()?;
+            Some(hit.launch.spin_axis_rad / RAD_PER_DEG)
+        };
+        Some(tilt(0.5)? - tilt(-0.5)?)
+    }
+
+    fn spin_per_height(&self) -> f64 {
+        let strike = Strike { high_m: M_PER_MM, ..Strike::default() };
+        gear_spin(&self.delivery(self.spin_loft, 0.0), &strike, &self.head).backspin_radps / RADPS_PER_RPM
+    }
+
+    /// Side spin of a millimeter as a tilt of the spin there is.
+    fn tilt_per_offset(&self) -> f64 {
+        let strike = Strike { toe_m: M_PER_MM, ..Strike::default() };
+        let side = gear_spin(&self.delivery(self.spin_loft, 0.0), &strike, &self.head).sidespin_radps;
+        atan2(side / RADPS_PER_RPM, self.spin) / RAD_PER_DEG
+    }
+}

@@ -1,0 +1,79 @@
+//! What luck and picking alone would have produced at the fitting, and what a yard of the retest's gain costs.
+
+use super::said::Claimed;
+use crate::honest_lead::usual_spread_of_builds;
+use crate::interval::Interval;
+use crate::judge::Judgment;
+use serde::Serialize;
+use session::measure::MeasureId;
+use stats::distributions::normal_upper;
+
+/// What luck alone does with as many shots as the claim rested on.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct ClaimLuck {
+    /// Scatter of single shots that was taken: the retest's, or what is usual.
+    pub shot_sd: f64,
+    /// Whether it is the retest's.
+    pub from_retest: bool,
+    /// Size of the gap that luck sets between two equal clubs on average.
+    pub usual_gap: f64,
+    /// Share of fittings of equal clubs whose best one would show at least the claimed gap.
+    pub chance: f64,
+    /// Lead of the best of as many equal clubs as were tried, on average; 0 for one.
+    pub best_of: f64,
+    /// What is left of the claim after regression to the mean.
+    pub honest: f64,
+    /// Half-width, at 95 %, of what the claim's own shots could know.
+    pub error_95: f64,
+    /// What warming up and tiring can add where clubs are not hit in turn.
+    pub order_allowance: f64,
+}
+
+/// What each unit of gain costs, by the retest.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct Price {
+    /// If the gain is the largest the retest allows; null when it allows none.
+    pub least: Option<f64>,
+    /// If it is the smallest; null when that may be nothing, so that there is no limit.
+    pub most: Option<f64>,
+}
+
+/// What luck would do; `None` where the shots behind the claim, or their scatter, are not known.
+pub(super) fn luck(
+    said: &Claimed,
+    claimed: f64,
+    measure: &MeasureId,
+    judgment: Option<&Judgment>,
+) -> Option<ClaimLuck> {
+    let n = |own: Option<u32>, other: Option<u32>| own.or(other).filter(|n| *n > 0).map(f64::from);
+    let before = n(said.shots_before, said.shots_after)?;
+    let after = n(said.shots_after, said.shots_before)?;
+    let seen = judgment.and_then(|j| j.comparison()).map(|c| c.shot_sd).filter(|sd| *sd > 0.0);
+    let shot_sd =
+        seen.or_else(|| measure.usual().and_then(|known| known.facts().scatter).map(|usual| usual.middle))?;
+    let se = shot_sd * (1.0 / before + 1.0 / after).sqrt();
+    // One error for both averages, as if each rested on as many shots.
+    let se_of_mean = se / std::f64::consts::SQRT_2;
+    let tried = said.tried.unwrap_or(1).max(1) as usize;
+    let prior = usual_spread_of_builds(measure, shot_sd);
+    let honest = stats::shrinkage(&[0.0, claimed], se_of_mean * se_of_mean, prior)?.honest(claimed);
+    Some(ClaimLuck {
+        shot_sd,
+        from_retest: seen.is_some(),
+        usual_gap: se * (2.0 / std::f64::consts::PI).sqrt(),
+        chance: stats::best_lead_chance(tried, claimed.abs() / se_of_mean),
+        best_of: stats::expected_best(tried) * se_of_mean,
+        honest,
+        error_95: stats::choices::WIDENING * normal_upper(0.025) * se,
+        order_allowance: measure.usual().map_or(0.0, |known| known.facts().order_allowance),
+    })
+}
+
+/// Price over gain at both ends of the retest, as the claim counts it; `None` without a price.
+pub(super) fn price(said: &Claimed, gain: &Interval) -> Option<Price> {
+    let price = said.price?;
+    let each = |gain: f64| (gain > 0.0).then(|| price / gain);
+    Some(Price { least: each(gain.high), most: each(gain.low) })
+}

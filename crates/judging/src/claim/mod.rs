@@ -1,0 +1,138 @@
+//! What a fitting claimed, set against a retest: supported, contradicted or not settled.
+//!
+//! The claim is taken at its word, as the gain that the golfer was told to expect; what decides is the interval of
+//! claim − retest. How exactly a claim of a few shots could know, and how much of it luck and picking alone would
+//! produce, stands beside it: a contradicted claim may still have been made in good faith.
+//! Limits: averages, not scatter. Sources: regression to the mean by the shrinkage of `stats`, best of several by
+//! order statistics; both on normal averages.
+
+mod luck;
+mod said;
+
+pub use luck::{ClaimLuck, Price};
+pub use said::{ClaimRefused, Claimed};
+
+use crate::interval::Interval;
+use crate::judge::{Judged, Judgment};
+use libm::hypot;
+use serde::Serialize;
+use session::measure::Margin;
+
+/// How claim and retest lie.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum ClaimKind {
+    /// The retest falls short by less than would matter, if at all.
+    Supported,
+    /// The retest falls short, or goes the other way.
+    Contradicted,
+    /// The retest allows both.
+    NotSettled,
+    /// There is no retest to hold against it.
+    NoRetest,
+}
+
+/// A claim held against a retest.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
+pub struct ClaimFacts {
+    /// How they lie.
+    pub kind: ClaimKind,
+    /// The claimed difference, new − own.
+    pub claimed: f64,
+    /// The candidate of the retest; null without one.
+    pub candidate: Option<usize>,
+    /// The retest's difference; null without one.
+    pub retest: Option<Interval>,
+    /// Claim − retest at the level of 'different'.
+    pub difference: Option<Interval>,
+    /// Whether the luck of the claim's own shots, and the order they were hit in, are enough to explain the distance
+    /// between both; null where the shots are not known.
+    pub luck_explains: Option<bool>,
+    /// What luck and picking would produce; null where the claim's shots or their scatter are not known.
+    pub luck: Option<ClaimLuck>,
+    /// What each unit of gain costs; null without a price or a retest.
+    pub price: Option<Price>,
+}
+
+/// Sets a claim against the retest that was judged; one without shots leaves only what luck does.
+///
+/// # Errors
+/// A [`ClaimRefused`] where the claim names no difference, and for scatter.
+pub fn claim(said: &Claimed, judged: &Judged<'_>) -> Result<ClaimFacts, ClaimRefused> {
+    let question = judged.settled.question;
+    let claimed = said::claimed_difference(said, question)?;
+    let judgment = retest(judged);
+    let luck = luck::luck(said, claimed, &question.measure, judgment);
+    let short = judgment.and_then(|j| short_of(claimed, j));
+    let kind =
+        short.as_ref().map_or(ClaimKind::NoRetest, |short| decide(short, judgment.and_then(|j| j.margin)));
+    let luck_explains = short.zip(luck.as_ref()).map(|(short, luck)| {
+        short.middle().abs() <= hypot(short.half_width(), luck.error_95) + luck.order_allowance
+    });
+    let retest = judgment.and_then(|j| Some(j.comparison()?.interval(j.levels.different)));
+    Ok(ClaimFacts {
+        kind,
+        claimed,
+        candidate: judgment.map(|j| j.candidate),
+        retest,
+        difference: short.map(|short| short.signed(claimed)),
+        luck_explains,
+        price: retest.and_then(|retest| luck::price(said, &toward(&retest, claimed))),
+        luck,
+    })
+}
+
+/// The judgment that a claim is held against; `None` where nothing can be estimated.
+#[must_use]
+pub fn retest<'a>(judged: &'a Judged<'_>) -> Option<&'a Judgment> {
+    judged.headline().filter(|judgment| judgment.estimate.is_some())
+}
+
+/// An interval as seen by a claim that goes up or down: positive is what was promised.
+#[must_use]
+pub fn toward(interval: &Interval, claimed: f64) -> Interval {
+    if claimed < 0.0 { Interval { low: -interval.high, high: -interval.low, ..*interval } } else { *interval }
+}
+
+/// By how much the retest falls short of the claim: positive is short, whichever way was claimed.
+#[derive(Debug, Clone, Copy)]
+struct Short {
+    different: Interval,
+    same: Interval,
+}
+
+impl Short {
+    fn middle(&self) -> f64 {
+        0.5 * (self.different.low + self.different.high)
+    }
+
+    fn half_width(&self) -> f64 {
+        0.5 * (self.different.high - self.different.low)
+    }
+
+    fn signed(&self, claimed: f64) -> Interval {
+        toward(&self.different, claimed)
+    }
+}
+
+fn short_of(claimed: f64, judgment: &Judgment) -> Option<Short> {
+    let comparison = judgment.comparison()?;
+    let short = |level| {
+        let retest = toward(&comparison.interval(level), claimed);
+        Interval { low: claimed.abs() - retest.high, high: claimed.abs() - retest.low, level: retest.level }
+    };
+    Some(Short { different: short(judgment.levels.different), same: short(judgment.levels.same) })
+}
+
+/// Supported when the retest falls short by less than the margin; contradicted when it falls short at all.
+fn decide(short: &Short, margin: Option<Margin>) -> ClaimKind {
+    if short.same.high < margin.map_or(0.0, Margin::value) {
+        ClaimKind::Supported
+    } else if short.different.low > 0.0 {
+        ClaimKind::Contradicted
+    } else {
+        ClaimKind::NotSettled
+    }
+}

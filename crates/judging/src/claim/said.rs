@@ -1,0 +1,70 @@
+//! What a fitting said: averages or a gain, and on what they rested; or why that is no claim.
+
+use serde::{Deserialize, Serialize};
+use session::question::{Goal, Question};
+
+/// What was claimed, and on what it rested.
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
+#[serde(default, deny_unknown_fields)]
+pub struct Claimed {
+    /// Average with the golfer's own club.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub before: Option<f64>,
+    /// Average with the new one.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub after: Option<f64>,
+    /// The promised gain toward the goal, without a sign, where no averages were given.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub gain: Option<f64>,
+    /// Shots behind `before`.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub shots_before: Option<u32>,
+    /// Shots behind `after`.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub shots_after: Option<u32>,
+    /// New clubs that were tried before this one was named; 1 when left open.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub tried: Option<u32>,
+    /// What it costs, in any currency.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub price: Option<f64>,
+    /// How the currency is written.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub currency: Option<String>,
+}
+
+/// Why a claim cannot be held against a retest.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum ClaimRefused {
+    /// It is about scatter, which averages do not hold.
+    Scatter,
+    /// One of its figures is no number, or a price below nothing.
+    NotANumber,
+    /// 'Straighter by so much' does not say from where to where.
+    AveragesNeeded,
+    /// Neither averages nor a gain.
+    NoClaim,
+    /// A claim that nothing changes.
+    NoChange,
+}
+
+/// New − own, from the averages or from the promised gain.
+pub(super) fn claimed_difference(said: &Claimed, question: &Question) -> Result<f64, ClaimRefused> {
+    let goal = question.goal_on(&question.measure);
+    if goal == Goal::Tighter {
+        return Err(ClaimRefused::Scatter);
+    }
+    let numbers = [said.before, said.after, said.gain, said.price];
+    if numbers.iter().flatten().any(|x| !x.is_finite()) || said.price.is_some_and(|p| p < 0.0) {
+        return Err(ClaimRefused::NotANumber);
+    }
+    let difference = match (said.before, said.after, said.gain) {
+        (Some(before), Some(after), _) => after - before,
+        (_, _, Some(_)) if goal == Goal::NearerZero => return Err(ClaimRefused::AveragesNeeded),
+        (_, _, Some(gain)) if goal == Goal::Lower => -gain.abs(),
+        (_, _, Some(gain)) => gain,
+        _ => return Err(ClaimRefused::NoClaim),
+    };
+    if difference.abs() > 0.0 { Ok(difference) } else { Err(ClaimRefused::NoChange) }
+}

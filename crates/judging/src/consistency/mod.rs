@@ -1,0 +1,196 @@
+//! Do carry and launch belong together? Each row's carry against the flight of its own ball speed, launch and spin.
+//!
+//! What counts is a row's ratio beside the session's middle ratio, which takes ball, air and device out. Nothing is ever
+//! corrected: a row that does not fit is shown with the unit mistakes that would explain it, and more than one may.
+//! Meters read as yards (ratio 0.914) are within what balls and devices do, and cannot be told on one row.
+
+mod computed;
+
+use crate::flying::{Columns, Flown, flown, launch_of};
+use flight::{CHECK_BAND, Conditions, OK_BAND, TimeStep, unit_hypotheses};
+use serde::Serialize;
+use session::Session;
+use session::units::{KM_PER_MILE, M_PER_YD, MPS_PER_MPH};
+use stats::describe::{MAD_TO_SD, mad, median};
+
+/// Fewest rows that make a middle of their own; with fewer the model itself is the yardstick.
+const FEWEST_FOR_MIDDLE: usize = 5;
+/// A row is not doubted while it lies within so many deviations of the others.
+const DEVIATIONS: f64 = 4.0;
+
+/// What a speed may have been, and the factor from there to mph.
+const SPEEDS: [(Option<SpeedUnit>, f64); 3] = [
+    (None, 1.0),
+    (Some(SpeedUnit::MetersPerSecond), 1.0 / MPS_PER_MPH),
+    (Some(SpeedUnit::KilometersPerHour), 1.0 / KM_PER_MILE),
+];
+/// What a carry may have been, and the factor from there to yards.
+const CARRIES: [(Option<CarryUnit>, f64); 3] =
+    [(None, 1.0), (Some(CarryUnit::Meters), YD_PER_M), (Some(CarryUnit::Feet), 1.0 / 3.0)];
+const YD_PER_M: f64 = 1.0 / M_PER_YD;
+
+/// What ball speeds may have been in, read as mph.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub enum SpeedUnit {
+    /// Meters a second.
+    #[serde(rename = "m/s")]
+    MetersPerSecond,
+    /// Kilometers an hour.
+    #[serde(rename = "km/h")]
+    KilometersPerHour,
+}
+
+/// What carries may have been in, read as yards.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum CarryUnit {
+    /// Meters.
+    Meters,
+    /// Feet.
+    Feet,
+}
+
+/// No shot has carry, ball speed, launch angle and spin: there is nothing to hold against each other.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct NothingToHold;
+
+/// How far a ratio of carries lies from 1.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Fit {
+    /// Within 8 %.
+    Fits,
+    /// 8 to 15 % off: worth a look.
+    Doubtful,
+    /// More than 15 % off: the numbers do not belong together.
+    DoesNotFit,
+}
+
+/// A unit mistake that would make the numbers fit.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct UnitStory {
+    /// What the ball speed would be in; null for as read.
+    pub speed: Option<SpeedUnit>,
+    /// What the carry would be in; null for as read.
+    pub carry: Option<CarryUnit>,
+}
+
+/// A row whose numbers do not belong together.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct DoubtFacts {
+    /// Place of the shot in the session.
+    pub shot: usize,
+    /// Index of its build.
+    pub build: usize,
+    /// Carry as read, yd.
+    pub carry: f64,
+    /// Carry of its own launch, brought to this session's ball and device, yd.
+    pub expected: f64,
+    /// How far off.
+    pub fit: Fit,
+    /// Unit mistakes that would explain it, the likeliest first.
+    pub stories: Vec<UnitStory>,
+}
+
+/// The session as a whole.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct WholeSession {
+    /// Rows that could be looked at.
+    pub rows: usize,
+    /// Middle ratio of measured to modeled carry.
+    pub middle_ratio: f64,
+    /// How far that is off as a whole.
+    pub fit: Fit,
+    /// Unit mistakes that would explain the whole session.
+    pub stories: Vec<UnitStory>,
+    /// Whether the carries follow their launches too closely to have been seen.
+    pub is_computed: bool,
+}
+
+/// Whether carry and launch belong together.
+#[derive(Debug, Clone, PartialEq)]
+pub struct ConsistencyFacts {
+    /// The session as a whole.
+    pub whole: WholeSession,
+    /// Rows that do not fit the others.
+    pub doubts: Vec<DoubtFacts>,
+}
+
+/// Holds every carry against its own launch.
+///
+/// # Errors
+/// [`NothingToHold`] when no shot has carry, ball speed, launch angle and spin.
+pub fn consistency(session: &Session) -> Result<ConsistencyFacts, NothingToHold> {
+    let rows: Vec<Flown> =
+        flown(session, &Columns::of(session)).into_iter().filter(|row| row.modeled > 1.0).collect();
+    let ratios: Vec<f64> = rows.iter().map(|row| row.carry / row.modeled).collect();
+    let (Some(middle_ratio), Some(spread)) = (median(&ratios), mad(&ratios)) else {
+        return Err(NothingToHold);
+    };
+    let yardstick = if rows.len() >= FEWEST_FOR_MIDDLE { middle_ratio } else { 1.0 };
+    let allowed =
+        if rows.len() >= FEWEST_FOR_MIDDLE { DEVIATIONS * MAD_TO_SD * spread / yardstick } else { 0.0 };
+    let doubts =
+        rows.iter().zip(&ratios).filter_map(|(row, ratio)| doubt(row, ratio / yardstick, yardstick, allowed));
+    let fit = if rows.len() >= FEWEST_FOR_MIDDLE { fit_of(middle_ratio - 1.0) } else { Fit::Fits };
+    let whole = WholeSession {
+        rows: rows.len(),
+        middle_ratio,
+        fit,
+        stories: whole_session(&rows, middle_ratio, fit),
+        is_computed: computed::is_computed(&rows),
+    };
+    Ok(ConsistencyFacts { whole, doubts: doubts.collect() })
+}
+
+fn fit_of(off: f64) -> Fit {
+    match off.abs() {
+        off if off <= OK_BAND => Fit::Fits,
+        off if off <= CHECK_BAND => Fit::Doubtful,
+        _ => Fit::DoesNotFit,
+    }
+}
+
+fn doubt(row: &Flown, relative: f64, yardstick: f64, allowed: f64) -> Option<DoubtFacts> {
+    let (off, fit) = ((relative - 1.0).abs(), fit_of(relative - 1.0));
+    if fit == Fit::Fits || off <= allowed {
+        return None;
+    }
+    let stories = if fit == Fit::DoesNotFit { stories(row, yardstick) } else { Vec::new() };
+    let expected = yardstick * row.modeled;
+    Some(DoubtFacts { shot: row.shot, build: row.build, carry: row.carry, expected, fit, stories })
+}
+
+/// The row with the middle ratio stands for the session.
+fn whole_session(rows: &[Flown], middle: f64, fit: Fit) -> Vec<UnitStory> {
+    if fit == Fit::Fits {
+        return Vec::new();
+    }
+    let away = |row: &&Flown| (row.carry / row.modeled - middle).abs();
+    let typical = rows.iter().min_by(|a, b| away(a).total_cmp(&away(b)));
+    let found = typical.map_or_else(Vec::new, |row| stories(row, 1.0));
+    if found.is_empty() && (middle * YD_PER_M - 1.0).abs() < (middle - 1.0).abs() {
+        return vec![UnitStory { speed: None, carry: Some(CarryUnit::Meters) }];
+    }
+    found
+}
+
+fn stories(row: &Flown, yardstick: f64) -> Vec<UnitStory> {
+    let found = unit_hypotheses(
+        row.carry * M_PER_YD / yardstick,
+        &launch_of(&row.values),
+        &SPEEDS.map(|(_, factor)| factor),
+        &CARRIES.map(|(_, factor)| factor),
+        &Conditions::STANDARD,
+        TimeStep::COARSE,
+    );
+    let speed = |at: usize| SPEEDS.get(at).and_then(|(unit, _)| *unit);
+    let carry = |at: usize| CARRIES.get(at).and_then(|(unit, _)| *unit);
+    found.iter().map(|story| UnitStory { speed: speed(story.speed), carry: carry(story.carry) }).collect()
+}

@@ -1,0 +1,190 @@
+//! The golfer's own say, asked before any number is shown, set beside what the shots say.
+//!
+//! Feel is not corrected: where the shots cannot tell or say the same, it is the best reason to choose. What was
+//! felt is held only against a measure that was recorded, of the felt build against every other one.
+
+use crate::judge::{Judged, Judgment, judge};
+use crate::settle::settle;
+use crate::verdict::{Decision, DecisionKind, Direction, Matters};
+use serde::{Deserialize, Serialize};
+use session::known::Known;
+use session::measure::MeasureId;
+use session::question::Question;
+
+/// Which build it was for each question; null where the golfer felt no difference or did not say.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[serde(default, deny_unknown_fields)]
+pub struct OwnSay {
+    /// Felt straighter.
+    pub straighter: Option<usize>,
+    /// Felt longer.
+    pub longer: Option<usize>,
+    /// Felt easier to hit.
+    pub easier: Option<usize>,
+    /// Its look is liked best.
+    pub look: Option<usize>,
+    /// Its sound is liked best.
+    pub sound: Option<usize>,
+}
+
+/// How a feeling and the shots lie.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Agreement {
+    /// The shots show it.
+    Shown,
+    /// The shots show the opposite.
+    Opposite,
+    /// The shots say the same for both.
+    Same,
+    /// The shots cannot tell.
+    NotShown,
+    /// Nothing was recorded that could show it.
+    NotMeasured,
+}
+
+/// What was felt of a build.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Feeling {
+    /// Straighter.
+    Straighter,
+    /// Longer.
+    Longer,
+    /// Easier to hit.
+    Easier,
+}
+
+impl Feeling {
+    /// The measures that can show it, the first that was recorded.
+    const fn shown_by(self) -> &'static [Known] {
+        match self {
+            Self::Straighter => &[Known::Offline],
+            Self::Longer => &[Known::Carry, Known::Total],
+            Self::Easier => &[],
+        }
+    }
+}
+
+/// One feeling beside the shots.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct FeltFacts {
+    /// The build it was said of.
+    pub build: usize,
+    /// What was felt.
+    pub feeling: Feeling,
+    /// How it lies with the shots.
+    pub agreement: Agreement,
+}
+
+/// Why the shots leave the choice to feel.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum LeftOpen {
+    /// The builds are the same for the golfer's purpose.
+    Same,
+    /// The shots cannot tell.
+    CannotTell,
+    /// The difference is too small to matter.
+    TooSmall,
+}
+
+/// The golfer's say beside the verdict.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct FeelFacts {
+    /// One for each thing felt.
+    pub felt: Vec<FeltFacts>,
+    /// Why feel may choose; `None` where it may not.
+    pub left_open: Option<LeftOpen>,
+}
+
+/// Why a say cannot be set beside the shots.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum FeelRefused {
+    /// It speaks of a build that is not in the session.
+    NoSuchBuild {
+        /// The index it names.
+        got: usize,
+    },
+}
+
+/// Sets the golfer's say beside what the shots say.
+///
+/// # Errors
+/// A [`FeelRefused`] for a build that is not there.
+pub fn feel(say: &OwnSay, judged: &Judged<'_>) -> Result<FeelFacts, FeelRefused> {
+    let builds = judged.settled.session.builds.len();
+    let said = [say.straighter, say.longer, say.easier, say.look, say.sound];
+    if let Some(got) = said.into_iter().flatten().find(|&build| build >= builds) {
+        return Err(FeelRefused::NoSuchBuild { got });
+    }
+    let feelings =
+        [(Feeling::Straighter, say.straighter), (Feeling::Longer, say.longer), (Feeling::Easier, say.easier)];
+    let felt = feelings.into_iter().filter_map(|(feeling, build)| {
+        let build = build?;
+        Some(FeltFacts { build, feeling, agreement: agreement(judged, build, feeling) })
+    });
+    Ok(FeelFacts { felt: felt.collect(), left_open: judged.headline().and_then(|j| left_open(&j.decision)) })
+}
+
+fn left_open(decision: &Decision) -> Option<LeftOpen> {
+    match decision.kind {
+        DecisionKind::Same => Some(LeftOpen::Same),
+        DecisionKind::CannotTell => Some(LeftOpen::CannotTell),
+        DecisionKind::Different if decision.matters == Some(Matters::No) => Some(LeftOpen::TooSmall),
+        DecisionKind::Different | DecisionKind::CannotAnswer => None,
+    }
+}
+
+/// The felt build against every other one: shown if it is for any and opposite for none.
+fn agreement(judged: &Judged<'_>, build: usize, feeling: Feeling) -> Agreement {
+    let recorded = |id: &MeasureId| judged.settled.session.measures.contains(id);
+    let Some(measure) = feeling.shown_by().iter().map(|&known| MeasureId::from(known)).find(recorded) else {
+        return Agreement::NotMeasured;
+    };
+    let pairs = against_every_other(judged, build, &measure);
+    let any = |kind| pairs.contains(&kind);
+    match () {
+        () if any(Agreement::Opposite) => Agreement::Opposite,
+        () if any(Agreement::Shown) => Agreement::Shown,
+        () if any(Agreement::NotShown) => Agreement::NotShown,
+        () if any(Agreement::Same) => Agreement::Same,
+        () => Agreement::NotMeasured,
+    }
+}
+
+/// The pairs of a build with every other one. What was judged holds them when the build is its baseline, or one of two: a
+/// pair turned round says the same. Of one candidate among several the session was never asked.
+fn against_every_other(judged: &Judged<'_>, build: usize, measure: &MeasureId) -> Vec<Agreement> {
+    let (session, question) = (judged.settled.session, judged.settled.question);
+    if question.baseline == build || session.builds.len() == 2 {
+        return of_measure(judged, build, measure);
+    }
+    let asked = Question { baseline: build, candidate: None, ..question.clone() };
+    settle(&asked, session).map_or_else(|_| Vec::new(), |asked| of_measure(&judge(asked), build, measure))
+}
+
+fn of_measure(judged: &Judged<'_>, build: usize, measure: &MeasureId) -> Vec<Agreement> {
+    let judgments = judged.judgments.iter().filter(|judgment| judgment.measure == *measure);
+    judgments.map(|judgment| of_pair(judgment, build)).collect()
+}
+
+/// One pair, as whoever felt something of this build of it sees it.
+fn of_pair(judgment: &Judgment, build: usize) -> Agreement {
+    let is_baseline = judgment.baseline == build;
+    let (baseline, candidate) = (judgment.pair.numbers.baseline, judgment.pair.numbers.candidate);
+    let (felt, other) = if is_baseline { (baseline, candidate) } else { (candidate, baseline) };
+    let higher = if is_baseline { Direction::Lower } else { Direction::Higher };
+    match judgment.decision.kind {
+        DecisionKind::CannotAnswer => Agreement::NotMeasured,
+        DecisionKind::CannotTell => Agreement::NotShown,
+        DecisionKind::Same => Agreement::Same,
+        DecisionKind::Different if judgment.decision.matters == Some(Matters::No) => Agreement::Same,
+        DecisionKind::Different if judgment.measure == Known::Offline => match felt.zip(other) {
+            Some((felt, other)) if felt.mean.abs() < other.mean.abs() => Agreement::Shown,
+            _ => Agreement::Opposite,
+        },
+        DecisionKind::Different if judgment.decision.direction == Some(higher) => Agreement::Shown,
+        DecisionKind::Different => Agreement::Opposite,
+    }
+}

@@ -1,0 +1,15 @@
+//! Two ends at a level: the shape in which every uncertainty is handed on.
+
+use serde::Serialize;
+
+/// Two ends at a level.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct Interval {
+    /// Lower end.
+    pub low: f64,
+    /// Upper end.
+    pub high: f64,
+    /// Coverage it is made for, between 0 and 1.
+    pub level: f64,
+}

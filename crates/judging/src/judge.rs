@@ -1,0 +1,235 @@
+//! Every candidate on every measure, judged: which levels apply, and what was decided.
+
+use crate::analysis::{Aspect, Basis, Comparison, Estimate, Include, Levels, Pair, compare};
+use crate::holm::{self, Member};
+use crate::settle::{Asked, Candidate, Settled};
+use crate::verdict::{Decision, DecisionKind, decide, decide_ratio};
+use session::Session;
+use session::measure::{Margin, MeasureId};
+use session::names::short_name;
+use session::question::Goal;
+
+/// One candidate against the baseline on one measure, decided.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Judgment {
+    /// Index of the build the candidate is held against.
+    pub baseline: usize,
+    /// Index of the build in question.
+    pub candidate: usize,
+    /// The measure.
+    pub measure: MeasureId,
+    /// What better means on it.
+    pub goal: Goal,
+    /// The smallest difference that matters on it.
+    pub margin: Option<Margin>,
+    /// Textbook results and the careful comparison.
+    pub pair: Pair,
+    /// How strict the answer had to be.
+    pub levels: Levels,
+    /// What stands: the decision on all shots, unless it hangs on those left out.
+    pub decision: Decision,
+    /// On every shot.
+    pub with_all: Decision,
+    /// On those not set aside.
+    pub without_left_out: Decision,
+    /// Shots of the pair that were set aside.
+    pub left_out: usize,
+    /// Rounds that hold both builds.
+    pub shared_rounds: u32,
+    /// Builds held against the baseline.
+    pub candidates: usize,
+    /// Size and uncertainty, where something can be estimated.
+    pub estimate: Option<Estimate>,
+}
+
+impl Judgment {
+    /// The careful comparison, where there is one.
+    #[must_use]
+    pub fn comparison(&self) -> Option<&Comparison> {
+        self.pair.comparison.as_ref().ok()
+    }
+
+    /// Whether only the allowance for order keeps the interval from excluding zero.
+    #[must_use]
+    pub fn order_hides_it(&self) -> bool {
+        self.decision.kind == DecisionKind::CannotTell && self.drift_to_explain() > 0.0
+    }
+
+    /// Whether a comparison of plain averages, blind to order and looks, would have found a difference.
+    #[must_use]
+    pub fn plain_averages_differ(&self) -> bool {
+        self.pair.numbers.welch.is_some_and(|w| w.low > 0.0 || w.high < 0.0)
+    }
+
+    /// The drift between two blocks that would be enough to explain the lead; 0 when none is needed.
+    #[must_use]
+    pub fn drift_to_explain(&self) -> f64 {
+        self.comparison().map_or(0.0, |c| c.drift_to_explain(self.levels.different))
+    }
+}
+
+/// A question answered from a session: every judgment, and which of them the headline speaks of.
+#[derive(Debug)]
+pub struct Judged<'a> {
+    /// What was asked, every gap filled.
+    pub settled: Settled<'a>,
+    /// Every candidate on every measure; those of the measure asked for come first.
+    pub judgments: Vec<Judgment>,
+    /// Position of the headline among them; `None` when there is nobody to hold against the baseline.
+    headline: Option<usize>,
+}
+
+impl Judged<'_> {
+    /// The judgment that the headline speaks of: of the candidate asked for, or of the one that leads toward the goal.
+    #[must_use]
+    pub fn headline(&self) -> Option<&Judgment> {
+        self.headline.map(|at| &self.judgments[at])
+    }
+
+    /// The judgment of a candidate on the measure asked for.
+    #[must_use]
+    pub fn of(&self, candidate: usize) -> Option<&Judgment> {
+        self.asked().find(|judgment| judgment.candidate == candidate)
+    }
+
+    /// The judgments of the measure asked for.
+    pub fn asked(&self) -> impl Iterator<Item = &Judgment> {
+        self.judgments[..self.settled.candidates.len()].iter()
+    }
+}
+
+/// Judges every candidate on every measure: first compares, then settles how strict each comparison must be, then decides.
+#[must_use]
+pub fn judge(settled: Settled<'_>) -> Judged<'_> {
+    let mut judgments = compared(&settled);
+    let mut family: Vec<Member> = judgments
+        .iter()
+        .map(|j| Member { p: j.comparison().map(Comparison::p_value), level: j.levels.different })
+        .collect();
+    holm::divide_all(&mut family, settled.candidates.len());
+    for (judgment, member) in judgments.iter_mut().zip(family) {
+        judgment.levels.different = member.level;
+    }
+    decided(&settled, &mut judgments);
+    let asked = &judgments[..settled.candidates.len()];
+    let headline = match settled.question.candidate {
+        Some(chosen) => asked.iter().position(|judgment| judgment.candidate == chosen),
+        None => leading(asked),
+    };
+    Judged { settled, judgments, headline }
+}
+
+/// Every candidate on every measure, compared on all shots; nothing is decided yet.
+fn compared(settled: &Settled<'_>) -> Vec<Judgment> {
+    let candidates = settled.candidates.len();
+    let mut judgments = Vec::with_capacity(settled.measures.len() * candidates);
+    for asked in &settled.measures {
+        let measured = settled.table.measured(&asked.measure, Include::All);
+        for candidate in &settled.candidates {
+            let pair = compare(&measured, settled.question.baseline, candidate.build, asked.aspect());
+            judgments.push(undecided(settled, asked, candidate, pair));
+        }
+    }
+    judgments
+}
+
+fn undecided(settled: &Settled<'_>, asked: &Asked, candidate: &Candidate, pair: Pair) -> Judgment {
+    let undecided = Decision::undecided();
+    Judgment {
+        baseline: settled.question.baseline,
+        candidate: candidate.build,
+        measure: asked.measure.clone(),
+        goal: asked.goal,
+        margin: asked.margin,
+        pair,
+        levels: candidate.levels,
+        decision: undecided,
+        with_all: undecided,
+        without_left_out: undecided,
+        left_out: candidate.left_out,
+        shared_rounds: candidate.shared_rounds,
+        candidates: settled.candidates.len(),
+        estimate: None,
+    }
+}
+
+/// Decides each, on all shots and on those that were not set aside.
+fn decided(settled: &Settled<'_>, judgments: &mut [Judgment]) {
+    let per_measure = settled.candidates.len().max(1);
+    for (asked, of_measure) in settled.measures.iter().zip(judgments.chunks_mut(per_measure)) {
+        let some_left_out = of_measure.iter().any(|judgment| judgment.left_out > 0);
+        let rest = some_left_out.then(|| settled.table.measured(&asked.measure, Include::NotLeftOut));
+        for judgment in of_measure {
+            judgment.with_all = decision(&judgment.pair, &judgment.levels, judgment.margin);
+            let rest = rest.as_ref().filter(|_| judgment.left_out > 0);
+            judgment.without_left_out = rest.map_or(judgment.with_all, |rest| {
+                let pair = compare(rest, judgment.baseline, judgment.candidate, asked.aspect());
+                decision(&pair, &judgment.levels, judgment.margin)
+            });
+            judgment.decision = judgment.with_all.unless_it_depends(&judgment.without_left_out);
+            let unit = match asked.aspect() {
+                Aspect::Average => reported_unit(&asked.measure, settled.session),
+                Aspect::Spread => String::new(),
+            };
+            judgment.estimate = judgment.comparison().map(|comparison| {
+                comparison.estimate(&judgment.levels, &unit, judgment.margin, judgment.candidates)
+            });
+        }
+    }
+}
+
+/// The unit of a measure's numbers in a report, canonical however they are shown; empty for a plain ratio.
+#[must_use]
+pub fn reported_unit(measure: &MeasureId, session: &Session) -> String {
+    let label = match measure.known() {
+        Some(known) => known.facts().unit.label(),
+        None => session.custom(measure).map_or("", |c| c.unit.as_str()),
+    };
+    short_name(if label == "deg" { "°" } else { label })
+}
+
+/// What two intervals at these levels decide.
+#[must_use]
+pub fn decision(pair: &Pair, levels: &Levels, margin: Option<Margin>) -> Decision {
+    match &pair.comparison {
+        Ok(comparison) => {
+            let (different, same) = (comparison.interval(levels.different), comparison.interval(levels.same));
+            match (comparison.basis, margin) {
+                (Basis::Difference(_), Some(Margin::Difference(size))) => {
+                    decide(&different, &same, Some(size))
+                }
+                (Basis::Spread(_), Some(Margin::Ratio(ratio))) => {
+                    decide_ratio(&different, &same, Some(ratio))
+                }
+                // A margin of the other kind is none: yards say nothing about a ratio of scatters.
+                (Basis::Difference(_), _) => decide(&different, &same, None),
+                (Basis::Spread(_), _) => decide_ratio(&different, &same, None),
+            }
+        }
+        Err(why) => Decision::cannot_answer(*why),
+    }
+}
+
+/// The candidate farthest toward the goal; the first one when none can be compared, `None` without any.
+fn leading(asked: &[Judgment]) -> Option<usize> {
+    let mut best: Option<(f64, usize)> = None;
+    for (at, judgment) in asked.iter().enumerate() {
+        if let Some(value) = toward_the_goal(judgment)
+            && best.is_none_or(|(most, _)| value > most)
+        {
+            best = Some((value, at));
+        }
+    }
+    best.map(|(_, at)| at).or_else(|| (!asked.is_empty()).then_some(0))
+}
+
+/// How far a candidate lies toward the goal, for putting several in order.
+fn toward_the_goal(judgment: &Judgment) -> Option<f64> {
+    let value = judgment.comparison()?.value();
+    Some(match judgment.goal {
+        Goal::Higher => value,
+        Goal::Lower | Goal::Tighter => -value,
+        Goal::NearerZero => -judgment.pair.numbers.candidate?.mean.abs(),
+        Goal::Different => value.abs(),
+    })
+}

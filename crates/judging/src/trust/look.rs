@@ -1,0 +1,214 @@
+//! Looks for what makes a comparison lie, in the session's own numbers.
+
+use super::Seen;
+use crate::analysis::Rule;
+use crate::analysis::warming_up::warm_up_deficit_yd;
+use crate::judge::Judgment;
+use session::digits::power_of_ten;
+use session::few;
+use session::known::Known;
+use session::measure::{self, MeasureId};
+use session::{Order, Session, Shot, SummaryOf};
+use stats::describe::{MAD_TO_SD, mad, mean, median};
+use stats::{Level, OrderedShot};
+
+/// A head start from warming up below this many yards of carry is not worth a word.
+const SMALLEST_HEAD_START_YD: f64 = 1.0;
+/// One build with this many times the shots of the other is worth a word.
+const UNEQUAL: f64 = 2.0;
+/// Shots farther from their build's median than this many robust deviations are pointed at.
+const FAR: f64 = 3.5;
+/// Numbers that miss more than this share of themselves are no count of shots.
+const MOST_MISSING: f64 = 2.0;
+
+/// Everything seen, in the order of the session's life.
+pub(super) fn look(session: &Session, headline: &Judgment) -> Vec<Seen> {
+    let (baseline, candidate, rounds) = (headline.baseline, headline.candidate, headline.shared_rounds);
+    let measure = &headline.measure;
+    let of_pair: Vec<(usize, &Shot)> = session
+        .shots
+        .iter()
+        .enumerate()
+        .filter(|(_, s)| s.build == baseline || s.build == candidate)
+        .collect();
+    let count = |build| of_pair.iter().filter(|(_, s)| s.build == build).count();
+    let counts = [(baseline, count(baseline)), (candidate, count(candidate))];
+    if counts.iter().any(|(_, n)| *n == 0) {
+        return vec![Seen::AveragesOnly];
+    }
+    let mut seen = vec![Seen::Order {
+        order: if rounds > 0 { Order::Interleaved } else { not_in_turn(session.order) },
+        rounds,
+    }];
+    if rounds == 0 && session.order != Order::Unknown {
+        seen.extend(cold_start(&of_pair, measure, baseline, candidate));
+    }
+    // As the comparison counts turns: it falls back for them exactly when this is said.
+    seen.extend(headline.pair.turns.filter(|t| t.are_too_long).map(|t| Seen::LongTurns { shots: t.shots }));
+    seen.extend(drift(&of_pair, session, measure));
+    seen.extend(unequal(counts));
+    seen.extend(numbers_missing(session));
+    seen.extend(summaries_that_disagree(session, baseline, candidate));
+    if session.shots.iter().any(|s| s.left_out.is_some()) {
+        let left = |build| session.shots.iter().filter(|s| s.build == build && s.left_out.is_some()).count();
+        seen.push(Seen::LeftOut { by_build: (0..session.builds.len()).map(left).collect() });
+    }
+    seen.extend(far_shots(session, measure, baseline, candidate));
+    match headline.levels.rule {
+        Rule::Open => seen.push(Seen::NotFixed),
+        Rule::Planned { round, planned } => seen.push(Seen::PlannedLooks { round, planned }),
+        Rule::Fixed => {}
+    }
+    seen.extend(no_swing_or_strike(session));
+    seen
+}
+
+/// Interleaved over all builds, but not for this pair, is blocked for this pair.
+fn not_in_turn(order: Order) -> Order {
+    if order == Order::Interleaved { Order::Blocked } else { order }
+}
+
+fn cold_start(of_pair: &[(usize, &Shot)], id: &MeasureId, baseline: usize, candidate: usize) -> Option<Seen> {
+    let deficit = |build: usize| {
+        let deficits: Vec<f64> =
+            of_pair.iter().filter(|(_, s)| s.build == build).map(|(i, _)| warm_up_deficit_yd(*i)).collect();
+        mean(&deficits)
+    };
+    let head_start = deficit(baseline) - deficit(candidate);
+    if head_start.abs() < SMALLEST_HEAD_START_YD {
+        return None;
+    }
+    let build = if head_start > 0.0 { baseline } else { candidate };
+    let shots = of_pair.iter().take_while(|(_, s)| s.build == build).count();
+    Some(Seen::ColdStart {
+        build,
+        shots,
+        head_start: id.usual().and_then(|m| m.facts().per_yard_of_carry).map(|rate| rate * head_start.abs()),
+    })
+}
+
+/// A trend over the order of the shots, each build at its own level, whose interval excludes zero.
+fn drift(of_pair: &[(usize, &Shot)], session: &Session, id: &MeasureId) -> Option<Seen> {
+    if session.order == Order::Unknown {
+        return None;
+    }
+    let index = session.measure_index(id)?;
+    let shots: Vec<OrderedShot> = of_pair
+        .iter()
+        .filter_map(|(at, shot)| {
+            Some(OrderedShot {
+                at: *at as f64,
+                build: shot.build,
+                value: shot.values.get(index).copied().flatten()?,
+            })
+        })
+        .collect();
+    let total = stats::trend(&shots).ok()?.total();
+    let interval = total.interval(Level::P95);
+    interval.excludes(0.0).then_some(Seen::Drift {
+        change: total.diff,
+        low: interval.low,
+        high: interval.high,
+    })
+}
+
+fn unequal(counts: [(usize, usize); 2]) -> Option<Seen> {
+    let [mut fewer, mut more] = counts;
+    if fewer.1 > more.1 {
+        std::mem::swap(&mut fewer, &mut more);
+    }
+    (more.1 as f64 >= UNEQUAL * fewer.1 as f64).then_some(Seen::UnequalCounts {
+        fewer: fewer.0,
+        few: fewer.1,
+        more: more.0,
+        many: more.1,
+    })
+}
+
+/// Gaps in the shots' own numbers, counted over the session, or build by build where each starts again.
+fn numbers_missing(session: &Session) -> Option<Seen> {
+    let total = session.shots.iter().filter(|s| s.number.is_some()).count();
+    let all = arrange::distinct(session.shots.iter().filter_map(|s| s.number));
+    let sequences = if all.len() == total {
+        vec![all]
+    } else {
+        let mut by_build: few::Map<usize, Vec<u32>> = few::Map::default();
+        for shot in &session.shots {
+            by_build.entry(shot.build, Vec::new).extend(shot.number);
+        }
+        by_build.into_values().collect()
+    };
+    let (mut missing, mut first) = (0, None);
+    for numbers in sequences {
+        let numbers = arrange::distinct(numbers);
+        for pair in numbers.windows(2) {
+            let gap = (pair[1] - pair[0] - 1) as usize;
+            if gap > 0 {
+                missing += gap;
+                first = first.or(Some(pair[0] + 1));
+            }
+        }
+    }
+    let first = first?;
+    (missing as f64 <= MOST_MISSING * total as f64).then_some(Seen::NumbersMissing { missing, first })
+}
+
+fn summaries_that_disagree(session: &Session, baseline: usize, candidate: usize) -> Vec<Seen> {
+    let mut seen = Vec::new();
+    for summary in session.summaries.iter().filter(|s| s.of == SummaryOf::All) {
+        if summary.build != baseline && summary.build != candidate {
+            continue;
+        }
+        for (id, value) in summary.values.iter() {
+            let Some((printed, index)) = value.mean.zip(session.measure_index(id)) else { continue };
+            let values: Vec<f64> = session
+                .shots
+                .iter()
+                .filter(|s| s.build == summary.build)
+                .filter_map(|s| s.values.get(index).copied().flatten())
+                .collect();
+            if values.is_empty() {
+                continue;
+            }
+            // Printed averages and printed shots are both rounded: half a unit of the last digit each.
+            let digit = 1.0 / power_of_ten(measure::known(id).map_or(2, |m| usize::from(m.decimals)));
+            let of_shots = mean(&values);
+            if (printed - of_shots).abs() > digit {
+                seen.push(Seen::SummaryDisagrees {
+                    build: summary.build,
+                    measure: id.clone(),
+                    printed,
+                    of_shots,
+                    n: values.len(),
+                    claimed: summary.n,
+                });
+            }
+        }
+    }
+    seen
+}
+
+fn far_shots(session: &Session, id: &MeasureId, baseline: usize, candidate: usize) -> Option<Seen> {
+    let index = session.measure_index(id)?;
+    let far = |build: usize| -> usize {
+        let values: Vec<f64> = session
+            .shots
+            .iter()
+            .filter(|s| s.build == build)
+            .filter_map(|s| s.values.get(index).copied().flatten())
+            .collect();
+        let (Some(middle), Some(spread)) = (median(&values), mad(&values)) else { return 0 };
+        values.iter().filter(|v| spread > 0.0 && (*v - middle).abs() / (MAD_TO_SD * spread) > FAR).count()
+    };
+    let (of_baseline, of_candidate) = (far(baseline), far(candidate));
+    let count = of_baseline + of_candidate;
+    let build = if of_candidate > of_baseline { candidate } else { baseline };
+    (count > 0).then_some(Seen::FarShots { count, build })
+}
+
+fn no_swing_or_strike(session: &Session) -> Option<Seen> {
+    let has = |known: Known| session.measures.iter().any(|m| *m == known);
+    let club_speed = has(Known::ClubSpeed);
+    let strike = has(Known::StrikeHeight) || has(Known::StrikeOffset);
+    (!(club_speed && strike)).then_some(Seen::NoSwingOrStrike { club_speed, strike })
+}

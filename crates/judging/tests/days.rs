@@ -1,0 +1,71 @@
+//! Days put together, against published and computed values of random effects.
+
+use judging::together::together;
+use session::question::{Question, Stopping, StoppingWord};
+use session::{Build, Session, Summary, SummaryOf, SummaryValue};
+
+/// A session whose careful difference is `effect` with this squared error: so many shots that Student's t is the
+/// normal, in a column of the golfer's own, which has no allowance for order.
+fn with_error(effect: f64, variance: f64) -> Session {
+    const SHOTS: u32 = 4_000_000_000;
+    let sd = (variance * f64::from(SHOTS) / 2.0).sqrt() / stats::choices::WIDENING;
+    let builds = ["Own driver", "Driver B"].map(|name| Build { name: name.into() }).into();
+    let mut session = Session { builds, measures: vec!["own".into()], ..Session::default() };
+    for (build, mean) in [(0, 0.0), (1, effect)] {
+        let value = SummaryValue { mean: Some(mean), sd: Some(sd), ..SummaryValue::default() };
+        session.summaries.push(Summary {
+            build,
+            n: Some(SHOTS),
+            of: SummaryOf::All,
+            values: [("own".into(), value)].into(),
+            line: None,
+        });
+    }
+    session
+}
+
+#[test]
+fn days_are_combined_as_the_reference_has_it() {
+    let text = std::fs::read_to_string(concat!(
+        env!("CARGO_MANIFEST_DIR"),
+        "/../../tests/reference/stats/15_meta_analysis.json"
+    ))
+    .expect("the reference file");
+    let file: serde_json::Value = serde_json::from_str(&text).expect("JSON");
+    let cases = file["cases"].as_array().expect("cases");
+    let question = Question {
+        baseline: 0,
+        candidate: None,
+        measure: "own".into(),
+        goal: None,
+        margin: Some(1.0),
+        first_margin: None,
+        stopping: Stopping::Word(StoppingWord::Fixed),
+    };
+    let mut held = 0;
+    for case in cases {
+        let numbers = |key: &str| -> Vec<f64> {
+            case["input"][key].as_array().expect(key).iter().filter_map(serde_json::Value::as_f64).collect()
+        };
+        let expected = |key: &str| case["expected"][key].as_f64().expect(key);
+        let sessions: Vec<Session> =
+            numbers("effect").into_iter().zip(numbers("variance")).map(|(e, v)| with_error(e, v)).collect();
+        let pair = together(&sessions, &question).expect("days").remove(0);
+        let combined = pair.combined.expect("combined");
+        let close = |got: f64, want: f64, what: &str| {
+            assert!(
+                (got - want).abs() <= 1e-6 * want.abs().max(1e-3),
+                "{} {what}: {got}, not {want}",
+                case["id"]
+            );
+        };
+        close(combined.value, expected("random_mean"), "mean");
+        close(combined.between.powi(2), expected("tau2"), "between");
+        close(combined.if_equal, expected("fixed_mean"), "fixed");
+        close(combined.if_equal_se, expected("fixed_se"), "fixed error");
+        close(combined.share_between, expected("I2"), "share");
+        assert!((pair.days.iter().map(|day| day.weight).sum::<f64>() - 1.0).abs() < 1e-12);
+        held += 1;
+    }
+    assert!(held > 0);
+}

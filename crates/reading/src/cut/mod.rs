@@ -1,0 +1,13 @@
+//! From text to cells: lines, delimiters, tables in markup, blocks and lists.
+
+pub(crate) mod blocks;
+pub(crate) mod delimited;
+pub(crate) mod down;
+pub(crate) mod file;
+pub(crate) mod grid;
+pub(crate) mod html;
+pub(crate) mod json;
+pub(crate) mod lines;
+pub(crate) mod source;
+pub(crate) mod spaces;
+pub(crate) mod stacked;

@@ -1,0 +1,81 @@
+//! Tagged sections and a check sum as the text of a link, and back to the sections.
+
+use super::bytes::{Broken, Reader, Writer, check_sum};
+use super::error::LinkError;
+use super::limits::MOST_CHARACTERS;
+use super::{base64, tag};
+
+/// The version that stands in front of a link's text. It changes only if sections alone cannot say what is new.
+const VERSION: &str = "1";
+
+/// The text of these sections with their check sum; `None` when no address is that long.
+pub(crate) fn sealed(mut sections: Writer) -> Option<String> {
+    let sum = check_sum(&sections.0);
+    sections.0.extend(sum);
+    let text = format!("{VERSION}.{}", base64::encode(&sections.0));
+    (text.len() <= MOST_CHARACTERS).then_some(text)
+}
+
+/// The bytes behind the version and the point.
+pub(crate) fn bytes_of(text: &str) -> Result<Vec<u8>, LinkError> {
+    if text.len() > 2 * MOST_CHARACTERS {
+        return Err(LinkError::TooLong);
+    }
+    let link = text.rsplit('#').next().unwrap_or_default();
+    let plain: Vec<u8> = link.bytes().filter(|byte| !byte.is_ascii_whitespace()).collect();
+    if plain.len() > MOST_CHARACTERS {
+        return Err(LinkError::TooLong);
+    }
+    let point = plain.iter().position(|&byte| byte == b'.').ok_or(LinkError::NotALink)?;
+    let (version, rest) = plain.split_at(point);
+    let is_version = (1..=3).contains(&version.len()) && version.iter().all(u8::is_ascii_digit);
+    if !is_version {
+        return Err(LinkError::NotALink);
+    }
+    if version != VERSION.as_bytes() {
+        return Err(LinkError::Later);
+    }
+    base64::decode(&rest[1..]).ok_or(LinkError::Damaged)
+}
+
+/// The sections of a link by what they hold.
+#[derive(Default)]
+pub(crate) struct Sections<'a> {
+    known: [Option<&'a [u8]>; tag::LAST],
+    /// How many this version does not know.
+    pub(crate) unknown: usize,
+}
+
+impl<'a> Sections<'a> {
+    /// Of the bytes of a link, once its check sum is right.
+    pub(crate) fn of(bytes: &'a [u8]) -> Result<Self, LinkError> {
+        let (content, sum) = bytes.split_last_chunk::<4>().ok_or(LinkError::Damaged)?;
+        if check_sum(content) != *sum {
+            return Err(LinkError::Damaged);
+        }
+        let mut sections = Self::default();
+        sections.sort(content).map_err(|Broken| LinkError::Inconsistent)?;
+        Ok(sections)
+    }
+
+    fn sort(&mut self, content: &'a [u8]) -> Result<(), Broken> {
+        let mut input = Reader(content);
+        while !input.is_empty() {
+            let tag = input.whole()?;
+            let length = input.length(input.0.len())?;
+            let section = input.take(length)?;
+            let slot = usize::try_from(tag).ok().and_then(|tag| self.known.get_mut(tag.checked_sub(1)?));
+            match slot {
+                Some(slot) if slot.is_none() => *slot = Some(section),
+                Some(_) => return Err(Broken),
+                None => self.unknown += 1,
+            }
+        }
+        Ok(())
+    }
+
+    /// A section that is not there is empty.
+    pub(crate) fn section(&self, tag: u64) -> Option<Reader<'a>> {
+        usize::try_from(tag).ok().and_then(|tag| *self.known.get(tag.checked_sub(1)?)?).map(Reader)
+    }
+}

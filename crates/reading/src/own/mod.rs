@@ -1,0 +1,4 @@
+//! The tool's own CSV: written for spreadsheets, and read back identical.
+
+pub(crate) mod read;
+pub(crate) mod write;

@@ -1,0 +1,8 @@
+//! What the columns of a table hold, in which units, and how shots lie in it.
+
+pub(crate) mod build_column;
+pub(crate) mod column;
+pub(crate) mod columns;
+pub(crate) mod formats;
+pub(crate) mod layout;
+pub(crate) mod own_measures;

@@ -1,0 +1,152 @@
+//! Reading published data and the plain ways in which shots are written down.
+
+use reading::{Hints, NoticeKind, ProblemKind, ReadResult, Role, read};
+use session::Order;
+use session::measure::MeasureId;
+use text::Voice;
+
+fn plain(text: &str) -> ReadResult {
+    read(text, &Hints::default(), &Voice::english())
+}
+
+fn values(result: &ReadResult, measure: &str, build: usize) -> Vec<f64> {
+    let at = result.session.measure_index(&measure.into()).expect("the measure was read");
+    result.session.shots.iter().filter(|s| s.build == build).filter_map(|s| s.values[at]).collect()
+}
+
+fn names(result: &ReadResult) -> Vec<&str> {
+    result.session.builds.iter().map(|b| b.name.as_str()).collect()
+}
+
+fn mean(values: &[f64]) -> f64 {
+    values.iter().sum::<f64>() / values.len() as f64
+}
+
+fn dataset(name: &str) -> ReadResult {
+    let path = format!("{}/../../tests/reference/datasets/{name}.csv", env!("CARGO_MANIFEST_DIR"));
+    plain(&std::fs::read_to_string(path).expect("the data set is there"))
+}
+
+#[test]
+fn published_data_sets_are_read_whole() {
+    // Group sizes and averages as R's aggregate(... ~ group, FUN = mean) prints them.
+    type Group = (&'static str, usize, f64);
+    let cases: [(&str, &str, &[Group]); 5] = [
+        ("sleep", "extra", &[("1", 10, 0.75), ("2", 10, 2.33)]),
+        ("PlantGrowth", "weight", &[("ctrl", 10, 5.032), ("trt1", 10, 4.661), ("trt2", 10, 5.526)]),
+        ("ToothGrowth", "len", &[("VC", 30, 16.963_333_333_333_33), ("OJ", 30, 20.663_333_333_333_33)]),
+        ("iris_setosa_versicolor", "sepal_length", &[("setosa", 50, 5.006), ("versicolor", 50, 5.936)]),
+        ("iris_setosa_versicolor", "petal_width", &[("setosa", 50, 0.246), ("versicolor", 50, 1.326)]),
+    ];
+    for (name, measure, groups) in cases {
+        let result = dataset(name);
+        assert_eq!(result.problems, vec![], "{name}");
+        assert_eq!(names(&result), groups.iter().map(|g| g.0).collect::<Vec<_>>(), "{name}");
+        assert_eq!(result.session.order, Order::Blocked, "{name}");
+        for (build, (group, n, expected)) in groups.iter().enumerate() {
+            let got = values(&result, measure, build);
+            assert_eq!(got.len(), *n, "{name} {group}");
+            assert!((mean(&got) - expected).abs() < 1e-12, "{name} {group}: {}", mean(&got));
+        }
+    }
+    let iris = dataset("iris_setosa_versicolor");
+    assert_eq!(
+        iris.session.measures,
+        ["sepal_length", "sepal_width", "petal_length", "petal_width"].map(MeasureId::from)
+    );
+}
+
+#[test]
+fn other_data_sets_are_read_whole() {
+    for (name, builds, shots) in
+        [("chickwts", 6, 71), ("Puromycin", 2, 23), ("nist_gear", 10, 100), ("blood_counts", 3, 15)]
+    {
+        let result = dataset(name);
+        assert_eq!(result.problems, vec![], "{name}");
+        assert_eq!(result.session.builds.len(), builds, "{name}");
+        assert_eq!(result.session.shots.len(), shots, "{name}");
+    }
+    assert_eq!(values(&dataset("blood_counts"), "count", 0).len(), 6);
+}
+
+#[test]
+fn a_treatment_in_blocks_is_read_with_one_hint() {
+    // npk: yield in six blocks of four plots; the golfer's tap says that N names the builds.
+    let path = format!("{}/../../tests/reference/datasets/npk.csv", env!("CARGO_MANIFEST_DIR"));
+    let text = std::fs::read_to_string(path).expect("the data set is there");
+    let mut hints = Hints::default();
+    hints.columns.insert(1, Role::Build);
+    let result = read(&text, &hints, &Voice::english());
+    assert_eq!(names(&result), ["0", "1"]);
+    assert_eq!(result.session.order, Order::Interleaved);
+    assert_eq!(result.session.shots.iter().filter_map(|s| s.round).max(), Some(6));
+    assert!(
+        (mean(&values(&result, "yield", 1)) - mean(&values(&result, "yield", 0)) - 5.616_666_666_666_67)
+            .abs()
+            < 1e-12
+    );
+}
+
+#[test]
+fn a_bad_cell_costs_only_itself() {
+    let result = plain("Build,Carry,Offline\nA,250,L 3\nA,abc,4 R\nB,2S1,-1\n");
+    assert_eq!(values(&result, "carry", 0), [250.0]);
+    assert_eq!(values(&result, "offline", 0), [-3.0, 4.0]);
+    assert_eq!(values(&result, "offline", 1), [-1.0]);
+    let found: Vec<_> =
+        result.problems.iter().map(|p| (p.kind, p.place.line, p.place.column.as_deref())).collect();
+    assert_eq!(
+        found,
+        [(ProblemKind::NotANumber, 3, Some("Carry")), (ProblemKind::LetterForDigit, 4, Some("Carry"))]
+    );
+    assert_eq!(result.problems[1].suggestion.as_deref(), Some("251"));
+    assert!(result.problems.iter().all(|p| !p.message.is_empty() && !p.remedy.is_empty()));
+}
+
+#[test]
+fn nothing_to_read_is_said() {
+    for text in ["", "  \n\t\r\n", "\u{feff}"] {
+        assert_eq!(plain(text).problems[0].kind, ProblemKind::EmptyText);
+    }
+    for text in ["Hello", "Build,Carry\n", "one,two\nthree,four\n"] {
+        let result = plain(text);
+        assert!(result.session.shots.is_empty(), "{text}");
+        assert!(
+            result.problems.iter().any(|p| p.kind == ProblemKind::NoNumbers),
+            "{text}: {:?}",
+            result.problems
+        );
+    }
+}
+
+#[test]
+fn rounds_come_from_the_order() {
+    let shots = |order: &str| {
+        let rows: String = order.chars().map(|c| format!("{c},250\n")).collect();
+        let result = plain(&format!("Build,Carry\n{rows}"));
+        let rounds: Vec<u32> = result.session.shots.iter().filter_map(|s| s.round).collect();
+        (result.session.order, rounds)
+    };
+    assert_eq!(shots("AAABBB"), (Order::Blocked, vec![]));
+    assert_eq!(shots("ABABAB"), (Order::Interleaved, vec![1, 1, 2, 2, 3, 3]));
+    assert_eq!(shots("ABBAAB"), (Order::Interleaved, vec![1, 1, 2, 2, 3, 3]));
+    assert_eq!(shots("AABBBBAA"), (Order::Interleaved, vec![1, 1, 1, 1, 2, 2, 2, 2]));
+    assert_eq!(shots("AAABBBAABBB"), (Order::Interleaved, vec![1, 1, 1, 1, 1, 1, 2, 2, 2, 2, 2]));
+    assert_eq!(shots("ABCCBAABC"), (Order::Interleaved, vec![1, 1, 1, 2, 2, 2, 3, 3, 3]));
+    assert_eq!(shots("AAABBBAAA"), (Order::Blocked, vec![]));
+    assert_eq!(shots("AAA"), (Order::Unknown, vec![]));
+}
+
+#[test]
+fn a_disagreeing_average_is_said_with_its_amount() {
+    let result = plain(
+        "Club,Shot,Carry (yd)\nA,1,250\nA,2,252\nA,3,248\nA,Average,262\nB,1,255\nB,2,257\nB,Avg,256\n",
+    );
+    assert_eq!(result.session.shots.len(), 5);
+    assert_eq!(result.session.summaries.len(), 2);
+    assert_eq!(result.gaps.len(), 1);
+    assert_eq!((result.gaps[0].printed, result.gaps[0].from_rows, result.gaps[0].n), (262.0, 250.0, 3));
+    let said: Vec<_> = result.notices.iter().filter(|n| n.kind == NoticeKind::SummaryDisagrees).collect();
+    assert_eq!(said.len(), 1);
+    assert!(said[0].message.contains("12 more"), "{}", said[0].message);
+}

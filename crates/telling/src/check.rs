@@ -1,0 +1,115 @@
+//! A session and a question in, a report out: settled, judged and told.
+
+use crate::answer;
+use crate::overlay::overlays;
+use crate::refusals;
+use crate::report::{Answer, Asked, Finding, Report};
+use crate::trust;
+use judging::fragile::removals_to_flip;
+use judging::honest_lead::honest_lead;
+use judging::trust::trust;
+use judging::verdict::{Decision, Why};
+use judging::{Judged, Judgment, judge, settle};
+use serde::{Deserialize, Serialize};
+use session::Session;
+use session::measure::Margin;
+use session::question::Question;
+use session::refusal::Refusal;
+use text::Voice;
+
+/// What [`check`] is asked.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
+pub struct CheckRequest {
+    /// The shots.
+    #[cfg_attr(feature = "typescript", ts(as = "session::wire::Session"))]
+    pub session: Session,
+    /// What is asked of them.
+    pub question: Question,
+}
+
+/// Answers the question from the session's shots.
+///
+/// # Errors
+/// A [`Refusal`] when the question names a build that is not there or a margin that is no number.
+/// A session that holds too little is no error: the report says what is missing.
+pub fn check(request: &CheckRequest, voice: &Voice) -> Result<Report, Refusal> {
+    let settled =
+        settle(&request.question, &request.session).map_err(|misfit| refusals::misfit(&misfit, voice))?;
+    Ok(say(&judge(settled), voice))
+}
+
+/// What was judged, told.
+#[must_use]
+pub fn say(judged: &Judged<'_>, voice: &Voice) -> Report {
+    let (session, question) = (judged.settled.session, judged.settled.question);
+    let headline = judged.headline();
+    let honest_lead = honest_lead(judged);
+    let removals_to_flip = removals_to_flip(judged);
+    let asked = judged.settled.asked();
+    Report {
+        asked: Asked {
+            baseline: question.baseline,
+            candidate: headline.map(|j| j.candidate),
+            measure: asked.measure,
+            goal: asked.goal,
+            margin: asked.margin.map(Margin::value),
+            margin_is_default: question.margin.is_none(),
+            stopping: question.stopping.clone(),
+        },
+        order: session.order,
+        rounds: headline.map_or(0, |j| j.shared_rounds),
+        answer: told(judged, voice),
+        overlays: headline
+            .map_or_else(Vec::new, |j| overlays(session, question, j, honest_lead.as_ref(), voice)),
+        trust: trust(judged, removals_to_flip)
+            .into_iter()
+            .map(|seen| trust::say(session, &question.measure, seen, voice))
+            .collect(),
+        honest_lead,
+        removals_to_flip,
+        findings: judged.judgments.iter().map(|j| finding(session, j, voice)).collect(),
+    }
+}
+
+/// The answer alone.
+#[must_use]
+pub fn told(judged: &Judged<'_>, voice: &Voice) -> Answer {
+    let (session, question) = (judged.settled.session, judged.settled.question);
+    judged
+        .headline()
+        .map_or_else(|| no_answer(session, question, voice), |judgment| answer(session, judgment, voice))
+}
+
+/// One judgment as an answer to the question asked.
+pub(crate) fn answer(session: &Session, judgment: &Judgment, voice: &Voice) -> Answer {
+    Answer {
+        candidate: Some(judgment.candidate),
+        decision: judgment.decision,
+        estimate: judgment.estimate.clone(),
+        words: answer::words(session, judgment, voice),
+    }
+}
+
+/// One judgment, told.
+#[must_use]
+pub fn finding(session: &Session, judgment: &Judgment, voice: &Voice) -> Finding {
+    Finding {
+        baseline: judgment.baseline,
+        candidate: judgment.candidate,
+        measure: judgment.measure.clone(),
+        decision: judgment.decision,
+        estimate: judgment.estimate.clone(),
+        words: answer::words(session, judgment, voice),
+        numbers: judgment.pair.numbers.clone(),
+    }
+}
+
+/// The answer when there is nobody to hold against the baseline.
+fn no_answer(session: &Session, question: &Question, voice: &Voice) -> Answer {
+    let nothing = session.shots.is_empty() && session.summaries.is_empty();
+    let decision = Decision::cannot_answer(if nothing { Why::NoShots } else { Why::OneBuild });
+    let words = answer::without_a_pair(session, &question.measure, &decision, voice);
+    Answer { candidate: None, decision, estimate: None, words }
+}

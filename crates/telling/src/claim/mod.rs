@@ -1,0 +1,65 @@
+//! A fitting's claim set against a retest, told. Accuses nobody.
+
+mod words;
+
+pub use words::ClaimWords;
+
+use crate::check;
+use crate::refusals;
+use crate::report::Answer;
+use judging::claim::{ClaimFacts, Claimed, retest};
+use judging::{judge, settle};
+use serde::{Deserialize, Serialize};
+use session::Session;
+use session::question::Question;
+use session::refusal::Refusal;
+use text::Voice;
+
+/// What [`claim`] is asked.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
+pub struct ClaimRequest {
+    /// What the fitting said.
+    pub claimed: Claimed,
+    /// The retest; one without shots leaves only what luck does.
+    #[cfg_attr(feature = "typescript", ts(as = "session::wire::Session"))]
+    pub session: Session,
+    /// What is asked of it.
+    pub question: Question,
+}
+
+/// A claim held against a retest.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
+pub struct ClaimReport {
+    /// How they lie, and what luck and picking would produce.
+    #[serde(flatten)]
+    pub facts: ClaimFacts,
+    /// The retest's own answer; null without one.
+    pub answer: Option<Answer>,
+    /// In words.
+    pub words: ClaimWords,
+}
+
+/// Sets a claim against a retest.
+///
+/// # Errors
+/// A [`Refusal`] where the claim names no difference, for scatter, and for everything that `check` refuses.
+pub fn claim(request: &ClaimRequest, voice: &Voice) -> Result<ClaimReport, Refusal> {
+    let ClaimRequest { claimed, session, question } = request;
+    let settled = settle(question, session).map_err(|misfit| refusals::misfit(&misfit, voice))?;
+    let judged = judge(settled);
+    let facts = judging::claim::claim(claimed, &judged).map_err(|refused| refusals::claim(refused, voice))?;
+    let retest = retest(&judged);
+    let words = words::words(&words::Told {
+        said: claimed,
+        session,
+        measure: &question.measure,
+        facts: &facts,
+        retest,
+        voice,
+    });
+    let answer = retest.map(|judgment| check::answer(session, judgment, voice));
+    Ok(ClaimReport { facts, answer, words })
+}

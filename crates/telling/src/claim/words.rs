@@ -1,0 +1,159 @@
+//! A claim and its retest in plain words. Reads what was decided; accuses nobody.
+
+use crate::case::sentences;
+use crate::format::{Subject, chance_of_fittings, number};
+use crate::phrases::phrase_for;
+use judging::Judgment;
+use judging::claim::{ClaimFacts, ClaimKind, Claimed, toward};
+use judging::interval::Interval;
+use serde::Serialize;
+use session::Session;
+use session::measure::MeasureId;
+use session::names::short_name;
+use text::Voice;
+use text::voiced::{case, claim as say};
+
+/// Sentences about a claim.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct ClaimWords {
+    /// The outcome in one sentence.
+    pub headline: String,
+    /// What the retest showed.
+    pub detail: String,
+    /// What luck and picking would have produced.
+    pub luck: String,
+    /// What each unit costs; empty without a price.
+    pub price: String,
+    /// What to do.
+    pub next: String,
+}
+
+/// What the sentences are made of.
+pub(super) struct Told<'a> {
+    pub(super) said: &'a Claimed,
+    pub(super) session: &'a Session,
+    pub(super) measure: &'a MeasureId,
+    pub(super) facts: &'a ClaimFacts,
+    pub(super) retest: Option<&'a Judgment>,
+    pub(super) voice: &'a Voice,
+}
+
+pub(super) fn words(told: &Told<'_>) -> ClaimWords {
+    let subject = Subject::of(told.measure, told.session, told.voice);
+    ClaimWords {
+        headline: headline(told, &subject),
+        detail: detail(told, &subject),
+        luck: luck(told, &subject),
+        price: price(told, &subject),
+        next: next(told.facts.kind, told.voice),
+    }
+}
+
+fn headline(told: &Told<'_>, subject: &Subject<'_>) -> String {
+    let Told { facts, voice, .. } = *told;
+    let claimed = case::gap(voice, &subject.chosen(facts.claimed), &promised_way(told));
+    // As the claim counts it: positive is what was promised.
+    let Some(Interval { low, high, .. }) = facts.retest.map(|retest| toward(&retest, facts.claimed)) else {
+        return say::no_retest(voice, &claimed);
+    };
+    let at_most = signed(told, subject, high);
+    let span = if low > 0.0 && !subject.prints_as_zero(low) {
+        case::gap(voice, &subject.span(low, high, None), &promised_way(told))
+    } else {
+        say::anything_between(voice, &signed(told, subject, low), &at_most)
+    };
+    match facts.kind {
+        ClaimKind::Supported => say::supported(voice, &claimed, &span),
+        ClaimKind::Contradicted if high <= 0.0 => say::no_gain_at_all(voice, &claimed),
+        ClaimKind::Contradicted => say::contradicted(voice, &claimed, &at_most),
+        ClaimKind::NotSettled | ClaimKind::NoRetest => say::not_settled(voice, &claimed, &span),
+    }
+}
+
+/// `more` or `less`, the way the claim goes.
+fn promised_way(told: &Told<'_>) -> String {
+    let phrase = phrase_for(told.measure, told.voice);
+    if told.facts.claimed > 0.0 { phrase.more } else { phrase.less }
+}
+
+/// A value of the retest, counted as the claim counts it.
+fn signed(told: &Told<'_>, subject: &Subject<'_>, toward_claim: f64) -> String {
+    let size = if told.facts.claimed > 0.0 { toward_claim } else { -toward_claim };
+    let phrase = phrase_for(told.measure, told.voice);
+    if subject.prints_as_zero(size) {
+        return case::no_difference(told.voice);
+    }
+    case::gap(told.voice, &subject.amount(size), if size > 0.0 { &phrase.more } else { &phrase.less })
+}
+
+fn detail(told: &Told<'_>, subject: &Subject<'_>) -> String {
+    let Some(judgment) = told.retest else { return String::new() };
+    let numbers = &judgment.pair.numbers;
+    let builds = &told.session.builds;
+    let name = |build: usize| builds.get(build).map_or_else(String::new, |b| short_name(&b.name));
+    let averages = numbers.candidate.zip(numbers.baseline).map(|(candidate, baseline)| {
+        say::averages(
+            told.voice,
+            &name(judgment.candidate),
+            &subject.value(candidate.mean),
+            &candidate.n.to_string(),
+            &name(judgment.baseline),
+            &subject.value(baseline.mean),
+            &baseline.n.to_string(),
+        )
+    });
+    let good_faith = match (told.facts.kind, told.facts.luck_explains) {
+        (ClaimKind::Contradicted, Some(true)) => say::luck_can_mislead_that_far(told.voice),
+        (ClaimKind::Contradicted, Some(false)) => say::luck_rarely_misleads_that_far(told.voice),
+        _ => String::new(),
+    };
+    sentences(&[averages.unwrap_or_default(), good_faith])
+}
+
+fn luck(told: &Told<'_>, subject: &Subject<'_>) -> String {
+    let (voice, said) = (told.voice, told.said);
+    let Some(luck) = &told.facts.luck else {
+        return say::shots_not_said(voice);
+    };
+    let tried = said.tried.unwrap_or(1).max(1);
+    let with_each = said.shots_after.or(said.shots_before).unwrap_or(0) as usize;
+    let usual = say::luck_alone(voice, with_each, &subject.amount(luck.usual_gap));
+    let picked = if tried > 1 {
+        say::best_of(voice, &tried.to_string(), &subject.amount(luck.best_of))
+    } else {
+        String::new()
+    };
+    let as_much = say::equal_clubs_would_show(voice, &chance_of_fittings(voice, luck.chance));
+    let honest = say::honest(voice, &signed(told, subject, luck.honest.abs()));
+    sentences(&[usual, picked, as_much, honest])
+}
+
+fn price(told: &Told<'_>, subject: &Subject<'_>) -> String {
+    let Some(price) = &told.facts.price else { return String::new() };
+    let voice = told.voice;
+    let currency = told.said.currency.as_deref();
+    let currency = currency.map_or(String::new(), |text| format!("\u{a0}{}", short_name(text)));
+    let money = |x: f64| format!("{}{currency}", number(voice, x, if x < 10.0 { 2 } else { 0 }));
+    let (shown, scale) = subject.shown();
+    let unit = match shown {
+        "yd" => say::yard(voice),
+        "m" => say::meter(voice),
+        "" => say::unit(voice),
+        other => other.to_owned(),
+    };
+    match (price.least, price.most) {
+        (None, _) => say::no_gain_to_pay_for(voice),
+        (Some(least), None) => say::costs_at_least(voice, &unit, &money(least / scale)),
+        (Some(least), Some(most)) => say::costs_between(voice, &unit, &money(least / scale), &money(most / scale)),
+    }
+}
+
+fn next(kind: ClaimKind, voice: &Voice) -> String {
+    match kind {
+        ClaimKind::Supported => say::next_supported(voice),
+        ClaimKind::Contradicted => say::next_contradicted(voice),
+        ClaimKind::NotSettled => say::next_not_settled(voice),
+        ClaimKind::NoRetest => say::next_no_retest(voice),
+    }
+}

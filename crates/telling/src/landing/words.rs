@@ -1,0 +1,248 @@
+//! Where they land, in words: which miss is the golfer's, what aiming would do, what the club does.
+//!
+//! What is true was decided by the intervals; it is read here.
+
+use super::Hand;
+use crate::case::{capital, sentences};
+use crate::format::{Subject, chance, shots};
+use judging::landing::{BuildFacts, LandingFacts, LandingFinding, LandingPair};
+use serde::Serialize;
+use session::known::Known;
+use session::names::short_name;
+use session::{Order, Session};
+use text::Voice;
+use text::voiced::{landing as say, luck};
+
+/// Sentences about one build.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct BuildWords {
+    /// Its average miss.
+    pub miss: String,
+    /// Chance at this aim, with its interval and the count.
+    pub chance: String,
+    /// What the best aim would do.
+    pub best: String,
+}
+
+/// Sentences about where they land.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct LandingWords {
+    /// The finding in one sentence.
+    pub headline: String,
+    /// What stands behind it.
+    pub detail: String,
+    /// How far the centers lie apart, and whether luck does that.
+    pub centers: String,
+    /// Said of the aim as it stands.
+    pub aim: String,
+    /// How chances and intervals were made, and what they do not know.
+    pub note: String,
+    /// The picture for those who hear it.
+    pub alternative: String,
+}
+
+/// Of each build, and of all.
+pub(super) fn words(
+    session: &Session,
+    hand: Option<Hand>,
+    facts: &LandingFacts,
+    voice: &Voice,
+) -> (Vec<BuildWords>, LandingWords) {
+    let offline = Subject::of(&Known::Offline.into(), session, voice);
+    let speech = Speech { voice, session, hand, offline, facts };
+    let of_builds: Vec<BuildWords> = facts.builds.iter().map(|build| speech.of_build(build)).collect();
+    let words = LandingWords {
+        headline: speech.headline(),
+        detail: speech.detail(),
+        centers: facts.ground.pair.map_or_else(String::new, |pair| speech.centers(&pair)),
+        aim: speech.aimed(),
+        note: say::note(voice),
+        alternative: speech.alternative(&of_builds),
+    };
+    (of_builds, words)
+}
+
+struct Speech<'a> {
+    voice: &'a Voice,
+    session: &'a Session,
+    hand: Option<Hand>,
+    offline: Subject<'a>,
+    facts: &'a LandingFacts,
+}
+
+impl Speech<'_> {
+    fn name(&self, build: usize) -> String {
+        self.session.builds.get(build).map_or_else(String::new, |b| short_name(&b.name))
+    }
+
+    fn yards(&self, x: f64) -> String {
+        self.offline.amount(x)
+    }
+
+    fn strip(&self) -> String {
+        say::strip(self.voice, &self.offline.chosen(self.facts.ground.fairway))
+    }
+
+    fn is_aimed_off(&self) -> bool {
+        self.facts.ground.aim.abs() > 0.0
+    }
+
+    /// `20 yd right`, with the golfer's own name for that side when the hand is known.
+    fn side(&self, x: f64) -> String {
+        if self.offline.prints_as_zero(x) {
+            return say::in_the_middle(self.voice);
+        }
+        let (right, size) = (x > 0.0, self.yards(x));
+        match self.hand {
+            None => say::side(self.voice, &size, right),
+            Some(hand) => say::side_and_shape(self.voice, &size, right, right == (hand == Hand::Right)),
+        }
+    }
+
+    /// `20 yd left`, without naming the shape.
+    fn plain_side(&self, x: f64) -> String {
+        say::side(self.voice, &self.yards(x), x >= 0.0)
+    }
+
+    /// A chance as shots of a hundred, never none and never all.
+    fn of_100(&self, chance: f64) -> String {
+        luck::of_100(self.voice, &hundredths(chance))
+    }
+
+    /// A gain in chance: `12 more of 100`.
+    fn more_or_fewer(&self, gain: f64) -> String {
+        let size = (100.0 * gain.abs()).round();
+        if size < 1.0 {
+            return luck::none(self.voice);
+        }
+        say::more_or_fewer(self.voice, &format!("{size:.0}"), gain > 0.0)
+    }
+
+    fn of_build(&self, build: &BuildFacts) -> BuildWords {
+        let voice = self.voice;
+        let side = capital(&self.side(build.center.offline));
+        let counted = say::counted(voice, build.counted, &shots(voice, build.n), self.is_aimed_off());
+        let chance = match build.at_aim {
+            Some(chance) => {
+                let (low, high) = (hundredths(chance.low), hundredths(chance.high));
+                [say::chance(voice, &self.of_100(chance.value), &low, &high), counted]
+            }
+            None => [counted, say::too_few_for_a_chance(voice)],
+        };
+        BuildWords {
+            miss: say::miss(voice, &side, &self.yards(build.center.carry)),
+            chance: sentences(&chance),
+            best: self.best_aim(build),
+        }
+    }
+
+    fn best_aim(&self, build: &BuildFacts) -> String {
+        let Some(best) = build.best else { return String::new() };
+        if build.was_aimed_best() {
+            return say::no_better_aim(self.voice);
+        }
+        let (value, low, high) =
+            (self.of_100(best.chance.value), hundredths(best.chance.low), hundredths(best.chance.high));
+        if self.offline.prints_as_zero(best.aim) {
+            say::best_at_the_middle(self.voice, &value, &low, &high)
+        } else {
+            say::best_aimed(self.voice, &self.plain_side(best.aim), &value, &low, &high)
+        }
+    }
+
+    fn headline(&self) -> String {
+        let Some((finding, base)) = self.facts.finding() else { return self.alone() };
+        match finding {
+            LandingFinding::AimOverClub => {
+                say::aim_over_club(self.voice, &self.side(base.center.offline), &self.name(base.build))
+            }
+            LandingFinding::HitsMoreOften { better, worse } => {
+                say::hits_more_often(self.voice, &self.name(better), &self.strip(), &self.name(worse))
+            }
+            LandingFinding::NotSettled => say::not_settled(self.voice, &self.strip()),
+        }
+    }
+
+    /// With nothing to hold a build against.
+    fn alone(&self) -> String {
+        let most = self.facts.most_hit();
+        match most.and_then(|build| Some((build.build, build.as_aimed?))) {
+            Some((build, chance)) => {
+                say::alone(self.voice, &self.name(build), &self.of_100(chance.value), &self.strip())
+            }
+            None => say::too_few(self.voice),
+        }
+    }
+
+    fn detail(&self) -> String {
+        let Some(pair) = self.facts.ground.pair else { return String::new() };
+        let builds = self.facts.build(pair.baseline).zip(self.facts.build(pair.candidate));
+        let Some((base, cand)) = builds else { return String::new() };
+        let (Some(of_base), Some(of_cand), Some(best)) = (base.as_aimed, cand.as_aimed, base.best) else {
+            return String::new();
+        };
+        let (own, other) = (self.name(pair.baseline), self.name(pair.candidate));
+        let as_aimed = say::as_aimed(
+            self.voice,
+            &self.of_100(of_base.value),
+            &own,
+            &self.of_100(of_cand.value),
+            &other,
+            &self.more_or_fewer(pair.gain_of_club.low),
+            &self.more_or_fewer(pair.gain_of_club.high),
+        );
+        if !best.surely_gains() {
+            return as_aimed;
+        }
+        let would_hit =
+            say::would_hit(self.voice, &self.plain_side(best.aim), &own, &self.of_100(best.chance.value));
+        sentences(&[as_aimed, would_hit])
+    }
+
+    fn centers(&self, pair: &LandingPair) -> String {
+        let voice = self.voice;
+        let apart = say::centers(
+            voice,
+            &self.name(pair.candidate),
+            &self.yards(pair.carry),
+            pair.carry > 0.0,
+            &self.plain_side(pair.offline),
+            &self.name(pair.baseline),
+        );
+        let by_luck = pair.chance_if_same.map(|p| say::centers_by_luck(voice, &chance(voice, p)));
+        let order = match self.session.order {
+            Order::Blocked => say::order_may_move(voice),
+            _ => String::new(),
+        };
+        sentences(&[apart, by_luck.unwrap_or_default(), order])
+    }
+
+    fn aimed(&self) -> String {
+        if self.is_aimed_off() {
+            say::aimed_off(self.voice, &self.plain_side(self.facts.ground.aim))
+        } else {
+            say::aimed_as_on_the_day(self.voice)
+        }
+    }
+
+    fn alternative(&self, of_builds: &[BuildWords]) -> String {
+        let voice = self.voice;
+        let each = self.facts.builds.iter().zip(of_builds).map(|(build, words)| {
+            let said = say::build_said(voice, &self.name(build.build), &words.miss, &words.chance);
+            let oval = build
+                .ovals
+                .last()
+                .map(|oval| say::oval(voice, &self.yards(2.0 * oval.major), &self.yards(2.0 * oval.minor)));
+            sentences(&[said, oval.unwrap_or_default()])
+        });
+        let from_above = say::from_above(voice, &self.strip(), &self.aimed());
+        let all: Vec<String> = std::iter::once(from_above).chain(each).collect();
+        all.join(" ")
+    }
+}
+
+fn hundredths(chance: f64) -> String {
+    format!("{:.0}", (100.0 * chance).round().clamp(1.0, 99.0))
+}

@@ -1,0 +1,46 @@
+//! Why luck cannot be shown, in words.
+
+use judging::luck::{FEWEST_SHOWN, LuckRefused};
+use session::Session;
+use session::names::short_name;
+use session::refusal::Refusal;
+use text::Voice;
+use text::voiced::{answer, luck_limits as say};
+
+/// Luck that cannot be shown.
+#[must_use]
+pub fn refused(refused: &LuckRefused, session: &Session, voice: &Voice) -> Refusal {
+    let name = |build: usize| session.builds.get(build).map_or_else(String::new, |b| short_name(&b.name));
+    let add = || say::add_single_shots(voice, &FEWEST_SHOWN.to_string());
+    let (kind, place, message, remedy) = match *refused {
+        LuckRefused::OneBuild => {
+            ("one_build", "session.builds", answer::one_club(voice), answer::one_club_next(voice))
+        }
+        LuckRefused::Scatter => (
+            "scatter_not_shown",
+            "question.goal",
+            say::not_for_scatter(voice),
+            say::not_for_scatter_remedy(voice),
+        ),
+        LuckRefused::TooFewShots { build, n: 0 } => {
+            ("too_few_shots", "session.shots", say::no_single_shots(voice, &name(build)), add())
+        }
+        LuckRefused::TooFewShots { build, n } => {
+            ("too_few_shots", "session.shots", say::only_so_many(voice, n, &name(build)), add())
+        }
+        LuckRefused::NoUsableNumber { build } => {
+            ("too_few_shots", "session.shots", say::no_usable_number(voice, &name(build)), add())
+        }
+        LuckRefused::CannotShow { shown, limits } => (
+            "cannot_show_as_many",
+            "shown",
+            say::cannot_show(voice, shown as usize),
+            if limits.fewest == limits.most {
+                say::ask_for(voice, &limits.most.to_string())
+            } else {
+                say::ask_for_between(voice, &limits.fewest.to_string(), &limits.most.to_string())
+            },
+        ),
+    };
+    Refusal::new(kind, place, &message, &remedy)
+}

@@ -1,0 +1,134 @@
+//! Trust findings in words: what was seen, why it matters, what to do.
+
+use crate::format::{Subject, count_of, shots};
+use judging::trust::{Seen, Weight};
+use serde::Serialize;
+use session::digits::rounded;
+use session::measure::MeasureId;
+use session::names::short_name;
+use session::{Order, Session};
+use text::Voice;
+use text::voiced::trust as say;
+
+/// One thing worth knowing about the session.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct TrustFinding {
+    /// What was seen, with its numbers.
+    pub seen: Seen,
+    /// How much it speaks against the session.
+    pub weight: Weight,
+    /// What was seen, in words.
+    pub what: String,
+    /// Why it matters, in the measure's own unit where that is known.
+    pub why: String,
+    /// What to do about it.
+    pub next: String,
+}
+
+/// A finding with its sentences; `measure` is the one asked for.
+pub(crate) fn say(session: &Session, measure: &MeasureId, seen: Seen, voice: &Voice) -> TrustFinding {
+    let weight = seen.weight();
+    let [what, why, next] = sentences(session, &Subject::of(measure, session, voice), &seen);
+    TrustFinding { seen, weight, what, why, next }
+}
+
+/// What was seen, why it matters, what to do.
+fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -> [String; 3] {
+    let voice = subject.voice;
+    let name = |build: usize| session.builds.get(build).map_or_else(String::new, |b| short_name(&b.name));
+    match seen {
+        Seen::Order { order: Order::Interleaved, rounds } => {
+            [say::in_turn(voice, &rounds.to_string()), say::in_turn_why(voice), say::in_turn_next(voice)]
+        }
+        Seen::Order { order: Order::Blocked, .. } => {
+            [say::blocked(voice), say::blocked_why(voice), say::blocked_next(voice)]
+        }
+        Seen::Order { order: Order::Unknown, .. } => {
+            [say::order_unknown(voice), say::order_unknown_why(voice), say::order_unknown_next(voice)]
+        }
+        Seen::LongTurns { shots: turn } => [
+            say::long_turns(voice, &rounded(*turn, 0)),
+            say::long_turns_why(voice),
+            say::long_turns_next(voice),
+        ],
+        Seen::ColdStart { build, shots: n, head_start } => [
+            say::cold_start(voice, &name(*build), &shots(voice, *n)),
+            head_start.map_or_else(
+                || say::first_shots_are_rarely_the_best(voice),
+                |gain| say::cold_start_why(voice, &subject.amount(gain), &subject.name),
+            ),
+            say::cold_start_next(voice),
+        ],
+        Seen::UnequalCounts { fewer, few, more, many } => [
+            say::unequal(voice, &name(*more), &shots(voice, *many), &name(*fewer), &count_of(voice, *few)),
+            say::unequal_why(voice),
+            say::unequal_next(voice),
+        ],
+        Seen::Drift { change, low, high } => [
+            say::drift(voice, &subject.name, *change > 0.0, &subject.amount(*change)),
+            say::drift_why(voice, &subject.span(*low, *high, None)),
+            say::drift_next(voice),
+        ],
+        Seen::NumbersMissing { missing, first } => [
+            say::numbers_missing(voice, *missing, &first.to_string()),
+            say::numbers_missing_why(voice),
+            say::numbers_missing_next(voice),
+        ],
+        Seen::SummaryDisagrees { build, measure, printed, of_shots, n, claimed } => {
+            let subject = Subject::of(measure, session, voice);
+            let (printed, of_shots) = (subject.value(*printed), subject.value(*of_shots));
+            let here = shots(voice, *n);
+            [
+                say::average_disagrees(voice, &subject.name, &name(*build)),
+                match claimed {
+                    Some(claimed) => {
+                        say::printed_over(voice, &printed, &shots(voice, *claimed as usize), &here, &of_shots)
+                    }
+                    None => say::printed(voice, &printed, &here, &of_shots),
+                },
+                say::average_disagrees_next(voice),
+            ]
+        }
+        Seen::LeftOut { by_build } => {
+            let counts: Vec<String> = by_build
+                .iter()
+                .enumerate()
+                .filter(|(_, n)| **n > 0)
+                .map(|(build, n)| say::of_club(voice, &count_of(voice, *n), &name(build)))
+                .collect();
+            [say::left_out(voice, &counts.join(", ")), say::left_out_why(voice), say::left_out_next(voice)]
+        }
+        Seen::FarShots { count: 1, build } => [
+            say::one_far_shot(voice, &name(*build)),
+            say::one_far_shot_why(voice),
+            say::far_shots_next(voice),
+        ],
+        Seen::FarShots { count, build } => [
+            say::far_shots(voice, *count, &name(*build)),
+            say::far_shots_why(voice),
+            say::far_shots_next(voice),
+        ],
+        Seen::FewShotsDecide { shots: few } => {
+            [say::few_decide(voice, *few), say::few_decide_why(voice), say::few_decide_next(voice)]
+        }
+        Seen::NotFixed => [say::not_fixed(voice), say::not_fixed_why(voice), say::not_fixed_next(voice)],
+        Seen::PlannedLooks { round, planned } => [
+            say::planned_looks(voice, &round.to_string(), &planned.to_string()),
+            say::planned_looks_why(voice),
+            say::planned_looks_next(voice),
+        ],
+        Seen::NoSwingOrStrike { club_speed, strike } => [
+            match (club_speed, strike) {
+                (false, false) => say::no_speed_no_strike(voice),
+                (true, _) => say::no_strike(voice),
+                (false, true) => say::no_speed(voice),
+            },
+            say::club_or_swing_unknown(voice, *club_speed || *strike),
+            say::no_speed_no_strike_next(voice),
+        ],
+        Seen::AveragesOnly => {
+            [say::averages_only(voice), say::averages_only_why(voice), say::averages_only_next(voice)]
+        }
+    }
+}

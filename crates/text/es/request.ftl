@@ -1,0 +1,28 @@
+unknown-field = Aquí no hay ningún campo llamado { $field }.
+unknown-field-remedy = { $nearest ->
+    [yes] ¿Querías decir { $known }?
+   *[no] Los campos aquí son { $known }.
+}
+missing-field = Falta el campo { $field }.
+missing-field-remedy = Añádelo: las declaraciones dicen qué contiene.
+unknown-word = { $word } no es ninguna de las palabras que pueden ir aquí.
+unknown-word-remedy = { $nearest ->
+    [yes] ¿Querías decir { $known }?
+   *[no] Elige una de { $known }.
+}
+not-of-type = Esto debe ser { $expected ->
+    [number] un número
+    [count] un número entero, cero o más
+    [text] un texto
+    [yes-or-no] verdadero o falso
+    [list] una lista
+   *[object] un objeto con campos con nombre
+}.
+not-of-type-other = Esto debe ser { $expected }.
+not-of-type-remedy = Envía un valor de ese tipo.
+not-finite = Esto no es un número finito.
+not-finite-remedy = Envía una medida, o deja el campo fuera.
+does-not-fit = No encaja: { $why }.
+does-not-fit-remedy = Envía un valor que encaje con las declaraciones.
+other-version = Esta tabla de un idioma es de otra versión.
+other-version-remedy = Usa la que acompaña a este paquete.

@@ -1,0 +1,4 @@
+/** Types of `bundled.mjs`. */
+import type { Plugin } from "vite";
+
+export function bundled(build: string): Plugin;

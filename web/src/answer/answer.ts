@@ -1,0 +1,98 @@
+/** Part 3: the answer's words as they come from the report, its picture, and what stands over it. */
+import { html, nothing, type TemplateResult } from "lit";
+import type { Finding, Overlay, Report, Session } from "../core/engine.js";
+import { measureView } from "../format/values.js";
+import { later } from "../pieces/later.js";
+import { build, part } from "../pieces/pieces.js";
+import { trouble } from "../pieces/trouble.js";
+import { whenOpen } from "../pieces/when-open.js";
+import type { Actions } from "../state/actions.js";
+import type { State } from "../state/state.js";
+import { say } from "../text/say.js";
+import { withTexts } from "../text/spoken.js";
+import { picture } from "./picture.js";
+
+const numbers = later(() =>
+  withTexts(["numbers"], () => import("../numbers/numbers.js")).then((module) => module.numbers),
+);
+
+export function answer(state: State, session: Session, actions: Actions): TemplateResult {
+  return part(
+    "answer",
+    say("answer-title"),
+    state.report ? answered(state, state.report, session, actions) : waiting(state),
+  );
+}
+
+const waiting = (state: State): TemplateResult =>
+  html`<div class="card answer">${state.trouble ? trouble(state.trouble) : html`<p class="hint">${say("working")}</p>`}</div>`;
+
+function answered(state: State, report: Report, session: Session, actions: Actions): TemplateResult {
+  const { words, decision } = report.answer;
+  const measure = measureView(report.asked.measure, state.measures, session);
+  return html`
+    <article class="card answer ${decision.kind}" aria-busy=${state.wants ? "true" : "false"}>
+      <p class="asked">${asked(report, session, measure.name)}</p>
+      <p class="headline" id="answer-headline">${words.headline}</p>
+      ${picture(report, session, measure)}
+      ${words.detail ? html`<p class="detail">${words.detail}</p>` : nothing}
+      ${words.next ? html`<p class="next">${words.next}</p>` : nothing}
+      ${asksForMore(report) ? html`<p class="caution">${say("caution")}</p>` : nothing}
+    </article>
+    ${report.overlays.length > 0 ? html`<ul class="overlays">${report.overlays.map(overlay)}</ul>` : nothing}
+    ${others(report, state, session)}
+    ${behind(state, report, session, actions)}`;
+}
+
+const asked = (report: Report, session: Session, measure: string): TemplateResult => html`
+  <span class="measure">${measure}</span>
+  ${report.asked.candidate === null ? nothing : build(report.asked.candidate, session.builds[report.asked.candidate]?.name ?? "")}
+  ${report.asked.candidate === null ? nothing : html`<span>${say("answer-against")}</span>`}
+  ${session.builds[report.asked.baseline] ? build(report.asked.baseline, session.builds[report.asked.baseline]?.name ?? "") : nothing}`;
+
+/** Whether the words send somebody back to hit more balls: everything short of a settled answer does. */
+const asksForMore = ({ answer }: Report): boolean =>
+  answer.decision.kind === "cannot_tell" ||
+  answer.decision.kind === "cannot_answer" ||
+  answer.decision.matters === "maybe" ||
+  (answer.estimate?.order_allowance ?? 0) > 0;
+
+const overlay = ({ headline, detail }: Overlay): TemplateResult => html`
+  <li class="overlay">
+    <h3>${headline}</h3>
+    <p>${detail}</p>
+  </li>`;
+
+function others(report: Report, state: State, session: Session): TemplateResult | typeof nothing {
+  const rest = report.findings.filter(
+    (finding) => finding.candidate === report.asked.candidate && finding.measure !== report.asked.measure,
+  );
+  if (rest.length === 0) return nothing;
+  return html`
+    <div class="others">
+      <h3>${say("other-measures")}</h3>
+      <ul>${rest.map((finding) => other(finding, state, session))}</ul>
+    </div>`;
+}
+
+const other = (finding: Finding, state: State, session: Session): TemplateResult => html`
+  <li>
+    <span class="measure">${measureView(finding.measure, state.measures, session).name}</span>
+    <span>${finding.words.line}</span>
+  </li>`;
+
+/** The numbers behind the answer, closed: the row stands with the answer, what it opens comes a moment later. */
+function behind(state: State, report: Report, session: Session, actions: Actions): TemplateResult | typeof nothing {
+  const shown = report.findings.filter(
+    (finding) => finding.candidate === report.asked.candidate && finding.numbers.baseline && finding.numbers.candidate,
+  );
+  if (shown.length === 0) return nothing;
+  const isAsked = (finding: Finding): boolean => finding.measure === report.asked.measure;
+  numbers.ahead();
+  const askedFirst = [...shown.filter(isAsked), ...shown.filter((finding) => !isAsked(finding))];
+  return html`
+    <details class="numbers" id="numbers">
+      <summary><h3>${say("numbers-title")}</h3></summary>
+      ${whenOpen(() => numbers(actions.drawAgain, askedFirst, report, state, session))}
+    </details>`;
+}

@@ -1,0 +1,20 @@
+/**
+ * In which voice the core answers: a plain object that goes along with every call. A text for each language but English
+ * stands beside the core; English needs nothing and fetches nothing. Sizes are shown in yards unless told otherwise.
+ */
+import type { Voice } from "../../pkg/straight_answer.js";
+
+const TABLES: Readonly<Record<string, URL>> = { es: new URL("../../pkg/straight_answer_es.txt", import.meta.url) };
+
+/** The words of a language and the units that go with them; where the words cannot be had, English. */
+export async function voiceOf(manner: string): Promise<Voice> {
+  const [language = "", units] = manner.split(" ");
+  return { table: await tableOf(language), units: units === "metric" ? "meters" : "yards" };
+}
+
+async function tableOf(language: string): Promise<string | null> {
+  const address = TABLES[language];
+  if (!address) return null;
+  const response = await fetch(address).catch(() => null);
+  return response?.ok ? response.text() : null;
+}

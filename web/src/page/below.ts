@@ -1,0 +1,31 @@
+/** What stands below the answer: loaded once the answer can be seen. */
+import { html, nothing, type TemplateResult } from "lit";
+import { causeDoor } from "../cause/door.js";
+import type { Question, Report, Session } from "../core/engine.js";
+import { landingDoor } from "../landing/door.js";
+import { luckDoor } from "../luck/door.js";
+import { part } from "../pieces/pieces.js";
+import { potentialDoor } from "../potential/door.js";
+import { secondDoor } from "../second/door.js";
+import { shareDoor } from "../share/door.js";
+import type { Actions } from "../state/actions.js";
+import type { State } from "../state/state.js";
+import { say } from "../text/say.js";
+import { trustPart } from "../trust/part.js";
+import { weatherDoor } from "../weather/door.js";
+
+export const below = (
+  state: State,
+  report: Report,
+  question: Question,
+  session: Session,
+  actions: Actions,
+): TemplateResult => html`
+  ${report.trust.length > 0 ? part("trust", say("trust-title"), trustPart(state, report, session, actions)) : nothing}
+  ${session.builds.length > 1 ? luckDoor(session, question, state.measures, actions) : nothing}
+  ${landingDoor(session, report.asked)}
+  ${causeDoor(session, report.asked)}
+  ${potentialDoor(session, report.asked)}
+  ${secondDoor(session, report.asked, question, state.measures)}
+  ${weatherDoor(session, report.asked, question, actions)}
+  ${shareDoor(session, question, state.measures, actions)}`;

@@ -1,0 +1,72 @@
+/** The page as a whole: which parts there are in which state. */
+import { html, nothing, type TemplateResult } from "lit";
+import { answer } from "../answer/answer.js";
+import { entry } from "../entry/entry.js";
+import { later } from "../pieces/later.js";
+import { part } from "../pieces/pieces.js";
+import { counts } from "../question/counts.js";
+import { read } from "../shots/read.js";
+import { give } from "../start/give.js";
+import type { Actions } from "../state/actions.js";
+import type { State } from "../state/state.js";
+import { say } from "../text/say.js";
+import { withTexts } from "../text/spoken.js";
+
+const sent = later(() => withTexts(["sent"], () => import("../sent/sent.js")).then((module) => module.sent));
+const below = later(() => withTexts(["trust"], () => import("./below.js")).then((module) => module.below));
+
+/** `whole`: with what stands below the answer, which is drawn once the first answer can be seen. */
+export function page(state: State, actions: Actions, whole: boolean): TemplateResult {
+  if (!state.read) {
+    const first = state.wants
+      ? reading(state, actions)
+      : state.entry
+        ? entry(state, state.entry, actions)
+        : give(state, actions);
+    return html`<div class="parts empty">${first}</div>${announcement(state)}`;
+  }
+  const { session } = state.read;
+  const comparable = session.builds.length > 1;
+  return html`
+    ${state.sent ? sent(actions.drawAgain, state, state.sent, session, actions) : nothing}
+    <div class="parts">
+      <div class="said">
+        ${state.entry ? entry(state, state.entry, actions) : read(state, session, actions)}
+        ${comparable && state.question ? counts(state, session, state.question, actions) : nothing}
+      </div>
+      <div class="told">
+        ${answer(state, session, actions)}
+        ${whole && state.report && state.question ? below(actions.drawAgain, state, state.report, state.question, session, actions) : nothing}
+      </div>
+    </div>
+    ${state.report && !state.entry && state.answerIs === "below" ? html`<a class="see-answer" href="#answer">${say("see-answer")}</a>` : nothing}
+    ${announcement(state)}`;
+}
+
+/** Before it is known what there is to show, as the page's own file has it. */
+export const fetching = (): TemplateResult =>
+  part("shots", say("your-shots"), html`<div class="card opening"><p>${say("opening")}</p></div>`);
+
+const reading = (state: State, actions: Actions): TemplateResult =>
+  part(
+    "shots",
+    say("your-shots"),
+    html`
+      <div class="card" aria-busy="true">
+        <p class="working">${say("reading", { names: state.given.map(({ source }) => source.name).join(", "), count: length(state) })}</p>
+        <div class="buttons"><button type="button" @click=${actions.startAgain}>${say("stop")}</button></div>
+      </div>`,
+  );
+
+const length = ({ given }: State): number => given.reduce((sum, { source }) => sum + source.text.length, 0);
+
+/** Heard, not seen: what changed. */
+const announcement = (state: State): TemplateResult =>
+  html`<p class="visually-hidden" role="status">${said(state)}</p>`;
+
+function said(state: State): string {
+  if (state.wants === "read") return say("says-reading");
+  if (state.wants === "check" || state.given.length === 0) return "";
+  if (state.report) return say("says-answer", { headline: state.report.answer.words.headline });
+  return state.trouble ? `${state.trouble.message} ${state.trouble.remedy}` : "";
+}

@@ -1,0 +1,331 @@
+/**
+ * Everything the page knows, and how each event changes it. Pure: no engine, no browser, no clock.
+ *
+ * What has to be computed next stands in `wants`; `page.ts` does it and sends the outcome back with
+ * the `turn` it was asked in, so that an outcome overtaken by a newer wish is dropped.
+ */
+import type {
+  Hints,
+  Measure,
+  Order,
+  Question,
+  ReadResult,
+  Refusal,
+  Report,
+  Session,
+  Shot,
+  Unpacked,
+} from "../core/engine.js";
+import { isSpread } from "../format/margin.js";
+import { say } from "../text/say.js";
+import { type Patch, patched } from "./patch.js";
+import { openingQuestion, settled, withOffered } from "./question.js";
+import { again, type Given, type NewText, nothingIn, renamed, type Workbook, withMore } from "./texts.js";
+
+export type { Source } from "./texts.js";
+
+export type AnswerPlace = "above" | "in view" | "below";
+
+/** The margin under which an answer was first seen, and what it was an answer to. */
+interface Seen {
+  measure: string;
+  /** Whether it was about scatter, where margins are ratios. */
+  spread: boolean;
+  margin: number | null;
+}
+
+/** What stands in the place of the shots while something is entered; `at` is the text that it will replace. */
+export type Entry =
+  | { kind: "grid" | "averages"; at: number | null }
+  | { kind: "sheets"; workbook: Workbook; adding: boolean };
+
+/** What came with a link: how its sender asked, and what is worth knowing of it. */
+export type Sent = Pick<Unpacked, "question" | "view" | "notices">;
+
+interface Joined {
+  session: Session;
+  texts: number;
+}
+
+/** What can be taken back: how things stood, and what was done to them. */
+interface Past extends Pick<State, "given" | "read" | "order" | "setAside" | "question" | "seen"> {
+  done: string;
+}
+
+export interface State {
+  measures: readonly Measure[];
+  /** The texts, in the order given. */
+  given: readonly Given[];
+  /** The session of all texts together, and how many there were. */
+  read: Joined | null;
+  /** How the clubs were hit, when the golfer says it. */
+  order: Order | null;
+  entry: Entry | null;
+  /** What was being entered when it was left without being read, by `entryKey`. */
+  unfinished: Readonly<Record<string, unknown>>;
+  past: readonly Past[];
+  question: Question | null;
+  /** What came with the link that the shots came in. */
+  sent: Sent | null;
+  report: Report | null;
+  /** Why the last request was refused or failed; what was there before stays. */
+  trouble: Refusal | null;
+  /** Why the last text was not added to those that are there. */
+  notAdded: Refusal | null;
+  /** The next piece of work for the engine. */
+  wants: "read" | "check" | null;
+  /** Grows with every wish; outcomes of older turns are dropped. */
+  turn: number;
+  /** Where the answer is, seen from the screen. */
+  answerIs: AnswerPlace;
+  /** What was said by hand of single shots, by their place: why one is left out, or null that it counts. */
+  setAside: Readonly<Record<number, string | null>>;
+  /** Rows of the list of shots that are open to view. */
+  shotsShown: number;
+  seen: Seen | null;
+}
+
+export type Message =
+  | { type: "opened"; measures: readonly Measure[] }
+  | { type: "texts_given"; texts: readonly NewText[]; question?: Partial<Question> | undefined }
+  | { type: "link_opened"; text: NewText; sent: Sent }
+  | { type: "as_sent" }
+  | { type: "texts_added"; texts: readonly NewText[] }
+  | { type: "text_replaced"; at: number; text: NewText }
+  | { type: "text_removed"; at: number }
+  | { type: "entry"; entry: Entry | null }
+  | { type: "entry_left"; draft: unknown }
+  | { type: "hinted"; hints: Hints; at?: number | "all" }
+  | { type: "renamed"; build: string; name: string }
+  | { type: "undone" }
+  | { type: "read"; turn: number; results: readonly ReadResult[]; session: Session }
+  | { type: "left_out"; shot: number; reason: string | null }
+  | { type: "more_shots" }
+  | { type: "asked"; patch: Patch<Question> }
+  | { type: "answered"; turn: number; report: Report }
+  | { type: "refused"; turn: number; refusal: Refusal }
+  | { type: "file_refused"; refusal: Refusal }
+  | { type: "answer_is"; place: AnswerPlace }
+  | { type: "started_again" };
+
+/** How many steps can be taken back. */
+const STEPS = 30;
+/** A phone slows down with thousands of rows, each with its choice. */
+const SHOTS_AT_ONCE = 200;
+
+export const start: State = {
+  measures: [],
+  given: [],
+  read: null,
+  order: null,
+  entry: null,
+  unfinished: {},
+  past: [],
+  question: null,
+  sent: null,
+  report: null,
+  trouble: null,
+  notAdded: null,
+  wants: null,
+  turn: 0,
+  answerIs: "below",
+  setAside: {},
+  shotsShown: SHOTS_AT_ONCE,
+  seen: null,
+};
+
+export function reduce(state: State, message: Message): State {
+  return noteWhatWasSeen(step(state, message));
+}
+
+function step(state: State, message: Message): State {
+  switch (message.type) {
+    case "opened":
+      return { ...state, measures: message.measures };
+    case "texts_given":
+      return {
+        ...start,
+        measures: state.measures,
+        past: state.read ? remembered(state, say("done-opened")).past : [],
+        given: withMore([], message.texts),
+        question: message.question ? openingQuestion(message.question) : null,
+        ...wish(state, "read"),
+      };
+    case "link_opened":
+      return {
+        ...step(state, { type: "texts_given", texts: [message.text] }),
+        question: message.sent.question,
+        sent: message.sent,
+      };
+    case "as_sent":
+      return state.sent ? { ...state, question: state.sent.question, setAside: {}, ...wish(state, "read") } : state;
+    case "texts_added":
+      return withTexts(remembered(state, say("done-added")), withMore(state.given, message.texts));
+    case "text_replaced":
+      return withTexts(remembered(state, say("done-typed")), replaced(state.given, message));
+    case "text_removed":
+      return withTexts(
+        remembered(state, say("done-removed")),
+        state.given.filter((_, at) => at !== message.at),
+      );
+    case "entry":
+      return { ...state, entry: message.entry, trouble: null };
+    case "entry_left":
+      return { ...state, entry: null, unfinished: { ...state.unfinished, [entryKey(state.entry)]: message.draft } };
+    case "hinted":
+      return state.given.length > 0 ? afterHint(state, message.hints, message.at ?? 0) : state;
+    case "renamed":
+      return withNames(
+        remembered(state, say("done-renamed", { name: message.build })),
+        renamed(state.given, message.build, message.name),
+      );
+    case "undone":
+      return takenBack(state);
+    case "read":
+      return message.turn === state.turn ? afterReading(state, message) : state;
+    case "left_out":
+      return state.read ? afterLeavingOut(remembered(state, say("done-left-out")), state.read, message) : state;
+    case "more_shots":
+      return { ...state, shotsShown: state.shotsShown + SHOTS_AT_ONCE };
+    case "asked":
+      return state.question ? afterAsking(state, state.question, message.patch) : state;
+    case "answered":
+      return message.turn === state.turn ? { ...state, report: message.report, trouble: null, wants: null } : state;
+    case "refused":
+      return message.turn === state.turn ? { ...state, report: null, trouble: message.refusal, wants: null } : state;
+    case "file_refused":
+      return { ...state, trouble: message.refusal };
+    case "answer_is":
+      return { ...state, answerIs: message.place };
+    case "started_again":
+      return { ...start, measures: state.measures, turn: state.turn + 1 };
+  }
+}
+
+/** What is still to be read is read first; the answer follows it in any case. */
+function wish(state: State, wants: "read" | "check"): Pick<State, "wants" | "turn"> {
+  return { wants: state.wants === "read" ? "read" : wants, turn: state.turn + 1 };
+}
+
+/** Where an entry's draft is kept: by what is entered, and into which text. */
+export const entryKey = (entry: Entry | null): string =>
+  entry === null ? "" : `${entry.kind} ${"at" in entry ? entry.at : ""}`;
+
+function remembered(state: State, done: string): State {
+  const { given, read, order, setAside, question, seen } = state;
+  return {
+    ...state,
+    past: [...state.past.slice(-STEPS), { done, given, read, order, setAside, question, seen }],
+    notAdded: null,
+  };
+}
+
+function takenBack(state: State): State {
+  const { done: _done, ...before } = state.past.at(-1) ?? { done: "" };
+  if (!("given" in before)) return state;
+  return { ...state, ...before, past: state.past.slice(0, -1), entry: null, ...wish(state, "read") };
+}
+
+/** Other texts: what was said of the order of the old ones says nothing of these. */
+function withTexts(state: State, given: readonly Given[]): State {
+  if (given.length === 0) return { ...start, measures: state.measures, turn: state.turn + 1 };
+  const fresh = state.order === null ? given : given.map((one) => ({ ...one, result: null }));
+  return { ...state, given: fresh, order: null, entry: null, unfinished: {}, trouble: null, ...wish(state, "read") };
+}
+
+const withNames = (state: State, given: readonly Given[]): State => ({ ...state, given, ...wish(state, "read") });
+
+const replaced = (given: readonly Given[], { at, text }: { at: number; text: NewText }): Given[] =>
+  given.map((one, index) => (index === at ? { ...withMore([], [text])[0]!, assumed: one.assumed } : one));
+
+function afterHint(state: State, { order, ...hints }: Hints, at: number | "all"): State {
+  const before = remembered(state, say("done-corrected"));
+  const said = order === undefined ? before.order : order;
+  // The order is the session's: of a single text the reader works it out, of several the joining.
+  const touched = (index: number) =>
+    (order !== undefined && state.given.length === 1) ||
+    ((at === "all" || index === at) && Object.keys(hints).length > 0);
+  const given = state.given.map((one, index) => (touched(index) ? again(one, hints) : one));
+  return { ...before, given, order: said, ...wish(state, "read") };
+}
+
+function afterReading(state: State, { results, session }: { results: readonly ReadResult[]; session: Session }): State {
+  const given = state.given.map((one, at) => ({ ...one, result: results[at] ?? null, shown: results[at] ?? null }));
+  const empty = given.length > 1 ? given.map(nothingIn).find((refusal) => refusal !== null) : undefined;
+  if (empty) {
+    const kept = given.filter((one) => nothingIn(one) === null);
+    if (kept.length > 0)
+      return { ...state, given: kept, past: state.past.slice(0, -1), notAdded: empty, ...wish(state, "read") };
+  }
+  const question = settled(state.question, session, state.measures);
+  const read = { session, texts: given.length };
+  const setAside = isSameShots(read, state.read) ? state.setAside : {};
+  return {
+    ...state,
+    given,
+    read: withReasons(read, setAside),
+    setAside,
+    question,
+    trouble: null,
+    ...wish({ ...state, wants: null }, "check"),
+  };
+}
+
+/**
+ * Texts read again, in another unit say, may hold the same shots or quite others; of texts added or removed
+ * at the end the shots before them stay the same.
+ */
+function isSameShots(now: Joined, before: Joined | null): boolean {
+  const [shots, others] = [now.session.shots, before?.session.shots ?? []];
+  const same = (one: Shot, other: Shot) => one.number === other.number && one.build === other.build;
+  const length =
+    now.texts === before?.texts ? Math.max(shots.length, others.length) : Math.min(shots.length, others.length);
+  return Array.from({ length }).every((_, at) => shots[at] && others[at] && same(shots[at], others[at]));
+}
+
+/** What was said by hand goes before what stands in the text. */
+function withReasons({ session, texts }: Joined, setAside: State["setAside"]): Joined {
+  const shots = session.shots.map((shot, index) => {
+    const said = setAside[index];
+    return said === undefined ? shot : { ...shot, left_out: said };
+  });
+  return { session: { ...session, shots }, texts };
+}
+
+function afterLeavingOut(state: State, read: Joined, { shot, reason }: { shot: number; reason: string | null }): State {
+  const setAside = { ...state.setAside, [shot]: reason };
+  return { ...state, read: withReasons(read, setAside), setAside, ...wish(state, "check") };
+}
+
+function afterAsking(state: State, before: Question, patch: Patch<Question>): State {
+  const own = ownMargin(before, patched(before, patch));
+  const isAnew = "margin" in patch || own.measure !== before.measure || isSpread(own) !== isSpread(before);
+  const question = isAnew ? withOffered(own, state.measures) : own;
+  return { ...state, question: withFirstMargin(question, state.seen), ...wish(state, "check") };
+}
+
+/** Goal and margin belong to a measure, and a margin to averages or to scatter: they do not travel. */
+function ownMargin(before: Question, changed: Question): Question {
+  const { margin: _margin, first_margin: _first, ...noMargin } = changed;
+  if (changed.measure !== before.measure) {
+    const { goal: _goal, ...noGoal } = noMargin;
+    return noGoal;
+  }
+  return isSpread(changed) === isSpread(before) ? changed : noMargin;
+}
+
+/** A margin changed after its answer was seen says so in the question itself. */
+function withFirstMargin({ first_margin: _old, ...question }: Question, seen: Seen | null): Question {
+  const changed = isOf(seen, question) && seen.margin !== null && question.margin !== undefined;
+  return changed && question.margin !== seen.margin ? { ...question, first_margin: seen.margin! } : question;
+}
+
+function isOf(seen: Seen | null, asked: Pick<Question, "measure" | "goal">): seen is Seen {
+  return seen !== null && seen.measure === asked.measure && seen.spread === isSpread(asked);
+}
+
+function noteWhatWasSeen(state: State): State {
+  const asked = state.report?.asked;
+  if (state.answerIs !== "in view" || state.wants || !asked || isOf(state.seen, asked)) return state;
+  return { ...state, seen: { measure: asked.measure, spread: isSpread(asked), margin: asked.margin } };
+}

@@ -1,0 +1,30 @@
+/** What the state wants next, asked of the engine, and the outcome as a message. */
+import type { Engine, ReadResult, Session } from "../core/engine.js";
+import { readIn } from "../core/read-in-units.js";
+import type { Message, State } from "./state.js";
+import { hintsFor } from "./texts.js";
+
+export async function work(engine: Engine, state: State): Promise<Message> {
+  const { turn, read, question } = state;
+  if (state.wants === "check" && read && question) {
+    return { type: "answered", turn, report: await engine.check({ session: read.session, question }) };
+  }
+  return { type: "read", turn, ...(await readAll(engine, state)) };
+}
+
+/** Reads what has not been read, and joins what there is. */
+async function readAll(engine: Engine, { given, order }: State): Promise<{ results: ReadResult[]; session: Session }> {
+  const alone = given.length === 1 && order !== null ? { order } : {};
+  const results = await Promise.all(
+    given.map((one) => one.result ?? readIn(engine, one.source.text, { ...hintsFor(one), ...alone })),
+  );
+  const [first] = results;
+  const session =
+    first && results.length === 1
+      ? first.session
+      : await engine.join(
+          results.map((result) => result.session),
+          order,
+        );
+  return { results, session };
+}
