@@ -7,15 +7,13 @@ mod audit;
 mod bench;
 mod browser;
 mod build;
-mod calibrate;
-mod demo;
+mod calibrated;
 mod everywhere;
 mod licenses;
 mod lighthouse;
 mod quoted;
 mod serve;
 mod shell;
-mod simulate;
 mod sizes;
 mod steps;
 mod tables;
@@ -81,10 +79,8 @@ fn command(words: &[&str]) -> Result<()> {
         ["lighthouse"] => lighthouse::write(),
         ["tables"] => tables::write_all(),
         ["picture"] => browser::picture(),
-        ["demo"] => demo::write(),
-        ["simulate", options @ ..] => simulate::report::print(options),
-        ["calibrate", options @ ..] => calibrate::run(options),
-        ["rivals"] => calibrate::rivals::run(),
+        ["calibrate", options @ ..] => calibrated::run(options),
+        ["demo" | "rivals"] | ["simulate", ..] => calibrated::figures(words),
         ["licenses"] => licenses::write(),
         ["links"] => links(),
         ["sizes"] => build::site().and_then(|()| sizes::write()),
