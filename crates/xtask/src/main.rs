@@ -7,8 +7,7 @@ mod audit;
 mod bench;
 mod browser;
 mod build;
-mod calibrate;
-mod demo;
+mod calibrated;
 mod everywhere;
 mod licenses;
 mod lighthouse;
@@ -16,7 +15,6 @@ mod mutants;
 mod quoted;
 mod serve;
 mod shell;
-mod simulate;
 mod sizes;
 mod steps;
 mod tables;
@@ -83,10 +81,8 @@ fn command(words: &[&str]) -> Result<()> {
         ["lighthouse"] => lighthouse::write(),
         ["tables"] => tables::write_all(),
         ["picture"] => browser::picture(),
-        ["demo"] => demo::write(),
-        ["simulate", options @ ..] => simulate::report::print(options),
-        ["calibrate", options @ ..] => calibrate::run(options),
-        ["rivals"] => calibrate::rivals::run(),
+        ["calibrate", options @ ..] => calibrated::run(options),
+        ["demo" | "rivals"] | ["simulate", ..] => calibrated::figures(words),
         ["licenses"] => licenses::write(),
         ["mutants"] => mutants::run_all(None),
         ["mutants", only] => mutants::run_all(Some(only)),
