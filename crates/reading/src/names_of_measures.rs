@@ -2,7 +2,7 @@
 
 use session::known::Known;
 use text::Voice;
-use text::voiced::measure::{Id, name};
+use text::measure::{Id, name};
 
 /// In the middle of a sentence: `ball speed`.
 #[must_use]

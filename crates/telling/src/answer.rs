@@ -11,7 +11,7 @@ use session::Session;
 use session::measure::{Margin, MeasureId};
 use session::question::Goal;
 use text::Voice;
-use text::voiced::answer as say;
+use text::answer as say;
 
 /// The sentences for one pair on one measure.
 pub(crate) fn words(session: &Session, judgment: &Judgment, voice: &Voice) -> Words {

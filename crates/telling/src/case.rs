@@ -9,7 +9,7 @@ use session::Session;
 use session::measure::Margin;
 use session::names::short_name;
 use text::Voice;
-use text::voiced::case as say;
+use text::case as say;
 
 /// Above this many shots with each build nobody is sent to the range.
 const MOST_SHOTS_ASKED: u32 = 60;

@@ -17,8 +17,8 @@ use session::question::{Goal, Question};
 use session::refusal::Refusal;
 use session::{Order, Session};
 use text::Voice;
-use text::voiced::case;
-use text::voiced::luck::{self as say, Extreme};
+use text::case;
+use text::luck::{self as say, Extreme};
 
 /// What [`luck`] is asked.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]

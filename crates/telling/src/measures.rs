@@ -6,7 +6,7 @@ use serde::Serialize;
 use session::known::{Facts, Known, MarginBecause};
 use session::measure::{Better, Plausible, Unit};
 use text::Voice;
-use text::voiced::measure::{self as say, Id, Reason};
+use text::measure::{self as say, Id, Reason};
 
 /// One measure of the trade, in the language and the units of a voice.
 #[derive(Debug, Clone, PartialEq, Serialize)]

@@ -13,7 +13,7 @@ use session::names::short_name;
 use session::question::Question;
 use session::refusal::Refusal;
 use text::Voice;
-use text::voiced::second as say;
+use text::second as say;
 
 /// An effect, told.
 #[derive(Debug, Clone, PartialEq, Serialize)]

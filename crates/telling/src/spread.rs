@@ -8,8 +8,8 @@ use judging::analysis::Estimate;
 use judging::verdict::{DecisionKind, Direction, Matters, Why};
 use session::measure::Margin;
 use text::Voice;
-use text::voiced::answer::{choose_freely, holds_here};
-use text::voiced::spread as say;
+use text::answer::{choose_freely, holds_here};
+use text::spread as say;
 
 /// The sentences when scatter was asked for and can be compared.
 pub(crate) fn words(case: &Case, estimate: &Estimate) -> Words {

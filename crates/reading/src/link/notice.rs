@@ -6,7 +6,7 @@ use session::Session;
 use session::measure::MeasureId;
 use session::names::short_name;
 use text::Voice;
-use text::voiced::link;
+use text::link;
 
 /// Something about a link worth knowing that keeps it from nothing.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]

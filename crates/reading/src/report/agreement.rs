@@ -15,7 +15,7 @@ use session::SummaryOf;
 use session::measure::{self, Better, MeasureId};
 use std::ops::Range;
 use text::Voice;
-use text::voiced::reading as say;
+use text::reading as say;
 
 /// Holds every summary row against the shots it stands under, and says where they disagree.
 pub(crate) fn compare(draft: &Draft, rows: &[SummaryRow], talk: &mut Talk) -> Vec<SummaryGap> {
@@ -274,5 +274,5 @@ pub(crate) fn shown(value: f64, voice: &Voice) -> String {
     let digits = session::digits::rounded(value, 2);
     let digits = if has(&digits, '.') { digits.trim_end_matches('0').trim_end_matches('.') } else { &digits };
     let sign = if value < 0.0 && digits != "0" { "-" } else { "" };
-    format!("{sign}{}", digits.replace('.', &text::voiced::marks::decimal(voice)))
+    format!("{sign}{}", digits.replace('.', &text::marks::decimal(voice)))
 }

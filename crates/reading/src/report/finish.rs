@@ -16,7 +16,7 @@ use crate::understand::column::Column;
 use crate::understand::layout::Single;
 use session::measure::{self, MeasureId};
 use session::units::SourceUnit;
-use text::voiced::reading as say;
+use text::reading as say;
 
 /// What the report shows beside columns and rows.
 pub(crate) struct Shown {

@@ -15,7 +15,7 @@ use crate::understand::column::Column;
 use session::known::{Facts, Known};
 use session::measure::{self, MeasureId};
 use session::units::SourceUnit;
-use text::voiced::reading as say;
+use text::reading as say;
 
 /// Fewer values than this are no column.
 const FEWEST: usize = 3;

@@ -7,7 +7,7 @@ use crate::take::ctx::Ctx;
 use crate::talk::{Talk, place};
 use crate::trim::shortened;
 use session::{Session, Summary, SummaryOf};
-use text::voiced::reading as say;
+use text::reading as say;
 
 /// Order and rounds, and what the session as a whole lacks.
 pub(crate) fn settle(ctx: &mut Ctx<'_>, rows_are_in_order: bool) {

@@ -10,7 +10,7 @@ use session::known::Known;
 use session::measure::MeasureId;
 use session::names::short_name;
 use text::Voice;
-use text::voiced::{case, cause as say};
+use text::{case, cause as say};
 
 /// Whoever speaks of a gap, with the names that its sentences use.
 pub(super) struct Speech<'a> {

@@ -9,7 +9,7 @@ use judging::cause::{Belongs, Covers, Factor, PartFacts, Unmeasured};
 use serde::Serialize;
 use session::Order;
 use session::known::Known;
-use text::voiced::cause as say;
+use text::cause as say;
 
 /// Sentences about where a gap comes from.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]

@@ -11,7 +11,7 @@ use session::Session;
 use session::measure::MeasureId;
 use session::names::short_name;
 use text::Voice;
-use text::voiced::{case, claim as say};
+use text::{case, claim as say};
 
 /// Sentences about a claim.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]

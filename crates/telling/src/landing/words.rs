@@ -11,7 +11,7 @@ use session::known::Known;
 use session::names::short_name;
 use session::{Order, Session};
 use text::Voice;
-use text::voiced::{landing as say, luck};
+use text::{landing as say, luck};
 
 /// Sentences about one build.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]

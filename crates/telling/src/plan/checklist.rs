@@ -5,7 +5,7 @@ use serde::Serialize;
 use session::known::Known;
 use session::measure::MeasureId;
 use text::Voice;
-use text::voiced::checklist::{self as say, Measure};
+use text::checklist::{self as say, Measure};
 
 /// One thing to write down.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]

@@ -12,7 +12,7 @@ use session::known::Known;
 use session::question::BuildPlace;
 use session::refusal::Refusal;
 use text::Voice;
-use text::voiced::flying as say;
+use text::flying as say;
 
 /// A launch that is not flown.
 #[must_use]
