@@ -12,7 +12,6 @@ mod join;
 mod lexicon;
 pub mod limits;
 pub mod link;
-pub mod names_of_measures;
 pub mod outcome;
 mod own;
 mod plain;

@@ -1,6 +1,6 @@
 //! The sentences of a verdict. They read the decision; they decide nothing.
 
-use crate::case::{Case, capital, sentences};
+use crate::case::{Case, sentences};
 use crate::format::Subject;
 use crate::spread;
 use crate::words::Words;
@@ -10,8 +10,8 @@ use judging::verdict::{Decision, DecisionKind, Direction, Matters, Why};
 use session::Session;
 use session::measure::{Margin, MeasureId};
 use session::question::Goal;
-use text::Voice;
 use text::answer as say;
+use text::{Voice, capital};
 
 /// The sentences for one pair on one measure.
 pub(crate) fn words(session: &Session, judgment: &Judgment, voice: &Voice) -> Words {

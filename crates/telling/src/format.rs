@@ -1,7 +1,6 @@
 //! Numbers as a golfer reads them: rounded to what the measure deserves, never so far that they
 //! contradict the decision they explain.
 
-use crate::measures::spoken;
 use crate::units::shown;
 use libm::log as ln;
 use session::Session;
@@ -11,6 +10,7 @@ use session::names::short_name;
 use text::Voice;
 use text::format as say;
 use text::format::Cases;
+use text::names::spoken;
 
 /// A measure as sentences need it.
 #[derive(Debug, Clone)]

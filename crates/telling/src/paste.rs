@@ -3,15 +3,14 @@
 //! Names and reasons are somebody's text: what would be markup in a style is escaped in it, or replaced where the
 //! style knows no escape.
 
-use crate::case::capital;
 use crate::format::{Subject, number, shots};
 use crate::report::{OverlayKind, Report};
 use judging::analysis::{Estimate, Method};
 use serde::Serialize;
 use session::names::short_name;
 use session::{Order, Session};
-use text::Voice;
 use text::paste as say;
+use text::{Voice, capital};
 
 /// Reasons that are named; the others are counted.
 const REASONS_NAMED: usize = 4;

@@ -27,10 +27,13 @@
 //! text::feel::same(&english, "Driver B", text::feel::Feeling::Longest);
 //! ```
 
+mod capital;
+pub mod names;
 mod number;
 mod render;
 mod voice;
 
+pub use capital::capital;
 pub use number::{grouped, with_marks};
 pub use voice::{Language, NotOfThisVersion, Units, Voice};
 

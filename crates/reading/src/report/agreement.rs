@@ -4,7 +4,6 @@
 //! figures of a build's shots are worked out once for each stretch of rows, so that the cost
 //! grows with the shots and the summary rows, not with both together.
 
-use crate::names_of_measures::spoken_name;
 use crate::outcome::{Statistic, SummaryGap};
 use crate::remarks::NoticeKind;
 use crate::take::ctx::SummaryRow;
@@ -15,6 +14,7 @@ use session::SummaryOf;
 use session::measure::{self, Better, MeasureId};
 use std::ops::Range;
 use text::Voice;
+use text::names::spoken;
 use text::reading as say;
 
 /// Holds every summary row against the shots it stands under, and says where they disagree.
@@ -258,10 +258,8 @@ fn disagreement(draft: &Draft, gap: &SummaryGap, voice: &Voice) -> String {
         Statistic::Range => say::Figure::Range,
     };
     let custom = |id: &MeasureId| session.custom(id).map_or_else(|| id.to_string(), |c| c.name.clone());
-    let name = gap
-        .measure
-        .as_ref()
-        .map(|id| id.known().map_or_else(|| custom(id), |known| spoken_name(known, voice)));
+    let name =
+        gap.measure.as_ref().map(|id| id.known().map_or_else(|| custom(id), |known| spoken(known, voice)));
     let name = name.map(|name| shortened(&name));
     let amount = gap.printed - gap.from_rows;
     let figure = say::figure(voice, figure, name.is_some(), name.as_deref().unwrap_or_default(), all, &build);

@@ -2,7 +2,6 @@
 
 use super::Part;
 use crate::format::Subject;
-use crate::measures::title;
 use crate::phrases::phrase_for;
 use judging::cause::{CauseFacts, Factor, MovedFacts, PartFacts, Span, SpinSourceFacts};
 use session::Session;
@@ -10,6 +9,7 @@ use session::known::Known;
 use session::measure::MeasureId;
 use session::names::short_name;
 use text::Voice;
+use text::names::title;
 use text::{case, cause as say};
 
 /// Whoever speaks of a gap, with the names that its sentences use.
