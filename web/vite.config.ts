@@ -60,6 +60,8 @@ export default defineConfig({
     emptyOutDir: true,
     target: "es2022",
     assetsInlineLimit: 0,
+    // What `cargo xtask sizes` counts by.
+    manifest: true,
     rolldownOptions: {
       input: ["index.html", "methods.html", "methods.es.html", "embed.html"],
       output: { codeSplitting: { groups: [firstAnswer] }, chunkFileNames: afterItsFolder },

@@ -89,7 +89,7 @@ export type BestAim = {
    */
   aim: number,
   /**
-   * HitChance with that aim. Where the center truly lies is not known, which the chance includes.
+   * Chance with that aim. Where the center truly lies is not known, which the chance includes.
    */
   chance: HitChance,
   /**
@@ -162,6 +162,10 @@ export type Build = {
  */
 export type BuildLanding = {
   /**
+   * Sentences.
+   */
+  words: BuildWords,
+  /**
    * Index of the build.
    */
   build: number,
@@ -182,21 +186,17 @@ export type BuildLanding = {
    */
   counted: number,
   /**
-   * HitChance at this aim; null for too few shots.
+   * Chance at this aim; null for too few shots.
    */
   at_aim: HitChance | null,
   /**
-   * HitChance as aimed on the day; null for too few shots.
+   * Chance as aimed on the day; null for too few shots.
    */
   as_aimed: HitChance | null,
   /**
    * The aim that would hit most; null for too few shots.
    */
   best: BestAim | null,
-  /**
-   * Sentences.
-   */
-  words: BuildWords,
 };
 
 /**
@@ -208,7 +208,7 @@ export type BuildWords = {
    */
   miss: string,
   /**
-   * HitChance at this aim, with its interval and the count.
+   * Chance at this aim, with its interval and the count.
    */
   chance: string,
   /**
@@ -282,9 +282,34 @@ export type CarryMap = {
 };
 
 /**
+ * What carries may have been in, read as yards.
+ */
+export type CarryUnit = "meters" | "feet";
+
+/**
  * A gap in carry and where it comes from.
  */
 export type Cause = {
+  /**
+   * Adds up to the gap; the rest is last.
+   */
+  parts: Array<Part>,
+  /**
+   * The part of ball speed once more, as club speed and smash; empty without club speed.
+   */
+  ball_speed: Array<Part>,
+  /**
+   * What the club did on its way to the ball, where that was measured.
+   */
+  swing: Array<Moved>,
+  /**
+   * What of a difference in spin or curve the delivery explains, roughly.
+   */
+  spin: Array<SpinSource>,
+  /**
+   * Sentences.
+   */
+  words: CauseWords,
   /**
    * Index of the baseline.
    */
@@ -310,25 +335,9 @@ export type Cause = {
    */
   not_flown: number,
   /**
-   * Adds up to the gap; the rest is last.
-   */
-  parts: Array<Part>,
-  /**
-   * The part of ball speed once more, as club speed and smash; empty without club speed.
-   */
-  ball_speed: Array<Part>,
-  /**
    * The clear part that goes the way of the gap and is largest; null when none is.
    */
   main: Factor | null,
-  /**
-   * What the club did on its way to the ball, where that was measured.
-   */
-  swing: Array<Moved>,
-  /**
-   * What of a difference in spin or curve the delivery explains, roughly.
-   */
-  spin: Array<SpinSource>,
   /**
    * Resamples behind each interval.
    */
@@ -337,10 +346,6 @@ export type Cause = {
    * Seed they were drawn from.
    */
   seed: number,
-  /**
-   * Sentences.
-   */
-  words: CauseWords,
 };
 
 /**
@@ -504,6 +509,14 @@ export type ClaimLuck = {
  */
 export type ClaimReport = {
   /**
+   * The retest's own answer; null without one.
+   */
+  answer?: Answer,
+  /**
+   * In words.
+   */
+  words: ClaimWords,
+  /**
    * How they lie.
    */
   kind: ClaimKind,
@@ -518,11 +531,11 @@ export type ClaimReport = {
   /**
    * The retest's difference; null without one.
    */
-  retest?: Range,
+  retest?: Interval,
   /**
    * Claim − retest at the level of 'different'.
    */
-  difference?: Range,
+  difference?: Interval,
   /**
    * Whether the luck of the claim's own shots, and the order they were hit in, are enough to explain the distance
    * between both; null where the shots are not known.
@@ -536,14 +549,6 @@ export type ClaimReport = {
    * What each unit of gain costs; null without a price or a retest.
    */
   price?: Price,
-  /**
-   * The retest's own answer; null without one.
-   */
-  answer?: Answer,
-  /**
-   * In words.
-   */
-  words: ClaimWords,
 };
 
 /**
@@ -633,7 +638,7 @@ export type Claimed = {
  */
 export type ColumnReading = {
   /**
-   * Position in the text, from 0; the key for [`super::Hints::columns`] and its like.
+   * Position in the text, from 0; the key for [`crate::Hints::columns`] and its like.
    */
   index: number,
   /**
@@ -689,11 +694,11 @@ export type CombinedDays = {
   /**
    * The interval that decides 'different'.
    */
-  different: Range,
+  different: Interval,
   /**
    * The interval that decides 'same'.
    */
-  same: Range,
+  same: Interval,
   /**
    * Days in it.
    */
@@ -756,6 +761,14 @@ export type Conditions = {
  */
 export type Consistency = {
   /**
+   * Rows that do not fit the others.
+   */
+  doubts: Array<Doubt>,
+  /**
+   * Sentences.
+   */
+  words: ConsistencyWords,
+  /**
    * Rows that could be looked at.
    */
   rows: number,
@@ -775,14 +788,6 @@ export type Consistency = {
    * Whether the carries follow their launches too closely to have been seen.
    */
   is_computed: boolean,
-  /**
-   * Rows that do not fit the others.
-   */
-  doubts: Array<Doubt>,
-  /**
-   * Sentences.
-   */
-  words: ConsistencyWords,
 };
 
 /**
@@ -909,6 +914,10 @@ export type Direction = "higher" | "lower";
  */
 export type Doubt = {
   /**
+   * In words.
+   */
+  words: string,
+  /**
    * Place of the shot in the session.
    */
   shot: number,
@@ -932,16 +941,16 @@ export type Doubt = {
    * Unit mistakes that would explain it, the likeliest first.
    */
   stories: Array<UnitStory>,
+};
+
+/**
+ * An effect, told.
+ */
+export type Effect = {
   /**
    * In words.
    */
   words: string,
-};
-
-/**
- * An effect with its interval and verdict.
- */
-export type Effect = {
   /**
    * Its size, in the measure's unit.
    */
@@ -949,7 +958,7 @@ export type Effect = {
   /**
    * The interval that decides.
    */
-  range: Range,
+  range: Interval,
   /**
    * What was decided.
    */
@@ -970,10 +979,6 @@ export type Effect = {
    * Two-sided p, unwidened.
    */
   p: number,
-  /**
-   * In words.
-   */
-  words: string,
 };
 
 /**
@@ -999,7 +1004,7 @@ export type Estimate = {
   /**
    * The interval that decides `same`.
    */
-  equivalence: Range,
+  equivalence: Interval,
   /**
    * Unit of all of them, empty for a plain ratio.
    */
@@ -1050,7 +1055,7 @@ export type Feel = {
 };
 
 /**
- * What [`beside`] is asked.
+ * What [`feel`] is asked.
  */
 export type FeelRequest = {
   /**
@@ -1255,6 +1260,10 @@ export type ForBuild = {
  */
 export type Found = {
   /**
+   * In words: `10 yd: 5 times in 10`.
+   */
+  words: string,
+  /**
    * The true difference, in the measure's unit; a ratio for the goal `tighter`.
    */
   difference: number,
@@ -1262,10 +1271,6 @@ export type Found = {
    * Share of tests that call it different at one of the looks, 0 to 1.
    */
   chance: number,
-  /**
-   * In words: `10 yd: 5 times in 10`.
-   */
-  words: string,
 };
 
 /**
@@ -1457,6 +1462,14 @@ export type Improvement = {
  */
 export type InStandardAir = {
   /**
+   * In words.
+   */
+  words: string,
+  /**
+   * What that is worth.
+   */
+  note: string,
+  /**
    * The session with the measure added, where it could be modeled.
    */
   session: Session,
@@ -1476,14 +1489,24 @@ export type InStandardAir = {
    * What it does to an average shot, yd.
    */
   average_change: number,
+};
+
+/**
+ * Two ends at a level.
+ */
+export type Interval = {
   /**
-   * In words.
+   * Lower end.
    */
-  words: string,
+  low: number,
   /**
-   * What that is worth.
+   * Upper end.
    */
-  note: string,
+  high: number,
+  /**
+   * Coverage it is made for, between 0 and 1.
+   */
+  level: number,
 };
 
 /**
@@ -1513,6 +1536,14 @@ export type Landed = {
  */
 export type Landing = {
   /**
+   * Builds that have such shots.
+   */
+  builds: Array<BuildLanding>,
+  /**
+   * Sentences.
+   */
+  words: LandingWords,
+  /**
    * Width of the fairway, yd.
    */
   fairway: number,
@@ -1529,10 +1560,6 @@ export type Landing = {
    */
   shots: Array<Landed>,
   /**
-   * Builds that have such shots.
-   */
-  builds: Array<BuildLanding>,
-  /**
    * The two builds asked about; null when one of them has too few shots.
    */
   pair: LandingPair | null,
@@ -1544,10 +1571,6 @@ export type Landing = {
    * Seed they were drawn from.
    */
   seed: number,
-  /**
-   * Sentences.
-   */
-  words: LandingWords,
 };
 
 /**
@@ -1694,6 +1717,20 @@ export type Launch = {
 export type Layout = "rows" | "blocks" | "column_per_build" | "side_by_side" | "column_after_column" | "averages" | "measures_down";
 
 /**
+ * The least and the most of a count.
+ */
+export type LeastAndMost = {
+  /**
+   * The least.
+   */
+  least: number,
+  /**
+   * The most.
+   */
+  most: number,
+};
+
+/**
  * One length of a test.
  */
 export type Length = {
@@ -1737,7 +1774,7 @@ export type LineIs = "shot" | "summary" | "headings" | "units" | "build" | "text
  */
 export type LineReading = {
   /**
-   * Line, from 1; the key for [`super::Hints::lines`].
+   * Line, from 1; the key for [`crate::Hints::lines`].
    */
   line: number,
   /**
@@ -1815,9 +1852,17 @@ export type LookWord = "at_end" | "halfway" | "every_round";
 export type LookedAfter = number | Array<number>;
 
 /**
- * How far luck reaches with these shots.
+ * How far luck reaches with these shots, told.
  */
 export type Luck = {
+  /**
+   * What all shots say, as `check` answers.
+   */
+  answer: Answer,
+  /**
+   * Sentences.
+   */
+  words: LuckWords,
   /**
    * Index of the baseline.
    */
@@ -1886,14 +1931,6 @@ export type Luck = {
    * Shots behind it.
    */
   n: Counts,
-  /**
-   * What all shots say, as [`check`] answers.
-   */
-  answer: Answer,
-  /**
-   * Sentences.
-   */
-  words: LuckWords,
 };
 
 /**
@@ -1958,7 +1995,7 @@ export type LuckWords = {
 export type Matters = "yes" | "maybe" | "no";
 
 /**
- * One measure of the trade, in the language spoken.
+ * One measure of the trade, in the language and the units of a voice.
  */
 export type Measure = {
   /**
@@ -1986,17 +2023,22 @@ export type Measure = {
    */
   plausible: Plausible,
   /**
-   * Default smallest difference that matters, in the canonical unit.
+   * Smallest difference that usually matters, in the canonical unit: what is decided by when nobody says another.
    */
   margin: number,
   /**
-   * Why that default.
+   * What a form offers in its place before the question is asked: in the canonical unit, and a round number in the
+   * units shown. The same as `margin` in yards; in meters it is the golfer's own once the question holds it.
+   */
+  offered_margin: number,
+  /**
+   * Why that margin.
    */
   margin_why: string,
 };
 
 /**
- * The id of a measure: one of the trade's list or made from a heading.
+ * The id of a measure: one of the trade's list, or made from the heading of a column of the golfer's own.
  */
 export type MeasureId = string;
 
@@ -2009,6 +2051,10 @@ export type Method = "rounds" | "welch_with_allowance" | "summary_with_allowance
  * A number of the delivery that was measured with both builds.
  */
 export type Moved = {
+  /**
+   * In words.
+   */
+  words: string,
   /**
    * Which.
    */
@@ -2025,10 +2071,6 @@ export type Moved = {
    * Whose doing.
    */
   belongs: Belongs,
-  /**
-   * In words.
-   */
-  words: string,
 };
 
 /**
@@ -2257,6 +2299,14 @@ export type Pairs = {
  */
 export type Part = {
   /**
+   * Short name for the picture.
+   */
+  name: string,
+  /**
+   * What differed, in its own unit, and what it was worth.
+   */
+  words: string,
+  /**
    * Through what.
    */
   factor: Factor,
@@ -2272,14 +2322,6 @@ export type Part = {
    * Whose doing.
    */
   belongs: Belongs,
-  /**
-   * Short name for the picture.
-   */
-  name: string,
-  /**
-   * What differed, in its own unit, and what it was worth.
-   */
-  words: string,
 };
 
 /**
@@ -2326,6 +2368,22 @@ export type Plan = {
    * Names of the builds; the first is the one the others are held against.
    */
   builds: Array<string>,
+  /**
+   * What the test will show; null where the spread is not known.
+   */
+  power: PlanPower | null,
+  /**
+   * What to write down.
+   */
+  record: Array<ToRecord>,
+  /**
+   * What to mind.
+   */
+  cautions: Array<string>,
+  /**
+   * The plan in words.
+   */
+  words: PlanWords,
   /**
    * What will be asked of the shots.
    */
@@ -2387,29 +2445,43 @@ export type Plan = {
    */
   minutes: number,
   /**
-   * What the test will show; null where the spread is not known.
-   */
-  power: PlanPower | null,
-  /**
    * What shorter and longer tests would show.
    */
   lengths: Array<Length>,
   /**
-   * What to write down.
-   */
-  record: Array<ToRecord>,
-  /**
-   * What to mind.
-   */
-  cautions: Array<string>,
-  /**
    * One build under two labels.
    */
   same_club: boolean,
+};
+
+/**
+ * What a plan may be.
+ */
+export type PlanLimits = {
   /**
-   * The plan in words.
+   * Builds that are different clubs.
    */
-  words: PlanWords,
+  builds: LeastAndMost,
+  /**
+   * Passes through the builds.
+   */
+  rounds: LeastAndMost,
+  /**
+   * Shots with one build in a row.
+   */
+  set: LeastAndMost,
+  /**
+   * Shots before the first that counts.
+   */
+  warm_up: LeastAndMost,
+  /**
+   * Shots in a row when nothing else is said.
+   */
+  usual_set: number,
+  /**
+   * Shots before the first that counts when nothing else is said.
+   */
+  usual_warm_up: number,
 };
 
 /**
@@ -2435,7 +2507,7 @@ export type PlanPower = {
 };
 
 /**
- * What [`plan`](super::plan) is asked.
+ * What a plan is asked for.
  */
 export type PlanRequest = {
   /**
@@ -2703,6 +2775,14 @@ export type ProblemKind = "empty_text" | "no_numbers" | "too_long" | "not_a_numb
  */
 export type Progress = {
   /**
+   * The shots, for `check`.
+   */
+  session: Session,
+  /**
+   * In words.
+   */
+  words: FollowWords,
+  /**
    * What is next; null when all is hit.
    */
   turn: NowTurn | null,
@@ -2739,17 +2819,9 @@ export type Progress = {
    */
   looked_early: boolean,
   /**
-   * The shots, for `check`.
-   */
-  session: Session,
-  /**
-   * What is asked of them, with the looks taken so far.
+   * What is asked of the shots, with the looks taken so far.
    */
   question: Question,
-  /**
-   * In words.
-   */
-  words: FollowWords,
 };
 
 /**
@@ -2785,24 +2857,6 @@ export type Question = {
    * How it was decided when to stop.
    */
   stopping: Stopping,
-};
-
-/**
- * Two ends at a level.
- */
-export type Range = {
-  /**
-   * Lower end.
-   */
-  low: number,
-  /**
-   * Upper end.
-   */
-  high: number,
-  /**
-   * Coverage it is made for, between 0 and 1.
-   */
-  level: number,
 };
 
 /**
@@ -2854,7 +2908,7 @@ export type ReadResult = {
 };
 
 /**
- * What was understood of the text, each part of it open to correction through [`super::Hints`].
+ * What was understood of the text, each part of it open to correction through [`crate::Hints`].
  */
 export type Reading = {
   /**
@@ -3009,7 +3063,7 @@ export type RowCounts = {
 };
 
 /**
- * Build and condition side by side.
+ * Build and condition side by side, told.
  */
 export type Second = {
   /**
@@ -3049,7 +3103,7 @@ export type Second = {
 /**
  * A second thing that changed during the session, beside the build: a lesson, another ball, another tee.
  *
- * Each shot names the value it was hit under, [`super::Shot::second`].
+ * Each shot names the value it was hit under, [`crate::Shot::second`].
  */
 export type SecondFactor = {
   /**
@@ -3403,6 +3457,10 @@ export type Span = {
  */
 export type SpeedGroup = {
   /**
+   * Sentences.
+   */
+  words: GroupWords,
+  /**
    * Index of the build; null for the golfer's best third of all shots.
    */
   build: number | null,
@@ -3430,16 +3488,21 @@ export type SpeedGroup = {
    * The best of the window.
    */
   best: BestBand,
-  /**
-   * Sentences.
-   */
-  words: GroupWords,
 };
+
+/**
+ * What ball speeds may have been in, read as mph.
+ */
+export type SpeedUnit = "m/s" | "km/h";
 
 /**
  * What one number of the delivery does to spin (rpm) or to the tilt of its axis (deg), roughly.
  */
 export type SpinSource = {
+  /**
+   * In words.
+   */
+  words: string,
   /**
    * What is explained: `spin_rate` or `spin_axis`.
    */
@@ -3452,10 +3515,6 @@ export type SpinSource = {
    * Candidate − baseline, with the error of the picture of impact in it.
    */
   effect: Span,
-  /**
-   * In words.
-   */
-  words: string,
 };
 
 /**
@@ -3754,11 +3813,11 @@ export type UnitStory = {
   /**
    * What the ball speed would be in; null for as read.
    */
-  speed: string | null,
+  speed: SpeedUnit | null,
   /**
    * What the carry would be in; null for as read.
    */
-  carry: string | null,
+  carry: CarryUnit | null,
 };
 
 /**
@@ -3784,7 +3843,7 @@ export type Unpacked = {
 };
 
 /**
- * How the sender looked at it.
+ * How the sender of a link looked at it.
  */
 export type View = {
   /**

@@ -1,4 +1,4 @@
-// The Node half of `cargo xtask bench`: the generated packages, and the core's textbook computations in wasm; its native
+// The Node half of `cargo xtask bench`: the generated package, and the core's textbook computations in wasm; its native
 // twin is crates/bench/src/main.rs, on the same inputs.
 //
 // Prints a JSON object: `times` (milliseconds, median and least, by name), `results`, and `growth` (times by size).
@@ -6,15 +6,13 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { check, initSync, luck, pack, read } from "../../web/pkg/straight_answer.js";
-import * as flights from "../../web/pkg/straight_answer_flight.js";
+import { cause, check, fly, initSync, landing, luck, pack, potential, read } from "../../web/pkg/straight_answer.js";
 import { sorted, Times } from "./stopwatch.mjs";
 
 const folder = process.argv[2];
 const input = (name) => readFileSync(join(folder, name), "utf8");
 const textbook = await import(pathToFileURL(join(folder, "straight_answer_bench.js")).href);
 initSync({ module: readFileSync(new URL("../../web/pkg/straight_answer_bg.wasm", import.meta.url)) });
-flights.initSync({ module: readFileSync(new URL("../../web/pkg/straight_answer_flight_bg.wasm", import.meta.url)) });
 textbook.initSync({ module: readFileSync(join(folder, "straight_answer_bench_bg.wasm")) });
 
 const rows = input("rows.csv");
@@ -30,11 +28,11 @@ function timed() {
   times.take("luck", 20, 1, () => luck({ ...normal, showing: "picked" }).chance);
   times.take("pack", 50, 1, () => pack(normal).length > 1);
   const launch = { ball_speed: 160, launch_angle: 13, spin_rate: 2700, spin_axis: 4 };
-  times.take("fly", 50, 100, () => flights.fly({ launch }));
+  times.take("fly", 50, 100, () => fly({ launch }));
   const { session } = request;
-  times.take("potential", 20, 1, () => flights.potential({ session, baseline: 0 }).map);
-  times.take("cause", 20, 1, () => flights.cause({ session, baseline: 0, candidate: 1 }).parts);
-  times.take("landing", 20, 1, () => flights.landing({ session, baseline: 0, candidate: 1 }).pair);
+  times.take("potential", 20, 1, () => potential({ session, baseline: 0 }).map);
+  times.take("cause", 20, 1, () => cause({ session, baseline: 0, candidate: 1 }).parts);
+  times.take("landing", 20, 1, () => landing({ session, baseline: 0, candidate: 1 }).pair);
 
   const { candidate, baseline, y, columns, draws, seed } = JSON.parse(input("numbers.json"));
   const numbers = (list) => Float64Array.from(list);

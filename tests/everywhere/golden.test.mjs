@@ -8,14 +8,11 @@ import { serve } from "../browser/site.mjs";
 import { everywhere } from "./drivers.mjs";
 
 const root = new URL("../../", import.meta.url);
-const MODULES = ["straight_answer", "straight_answer_flight", "straight_answer_plan"];
-
 /** Only text crosses between here and the page: a driver must not round a number on its way. */
 const SCRIPT = `
-${MODULES.map((name, at) => `import * as part${at} from "./${name}.js";`).join("\n")}
-const parts = [${MODULES.map((_, at) => `part${at}`)}];
-await Promise.all(parts.map((part) => part.default()));
-globalThis.asked = (name, request) => JSON.stringify(parts.find((part) => part[name])[name](JSON.parse(request)));
+import init, * as core from "./straight_answer.js";
+await init();
+globalThis.asked = (name, request) => JSON.stringify(core[name](JSON.parse(request)));
 `;
 
 let site;

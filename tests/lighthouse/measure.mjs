@@ -1,12 +1,13 @@
 // How fast the built site is on a slow phone, and what Lighthouse says of it; run by `cargo xtask lighthouse`.
 //
-// Lighthouse's mobile preset, its own throttling: categories by its simulation; the first answer, an answer without a
+// Lighthouse's mobile preset, its own throttling: categories by its simulation; the first answer, that of a link, an answer without a
 // network and the next paint after a tap timed on the page itself with the network and the processor really held back,
 // workers too, because the answer is computed in one.
 // Arguments: the folder whose node_modules hold the packages. SITE_URL is the site, CHROMIUM_PATH the browser.
 // Prints a JSON object.
 
 import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
@@ -15,6 +16,8 @@ import { serveSite } from "../browser/site.mjs";
 const RUNS = 3;
 /** The same session on every visit. */
 const SESSION = "#example=fair";
+/** One that somebody sent: clubs hit in turn, in yards. */
+const LINK = `#${JSON.parse(readFileSync(new URL("../links/in-turn-yards.json", import.meta.url), "utf8")).link}`;
 const packages = process.argv[2];
 const from = createRequire(join(packages, "package.json"));
 const load = (name) => import(pathToFileURL(from.resolve(name)).href);
@@ -130,11 +133,11 @@ async function slowDown(page, { network }) {
 const answered = async (page) =>
   (await page.waitForFunction(() => globalThis.answered, { timeout: 30_000 })).jsonValue();
 
-const cold = () =>
+const cold = (opened) =>
   visiting(async (browser) => {
     const page = await answering(browser);
     await slowDown(page, { network: true });
-    await page.goto(site + SESSION, { waitUntil: "domcontentloaded" });
+    await page.goto(site + opened, { waitUntil: "domcontentloaded" });
     return answered(page);
   });
 
@@ -193,7 +196,8 @@ const nextPaint = () =>
 process.stdout.write(
   JSON.stringify({
     ...(await categories()),
-    cold_first_answer_ms: await times(cold),
+    cold_first_answer_ms: await times(() => cold(SESSION)),
+    cold_link_ms: await times(() => cold(LINK)),
     offline_answer_slow_ms: await times(() => offline(true)),
     offline_answer_ms: await times(() => offline(false)),
     next_paint_ms: await times(nextPaint),

@@ -1,17 +1,15 @@
-// The package of what rests on the flight model, in Node: everything crosses whole, repeats bit for bit, and refuses.
+// What rests on the flight model, in Node: everything crosses whole, repeats bit for bit, and refuses.
 
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { before, test } from "node:test";
 import * as core from "../../web/pkg/straight_answer.js";
-import * as flights from "../../web/pkg/straight_answer_flight.js";
 
 const bytes = (path) => readFileSync(new URL(`../../${path}`, import.meta.url));
 let session;
 
 before(() => {
   core.initSync({ module: bytes("web/pkg/straight_answer_bg.wasm") });
-  flights.initSync({ module: bytes("web/pkg/straight_answer_flight_bg.wasm") });
   ({ session } = core.read(bytes("demo/fair-12-yards.csv").toString("utf8"), null));
 });
 
@@ -26,30 +24,30 @@ const requests = () => ({
     question: { baseline: 0, candidate: 1, measure: "carry", stopping: "fixed" },
     is_second: session.shots.map((_, index) => index >= 30),
   },
-  inStandardAir: { session, conditions: { temperature: 35, altitude_ft: 4000, wind_helping_mph: 5 } },
+  in_standard_air: { session, conditions: { temperature: 35, altitude_ft: 4000, wind_helping_mph: 5 } },
 });
 
 test("every function gives plain objects, and the same ones again", () => {
   for (const [name, request] of Object.entries(requests())) {
-    const given = flights[name](request);
+    const given = core[name](request);
     assert.deepEqual(JSON.parse(JSON.stringify(given)), given, name);
-    assert.equal(JSON.stringify(flights[name](structuredClone(request))), JSON.stringify(given), name);
+    assert.equal(JSON.stringify(core[name](structuredClone(request))), JSON.stringify(given), name);
   }
 });
 
 test("the numbers mean what their names say", () => {
-  const { fly, landing, cause, potential, inStandardAir } = requests();
-  const low = flights.fly({ launch: fly.launch });
-  const high = flights.fly(fly);
+  const { fly, landing, cause, potential, in_standard_air } = requests();
+  const low = core.fly({ launch: fly.launch });
+  const high = core.fly(fly);
   assert.ok(high.carry > low.carry + 5, "thin air carries farther");
-  const split = flights.cause(cause);
+  const split = core.cause(cause);
   assert.ok(Math.abs(split.parts.reduce((sum, part) => sum + part.yards.value, 0) - split.gap) < 1e-9);
-  const landed = flights.landing(landing);
+  const landed = core.landing(landing);
   assert.equal(landed.shots.length, 60);
   assert.ok(landed.builds.every(({ at_aim }) => at_aim.low <= at_aim.value && at_aim.value <= at_aim.high));
-  const { map } = flights.potential(potential);
+  const { map } = core.potential(potential);
   assert.equal(map.carries.length, map.launches.length * map.spins.length);
-  const standard = flights.inStandardAir(inStandardAir);
+  const standard = core.in_standard_air(in_standard_air);
   assert.ok(standard.average_change < 0, "warm thin air with a helping wind flatters");
   const report = core.check({
     session: standard.session,
@@ -73,7 +71,7 @@ test("nonsense is refused as an object, never a panic", () => {
   for (const name of Object.keys(requests())) {
     for (const request of wrong) {
       assert.throws(
-        () => flights[name](request),
+        () => core[name](request),
         (refusal) => typeof refusal.kind === "string" && refusal.message.length > 0 && refusal.remedy.length > 0,
         `${name} ${JSON.stringify(request)}`,
       );
@@ -81,10 +79,7 @@ test("nonsense is refused as an object, never a panic", () => {
   }
   const { fly } = requests();
   for (const launch_angle of [-3, 0, 90, Number.NaN, Number.POSITIVE_INFINITY]) {
-    assert.throws(
-      () => flights.fly({ launch: { ...fly.launch, launch_angle } }),
-      ({ place }) => place === "launch.launch_angle",
-    );
+    assert.throws(() => core.fly({ launch: { ...fly.launch, launch_angle } }), ({ place }) => place === "launch.launch_angle");
   }
-  assert.ok(flights.fly(fly).carry > 200, "still alive");
+  assert.ok(core.fly(fly).carry > 200, "still alive");
 });

@@ -3,19 +3,13 @@
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { test } from "node:test";
-import * as complete from "../../web/pkg/straight_answer.js";
-import * as first from "../../web/pkg/straight_answer_first.js";
-import * as flight from "../../web/pkg/straight_answer_flight.js";
-import * as plan from "../../web/pkg/straight_answer_plan.js";
+import * as core from "../../web/pkg/straight_answer.js";
 import * as workbook from "../../web/pkg/straight_answer_workbook.js";
 
 const bytes = (path) => readFileSync(new URL(`../../${path}`, import.meta.url));
 const table = bytes("web/pkg/straight_answer_es.txt").toString("utf8");
 const packages = {
-  straight_answer: complete,
-  straight_answer_first: first,
-  straight_answer_flight: flight,
-  straight_answer_plan: plan,
+  straight_answer: core,
   straight_answer_workbook: workbook,
 };
 for (const [name, { initSync }] of Object.entries(packages)) initSync({ module: bytes(`web/pkg/${name}_bg.wasm`) });
@@ -45,26 +39,24 @@ function both(of, call) {
 const numbers = (report) =>
   JSON.stringify(report, (_, value) => (typeof value === "string" && /\s/u.test(value) ? "…" : value));
 
-for (const of of [complete, first]) {
-  test(`an answer keeps its decision and changes its words, ${of === first ? "first" : "complete"}`, () => {
-    const { session } = complete.read(demo, null);
-    const [english, spanish] = both(of, () => of.check({ session, question }));
-    assert.equal(spanish.answer.decision.kind, english.answer.decision.kind);
-    assert.notEqual(spanish.answer.words.headline, english.answer.words.headline);
-    assert.equal(numbers(spanish.answer.numbers), numbers(english.answer.numbers));
-  });
+test("an answer keeps its decision and changes its words", () => {
+  const { session } = core.read(demo, null);
+  const [english, spanish] = both(core, () => core.check({ session, question }));
+  assert.equal(spanish.answer.decision.kind, english.answer.decision.kind);
+  assert.notEqual(spanish.answer.words.headline, english.answer.words.headline);
+  assert.equal(numbers(spanish.answer.numbers), numbers(english.answer.numbers));
+});
 
-  test("measures have the names of the language", () => {
-    const [english, spanish] = both(of, () => of.measures());
-    const speed = (list) => list.find(({ id }) => id === "ball_speed").name;
-    assert.deepEqual([speed(english), speed(spanish)], ["Ball speed", "Velocidad de bola"]);
-  });
-}
+test("measures have the names of the language", () => {
+  const [english, spanish] = both(core, () => core.measures());
+  const speed = (list) => list.find(({ id }) => id === "ball_speed").name;
+  assert.deepEqual([speed(english), speed(spanish)], ["Ball speed", "Velocidad de bola"]);
+});
 
-test("the packages of the flight, the plan and workbooks say it too", () => {
+test("refusals of the flight, of a plan and of workbooks say it too", () => {
   const refusals = [
-    both(flight, () => flight.fly({ launch: { ball_speed: 160, launch_angle: 90, spin_rate: 2700 } })),
-    both(plan, () => plan.plan({ builds: ["Own"], measure: "carry" })),
+    both(core, () => core.fly({ launch: { ball_speed: 160, launch_angle: 90, spin_rate: 2700 } })),
+    both(core, () => core.plan({ builds: ["Own"], measure: "carry" })),
     both(workbook, () => workbook.sheets(Uint8Array.from([0x50, 0x4b, 3, 4]))),
   ];
   for (const [english, spanish] of refusals) {
@@ -86,6 +78,6 @@ test("a table that is none, was cut or belongs to another version is refused, an
   for (const of of Object.values(packages)) {
     for (const text of wrong) assert.equal(of.speak(text), false);
   }
-  const [english] = both(first, () => first.measures());
-  assert.deepEqual(first.measures(), english);
+  const [english] = both(core, () => core.measures());
+  assert.deepEqual(core.measures(), english);
 });

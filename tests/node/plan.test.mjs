@@ -1,17 +1,15 @@
-// The package of the coach's hour in Node: a plan crosses whole, is followed to its end, and refuses nonsense.
+// The coach's hour in Node: a plan crosses whole, is followed to its end, and refuses nonsense.
 // What plans promise and claims mean is tested in the Rust crates.
 
 import assert from "node:assert/strict";
 import { readdirSync, readFileSync } from "node:fs";
 import { before, test } from "node:test";
-import * as answer from "../../web/pkg/straight_answer.js";
-import * as coach from "../../web/pkg/straight_answer_plan.js";
+import * as core from "../../web/pkg/straight_answer.js";
 
 const bytes = (file) => readFileSync(new URL(`../../${file}`, import.meta.url));
 
 before(() => {
-  answer.initSync({ module: bytes("web/pkg/straight_answer_bg.wasm") });
-  coach.initSync({ module: bytes("web/pkg/straight_answer_plan_bg.wasm") });
+  core.initSync({ module: bytes("web/pkg/straight_answer_bg.wasm") });
 });
 
 const request = { builds: ["Own", "New"], measure: "carry", same_club: false, rounds: 4 };
@@ -25,39 +23,36 @@ function hit({ turns }, n) {
 }
 
 test("a plan crosses whole and repeats bit for bit", () => {
-  const plan = coach.plan(request);
+  const plan = core.plan(request);
   assert.deepEqual(JSON.parse(JSON.stringify(plan)), plan);
-  assert.equal(JSON.stringify(coach.plan(structuredClone(request))), JSON.stringify(plan));
-  assert.deepEqual(
-    plan.turns.slice(0, 4).map(({ build }) => build),
-    [0, 1, 1, 0],
-  );
+  assert.equal(JSON.stringify(core.plan(structuredClone(request))), JSON.stringify(plan));
+  assert.deepEqual(plan.turns.slice(0, 4).map(({ build }) => build), [0, 1, 1, 0]);
   assert.ok(plan.power.seen[0].chance < plan.power.seen[1].chance);
 });
 
 test("a test that is followed to its end is answered by check, and its CSV reads back identical", () => {
-  const plan = coach.plan(request);
-  const { session, question, turn, look_due } = coach.follow({ plan: request, shots: hit(plan, 24) });
+  const plan = core.plan(request);
+  const { session, question, turn, look_due } = core.follow({ plan: request, shots: hit(plan, 24) });
   assert.equal(turn, null);
   assert.equal(look_due, true);
   assert.equal(session.shots.length, 24);
-  const report = answer.check({ session, question });
+  const report = core.check({ session, question });
   assert.equal(report.answer.decision.kind, "different");
-  const read = answer.read(coach.write_csv(session), null);
+  const read = core.read(core.write_csv(session), null);
   assert.deepEqual(read.problems, []);
-  assert.deepEqual(answer.check({ session: read.session, question }), report);
+  assert.deepEqual(core.check({ session: read.session, question }), report);
 });
 
 test("a claim, days together and a feeling are answered from a session", () => {
-  const plan = coach.plan(request);
-  const { session, question } = coach.follow({ plan: request, shots: hit(plan, 24) });
+  const plan = core.plan(request);
+  const { session, question } = core.follow({ plan: request, shots: hit(plan, 24) });
   const claimed = { gain: 60, shots_before: 5, shots_after: 5 };
-  assert.equal(coach.claim({ claimed, session, question }).kind, "contradicted");
-  const [pair] = coach.together({ sessions: [session, session, session], question });
+  assert.equal(core.claim({ claimed, session, question }).kind, "contradicted");
+  const [pair] = core.together({ sessions: [session, session, session], question });
   assert.equal(pair.days.length, 3);
   assert.equal(pair.combined.days, 3);
   const say = { straighter: null, longer: 1, easier: null, look: null, sound: null };
-  assert.equal(coach.beside({ session, question, say }).felt[0].agreement, "shown");
+  assert.equal(core.feel({ session, question, say }).felt[0].agreement, "shown");
 });
 
 test("nonsense is refused as an object, never a panic", () => {
@@ -77,19 +72,19 @@ test("nonsense is refused as an object, never a panic", () => {
     ["follow", [{}, { plan: request, shots: [{ turn: 99, values: {} }] }, { plan: request, shots: "none" }]],
     ["claim", [{}, { claimed: {}, session: null, question: null }]],
     ["together", [{}, { sessions: [], question: { baseline: 0, measure: "carry" } }]],
-    ["beside", [{}, null]],
+    ["feel", [{}, null]],
     ["write_csv", [{}, null, 3]],
   ];
   for (const [name, requests] of calls) {
     for (const wrong of requests) {
       assert.throws(
-        () => coach[name](wrong),
+        () => core[name](wrong),
         (refusal) => typeof refusal.kind === "string" && refusal.message.length > 0 && refusal.remedy.length > 0,
         `${name} ${JSON.stringify(wrong)}`,
       );
     }
   }
-  assert.ok(coach.plan(request), "still alive");
+  assert.ok(core.plan(request), "still alive");
 });
 
 test("every link of tests/links/plans opens as the test that it must be", () => {
@@ -98,46 +93,23 @@ test("every link of tests/links/plans opens as the test that it must be", () => 
   assert.ok(files.length >= 3);
   for (const name of files) {
     const { link, holds, order, looks } = JSON.parse(readFileSync(new URL(name, folder), "utf8"));
-    assert.deepEqual(coach.unpack_plan(`https://example.org/club/?x=1#${link}`), holds, name);
-    const plan = coach.plan(holds.plan);
-    assert.deepEqual(
-      plan.turns.map(({ build }) => build),
-      order,
-      name,
-    );
-    assert.deepEqual(
-      plan.looks.map(({ after_round }) => after_round),
-      looks,
-      name,
-    );
+    assert.deepEqual(core.unpack_plan(`https://example.org/club/?x=1#${link}`), holds, name);
+    const plan = core.plan(holds.plan);
+    assert.deepEqual(plan.turns.map(({ build }) => build), order, name);
+    assert.deepEqual(plan.looks.map(({ after_round }) => after_round), looks, name);
   }
 });
 
 test("a plan goes into a text and comes back; what is none is refused with a remedy", () => {
-  const link = coach.pack_plan({ plan: request, record: ["carry", "club_speed"] });
+  const link = core.pack_plan({ plan: request, record: ["carry", "club_speed"] });
   assert.match(link, /^plan=1\.[\w-]+$/);
-  assert.deepEqual(coach.unpack_plan(link), { plan: request, record: ["carry", "club_speed"], notices: [] });
-  const bad = {
-    "": "not_a_link",
-    "1.AAAA": "not_a_link",
-    "plan=2.AAAA": "link_later_version",
-    [link.slice(0, -4)]: "link_damaged",
-  };
+  assert.deepEqual(core.unpack_plan(link), { plan: request, record: ["carry", "club_speed"], notices: [] });
+  const bad = { "": "not_a_link", "1.AAAA": "not_a_link", "plan=2.AAAA": "link_later_version", [link.slice(0, -4)]: "link_damaged" };
   for (const [text, kind] of Object.entries(bad)) {
-    assert.throws(
-      () => coach.unpack_plan(text),
-      (refusal) => refusal.kind === kind && refusal.remedy.length > 0,
-      text,
-    );
+    assert.throws(() => core.unpack_plan(text), (refusal) => refusal.kind === kind && refusal.remedy.length > 0, text);
   }
   for (const wrong of [undefined, null, {}, { plan: { ...request, builds: ["one"] } }]) {
-    assert.throws(
-      () => coach.pack_plan(wrong),
-      (refusal) => typeof refusal.kind === "string" && refusal.remedy.length > 0,
-    );
+    assert.throws(() => core.pack_plan(wrong), (refusal) => typeof refusal.kind === "string" && refusal.remedy.length > 0);
   }
-  assert.throws(
-    () => coach.unpack_plan(7),
-    (refusal) => refusal.kind === "not_understood",
-  );
+  assert.throws(() => core.unpack_plan(7), (refusal) => refusal.kind === "not_understood");
 });

@@ -85,12 +85,14 @@ export function report(measure = "carry", margin: number | null = 5): Report {
   } as unknown as Report;
 }
 
+const notAsked = (): Promise<never> => Promise.reject(new Error("not asked for in these tests"));
+
 export function fakeEngine(): Engine & { calls: string[] } {
   const calls: string[] = [];
   return {
     calls,
     measures: async () => MEASURES,
-    decode: () => Promise.reject(new Error("not asked for in these tests")),
+    decode: notAsked,
     read: async (text) => {
       calls.push(`read ${text.length}`);
       return readResult(session(2));
@@ -103,9 +105,15 @@ export function fakeEngine(): Engine & { calls: string[] } {
       calls.push(`check ${shots.length}`);
       return report();
     },
-    unpack: () => Promise.reject(new Error("not asked for in these tests")),
-    share: () => Promise.reject(new Error("not asked for in these tests")),
+    unpack: notAsked,
+    share: notAsked,
     writeCsv: () => Promise.resolve(""),
+    landing: notAsked,
+    cause: notAsked,
+    potential: notAsked,
+    consistency: notAsked,
+    second: notAsked,
+    inStandardAir: notAsked,
     luck: ({ shown }) => {
       calls.push(`luck ${shown ?? "open"}`);
       return Promise.reject(new Refused({ kind: "one_build", place: "session.builds", message: "m", remedy: "r" }));

@@ -2,8 +2,11 @@
 //!
 //! Run by `cargo xtask types`, which keeps `crates/boundary/types.d.ts` equal to this output.
 
-use judging::SecondRequest;
+use judging::flying::FlightOf;
+use judging::plan::{FollowRequest, PlanLimits};
+use judging::second::SecondRequest;
 use reading::link;
+use session::plan::PlanRequest;
 use session::refusal::Refusal;
 use std::collections::BTreeMap;
 use telling::{
@@ -71,7 +74,7 @@ fn main() {
     declarations.visit::<share::ShareRequest>();
     declarations.visit::<share::Shared>();
     declarations.visit::<flying::FlyRequest>();
-    declarations.visit::<flying::FlightOf>();
+    declarations.visit::<FlightOf>();
     declarations.visit::<flying::AirRequest>();
     declarations.visit::<flying::InStandardAir>();
     declarations.visit::<landing::LandingRequest>();
@@ -84,9 +87,10 @@ fn main() {
     declarations.visit::<consistency::Consistency>();
     declarations.visit::<SecondRequest>();
     declarations.visit::<second::Second>();
-    declarations.visit::<plan::PlanRequest>();
+    declarations.visit::<PlanRequest>();
+    declarations.visit::<PlanLimits>();
     declarations.visit::<plan::Plan>();
-    declarations.visit::<plan::FollowRequest>();
+    declarations.visit::<FollowRequest>();
     declarations.visit::<plan::Progress>();
     declarations.visit::<claim::ClaimRequest>();
     declarations.visit::<claim::ClaimReport>();

@@ -14,7 +14,7 @@ use session::question::Question;
 /// Which build it was for each question; null where the golfer felt no difference or did not say.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-#[serde(default)]
+#[serde(default, deny_unknown_fields)]
 pub struct OwnSay {
     /// Felt straighter.
     pub straighter: Option<usize>,

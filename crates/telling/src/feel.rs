@@ -14,6 +14,7 @@ use text::feel as say;
 
 /// What [`feel`] is asked.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct FeelRequest {
     /// The shots.

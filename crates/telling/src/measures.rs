@@ -24,8 +24,11 @@ pub struct MeasureInWords {
     pub better: Better,
     /// Values outside are questioned, never removed.
     pub plausible: Plausible,
-    /// Smallest difference that usually matters, in the canonical unit; a round number in the units shown.
+    /// Smallest difference that usually matters, in the canonical unit: what is decided by when nobody says another.
     pub margin: f64,
+    /// What a form offers in its place before the question is asked: in the canonical unit, and a round number in the
+    /// units shown. The same as `margin` in yards; in meters it is the golfer's own once the question holds it.
+    pub offered_margin: f64,
     /// Why that margin.
     pub margin_why: String,
 }
@@ -45,7 +48,8 @@ fn in_words(facts: &Facts, voice: &Voice) -> MeasureInWords {
         decimals,
         better,
         plausible,
-        margin: offered(unit, margin, voice),
+        margin,
+        offered_margin: offered(unit, margin, voice),
         margin_why: say::margin_why(voice, because(margin_because)),
     }
 }

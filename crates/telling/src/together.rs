@@ -18,6 +18,7 @@ use text::{case, together as say};
 
 /// What [`together`] is asked.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct TogetherRequest {
     /// The sessions, in any order; builds and measures are those of the first.

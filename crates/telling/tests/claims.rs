@@ -5,6 +5,8 @@ mod support;
 use judging::claim::{ClaimKind, Claimed};
 use judging::feel::{Agreement, OwnSay};
 use judging::verdict::DecisionKind;
+use serde::{Serialize, de::DeserializeOwned};
+use serde_json::Value;
 use session::Session;
 use session::known::Known;
 use session::question::{Goal, Question, Stopping, StoppingWord};
@@ -299,4 +301,28 @@ fn where_the_shots_leave_it_open_feel_may_choose() {
     let session = in_turn("carry", 2, &[240.0, 241.0], 4.0);
     let stray = FeelRequest { session, question: question("carry"), say: OwnSay { look: Some(9), ..say } };
     assert_eq!(feel(&stray).expect_err("no such build").place, "say");
+}
+
+/// A field that a request does not have is a slip of whoever wrote it, and none that passes in silence.
+#[test]
+fn a_field_that_no_request_has_is_refused() {
+    let (session, question) = (retest(1.0, 3.0), question("carry"));
+    let said = ClaimRequest { claimed: claimed(9.0), session: session.clone(), question: question.clone() };
+    let days = TogetherRequest { sessions: vec![session.clone()], question: question.clone() };
+    let felt = FeelRequest { session, question, say: OwnSay::default() };
+    assert!(takes_only_its_fields(&said, &["", "/claimed", "/question"]));
+    assert!(takes_only_its_fields(&days, &["", "/sessions/0", "/question"]));
+    assert!(takes_only_its_fields(&felt, &["", "/say", "/question"]));
+}
+
+/// Whether a request reads back as it is, and with one field more at any of these places does not.
+fn takes_only_its_fields<Q: Serialize + DeserializeOwned>(request: &Q, places: &[&str]) -> bool {
+    let plain = serde_json::to_value(request).expect("JSON");
+    let refuses = |place: &&str| {
+        let mut more = plain.clone();
+        let object = more.pointer_mut(place).and_then(Value::as_object_mut).expect("an object");
+        object.insert("margn".into(), 99.into());
+        serde_json::from_value::<Q>(more).is_err()
+    };
+    serde_json::from_value::<Q>(plain.clone()).is_ok() && places.iter().all(refuses)
 }

@@ -275,6 +275,20 @@ fn a_plan_written_out_is_the_same_plan() {
     }
 }
 
+#[test]
+fn a_field_that_a_log_does_not_have_is_refused() {
+    let plan = r#""plan":{"builds":["A","B"],"measure":"carry"}"#;
+    for (fields, is_a_log) in [
+        (r#""shots":[{"turn":0,"values":{"carry":250}}],"looks":[{"after_round":2}]"#, true),
+        (r#""shot":[]"#, false),
+        (r#""shots":[{"turn":0,"values":{},"note":"mishit","club":1}]"#, false),
+        (r#""looks":[{"after_round":2,"within_round":true}]"#, false),
+    ] {
+        let request = serde_json::from_str::<FollowRequest>(&format!("{{{plan},{fields}}}"));
+        assert_eq!(request.is_ok(), is_a_log, "{fields}");
+    }
+}
+
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(12))]
 

@@ -1,34 +1,36 @@
 //! From the Rust crates and `web/` to the static site in `dist/`. Rebuilds only what changed.
 
+use crate::abridged::{self, Made};
 use crate::licenses;
 use crate::shell::{cargo, find, npm, output, program, root, run};
 use anyhow::{Context, Result, bail};
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::time::SystemTime;
+use walrus::{Module, ModuleConfig};
 use wasm_bindgen_cli_support::Bindgen;
 
 /// The one target besides the native one.
 pub(crate) const WASM_TARGET: &str = "wasm32-unknown-unknown";
 
-/// What the web side loads from `web/pkg/`.
+/// Optimized for the size of a download.
+const PROFILE: &str = "wasm";
+
+/// The files of the core.
+const CORE: &str = "straight_answer";
+/// The files of the core that gives a page's first answer, made of the whole one.
+const FIRST: &str = "straight_answer_first";
+
+/// What the web side loads from `web/pkg/`: a crate, and what its files are called.
 struct Package {
-    /// The crate it is built from.
     of: &'static str,
-    /// What its files are called.
     name: &'static str,
-    /// Without the crate's default features, and as small as it gets.
-    bare: bool,
 }
 
-/// Every function there is; then what a page needs for its first answer, out of the same crate; then what is
-/// loaded when it is needed.
-const PACKAGES: [Package; 5] = [
-    Package { of: "straight-answer", name: "straight_answer", bare: false },
-    Package { of: "straight-answer", name: "straight_answer_first", bare: true },
-    Package { of: "straight-answer-workbook", name: "straight_answer_workbook", bare: false },
-    Package { of: "straight-answer-flight", name: "straight_answer_flight", bare: false },
-    Package { of: "straight-answer-plan", name: "straight_answer_plan", bare: false },
+/// The core, then what opens workbooks.
+const PACKAGES: [Package; 2] = [
+    Package { of: "straight-answer", name: CORE },
+    Package { of: "straight-answer-workbook", name: "straight_answer_workbook" },
 ];
 
 /// What else the core speaks beside English; a text for each, which the packages are handed (`speak`).
@@ -40,7 +42,6 @@ pub(crate) fn site() -> Result<()> {
     add_wasm_target()?;
     let folder = root().join("web/pkg");
     PACKAGES.iter().try_for_each(|it| package(it, &folder))?;
-    LANGUAGES.iter().try_for_each(|language| table(language))?;
     describe_package()?;
     run(&mut npm(&["run", "--silent", "build"])?)?;
     if !root().join("dist/index.html").is_file() {
@@ -80,29 +81,26 @@ pub(crate) fn install_web_packages() -> Result<()> {
 
 /// The package that only `bench` loads, in a folder of its own.
 pub(crate) fn bench_package(folder: &Path) -> Result<()> {
-    let of = "straight-answer-bench";
-    package(&Package { of, name: "straight_answer_bench", bare: false }, folder)
+    package(&Package { of: "straight-answer-bench", name: "straight_answer_bench" }, folder)
 }
 
-/// Builds a crate and generates its package in a folder from it.
-fn package(Package { of, name, bare }: &Package, folder: &Path) -> Result<()> {
-    let profile = if *bare { "wasm-first" } else { "wasm" };
+/// Builds a crate and generates its package in a folder from it; of the core an abridged one too.
+fn package(Package { of, name }: &Package, folder: &Path) -> Result<()> {
     let mut build =
-        cargo(&["build", "--quiet", "--lib", "--package", of, "--profile", profile, "--target", WASM_TARGET]);
-    if *bare {
-        build.arg("--no-default-features");
-    }
-    run(build.arg("--target-dir").arg(target_folder()))?;
+        cargo(&["rustc", "--quiet", "--lib", "--package", of, "--profile", PROFILE, "--target", WASM_TARGET]);
+    build.arg("--target-dir").arg(target_folder());
+    // The linker leaves in which addresses stand where: of the core the abridged one is made by them.
+    run(build.args(["--", "-Clink-arg=--emit-relocs"]))?;
     let compiled =
-        target_folder().join(WASM_TARGET).join(profile).join(of.replace('-', "_")).with_extension("wasm");
+        target_folder().join(WASM_TARGET).join(PROFILE).join(of.replace('-', "_")).with_extension("wasm");
     let shipped = folder.join(format!("{name}_bg.wasm"));
     if is_newer(&shipped, &[compiled.clone(), std::env::current_exe()?]) {
         return Ok(());
     }
     // Generated aside first, so that a failure on the way never leaves a package that looks finished.
-    let aside = target_folder().join("generated-package");
+    let aside = target_folder().join("generated-package").join(name);
     Bindgen::new()
-        .input_path(&compiled)
+        .input_module(name, without_relocations(&compiled)?)
         .out_name(name)
         .web(true)?
         .typescript(true)
@@ -113,18 +111,51 @@ fn package(Package { of, name, bare }: &Package, folder: &Path) -> Result<()> {
         .omit_default_module_path(false)
         .generate(&aside)?;
     fs::create_dir_all(folder)?;
+    let named = aside.join("named.wasm");
+    optimized(&aside.join(format!("{name}_bg.wasm")), &named)?;
+    if *name == CORE {
+        abridged(&compiled, &aside, folder)?;
+    }
     for ending in [".js", ".d.ts", "_bg.wasm.d.ts"] {
         let file = format!("{name}{ending}");
         fs::copy(aside.join(&file), folder.join(&file))?;
     }
-    shrink(&aside.join(format!("{name}_bg.wasm")), &shipped)
+    ship(&named, &shipped)
+}
+
+/// A linked module without what only the making of the abridged core needs.
+fn without_relocations(linked: &Path) -> Result<Module> {
+    let mut module = ModuleConfig::new().strict_validate(false).parse_file(linked)?;
+    for section in ["linking", "reloc.CODE", "reloc.DATA"] {
+        module.customs.remove_raw(section);
+    }
+    Ok(module)
+}
+
+/// Makes the package of the core that gives first answers, beside the whole one.
+fn abridged(linked: &Path, aside: &Path, folder: &Path) -> Result<()> {
+    // What node is to take for a module must say so.
+    fs::write(aside.join("package.json"), r#"{ "type": "module" }"#)?;
+    let tables = LANGUAGES.iter().map(|language| table(language)).collect::<Result<Vec<_>>>()?;
+    let (whole, script, to) =
+        (aside.join("named.wasm"), aside.join(format!("{CORE}.js")), aside.join("first.wasm"));
+    let made = Made { linked, whole: &whole, script: &script, tables: &tables, aside };
+    abridged::write(&made, &to, optimized)?;
+    // The same script, with another core.
+    for (ending, words) in [(".js", "_bg.wasm"), (".d.ts", "")] {
+        let text = fs::read_to_string(aside.join(format!("{CORE}{ending}")))?;
+        let text = if words.is_empty() { text } else { text.replace(&format!("{CORE}{words}"), &format!("{FIRST}{words}")) };
+        fs::write(folder.join(format!("{FIRST}{ending}")), text)?;
+    }
+    ship(&to, &folder.join(format!("{FIRST}_bg.wasm")))
 }
 
 /// Writes the table of a language beside the packages that take it; it fits those of this build alone.
-fn table(language: &str) -> Result<()> {
+fn table(language: &str) -> Result<PathBuf> {
     let text = output(&mut cargo(&["run", "--quiet", "--package=text", "--example=table", "--", language]))?;
-    fs::write(root().join(format!("web/pkg/straight_answer_{language}.txt")), text + "\n")?;
-    Ok(())
+    let file = root().join(format!("web/pkg/straight_answer_{language}.txt"));
+    fs::write(&file, text + "\n")?;
+    Ok(file)
 }
 
 /// wasm-opt from the npm package `binaryen`, with the features that rustc turns on by default.
@@ -132,11 +163,10 @@ fn table(language: &str) -> Result<()> {
 /// What counts is the size after compression: functions stay whole, because code inlined into different places
 /// no longer repeats, and stand in the order of their names, so that instances of one generic are neighbors.
 /// Both together take a fifth off what a visitor loads.
-fn shrink(generated: &Path, shipped: &Path) -> Result<()> {
-    let ordered = generated.with_extension("ordered.wasm");
+fn optimized(from: &Path, to: &Path) -> Result<()> {
     wasm_opt(
-        generated,
-        &ordered,
+        from,
+        to,
         &[
             // Smaller than -Oz once compressed, and faster.
             "-O2",
@@ -146,11 +176,13 @@ fn shrink(generated: &Path, shipped: &Path) -> Result<()> {
             "--reorder-functions-by-name",
             "--debuginfo",
         ],
-    )?;
-    wasm_opt(&ordered, shipped, &["--strip-debug", "--strip-producers"])?;
-    let (before, after) = (fs::metadata(generated)?.len(), fs::metadata(shipped)?.len());
-    let name = shipped.file_name().unwrap_or_default().display();
-    println!("{name}: {before} bytes, {after} after wasm-opt");
+    )
+}
+
+/// The file that a visitor loads: without names.
+fn ship(named: &Path, shipped: &Path) -> Result<()> {
+    wasm_opt(named, shipped, &["--strip-debug", "--strip-producers"])?;
+    println!("{}: {} bytes", shipped.file_name().unwrap_or_default().display(), fs::metadata(shipped)?.len());
     Ok(())
 }
 
@@ -184,7 +216,7 @@ fn describe_package() -> Result<()> {
 
 /// Makes Node and bundlers read the generated scripts as modules.
 fn manifest() -> String {
-    let [Package { name, .. }, ..] = PACKAGES;
+    let name = CORE;
     format!(
         r#"{{
   "name": "straight-answer",

@@ -13,11 +13,12 @@ use std::fs;
 pub(crate) const QUOTE: Quote = Quote { marker: "lighthouse", file: "tests/lighthouse.json", text: markdown };
 
 /// What is shown of the figures, and what is aimed at.
-const FIGURES: [(&str, &str, &str, &str); 7] = [
+const FIGURES: [(&str, &str, &str, &str); 8] = [
     ("performance", "Lighthouse, mobile: performance", "", "at least 95"),
     ("accessibility", "Lighthouse, mobile: accessibility", "", "100"),
     ("best_practices", "Lighthouse, mobile: best practices", "", "100"),
     ("cold_first_answer_ms", "first answer, nothing kept, slow phone and network", " ms", "at most 2000 ms"),
+    ("cold_link_ms", "the answer of an opened link, the same", " ms", "at most 2500 ms"),
     ("offline_answer_slow_ms", "answer on the second visit without a network, slow phone", " ms", ""),
     ("offline_answer_ms", "the same, this machine's processor", " ms", "at most 500 ms"),
     ("next_paint_ms", "slowest next paint of ten taps, slow phone", " ms", "at most 100 ms"),

@@ -2,6 +2,7 @@
 //!
 //! Assumes rustup, Node 20 or newer with npm, and git; fetches the rest or says what is missing.
 
+mod abridged;
 mod audit;
 mod bench;
 mod browser;
@@ -33,7 +34,7 @@ cargo xtask COMMAND
   build              write the finished static site to dist/
   test [STEP ...]    run every test, or only the named steps (`test --list` names them)
   check              the steps that need no test run: format, lints, types, tidy, build, sizes, licenses
-  types              rewrite crates/wasm/types.d.ts from the Rust structs, and the report's JSON Schema from it
+  types              rewrite crates/boundary/types.d.ts from the Rust structs, and the report's JSON Schema from it
   bench              time the product natively and in wasm, beside other packages; writes tests/bench.json
   lighthouse         measure the site on a slow phone; writes tests/lighthouse.json
   tables             write the README's tables anew from the figures in tests/
@@ -45,7 +46,7 @@ cargo xtask COMMAND
   rivals             power of the answer beside other methods; writes tests/rivals.json
   links              how long the links of real-shaped sessions are, as a table
   licenses           write licenses.md anew, of the site and of the package that were built
-  sizes              print what a visitor downloads before the first answer
+  sizes              what a visitor downloads, file by file; writes tests/sizes.json
   help               this text
 ";
 
@@ -86,11 +87,11 @@ fn command(words: &[&str]) -> Result<()> {
         ["rivals"] => calibrate::rivals::run(),
         ["licenses"] => licenses::write(),
         ["links"] => links(),
-        ["sizes"] => build::site().and_then(|()| sizes::print_and_check()),
+        ["sizes"] => build::site().and_then(|()| sizes::write()),
         other => bail!("`{}` is not a command\n\n{HELP}", other.join(" ")),
     }
 }
 
 fn links() -> Result<()> {
-    shell::run(&mut shell::cargo(&["run", "--quiet", "--release", "--package=fitting", "--example=links"]))
+    shell::run(&mut shell::cargo(&["run", "--quiet", "--release", "--package=reading", "--example=links"]))
 }

@@ -5,7 +5,6 @@
 use crate::build;
 use crate::shell::root;
 use anyhow::{Context, Result, bail};
-use flate2::{Compression, write::GzEncoder};
 use std::io::{BufRead, BufReader, Read, Write};
 use std::net::{Ipv4Addr, TcpListener, TcpStream};
 use std::path::{Component, Path, PathBuf};
@@ -114,22 +113,23 @@ fn answer_one(from: &mut impl BufRead, mut stream: &TcpStream, site: &Site) -> s
     if request.read_line(&mut request_line)? == 0 {
         return Ok(false);
     }
-    let (mut header, mut takes_gzip) = (String::new(), false);
+    let (mut header, mut accepted) = (String::new(), String::new());
     while request.read_line(&mut header)? > 2 {
         header.make_ascii_lowercase();
-        takes_gzip |= header.starts_with("accept-encoding:") && header.contains("gzip");
+        if let Some(encodings) = header.strip_prefix("accept-encoding:") {
+            encodings.clone_into(&mut accepted);
+        }
         header.clear();
     }
-    let (status, kind, body) = match site.reply(&request_line) {
-        Reply::File(file) => ("200 OK", media_type(&file), std::fs::read(&file)?),
-        Reply::NotFound => ("404 Not Found", "text/plain; charset=utf-8", b"not here\n".to_vec()),
-        Reply::NotAllowed => {
-            ("405 Method Not Allowed", "text/plain; charset=utf-8", b"GET and HEAD only\n".to_vec())
+    let (status, kind, encoding, body) = match site.reply(&request_line) {
+        Reply::File(file) => {
+            let (encoding, smaller) = compressed(&file, &accepted);
+            ("200 OK", media_type(&file), encoding, std::fs::read(smaller)?)
         }
-    };
-    let (encoding, body) = match takes_gzip && !kind.starts_with("image/png") {
-        true => ("Content-Encoding: gzip\r\n", compressed(&body)?),
-        false => ("", body),
+        Reply::NotFound => ("404 Not Found", "text/plain; charset=utf-8", "", b"not here\n".to_vec()),
+        Reply::NotAllowed => {
+            ("405 Method Not Allowed", "text/plain; charset=utf-8", "", b"GET and HEAD only\n".to_vec())
+        }
     };
     write!(
         stream,
@@ -144,11 +144,17 @@ fn answer_one(from: &mut impl BufRead, mut stream: &TcpStream, site: &Site) -> s
     Ok(true)
 }
 
-/// As static hosts send it.
-fn compressed(body: &[u8]) -> std::io::Result<Vec<u8>> {
-    let mut encoder = GzEncoder::new(Vec::new(), Compression::default());
-    encoder.write_all(body)?;
-    encoder.finish()
+/// What lies compressed beside a file and is accepted, and the header that says so; else the file itself.
+fn compressed(file: &Path, accepted: &str) -> (&'static str, PathBuf) {
+    for (name, ending, header) in
+        [("br", "br", "Content-Encoding: br\r\n"), ("gzip", "gz", "Content-Encoding: gzip\r\n")]
+    {
+        let beside = PathBuf::from(format!("{}.{ending}", file.display()));
+        if accepted.split(',').any(|one| one.trim() == name) && beside.is_file() {
+            return (header, beside);
+        }
+    }
+    ("", file.to_owned())
 }
 
 fn media_type(file: &Path) -> &'static str {
@@ -209,6 +215,20 @@ mod tests {
         }
         assert_eq!(site.reply("POST /club/serve.rs HTTP/1.1"), Reply::NotAllowed);
         assert_eq!(site.reply(""), Reply::NotAllowed);
+    }
+
+    #[test]
+    fn what_lies_compressed_beside_a_file_is_sent_to_who_accepts_it() {
+        let folder = std::env::temp_dir().join(format!("xtask-serve-{}", std::process::id()));
+        std::fs::create_dir_all(&folder).unwrap();
+        let file = |name: &str| folder.join(name);
+        ["a.js", "a.js.gz", "a.js.br", "b.js"].iter().for_each(|name| std::fs::write(file(name), name).unwrap());
+        let sent = |name: &str, accepted: &str| compressed(&file(name), accepted).1;
+        assert_eq!(sent("a.js", "gzip, deflate, br"), file("a.js.br"));
+        assert_eq!(sent("a.js", "gzip"), file("a.js.gz"));
+        assert_eq!(sent("a.js", "brotli"), file("a.js"));
+        assert_eq!(sent("b.js", "gzip, br"), file("b.js"));
+        std::fs::remove_dir_all(folder).unwrap();
     }
 
     #[test]

@@ -1,147 +1,177 @@
-//! What a visitor downloads before the first answer, compressed, against its budgets.
+//! What a visitor downloads, after gzip and after brotli, against its budgets; `cargo xtask sizes` writes it into the README.
 //!
-//! Counted from the built files: index.html, the scripts, styles and wasm it names, and what those
-//! import statically. Parts that load when opened are listed below it and not counted. Compressed
-//! with gzip -9 one by one, as static hosts do.
+//! Counted by the manifest that Vite leaves: a page's file, what its script imports statically, their styles, the worker and
+//! the wasm they name. Compressed sizes are those of the files that the build lays beside each file.
 
+use crate::quoted::Quote;
 use crate::shell::root;
 use anyhow::{Context, Result, bail};
-use flate2::{Compression, write::GzEncoder};
+use serde_json::{Value, json};
 use std::collections::BTreeSet;
+use std::fmt::Write;
 use std::fs;
-use std::io::Write;
 use std::path::{Path, PathBuf};
 
-const KB: usize = 1000;
-/// What may stand between a visitor and the first answer, in bytes after gzip.
+const KB: u64 = 1000;
+
+/// What is counted, and how much it may be in bytes after gzip.
 struct Budget {
+    name: &'static str,
     what: &'static str,
-    /// What the design promises; one byte more fails the step.
-    most: usize,
+    /// One byte more fails the step.
+    most: u64,
+    files: fn(&Site) -> Result<BTreeSet<String>>,
 }
 
-/// Of the package that answers first.
-const WASM: Budget = Budget { what: "wasm", most: 150 * KB };
-const SCRIPT_AND_STYLE: Budget = Budget { what: "script and style", most: 60 * KB };
-const EVERYTHING: Budget = Budget { what: "everything", most: 200 * KB };
+/// What this counted, in the README.
+pub(crate) const QUOTE: Quote = Quote { marker: "sizes", file: "tests/sizes.json", text: markdown };
 
-/// Prints every file of the first answer and fails when a budget is passed.
+const BUDGETS: [Budget; 3] = [
+    Budget { name: "pasted", what: "everything before a first answer to pasted shots", most: 170 * KB, files: Site::pasted },
+    Budget { name: "link", what: "everything before the answer of an opened link", most: 230 * KB, files: Site::link },
+    Budget { name: "wasm", what: "all wasm, workbooks apart", most: 620 * KB, files: Site::wasm },
+];
+
+/// Prints and fails when a budget is passed.
 pub(crate) fn print_and_check() -> Result<()> {
-    let dist = root().join("dist").canonicalize().context("dist/: run `cargo xtask build`")?;
-    let mut wasm = 0;
-    let mut script_and_style = 0;
-    let mut everything = 0;
-    let first = first_answer_files(&dist)?;
-    for file in &first {
-        let compressed = print_size(file, &dist)?;
-        everything += compressed;
-        match file.extension().and_then(|ending| ending.to_str()) {
-            Some("wasm") => wasm += compressed,
-            Some("js" | "css") => script_and_style += compressed,
-            _ => {}
-        }
-    }
-    let sizes = [(wasm, WASM), (script_and_style, SCRIPT_AND_STYLE), (everything, EVERYTHING)];
-    for (size, Budget { what, most }) in &sizes {
-        println!("   {size:>7} of {most:>7}  {what}, after gzip, of what it may weigh");
-    }
-    let passed: Vec<_> = sizes.iter().filter(|(size, b)| *size > b.most).map(|(_, b)| b.what).collect();
-    if wasm == 0 || script_and_style == 0 {
-        bail!("no wasm or no script found from dist/index.html: the count cannot be right");
-    }
-    println!("   later, when it is needed:");
-    for file in walk(&dist)?.iter().filter(|file| is_loaded(file) && !first.contains(*file)) {
-        print_size(file, &dist)?;
-    }
+    let found = measured()?;
+    print!("{}", markdown(&found)?);
+    let passed = |it: &&Budget| found[it.name]["gzip"].as_u64().is_none_or(|size| size > it.most);
+    let passed: Vec<_> = BUDGETS.iter().filter(passed).map(|it| it.what).collect();
     if passed.is_empty() { Ok(()) } else { bail!("too large: {}", passed.join(", ")) }
 }
 
-/// Prints what a file weighs and returns it, after gzip.
-fn print_size(file: &Path, dist: &Path) -> Result<usize> {
-    let bytes = fs::read(file).with_context(|| file.display().to_string())?;
-    let compressed = compressed_size(&bytes)?;
-    let name = file.strip_prefix(dist).unwrap_or(file).display();
-    println!("   {compressed:>7} of {:>7}  {name}", bytes.len());
-    Ok(compressed)
-}
-
-fn is_loaded(file: &Path) -> bool {
-    let ending = file.extension().and_then(|ending| ending.to_str());
-    ending.is_some_and(|ending| ["js", "css", "wasm"].contains(&ending))
-}
-
-fn compressed_size(bytes: &[u8]) -> Result<usize> {
-    let mut encoder = GzEncoder::new(Vec::new(), Compression::best());
-    encoder.write_all(bytes)?;
-    Ok(encoder.finish()?.len())
-}
-
-/// index.html and everything it needs before it can answer.
-fn first_answer_files(dist: &Path) -> Result<BTreeSet<PathBuf>> {
-    let page = dist.join("index.html");
-    let html = fs::read_to_string(&page).context("dist/index.html: run `cargo xtask build`")?;
-    let mut waiting: Vec<PathBuf> = named_in_page(&html).iter().map(|name| dist.join(name)).collect();
-    let mut found = BTreeSet::from([page]);
-    while let Some(file) = waiting.pop() {
-        if !found.insert(file.clone()) || file.extension().is_none_or(|ending| ending != "js") {
-            continue;
+/// Prints every file, writes the figures and the README's table of them, then checks.
+pub(crate) fn write() -> Result<()> {
+    let site = Site::built()?;
+    let pasted = site.pasted()?;
+    for (title, files) in [("before a first answer", &pasted), ("later, when it is needed", &site.later(&pasted)?)] {
+        println!("   {title}:");
+        for file in files {
+            let Weight { plain, gzip, brotli } = site.weight(file)?;
+            println!("   {gzip:>7} gzip {brotli:>7} brotli of {plain:>7}  {file}");
         }
-        let script = fs::read_to_string(&file).with_context(|| file.display().to_string())?;
-        let folder = file.parent().unwrap_or(dist);
-        let needed = imported_by(&script).into_iter().chain(worker_named_in(&script));
-        waiting.extend(needed.map(|name| folder.join(name)));
     }
-    found.into_iter().map(|file| file.canonicalize().with_context(|| file.display().to_string())).collect()
+    fs::write(root().join(QUOTE.file), format!("{:#}\n", measured()?))?;
+    QUOTE.write()?;
+    print_and_check()
 }
 
-/// Scripts, styles, wasm and preloaded modules that a page names.
-fn named_in_page(html: &str) -> Vec<&str> {
-    html.split('<')
-        .filter(|tag| {
-            tag.starts_with("script")
-                || (tag.starts_with("link")
-                    && ["stylesheet", "modulepreload", "application/wasm"].iter().any(|it| tag.contains(it)))
-        })
-        .filter_map(|tag| ["src=\"", "href=\""].iter().find_map(|key| tag.split_once(key)))
-        .filter_map(|(_, rest)| rest.split('"').next())
-        .map(|name| name.trim_start_matches("./"))
-        .collect()
+/// The table of a file of figures.
+pub(crate) fn markdown(found: &Value) -> Result<String> {
+    let mut text = String::from("| | gzip | brotli | at most, after gzip |\n|---|---:|---:|---:|\n");
+    for Budget { name, what, most, .. } in &BUDGETS {
+        let size = |kind: &str| found[*name][kind].as_u64().with_context(|| format!("no {kind} of {name}"));
+        let [gzip, brotli] = [size("gzip")?, size("brotli")?].map(|bytes| bytes.div_ceil(KB));
+        writeln!(text, "| {what} | {gzip} kB | {brotli} kB | {} kB |", most / KB)?;
+    }
+    Ok(text)
 }
 
-/// Modules that a built script imports statically: `import ... from "./x.js"`, `import "./x.js"`,
-/// `export ... from "./x.js"`; never `import("./x.js")`.
-fn imported_by(script: &str) -> Vec<&str> {
-    let mut names = Vec::new();
-    for keyword in ["from", "import"] {
-        for (at, _) in script.match_indices(keyword) {
-            let rest = script[at + keyword.len()..].trim_start();
-            let Some(quote) = rest.chars().next().filter(|c| matches!(c, '"' | '\'')) else { continue };
-            let Some(name) = rest[1..].split(quote).next() else { continue };
-            if name.starts_with('.') && name.ends_with(".js") {
-                names.push(name);
+fn measured() -> Result<Value> {
+    let site = Site::built()?;
+    let mut found = json!({});
+    for budget in &BUDGETS {
+        let files = (budget.files)(&site)?;
+        if !files.iter().any(|file| is_wasm(file)) {
+            bail!("no wasm among what is {}: the count cannot be right", budget.what);
+        }
+        let weights = files.iter().map(|file| site.weight(file)).collect::<Result<Vec<_>>>()?;
+        let sum = |of: fn(&Weight) -> u64| weights.iter().map(of).sum::<u64>();
+        found[budget.name] = json!({ "gzip": sum(|it| it.gzip), "brotli": sum(|it| it.brotli) });
+    }
+    Ok(found)
+}
+
+/// Bytes of one file.
+struct Weight {
+    plain: u64,
+    gzip: u64,
+    brotli: u64,
+}
+
+/// The finished site.
+struct Site {
+    dist: PathBuf,
+    /// Chunks by their keys, with what each imports.
+    manifest: Value,
+}
+
+impl Site {
+    fn built() -> Result<Self> {
+        let dist = root().join("dist");
+        let manifest = fs::read_to_string(dist.join(".vite/manifest.json")).context("dist/: run `cargo xtask build`")?;
+        Ok(Self { dist, manifest: serde_json::from_str(&manifest)? })
+    }
+
+    fn weight(&self, file: &str) -> Result<Weight> {
+        let size = |name: String| Ok::<_, anyhow::Error>(fs::metadata(self.dist.join(&name)).context(name)?.len());
+        Ok(Weight { plain: size(file.into())?, gzip: size(format!("{file}.gz"))?, brotli: size(format!("{file}.br"))? })
+    }
+
+    /// The page, its scripts and styles, the worker and the core that answers first.
+    fn pasted(&self) -> Result<BTreeSet<String>> {
+        let mut files = needed(&self.manifest, &key_of(&self.manifest, "name", "main")?);
+        files.insert("index.html".into());
+        Ok(files)
+    }
+
+    /// The same, and what shows who sent it.
+    fn link(&self) -> Result<BTreeSet<String>> {
+        let mut files = self.pasted()?;
+        files.extend(needed(&self.manifest, &key_of(&self.manifest, "src", "src/views/sent.ts")?));
+        Ok(files)
+    }
+
+    fn wasm(&self) -> Result<BTreeSet<String>> {
+        Ok(self.files()?.into_iter().filter(|file| is_wasm(file) && !file.contains("workbook")).collect())
+    }
+
+    fn later(&self, than: &BTreeSet<String>) -> Result<BTreeSet<String>> {
+        let is_loaded = |file: &String| [".js", ".css", ".wasm"].iter().any(|ending| file.ends_with(ending));
+        Ok(self.files()?.into_iter().filter(|file| is_loaded(file) && !than.contains(file)).collect())
+    }
+
+    fn files(&self) -> Result<Vec<String>> {
+        let mut files = Vec::new();
+        for folder in ["", "assets/"] {
+            for entry in fs::read_dir(self.dist.join(folder))? {
+                files.extend(entry?.file_name().to_str().map(|name| format!("{folder}{name}")));
             }
         }
+        Ok(files)
     }
-    names
 }
 
-/// The worker in which the core works: a script gives its address, and imports nothing.
-fn worker_named_in(script: &str) -> Option<&str> {
-    script.split(['`', '"', '\'']).find(|name| name.starts_with("worker-") && name.ends_with(".js"))
+/// The chunk of a name or a source.
+fn key_of(manifest: &Value, field: &str, value: &str) -> Result<String> {
+    let chunks = manifest.as_object().context("the manifest is no object")?;
+    let found = chunks.iter().find(|(_, chunk)| chunk[field] == value);
+    found.map(|(key, _)| key.clone()).with_context(|| format!("no chunk whose {field} is {value}"))
 }
 
-/// Every file below a folder.
-fn walk(folder: &Path) -> Result<Vec<PathBuf>> {
-    let mut files = Vec::new();
-    for entry in fs::read_dir(folder)? {
-        let path = entry?.path();
-        if path.is_dir() {
-            files.extend(walk(&path)?);
-        } else {
-            files.push(path);
+/// The files that a chunk needs at once: imports, styles, and what it names by address except styles, which load later.
+fn needed(manifest: &Value, key: &str) -> BTreeSet<String> {
+    let mut waiting = vec![key.to_owned()];
+    let (mut seen, mut files) = (BTreeSet::new(), BTreeSet::new());
+    let strings = |of: &Value| -> Vec<String> {
+        of.as_array().into_iter().flatten().filter_map(|it| it.as_str().map(str::to_owned)).collect()
+    };
+    while let Some(key) = waiting.pop() {
+        let chunk = &manifest[&key];
+        if !seen.insert(key) {
+            continue;
         }
+        files.extend(chunk["file"].as_str().map(str::to_owned));
+        files.extend(strings(&chunk["css"]));
+        files.extend(strings(&chunk["assets"]).into_iter().filter(|file| !file.ends_with(".css")));
+        waiting.extend(strings(&chunk["imports"]));
     }
-    Ok(files)
+    files
+}
+
+fn is_wasm(file: &str) -> bool {
+    Path::new(file).extension().is_some_and(|ending| ending == "wasm")
 }
 
 #[cfg(test)]
@@ -149,26 +179,16 @@ mod tests {
     use super::*;
 
     #[test]
-    fn a_page_names_its_scripts_and_styles() {
-        let html = r#"<link rel="icon" href="./i.svg"><link rel="stylesheet" href="./a/s.css">
-            <script type="module" crossorigin src="./a/m.js"></script><link rel="modulepreload" href="./a/n.js">
-            <link rel="preload" href="./a/w.wasm" as="fetch" type="application/wasm" crossorigin />"#;
-        assert_eq!(named_in_page(html), ["a/s.css", "a/m.js", "a/n.js", "a/w.wasm"]);
-    }
-
-    #[test]
-    fn only_static_imports_count() {
-        let script = r#"import{a as b}from"./x.js";import"./y.js";const l=()=>import("./later.js");export*from './z.js';"#;
-        let mut names = imported_by(script);
-        names.sort_unstable();
-        assert_eq!(names, ["./x.js", "./y.js", "./z.js"]);
-    }
-
-    #[test]
-    fn the_worker_of_the_first_answer_counts() {
-        let script =
-            "const a=new URL(`other-worker-1.js`,import.meta.url),b=new URL(`worker-x2.js`,import.meta.url)";
-        assert_eq!(worker_named_in(script), Some("worker-x2.js"));
-        assert_eq!(worker_named_in("import'./x.js'"), None);
+    fn what_is_imported_statically_counts_and_nothing_else() {
+        let manifest = json!({
+            "_main.js": { "file": "a/main.js", "name": "main", "imports": ["_page.js"], "dynamicImports": ["src/later.ts"],
+                "css": ["a/main.css"], "assets": ["a/worker.js", "a/first.wasm", "a/print.css"] },
+            "_page.js": { "file": "a/page.js", "imports": ["_main.js"] },
+            "src/later.ts": { "file": "a/later.js", "src": "src/later.ts" },
+        });
+        let key = key_of(&manifest, "name", "main").unwrap();
+        let files: Vec<_> = needed(&manifest, &key).into_iter().collect();
+        assert_eq!(files, ["a/first.wasm", "a/main.css", "a/main.js", "a/page.js", "a/worker.js"]);
+        assert!(key_of(&manifest, "name", "mian").is_err());
     }
 }

@@ -5,7 +5,7 @@ use crate::shell::{cargo, output, program, root, run};
 use anyhow::{Result, bail};
 use std::fs;
 
-const FILE: &str = "crates/wasm/types.d.ts";
+const FILE: &str = "crates/boundary/types.d.ts";
 
 /// Writes the declarations anew.
 pub(crate) fn write() -> Result<()> {
@@ -28,7 +28,7 @@ fn generated() -> Result<String> {
     let text = output(&mut cargo(&[
         "run",
         "--quiet",
-        "--package=fitting",
+        "--package=straight-answer",
         "--features=typescript",
         "--example=types",
     ]))?;

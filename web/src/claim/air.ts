@@ -18,7 +18,7 @@ export async function inOneAir(
   const told: InStandardAir[] = [];
   for (const [at, { session, weather }] of days.entries()) {
     try {
-      told.push(await flights().inStandardAir({ session, conditions: weather }));
+      told.push(await (await flights()).inStandardAir({ session, conditions: weather }));
     } catch (thrown) {
       return { refusal: { ...asRefusal(thrown), place: say("day-n", { day: at + 1 }) } };
     }

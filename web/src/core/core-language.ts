@@ -1,22 +1,15 @@
 /**
- * How the core speaks. A text for each language but English stands beside the packages, and each package, in each thread,
- * is handed it before its first call; English needs nothing and fetches nothing. It shows yards unless told otherwise.
+ * In which voice the core answers: a plain object that goes along with every call. A text for each language but English
+ * stands beside the core; English needs nothing and fetches nothing. Sizes are shown in yards unless told otherwise.
  */
+import type { Voice } from "../../pkg/straight_answer.js";
 
 const TABLES: Readonly<Record<string, URL>> = { es: new URL("../../pkg/straight_answer_es.txt", import.meta.url) };
 
-/** What packages of the core have; one that says no sizes needs no units. */
-interface Speaking {
-  speak(table: string): boolean;
-  show_metric?(metric: boolean): void;
-}
-
-/** Loads a package and, beside it, the words of a language; one whose words cannot be had answers in English. */
-export async function loadedIn(manner: string, core: Speaking, loading: Promise<unknown>): Promise<void> {
+/** The words of a language and the units that go with them; where the words cannot be had, English. */
+export async function voiceOf(manner: string): Promise<Voice> {
   const [language = "", units] = manner.split(" ");
-  const [table] = await Promise.all([tableOf(language), loading]);
-  if (table !== null) core.speak(table);
-  if (units === "metric") core.show_metric?.(true);
+  return { table: await tableOf(language), units: units === "metric" ? "meters" : "yards" };
 }
 
 async function tableOf(language: string): Promise<string | null> {

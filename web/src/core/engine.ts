@@ -1,27 +1,15 @@
 /**
- * The statistics core behind one asynchronous interface; the only file that touches the wasm packages.
+ * The core behind one asynchronous interface; what the page asks of it, it asks here.
  *
  * Every call is stateless. A refused call rejects with a `Refused` that carries the place and the remedy.
- * A small package answers first: it reads plain tables and checks them. The complete one is loaded when something
- * else is asked for; both are built from the same source and give the same results.
+ * An abridged core gives the first answer; the whole is loaded after it, or when something else is asked.
  */
-
 import type {
-  CheckRequest,
-  Hints,
-  Luck,
-  LuckRequest,
-  Measure,
-  Order,
-  ReadResult,
-  Report,
-  Session,
-  Shared,
-  ShareRequest,
+  AirRequest, Cause, CauseRequest, CheckRequest, Consistency, ConsistencyRequest, Hints, InStandardAir, Landing, LandingRequest, Luck,
+  LuckRequest, Measure, Order, Potential, PotentialRequest, ReadResult, Report, Second, SecondRequest, Session, Shared, ShareRequest,
   Unpacked,
 } from "../../pkg/straight_answer.js";
-import init, * as first from "../../pkg/straight_answer_first.js";
-import { loadedIn } from "./core-language.js";
+import { openCores } from "./core.js";
 import { asking } from "./refusal.js";
 
 export type {
@@ -69,63 +57,60 @@ export type {
   View,
 } from "../../pkg/straight_answer.js";
 
-/** What the page asks of the core; a worker answers to the same functions (see `remote.ts`). */
-export type Engine = Awaited<ReturnType<typeof openLocal>>;
-
-type Complete = typeof import("../../pkg/straight_answer.js");
-
-let loading: Promise<Complete> | undefined;
-
-/** The complete package, loaded when first asked for; a failed attempt is tried again at the next call. */
-function complete(manner: string): Promise<Complete> {
-  loading ??= loadComplete(manner).catch((error: unknown) => {
-    loading = undefined;
-    throw error;
-  });
-  return loading;
+/** What the page asks of the core; a worker answers to the same interface (see `remote.ts`). */
+export interface Engine {
+  /** The measures of the trade, with their usual smallest difference that matters. */
+  measures(): Promise<Measure[]>;
+  /** The text of a file; nothing when it is a workbook, and refused when it is neither. */
+  decode(bytes: Uint8Array, name: string): Promise<string | undefined>;
+  /** Reads shots from text; never refuses text, only hints of the wrong type. */
+  read(text: string, hints: Hints): Promise<ReadResult>;
+  /** Joins sessions of texts given one after another; `order` is how the clubs were hit, when that is known. */
+  join(sessions: readonly Session[], order: Order | null): Promise<Session>;
+  /** Answers a question from a session's shots. */
+  check(request: CheckRequest): Promise<Report>;
+  /** Shows how far luck reaches on a session's own shots. */
+  luck(request: LuckRequest): Promise<Luck>;
+  /** What a link holds; anything else is refused. */
+  unpack(link: string): Promise<Unpacked>;
+  /** The answer made ready to give away: link, words, lines of a card, the report as a file. */
+  share(request: ShareRequest): Promise<Shared>;
+  /** The session as the tool's own CSV, which reads back identical. */
+  writeCsv(session: Session): Promise<string>;
+  /** Where the shots land and how often they would hit a fairway. */
+  landing(request: LandingRequest): Promise<Landing>;
+  /** A gap in carry by where it comes from. */
+  cause(request: CauseRequest): Promise<Cause>;
+  /** What the ball speeds could carry. */
+  potential(request: PotentialRequest): Promise<Potential>;
+  /** Whether carries and launches belong together. */
+  consistency(request: ConsistencyRequest): Promise<Consistency>;
+  /** A build beside a second thing that changed. */
+  second(request: SecondRequest): Promise<Second>;
+  /** Carries brought to standard air. */
+  inStandardAir(request: AirRequest): Promise<InStandardAir>;
 }
 
-async function loadComplete(manner: string): Promise<Complete> {
-  const core = await import("../../pkg/straight_answer.js");
-  await loadedIn(
-    manner,
-    core,
-    core.default({ module_or_path: new URL("../../pkg/straight_answer_bg.wasm", import.meta.url) }),
-  );
-  return core;
-}
-
-/** The core on this thread, to answer in a manner. Every function that the page has of it is named here and nowhere else. */
-export async function openLocal(manner: string, core: WebAssembly.Module) {
-  await loadedIn(manner, first, init({ module_or_path: core }));
+/** The core on this thread, to answer in a manner. */
+export async function openLocal(manner: string, abridged: WebAssembly.Module): Promise<Engine> {
+  const { soon, later, whole } = await openCores(manner, abridged);
+  /** What is asked after an answer may take the whole core: it comes while the answer is read. */
+  const thenTheRest = (): void => void setTimeout(() => void whole().catch(() => undefined));
   return {
-    /** The measures of the trade, with their usual smallest difference that matters. */
-    measures: async (): Promise<Measure[]> => first.measures(),
-    /** The text of a file; nothing when it is a workbook, and refused when it is neither. */
-    decode: (bytes: Uint8Array, name: string): Promise<string | undefined> => asking(() => first.decode(bytes, name)),
-    /** Reads shots from text; never refuses text, only hints of the wrong type. */
-    read: (text: string, hints: Hints): Promise<ReadResult> =>
-      asking(async () => readPlain(text, hints) ?? (await complete(manner)).read(text, hints)),
-    /** Joins sessions of texts given one after another; `order` is how the clubs were hit, when that is known. */
-    join: (sessions: readonly Session[], order: Order | null): Promise<Session> =>
-      asking(async () => (await complete(manner)).join([...sessions], order)),
-    /** Answers a question from a session's shots. */
-    check: (request: CheckRequest): Promise<Report> => asking(() => first.check(request)),
-    /** Shows how far luck reaches on a session's own shots. */
-    luck: (request: LuckRequest): Promise<Luck> => asking(async () => (await complete(manner)).luck(request)),
-    /** What a link holds; anything else is refused. */
-    unpack: (link: string): Promise<Unpacked> => asking(async () => (await complete(manner)).unpack(link)),
-    /** The answer made ready to give away: link, words, lines of a card, the report as a file. */
-    share: (request: ShareRequest): Promise<Shared> => asking(async () => (await complete(manner)).share(request)),
-    /** The session as the tool's own CSV, which reads back identical. */
-    writeCsv: (session: Session): Promise<string> => asking(async () => (await complete(manner)).write_csv(session)),
+    measures: () => asking(() => soon((core, voice) => core.measures(voice))),
+    decode: (bytes, name) => asking(() => soon((core, voice) => core.decode(bytes, name, voice))),
+    read: (text, hints) => asking(() => soon((core, voice) => core.read(text, hints, voice))),
+    join: (sessions, order) => asking(() => later((core, voice) => core.join([...sessions], order, voice))),
+    check: (request) => asking(() => soon((core, voice) => core.check(request, voice))).finally(thenTheRest),
+    luck: (request) => asking(() => later((core, voice) => core.luck(request, voice))),
+    unpack: (link) => asking(() => soon((core, voice) => core.unpack(link, voice))),
+    share: (request) => asking(() => later((core, voice) => core.share(request, voice))),
+    writeCsv: (session) => asking(() => later((core, voice) => core.write_csv(session, voice))),
+    landing: (request) => asking(() => later((core, voice) => core.landing(request, voice))),
+    cause: (request) => asking(() => later((core, voice) => core.cause(request, voice))),
+    potential: (request) => asking(() => later((core, voice) => core.potential(request, voice))),
+    consistency: (request) => asking(() => later((core, voice) => core.consistency(request, voice))),
+    second: (request) => asking(() => later((core, voice) => core.second(request, voice))),
+    inStandardAir: (request) => asking(() => later((core, voice) => core.in_standard_air(request, voice))),
   };
-}
-
-/** Longer than any fitting: the first package is built small, the complete one reads three times as fast. */
-const LONG = 200_000;
-
-/** What the first package can read by itself: a plain table about which nothing was said. */
-function readPlain(text: string, hints: Hints): ReadResult | undefined {
-  return text.length <= LONG && Object.keys(hints).length === 0 ? first.read_plain(text) : undefined;
 }

@@ -1,20 +1,14 @@
-/**
- * What rests on the flight model, behind one asynchronous interface: a package and a worker of their own, both loaded
- * when the first part that needs them is opened. The worker keeps the page awake: a split takes a phone a moment.
- */
-
-import address from "./flights-worker.ts?worker&url";
-import { type Remote, remote } from "./port.js";
-import { startWorker } from "./trusted.js";
+/** What rests on the flight model, for the parts that show it: asked of the page's one engine. */
+import type { Engine } from "./engine.js";
+import { engineOfPage } from "./remote.js";
 
 export type {
   Belongs,
   BuildLanding,
   CarryMap,
   Cause,
-  Conditions,
   Consistency,
-  Effect,
+  Conditions,
   Hand,
   InStandardAir,
   Landing,
@@ -22,19 +16,12 @@ export type {
   Potential,
   Second,
   SecondFactor,
+  Effect,
   SpeedGroup,
-} from "../../pkg/straight_answer_flight.js";
+} from "../../pkg/straight_answer.js";
 
-/** Functions of the package, by their names there. */
-type Asked = "landing" | "cause" | "potential" | "consistency" | "second" | "inStandardAir";
+/** What the parts ask of the core. */
+export type Flights = Pick<Engine, "landing" | "cause" | "potential" | "consistency" | "second" | "inStandardAir">;
 
-/** What the parts ask of it. */
-export type Flights = Remote<Pick<typeof import("../../pkg/straight_answer_flight.js"), Asked>>;
-
-let opened: Flights | null = null;
-
-/** The one worker of all parts, started when first asked for. */
-export function flights(): Flights {
-  opened ??= remote(startWorker(address));
-  return opened;
-}
+/** The engine, perhaps still on its way. */
+export const flights = (): Promise<Flights> => engineOfPage();

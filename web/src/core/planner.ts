@@ -1,55 +1,43 @@
 /**
- * The coach's hour behind one asynchronous interface: plan, follow, claim, together, feel; a package of its own.
+ * The coach's hour behind one interface: plan, follow, claim, together, feel; answered at once, on the page's own thread.
  *
- * Loaded when a part that needs it is opened. Every call is stateless; a refused one rejects with a `Refused`.
+ * The same core that the worker has, started here too when a part that needs it is opened.
+ * Every call is stateless; a refused one throws a `Refused`.
  */
-import init, * as core from "../../pkg/straight_answer_plan.js";
+import { openWhole } from "./core.js";
+import { voiceOf } from "./core-language.js";
+import type {
+  ClaimReport, ClaimRequest, Feel, FeelRequest, FollowRequest, Plan, PlanRequest, PlanToShare, Progress, Session, SharedPlan, TogetherPair,
+  TogetherRequest,
+} from "../../pkg/straight_answer.js";
+import { Refused, carried } from "./refusal.js";
 import { language } from "../text/say.js";
 import { manner } from "../text/units.js";
-import { loadedIn } from "./core-language.js";
-import { carried, Refused } from "./refusal.js";
 
 export type {
-  Claimed,
-  ClaimReport,
-  ClaimRequest,
-  Feel,
-  FeelRequest,
-  FollowRequest,
-  Length,
-  LoggedShot,
-  LookAfter,
-  LookTaken,
-  LookWord,
-  OwnSay,
-  Plan,
-  PlanRequest,
-  Progress,
-  SharedPlan,
-  TogetherPair,
-  TogetherRequest,
-} from "../../pkg/straight_answer_plan.js";
+  Claimed, ClaimReport, ClaimRequest, Feel, FeelRequest, FollowRequest, Length, LoggedShot, LookAfter, LookTaken, LookWord, OwnSay, Plan,
+  PlanRequest, Progress, SharedPlan, TogetherPair, TogetherRequest,
+} from "../../pkg/straight_answer.js";
 
-/** Functions of the package, by what the page calls them. */
-const FUNCTIONS = {
-  plan: core.plan,
-  follow: core.follow,
-  claim: core.claim,
-  together: core.together,
-  beside: core.beside,
+export interface Planner {
+  plan(request: PlanRequest): Plan;
+  follow(request: FollowRequest): Progress;
+  claim(request: ClaimRequest): ClaimReport;
+  together(request: TogetherRequest): TogetherPair[];
+  feel(request: FeelRequest): Feel;
   /** A plan as a text for the fragment of an address. */
-  packPlan: core.pack_plan,
+  packPlan(request: PlanToShare): string;
   /** What such a text, or a whole address with it, holds. */
-  unpackPlan: core.unpack_plan,
+  unpackPlan(text: string): SharedPlan;
   /** A session as the tool's own CSV. */
-  writeCsv: core.write_csv,
-};
-
-export type Planner = typeof FUNCTIONS;
+  writeCsv(session: Session): string;
+  /** Within what a plan can be made, and what is usual. */
+  limits(): PlanLimits;
+}
 
 let opened: Promise<Planner> | undefined;
 
-/** Loads the package once; after a failure the next call tries again. */
+/** Starts the core once; after a failure the next call tries again. */
 export function openPlanner(): Promise<Planner> {
   opened ??= load().catch((failed: unknown) => {
     opened = undefined;
@@ -59,20 +47,24 @@ export function openPlanner(): Promise<Planner> {
 }
 
 async function load(): Promise<Planner> {
-  await loadedIn(
-    manner(language()),
-    core,
-    init({ module_or_path: new URL("../../pkg/straight_answer_plan_bg.wasm", import.meta.url) }),
-  );
-  const asked = Object.entries(FUNCTIONS).map(([name, call]) => [name, asking(call as (request: unknown) => unknown)]);
-  return Object.fromEntries(asked) as Planner;
+  const [core, voice] = await Promise.all([openWhole(), voiceOf(manner(language()))]);
+  return {
+    plan: (request) => asking(() => core.plan(request, voice)),
+    follow: (request) => asking(() => core.follow(request, voice)),
+    claim: (request) => asking(() => core.claim(request, voice)),
+    together: (request) => asking(() => core.together(request, voice)),
+    feel: (request) => asking(() => core.feel(request, voice)),
+    packPlan: (request) => asking(() => core.pack_plan(request, voice)),
+    unpackPlan: (text) => asking(() => core.unpack_plan(text, voice)),
+    limits: () => asking(() => core.plan_limits()),
+    writeCsv: (session) => asking(() => core.write_csv(session, voice)),
+  };
 }
 
-/** The same function; what it throws is a `Refused`. */
-const asking = (call: (request: unknown) => unknown) => (request: unknown) => {
+function asking<T>(call: () => T): T {
   try {
-    return call(request);
+    return call();
   } catch (thrown) {
     throw new Refused(carried(thrown));
   }
-};
+}

@@ -324,7 +324,7 @@ export class StraightAnswerFair extends BesidePart {
     if (!progress) return;
     const { session, question } = progress;
     try {
-      const feel = log.say ? this.planner.beside({ session, question, say: log.say }) : null;
+      const feel = log.say ? this.planner.feel({ session, question, say: log.say }) : null;
       this.#set({ feel });
       this.page.showAnswer(this.planner.writeCsv(session), question);
     } catch (thrown) {

@@ -11,6 +11,8 @@ export interface MeasureView extends Shown {
   decimals: number;
   /** Usual smallest difference that matters, in the canonical unit; none for a column of the golfer's own. */
   margin: number | null;
+  /** What is offered in its place: a round number in the unit shown. */
+  offeredMargin: number | null;
   marginWhy: string;
 }
 
@@ -20,12 +22,12 @@ const SPACE = "\u00a0";
 /** A measure by its id. */
 export function measureView(id: string, measures: readonly Measure[], session: Pick<Session, "custom">): MeasureView {
   const known = measures.find((measure) => measure.id === id);
-  if (known) return { ...known, ...shownIn(known.unit), marginWhy: known.margin_why };
+  if (known) return { ...known, ...shownIn(known.unit), offeredMargin: known.offered_margin, marginWhy: known.margin_why };
   const own = session.custom.find((measure) => measure.id === id);
   const unit = own?.unit ?? "";
   // Carry in standard air is a carry; a column of the golfer's own stays in its own unit.
   const shown = id === STANDARD_AIR_CARRY ? shownIn(unit) : { unit, scale: 1 };
-  return { id, name: own?.name ?? id, ...shown, decimals: 1, margin: null, marginWhy: "" };
+  return { id, name: own?.name ?? id, ...shown, decimals: 1, margin: null, offeredMargin: null, marginWhy: "" };
 }
 
 /** A number with a real minus sign. */

@@ -2,8 +2,6 @@
  * The page in another language or in other units, at its top. Each is an address of the page; the shots on it go along in
  * it as in any link, so that nobody loses a session to a change of words.
  */
-import type { Question, Report } from "../core/engine.js";
-import { isSpread } from "../format/margin.js";
 import type { PagePort } from "../state/page-port.js";
 import { type Language, language, say } from "../text/say.js";
 import { LANGUAGES, pageIn } from "../text/spoken.js";
@@ -56,17 +54,6 @@ async function addressOf(way: Way, page: PagePort): Promise<string | null> {
   const address = pageIn(way.language, way.units);
   const current = page.current();
   if (!current) return address + location.hash;
-  const { session, question, report } = current;
-  const stays = isMetric() === (way.units === "metric");
-  return (
-    await (
-      await page.engine
-    ).share({ session, question: stays ? question : withItsMargin(question, report), view: {}, address })
-  ).link;
-}
-
-/** A usual margin is round in the units shown: in others the question keeps the one it was answered with, and its answer. */
-function withItsMargin(question: Question, report: Report | null): Question {
-  const margin = report?.asked.margin_is_default && !isSpread(report.asked) ? report.asked.margin : null;
-  return margin === null ? question : { ...question, margin };
+  const { session, question } = current;
+  return (await (await page.engine).share({ session, question, view: {}, address })).link;
 }

@@ -1,5 +1,5 @@
 /**
- * A part of the page that asks the second package once it is open, and again after every change.
+ * A part of the page that asks the core once it is open, and again after every change.
  *
  * Lives inside a `details`: closed it asks nothing. One question is on its way at a time; what was asked meanwhile is
  * asked once, as it then stands, so that dragging never queues up.
@@ -83,7 +83,7 @@ export abstract class OpenedPart<Answer> extends BehindDoor {
     this.#isStale = false;
     this.#isAsking = true;
     try {
-      this.answer = await this.ask(flights());
+      this.answer = await this.ask(await flights());
       this.#trouble = null;
     } catch (thrown) {
       this.#trouble = { ...asRefusal(thrown), place: "" };

@@ -31,7 +31,7 @@ export function margin(state: State, measure: MeasureView, question: Question, a
     </div>`;
 }
 
-/** What the core takes when the golfer has said nothing; for scatter only the report knows. */
+/** What the core takes when nobody has said anything; for scatter only the report knows. */
 function usual({ report }: State, measure: MeasureView, question: Question): number | null {
   if (!isSpread(question)) return measure.margin;
   return report && isSpread(report.asked) && report.asked.margin_is_default ? report.asked.margin : null;
@@ -40,9 +40,10 @@ function usual({ report }: State, measure: MeasureView, question: Question): num
 function why(measure: MeasureView, question: Question, scale: MarginScale): string {
   if (isSpread(question)) return say("margin-spread");
   if (measure.margin === null) return say("margin-own");
-  return question.margin === undefined
+  const isUsual = question.margin === undefined || question.margin === measure.offeredMargin;
+  return isUsual
     ? measure.marginWhy
-    : say("margin-usual", { margin: plain(scale.shown(measure.margin)), unit: scale.unit });
+    : say("margin-usual", { margin: plain(scale.shown(measure.offeredMargin ?? measure.margin)), unit: scale.unit });
 }
 
 /** A number is taken, an empty field goes back to what is usual, anything else is put back. */

@@ -10,14 +10,26 @@ export function openingQuestion(said: Partial<Question> = {}): Question {
   return { baseline: 0, measure: USUAL_MEASURE, stopping: "unknown", ...said };
 }
 
+/**
+ * The question with the margin that the page offers, where that is not the usual one itself: a round number of meters is a
+ * choice, made before the question is asked, and goes along in it. What was asked elsewhere keeps what it was asked with.
+ */
+export function withOffered(question: Question, measures: readonly Measure[]): Question {
+  const known = measures.find(({ id }) => id === question.measure);
+  const isOffered = known && known.offered_margin !== known.margin;
+  if (!isOffered || question.margin !== undefined || question.goal === "tighter") return question;
+  return { ...question, margin: known.offered_margin };
+}
+
 /** The question as far as it still fits this session; what no longer fits goes back to where it began. */
 export function settled(before: Question | null, session: Session, measures: readonly Measure[]): Question {
   const question = before ?? openingQuestion();
+  const isNew = before === null;
   const { candidate, goal, margin, first_margin, ...kept } = question;
   const exists = (build: number | undefined) => build !== undefined && build < session.builds.length;
   const baseline = exists(kept.baseline) ? kept.baseline : 0;
   const measure = session.measures.includes(kept.measure) ? kept.measure : firstMeasure(session, measures);
-  return {
+  const fitting: Question = {
     ...kept,
     baseline,
     measure,
@@ -26,6 +38,7 @@ export function settled(before: Question | null, session: Session, measures: rea
       ? patched<Pick<Question, "goal" | "margin" | "first_margin">>({}, { goal, margin, first_margin })
       : {}),
   };
+  return isNew || measure !== kept.measure ? withOffered(fitting, measures) : fitting;
 }
 
 /** The session's measures in the order the trade's list shows them, the golfer's own columns last. */

@@ -19,7 +19,7 @@ import type {
 import { isSpread } from "../format/margin.js";
 import { say } from "../text/say.js";
 import { type Patch, patched } from "./patch.js";
-import { openingQuestion, settled } from "./question.js";
+import { openingQuestion, settled, withOffered } from "./question.js";
 import { again, type Given, type NewText, nothingIn, renamed, type Workbook, withMore } from "./texts.js";
 
 export type { Source } from "./texts.js";
@@ -298,8 +298,9 @@ function afterLeavingOut(state: State, read: Joined, { shot, reason }: { shot: n
 }
 
 function afterAsking(state: State, before: Question, patch: Patch<Question>): State {
-  const changed = patched(before, patch);
-  const question = ownMargin(before, changed);
+  const own = ownMargin(before, patched(before, patch));
+  const isAnew = "margin" in patch || own.measure !== before.measure || isSpread(own) !== isSpread(before);
+  const question = isAnew ? withOffered(own, state.measures) : own;
   return { ...state, question: withFirstMargin(question, state.seen), ...wish(state, "check") };
 }
 

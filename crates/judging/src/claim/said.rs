@@ -6,7 +6,7 @@ use session::question::{Goal, Question};
 /// What was claimed, and on what it rested.
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
-#[serde(default)]
+#[serde(default, deny_unknown_fields)]
 pub struct Claimed {
     /// Average with the golfer's own club.
     #[serde(skip_serializing_if = "Option::is_none")]

@@ -15,6 +15,7 @@ use std::collections::BTreeMap;
 
 /// One shot as it was written down in the bay.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct LoggedShot {
     /// Index of the set it belongs to, in the plan's order.
@@ -28,6 +29,7 @@ pub struct LoggedShot {
 
 /// What [`follow`] is asked.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
 pub struct FollowRequest {
     /// The plan, as it was asked for.

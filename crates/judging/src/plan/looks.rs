@@ -19,6 +19,7 @@ pub struct PlannedLook {
 
 /// A look that was taken.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct LookTaken {
     /// Rounds that were complete.

@@ -17,6 +17,7 @@ use text::Voice;
 
 /// What [`claim`] is asked.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
 pub struct ClaimRequest {
     /// What the fitting said.

@@ -1,0 +1,66 @@
+// What a visitor may ask before anything else, asked of a core; run by `cargo xtask build`, which makes the abridged core of it.
+// Prints a JSON object: which points of the core ran, where it notes them, and one text for all that was answered.
+// Arguments: the core's script, the core, the whole core, the tables of other languages.
+//
+// Shots pasted, a link opened; in each language and in both units. Every answer more is weight for everybody: what is not
+// asked here is answered by the whole core.
+
+import { createHash } from "node:crypto";
+import { readFileSync } from "node:fs";
+import { pathToFileURL } from "node:url";
+import { plainSession } from "./plain-sessions.mjs";
+
+const [script, wasm, whole, ...tables] = process.argv.slice(2);
+/** A core of its own, whatever others the script has started. */
+const started = async (file) => {
+  const core = await import(`${pathToFileURL(script).href}?${file}`);
+  return { core, exports: core.initSync({ module: readFileSync(file) }) };
+};
+const { core, exports } = await started(wasm);
+// What packs the links is not what is watched: nobody packs before the first answer.
+const { core: sender } = await started(whole);
+const root = new URL("../../", import.meta.url);
+const read = (name) => readFileSync(new URL(name, root));
+
+/** Shots as most are given: a plain table. */
+const SHOTS = ["demo/fair-12-yards.csv", "demo/fair-same.csv", "demo/four-equal.csv", "demo/sales-floor.csv", "tests/csv/plain_tab.txt"];
+/** How many invented tables besides, in each manner of speaking: others in each. */
+const INVENTED = 120;
+const said = createHash("sha256");
+
+/** The answer, or the refusal. */
+function answer(call) {
+  let given;
+  try {
+    given = call();
+  } catch (refusal) {
+    if (refusal instanceof Error) throw refusal;
+    given = refusal;
+  }
+  said.update(JSON.stringify(given) ?? "nothing");
+  return given;
+}
+
+/** As the page asks first: of carry, or of what there is. */
+const asked = ({ measures }) => ({ baseline: 0, measure: measures.includes("carry") ? "carry" : (measures[0] ?? "carry"), stopping: "unknown" });
+
+const texts = SHOTS.map((name) => answer(() => core.decode(read(name), "shots.csv")));
+
+function giveEveryAnswer(manner, voice) {
+  const invented = Array.from({ length: INVENTED }, (_, at) => plainSession(manner * INVENTED + at));
+  answer(() => core.measures(voice));
+  for (const text of [...texts, ...invented]) {
+    const { session } = answer(() => core.read(text, {}, voice));
+    const question = asked(session);
+    for (const stopping of ["unknown", "fixed"]) answer(() => core.check({ session, question: { ...question, stopping } }, voice));
+    const { session: sent, question: what } = answer(() => core.unpack(`#${sender.pack({ session, question })}`, voice));
+    answer(() => core.check({ session: sent, question: what }, voice));
+  }
+}
+
+const languages = [null, ...tables.map((file) => readFileSync(file, "utf8"))];
+const voices = ["yards", "meters"].flatMap((units) => languages.map((table) => ({ table, units })));
+for (const [at, voice] of voices.entries()) giveEveryAnswer(at, voice);
+
+const ran = Object.entries(exports).filter(([name, mark]) => name.startsWith("ran ") && mark.value === 1);
+process.stdout.write(JSON.stringify({ ran: ran.map(([name]) => Number(name.slice(4))), answers: said.digest("hex") }));
