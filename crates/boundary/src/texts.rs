@@ -1,6 +1,7 @@
 //! Files and texts into sessions, and sessions into a file or a link.
 
-use crate::objects::{answered, given, given_back, thrown, to_js, understood};
+use crate::call::answered;
+use crate::objects::{given, given_back, thrown, to_js, understood};
 use crate::voice::heard;
 use crate::whole;
 use reading::FileIs;

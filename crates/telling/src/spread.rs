@@ -1,8 +1,8 @@
 //! The sentences for the goal 'tighter': scatter in hundredths more or less, never a bare ratio.
 
-use crate::answer::depends_on_left_out;
 use crate::case::{Case, sentences};
 use crate::format::number;
+use crate::left_out::depends_on_left_out;
 use crate::words::Words;
 use judging::analysis::Estimate;
 use judging::verdict::{DecisionKind, Direction, Matters, Why};

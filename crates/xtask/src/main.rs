@@ -12,6 +12,7 @@ mod demo;
 mod everywhere;
 mod licenses;
 mod lighthouse;
+mod packages;
 mod quoted;
 mod serve;
 mod shell;

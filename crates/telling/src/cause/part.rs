@@ -1,6 +1,6 @@
 //! One part of a gap in words, one number of the delivery, one source of spin.
 
-use super::Part;
+use super::told::Part;
 use crate::format::Subject;
 use crate::phrases::phrase_for;
 use judging::cause::{CauseFacts, Factor, MovedFacts, PartFacts, Span, SpinSourceFacts};

@@ -2,9 +2,9 @@
 //!
 //! What is true was decided by the intervals; it is read here.
 
-use super::Hand;
 use crate::case::sentences;
 use crate::format::{Subject, chance, shots};
+use crate::hand::Hand;
 use judging::landing::{BuildFacts, LandingFacts, LandingFinding, LandingPair};
 use serde::Serialize;
 use session::known::Known;
