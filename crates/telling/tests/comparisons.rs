@@ -5,7 +5,9 @@ mod support;
 
 use judging::analysis::{Estimate, Method};
 use judging::verdict::{DecisionKind, Why};
-use made::{also, around, blocks, close, decided, finding, mean, noise, rounds, summary, with_goal};
+use made::{
+    also, around, blocks, close, decided, finding, mean, noise, rounds, set_aside, summary, with_goal,
+};
 use session::question::{Goal, Question};
 use session::{Order, Session, SummaryOf};
 use support::{answer, asking, in_turn, one_after_the_other};
@@ -257,6 +259,37 @@ fn a_lead_that_plain_averages_would_believe_is_said_to_be_one_either_way() {
         };
         assert!(detail(8.0).contains(PLAIN), "{}", detail(8.0));
         assert!(!detail(2.0).contains(PLAIN), "{}", detail(2.0));
+    }
+}
+
+/// Whether the answer hangs on shots that were set aside, and what is said of a drift from one club to the other.
+fn drift_told(session: &Session) -> (bool, String) {
+    let report = answer(session.clone(), asking("carry"));
+    let overlay = report.overlays.iter().find(|o| o.kind == OverlayKind::OrderMixedUp).expect("not in turn");
+    let hangs = report.answer.decision.why == Some(Why::DependsOnLeftOut);
+    (hangs, overlay.detail.rsplit_once(". ").expect("several sentences").1.to_owned())
+}
+
+#[test]
+fn a_drift_larger_than_order_is_allowed_is_never_called_only_that_much() {
+    for way in [1.0, -1.0] {
+        let session =
+            |lead: f64| blocks("carry", &[around(250.0, 5.0, 12, 0), around(250.0 + way * lead, 5.0, 12, 4)]);
+        // Found on all shots, and not without the candidate's best.
+        let mut clear = session(13.0);
+        assert!(drift_told(&clear).1.starts_with("It would take a drift of 9"), "{:?}", drift_told(&clear));
+        set_aside(&mut clear, |_, shot| {
+            shot.build == 1 && way * (shot.values[0].unwrap_or(0.0) - 250.0) > 12.0
+        });
+        let (hangs, told) = drift_told(&clear);
+        assert!(hangs && told.starts_with("It would take a drift of 9"), "{told}");
+        // Not found on all shots, and found without the candidate's worst: the allowance alone hides it.
+        let mut hidden = session(9.5);
+        set_aside(&mut hidden, |_, shot| {
+            shot.build == 1 && way * (shot.values[0].unwrap_or(0.0) - 250.0) < 9.5
+        });
+        let (hangs, told) = drift_told(&hidden);
+        assert!(hangs && told.starts_with("A drift of only 5"), "{told}");
     }
 }
 
