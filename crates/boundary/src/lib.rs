@@ -6,8 +6,10 @@
 mod answers;
 mod call;
 mod coach;
+mod columns;
 mod flight;
 mod objects;
+mod take;
 mod texts;
 mod voice;
 pub mod whole;

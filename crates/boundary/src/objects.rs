@@ -1,6 +1,6 @@
 //! Plain objects in and out: the one place where values of the core and of the host become each other.
 
-use ::request::Value;
+use crate::take::taken;
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 use session::refusal::Refusal;
@@ -21,8 +21,15 @@ pub(crate) fn understood<Q: DeserializeOwned>(
     root: &str,
     voice: &Voice,
 ) -> Result<Q, JsValue> {
-    let value: Value = serde_wasm_bindgen::from_value(value)?;
-    ::request::understood(&value, root, voice).map_err(|refusal| thrown(&refusal))
+    ::request::understood(&taken(&value), root, voice).map_err(|refusal| thrown(&refusal))
+}
+
+/// A text; anything else is refused, where the host would have handed it over as bytes of nothing.
+pub(crate) fn text_of(value: JsValue, voice: &Voice) -> Result<String, JsValue> {
+    match value.as_string() {
+        Some(text) => Ok(text),
+        None => understood(value, "text", voice),
+    }
 }
 
 /// What may be left out.
