@@ -12,6 +12,7 @@ mod everywhere;
 mod licenses;
 mod lighthouse;
 mod mutants;
+mod packages;
 mod quoted;
 mod serve;
 mod shell;

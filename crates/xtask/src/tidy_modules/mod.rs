@@ -20,7 +20,6 @@ const LAYERS: [(&str, &[&[&str]]); 1] = [(
         &[
             "hints",
             "limits",
-            "names_of_measures",
             "outcome",
             "position",
             "remarks",
