@@ -33,7 +33,7 @@ const PACKAGES: [Package; 2] = [
     Package { of: "straight-answer-workbook", name: "straight_answer_workbook" },
 ];
 
-/// What else the core speaks beside English; a text for each, which the packages are handed (`speak`).
+/// What else the core speaks beside English; a text for each, which a caller hands over with its voice.
 const LANGUAGES: [&str; 1] = ["es"];
 
 /// Builds everything.

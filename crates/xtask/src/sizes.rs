@@ -119,7 +119,7 @@ impl Site {
     /// The same, and what shows who sent it.
     fn link(&self) -> Result<BTreeSet<String>> {
         let mut files = self.pasted()?;
-        files.extend(needed(&self.manifest, &key_of(&self.manifest, "src", "src/views/sent.ts")?));
+        files.extend(needed(&self.manifest, &key_of(&self.manifest, "src", "src/sent/sent.ts")?));
         Ok(files)
     }
 
