@@ -162,6 +162,8 @@ export class StraightAnswerPage extends LightElement {
     await nextFrame();
     this.#isWhole = true;
     this.requestUpdate();
+    // What fails to load now is loaded when it is asked for, and said then.
+    await (await this.engine).loadTheRest().catch(() => undefined);
   }
 
   /** Does what the state wants, save what something newer has overtaken; its outcome the reducer drops. */
@@ -178,7 +180,9 @@ export class StraightAnswerPage extends LightElement {
       this.#dispatch({ type: "refused", turn: state.turn, refusal: asRefusal(thrown) });
     }
     // What fails here is tried again before anything is read, and said then.
-    if (state.wants === "check") await this.#writeOut().catch(() => undefined);
+    if (state.wants !== "check") return;
+    await nextFrame();
+    await this.#writeOut().catch(() => undefined);
   }
 
   #give(texts: readonly NewText[], adding = false, opening = this.opening): void {
