@@ -23,9 +23,9 @@ const root = new URL("../../", import.meta.url);
 const read = (name) => readFileSync(new URL(name, root));
 
 /** Shots as most are given: a plain table. */
-const SHOTS = ["demo/fair-12-yards.csv", "demo/fair-same.csv", "demo/four-equal.csv", "demo/sales-floor.csv", "tests/csv/plain_tab.txt"];
+const SHOTS = ["demo/fair-12-yards.csv", "demo/fair-same.csv", "demo/four-equal.csv", "demo/sales-floor.csv"];
 /** How many invented tables besides, in each manner of speaking: others in each. */
-const INVENTED = 120;
+const INVENTED = 80;
 const said = createHash("sha256");
 
 /** The answer, or the refusal. */
@@ -52,7 +52,7 @@ function giveEveryAnswer(manner, voice) {
   const invented = Array.from({ length: INVENTED }, (_, at) => plainSession(manner * INVENTED + at));
   answer(() => core.measures(voice));
   for (const text of [...texts, ...invented]) {
-    const { session } = answer(() => core.read(text, {}, voice));
+    const { session } = answer(() => core.read_in_columns(text, {}, voice));
     const question = asked(session);
     for (const stopping of ["unknown", "fixed"]) answer(() => core.check({ session, question: { ...question, stopping } }, voice));
     const { session: sent, question: what } = answer(() => core.unpack(`#${sender.pack({ session, question })}`, voice));

@@ -1,5 +1,5 @@
 // The abridged core, which gives a page's first answer: what it answers is what the whole core answers, to the last bit,
-// and what it does not hold it traps on.
+// and where it meets what it does not hold it traps.
 
 import assert from "node:assert/strict";
 import { readdirSync, readFileSync } from "node:fs";
@@ -27,8 +27,8 @@ test("the abridged core reads and answers every example as the whole does", () =
   for (const voice of voices) {
     assert.deepEqual(first.measures(voice), whole.measures(voice));
     for (const name of demos) {
-      const read = first.read(text(name), {}, voice);
-      assert.deepEqual(read, whole.read(text(name), {}, voice), name);
+      const read = first.read_in_columns(text(name), {}, voice);
+      assert.deepEqual(read, whole.read_in_columns(text(name), {}, voice), name);
       for (const stopping of ["unknown", "fixed"]) {
         const request = { session: read.session, question: { baseline: 0, measure: "carry", stopping } };
         assert.equal(JSON.stringify(first.check(request, voice)), JSON.stringify(whole.check(request, voice)), name);
@@ -46,7 +46,7 @@ test("shots that nobody asked it about while it was made are answered as the who
     // Each by a core of its own: after a trap nothing in its memory can be trusted.
     const core = await import(`../../web/pkg/straight_answer_first.js?${seed}`);
     core.initSync({ module: abridged });
-    const { session } = whole.read(table, {}, voice);
+    const { session } = whole.read_in_columns(table, {}, voice);
     const question = { baseline: 0, measure: "carry", stopping: "unknown" };
     try {
       assert.deepEqual(core.read(table, {}, voice).session, session);
@@ -65,10 +65,11 @@ test("shots that nobody asked it about while it was made are answered as the who
   assert.ok(answered > seeds.length / 2, `only ${answered} of ${seeds.length} without the whole core`);
 });
 
-test("what it was not made for it traps on, and never answers otherwise", () => {
-  const { session } = whole.read(text(demos[0]), {});
+test("what it was not made for it does not do", () => {
+  const { session } = whole.read_in_columns(text(demos[0]), {});
   const question = { baseline: 0, measure: "carry", stopping: "fixed" };
-  assert.throws(() => first.luck({ session, question, showing: "picked" }, voices[0]), WebAssembly.RuntimeError);
+  assert.throws(() => first.luck({ session, question, showing: "picked" }, voices[0]));
+  assert.throws(() => first.read_in_columns('{"shots": [{"club": "A", "carry": 250}]}', {}), WebAssembly.RuntimeError);
 });
 
 test("whatever it reads of tests/csv it reads as the whole does", async () => {
@@ -84,7 +85,7 @@ test("whatever it reads of tests/csv it reads as the whole does", async () => {
       assert.ok(thrown instanceof WebAssembly.RuntimeError, name);
       continue;
     }
-    assert.deepEqual(result, whole.read(given, {}, voices[0]), name);
+    assert.deepEqual(result, whole.read_in_columns(given, {}, voices[0]), name);
     read += 1;
   }
   assert.ok(read > 0);

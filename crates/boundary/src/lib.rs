@@ -5,8 +5,10 @@
 
 mod answers;
 mod coach;
+mod columns;
 mod flight;
 mod objects;
+mod take;
 mod texts;
 mod voice;
 pub mod whole;

@@ -1,7 +1,7 @@
 //! Plain objects in and out: the one place where values of the core and of the host become each other.
 
+use crate::take::taken;
 use crate::voice::heard;
-use ::request::Value;
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 use session::refusal::Refusal;
@@ -32,8 +32,7 @@ pub(crate) fn understood<Q: DeserializeOwned>(
     root: &str,
     voice: &Voice,
 ) -> Result<Q, JsValue> {
-    let value: Value = serde_wasm_bindgen::from_value(value)?;
-    ::request::understood(&value, root, voice).map_err(|refusal| thrown(&refusal))
+    ::request::understood(&taken(&value), root, voice).map_err(|refusal| thrown(&refusal))
 }
 
 /// A text; anything else is refused, where the host would have handed it over as bytes of nothing.

@@ -1,5 +1,6 @@
 //! Files and texts into sessions, and sessions into a file or a link.
 
+use crate::columns::{any_has_columns, read_to_js, session_to_js};
 use crate::objects::{answered, given, given_back, text_of, thrown, to_js, understood};
 use crate::voice::heard;
 use crate::whole;
@@ -43,7 +44,23 @@ pub fn read(
     to_js(&whole::read(&text, &given(hints, "hints", &voice)?, &voice))
 }
 
-/// Joins sessions of texts added one after another: builds of one name become one, measures align.
+/// Reads shots from text as `read` does; the shots of its session are columns. For texts of thousands of rows.
+///
+/// # Errors
+/// A `Refusal` when the hints are not of their type. Text itself is never refused.
+#[wasm_bindgen(unchecked_return_type = "ReadResult")]
+pub fn read_in_columns(
+    #[wasm_bindgen(unchecked_param_type = "string")] text: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Hints | null")] hints: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
+) -> Result<JsValue, JsValue> {
+    let voice = heard(voice)?;
+    let text = text_of(text, &voice)?;
+    read_to_js(whole::read(&text, &given(hints, "hints", &voice)?, &voice))
+}
+
+/// Joins sessions of texts added one after another: builds of one name become one, measures align. Sessions given in
+/// columns come back in columns.
 ///
 /// # Errors
 /// A `Refusal` when the sessions or the order are not of their type.
@@ -54,8 +71,10 @@ pub fn join(
     #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
     let voice = heard(voice)?;
+    let in_columns = any_has_columns(&sessions);
     let sessions: Vec<Session> = understood(sessions, "sessions", &voice)?;
-    to_js(&reading::join(&sessions, understood(order, "order", &voice)?))
+    let joined = reading::join(&sessions, understood(order, "order", &voice)?);
+    if in_columns { session_to_js(joined) } else { to_js(&joined) }
 }
 
 /// Writes a session as CSV that a spreadsheet opens and that `read` gives back identical.

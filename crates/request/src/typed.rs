@@ -26,6 +26,7 @@ impl<'de> Deserializer<'de> for Typed<'de> {
             Value::Number(number) => visit_number(*number, visitor),
             Value::Text(text) => visitor.visit_borrowed_str(text),
             Value::List(items) => visitor.visit_seq(Items { items: items.iter().enumerate() }),
+            Value::Numbers(numbers) => visitor.visit_seq(Row { numbers: numbers.iter().enumerate() }),
             Value::Object(fields) => visitor.visit_map(Fields { fields: fields.iter(), open: None }),
         }
     }
@@ -105,6 +106,44 @@ impl<'de> SeqAccess<'de> for Items<'de> {
 
     fn size_hint(&self) -> Option<usize> {
         Some(self.items.len())
+    }
+}
+
+/// Numbers that came as one.
+struct Row<'de> {
+    numbers: std::iter::Enumerate<std::slice::Iter<'de, f64>>,
+}
+
+impl<'de> SeqAccess<'de> for Row<'de> {
+    type Error = Wrong;
+
+    fn next_element_seed<T: DeserializeSeed<'de>>(&mut self, seed: T) -> Result<Option<T::Value>, Wrong> {
+        let Some((at, number)) = self.numbers.next() else { return Ok(None) };
+        seed.deserialize(OfRow(*number)).map(Some).map_err(|wrong| wrong.below(Step::Item(at)))
+    }
+
+    fn size_hint(&self) -> Option<usize> {
+        Some(self.numbers.len())
+    }
+}
+
+/// A number of a row, or nothing.
+struct OfRow(f64);
+
+impl<'de> Deserializer<'de> for OfRow {
+    type Error = Wrong;
+
+    fn deserialize_any<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Wrong> {
+        if self.0.is_nan() { visitor.visit_unit() } else { visit_number(self.0, visitor) }
+    }
+
+    fn deserialize_option<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Wrong> {
+        if self.0.is_nan() { visitor.visit_none() } else { visitor.visit_some(self) }
+    }
+
+    forward_to_deserialize_any! {
+        bool i8 i16 i32 i64 i128 u8 u16 u32 u64 u128 f32 f64 char str string bytes byte_buf unit unit_struct newtype_struct
+        seq tuple tuple_struct map struct enum identifier ignored_any
     }
 }
 

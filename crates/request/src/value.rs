@@ -17,6 +17,8 @@ pub enum Value {
     Text(String),
     /// Values in a row.
     List(Vec<Value>),
+    /// Numbers in a row, handed over whole; one that is no number stands for nothing.
+    Numbers(Vec<f64>),
     /// Values by name, in the order they came.
     Object(Vec<(String, Value)>),
 }

@@ -144,6 +144,29 @@ fn a_number_that_is_none_is_refused_with_its_place() {
 }
 
 #[test]
+fn shots_may_come_as_columns_and_what_is_no_number_there_is_nothing() {
+    let mut whole = value(asked());
+    set(&mut whole, &["session", "shots"], |shots| *shots = Value::List(Vec::new()));
+    let columns = |carry: Vec<f64>| {
+        let values = Value::Object(vec![("carry".into(), Value::Numbers(carry))]);
+        Value::Object(vec![("build".into(), Value::Numbers(vec![0.0, 1.0])), ("values".into(), values)])
+    };
+    set(&mut whole, &["session"], |session| {
+        let Value::Object(fields) = session else { panic!("no object") };
+        fields.push(("columns".into(), columns(vec![250.5, f64::NAN])));
+    });
+    let taken: Asked = typed(&whole).unwrap();
+    assert_eq!(taken.session.shots.len(), 2);
+    assert_eq!(taken.session.shots[1].values, [None]);
+    set(&mut whole, &["session", "columns"], |old| *old = columns(vec![250.5, f64::INFINITY]));
+    let wrong = typed::<Asked>(&whole).expect_err("a refusal");
+    assert_eq!(
+        (wrong.place("request").as_str(), wrong.what),
+        ("request.session.columns.values.carry[1]", What::NotFinite)
+    );
+}
+
+#[test]
 fn a_session_that_does_not_fit_together_says_so() {
     let mut json = asked();
     json["session"]["shots"][0]["build"] = json!(9);

@@ -5,6 +5,7 @@
 
 #![warn(clippy::disallowed_methods)]
 
+pub mod columns;
 pub mod digits;
 pub mod few;
 pub mod known;
@@ -16,6 +17,7 @@ pub mod refusal;
 mod rounds;
 mod scale;
 mod second_and_weather;
+mod session_error;
 mod stopping;
 pub mod units;
 mod visit;

@@ -1,7 +1,9 @@
 //! The session as it crosses the boundary: values keyed by measure id.
 
+use crate::columns::Columns;
 use crate::few::Map;
 use crate::measure::MeasureId;
+pub use crate::session_error::SessionError;
 use crate::{Build, Conditions, CustomMeasure, MOST_SECOND, Order, SecondFactor, Summary};
 use serde::de::Error;
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
@@ -51,6 +53,10 @@ pub struct Session {
     /// In the order hit.
     #[serde(default)]
     pub shots: Vec<Shot>,
+    /// The same as columns, in the place of `shots`.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "typescript", ts(optional))]
+    pub columns: Option<Columns>,
     /// Averages.
     #[serde(default)]
     pub summaries: Vec<Summary>,
@@ -100,6 +106,7 @@ impl From<crate::Session> for Session {
             measures,
             custom: session.custom,
             shots,
+            columns: None,
             summaries: session.summaries,
             order: session.order,
             second: session.second,
@@ -107,55 +114,6 @@ impl From<crate::Session> for Session {
         }
     }
 }
-
-/// Why plain data is no session.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub enum SessionError {
-    /// A shot names a build that is not in the list.
-    ShotBuild {
-        /// Position of the shot, from 0.
-        shot: usize,
-        /// The build index it names.
-        build: usize,
-        /// How many builds there are.
-        builds: usize,
-    },
-    /// A summary names a build that is not in the list.
-    SummaryBuild {
-        /// Position of the summary, from 0.
-        summary: usize,
-        /// The build index it names.
-        build: usize,
-        /// How many builds there are.
-        builds: usize,
-    },
-    /// The second factor has too many values, or a shot names one that it does not have.
-    Second {
-        /// How many values it has.
-        values: usize,
-    },
-}
-
-impl std::fmt::Display for SessionError {
-    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        let (what, place, build, builds) = match *self {
-            Self::ShotBuild { shot, build, builds } => ("shots", shot, build, builds),
-            Self::SummaryBuild { summary, build, builds } => ("summaries", summary, build, builds),
-            Self::Second { values } => {
-                return write!(
-                    f,
-                    "second.values holds {values}, of at most {MOST_SECOND}: every shots[].second is an index below that"
-                );
-            }
-        };
-        write!(
-            f,
-            "{what}[{place}].build is {build}, but there are {builds} builds: use an index from 0 to below {builds}"
-        )
-    }
-}
-
-impl std::error::Error for SessionError {}
 
 impl TryFrom<Session> for crate::Session {
     type Error = SessionError;
@@ -171,28 +129,22 @@ impl TryFrom<Session> for crate::Session {
         let mut measures = session.measures;
         let mut known: crate::few::Set<MeasureId> = measures.iter().cloned().collect();
         let in_shots = session.shots.iter().flat_map(|s| s.values.keys());
-        for id in in_shots.chain(session.summaries.iter().flat_map(|s| s.values.keys())) {
+        let in_columns = session.columns.iter().flat_map(|columns| columns.values.keys());
+        let in_summaries = session.summaries.iter().flat_map(|s| s.values.keys());
+        for id in in_shots.chain(in_columns).chain(in_summaries) {
             if known.insert(id.clone()) {
                 measures.push(id.clone());
             }
         }
-        let (second, merged) = settled(session.second, &session.shots)?;
-        let shots = session
-            .shots
-            .into_iter()
-            .map(|shot| crate::Shot {
-                build: shot.build,
-                round: shot.round,
-                number: shot.number,
-                values: measures
-                    .iter()
-                    .map(|id| shot.values.get(id).copied().flatten().filter(|v| v.is_finite()))
-                    .collect(),
-                left_out: shot.left_out,
-                note: shot.note.filter(|note| !note.is_empty()),
-                second: shot.second.and_then(|at| merged.get(at as usize).copied()),
-            })
-            .collect();
+        let mut shots = match session.columns {
+            Some(_) if !session.shots.is_empty() => return Err(SessionError::ShotsTwice),
+            Some(columns) => columns.shots(&measures, builds)?,
+            None => session.shots.into_iter().map(|shot| one_by_one(shot, &measures)).collect(),
+        };
+        let (second, merged) = settled(session.second, &shots)?;
+        for shot in &mut shots {
+            shot.second = shot.second.and_then(|at| merged.get(at as usize).copied());
+        }
         Ok(crate::Session {
             builds: session.builds,
             measures,
@@ -206,10 +158,24 @@ impl TryFrom<Session> for crate::Session {
     }
 }
 
+/// A shot with its values in the order of the measures.
+fn one_by_one(shot: Shot, measures: &[MeasureId]) -> crate::Shot {
+    let value = |id: &MeasureId| shot.values.get(id).copied().flatten().filter(|v| v.is_finite());
+    crate::Shot {
+        build: shot.build,
+        round: shot.round,
+        number: shot.number,
+        values: measures.iter().map(value).collect(),
+        left_out: shot.left_out,
+        note: shot.note.filter(|note| !note.is_empty()),
+        second: shot.second,
+    }
+}
+
 /// The second factor with each value once, and where each of its values then stands.
 fn settled(
     second: Option<SecondFactor>,
-    shots: &[Shot],
+    shots: &[crate::Shot],
 ) -> Result<(Option<SecondFactor>, Vec<u32>), SessionError> {
     let SecondFactor { name, values } = second.clone().unwrap_or_default();
     let named = shots.iter().filter_map(|shot| shot.second);

@@ -112,7 +112,8 @@ fn package(Package { of, name }: &Package, folder: &Path) -> Result<()> {
         .generate(&aside)?;
     fs::create_dir_all(folder)?;
     let named = aside.join("named.wasm");
-    optimized(&aside.join(format!("{name}_bg.wasm")), &named)?;
+    // Smaller than -Oz once compressed, and faster.
+    wasm_opt(&aside.join(format!("{name}_bg.wasm")), &named, &smaller("-O2"))?;
     if *name == CORE {
         abridged(&compiled, &aside, folder)?;
     }
@@ -140,13 +141,9 @@ fn abridged(linked: &Path, aside: &Path, folder: &Path) -> Result<()> {
     let (whole, script, to) =
         (aside.join("named.wasm"), aside.join(format!("{CORE}.js")), aside.join("first.wasm"));
     let made = Made { linked, whole: &whole, script: &script, tables: &tables, aside };
-    abridged::write(&made, &to, optimized)?;
-    // The same script, with another core.
-    for (ending, words) in [(".js", "_bg.wasm"), (".d.ts", "")] {
-        let text = fs::read_to_string(aside.join(format!("{CORE}{ending}")))?;
-        let text = if words.is_empty() { text } else { text.replace(&format!("{CORE}{words}"), &format!("{FIRST}{words}")) };
-        fs::write(folder.join(format!("{FIRST}{ending}")), text)?;
-    }
+    let script = abridged::write(&made, &to, |from, to| wasm_opt(from, to, &smaller("-Oz")))?;
+    fs::write(folder.join(format!("{FIRST}.js")), script.replace(&format!("{CORE}_bg.wasm"), &format!("{FIRST}_bg.wasm")))?;
+    fs::copy(aside.join(format!("{CORE}.d.ts")), folder.join(format!("{FIRST}.d.ts")))?;
     ship(&to, &folder.join(format!("{FIRST}_bg.wasm")))
 }
 
@@ -163,20 +160,15 @@ fn table(language: &str) -> Result<PathBuf> {
 /// What counts is the size after compression: functions stay whole, because code inlined into different places
 /// no longer repeats, and stand in the order of their names, so that instances of one generic are neighbors.
 /// Both together take a fifth off what a visitor loads.
-fn optimized(from: &Path, to: &Path) -> Result<()> {
-    wasm_opt(
-        from,
-        to,
-        &[
-            // Smaller than -Oz once compressed, and faster.
-            "-O2",
-            "--always-inline-max-function-size=0",
-            "--flexible-inline-max-function-size=0",
-            "--one-caller-inline-max-function-size=0",
-            "--reorder-functions-by-name",
-            "--debuginfo",
-        ],
-    )
+fn smaller(level: &str) -> [&str; 6] {
+    [
+        level,
+        "--always-inline-max-function-size=0",
+        "--flexible-inline-max-function-size=0",
+        "--one-caller-inline-max-function-size=0",
+        "--reorder-functions-by-name",
+        "--debuginfo",
+    ]
 }
 
 /// The file that a visitor loads: without names.

@@ -1,7 +1,7 @@
 //! The steps that `check` and `test` are made of, in their order; what fails does not hide the rest.
 
 use crate::shell::{cargo, node_tests, npm, program, run};
-use crate::{audit, browser, build, everywhere, licenses, lighthouse, sizes, tidy, types};
+use crate::{audit, browser, build, calibrated, everywhere, licenses, lighthouse, sizes, tidy, types};
 use anyhow::{Result, bail};
 use std::time::Instant;
 
@@ -38,7 +38,7 @@ static STEPS: [Step; 19] = [
     quick(step("docs", "documentation without a warning", docs)),
     quick(step("audit", "known weaknesses of the packages in the lock files", audit::check)),
     step("rust", "Rust tests of every crate", rust),
-    step("calibrate", "error rates, in short", || crate::calibrate::run(&["--short"])),
+    step("calibrate", "error rates, in short", || calibrated::run(&["--short"])),
     quick(step("build", "the static site in dist/", build::site)),
     quick(built(step("sizes", "download budgets", sizes::print_and_check))),
     quick(built(step(

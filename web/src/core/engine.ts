@@ -120,7 +120,7 @@ export async function openLocal(manner: string, abridged: WebAssembly.Module): P
   return {
     measures: () => asking(() => soon((core, voice) => core.measures(voice))),
     decode: (bytes, name) => asking(() => soon((core, voice) => core.decode(bytes, name, voice))),
-    read: (text, hints) => asking(() => soon((core, voice) => core.read(text, hints, voice))),
+    read: (text, hints) => asking(() => soon((core, voice) => core.read_in_columns(text, hints, voice))),
     join: (sessions, order) => asking(() => later((core, voice) => core.join([...sessions], order, voice))),
     check: (request) => asking(() => soon((core, voice) => core.check(request, voice))),
     loadTheRest: () => asking(() => later(() => undefined)),

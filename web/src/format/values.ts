@@ -259,7 +259,9 @@ export function orderName(order: Order): string {
 /** The shots of each build, and whether only averages stand for it. */
 export function buildCounts(session: Session): { shots: number; averagesOf: number | null; averagesOnly: boolean }[] {
   const shots = session.builds.map(() => 0);
-  for (const shot of session.shots) shots[shot.build] = (shots[shot.build] ?? 0) + 1;
+  for (const build of session.columns?.build ?? session.shots.map((shot) => shot.build)) {
+    shots[build!] = (shots[build!] ?? 0) + 1;
+  }
   return session.builds.map((_, build) => {
     const summary = session.summaries.find((one) => one.build === build);
     return {

@@ -13,13 +13,13 @@ import type {
   Refusal,
   Report,
   Session,
-  Shot,
   Unpacked,
 } from "../core/engine.js";
 import { isSpread } from "../format/margin.js";
 import { say } from "../text/say.js";
 import { type Patch, patched } from "./patch.js";
 import { opened, settled, withOffered } from "./question.js";
+import { buildOf, numberOf, type SetAside, shotCount, withReasons } from "./shots.js";
 import {
   again,
   asCame,
@@ -92,7 +92,7 @@ export interface State {
   /** Where the answer is, seen from the screen. */
   answerIs: AnswerPlace;
   /** What was said by hand of single shots, by their place: why one is left out, or null that it counts. */
-  setAside: Readonly<Record<number, string | null>>;
+  setAside: SetAside;
   /** Rows of the list of shots that are open to view. */
   shotsShown: number;
   seen: Seen | null;
@@ -288,7 +288,7 @@ function afterReading(state: State, { results, session }: { results: readonly Re
   return {
     ...state,
     given,
-    read: withReasons(read, setAside),
+    read: joinedWith(read, setAside),
     setAside,
     question,
     trouble: null,
@@ -301,25 +301,24 @@ function afterReading(state: State, { results, session }: { results: readonly Re
  * at the end the shots before them stay the same.
  */
 function isSameShots(now: Joined, before: Joined | null): boolean {
-  const [shots, others] = [now.session.shots, before?.session.shots ?? []];
-  const same = (one: Shot, other: Shot) => one.number === other.number && one.build === other.build;
-  const length =
-    now.texts === before?.texts ? Math.max(shots.length, others.length) : Math.min(shots.length, others.length);
-  return Array.from({ length }).every((_, at) => shots[at] && others[at] && same(shots[at], others[at]));
+  const [shots, others] = [shotCount(now.session), before ? shotCount(before.session) : 0];
+  const length = now.texts === before?.texts ? Math.max(shots, others) : Math.min(shots, others);
+  if (length > Math.min(shots, others)) return false;
+  const same = (at: number) =>
+    numberOf(now.session, at) === numberOf(before!.session, at) &&
+    buildOf(now.session, at) === buildOf(before!.session, at);
+  return Array.from({ length }).every((_, at) => same(at));
 }
 
 /** What was said by hand goes before what stands in the text. */
-function withReasons({ session, texts }: Joined, setAside: State["setAside"]): Joined {
-  const shots = session.shots.map((shot, index) => {
-    const said = setAside[index];
-    return said === undefined ? shot : { ...shot, left_out: said };
-  });
-  return { session: { ...session, shots }, texts };
-}
+const joinedWith = ({ session, texts }: Joined, setAside: SetAside): Joined => ({
+  session: withReasons(session, setAside),
+  texts,
+});
 
 function afterLeavingOut(state: State, read: Joined, { shot, reason }: { shot: number; reason: string | null }): State {
   const setAside = { ...state.setAside, [shot]: reason };
-  return { ...state, read: withReasons(read, setAside), setAside, ...wish(state, "check") };
+  return { ...state, read: joinedWith(read, setAside), setAside, ...wish(state, "check") };
 }
 
 function afterAsking(state: State, before: Question, patch: Patch<Question>): State {

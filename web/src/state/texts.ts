@@ -2,6 +2,7 @@
 import type { Hints, ReadResult, Refusal, Session } from "../core/engine.js";
 import type { Sheet } from "../core/workbook.js";
 import { say } from "../text/say.js";
+import { shotCount } from "./shots.js";
 
 /** Where a text came from. */
 export interface Source {
@@ -113,7 +114,7 @@ function mergeHints(before: Hints, more: Hints): Hints {
 
 /** Why a text that was to be added holds nothing; null when it holds shots or averages. */
 export function nothingIn({ source, result }: Given): Refusal | null {
-  if (!result || result.session.shots.length > 0 || result.session.summaries.length > 0) return null;
+  if (!result || shotCount(result.session) > 0 || result.session.summaries.length > 0) return null;
   const [problem] = result.problems;
   return {
     kind: problem?.kind ?? "no_numbers",
@@ -125,7 +126,7 @@ export function nothingIn({ source, result }: Given): Refusal | null {
 
 /** A session that came whole, as if it had been read: nothing was taken apart, nothing is amiss. */
 export function asCame(session: Session): ReadResult {
-  const rows = { shots: session.shots.length, summaries: session.summaries.length, headings: 0, problems: 0 };
+  const rows = { shots: shotCount(session), summaries: session.summaries.length, headings: 0, problems: 0 };
   return {
     session,
     problems: [],

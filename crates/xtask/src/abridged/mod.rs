@@ -7,6 +7,7 @@
 
 mod data;
 mod points;
+mod script;
 
 use crate::shell::{output, program};
 use anyhow::{Context, Result, bail};
@@ -40,8 +41,8 @@ struct Given {
     answers: String,
 }
 
-/// Writes the abridged core, with the names of its functions; `optimized` writes one file from another.
-pub(crate) fn write(made: &Made<'_>, to: &Path, optimized: impl Fn(&Path, &Path) -> Result<()>) -> Result<()> {
+/// Writes the abridged core, with the names of its functions, and gives its script; `optimized` writes one file from another.
+pub(crate) fn write(made: &Made<'_>, to: &Path, optimized: impl Fn(&Path, &Path) -> Result<()>) -> Result<String> {
     let whole = fs::read(made.whole)?;
     let aside = |name: &str| made.aside.join(name);
     let mut noting = parsed(&whole)?;
@@ -61,7 +62,7 @@ pub(crate) fn write(made: &Made<'_>, to: &Path, optimized: impl Fn(&Path, &Path)
         bail!("the abridged core answers otherwise than the whole");
     }
     println!("abridged: {} points ran, {cleared} bytes of constants left out", given.ran.len());
-    Ok(())
+    script::for_module(&fs::read_to_string(made.script)?, &parsed(&fs::read(to)?)?)
 }
 
 fn parsed(wasm: &[u8]) -> Result<Module> {

@@ -2,9 +2,9 @@
 
 use anyhow::Result;
 use std::cmp::Reverse;
-use std::collections::BTreeSet;
+use std::collections::{BTreeSet, HashSet};
 use walrus::ir::{self, Instr, InstrLocId, InstrSeq, InstrSeqId, Visitor};
-use walrus::{ConstExpr, FunctionId, LocalFunction, Module, ValType};
+use walrus::{ConstExpr, ExportItem, FunctionId, LocalFunction, Module, ValType};
 
 /// What a noting module exports for each point, before its number: 1 once the point was reached.
 pub(super) const MARK: &str = "ran ";
@@ -34,10 +34,14 @@ pub(super) fn note(module: &mut Module) {
     }
 }
 
-/// Ends every sequence with a trap at its first point that was not reached.
+/// Ends every sequence with a trap at its first point that was not reached, and exports no function that never ran.
 pub(super) fn keep_what_ran(module: &mut Module, ran: &BTreeSet<usize>) -> Result<()> {
     let mut number = 0;
+    let mut never = HashSet::new();
     for (id, points) in points_of(module) {
+        if !ran.contains(&number) {
+            never.insert(id);
+        }
         let function = module.funcs.get_mut(id).kind.unwrap_local_mut();
         for (seq, at) in points {
             if !ran.contains(&number) {
@@ -46,6 +50,9 @@ pub(super) fn keep_what_ran(module: &mut Module, ran: &BTreeSet<usize>) -> Resul
             number += 1;
         }
     }
+    let is_never = |item: &ExportItem| matches!(item, ExportItem::Function(id) if never.contains(id));
+    let exports: Vec<_> = module.exports.iter().filter(|it| is_never(&it.item)).map(walrus::Export::id).collect();
+    exports.into_iter().for_each(|id| module.exports.delete(id));
     walrus::passes::gc::run(module);
     Ok(())
 }

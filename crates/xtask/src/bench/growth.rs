@@ -1,18 +1,18 @@
 //! How cost grows with size, as the slope of a line through logarithms: 1 is linear, 2 is quadratic.
 
-use super::inputs;
 use anyhow::{Context, Result};
 use serde_json::{Map, Value, json};
 
-/// Times by size and their slopes, of both programs; a slope over every size, and over the larger half alone, where what
+/// Times by size, which the inputs name, and their slopes, of both programs; a slope over every size, and over the larger half alone, where what
 /// every call costs no longer hides the growth.
-pub(crate) fn both(native: &Value, wasm: &Value) -> Result<Value> {
-    let shots: Vec<f64> = inputs::SHOTS.iter().map(|&n| n as f64).collect();
-    let tables: Vec<f64> =
-        inputs::TABLES.iter().map(|&(builds, measures)| (builds * measures) as f64).collect();
+pub(crate) fn both(sizes: &Value, native: &Value, wasm: &Value) -> Result<Value> {
+    let shots: Vec<f64> = serde_json::from_value(sizes["shots"].clone()).context("how many shots")?;
+    let tables: Vec<(f64, f64)> =
+        serde_json::from_value(sizes["builds_and_measures"].clone()).context("how many builds")?;
+    let tables: Vec<f64> = tables.iter().map(|(builds, measures)| builds * measures).collect();
     let mut found = Map::from_iter([
-        ("shots".to_owned(), json!(inputs::SHOTS)),
-        ("builds_and_measures".to_owned(), json!(inputs::TABLES)),
+        ("shots".to_owned(), sizes["shots"].clone()),
+        ("builds_and_measures".to_owned(), sizes["builds_and_measures"].clone()),
     ]);
     for (name, sizes) in [("read", &shots), ("check", &shots), ("findings", &tables)] {
         let mut row = Map::new();

@@ -4,11 +4,10 @@
 
 mod agreement;
 mod growth;
-mod inputs;
 mod references;
 mod table;
 
-use crate::build;
+use crate::{build, calibrated};
 use crate::quoted::Quote;
 use crate::shell::{cargo, npm, output, program, root};
 use anyhow::{Context, Result, bail};
@@ -23,7 +22,11 @@ pub(crate) const QUOTE: Quote = Quote { marker: "bench", file: "tests/bench.json
 pub(crate) fn run() -> Result<()> {
     build::site()?;
     let folder = root().join("target/bench");
-    inputs::write(&folder)?;
+    calibrated::figures(&["bench-inputs", &folder.display().to_string()])?;
+    let input = |name: &str| -> Result<Value> {
+        let text = std::fs::read_to_string(folder.join(name)).with_context(|| name.to_owned())?;
+        serde_json::from_str(&text).with_context(|| name.to_owned())
+    };
     build::bench_package(&folder)?;
     let place = folder.display().to_string();
     npm(&[])?; // for its message where Node is missing or too old
@@ -37,8 +40,8 @@ pub(crate) fn run() -> Result<()> {
         bail!("wasm found {}, natively it is {ours}", results(&wasm)?);
     }
     let packages = references::run_all(&folder);
-    agreement::check(&ours, &packages, f64::from(inputs::DRAWS))?;
-    let found = report(&native, &wasm, &packages)?;
+    agreement::check(&ours, &packages, input("numbers.json")?["draws"].as_f64().context("no draws")?)?;
+    let found = report(&input("growth.json")?, &native, &wasm, &packages)?;
     std::fs::write(root().join(QUOTE.file), format!("{found:#}\n"))?;
     println!("\n{}", markdown(&found)?);
     QUOTE.write()
@@ -49,7 +52,7 @@ fn figures(text: &str) -> Result<Value> {
 }
 
 /// What `tests/bench.json` holds: medians in milliseconds.
-fn report(native: &Value, wasm: &Value, packages: &Map<String, Value>) -> Result<Value> {
+fn report(sizes: &Value, native: &Value, wasm: &Value, packages: &Map<String, Value>) -> Result<Value> {
     let mut product = Map::new();
     for (name, _, _) in PRODUCT {
         let both = json!({"wasm": median(wasm, name)?, "native": median(native, name)?});
@@ -80,7 +83,7 @@ fn report(native: &Value, wasm: &Value, packages: &Map<String, Value>) -> Result
         "made_with": versions,
         "product": product,
         "compared": compared,
-        "growth": growth::both(native, wasm)?,
+        "growth": growth::both(sizes, native, wasm)?,
     }))
 }
 

@@ -1,9 +1,15 @@
-//! The table of error rates that the README shows of `tests/calibration.json`.
+//! `cargo xtask calibrate`: runs the counting of wrong verdicts, and shows its table of error rates in the README.
 
-use super::rate::Row;
+use crate::quoted::Quote;
+use crate::shell;
 use anyhow::{Context, Result, ensure};
+use serde::Deserialize;
 use serde_json::Value;
 use std::fmt::Write;
+
+/// What was measured, in the README.
+pub(crate) const QUOTE: Quote =
+    Quote { marker: "calibration", file: "tests/calibration.json", text: markdown };
 
 /// What a line of the table says, of which target, and what the descriptions of its rows have in common.
 const LINES: [(&str, u32, &str); 11] = [
@@ -24,8 +30,27 @@ const LINES: [(&str, u32, &str); 11] = [
     ("number of shots that the page names: a difference of that size found", 7, "called different"),
 ];
 
+/// What is quoted of a row of the table.
+#[derive(Deserialize)]
+struct Row {
+    target: u32,
+    what: String,
+    measured: f64,
+}
+
+/// Counts; a full run is shown in the README.
+pub(crate) fn run(options: &[&str]) -> Result<()> {
+    figures(&[&["calibrate"], options].concat())?;
+    if options.contains(&"--short") { Ok(()) } else { QUOTE.write() }
+}
+
+/// Runs the program that invents sessions and counts on them.
+pub(crate) fn figures(words: &[&str]) -> Result<()> {
+    shell::run(shell::cargo(&["run", "--quiet", "--package=figures", "--"]).args(words))
+}
+
 /// The lowest and the highest rate of each line's rows, as Markdown.
-pub(crate) fn markdown(found: &Value) -> Result<String> {
+fn markdown(found: &Value) -> Result<String> {
     let rows: Vec<Row> = serde_json::from_value(found.clone()).context("rows of rates")?;
     let mut text = String::from("| invented sessions, and what was counted | in 100 |\n|---|---:|\n");
     for (what, target, common) in LINES {

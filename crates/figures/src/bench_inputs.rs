@@ -9,9 +9,9 @@ use std::fs;
 use std::path::Path;
 
 /// Rows that reading and checking are timed at, the heading among them; the last is the most that is read.
-pub(crate) const SHOTS: [usize; 7] = [100, 300, 1_000, 3_000, 10_000, 30_000, 100_000];
+const SHOTS: [usize; 7] = [100, 300, 1_000, 3_000, 10_000, 30_000, 100_000];
 /// Builds and measures that checking is timed at, `SHOTS_EACH` shots of each build.
-pub(crate) const TABLES: [(usize, usize); 8] =
+const TABLES: [(usize, usize); 8] =
     [(2, 1), (2, 2), (2, 4), (2, 8), (4, 8), (8, 8), (16, 8), (32, 8)];
 
 const BUILDS: usize = 4;
@@ -19,7 +19,7 @@ const SHOTS_EACH: usize = 60;
 /// Shots of each of the two builds of a normal session, and of the samples that other packages get too.
 const NORMAL_EACH: usize = 30;
 /// Resamples of the permutation test and of the bootstrap: scipy's default.
-pub(crate) const DRAWS: u32 = 9_999;
+const DRAWS: u32 = 9_999;
 
 /// Writes every input into a folder.
 pub(crate) fn write(folder: &Path) -> Result<()> {
@@ -36,7 +36,8 @@ pub(crate) fn write(folder: &Path) -> Result<()> {
         put(&format!("table-{builds}x{measures}.csv"), Session::new(builds, SHOTS_EACH, 3).rows(measures)?)?;
     }
     let tables = TABLES.map(|(builds, measures)| format!("{builds}x{measures}"));
-    put("growth.json", json!({"question": question(), "shots": SHOTS, "tables": tables}).to_string())
+    let growth = json!({"question": question(), "shots": SHOTS, "tables": tables, "builds_and_measures": TABLES});
+    put("growth.json", growth.to_string())
 }
 
 fn question() -> Value {

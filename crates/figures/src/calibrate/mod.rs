@@ -7,23 +7,17 @@
 mod effort;
 mod more;
 mod plans;
-mod published;
 mod rate;
 pub(crate) mod rivals;
 mod sessions;
 mod targets;
 
-use crate::quoted::Quote;
-use crate::shell::root;
+use crate::root;
 use anyhow::{Context, Result, bail};
 use effort::{Effort, FULL, SHORT};
 use rate::Row;
 use std::fs;
 use std::time::Instant;
-
-/// What this measured, in the README.
-pub(crate) const QUOTE: Quote =
-    Quote { marker: "calibration", file: "tests/calibration.json", text: published::markdown };
 
 /// Measures the targets and prints the table; what was measured in full is also written down.
 pub(crate) fn run(words: &[&str]) -> Result<()> {
@@ -51,8 +45,7 @@ pub(crate) fn run(words: &[&str]) -> Result<()> {
     );
     if effort.divisor == 1 {
         write_down(rows, only.is_some())?;
-        QUOTE.write()?;
-        println!("written to tests/calibration.json and the README");
+        println!("written to tests/calibration.json");
     }
     if missed > 0 {
         bail!("{missed} targets are missed");
