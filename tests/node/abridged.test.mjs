@@ -10,6 +10,8 @@ import * as whole from "../../web/pkg/straight_answer.js";
 
 const root = new URL("../../", import.meta.url);
 const compiled = (name) => new WebAssembly.Module(readFileSync(new URL(`web/pkg/${name}_bg.wasm`, root)));
+/** As the page asks: always in a voice. */
+const voice = { table: null, units: "yards" };
 const abridged = compiled("straight_answer_first");
 const demos = readdirSync(new URL("demo/", root)).filter((name) => name.endsWith(".csv"));
 const text = (name) => readFileSync(new URL(`demo/${name}`, root), "utf8");
@@ -21,13 +23,13 @@ before(() => {
 
 test("the abridged core reads and answers every example as the whole does", () => {
   assert.ok(demos.length >= 4);
-  assert.deepEqual(first.measures(), whole.measures());
+  assert.deepEqual(first.measures(voice), whole.measures());
   for (const name of demos) {
-    const read = first.read(text(name), {});
+    const read = first.read(text(name), {}, voice);
     assert.deepEqual(read, whole.read(text(name), {}), name);
     for (const stopping of ["unknown", "fixed"]) {
       const request = { session: read.session, question: { baseline: 0, measure: "carry", stopping } };
-      assert.equal(JSON.stringify(first.check(request)), JSON.stringify(whole.check(request)), name);
+      assert.equal(JSON.stringify(first.check(request, voice)), JSON.stringify(whole.check(request)), name);
     }
   }
 });
@@ -43,10 +45,10 @@ test("shots that nobody asked it about while it was made are answered as the who
     const { session } = whole.read(table, {});
     const question = { baseline: 0, measure: "carry", stopping: "unknown" };
     try {
-      assert.deepEqual(core.read(table, {}).session, session);
-      assert.equal(JSON.stringify(core.check({ session, question })), JSON.stringify(whole.check({ session, question })), `${seed}`);
+      assert.deepEqual(core.read(table, {}, voice).session, session);
+      assert.equal(JSON.stringify(core.check({ session, question }, voice)), JSON.stringify(whole.check({ session, question })), `${seed}`);
       const link = `#${whole.pack({ session, question })}`;
-      assert.deepEqual(core.unpack(link), whole.unpack(link));
+      assert.deepEqual(core.unpack(link, voice), whole.unpack(link));
       answered += 1;
     } catch (thrown) {
       if (!(thrown instanceof WebAssembly.RuntimeError)) throw thrown;
@@ -58,7 +60,7 @@ test("shots that nobody asked it about while it was made are answered as the who
 test("what it was not made for it does not do", () => {
   const { session } = whole.read(text(demos[0]), {});
   assert.throws(() => first.luck({ session, question: { baseline: 0, measure: "carry", stopping: "fixed" }, showing: "picked" }));
-  assert.throws(() => first.read('{"shots": [{"club": "A", "carry": 250}]}', {}), WebAssembly.RuntimeError);
+  assert.throws(() => first.read('{"shots": [{"club": "A", "carry": 250}]}', {}, voice), WebAssembly.RuntimeError);
 });
 
 test("whatever it reads of tests/csv it reads as the whole does", async () => {
@@ -69,7 +71,7 @@ test("whatever it reads of tests/csv it reads as the whole does", async () => {
     core.initSync({ module: abridged });
     let result;
     try {
-      result = core.read(given, {});
+      result = core.read(given, {}, voice);
     } catch (thrown) {
       assert.ok(thrown instanceof WebAssembly.RuntimeError, name);
       continue;

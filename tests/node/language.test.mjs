@@ -8,30 +8,23 @@ import * as workbook from "../../web/pkg/straight_answer_workbook.js";
 
 const bytes = (path) => readFileSync(new URL(`../../${path}`, import.meta.url));
 const table = bytes("web/pkg/straight_answer_es.txt").toString("utf8");
-const packages = {
-  straight_answer: core,
-  straight_answer_workbook: workbook,
-};
-for (const [name, { initSync }] of Object.entries(packages)) initSync({ module: bytes(`web/pkg/${name}_bg.wasm`) });
+core.initSync({ module: bytes("web/pkg/straight_answer_bg.wasm") });
+workbook.initSync({ module: bytes("web/pkg/straight_answer_workbook_bg.wasm") });
 
 const demo = bytes("demo/fair-12-yards.csv").toString("utf8");
 const question = { baseline: 0, measure: "carry", stopping: "fixed" };
 
-/** What a call gives or throws in English, and then in Spanish. */
-function both(of, call) {
-  const said = () => {
+/** What a call gives or throws in English, and in Spanish. */
+function both(call) {
+  const said = (voice) => {
     try {
-      return call();
+      return call(voice);
     } catch (refusal) {
       return refusal;
     }
   };
-  assert.equal(of.speak(""), true);
-  const english = said();
-  assert.equal(of.speak(table), true);
-  const spanish = said();
-  assert.equal(of.speak(""), true);
-  assert.deepEqual(said(), english, "English again");
+  const [english, spanish] = [said(undefined), said({ table })];
+  assert.deepEqual(said(null), english, "English again");
   return [english, spanish];
 }
 
@@ -41,23 +34,23 @@ const numbers = (report) =>
 
 test("an answer keeps its decision and changes its words", () => {
   const { session } = core.read(demo, null);
-  const [english, spanish] = both(core, () => core.check({ session, question }));
+  const [english, spanish] = both((voice) => core.check({ session, question }, voice));
   assert.equal(spanish.answer.decision.kind, english.answer.decision.kind);
   assert.notEqual(spanish.answer.words.headline, english.answer.words.headline);
   assert.equal(numbers(spanish.answer.numbers), numbers(english.answer.numbers));
 });
 
 test("measures have the names of the language", () => {
-  const [english, spanish] = both(core, () => core.measures());
+  const [english, spanish] = both((voice) => core.measures(voice));
   const speed = (list) => list.find(({ id }) => id === "ball_speed").name;
   assert.deepEqual([speed(english), speed(spanish)], ["Ball speed", "Velocidad de bola"]);
 });
 
 test("refusals of the flight, of a plan and of workbooks say it too", () => {
   const refusals = [
-    both(core, () => core.fly({ launch: { ball_speed: 160, launch_angle: 90, spin_rate: 2700 } })),
-    both(core, () => core.plan({ builds: ["Own"], measure: "carry" })),
-    both(workbook, () => workbook.sheets(Uint8Array.from([0x50, 0x4b, 3, 4]))),
+    both((voice) => core.fly({ launch: { ball_speed: 160, launch_angle: 90, spin_rate: 2700 } }, voice)),
+    both((voice) => core.plan({ builds: ["Own"], measure: "carry" }, voice)),
+    both((voice) => workbook.sheets(Uint8Array.from([0x50, 0x4b, 3, 4]), voice?.table)),
   ];
   for (const [english, spanish] of refusals) {
     assert.equal(spanish.kind, english.kind);
@@ -75,9 +68,20 @@ test("a table that is none, was cut or belongs to another version is refused, an
     "\0",
     lines.slice(0, 3).join("\n"),
   ];
-  for (const of of Object.values(packages)) {
-    for (const text of wrong) assert.equal(of.speak(text), false);
+  for (const text of wrong) {
+    assert.throws(
+      () => core.measures({ table: text }),
+      ({ kind, place, remedy }) => kind === "table_of_another_version" && place === "voice.table" && remedy.length > 0,
+      text.slice(0, 20),
+    );
   }
-  const [english] = both(core, () => core.measures());
-  assert.deepEqual(core.measures(), english);
+  assert.equal(core.measures().length, core.measures({ table }).length, "still alive");
+});
+
+test("the units shown change words and no number", () => {
+  const { session } = core.read(demo, null);
+  const [yards, meters] = ["yards", "meters"].map((units) => core.check({ session, question }, { units }));
+  assert.notEqual(yards.answer.words.line + yards.answer.words.headline, meters.answer.words.line + meters.answer.words.headline);
+  assert.equal(numbers(yards), numbers(meters));
+  assert.throws(() => core.check({ session, question }, { units: "miles" }), ({ place }) => place.startsWith("voice"));
 });
