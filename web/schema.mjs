@@ -14,7 +14,12 @@ const VERSION = 1;
 /** The schema as text. Nothing passes that it does not name. */
 export function schema() {
   const path = file("../crates/boundary/types.d.ts");
-  const made = createGenerator({ path, type: "ReportFile", skipTypeCheck: true, additionalProperties: false }).createSchema("ReportFile");
+  const made = createGenerator({
+    path,
+    type: "ReportFile",
+    skipTypeCheck: true,
+    additionalProperties: false,
+  }).createSchema("ReportFile");
   const { format, version } = made.definitions.ReportFile.properties;
   Object.assign(format, { const: FORMAT });
   Object.assign(version, { const: VERSION });

@@ -45,15 +45,7 @@ const afterItsFolder = ({ facadeModuleId }: { facadeModuleId?: string | null }):
 
 export default defineConfig({
   base: "./",
-  plugins: [
-    bareCatalogues(),
-    policy,
-    policyOnlyWhenBuilt,
-    methodsPage(),
-    colors(),
-    bundled("page"),
-    offline(),
-  ],
+  plugins: [bareCatalogues(), policy, policyOnlyWhenBuilt, methodsPage(), colors(), bundled("page"), offline()],
   define: { APP_VERSION: JSON.stringify(manifest.version) },
   build: {
     outDir: "../dist",

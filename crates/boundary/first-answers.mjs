@@ -50,7 +50,7 @@ function giveEveryAnswer(manner, voice) {
   const invented = Array.from({ length: INVENTED }, (_, at) => plainSession(manner * INVENTED + at));
   answer(() => core.measures(voice));
   for (const text of [...texts, ...invented]) {
-    const { session } = answer(() => core.read(text, {}, voice));
+    const { session } = answer(() => core.read_in_columns(text, {}, voice));
     const question = asked(session);
     for (const stopping of ["unknown", "fixed"]) answer(() => core.check({ session, question: { ...question, stopping } }, voice));
     const { session: sent, question: what } = answer(() => core.unpack(`#${sender.pack({ session, question })}`, voice));

@@ -634,6 +634,11 @@ export type Claimed = {
 };
 
 /**
+ * One number for each shot; where a shot has none, something that is no number.
+ */
+export type Column = Float64Array | Array<number | null>;
+
+/**
  * One column as it was understood.
  */
 export type ColumnReading = {
@@ -681,6 +686,40 @@ export type ColumnReading = {
    * The unit in which the whole column would make sense, when it makes none in its own.
    */
   unit_question: string | null,
+};
+
+/**
+ * The shots of a session, a column for each thing that is known of them, in the order hit.
+ */
+export type Columns = {
+  /**
+   * Index into the session's builds; every shot has one.
+   */
+  build: Column,
+  /**
+   * The pass through the builds, from 1; empty when no shot has one.
+   */
+  round: Column,
+  /**
+   * The shot's own number; empty when no shot has one.
+   */
+  number: Column,
+  /**
+   * Index into the values of the session's second factor; empty when no shot has one.
+   */
+  second: Column,
+  /**
+   * Canonical units, by measure id.
+   */
+  values: { [key in MeasureId]: Column },
+  /**
+   * Positions of shots that were set aside, each with its reason.
+   */
+  left_out: Array<[number, string]>,
+  /**
+   * Positions of shots with a note, each with it.
+   */
+  notes: Array<[number, string]>,
 };
 
 /**
@@ -3297,6 +3336,10 @@ export type Session = {
    * In the order hit.
    */
   shots: Array<Shot>,
+  /**
+   * The same as columns, in the place of `shots`.
+   */
+  columns?: Columns,
   /**
    * Averages.
    */

@@ -1,10 +1,26 @@
 // Meters and kilometers an hour on a phone: chosen at the top, kept in links, said everywhere, and never another answer.
 
 import assert from "node:assert/strict";
-import { test } from "node:test";
+import { readFileSync } from "node:fs";
+import { before, test } from "node:test";
+import * as core from "../../web/pkg/straight_answer.js";
 import { hitTo, rounds, savedShots, start, touched } from "./fair-steps.mjs";
 import { assertQuiet, open } from "./harness.mjs";
 import { answer, demo, openEverything, overflows, paste } from "./steps.mjs";
+
+before(() => {
+  core.initSync({ module: readFileSync(new URL("../../web/pkg/straight_answer_bg.wasm", import.meta.url)) });
+});
+
+/** Two invented clubs in turn, one ahead by about as much as matters: 5 yd are within its interval, 5 m are not. */
+function almostEnough() {
+  const carry = (round, ahead) => 240 + ((round * 7) % 11) + ahead + ((round * 5 + (ahead > 0 ? 3 : 0)) % 4);
+  const rows = Array.from({ length: 12 }, (_, round) => [
+    `Own driver,${round + 1},${carry(round, 0).toFixed(1)}`,
+    `Driver B,${round + 1},${carry(round, 4.2).toFixed(1)}`,
+  ]);
+  return ["Build,Round,Carry (yd)", ...rows.flat()].join("\n");
+}
 
 const YARDS = /\b(?:yd|yards?|mph|yardas?|Yards|Yardas)\b/;
 
@@ -28,6 +44,33 @@ test("a session goes along into meters and back, and its answer is the same one"
   assert.equal((await answer(page)).headline, yards.headline);
   assertQuiet(watched);
   await context.close();
+});
+
+test("a link without a margin is the same answer in yards and in meters, where the margins offered would part them", async () => {
+  const { session } = core.read(almostEnough(), null);
+  const question = { baseline: 0, measure: "carry", stopping: "fixed" };
+  const decided = (margin) => core.check({ session, question: { ...question, margin } }).answer.decision;
+  assert.notEqual(decided(5).matters, decided(5 / 0.9144).matters, "the session does not try what it should");
+  const link = core.pack({ session, question });
+  const seen = [];
+  for (const [units, field] of [
+    ["imperial", "5"],
+    ["metric", "4.6"],
+  ]) {
+    const { page, context, watched } = await open(`?units=${units}#${link}`);
+    const { kind } = await answer(page);
+    const { decision, margin } = await page.evaluate(() => {
+      const { report, question: asked } = document.querySelector("straight-answer-page").current;
+      return { decision: report.answer.decision, margin: asked.margin ?? null };
+    });
+    assert.equal(margin, null, "nothing was put into the question");
+    assert.equal(await page.locator("#margin").inputValue(), field);
+    seen.push({ kind, decision });
+    assertQuiet(watched);
+    await context.close();
+  }
+  assert.deepEqual(seen[1], seen[0]);
+  assert.deepEqual(seen[0].decision, decided(undefined));
 });
 
 test("what is pasted without a unit is in meters, and a link of it stays so", async () => {

@@ -1,5 +1,5 @@
 // The requests of tests/golden in the page's own wasm, in every browser: each gives, to the last bit, what it gives
-// natively (crates/fitting/tests/golden.rs) and in Node (tests/node/golden.test.mjs).
+// natively (crates/boundary/tests/golden.rs) and in Node (tests/node/golden.test.mjs).
 
 import assert from "node:assert/strict";
 import { readdirSync, readFileSync } from "node:fs";

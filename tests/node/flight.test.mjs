@@ -78,8 +78,14 @@ test("nonsense is refused as an object, never a panic", () => {
     }
   }
   const { fly } = requests();
-  for (const launch_angle of [-3, 0, 90, Number.NaN, Number.POSITIVE_INFINITY]) {
-    assert.throws(() => core.fly({ launch: { ...fly.launch, launch_angle } }), ({ place }) => place === "launch.launch_angle");
-  }
+  const placed = (launch_angle, where) =>
+    assert.throws(
+      () => core.fly({ launch: { ...fly.launch, launch_angle } }),
+      ({ place }) => place === where,
+      `${launch_angle}`,
+    );
+  for (const steepness of [-3, 0, 90]) placed(steepness, "launch.launch_angle");
+  for (const none of [Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY])
+    placed(none, "request.launch.launch_angle");
   assert.ok(core.fly(fly).carry > 200, "still alive");
 });

@@ -1,4 +1,4 @@
-// The requests of tests/golden in Node: each gives, to the last bit, what it gives natively (crates/fitting/tests/golden.rs).
+// The requests of tests/golden in Node: each gives, to the last bit, what it gives natively (crates/boundary/tests/golden.rs).
 
 import assert from "node:assert/strict";
 import { readdirSync, readFileSync } from "node:fs";

@@ -14,6 +14,7 @@ workbook.initSync({ module: bytes("web/pkg/straight_answer_workbook_bg.wasm") })
 const demo = bytes("demo/fair-12-yards.csv").toString("utf8");
 const question = { baseline: 0, measure: "carry", stopping: "fixed" };
 
+<<<<<<< HEAD
 /** What a call gives or throws in English, and in Spanish. */
 function both(call) {
   const said = (voice) => {
@@ -26,6 +27,27 @@ function both(call) {
   const [english, spanish] = [said(undefined), said({ table })];
   assert.deepEqual(said(null), english, "English again");
   return [english, spanish];
+=======
+/** What a call gives, or what it throws. */
+function said(call) {
+  try {
+    return call();
+  } catch (refusal) {
+    return refusal;
+  }
+}
+
+/** What a call gives or throws in English, and then in Spanish; nothing of it stays for the next. */
+function both(call, spanish = { table }) {
+  const english = said(() => call());
+  const other = said(() => call(spanish));
+  assert.deepEqual(
+    said(() => call()),
+    english,
+    "English again",
+  );
+  return [english, other];
+>>>>>>> core
 }
 
 /** An answer without its words. */
@@ -41,7 +63,11 @@ test("an answer keeps its decision and changes its words", () => {
 });
 
 test("measures have the names of the language", () => {
+<<<<<<< HEAD
   const [english, spanish] = both((voice) => core.measures(voice));
+=======
+  const [english, spanish] = both(core.measures);
+>>>>>>> core
   const speed = (list) => list.find(({ id }) => id === "ball_speed").name;
   assert.deepEqual([speed(english), speed(spanish)], ["Ball speed", "Velocidad de bola"]);
 });
@@ -50,12 +76,43 @@ test("refusals of the flight, of a plan and of workbooks say it too", () => {
   const refusals = [
     both((voice) => core.fly({ launch: { ball_speed: 160, launch_angle: 90, spin_rate: 2700 } }, voice)),
     both((voice) => core.plan({ builds: ["Own"], measure: "carry" }, voice)),
+<<<<<<< HEAD
     both((voice) => workbook.sheets(Uint8Array.from([0x50, 0x4b, 3, 4]), voice?.table)),
+=======
+    both((words) => workbook.sheets(Uint8Array.from([0x50, 0x4b, 3, 4]), words), table),
+>>>>>>> core
   ];
   for (const [english, spanish] of refusals) {
     assert.equal(spanish.kind, english.kind);
     assert.notEqual(spanish.message, english.message);
     assert.notEqual(spanish.remedy, english.remedy);
+  }
+});
+
+test("meters change words and never a number or the decision, in either language", () => {
+  const { session } = core.read(demo, null);
+  const request = { session, question: { ...question, margin: 5 } };
+  const decided = ({ answer }) => [answer.decision, answer.estimate, answer.numbers];
+  for (const words of [null, table]) {
+    const yards = core.check(request, { table: words, units: "yards" });
+    const meters = core.check(request, { table: words, units: "meters" });
+    assert.deepEqual(decided(meters), decided(yards));
+    assert.match(yards.answer.words.headline, /\d\syd/);
+    assert.match(meters.answer.words.headline, /\d\sm\b/);
+    assert.doesNotMatch(meters.answer.words.headline, /yd/);
+  }
+  assert.deepEqual(core.check(request, null), core.check(request, { table: null, units: null }));
+});
+
+test("a voice that is none is refused with its place", () => {
+  const wrong = [
+    [{ units: "metres" }, "voice.units", "Did you mean `meters`?"],
+    [{ unit: "meters" }, "voice.unit", "Did you mean `units`?"],
+    [{ table: 7 }, "voice.table", "Send a value of that type."],
+  ];
+  for (const [voice, place, remedy] of wrong) {
+    const refusal = said(() => core.measures(voice));
+    assert.deepEqual([refusal.kind, refusal.place, refusal.remedy], ["not_understood", place, remedy]);
   }
 });
 
@@ -68,6 +125,7 @@ test("a table that is none, was cut or belongs to another version is refused, an
     "\0",
     lines.slice(0, 3).join("\n"),
   ];
+<<<<<<< HEAD
   for (const text of wrong) {
     assert.throws(
       () => core.measures({ table: text }),
@@ -84,4 +142,19 @@ test("the units shown change words and no number", () => {
   assert.notEqual(yards.answer.words.line + yards.answer.words.headline, meters.answer.words.line + meters.answer.words.headline);
   assert.equal(numbers(yards), numbers(meters));
   assert.throws(() => core.check({ session, question }, { units: "miles" }), ({ place }) => place.startsWith("voice"));
+=======
+  const english = core.measures();
+  const noWorkbook = Uint8Array.from([0x50, 0x4b, 3, 4]);
+  const unopened = said(() => workbook.sheets(noWorkbook));
+  for (const text of wrong) {
+    const refusal = said(() => core.measures({ table: text }));
+    assert.deepEqual([refusal.kind, refusal.place], ["table_of_another_version", "voice.table"]);
+    // Why a file was not opened is worth more than in which language.
+    assert.deepEqual(
+      said(() => workbook.sheets(noWorkbook, text)),
+      unopened,
+    );
+  }
+  assert.deepEqual(core.measures(), english);
+>>>>>>> core
 });

@@ -30,7 +30,12 @@ test("a session and its question go into a text and come back, and the answer is
   assert.match(text, /^1\.[\w-]+$/);
   const opened = unpack(text);
   assert.deepEqual(opened, { session, question: { ...question, margin: 4 }, view: { note: "Saturday" }, notices: [] });
-  assert.deepEqual(check(opened), check({ session, question: { ...question, margin: 4 } }));
+  const { session: sent, question: asked } = opened;
+  assert.deepEqual(check({ session: sent, question: asked }), check({ session, question: { ...question, margin: 4 } }));
+  assert.throws(
+    () => check(opened),
+    (refusal) => refusal.place === "request.view" && refusal.remedy.includes("`session`"),
+  );
 });
 
 test("what is no link is refused as an object, with a remedy", () => {
@@ -63,6 +68,12 @@ test("what is no link is refused as an object, with a remedy", () => {
     assert.throws(
       () => share(request),
       (refusal) => typeof refusal.kind === "string" && refusal.remedy.length > 0,
+    );
+  }
+  for (const none of [7, null, undefined, { text: good }]) {
+    assert.throws(
+      () => unpack(none),
+      (refusal) => refusal.kind === "not_understood" && refusal.place === "text",
     );
   }
   assert.ok(unpack(good), "still alive");

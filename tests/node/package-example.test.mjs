@@ -30,7 +30,14 @@ test("npm pack makes a package that Node runs by its README", () => {
   ]);
   execFileSync("mv", [join(modules, "package"), join(modules, "straight-answer")]);
   const files = readdirSync(join(modules, "straight-answer"));
-  for (const name of ["README.md", "LICENSE-MIT", "LICENSE-APACHE", "licenses.md", "straight_answer.d.ts", "straight_answer_bg.wasm"]) {
+  for (const name of [
+    "README.md",
+    "LICENSE-MIT",
+    "LICENSE-APACHE",
+    "licenses.md",
+    "straight_answer.d.ts",
+    "straight_answer_bg.wasm",
+  ]) {
     assert.ok(files.includes(name), name);
   }
   const [, node] = readFileSync(join(modules, "straight-answer/README.md"), "utf8").match(

@@ -26,7 +26,10 @@ test("a plan crosses whole and repeats bit for bit", () => {
   const plan = core.plan(request);
   assert.deepEqual(JSON.parse(JSON.stringify(plan)), plan);
   assert.equal(JSON.stringify(core.plan(structuredClone(request))), JSON.stringify(plan));
-  assert.deepEqual(plan.turns.slice(0, 4).map(({ build }) => build), [0, 1, 1, 0]);
+  assert.deepEqual(
+    plan.turns.slice(0, 4).map(({ build }) => build),
+    [0, 1, 1, 0],
+  );
   assert.ok(plan.power.seen[0].chance < plan.power.seen[1].chance);
 });
 
@@ -87,6 +90,27 @@ test("nonsense is refused as an object, never a panic", () => {
   assert.ok(core.plan(request), "still alive");
 });
 
+const refuses = (call, what) =>
+  assert.throws(call, ({ kind, remedy }) => typeof kind === "string" && remedy.length > 0, what);
+
+test("within its limits a plan is made, and one beyond them is refused", () => {
+  const limits = core.plan_limits();
+  const clubs = (n) => ({ ...request, builds: Array.from({ length: n }, (_, at) => `Club ${at + 1}`), rounds: 2 });
+  const wanted = {
+    builds: clubs,
+    rounds: (rounds) => ({ ...request, rounds }),
+    set: (set) => ({ ...request, set }),
+    warm_up: (warm_up) => ({ ...request, warm_up }),
+  };
+  for (const [name, of] of Object.entries(wanted)) {
+    const { least, most } = limits[name];
+    for (const n of [least, most]) assert.ok(core.plan(of(n)).turns.length > 0, `${name} ${n}`);
+    for (const n of [least - 1, most + 1]) refuses(() => core.plan(of(n)), `${name} ${n}`);
+  }
+  const { set, warm_up } = core.plan({ builds: ["Own", "New"], measure: "carry", same_club: false });
+  assert.deepEqual([set, warm_up], [limits.usual_set, limits.usual_warm_up]);
+});
+
 test("every link of tests/links/plans opens as the test that it must be", () => {
   const folder = new URL("../../tests/links/plans/", import.meta.url);
   const files = readdirSync(folder);
@@ -95,8 +119,16 @@ test("every link of tests/links/plans opens as the test that it must be", () => 
     const { link, holds, order, looks } = JSON.parse(readFileSync(new URL(name, folder), "utf8"));
     assert.deepEqual(core.unpack_plan(`https://example.org/club/?x=1#${link}`), holds, name);
     const plan = core.plan(holds.plan);
-    assert.deepEqual(plan.turns.map(({ build }) => build), order, name);
-    assert.deepEqual(plan.looks.map(({ after_round }) => after_round), looks, name);
+    assert.deepEqual(
+      plan.turns.map(({ build }) => build),
+      order,
+      name,
+    );
+    assert.deepEqual(
+      plan.looks.map(({ after_round }) => after_round),
+      looks,
+      name,
+    );
   }
 });
 
@@ -104,12 +136,27 @@ test("a plan goes into a text and comes back; what is none is refused with a rem
   const link = core.pack_plan({ plan: request, record: ["carry", "club_speed"] });
   assert.match(link, /^plan=1\.[\w-]+$/);
   assert.deepEqual(core.unpack_plan(link), { plan: request, record: ["carry", "club_speed"], notices: [] });
-  const bad = { "": "not_a_link", "1.AAAA": "not_a_link", "plan=2.AAAA": "link_later_version", [link.slice(0, -4)]: "link_damaged" };
+  const bad = {
+    "": "not_a_link",
+    "1.AAAA": "not_a_link",
+    "plan=2.AAAA": "link_later_version",
+    [link.slice(0, -4)]: "link_damaged",
+  };
   for (const [text, kind] of Object.entries(bad)) {
-    assert.throws(() => core.unpack_plan(text), (refusal) => refusal.kind === kind && refusal.remedy.length > 0, text);
+    assert.throws(
+      () => core.unpack_plan(text),
+      (refusal) => refusal.kind === kind && refusal.remedy.length > 0,
+      text,
+    );
   }
   for (const wrong of [undefined, null, {}, { plan: { ...request, builds: ["one"] } }]) {
-    assert.throws(() => core.pack_plan(wrong), (refusal) => typeof refusal.kind === "string" && refusal.remedy.length > 0);
+    assert.throws(
+      () => core.pack_plan(wrong),
+      (refusal) => typeof refusal.kind === "string" && refusal.remedy.length > 0,
+    );
   }
-  assert.throws(() => core.unpack_plan(7), (refusal) => refusal.kind === "not_understood");
+  assert.throws(
+    () => core.unpack_plan(7),
+    (refusal) => refusal.kind === "not_understood",
+  );
 });

@@ -24,7 +24,9 @@ const Ajv = fromWeb("ajv").default;
 
 /** Files of many kinds of answers, as they are saved. */
 function savedFiles() {
-  const sessions = ["fair-same", "fair-12-yards", "sales-floor", "four-equal"].map((name) => read(text(`demo/${name}.csv`), null).session);
+  const sessions = ["fair-same", "fair-12-yards", "sales-floor", "four-equal"].map(
+    (name) => read(text(`demo/${name}.csv`), null).session,
+  );
   const asked = sessions.flatMap((session) => [
     { session, question: { baseline: 0, measure: "carry", stopping: "fixed" } },
     { session, question: { baseline: 1, measure: "offline", goal: "tighter", stopping: "unknown" } },
@@ -48,7 +50,9 @@ function savedFiles() {
   ]) {
     asked.push(unpack(JSON.parse(text(`tests/links/${name}.json`)).link));
   }
-  return asked.map(({ session, question }) => JSON.parse(JSON.stringify(share({ session, question, address: "" }).file)));
+  return asked.map(({ session, question }) =>
+    JSON.parse(JSON.stringify(share({ session, question, address: "" }).file)),
+  );
 }
 
 /** Every object of a file with its place; of those that stand in the same list, the first one. */
@@ -64,8 +68,17 @@ function* objects(value, place = "") {
 test("real reports, saved and read again, keep the schema; damaged ones do not", () => {
   const holds = new Ajv({ allErrors: true }).compile(schemaInTree());
   for (const saved of savedFiles()) {
-    assert.ok(holds(saved), `${saved.session.builds[0].name} ${JSON.stringify(saved.question)}: ${JSON.stringify(holds.errors?.slice(0, 3))}`);
-    assert.equal(holds({ ...saved, report: { ...saved.report, answer: { ...saved.report.answer, decision: { kind: "better" } } } }), false);
+    assert.ok(
+      holds(saved),
+      `${saved.session.builds[0].name} ${JSON.stringify(saved.question)}: ${JSON.stringify(holds.errors?.slice(0, 3))}`,
+    );
+    assert.equal(
+      holds({
+        ...saved,
+        report: { ...saved.report, answer: { ...saved.report.answer, decision: { kind: "better" } } },
+      }),
+      false,
+    );
     assert.equal(holds({ ...saved, session: undefined }), false);
   }
 });
@@ -74,7 +87,8 @@ test("a file of another version or another format is refused", () => {
   const holds = new Ajv().compile(schemaInTree());
   const [saved] = savedFiles();
   for (const version of [0, 2, 1.5, "1", null]) assert.equal(holds({ ...saved, version }), false, `version ${version}`);
-  for (const format of ["", "straight-answer-session"]) assert.equal(holds({ ...saved, format }), false, `format ${format}`);
+  for (const format of ["", "straight-answer-session"])
+    assert.equal(holds({ ...saved, format }), false, `format ${format}`);
 });
 
 test("what the schema does not name is refused, wherever it stands", () => {

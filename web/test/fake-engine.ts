@@ -26,6 +26,7 @@ function measure(
     better,
     plausible: { low: 0, high: 400 },
     margin,
+    offered_margin: margin,
     margin_why: "Common practice, no source.",
   };
 }

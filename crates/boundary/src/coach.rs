@@ -1,6 +1,6 @@
 //! The coach's hour: a test planned and followed, a claim held against a retest, days together, what was felt.
 
-use crate::objects::{answered, given_back, to_js};
+use crate::objects::{answered, given_back, text_of, to_js};
 use crate::voice::heard;
 use crate::whole;
 use wasm_bindgen::prelude::*;
@@ -83,10 +83,11 @@ pub fn pack_plan(
 /// A `Refusal` that says whether the text is no link, was damaged, or needs a later version.
 #[wasm_bindgen(unchecked_return_type = "SharedPlan")]
 pub fn unpack_plan(
-    text: &str,
+    #[wasm_bindgen(unchecked_param_type = "string")] text: JsValue,
     #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    given_back(whole::unpack_plan(text, &heard(voice)?))
+    let voice = heard(voice)?;
+    given_back(whole::unpack_plan(&text_of(text, &voice)?, &voice))
 }
 
 /// Within what a plan can be made, and what is usual where nothing is said.

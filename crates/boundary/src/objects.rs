@@ -35,6 +35,14 @@ pub(crate) fn understood<Q: DeserializeOwned>(
     ::request::understood(&taken(&value), root, voice).map_err(|refusal| thrown(&refusal))
 }
 
+/// A text; anything else is refused, where the host would have handed it over as bytes of nothing.
+pub(crate) fn text_of(value: JsValue, voice: &Voice) -> Result<String, JsValue> {
+    match value.as_string() {
+        Some(text) => Ok(text),
+        None => understood(value, "text", voice),
+    }
+}
+
 /// What may be left out.
 pub(crate) fn given<Q: DeserializeOwned + Default>(
     value: JsValue,

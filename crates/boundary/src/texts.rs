@@ -1,7 +1,7 @@
 //! Files and texts into sessions, and sessions into a file or a link.
 
 use crate::columns::{any_has_columns, read_to_js, session_to_js};
-use crate::objects::{answered, given, given_back, thrown, to_js, understood};
+use crate::objects::{answered, given, given_back, text_of, thrown, to_js, understood};
 use crate::voice::heard;
 use crate::whole;
 use reading::FileIs;
@@ -32,15 +32,16 @@ pub fn decode(
 /// Reads shots from text.
 ///
 /// # Errors
-/// A `Refusal` when the hints are not of their type. Text itself is never refused.
+/// A `Refusal` when the hints are not of their type, or the text is none. Text itself is never refused.
 #[wasm_bindgen(unchecked_return_type = "ReadResult")]
 pub fn read(
-    text: &str,
+    #[wasm_bindgen(unchecked_param_type = "string")] text: JsValue,
     #[wasm_bindgen(unchecked_optional_param_type = "Hints | null")] hints: JsValue,
     #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
     let voice = heard(voice)?;
-    to_js(&whole::read(text, &given(hints, "hints", &voice)?, &voice))
+    let text = text_of(text, &voice)?;
+    to_js(&whole::read(&text, &given(hints, "hints", &voice)?, &voice))
 }
 
 /// Reads shots from text as `read` does; the shots of its session are columns. For texts of thousands of rows.
@@ -49,12 +50,13 @@ pub fn read(
 /// A `Refusal` when the hints are not of their type. Text itself is never refused.
 #[wasm_bindgen(unchecked_return_type = "ReadResult")]
 pub fn read_in_columns(
-    text: &str,
+    #[wasm_bindgen(unchecked_param_type = "string")] text: JsValue,
     #[wasm_bindgen(unchecked_optional_param_type = "Hints | null")] hints: JsValue,
     #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
     let voice = heard(voice)?;
-    read_to_js(whole::read(text, &given(hints, "hints", &voice)?, &voice))
+    let text = text_of(text, &voice)?;
+    read_to_js(whole::read(&text, &given(hints, "hints", &voice)?, &voice))
 }
 
 /// Joins sessions of texts added one after another: builds of one name become one, measures align. Sessions given in
@@ -105,8 +107,9 @@ pub fn pack(
 /// A `Refusal` that says whether the text is no link, was damaged, or needs a later version.
 #[wasm_bindgen(unchecked_return_type = "Unpacked")]
 pub fn unpack(
-    text: &str,
+    #[wasm_bindgen(unchecked_param_type = "string")] text: JsValue,
     #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
-    given_back(whole::unpack(text, &heard(voice)?))
+    let voice = heard(voice)?;
+    given_back(whole::unpack(&text_of(text, &voice)?, &voice))
 }

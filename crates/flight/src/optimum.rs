@@ -200,3 +200,25 @@ fn is_edge(value: f64, [low, high]: [f64; 2]) -> bool {
     let slack = 1e-9 * high;
     value <= low + slack || value >= high - slack
 }
+
+#[cfg(test)]
+mod tests {
+    use super::{is_edge, snap};
+
+    #[test]
+    fn the_last_digits_do_not_keep_a_value_off_its_edge() {
+        for [low, high] in [[0.017, 0.297], [157.0, 1571.0]] {
+            let slack = 1e-9 * high;
+            for (value, edge) in
+                [(low + 0.9 * slack, low), (low, low), (high - 0.9 * slack, high), (high, high)]
+            {
+                assert!(is_edge(value, [low, high]), "{value}");
+                assert_eq!(snap(value, [low, high]).to_bits(), edge.to_bits());
+            }
+            for value in [low + 1.1 * slack, 0.5 * (low + high), high - 1.1 * slack] {
+                assert!(!is_edge(value, [low, high]), "{value}");
+                assert_eq!(snap(value, [low, high]).to_bits(), value.to_bits());
+            }
+        }
+    }
+}

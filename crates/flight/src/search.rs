@@ -186,6 +186,47 @@ mod tests {
     }
 
     #[test]
+    fn the_scan_is_even_and_ends_on_the_end_itself() {
+        let mut probes = Vec::new();
+        let _ = highest::<5, _, _>(0.1, 0.7, 1e-3, |x| {
+            probes.push(x);
+            Ok::<_, Infallible>((x, ()))
+        });
+        for (index, probe) in probes.iter().take(4).enumerate() {
+            assert!((probe - (0.1 + 0.15 * index as f64)).abs() < 1e-15, "{probes:?}");
+        }
+        assert_eq!(probes[4].to_bits(), 0.7_f64.to_bits());
+        assert_eq!(probes.len(), 6, "one step inward and no more");
+    }
+
+    #[test]
+    fn the_first_of_equals_wins() {
+        assert_eq!(top(1.0, 2.0, |_| 3.0).to_bits(), 1.0_f64.to_bits());
+    }
+
+    /// What a search costs, in flights: a change of the method changes these numbers knowingly.
+    #[test]
+    fn a_search_costs_what_it_did() {
+        let cost = |f: &dyn Fn(f64, f64) -> f64| {
+            let (mut all, mut most) = (0, 0);
+            for peak in (1..200).map(|place| 0.005 * f64::from(place)) {
+                let mut probes = 0;
+                let found = highest::<5, _, _>(0.0, 1.0, 1e-4, |x| {
+                    probes += 1;
+                    Ok::<_, Infallible>((f(x, peak), ()))
+                });
+                assert!((found.unwrap().at - peak).abs() < 3e-4, "{peak}");
+                (all, most) = (all + probes, most.max(probes));
+            }
+            [all, most]
+        };
+        let smooth = cost(&|x, peak| ln((x + 0.1) / (peak + 0.1)) - (x + 0.1) / (peak + 0.1));
+        let kinked = cost(&|x, peak| -(x - peak).abs());
+        let lopsided = cost(&|x, peak| if x < peak { 5.0 * (x - peak) } else { (peak - x) * (x - peak) });
+        assert_eq!([smooth, kinked, lopsided], [[2293, 15], [3045, 20], [2257, 16]]);
+    }
+
+    #[test]
     fn no_number_never_wins_and_never_hangs() {
         let found = top(0.0, 1.0, |x| if x < 0.5 { f64::NAN } else { 2.0 - x });
         assert!((found - 0.5).abs() < 0.1);

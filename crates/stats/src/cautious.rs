@@ -35,8 +35,8 @@ impl CautiousDifference {
     /// (see `blocked_widening`); a factor below the usual one counts as that.
     #[must_use]
     pub fn with_factor(textbook: &TDifference, factor: f64, allowance: f64) -> CautiousDifference {
-        let allowance = if allowance > 0.0 { allowance } else { 0.0 };
-        let factor = if factor > WIDENING { factor } else { WIDENING };
+        // What is not a number gives way to the other one.
+        let (factor, allowance) = (factor.max(WIDENING), allowance.max(0.0));
         CautiousDifference { widened: textbook.widened(factor), fallback: None, allowance }
     }
 

@@ -50,7 +50,8 @@ impl Combined {
     /// Share of the scatter among sessions that shots do not explain, I² = max(0, (Q − (k−1))/Q).
     #[must_use]
     pub fn share_between(&self) -> f64 {
-        if self.q > 0.0 { (1.0 - (self.sessions - 1) as f64 / self.q).max(0.0) } else { 0.0 }
+        // Sessions that agree wholly have a Q of zero: 1 − ∞ counts as 0 like any other less than that.
+        (1.0 - (self.sessions - 1) as f64 / self.q).max(0.0)
     }
 
     /// The combined difference a verdict may rest on: the larger standard error of the two, on t.

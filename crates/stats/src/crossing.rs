@@ -38,7 +38,7 @@ pub fn ends_at(looks: &[LookChance]) -> Vec<f64> {
             ends.push(0.0);
             continue;
         }
-        // Without drift: a boundary that the path alone exceeds with the given chance.
+        // Without drift: a boundary that the path alone exceeds with the given chance; never as far as `FAR`.
         let bound = normal_upper(look.alone.clamp(1e-12, 1.0 - 1e-12)) * look.time.sqrt();
         ends.push(path.iter().map(|going| going.weight * normal_sf((bound - going.at) / step)).sum());
         if index + 1 < looks.len() {
@@ -51,15 +51,10 @@ pub fn ends_at(looks: &[LookChance]) -> Vec<f64> {
 
 /// The path one step on, among tests that did not end.
 fn carried(path: &[Node], step: f64, bound: f64, spread: f64) -> Vec<Node> {
-    let low = -FAR * spread;
-    if bound <= low {
-        return Vec::new();
-    }
-    let high = bound.min(FAR * spread);
     let density = |w: f64| {
         path.iter().map(|going| going.weight * normal_density((w - going.at) / step)).sum::<f64>() / step
     };
-    nodes(low, high, PANELS)
+    nodes(-FAR * spread, bound, PANELS)
         .iter()
         .map(|node| Node { at: node.at, weight: node.weight * density(node.at) })
         .collect()

@@ -240,6 +240,59 @@ mod tests {
         }
     }
 
+    /// The third term stands in the same paper; what comes after it is smaller by about z²/ν.
+    #[test]
+    fn the_first_guess_of_t_lacks_the_next_term_of_its_expansion() {
+        for tail in [0.1, 0.025, 0.005] {
+            let (z, df) = (normal_upper(tail), 100.0);
+            let square = z * z;
+            let next = z * (((3.0 * square + 19.0) * square + 17.0) * square - 15.0) / (384.0 * df * df * df);
+            let lacking = (t_upper(tail, df) - fisher_cornish(z, df)) / next;
+            assert!((lacking - 1.0).abs() < 0.1, "{tail}: {lacking}");
+        }
+    }
+
+    #[test]
+    fn newton_reaches_what_bracketing_finds_and_within_its_steps() {
+        for df in [3.0, 4.5, 10.0, 60.0, 1500.0, 5000.0] {
+            for tail in [0.3, 0.1, 0.025, 1e-3] {
+                let guess = fisher_cornish(normal_upper(tail), df);
+                let quick = newton(tail, df, guess).expect("near enough");
+                let slow = upper_point(tail, guess, &|t| t_sf(t, df));
+                assert!((quick / slow - 1.0).abs() < 1e-11, "{tail} {df}: {quick:e} {slow:e}");
+            }
+        }
+        assert_eq!(newton(0.025, 5.0, 1e3), None, "too far off to trust");
+    }
+
+    #[test]
+    fn chi_square_by_its_cube_root_agrees_where_it_takes_over() {
+        let df = CUBE_ROOT_FROM_DF;
+        for z in [-3.0, -1.0, 0.0, 0.5, 2.0, 4.0] {
+            let x = df + z * (2.0 * df).sqrt();
+            let by_gamma = gamma::checked_gamma_ur(0.5 * df, 0.5 * x).expect("within its domain");
+            let by_root = normal_sf(cube_root(x, df));
+            assert!((by_root / by_gamma - 1.0).abs() < 1e-5, "{z}: {by_root:e} {by_gamma:e}");
+            assert!((chi_square_sf(x, 1.000_001 * df) / by_gamma - 1.0).abs() < 0.01, "{z}");
+        }
+    }
+
+    #[test]
+    fn an_argument_outside_its_domain_gives_no_number() {
+        for tail in [0.0, 1.0, -0.1, 1.5, f64::NAN] {
+            let found = [t_upper(tail, 3.0), f_upper(tail, 3.0, 2.0), chi_square_upper(tail, 3.0)];
+            assert!(found.iter().all(|value| value.is_nan()), "{tail}: {found:?}");
+            assert!(normal_upper(tail).is_nan());
+        }
+        for df in [0.0, -1.0, f64::NAN] {
+            let found =
+                [t_upper(0.1, df), f_upper(0.1, df, 2.0), f_upper(0.1, 2.0, df), chi_square_upper(0.1, df)];
+            assert!(found.iter().all(|value| value.is_nan()), "{df}: {found:?}");
+            assert!(t_sf(1.0, df).is_nan());
+        }
+        assert!(t_sf(f64::NAN, 3.0).is_nan());
+    }
+
     #[test]
     fn quantiles_are_total() {
         for tail in [1e-300, 1e-20, 0.1, 0.5, 0.9, 1.0 - 1e-16] {

@@ -48,13 +48,11 @@ impl FTest {
 /// D² = d'S⁻¹d with S the pooled covariance. Accuracy: 1e-8 relative against tests/reference/stats/12.
 ///
 /// # Errors
-/// Fewer than four points in all, or a scatter without width.
+/// A scatter without width.
 pub fn hotelling(candidate: &Points, baseline: &Points) -> Result<Hotelling, Refusal> {
     let (n, m) = (candidate.n() as f64, baseline.n() as f64);
+    // At least one: each side has two points.
     let df2 = n + m - 3.0;
-    if df2 < 1.0 {
-        return Err(Refusal::TooFew { got: candidate.n() + baseline.n(), need: 4 });
-    }
     let (a, b) = (candidate.covariance(), baseline.covariance());
     let pool = |a: f64, b: f64| ((n - 1.0) * a + (m - 1.0) * b) / (n + m - 2.0);
     let pooled = Covariance { xx: pool(a.xx, b.xx), xy: pool(a.xy, b.xy), yy: pool(a.yy, b.yy) };

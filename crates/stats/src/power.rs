@@ -82,8 +82,7 @@ pub fn shots_to_detect(difference: f64, level: Level, power: f64) -> Option<Shot
     if !(proper(power) && difference.abs() > 0.0 && difference.is_finite()) {
         return None;
     }
-    let reach = normal_upper(level.tail()) + normal_upper(1.0 - power);
-    fewest_shots(2.0 * square(reach / difference), &|n| {
+    fewest_shots(large_sample(difference, level, 1.0 - power), &|n| {
         detection_power(difference, Sizes::each(n), level) >= power
     })
 }
@@ -117,10 +116,14 @@ pub fn shots_for_equivalence(margin: f64, difference: f64, level: Level, power: 
     if !(possible && proper(power)) {
         return None;
     }
-    let reach = normal_upper(level.tail()) + normal_upper(0.5 * (1.0 - power));
-    fewest_shots(2.0 * square(reach / (margin - difference.abs())), &|n| {
+    fewest_shots(large_sample(margin - difference.abs(), level, 0.5 * (1.0 - power)), &|n| {
         equivalence_power(margin, difference, Sizes::each(n), level) >= power
     })
+}
+
+/// Shots by the normal distribution, where `room` is what error may use up and `missed` the chance that it uses more.
+fn large_sample(room: f64, level: Level, missed: f64) -> f64 {
+    2.0 * square((normal_upper(level.tail()) + normal_upper(missed)) / room)
 }
 
 fn proper(power: f64) -> bool {
@@ -155,4 +158,74 @@ fn fewest_shots(guess: f64, enough: &dyn Fn(f64) -> bool) -> Option<Shots> {
     }
     let tool = whole((SHOTS_FACTOR * plenty as f64 * (1.0 - 4.0 * f64::EPSILON)).ceil(), 2 * MOST_SHOTS);
     (plenty <= MOST_SHOTS).then_some(Shots { ideal: plenty, tool })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use std::cell::Cell;
+
+    #[test]
+    fn the_fewest_shots_are_found_from_any_guess_and_soon() {
+        for fewest in [2_usize, 3, 4, 7, 50, 51, 1000, 123_457, MOST_SHOTS] {
+            let near = [fewest.saturating_sub(1), fewest, fewest + 1, fewest + 2];
+            for guess in near.into_iter().chain([0, 1, fewest / 3, 2 * fewest, 10 * fewest]) {
+                let asked = Cell::new(0);
+                let enough = |n: f64| {
+                    asked.set(asked.get() + 1);
+                    n >= fewest as f64
+                };
+                let found = fewest_shots(guess as f64, &enough).map(|shots| shots.ideal);
+                assert_eq!(found, Some(fewest), "guess {guess}");
+                // Doubling out and halving back, each once over the distance.
+                let distance = guess.clamp(2, MOST_SHOTS).abs_diff(fewest) + 2;
+                let most = 2 * distance.ilog2() + 4;
+                assert!(asked.get() <= most, "{} questions from {guess} to {fewest}", asked.get());
+            }
+        }
+        assert!(fewest_shots(50.0, &|_| false).is_none());
+        assert!(fewest_shots(50.0, &|n| n > MOST_SHOTS as f64).is_none());
+    }
+
+    #[test]
+    fn the_first_guess_is_near_where_many_shots_are_needed() {
+        for power in [0.5, 0.8, 0.95] {
+            let found = shots_to_detect(0.05, Level::P95, power).expect("few enough").ideal as f64;
+            assert!((large_sample(0.05, Level::P95, 1.0 - power) / found - 1.0).abs() < 0.005, "{found}");
+            let found = shots_for_equivalence(0.05, 0.0, Level::P90, power).expect("few enough").ideal as f64;
+            let guess = large_sample(0.05, Level::P90, 0.5 * (1.0 - power));
+            assert!((guess / found - 1.0).abs() < 0.005, "{guess} for {found}");
+        }
+        let off_center = shots_for_equivalence(0.1, 0.05, Level::P90, 0.8).expect("few enough").ideal;
+        let other_side = shots_for_equivalence(0.1, -0.05, Level::P90, 0.8).expect("few enough").ideal;
+        assert_eq!(off_center, other_side);
+    }
+
+    #[test]
+    fn questions_without_an_answer_have_none() {
+        let detect = |difference, power| shots_to_detect(difference, Level::P95, power).is_none();
+        assert!(detect(0.0, 0.8) && detect(f64::NAN, 0.8) && detect(f64::INFINITY, 0.8));
+        for power in [0.0, 1.0, -0.1, 1.1, f64::NAN] {
+            assert!(detect(1.0, power), "{power}");
+            assert!(shots_for_equivalence(1.0, 0.0, Level::P90, power).is_none(), "{power}");
+        }
+        let same = |margin, difference| shots_for_equivalence(margin, difference, Level::P90, 0.8).is_none();
+        assert!(same(1.0, 1.0) && same(1.0, -1.0) && same(0.0, 0.0) && same(f64::INFINITY, 0.0));
+        assert!(!detect(-1.0, 0.8) && !same(1.0, 0.5));
+    }
+
+    #[test]
+    fn a_session_without_a_degree_of_freedom_shows_nothing() {
+        let usable = |first, second| Sizes { first, second }.usable();
+        assert!(usable(1.0, 2.0) && usable(2.0, 1.0) && usable(1.5, 1.5));
+        for (first, second) in [(1.0, 1.0), (0.5, 8.0), (8.0, 0.5), (f64::INFINITY, 2.0), (f64::NAN, 2.0)] {
+            assert!(!usable(first, second), "{first} {second}");
+            let sizes = Sizes { first, second };
+            assert!(detection_power(1.0, sizes, Level::P95).is_nan());
+            assert!(equivalence_power(1.0, 0.0, sizes, Level::P95).is_nan());
+        }
+        assert!(equivalence_power(f64::NAN, 0.0, Sizes::each(9.0), Level::P95).is_nan());
+        assert!(equivalence_power(1.0, f64::NAN, Sizes::each(9.0), Level::P95).is_nan());
+        assert!(detection_power(f64::INFINITY, Sizes::each(9.0), Level::P95).is_nan());
+    }
 }

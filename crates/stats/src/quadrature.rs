@@ -126,7 +126,7 @@ fn log_shape(u: f64) -> f64 {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::distributions::normal_cdf;
+    use crate::distributions::{chi_square_sf, normal_cdf};
     use crate::real::pow;
 
     #[test]
@@ -143,6 +143,28 @@ mod tests {
             assert!((by_steps - 1.0).abs() < 1e-12, "df {df}: {by_steps}");
             assert!((by_panels - 1.0).abs() < 1e-12, "df {df}: {by_panels}");
         }
+    }
+
+    #[test]
+    fn places_share_the_density_out_where_it_is_cut() {
+        for df in [1.0, 3.0, 12.0, 100.0] {
+            let scale = Scale::new(df).expect("positive");
+            let weight = |from, to| scale.places(from, to, 20).iter().map(|node| node.weight).sum::<f64>();
+            let all = weight(0.0, f64::INFINITY);
+            for cut in [0.7, 1.0, 1.3] {
+                let (below, above) = (weight(0.0, cut) / all, weight(cut, f64::INFINITY) / all);
+                let tail = chi_square_sf(df * cut * cut, df);
+                assert!((above - tail).abs() < 1e-10 && (below + tail - 1.0).abs() < 1e-10, "{df} {cut}");
+                let mean = scale.mean_below(cut, 8.0, &|_| 1.0);
+                assert!((mean + tail - 1.0).abs() < 1e-10, "{df} {cut}: {mean}");
+            }
+            assert!(scale.places(1.0, 1.0, 2).is_empty() && scale.places(1.3, 0.7, 2).is_empty());
+            assert!(scale.places(f64::INFINITY, f64::INFINITY, 2).is_empty());
+            for nothing in [0.0, -1.0, f64::NAN] {
+                assert!(scale.mean_below(nothing, 8.0, &|_| 1.0) == 0.0, "{nothing}");
+            }
+        }
+        assert!(Scale::new(0.0).is_none() && Scale::new(-1.0).is_none() && Scale::new(f64::NAN).is_none());
     }
 
     #[test]

@@ -222,6 +222,41 @@ mod tests {
     }
 
     #[test]
+    fn a_difference_to_either_side_is_the_same_difference() {
+        for (margin, difference) in [(1.0, 0.4), (2.0, 1.9), (0.8, 0.1), (0.5, 2.0)] {
+            let same = |difference| TWO_BY_THREE.equivalence(margin, difference, Level::P90);
+            assert!((same(difference) - same(-difference)).abs() < 1e-12, "{margin} {difference}");
+        }
+    }
+
+    /// (rounds − 1) of the pair's differences, 2·rounds·(set − 1) within its sets, and as much for each other build.
+    #[test]
+    #[expect(clippy::float_cmp, reason = "whole numbers")]
+    fn the_parts_of_a_residual_have_their_degrees_of_freedom() {
+        for (builds, rounds, set) in [(2, 6, 3), (4, 5, 2), (7, 3, 1)] {
+            let parts = TurnsDesign { builds, rounds, set }.parts();
+            let (others, between, within) = (builds - 2, rounds - 1, rounds * (set - 1));
+            let whole = |x: usize| x as f64;
+            assert!(parts.between == whole(between) && parts.within == whole(2 * within));
+            assert!(parts.rest == whole(others * (between + within)));
+            let all = parts.between + parts.within + parts.rest;
+            assert!(all == whole(builds * rounds * set - rounds - builds + 1));
+        }
+    }
+
+    #[test]
+    fn three_places_have_the_mean_and_the_variance_of_a_logarithm() {
+        for df in [2.0, 9.0, 40.0] {
+            let mean = |of: &dyn Fn(f64) -> f64| -> f64 {
+                few_places(df).iter().map(|place| place.weight * of(crate::real::ln(place.at))).sum()
+            };
+            assert!((mean(&|_| 1.0) - 1.0).abs() < 1e-12 && mean(&|u| u).abs() < 1e-12);
+            assert!((mean(&square) - 1.0 / (2.0 * df)).abs() < 1e-12, "{df}");
+        }
+        assert!(few_places(0.0).len() == 1 && (few_places(0.0)[0].at - 1.0).abs() < 1e-15);
+    }
+
+    #[test]
     fn sessions_scatter_as_usual_on_average_and_by_their_fourth_moment() {
         for (kurtosis, shots) in [(8.0, 24), (4.5, 60), (3.0, 10), (1.8, 10)] {
             let scales = session_scales(kurtosis, shots);

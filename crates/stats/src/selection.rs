@@ -66,7 +66,7 @@ impl Shrinkage {
 #[must_use]
 pub fn shrinkage(means: &[f64], variance_of_mean: f64, prior_sd: f64) -> Option<Shrinkage> {
     let v = variance_of_mean;
-    if means.len() < 2 || !(v >= 0.0 && prior_sd >= 0.0) {
+    if means.len() < 2 || !(v >= 0.0 && prior_sd >= 0.0) || means.iter().any(|mean| !mean.is_finite()) {
         return None;
     }
     let between_squares = crate::describe::sum_of_squares(means);
@@ -92,6 +92,30 @@ mod tests {
         for lead in [-1.0, 0.0, 1.0, 2.5] {
             assert!((best_lead_chance(1, lead) - normal_sf(lead / 2f64.sqrt())).abs() < 1e-12, "{lead}");
         }
+    }
+
+    /// τ² = (SSB + 3(τ₀² + v))/(k − 1 + 3) − v, with the three builds of experience.
+    #[test]
+    fn a_lead_is_shared_out_as_the_formula_says() {
+        let found = shrinkage(&[1.0, 4.0, 10.0], 2.0, 3.0).expect("usable");
+        let between = (42.0 + 3.0 * (9.0 + 2.0)) / 5.0 - 2.0;
+        assert!(
+            (found.between - between).abs() < 1e-12
+                && (found.share - between / (between + 2.0)).abs() < 1e-12
+        );
+        assert!((found.honest(5.0) - 5.0 * found.share).abs() < 1e-12);
+        let equal = shrinkage(&[4.0, 4.0], 2.0, 0.0).expect("usable");
+        assert!(equal.between == 0.0 && equal.share == 0.0, "6/4 lies below 2");
+        assert!(shrinkage(&[1.0], 2.0, 3.0).is_none() && shrinkage(&[], 2.0, 3.0).is_none());
+        assert!(shrinkage(&[1.0, 1.0], 0.0, 0.0).is_none(), "nothing varies");
+        assert!(shrinkage(&[1.0, 2.0], 0.0, 0.0).is_some_and(|found| found.share > 1.0 - 1e-15));
+        assert!(shrinkage(&[1.0, 2.0], -1.0, 1.0).is_none() && shrinkage(&[1.0, 2.0], 1.0, -1.0).is_none());
+        assert!(shrinkage(&[1.0, f64::NAN], 1.0, 1.0).is_none());
+    }
+
+    #[test]
+    fn builds_differ_by_a_share_of_a_shot() {
+        assert!((usual_prior_sd(11.5) - 0.35 * 11.5).abs() < 1e-12);
     }
 
     #[test]

@@ -165,6 +165,6 @@ fn trimmed_center(sample: &Sample) -> f64 {
     if share >= 0.5 {
         return median_of_sorted(&sorted).unwrap_or_default();
     }
-    let cut = whole(n as f64 * share, n / 2);
+    let cut = whole(n as f64 * share, n);
     mean(sorted.get(cut..n - cut).unwrap_or_default())
 }

@@ -74,10 +74,9 @@ pub fn trend(shots: &[OrderedShot]) -> Result<Trend, Refusal> {
     let squares: f64 = residuals.iter().map(|e| e * e).sum();
     let products: f64 = residuals.windows(2).map(|pair| pair[0] * pair[1]).sum();
     let largest = shots.iter().fold(0.0f64, |most, shot| most.max(shot.value.abs()));
-    let r = if squares > 0.0 { products / squares } else { 0.0 };
     Ok(Trend {
         textbook: TDifference::new(slope, (squares / df / spread).sqrt(), df, largest / spread.sqrt())?,
-        autocorrelation: corrected_autocorrelation(r, shots.len()),
+        autocorrelation: corrected_autocorrelation(products / squares, shots.len()),
         span: shots.last().map_or(0.0, |last| last.at - shots[0].at),
     })
 }

@@ -85,11 +85,10 @@ impl TurnsPaths {
     #[must_use]
     pub fn looked_at(&self, rounds: usize, looks: &[TurnsLook]) -> LookedAt {
         let rounds = rounds.clamp(2, self.design.rounds);
-        let design = TurnsDesign { rounds, ..self.design };
         let looks: Vec<Bound> = looks
             .iter()
             .filter(|look| (2..=rounds).contains(&look.round))
-            .map(|look| Bound::of(design, *look))
+            .map(|look| Bound::of(self.design, *look))
             .collect();
         let mut bounds = Vec::with_capacity(looks.len() * TESTS);
         let mut deviations = Vec::with_capacity(TESTS);
@@ -322,6 +321,21 @@ mod tests {
         };
         assert_eq!(found(1).to_bits(), found(1).to_bits());
         assert!((found(1) - found(2)).abs() < 2.0 * NOISE);
+    }
+
+    /// Weighted by the variances that were drawn, a difference is normal with variance 4/Σ 1/s².
+    #[test]
+    fn the_weighted_difference_has_the_error_that_its_weights_give() {
+        for kurtosis in [3.0, 8.0] {
+            let paths = TurnsPaths::new(DESIGN, kurtosis, 1).expect("usable");
+            for round in [2, 8] {
+                let at = paths.known.iter().skip(round - 1).step_by(DESIGN.rounds);
+                let scaled = at.map(|known| square(known.weighted) * known.weight / 4.0);
+                let mean = scaled.sum::<f64>() / TESTS as f64;
+                // Five standard errors of a mean of squares.
+                assert!((mean - 1.0).abs() < 5.0 * (2.0 / TESTS as f64).sqrt(), "{kurtosis} {round}: {mean}");
+            }
+        }
     }
 
     #[test]

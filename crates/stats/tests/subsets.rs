@@ -190,3 +190,48 @@ fn shares_of_chance_gaps_go_down_from_one() {
     assert!(shares.windows(2).all(|pair| pair[0] >= pair[1]));
     assert!(gaps.share_at_least(gaps.sizes[1999]) > 0.0 && gaps.share_at_least(1e6).abs() < 1e-12);
 }
+
+/// Values of both samples around their averages: −1 twice and 2 once, widened by √(3/2); n = 1.
+#[test]
+fn a_distance_by_chance_starts_from_the_middle_of_both() {
+    let around = |center: f64| sample(&[center - 1.0, center - 1.0, center + 2.0]);
+    let largest = |one: f64, other: f64| {
+        let gaps = chance_gaps(&around(one), &around(other), 1, Figure::DistanceFromZero, 2000, 5).unwrap();
+        *gaps.sizes.last().unwrap()
+    };
+    let widen = 1.5_f64.sqrt();
+    for (one, other) in [(1.5, 1.5), (4.0, -1.0), (-20.0, 23.0)] {
+        let (near, far) = ((1.5 - widen).abs(), 1.5 + 2.0 * widen);
+        assert!((largest(one, other) - (far - near)).abs() < 1e-9, "{one} {other}");
+    }
+    // The other way round the long tail points to zero.
+    let (near, far) = ((2.0 * widen - 1.5).abs(), 1.5 + widen);
+    assert!((largest(-1.5, -1.5) - (far - near)).abs() < 1e-9);
+}
+
+#[test]
+fn a_gap_as_large_as_asked_for_counts_but_for_rounding() {
+    let gaps = chance_gaps(&sample(&ONE), &sample(&OTHER), 2, Figure::Mean, 500, 5).unwrap();
+    for place in [0, 250, 499] {
+        let (size, most) = (gaps.sizes[place], *gaps.sizes.last().unwrap());
+        let reaching = gaps.sizes.iter().filter(|other| **other > size - 1e-6).count() as f64 / 500.0;
+        for asked in [size, size + 0.9e-9 * most] {
+            assert_eq!(gaps.share_at_least(asked).to_bits(), reaching.to_bits(), "{place}");
+        }
+    }
+    let most = *gaps.sizes.last().unwrap();
+    assert_eq!(gaps.share_at_least(most * (1.0 + 1.2e-9)).to_bits(), 0.0_f64.to_bits());
+    let still = chance_gaps(&sample(&[3.0; 4]), &sample(&[3.0; 4]), 2, Figure::Mean, 50, 5).unwrap();
+    assert_eq!(still.share_at_least(0.0).to_bits(), 1.0_f64.to_bits());
+}
+
+#[test]
+fn picks_are_listed_up_to_the_number_that_would_be_drawn() {
+    let ten = sample(&[1.0, 2.0, 4.0, 8.0, 16.0, 32.0, 64.0, 128.0, 256.0, 512.0]);
+    for n in [3, 7] {
+        let listed = picks(&ten, n, Figure::Mean, 120, 1).unwrap();
+        assert_eq!((listed.figures.len(), listed.taken), (120, Taken::Listed));
+        let drawn = picks(&ten, n, Figure::Mean, 119, 1).unwrap();
+        assert_eq!((drawn.figures.len(), drawn.taken), (119, Taken::Drawn { seed: 1 }));
+    }
+}

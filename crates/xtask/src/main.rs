@@ -11,6 +11,7 @@ mod calibrated;
 mod everywhere;
 mod licenses;
 mod lighthouse;
+mod mutants;
 mod quoted;
 mod serve;
 mod shell;
@@ -42,6 +43,7 @@ cargo xtask COMMAND
                      --order reversed|fixed|drawn|blocked, --builds, --each, --sessions, --seed)
   calibrate [--short | --only N] how often verdicts are wrong, on invented sessions; writes tests/calibration.json
   rivals             power of the answer beside other methods; writes tests/rivals.json
+  mutants [FILE]     put a fault at a time into the crates that compute; what no test notices goes to tests/mutants.md
   links              how long the links of real-shaped sessions are, as a table
   licenses           write licenses.md anew, of the site and of the package that were built
   sizes              what a visitor downloads, file by file; writes tests/sizes.json
@@ -82,6 +84,8 @@ fn command(words: &[&str]) -> Result<()> {
         ["calibrate", options @ ..] => calibrated::run(options),
         ["demo" | "rivals"] | ["simulate", ..] => calibrated::figures(words),
         ["licenses"] => licenses::write(),
+        ["mutants"] => mutants::run_all(None),
+        ["mutants", only] => mutants::run_all(Some(only)),
         ["links"] => links(),
         ["sizes"] => build::site().and_then(|()| sizes::write()),
         other => bail!("`{}` is not a command\n\n{HELP}", other.join(" ")),

@@ -11,6 +11,7 @@ import { asRefusal } from "../core/refusal.js";
 import { BesidePart } from "../pieces/beside-part.js";
 import { take } from "../state/intake.js";
 import { patched } from "../state/patch.js";
+import { shotCount } from "../state/shots.js";
 import { type NewText, textsOf } from "../state/texts.js";
 import english from "../text/en/claim.ftl?raw";
 import englishFlight from "../text/en/flight.ftl?raw";
@@ -143,7 +144,7 @@ export class StraightAnswerClaim extends BesidePart {
             );
       const problems = read.flatMap((one) => one.problems);
       const [first] = problems;
-      if (session.shots.length + session.summaries.length === 0 && first) {
+      if (shotCount(session) + session.summaries.length === 0 && first) {
         this.#show({
           daysRefusal: { kind: first.kind, place: texts[0]!.source.name, message: first.message, remedy: first.remedy },
         });

@@ -4,6 +4,7 @@ import type { TogetherPair } from "../core/planner.js";
 import { percent } from "../format/values.js";
 import { build } from "../pieces/pieces.js";
 import { trouble } from "../pieces/trouble.js";
+import { shotCount } from "../state/shots.js";
 import { say } from "../text/say.js";
 import { weatherForm } from "../weather/view.js";
 import { canBeBrought } from "./air.js";
@@ -38,7 +39,7 @@ export function togetherView(state: ClaimState, actions: ClaimActions): Template
       ${
         days.length > 0
           ? html`<ul class="together-days">
-              <li><span>${say("together-today", { count: current.session.shots.length })}</span></li>
+              <li><span>${say("together-today", { count: shotCount(current.session) })}</span></li>
               ${days.map((day, at) => oneDay(day, at, actions))}
             </ul>
             ${canBeBrought(current.question.measure) ? air(state, actions) : nothing}`
@@ -50,7 +51,7 @@ export function togetherView(state: ClaimState, actions: ClaimActions): Template
 
 const oneDay = ({ session, problems }: Day, at: number, actions: ClaimActions): TemplateResult => html`
   <li>
-    <span>${say("together-day", { day: at + 2, count: session.shots.length })}${
+    <span>${say("together-day", { day: at + 2, count: shotCount(session) })}${
       problems.length > 0
         ? html`. <span class="hint">${say("together-not-understood", { count: problems.length, first: `${problems[0]!.message} ${problems[0]!.remedy}` })}</span>`
         : nothing

@@ -5,14 +5,14 @@
  * out, where it traps, is made again by the whole. What that is, nothing here knows.
  */
 import type { Voice } from "../../pkg/straight_answer.js";
-import initFirst, { check, decode, measures, read, unpack } from "../../pkg/straight_answer_first.js";
+import initFirst, { check, decode, measures, read_in_columns, unpack } from "../../pkg/straight_answer_first.js";
 import { voiceOf } from "./core-language.js";
 
 /** The functions of the core, see `straight_answer.d.ts`. */
 export type Core = typeof import("../../pkg/straight_answer.js");
 
 /** What a first answer may call. */
-const first = { check, decode, measures, read, unpack };
+const first = { check, decode, measures, read_in_columns, unpack };
 
 /** The core on this thread. */
 export interface Cores {

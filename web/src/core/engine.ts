@@ -5,8 +5,29 @@
  * An abridged core gives the first answer; the whole is loaded after it, or when something else is asked.
  */
 import type {
-  AirRequest, Cause, CauseRequest, CheckRequest, Consistency, ConsistencyRequest, Hints, InStandardAir, Landing, LandingRequest, Luck,
-  LuckRequest, Measure, Order, Potential, PotentialRequest, ReadResult, Report, Second, SecondRequest, Session, Shared, ShareRequest,
+  AirRequest,
+  Cause,
+  CauseRequest,
+  CheckRequest,
+  Consistency,
+  ConsistencyRequest,
+  Hints,
+  InStandardAir,
+  Landing,
+  LandingRequest,
+  Luck,
+  LuckRequest,
+  Measure,
+  Order,
+  Potential,
+  PotentialRequest,
+  ReadResult,
+  Report,
+  Second,
+  SecondRequest,
+  Session,
+  Shared,
+  ShareRequest,
   Unpacked,
 } from "../../pkg/straight_answer.js";
 import { openCores } from "./core.js";
@@ -99,7 +120,7 @@ export async function openLocal(manner: string, abridged: WebAssembly.Module): P
   return {
     measures: () => asking(() => soon((core, voice) => core.measures(voice))),
     decode: (bytes, name) => asking(() => soon((core, voice) => core.decode(bytes, name, voice))),
-    read: (text, hints) => asking(() => soon((core, voice) => core.read(text, hints, voice))),
+    read: (text, hints) => asking(() => soon((core, voice) => core.read_in_columns(text, hints, voice))),
     join: (sessions, order) => asking(() => later((core, voice) => core.join([...sessions], order, voice))),
     check: (request) => asking(() => soon((core, voice) => core.check(request, voice))).finally(thenTheRest),
     luck: (request) => asking(() => later((core, voice) => core.luck(request, voice))),

@@ -7,8 +7,9 @@ export type {
   BuildLanding,
   CarryMap,
   Cause,
-  Consistency,
   Conditions,
+  Consistency,
+  Effect,
   Hand,
   InStandardAir,
   Landing,
@@ -16,7 +17,6 @@ export type {
   Potential,
   Second,
   SecondFactor,
-  Effect,
   SpeedGroup,
 } from "../../pkg/straight_answer.js";
 

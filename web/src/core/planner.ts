@@ -4,19 +4,49 @@
  * The same core that the worker has, started here too when a part that needs it is opened.
  * Every call is stateless; a refused one throws a `Refused`.
  */
-import { openWhole } from "./core.js";
-import { voiceOf } from "./core-language.js";
+
 import type {
-  ClaimReport, ClaimRequest, Feel, FeelRequest, FollowRequest, Plan, PlanRequest, PlanToShare, Progress, Session, SharedPlan, TogetherPair,
+  ClaimReport,
+  ClaimRequest,
+  Feel,
+  FeelRequest,
+  FollowRequest,
+  Plan,
+  PlanLimits,
+  PlanRequest,
+  PlanToShare,
+  Progress,
+  Session,
+  SharedPlan,
+  TogetherPair,
   TogetherRequest,
 } from "../../pkg/straight_answer.js";
-import { Refused, carried } from "./refusal.js";
 import { language } from "../text/say.js";
 import { manner } from "../text/units.js";
+import { openWhole } from "./core.js";
+import { voiceOf } from "./core-language.js";
+import { carried, Refused } from "./refusal.js";
 
 export type {
-  Claimed, ClaimReport, ClaimRequest, Feel, FeelRequest, FollowRequest, Length, LoggedShot, LookAfter, LookTaken, LookWord, OwnSay, Plan,
-  PlanRequest, Progress, SharedPlan, TogetherPair, TogetherRequest,
+  Claimed,
+  ClaimReport,
+  ClaimRequest,
+  Feel,
+  FeelRequest,
+  FollowRequest,
+  Length,
+  LoggedShot,
+  LookAfter,
+  LookTaken,
+  LookWord,
+  OwnSay,
+  Plan,
+  PlanLimits,
+  PlanRequest,
+  Progress,
+  SharedPlan,
+  TogetherPair,
+  TogetherRequest,
 } from "../../pkg/straight_answer.js";
 
 export interface Planner {
@@ -48,6 +78,7 @@ export function openPlanner(): Promise<Planner> {
 
 async function load(): Promise<Planner> {
   const [core, voice] = await Promise.all([openWhole(), voiceOf(manner(language()))]);
+  const limits = asking(core.plan_limits);
   return {
     plan: (request) => asking(() => core.plan(request, voice)),
     follow: (request) => asking(() => core.follow(request, voice)),
@@ -56,7 +87,7 @@ async function load(): Promise<Planner> {
     feel: (request) => asking(() => core.feel(request, voice)),
     packPlan: (request) => asking(() => core.pack_plan(request, voice)),
     unpackPlan: (text) => asking(() => core.unpack_plan(text, voice)),
-    limits: () => asking(() => core.plan_limits()),
+    limits: () => limits,
     writeCsv: (session) => asking(() => core.write_csv(session, voice)),
   };
 }

@@ -13,7 +13,8 @@ import { asRefusal } from "../core/refusal.js";
 import { BesidePart } from "../pieces/beside-part.js";
 import { canShare, copy, openShareSheet, save } from "../share/device.js";
 import { hand, setHand } from "../state/handedness.js";
-import { patched } from "../state/patch.js";
+import { type Patch, patched } from "../state/patch.js";
+import { withOffered } from "../state/question.js";
 import english from "../text/en/fair.ftl?raw";
 import englishFlight from "../text/en/flight.ftl?raw";
 import { learn, say } from "../text/say.js";
@@ -77,7 +78,7 @@ export class StraightAnswerFair extends BesidePart {
   readonly #awake = new WakeLock();
 
   readonly #actions: FairActions = {
-    change: (patch) => this.#replan(patched(this.#state.request, patch)),
+    change: (patch) => this.#change(patch),
     changeRecord: (record) => this.#set({ record, entry: emptyEntry(record) }),
     start: () => this.#start(),
     print: () => printSheet(),
@@ -126,7 +127,7 @@ export class StraightAnswerFair extends BesidePart {
     if (mode === "feel" && progress) return feelView(progress, this.#actions);
     if ((mode === "answer" || mode === "paused") && progress)
       return html`${waits}${afterLookView(this.#state, progress, this.#actions)}`;
-    return html`${planView(this.#state, this.#actions)}${plan ? sheetView(plan, this.#state) : nothing}`;
+    return html`${planView(this.#state, this.planner.limits(), this.#actions)}${plan ? sheetView(plan, this.#state) : nothing}`;
   }
 
   get #log(): TestLog {
@@ -148,7 +149,7 @@ export class StraightAnswerFair extends BesidePart {
     const log = await kept().catch(() => null);
     this.#set({ measures, current: this.page.current() });
     if (log) this.#resume(log);
-    else this.#replan(this.#state.request);
+    else this.#replan(withOffered(this.#state.request, measures));
     this.#openLink();
   }
 
@@ -205,6 +206,12 @@ export class StraightAnswerFair extends BesidePart {
     });
     this.#replan(log.plan);
     this.#follow(log, "log");
+  }
+
+  /** A plan that came by a link keeps the margin it was made with until another is asked for here. */
+  #change(patch: Patch<PlanRequest>): void {
+    const request = patched(this.#state.request, patch);
+    this.#replan("margin" in patch ? withOffered(request, this.#state.measures) : request);
   }
 
   /** A request that makes no plan keeps the last one on the screen, with what is wrong. */

@@ -22,7 +22,8 @@ const SPACE = "\u00a0";
 /** A measure by its id. */
 export function measureView(id: string, measures: readonly Measure[], session: Pick<Session, "custom">): MeasureView {
   const known = measures.find((measure) => measure.id === id);
-  if (known) return { ...known, ...shownIn(known.unit), offeredMargin: known.offered_margin, marginWhy: known.margin_why };
+  if (known)
+    return { ...known, ...shownIn(known.unit), offeredMargin: known.offered_margin, marginWhy: known.margin_why };
   const own = session.custom.find((measure) => measure.id === id);
   const unit = own?.unit ?? "";
   // Carry in standard air is a carry; a column of the golfer's own stays in its own unit.
@@ -258,7 +259,9 @@ export function orderName(order: Order): string {
 /** The shots of each build, and whether only averages stand for it. */
 export function buildCounts(session: Session): { shots: number; averagesOf: number | null; averagesOnly: boolean }[] {
   const shots = session.builds.map(() => 0);
-  for (const shot of session.shots) shots[shot.build] = (shots[shot.build] ?? 0) + 1;
+  for (const build of session.columns?.build ?? session.shots.map((shot) => shot.build)) {
+    shots[build!] = (shots[build!] ?? 0) + 1;
+  }
   return session.builds.map((_, build) => {
     const summary = session.summaries.find((one) => one.build === build);
     return {

@@ -82,7 +82,8 @@ export class StraightAnswerPage extends LightElement {
   /** Answers a session in the tool's own CSV, as the log of a test hands it over. */
   showLogged(csv: string, question: Question): void {
     this.#goTo = "answer";
-    this.#give([{ source: { kind: "pasted", name: say("text-logged"), text: csv } }], false, question);
+    const texts = [{ source: { kind: "pasted", name: say("text-logged"), text: csv } }] as const;
+    this.#dispatch({ type: "texts_given", texts, question });
   }
 
   /** Takes shots and answer off the page. */
@@ -173,7 +174,7 @@ export class StraightAnswerPage extends LightElement {
     }
   }
 
-  #give(texts: readonly NewText[], adding = false, question?: Partial<Question>): void {
+  #give(texts: readonly NewText[], adding = false, opening = this.opening): void {
     if (texts.every(({ source }) => source.text.trim() === "")) {
       const refusal = {
         kind: "empty_text",
@@ -186,12 +187,7 @@ export class StraightAnswerPage extends LightElement {
     }
     this.#goTo ??= "shots";
     if (adding && this.#state.given.length > 0) this.#dispatch({ type: "texts_added", texts });
-    else
-      this.#dispatch({
-        type: "texts_given",
-        texts,
-        question: question ?? (Object.keys(this.opening).length > 0 ? this.opening : undefined),
-      });
+    else this.#dispatch({ type: "texts_given", texts, opening });
   }
 
   #giveText(text: string, adding?: boolean): void {

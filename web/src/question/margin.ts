@@ -9,7 +9,7 @@ import { say } from "../text/say.js";
 
 export function margin(state: State, measure: MeasureView, question: Question, actions: Actions): TemplateResult {
   const scale = marginScale(question, measure);
-  const now = question.margin ?? usual(state, measure, question);
+  const now = question.margin ?? asked(state, measure, question);
   const value = now === null ? null : scale.shown(now);
   const ask = (shown: number) => actions.ask({ margin: scale.taken(shown) });
   const move = (direction: 1 | -1) => ask(stepMargin(value ?? 0, scale.step, direction));
@@ -31,10 +31,12 @@ export function margin(state: State, measure: MeasureView, question: Question, a
     </div>`;
 }
 
-/** What the core takes when nobody has said anything; for scatter only the report knows. */
-function usual({ report }: State, measure: MeasureView, question: Question): number | null {
-  if (!isSpread(question)) return measure.margin;
-  return report && isSpread(report.asked) && report.asked.margin_is_default ? report.asked.margin : null;
+/** What was asked where the question says nothing: the report knows it, and before there is one the measure; of scatter no measure does. */
+export function asked({ report }: Pick<State, "report">, measure: MeasureView, question: Question): number | null {
+  const said = report?.asked;
+  const isOfIt = said?.measure === question.measure && isSpread(said) === isSpread(question) && said.margin_is_default;
+  if (isOfIt) return said.margin;
+  return isSpread(question) ? null : measure.margin;
 }
 
 function why(measure: MeasureView, question: Question, scale: MarginScale): string {

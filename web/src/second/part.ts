@@ -10,6 +10,7 @@ import type { Flights, Second } from "../core/flights.js";
 import type { MeasureView } from "../format/values.js";
 import { OpenedPart } from "../pieces/opened-part.js";
 import { trouble } from "../pieces/trouble.js";
+import { secondOf, shotCount } from "../state/shots.js";
 import english from "../text/en/flight.ftl?raw";
 import { learn, say } from "../text/say.js";
 import { controls, type SecondActions, type Sides, secondView } from "./view.js";
@@ -68,7 +69,9 @@ export class StraightAnswerSecond extends OpenedPart<Second> {
     return from.second({
       session,
       question: { ...question, baseline, ...(candidate === null ? {} : { candidate }) },
-      is_second: session.shots.map((shot, index) => (isByShot ? index + 1 >= first : side(shot.second))),
+      is_second: Array.from({ length: shotCount(session) }, (_, at) =>
+        isByShot ? at + 1 >= first : side(secondOf(session, at)),
+      ),
       names: isByShot ? [...names] : [column!.values[values[0]]!, column!.values[values[1]]!],
     });
   }

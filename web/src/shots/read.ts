@@ -16,6 +16,7 @@ import { trouble } from "../pieces/trouble.js";
 import { whenOpen } from "../pieces/when-open.js";
 import { add } from "../start/add.js";
 import type { Actions } from "../state/actions.js";
+import { shotCount } from "../state/shots.js";
 import type { State } from "../state/state.js";
 import type { Given } from "../state/texts.js";
 import { say } from "../text/say.js";
@@ -35,7 +36,7 @@ export const read = (state: State, session: Session, actions: Actions): Template
         ${state.report ? trouble(state.trouble) : nothing}
         ${clubs(session, actions)}
         ${state.given.map((one) => whose(one, several, session, actions))}
-        ${session.builds.length > 1 && session.shots.length > 0 ? order(session, actions) : nothing}
+        ${session.builds.length > 1 && shotCount(session) > 0 ? order(session, actions) : nothing}
         ${state.given.map((one, at) => (several ? oneOfSeveral(state, one, at, session, actions) : text(state, one, at, session, actions)))}
         ${add(state, session.builds.length, actions)}
         ${undo(state, actions)}
@@ -67,7 +68,7 @@ function oneOfSeveral(state: State, one: Given, at: number, session: Session, ac
   const needsLook = result !== null && (result.problems.length > 0 || result.reading.columns.some(({ sure }) => !sure));
   return html`
     <details class="text" ?open=${needsLook}>
-      <summary>${foreign(source.name)} <span class="count">${say("n-shots", { count: result?.session.shots.length ?? 0 })}</span></summary>
+      <summary>${foreign(source.name)} <span class="count">${say("n-shots", { count: result ? shotCount(result.session) : 0 })}</span></summary>
       <div class="inside">
         ${text(state, one, at, session, actions)}
         <div class="buttons">

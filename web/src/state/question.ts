@@ -1,30 +1,33 @@
 /** The question the page asks before the golfer has said anything, and what of it survives a new reading. Pure. */
 import type { Measure, Question, Session } from "../core/engine.js";
+import { isSpread } from "../format/margin.js";
 import { patched } from "./patch.js";
 
 /** The measure asked about when the session has it: what a fitting is mostly about. */
 const USUAL_MEASURE = "carry";
 
-/** A question to begin with; nobody has said that the number of shots was fixed. */
-export function openingQuestion(said: Partial<Question> = {}): Question {
-  return { baseline: 0, measure: USUAL_MEASURE, stopping: "unknown", ...said };
+/** A question to begin with, of what is known; nobody has said that the number of shots was fixed. */
+export function opened(said: Partial<Question>, session: Session, measures: readonly Measure[]): Question {
+  const question: Question = { baseline: 0, measure: USUAL_MEASURE, stopping: "unknown", ...said };
+  return withOffered(settled(question, session, measures), measures);
 }
 
 /**
  * The question with the margin that the page offers, where that is not the usual one itself: a round number of meters is a
  * choice, made before the question is asked, and goes along in it. What was asked elsewhere keeps what it was asked with.
  */
-export function withOffered(question: Question, measures: readonly Measure[]): Question {
-  const known = measures.find(({ id }) => id === question.measure);
+export function withOffered<Asked extends Pick<Question, "measure" | "goal" | "margin">>(
+  asked: Asked,
+  measures: readonly Measure[],
+): Asked {
+  const known = measures.find(({ id }) => id === asked.measure);
   const isOffered = known && known.offered_margin !== known.margin;
-  if (!isOffered || question.margin !== undefined || question.goal === "tighter") return question;
-  return { ...question, margin: known.offered_margin };
+  if (!isOffered || asked.margin !== undefined || isSpread(asked)) return asked;
+  return { ...asked, margin: known.offered_margin };
 }
 
 /** The question as far as it still fits this session; what no longer fits goes back to where it began. */
-export function settled(before: Question | null, session: Session, measures: readonly Measure[]): Question {
-  const question = before ?? openingQuestion();
-  const isNew = before === null;
+export function settled(question: Question, session: Session, measures: readonly Measure[]): Question {
   const { candidate, goal, margin, first_margin, ...kept } = question;
   const exists = (build: number | undefined) => build !== undefined && build < session.builds.length;
   const baseline = exists(kept.baseline) ? kept.baseline : 0;
@@ -34,11 +37,10 @@ export function settled(before: Question | null, session: Session, measures: rea
     baseline,
     measure,
     ...(exists(candidate) && candidate !== baseline ? { candidate: candidate! } : {}),
-    ...(measure === kept.measure
-      ? patched<Pick<Question, "goal" | "margin" | "first_margin">>({}, { goal, margin, first_margin })
-      : {}),
   };
-  return isNew || measure !== kept.measure ? withOffered(fitting, measures) : fitting;
+  // Goal and margin belong to a measure.
+  if (measure !== kept.measure) return withOffered(fitting, measures);
+  return patched(fitting, { goal, margin, first_margin });
 }
 
 /** The session's measures in the order the trade's list shows them, the golfer's own columns last. */

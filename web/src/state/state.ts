@@ -13,13 +13,13 @@ import type {
   Refusal,
   Report,
   Session,
-  Shot,
   Unpacked,
 } from "../core/engine.js";
 import { isSpread } from "../format/margin.js";
 import { say } from "../text/say.js";
 import { type Patch, patched } from "./patch.js";
-import { openingQuestion, settled, withOffered } from "./question.js";
+import { opened, settled, withOffered } from "./question.js";
+import { buildOf, numberOf, type SetAside, shotCount, withReasons } from "./shots.js";
 import { again, type Given, type NewText, nothingIn, renamed, type Workbook, withMore } from "./texts.js";
 
 export type { Source } from "./texts.js";
@@ -65,6 +65,8 @@ export interface State {
   unfinished: Readonly<Record<string, unknown>>;
   past: readonly Past[];
   question: Question | null;
+  /** What is known of the question before there is one. */
+  opening: Partial<Question>;
   /** What came with the link that the shots came in. */
   sent: Sent | null;
   report: Report | null;
@@ -79,7 +81,7 @@ export interface State {
   /** Where the answer is, seen from the screen. */
   answerIs: AnswerPlace;
   /** What was said by hand of single shots, by their place: why one is left out, or null that it counts. */
-  setAside: Readonly<Record<number, string | null>>;
+  setAside: SetAside;
   /** Rows of the list of shots that are open to view. */
   shotsShown: number;
   seen: Seen | null;
@@ -87,7 +89,8 @@ export interface State {
 
 export type Message =
   | { type: "opened"; measures: readonly Measure[] }
-  | { type: "texts_given"; texts: readonly NewText[]; question?: Partial<Question> | undefined }
+  /** `opening` is what is known of a question that the page begins; `question` one that was asked elsewhere. */
+  | { type: "texts_given"; texts: readonly NewText[]; opening?: Partial<Question>; question?: Question }
   | { type: "link_opened"; text: NewText; sent: Sent }
   | { type: "as_sent" }
   | { type: "texts_added"; texts: readonly NewText[] }
@@ -122,6 +125,7 @@ export const start: State = {
   unfinished: {},
   past: [],
   question: null,
+  opening: {},
   sent: null,
   report: null,
   trouble: null,
@@ -148,15 +152,14 @@ function step(state: State, message: Message): State {
         measures: state.measures,
         past: state.read ? remembered(state, say("done-opened")).past : [],
         given: withMore([], message.texts),
-        question: message.question ? openingQuestion(message.question) : null,
+        opening: message.opening ?? {},
+        question: message.question ?? null,
         ...wish(state, "read"),
       };
-    case "link_opened":
-      return {
-        ...step(state, { type: "texts_given", texts: [message.text] }),
-        question: message.sent.question,
-        sent: message.sent,
-      };
+    case "link_opened": {
+      const { question } = message.sent;
+      return { ...step(state, { type: "texts_given", texts: [message.text], question }), sent: message.sent };
+    }
     case "as_sent":
       return state.sent ? { ...state, question: state.sent.question, setAside: {}, ...wish(state, "read") } : state;
     case "texts_added":
@@ -257,13 +260,15 @@ function afterReading(state: State, { results, session }: { results: readonly Re
     if (kept.length > 0)
       return { ...state, given: kept, past: state.past.slice(0, -1), notAdded: empty, ...wish(state, "read") };
   }
-  const question = settled(state.question, session, state.measures);
+  const question = state.question
+    ? settled(state.question, session, state.measures)
+    : opened(state.opening, session, state.measures);
   const read = { session, texts: given.length };
   const setAside = isSameShots(read, state.read) ? state.setAside : {};
   return {
     ...state,
     given,
-    read: withReasons(read, setAside),
+    read: joinedWith(read, setAside),
     setAside,
     question,
     trouble: null,
@@ -276,25 +281,24 @@ function afterReading(state: State, { results, session }: { results: readonly Re
  * at the end the shots before them stay the same.
  */
 function isSameShots(now: Joined, before: Joined | null): boolean {
-  const [shots, others] = [now.session.shots, before?.session.shots ?? []];
-  const same = (one: Shot, other: Shot) => one.number === other.number && one.build === other.build;
-  const length =
-    now.texts === before?.texts ? Math.max(shots.length, others.length) : Math.min(shots.length, others.length);
-  return Array.from({ length }).every((_, at) => shots[at] && others[at] && same(shots[at], others[at]));
+  const [shots, others] = [shotCount(now.session), before ? shotCount(before.session) : 0];
+  const length = now.texts === before?.texts ? Math.max(shots, others) : Math.min(shots, others);
+  if (length > Math.min(shots, others)) return false;
+  const same = (at: number) =>
+    numberOf(now.session, at) === numberOf(before!.session, at) &&
+    buildOf(now.session, at) === buildOf(before!.session, at);
+  return Array.from({ length }).every((_, at) => same(at));
 }
 
 /** What was said by hand goes before what stands in the text. */
-function withReasons({ session, texts }: Joined, setAside: State["setAside"]): Joined {
-  const shots = session.shots.map((shot, index) => {
-    const said = setAside[index];
-    return said === undefined ? shot : { ...shot, left_out: said };
-  });
-  return { session: { ...session, shots }, texts };
-}
+const joinedWith = ({ session, texts }: Joined, setAside: SetAside): Joined => ({
+  session: withReasons(session, setAside),
+  texts,
+});
 
 function afterLeavingOut(state: State, read: Joined, { shot, reason }: { shot: number; reason: string | null }): State {
   const setAside = { ...state.setAside, [shot]: reason };
-  return { ...state, read: withReasons(read, setAside), setAside, ...wish(state, "check") };
+  return { ...state, read: joinedWith(read, setAside), setAside, ...wish(state, "check") };
 }
 
 function afterAsking(state: State, before: Question, patch: Patch<Question>): State {

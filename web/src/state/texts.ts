@@ -2,6 +2,7 @@
 import type { Hints, ReadResult, Refusal } from "../core/engine.js";
 import type { Sheet } from "../core/workbook.js";
 import { say } from "../text/say.js";
+import { shotCount } from "./shots.js";
 
 /** Where a text came from. */
 export interface Source {
@@ -113,7 +114,7 @@ function mergeHints(before: Hints, more: Hints): Hints {
 
 /** Why a text that was to be added holds nothing; null when it holds shots or averages. */
 export function nothingIn({ source, result }: Given): Refusal | null {
-  if (!result || result.session.shots.length > 0 || result.session.summaries.length > 0) return null;
+  if (!result || shotCount(result.session) > 0 || result.session.summaries.length > 0) return null;
   const [problem] = result.problems;
   return {
     kind: problem?.kind ?? "no_numbers",

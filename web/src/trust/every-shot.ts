@@ -1,10 +1,11 @@
 /** Every shot in the order hit: as a picture, and as a table in which a shot can be left out and put back. */
 import { html, nothing, type TemplateResult } from "lit";
-import type { Report, Session } from "../core/engine.js";
+import type { Report, Session, Shot } from "../core/engine.js";
 import { amountOf, type MeasureView, number } from "../format/values.js";
 import { build, choice } from "../pieces/pieces.js";
 import { whenOpen } from "../pieces/when-open.js";
 import type { Actions } from "../state/actions.js";
+import { shotCount, shotsFrom } from "../state/shots.js";
 import { say } from "../text/say.js";
 import { drawOrder } from "./draw-order.js";
 import { type Drift, type OrderedShot, orderGeometry } from "./order.js";
@@ -21,11 +22,11 @@ export function shots(
   shown: number,
   actions: Actions,
 ): TemplateResult | typeof nothing {
-  if (session.shots.length === 0) return nothing;
+  if (shotCount(session) === 0) return nothing;
   return html`
     <div class="card every-shot">
       <h3>${say("shots-title", { measure: measure.name.toLowerCase() })}</h3>
-      ${session.shots.length <= DRAWN ? picture(session, report, measure) : html`<p class="hint">${say("shots-too-many")}</p>`}
+      ${shotCount(session) <= DRAWN ? picture(session, report, measure) : html`<p class="hint">${say("shots-too-many")}</p>`}
       <details class="shot-list">
         <summary>${say("shots-every")}</summary>
         ${whenOpen(() => list(session, measure, actions, shown))}
@@ -37,15 +38,15 @@ const list = (session: Session, measure: MeasureView, actions: Actions, shown: n
   <p class="hint">${say("shots-every-help")}</p>
   ${table(session, measure, actions, shown)}
   ${
-    session.shots.length > shown
+    shotCount(session) > shown
       ? html`<div class="buttons">
-        <button type="button" @click=${actions.showMoreShots}>${say("shots-show-more", { count: session.shots.length })}</button>
+        <button type="button" @click=${actions.showMoreShots}>${say("shots-show-more", { count: shotCount(session) })}</button>
       </div>`
       : nothing
   }`;
 
 function picture(session: Session, report: Report, measure: MeasureView): TemplateResult {
-  const ordered = session.shots.map(
+  const ordered = shotsFrom(session, 0, DRAWN).map(
     (shot): OrderedShot => ({
       build: shot.build,
       round: shot.round,
@@ -120,11 +121,10 @@ const table = (session: Session, measure: MeasureView, actions: Actions, shown: 
     <thead>
       <tr><th scope="col">${say("shots-column")}</th><th scope="col">${say("role-build")}</th><th scope="col">${measure.name}</th><th scope="col">${say("counts-column")}</th></tr>
     </thead>
-    <tbody>${session.shots.slice(0, shown).map((_, index) => row(session, measure, actions, index))}</tbody>
+    <tbody>${shotsFrom(session, 0, shown).map((shot, index) => row(session, shot, measure, actions, index))}</tbody>
   </table>`;
 
-function row(session: Session, measure: MeasureView, actions: Actions, index: number): TemplateResult {
-  const shot = session.shots[index]!;
+function row(session: Session, shot: Shot, measure: MeasureView, actions: Actions, index: number): TemplateResult {
   const value = shot.values[measure.id] ?? null;
   const reason = shot.left_out;
   const usual = REASONS.map((one) => say(`reason-${one}`));

@@ -3,6 +3,7 @@
 #![allow(clippy::unwrap_used, reason = "a test that cannot read its own case must fail")]
 
 mod closed_forms;
+mod edges;
 mod impact;
 mod properties;
 mod reference;

@@ -1,7 +1,7 @@
 /** The form of a plan, what it will show, and what a longer or a shorter one would. */
 import { html, nothing, type TemplateResult } from "lit";
 import type { Goal, Measure } from "../../core/engine.js";
-import type { Length, LookWord, Plan } from "../../core/planner.js";
+import type { Length, LookWord, Plan, PlanLimits } from "../../core/planner.js";
 import { isSpread, marginScale } from "../../format/margin.js";
 import {
   chosenOf,
@@ -20,18 +20,17 @@ import { build, choice, marker } from "../../pieces/pieces.js";
 import { trouble } from "../../pieces/trouble.js";
 import { say } from "../../text/say.js";
 import { drawPower } from "../draw-power.js";
-import { FEWEST_BUILDS, FEWEST_ROUNDS, LONGEST_SET, MOST_BUILDS, MOST_ROUNDS } from "../limits.js";
 import { doubled, powerGeometry } from "../power.js";
 import type { FairActions, FairState } from "../state.js";
 import { isStrike } from "./face.js";
 import { looksView } from "./looks.js";
 
 /** Choices of the form: the core takes more. */
-const SETS = Array.from({ length: LONGEST_SET }, (_, before) => before + 1);
 const WARM_UPS = [0, 5, 10, 15, 20];
 const LOOKS: readonly LookWord[] = ["halfway", "at_end", "every_round"];
 
-export function planView(state: FairState, actions: FairActions): TemplateResult {
+/** A form within the limits of the core: it offers nothing that would be refused. */
+export function planView(state: FairState, limits: PlanLimits, actions: FairActions): TemplateResult {
   const { plan, refusal, sent } = state;
   return html`
     ${
@@ -46,14 +45,14 @@ export function planView(state: FairState, actions: FairActions): TemplateResult
     <div class="card fair-plan no-print">
       <p class="hint">${say("fair-help")}</p>
       <form class="fair-form" @submit=${(event: Event) => event.preventDefault()}>
-        ${clubs(state, actions)} ${whatCounts(state, actions)} ${length(state, actions)} ${more(state, actions)}
+        ${clubs(state, limits, actions)} ${whatCounts(state, actions)} ${length(state, limits, actions)} ${more(state, limits, actions)}
       </form>
       ${trouble(refusal)}
     </div>
     ${plan ? promised(plan, state, actions) : nothing}`;
 }
 
-function clubs({ request }: FairState, actions: FairActions): TemplateResult {
+function clubs({ request }: FairState, limits: PlanLimits, actions: FairActions): TemplateResult {
   const names = request.builds;
   const rename = (at: number, name: string) =>
     actions.change({ builds: names.map((old, index) => (index === at ? name : old)) });
@@ -69,7 +68,7 @@ function clubs({ request }: FairState, actions: FairActions): TemplateResult {
               <input aria-label=${say("fair-club-name", { number: at + 1 })} autocomplete="off" maxlength="60" .value=${name}
                 @change=${(event: Event) => rename(at, (event.target as HTMLInputElement).value)} />
               ${
-                names.length > FEWEST_BUILDS && at > 0 && !request.same_club
+                names.length > limits.builds.least && at > 0 && !request.same_club
                   ? html`<button type="button" aria-label=${say("fair-club-out", { number: at + 1 })}
                     @click=${() => actions.change({ builds: names.filter((_, index) => index !== at) })}>✕</button>`
                   : nothing
@@ -79,7 +78,7 @@ function clubs({ request }: FairState, actions: FairActions): TemplateResult {
       </ul>
       <div class="buttons">
         ${
-          names.length < MOST_BUILDS && !request.same_club
+          names.length < limits.builds.most && !request.same_club
             ? html`<button type="button" @click=${() => actions.change({ builds: [...names, say("fair-new-driver-n", { number: names.length })] })}>${say("fair-add-club")}</button>`
             : nothing
         }
@@ -111,7 +110,11 @@ function whatCounts({ request, measures, plan }: FairState, actions: FairActions
       ${amount("margin", margin === null ? "" : plain(shown(margin)), unit, (value) => actions.change({ margin: value === null ? undefined : taken(value) }))}</label>`;
 }
 
-function length({ request, plan }: FairState, actions: FairActions): TemplateResult | typeof nothing {
+function length(
+  { request, plan }: FairState,
+  limits: PlanLimits,
+  actions: FairActions,
+): TemplateResult | typeof nothing {
   if (!plan) return nothing;
   const { rounds, set } = plan;
   const step = (by: number) => actions.change({ rounds: rounds + by });
@@ -119,9 +122,9 @@ function length({ request, plan }: FairState, actions: FairActions): TemplateRes
     <div class="row" role="group" aria-labelledby="fair-rounds-label">
       <span id="fair-rounds-label">${say("fair-rounds-of", { count: set })}</span>
       <span class="stepper">
-        <button type="button" aria-label=${say("fair-round-less")} ?disabled=${rounds <= FEWEST_ROUNDS} @click=${() => step(-1)}>−</button>
+        <button type="button" aria-label=${say("fair-round-less")} ?disabled=${rounds <= limits.rounds.least} @click=${() => step(-1)}>−</button>
         <output class="amount" id="fair-rounds" aria-live="polite">${rounds}</output>
-        <button type="button" aria-label=${say("fair-round-more")} ?disabled=${rounds >= MOST_ROUNDS} @click=${() => step(1)}>+</button>
+        <button type="button" aria-label=${say("fair-round-more")} ?disabled=${rounds >= limits.rounds.most} @click=${() => step(1)}>+</button>
       </span>
     </div>
     <label class="row"><span>${say("fair-look")}</span>
@@ -133,15 +136,20 @@ function length({ request, plan }: FairState, actions: FairActions): TemplateRes
       )}</label>`;
 }
 
-function more({ request, plan, current, measures }: FairState, actions: FairActions): TemplateResult {
+function more(
+  { request, plan, current, measures }: FairState,
+  limits: PlanLimits,
+  actions: FairActions,
+): TemplateResult {
   const measure = viewOf(request.measure, measures);
   const counts = (all: readonly number[]) => all.map((n) => ({ value: String(n), label: String(n) }));
+  const sets = Array.from({ length: limits.set.most - limits.set.least + 1 }, (_, at) => limits.set.least + at);
   const drawn = request.seed !== undefined;
   return html`
     <details class="fair-more">
       <summary>${say("fair-more")}</summary>
       <label class="row"><span>${say("fair-set")}</span>
-        ${choice(say("fair-set-label"), counts(SETS), String(request.set ?? plan?.set), (set) => actions.change({ set: Number(set) }))}</label>
+        ${choice(say("fair-set-label"), counts(sets), String(request.set ?? plan?.set), (set) => actions.change({ set: Number(set) }))}</label>
       <label class="row"><span>${say("fair-warm")}</span>
         ${choice(say("fair-warm-label"), counts(WARM_UPS), String(request.warm_up ?? plan?.warm_up), (n) => actions.change({ warm_up: Number(n) }))}</label>
       ${
