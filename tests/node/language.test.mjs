@@ -8,26 +8,15 @@ import * as workbook from "../../web/pkg/straight_answer_workbook.js";
 
 const bytes = (path) => readFileSync(new URL(`../../${path}`, import.meta.url));
 const table = bytes("web/pkg/straight_answer_es.txt").toString("utf8");
-core.initSync({ module: bytes("web/pkg/straight_answer_bg.wasm") });
-workbook.initSync({ module: bytes("web/pkg/straight_answer_workbook_bg.wasm") });
+const packages = {
+  straight_answer: core,
+  straight_answer_workbook: workbook,
+};
+for (const [name, { initSync }] of Object.entries(packages)) initSync({ module: bytes(`web/pkg/${name}_bg.wasm`) });
 
 const demo = bytes("demo/fair-12-yards.csv").toString("utf8");
 const question = { baseline: 0, measure: "carry", stopping: "fixed" };
 
-<<<<<<< HEAD
-/** What a call gives or throws in English, and in Spanish. */
-function both(call) {
-  const said = (voice) => {
-    try {
-      return call(voice);
-    } catch (refusal) {
-      return refusal;
-    }
-  };
-  const [english, spanish] = [said(undefined), said({ table })];
-  assert.deepEqual(said(null), english, "English again");
-  return [english, spanish];
-=======
 /** What a call gives, or what it throws. */
 function said(call) {
   try {
@@ -47,7 +36,6 @@ function both(call, spanish = { table }) {
     "English again",
   );
   return [english, other];
->>>>>>> core
 }
 
 /** An answer without its words. */
@@ -63,11 +51,7 @@ test("an answer keeps its decision and changes its words", () => {
 });
 
 test("measures have the names of the language", () => {
-<<<<<<< HEAD
-  const [english, spanish] = both((voice) => core.measures(voice));
-=======
   const [english, spanish] = both(core.measures);
->>>>>>> core
   const speed = (list) => list.find(({ id }) => id === "ball_speed").name;
   assert.deepEqual([speed(english), speed(spanish)], ["Ball speed", "Velocidad de bola"]);
 });
@@ -76,11 +60,7 @@ test("refusals of the flight, of a plan and of workbooks say it too", () => {
   const refusals = [
     both((voice) => core.fly({ launch: { ball_speed: 160, launch_angle: 90, spin_rate: 2700 } }, voice)),
     both((voice) => core.plan({ builds: ["Own"], measure: "carry" }, voice)),
-<<<<<<< HEAD
-    both((voice) => workbook.sheets(Uint8Array.from([0x50, 0x4b, 3, 4]), voice?.table)),
-=======
     both((words) => workbook.sheets(Uint8Array.from([0x50, 0x4b, 3, 4]), words), table),
->>>>>>> core
   ];
   for (const [english, spanish] of refusals) {
     assert.equal(spanish.kind, english.kind);
@@ -125,24 +105,6 @@ test("a table that is none, was cut or belongs to another version is refused, an
     "\0",
     lines.slice(0, 3).join("\n"),
   ];
-<<<<<<< HEAD
-  for (const text of wrong) {
-    assert.throws(
-      () => core.measures({ table: text }),
-      ({ kind, place, remedy }) => kind === "table_of_another_version" && place === "voice.table" && remedy.length > 0,
-      text.slice(0, 20),
-    );
-  }
-  assert.equal(core.measures().length, core.measures({ table }).length, "still alive");
-});
-
-test("the units shown change words and no number", () => {
-  const { session } = core.read(demo, null);
-  const [yards, meters] = ["yards", "meters"].map((units) => core.check({ session, question }, { units }));
-  assert.notEqual(yards.answer.words.line + yards.answer.words.headline, meters.answer.words.line + meters.answer.words.headline);
-  assert.equal(numbers(yards), numbers(meters));
-  assert.throws(() => core.check({ session, question }, { units: "miles" }), ({ place }) => place.startsWith("voice"));
-=======
   const english = core.measures();
   const noWorkbook = Uint8Array.from([0x50, 0x4b, 3, 4]);
   const unopened = said(() => workbook.sheets(noWorkbook));
@@ -156,5 +118,4 @@ test("the units shown change words and no number", () => {
     );
   }
   assert.deepEqual(core.measures(), english);
->>>>>>> core
 });
