@@ -21,7 +21,10 @@ for (const [what, fragment] of Object.entries({ pasted: "example=fair", link: LI
     const cores = weights.filter(([name]) => name.endsWith(".wasm"));
     assert.equal(cores.length, 1, `one core answers first, not ${cores.map(([name]) => name).join(", ")}`);
     const all = weights.reduce((sum, [, weight]) => sum + weight, 0);
-    assert.ok(all <= MOST[what] + BESIDES, `${all} bytes:\n${weights.map(([name, weight]) => `${weight} ${name}`).join("\n")}`);
+    assert.ok(
+      all <= MOST[what] + BESIDES,
+      `${all} bytes:\n${weights.map(([name, weight]) => `${weight} ${name}`).join("\n")}`,
+    );
   });
 }
 
