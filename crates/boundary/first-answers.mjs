@@ -42,7 +42,11 @@ function answer(call) {
 }
 
 /** As the page asks first: of carry, or of what there is. */
-const asked = ({ measures }) => ({ baseline: 0, measure: measures.includes("carry") ? "carry" : (measures[0] ?? "carry"), stopping: "unknown" });
+const asked = ({ measures }) => ({
+  baseline: 0,
+  measure: measures.includes("carry") ? "carry" : (measures[0] ?? "carry"),
+  stopping: "unknown",
+});
 
 const texts = SHOTS.map((name) => answer(() => core.decode(read(name), "shots.csv")));
 // A workbook is only told from a text: what opens it is a package of its own.
@@ -54,8 +58,11 @@ function giveEveryAnswer(manner, voice) {
   for (const text of [...texts, ...invented]) {
     const { session } = answer(() => core.read_in_columns(text, {}, voice));
     const question = asked(session);
-    for (const stopping of ["unknown", "fixed"]) answer(() => core.check({ session, question: { ...question, stopping } }, voice));
-    const { session: sent, question: what } = answer(() => core.unpack(`#${sender.pack({ session, question })}`, voice));
+    for (const stopping of ["unknown", "fixed"])
+      answer(() => core.check({ session, question: { ...question, stopping } }, voice));
+    const { session: sent, question: what } = answer(() =>
+      core.unpack(`#${sender.pack({ session, question })}`, voice),
+    );
     answer(() => core.check({ session: sent, question: what }, voice));
   }
 }
