@@ -10,7 +10,10 @@ for (const name of readdirSync(dist, { recursive: true })) {
   // What starts with a point is not for visitors.
   if (!TEXTS.test(name) || name.startsWith(".")) continue;
   const bytes = readFileSync(`${dist}${name}`);
-  writeFileSync(`${dist}${name}.gz`, gzipSync(bytes, { level: constants.Z_BEST_COMPRESSION, memLevel: constants.Z_MAX_MEMLEVEL }));
+  writeFileSync(
+    `${dist}${name}.gz`,
+    gzipSync(bytes, { level: constants.Z_BEST_COMPRESSION, memLevel: constants.Z_MAX_MEMLEVEL }),
+  );
   const size = { [constants.BROTLI_PARAM_SIZE_HINT]: bytes.length };
   writeFileSync(
     `${dist}${name}.br`,

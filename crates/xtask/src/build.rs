@@ -17,7 +17,7 @@ const PROFILE: &str = "wasm";
 /// The files of the core that gives a page's first answer, made of the whole one.
 const FIRST: &str = "straight_answer_first";
 
-/// What else the core speaks beside English; a text for each, which a call is given as its voice.
+/// What else the core speaks beside English; a text for each, which a caller hands over with its voice.
 const LANGUAGES: [&str; 1] = ["es"];
 
 /// Builds everything.
