@@ -121,7 +121,10 @@ fn abridged(linked: &Path, aside: &Path, folder: &Path) -> Result<()> {
         (aside.join("named.wasm"), aside.join(format!("{CORE}.js")), aside.join("first.wasm"));
     let made = Made { linked, whole: &whole, script: &script, tables: &tables, aside };
     let script = abridged::write(&made, &to, |from, to| wasm_opt(from, to, &smaller("-Oz")))?;
-    fs::write(folder.join(format!("{FIRST}.js")), script.replace(&format!("{CORE}_bg.wasm"), &format!("{FIRST}_bg.wasm")))?;
+    fs::write(
+        folder.join(format!("{FIRST}.js")),
+        script.replace(&format!("{CORE}_bg.wasm"), &format!("{FIRST}_bg.wasm")),
+    )?;
     fs::copy(aside.join(format!("{CORE}.d.ts")), folder.join(format!("{FIRST}.d.ts")))?;
     ship(&to, &folder.join(format!("{FIRST}_bg.wasm")))
 }
