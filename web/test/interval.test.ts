@@ -1,6 +1,6 @@
 /** Geometry of the answer's picture, and the markers of the builds. */
 import { describe, expect, test } from "vitest";
-import { intervalGeometry, type Row } from "../src/chart/interval.js";
+import { intervalGeometry, labelPlace, type Row } from "../src/chart/interval.js";
 import { LOOKS, look, markerPath } from "../src/chart/marker.js";
 import { linear, ratio } from "../src/chart/scale.js";
 
@@ -108,4 +108,13 @@ describe("markers", () => {
   });
 
   test("after the last look the first comes again", () => expect(look(LOOKS)).toBe(0));
+});
+
+test("a label that would be cut at an edge begins or ends there", () => {
+  expect(labelPlace(50, 30)).toEqual({ at: 50, anchor: "middle" });
+  expect(labelPlace(20, 30)).toEqual({ at: 0, anchor: "start" });
+  expect(labelPlace(80, 30)).toEqual({ at: 100, anchor: "end" });
+  // As long as the longest of the catalogues: it takes all of a phone's picture.
+  expect(labelPlace(37, 46)).toEqual({ at: 0, anchor: "start" });
+  expect(labelPlace(60, 46)).toEqual({ at: 100, anchor: "end" });
 });

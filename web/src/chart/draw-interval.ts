@@ -1,7 +1,7 @@
 /** Draws the geometry of `interval.ts`. Decides nothing. */
 import { html, nothing, svg, type TemplateResult } from "lit";
 import { mark } from "./draw-mark.js";
-import type { Bar, IntervalGeometry } from "./interval.js";
+import { type Bar, type IntervalGeometry, labelPlace } from "./interval.js";
 
 /** The texts a picture carries; the caller has them from the report and the format. */
 export interface IntervalTexts {
@@ -22,7 +22,7 @@ export const drawInterval = (geometry: IntervalGeometry, texts: IntervalTexts): 
           y="22" height=${geometry.axisY - 22} />`
         : nothing
     }
-    <text class="zone-label" x=${percent(labelAt(geometry.none))} y="14" text-anchor=${anchor(geometry.none)}>${texts.zone}</text>
+    ${zoneLabel(geometry.none, texts.zone)}
     <line class="axis" x1="0" x2="100%" y1=${geometry.axisY} y2=${geometry.axisY} />
     ${geometry.ticks.map(
       ({ at, value }) => svg`
@@ -32,6 +32,11 @@ export const drawInterval = (geometry: IntervalGeometry, texts: IntervalTexts): 
     <line class="none" x1=${percent(geometry.none)} x2=${percent(geometry.none)} y1="22" y2=${geometry.axisY} />
     ${geometry.bars.map((bar) => drawBar(bar, texts))}
   </svg>`;
+
+function zoneLabel(none: number, text: string): TemplateResult {
+  const { at, anchor } = labelPlace(none, text.length);
+  return svg`<text class="zone-label" x=${percent(at)} y="14" text-anchor=${anchor}>${text}</text>`;
+}
 
 const drawBar = (bar: Bar, texts: IntervalTexts): TemplateResult => svg`
   <g class="bar ${bar.chosen ? "chosen" : ""}">
@@ -46,7 +51,3 @@ const drawBar = (bar: Bar, texts: IntervalTexts): TemplateResult => svg`
   </g>`;
 
 const percent = (value: number): string => `${Math.round(value * 100) / 100}%`;
-
-/** A label centered near an edge would be cut: it starts or ends there instead. */
-const anchor = (at: number): string => (at < 30 ? "start" : at > 70 ? "end" : "middle");
-const labelAt = (at: number): number => (at < 30 ? 0 : at > 70 ? 100 : at);

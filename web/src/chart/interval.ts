@@ -78,6 +78,16 @@ export function intervalGeometry({ rows, margin, isRatio, scale: shown = 1 }: In
   };
 }
 
+/** How wide a letter of the label is on the narrowest screen, in percent of the picture. */
+const LETTER = 2.1;
+
+/** Where a label stands that names the zone around `none`: one that would be cut begins or ends at the picture's edge. */
+export function labelPlace(none: number, letters: number): { at: number; anchor: "start" | "middle" | "end" } {
+  const half = (letters * LETTER) / 2;
+  if (none - half < 0) return { at: 0, anchor: "start" };
+  return none + half > 100 ? { at: 100, anchor: "end" } : { at: none, anchor: "middle" };
+}
+
 function zone(margin: number | null, isRatio: boolean): { low: number; high: number } | null {
   if (margin === null) return null;
   return isRatio ? { low: 1 / margin, high: margin } : { low: -margin, high: margin };
