@@ -48,11 +48,19 @@ const asked = ({ measures }) => ({
   stopping: "unknown",
 });
 
+/** What a file may be by its first bytes: a workbook, which is opened elsewhere, or a picture, which is refused. */
+const OTHERS = [
+  [0x50, 0x4b, 3, 4, 20],
+  [0xd0, 0xcf, 0x11, 0xe0],
+  [0x89, 0x50, 0x4e, 0x47, 0, 1],
+];
+
 const texts = SHOTS.map((name) => answer(() => core.decode(read(name), "shots.csv")));
 
 function giveEveryAnswer(manner, voice) {
   const invented = Array.from({ length: INVENTED }, (_, at) => plainSession(manner * INVENTED + at));
   answer(() => core.measures(voice));
+  for (const bytes of OTHERS) answer(() => core.decode(Uint8Array.from(bytes), "shots", voice));
   for (const text of [...texts, ...invented]) {
     const { session } = answer(() => core.read_in_columns(text, {}, voice));
     const question = asked(session);
