@@ -66,7 +66,7 @@ test("shots that nobody asked it about while it was made are answered as the who
 });
 
 test("what it was not made for it traps on, and never answers otherwise", () => {
-  const { session } = whole.read(text(demos[0]), {});
+  const { session } = whole.read_in_columns(text(demos[0]), {});
   const question = { baseline: 0, measure: "carry", stopping: "fixed" };
   assert.throws(() => first.luck({ session, question, showing: "picked" }, voices[0]));
   const nested = '{"shots": [{"club": "A", "carry": 250}]}';

@@ -102,6 +102,7 @@ export function fakeEngine(): Engine & { calls: string[] } {
       calls.push(`join ${sessions.length}`);
       return sessions[0]!;
     },
+    loadTheRest: async () => undefined,
     check: async ({ session: { shots } }) => {
       calls.push(`check ${shots.length}`);
       return report();

@@ -7,17 +7,19 @@ import { MEASURES, readResult, report, session } from "./fake-engine.js";
 
 const question: Question = { baseline: 1, measure: "carry", margin: 4, stopping: "fixed" };
 const run = (state: State, ...messages: Message[]): State => messages.reduce(reduce, state);
-const text = { source: { kind: "link", name: "The link", text: "x" } } as const;
+const source = { kind: "link", name: "The link", text: "" } as const;
+const written: Message = { type: "link_written", source, text: "csv", result: readResult(session(2, 3)) };
+
+const linkOpened = (): Message => ({
+  type: "link_opened",
+  source,
+  session: session(2, 3),
+  sent: { question, view: { note: "Saturday" }, notices: [] },
+});
 
 function opened(): State {
-  const one = run(
-    start,
-    { type: "opened", measures: MEASURES },
-    { type: "link_opened", text, sent: { question, view: { note: "Saturday" }, notices: [] } },
-  );
-  const of = session(2, 3);
-  const two = run(one, { type: "read", turn: one.turn, results: [readResult(of)], session: of });
-  return run(two, { type: "answered", turn: two.turn, report: report() });
+  const one = run(start, { type: "opened", measures: MEASURES }, linkOpened());
+  return run(one, { type: "answered", turn: one.turn, report: report() });
 }
 
 describe("a link", () => {
@@ -47,8 +49,37 @@ describe("a link", () => {
     expect(isChanged(back)).toBe(false);
   });
 
+  test("is answered as it came, before its shots are a text", () => {
+    const state = run(start, { type: "opened", measures: MEASURES }, linkOpened());
+    expect(state.wants).toBe("check");
+    expect(state.read?.session).toEqual(session(2, 3));
+    expect(state.given[0]).toMatchObject({ source: { text: "" }, shown: null });
+    const { turn, given, wants, report: answer } = run(opened(), written);
+    expect([turn, wants, answer]).toEqual([opened().turn, null, opened().report]);
+    expect(given[0]).toMatchObject({ source: { text: "csv" }, shown: { session: session(2, 3) } });
+  });
+
+  test("keeps what was corrected before its shots were a text", () => {
+    const renamed = run(opened(), { type: "renamed", build: "Club 1", name: "Mine" }, written);
+    expect(renamed.wants).toBe("read");
+    expect(renamed.given[0]).toMatchObject({
+      source: { text: "csv" },
+      hints: { names: { "Club 1": "Mine" } },
+      result: null,
+    });
+    const undone = run(renamed, { type: "undone" });
+    expect(undone.given[0]).toMatchObject({ source: { text: "csv" }, hints: {} });
+  });
+
+  test("that another has taken the place of is written out where it can be gone back to", () => {
+    const other = { kind: "pasted", name: "t", text: "x" } as const;
+    const state = run(opened(), { type: "texts_given", texts: [{ source: other }] }, written);
+    expect(state.given[0]?.source.text).toBe("x");
+    expect(run(state, { type: "undone" }).given[0]?.source.text).toBe("csv");
+  });
+
   test("is forgotten with its shots", () => {
-    expect(run(opened(), { type: "texts_given", texts: [text] }).sent).toBeNull();
+    expect(run(opened(), { type: "texts_given", texts: [{ source }] }).sent).toBeNull();
     expect(run(opened(), { type: "started_again" }).sent).toBeNull();
   });
 });

@@ -15,19 +15,19 @@ const offers: Record<string, number> = { carry: FIVE_METERS, offline: FIVE_METER
 const IN_METERS: Measure[] = MEASURES.map((one) => ({ ...one, offered_margin: offers[one.id] ?? one.margin }));
 
 const run = (state: State, ...messages: Message[]): State => messages.reduce(reduce, state);
-const text = (kind: "pasted" | "link") => ({ source: { kind, name: "t", text: "x" } }) as const;
 const of = session(2, 3, ["carry", "ball_speed", "spin_rate"]);
 
 /** A question as it is asked first, of a session that has just been read. */
-function first(measures: Measure[], message: Message, shots = of): State {
+function first(measures: Measure[], message: Message): State {
   const one = run(start, { type: "opened", measures }, message);
-  return run(one, { type: "read", turn: one.turn, results: [readResult(shots)], session: shots });
+  return run(one, { type: "read", turn: one.turn, results: [readResult(of)], session: of });
 }
 
-const pasted: Message = { type: "texts_given", texts: [text("pasted")] };
+const pasted: Message = { type: "texts_given", texts: [{ source: { kind: "pasted", name: "t", text: "x" } }] };
 const linked = (question: Question): Message => ({
   type: "link_opened",
-  text: text("link"),
+  source: { kind: "link", name: "t", text: "" },
+  session: of,
   sent: { question, view: {}, notices: [] },
 });
 

@@ -2,6 +2,7 @@
 
 use crate::abridged::{self, Made};
 use crate::licenses;
+use crate::packages::{CORE, PACKAGES, Package, WASM_TARGET};
 use crate::shell::{cargo, find, npm, output, program, root, run};
 use anyhow::{Context, Result, anyhow, bail};
 use std::fs;
@@ -11,33 +12,16 @@ use std::time::SystemTime;
 use walrus::{Module, ModuleConfig};
 use wasm_bindgen_cli_support::Bindgen;
 
-/// The one target besides the native one.
-pub(crate) const WASM_TARGET: &str = "wasm32-unknown-unknown";
-
 /// Optimized for the size of a download.
 const PROFILE: &str = "wasm";
 
-/// The files of the core.
-const CORE: &str = "straight_answer";
 /// The files of the core that gives a page's first answer, made of the whole one.
 const FIRST: &str = "straight_answer_first";
 
 /// What the abridged core is made by.
 const ANSWERS: [&str; 2] = ["crates/boundary/first-answers.mjs", "crates/boundary/plain-sessions.mjs"];
 
-/// What the web side loads from `web/pkg/`: a crate, and what its files are called.
-struct Package {
-    of: &'static str,
-    name: &'static str,
-}
-
-/// The core, then what opens workbooks.
-const PACKAGES: [Package; 2] = [
-    Package { of: "straight-answer", name: CORE },
-    Package { of: "straight-answer-workbook", name: "straight_answer_workbook" },
-];
-
-/// What else the core speaks beside English; a text for each, which the packages are handed (`speak`).
+/// What else the core speaks beside English; a text for each, which a caller hands over with its voice.
 const LANGUAGES: [&str; 1] = ["es"];
 
 /// Builds everything.
@@ -56,11 +40,6 @@ pub(crate) fn site() -> Result<()> {
         bail!("the web build left no dist/index.html");
     }
     licenses::write_site()
-}
-
-/// The crates that the packages are built from.
-pub(crate) fn crates() -> impl Iterator<Item = &'static str> {
-    PACKAGES.iter().map(|package| package.of)
 }
 
 /// Adds the wasm target of the toolchain in use when it is missing.

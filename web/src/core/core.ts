@@ -18,10 +18,8 @@ const first = { check, decode, measures, read_in_columns, unpack };
 export interface Cores {
   /** A call that a first answer may well make. */
   soon<T>(call: (core: typeof first, voice: Voice) => T): Promise<T>;
-  /** A call that no first answer makes. */
+  /** A call that no first answer makes: it loads the whole core, if that is not there. A failed attempt is made again at the next. */
   later<T>(call: (core: Core, voice: Voice) => T): Promise<T>;
-  /** Loads the whole core, if it is not there; a failed attempt is made again at the next call. */
-  whole(): Promise<Core>;
 }
 
 /** Starts the abridged core, to answer in a manner. */
@@ -52,7 +50,7 @@ export async function openCores(manner: string, abridged: WebAssembly.Module): P
     }
   }
 
-  return { soon, later: async (call) => call(await whole(), voice), whole };
+  return { soon, later: async (call) => call(await whole(), voice) };
 }
 
 /** The whole core on this thread. */

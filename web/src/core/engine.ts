@@ -88,6 +88,8 @@ export interface Engine {
   read(text: string, hints: Hints): Promise<ReadResult>;
   /** Joins sessions of texts given one after another; `order` is how the clubs were hit, when that is known. */
   join(sessions: readonly Session[], order: Order | null): Promise<Session>;
+  /** Loads the whole core, which what is asked after an answer may take: it comes while the answer is read. */
+  loadTheRest(): Promise<void>;
   /** Answers a question from a session's shots. */
   check(request: CheckRequest): Promise<Report>;
   /** Shows how far luck reaches on a session's own shots. */
@@ -114,15 +116,14 @@ export interface Engine {
 
 /** The core on this thread, to answer in a manner. */
 export async function openLocal(manner: string, abridged: WebAssembly.Module): Promise<Engine> {
-  const { soon, later, whole } = await openCores(manner, abridged);
-  /** What is asked after an answer may take the whole core: it comes while the answer is read. */
-  const thenTheRest = (): void => void setTimeout(() => void whole().catch(() => undefined));
+  const { soon, later } = await openCores(manner, abridged);
   return {
     measures: () => asking(() => soon((core, voice) => core.measures(voice))),
     decode: (bytes, name) => asking(() => soon((core, voice) => core.decode(bytes, name, voice))),
     read: (text, hints) => asking(() => soon((core, voice) => core.read_in_columns(text, hints, voice))),
     join: (sessions, order) => asking(() => later((core, voice) => core.join([...sessions], order, voice))),
-    check: (request) => asking(() => soon((core, voice) => core.check(request, voice))).finally(thenTheRest),
+    check: (request) => asking(() => soon((core, voice) => core.check(request, voice))),
+    loadTheRest: () => asking(() => later(() => undefined)),
     luck: (request) => asking(() => later((core, voice) => core.luck(request, voice))),
     unpack: (link) => asking(() => soon((core, voice) => core.unpack(link, voice))),
     share: (request) => asking(() => later((core, voice) => core.share(request, voice))),

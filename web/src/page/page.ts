@@ -6,6 +6,7 @@
 
 import type { TemplateResult } from "lit";
 import type { Engine, Question } from "../core/engine.js";
+import { readIn } from "../core/read-in-units.js";
 import { asRefusal } from "../core/refusal.js";
 import { LightElement } from "../pieces/light-element.js";
 import { openNow } from "../pieces/when-open.js";
@@ -14,6 +15,7 @@ import { type Example, exampleIn } from "../state/examples.js";
 import { take } from "../state/intake.js";
 import { isLink } from "../state/link.js";
 import { nextFrame, nextTurn } from "../state/next-frame.js";
+import { once } from "../state/once.js";
 import type { Current } from "../state/page-port.js";
 import { type Message, reduce, type State, start } from "../state/state.js";
 import { type NewText, textsOf } from "../state/texts.js";
@@ -42,6 +44,8 @@ export class StraightAnswerPage extends LightElement {
   #isFetching = false;
   /** Where to go once the answer stands: an example opened by its address shows the answer first. */
   #goTo: "answer" | "shots" | "sent" | null = null;
+  /** Makes a text of what came by a link: after its answer, or before anything else is read. */
+  #writeOut = async (): Promise<void> => undefined;
   readonly #watch = watchingWith((place) => this.#dispatch({ type: "answer_is", place }));
 
   readonly #actions: Actions = {
@@ -158,6 +162,8 @@ export class StraightAnswerPage extends LightElement {
     await nextFrame();
     this.#isWhole = true;
     this.requestUpdate();
+    // What fails to load now is loaded when it is asked for, and said then.
+    await (await this.engine).loadTheRest().catch(() => undefined);
   }
 
   /** Does what the state wants, save what something newer has overtaken; its outcome the reducer drops. */
@@ -165,13 +171,18 @@ export class StraightAnswerPage extends LightElement {
     try {
       await this.#opened;
       await nextFrame();
+      if (state.wants === "read") await this.#writeOut();
       if (state.turn !== this.#state.turn) return;
-      const outcome = await work(await this.engine, state);
+      const outcome = await work(await this.engine, this.#state);
       await nextTurn();
       this.#dispatch(outcome);
     } catch (thrown) {
       this.#dispatch({ type: "refused", turn: state.turn, refusal: asRefusal(thrown) });
     }
+    // What fails here is tried again before anything is read, and said then.
+    if (state.wants !== "check") return;
+    await nextFrame();
+    await this.#writeOut().catch(() => undefined);
   }
 
   #give(texts: readonly NewText[], adding = false, opening = this.opening): void {
@@ -271,14 +282,22 @@ export class StraightAnswerPage extends LightElement {
     this.requestUpdate();
   }
 
-  /** The link's shots come in as a text that reads back as they were: all that can be done with a text can be done with them. */
+  /**
+   * The link's shots are answered as they came, and become a text that reads back as they were: all that can be done with a
+   * text can be done with them.
+   */
   async #openLink(link: string): Promise<void> {
     try {
       const engine = await this.engine;
       const { session, ...sent } = await engine.unpack(link);
-      const text = await engine.writeCsv(session);
+      await this.#opened;
+      const source = { kind: "link", name: say("text-link"), text: "" } as const;
+      this.#writeOut = once(async () => {
+        const text = await engine.writeCsv(session);
+        this.#dispatch({ type: "link_written", source, text, result: await readIn(engine, text, {}) });
+      });
       this.#goTo = "sent";
-      this.#dispatch({ type: "link_opened", text: { source: { kind: "link", name: say("text-link"), text } }, sent });
+      this.#dispatch({ type: "link_opened", source, session, sent });
     } catch (thrown) {
       this.#dispatch({ type: "started_again" });
       this.#dispatch({ type: "file_refused", refusal: { ...asRefusal(thrown), place: "" } });

@@ -20,9 +20,20 @@ import { say } from "../text/say.js";
 import { type Patch, patched } from "./patch.js";
 import { opened, settled, withOffered } from "./question.js";
 import { buildOf, numberOf, type SetAside, shotCount, withReasons } from "./shots.js";
-import { again, type Given, type NewText, nothingIn, renamed, type Workbook, withMore } from "./texts.js";
+import {
+  again,
+  asCame,
+  type Given,
+  type NewText,
+  nothingIn,
+  renamed,
+  type Source,
+  type Workbook,
+  withMore,
+  writtenOut,
+} from "./texts.js";
 
-export type { Source } from "./texts.js";
+export type { Source };
 
 export type AnswerPlace = "above" | "in view" | "below";
 
@@ -91,7 +102,9 @@ export type Message =
   | { type: "opened"; measures: readonly Measure[] }
   /** `opening` is what is known of a question that the page begins; `question` one that was asked elsewhere. */
   | { type: "texts_given"; texts: readonly NewText[]; opening?: Partial<Question>; question?: Question }
-  | { type: "link_opened"; text: NewText; sent: Sent }
+  | { type: "link_opened"; source: Source; session: Session; sent: Sent }
+  /** The shots of a link as a text, and what reading it says: they can be corrected from then on as any. */
+  | { type: "link_written"; source: Source; text: string; result: ReadResult }
   | { type: "as_sent" }
   | { type: "texts_added"; texts: readonly NewText[] }
   | { type: "text_replaced"; at: number; text: NewText }
@@ -157,8 +170,15 @@ function step(state: State, message: Message): State {
         ...wish(state, "read"),
       };
     case "link_opened": {
-      const { question } = message.sent;
-      return { ...step(state, { type: "texts_given", texts: [message.text], question }), sent: message.sent };
+      const { source, session, sent } = message;
+      const begun = step(state, { type: "texts_given", texts: [{ source }], question: sent.question });
+      const came = afterReading({ ...begun, sent }, { results: [asCame(session)], session });
+      // Nothing was taken apart yet that could be shown.
+      return { ...came, given: came.given.map((one) => ({ ...one, shown: null })) };
+    }
+    case "link_written": {
+      const past = state.past.map((step) => ({ ...step, given: writtenOut(step.given, message) }));
+      return { ...state, given: writtenOut(state.given, message), past };
     }
     case "as_sent":
       return state.sent ? { ...state, question: state.sent.question, setAside: {}, ...wish(state, "read") } : state;

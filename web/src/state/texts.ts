@@ -1,5 +1,5 @@
 /** The texts a session is read from: what was given, what was said of each, and whose shots they are. Pure. */
-import type { Hints, ReadResult, Refusal } from "../core/engine.js";
+import type { Hints, ReadResult, Refusal, Session } from "../core/engine.js";
 import type { Sheet } from "../core/workbook.js";
 import { say } from "../text/say.js";
 import { shotCount } from "./shots.js";
@@ -122,6 +122,38 @@ export function nothingIn({ source, result }: Given): Refusal | null {
     message: say("nothing-added", { why: problem?.message ?? say("no-shots") }),
     remedy: problem?.remedy ?? "",
   };
+}
+
+/** A session that came whole, as if it had been read: nothing was taken apart, nothing is amiss. */
+export function asCame(session: Session): ReadResult {
+  const rows = { shots: shotCount(session), summaries: session.summaries.length, headings: 0, problems: 0 };
+  return {
+    session,
+    problems: [],
+    notices: [],
+    gaps: [],
+    reading: {
+      delimiter: "comma",
+      decimal_mark: ".",
+      layout: "rows",
+      columns: [],
+      rows,
+      lines: [],
+      single_measure: null,
+    },
+  };
+}
+
+/** The texts once the shots of the link are one; what was corrected meanwhile is still to be read from it. */
+export function writtenOut(
+  given: readonly Given[],
+  { source, text, result }: { source: Source; text: string; result: ReadResult },
+): Given[] {
+  return given.map((one) =>
+    one.source === source
+      ? { ...one, source: { ...source, text }, result: one.result && result, shown: one.shown ?? result }
+      : one,
+  );
 }
 
 /** Sheets as texts; of several, each sheet's name stands for the club of its shots without one. */
