@@ -1,4 +1,4 @@
-// Invented plain tables of shots, as many and as different as wanted: what `first-answers.mjs` asks about, so that the abridged
+// Invented plain tables of shots, as many and as different as wanted, with the headings, units and marks that people use: what `first-answers.mjs` asks about, so that the abridged
 // core knows its way with shots that nobody has seen yet. The same seed gives the same table.
 
 const MEASURES = {
@@ -13,7 +13,15 @@ const MEASURES = {
   "Smash factor": [1.42, 1.49, 0.02, 2],
   "Descent angle (deg)": [34, 44, 2, 1],
 };
-const NAMES = ["Own driver", "Driver B", "7 iron new", "Club 3", "Old one", "Fitted"];
+/** Headings as other people write them. */
+const WRITTEN = [
+  (name) => name,
+  (name) => name,
+  (name) => name.replace(/ \(.*/, ""),
+  (name) => name.replace(/ \(.*/, "").toLowerCase(),
+  inMetric,
+];
+const NAMES = ["Own driver", "Driver B", "7 iron new", "Club 3", "Mine", "New", "Fitted"];
 
 /** A table with headings, commas or tabs between its cells. */
 export function plainSession(seed) {
@@ -32,18 +40,19 @@ export function plainSession(seed) {
   );
   const centers = columns.map((name) => between(MEASURES[name][0], MEASURES[name][1]));
   const gaps = builds.map((_, build) => (build === 0 ? 0 : pick([0, 0, 0.3, 0.8, 1.5, 3]) * pick([1, -1])));
-  const [withRound, withNumber, drift, missing] = [
-    draw() < 0.4,
-    draw() < 0.4,
-    draw() < 0.2 ? 1.5 : 0,
-    draw() < 0.3 ? 0.03 : 0,
-  ];
+  const [withRound, withNumber] = [draw() < 0.4, draw() < 0.4];
+  const [drift, missing, isRounded] = [draw() < 0.2 ? 1.5 : 0, draw() < 0.3 ? 0.03 : 0, draw() < 0.3];
+  const [mark, point] = pick([
+    [",", "."],
+    [",", "."],
+    ["\t", "."],
+    [";", ","],
+  ]);
   const value = (name, at, { build }, share) => {
     const [, , scatter, decimals] = MEASURES[name];
     const strayed = draw() < 0.02 ? -5 : 0;
-    return draw() < missing
-      ? ""
-      : (centers[at] + scatter * (gaps[build] + normal(draw) + drift * share + strayed)).toFixed(decimals);
+    const shot = centers[at] + scatter * (gaps[build] + normal(draw) + drift * share + strayed);
+    return draw() < missing ? "" : shot.toFixed(isRounded && scatter > 1 ? 0 : decimals).replace(".", point);
   };
   const rows = shots.map((shot, at) => [
     ...(withNumber ? [at + 1] : []),
@@ -51,14 +60,20 @@ export function plainSession(seed) {
     ...(withRound ? [shot.round] : []),
     ...columns.map((name, column) => value(name, column, shot, at / shots.length)),
   ]);
-  const mark = pick([",", ",", "\t"]);
+  const written = pick(WRITTEN);
   const headings = [
     ...(withNumber ? ["Shot"] : []),
-    pick(["Build", "Club"]),
+    pick(["Build", "Club", "club"]),
     ...(withRound ? ["Round"] : []),
-    ...columns.map((name) => (draw() < 0.3 ? name.replace(/ \(.*/, "") : name)),
+    ...columns.map(written),
   ];
-  return [headings, ...rows].map((cells) => `${cells.join(mark)}\n`).join("");
+  const end = pick(["\n", "\n", "\r\n"]);
+  return [headings, ...rows].map((cells) => cells.join(mark)).join(end) + pick(["", end]);
+}
+
+/** The same heading with the units of the other half of the world. */
+function inMetric(name) {
+  return name.replace("(yd)", "(m)").replace("(mph)", "(km/h)").replace("(ft)", "(m)");
 }
 
 function turns(order, builds, rounds, atOnce, draw) {
