@@ -1,6 +1,6 @@
 //! The invented sessions in `demo/`, whose truth is known. `demo/README.md` says how seeds were chosen.
 
-use crate::root;
+use crate::folder::root;
 use crate::simulate::flown::with_flown_carry;
 use crate::simulate::model::{TYPICAL, Values};
 use crate::simulate::{Effects, MEASURES, Random, Turn, Turns, blocked, in_turns, random, session};

@@ -5,10 +5,10 @@
 mod bench_inputs;
 mod calibrate;
 mod demo;
+mod folder;
 mod simulate;
 
 use anyhow::{Result, bail};
-use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 fn main() -> ExitCode {
@@ -32,10 +32,4 @@ fn command(words: &[&str]) -> Result<()> {
         ["bench-inputs", folder] => bench_inputs::write(folder.as_ref()),
         other => bail!("`{}` is not a command: see `cargo xtask help`", other.join(" ")),
     }
-}
-
-/// The root of the working tree.
-pub(crate) fn root() -> PathBuf {
-    let here = Path::new(env!("CARGO_MANIFEST_DIR"));
-    here.ancestors().nth(2).unwrap_or(here).to_owned()
 }

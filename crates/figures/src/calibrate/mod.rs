@@ -12,7 +12,7 @@ pub(crate) mod rivals;
 mod sessions;
 mod targets;
 
-use crate::root;
+use crate::folder::root;
 use anyhow::{Context, Result, bail};
 use effort::{Effort, FULL, SHORT};
 use rate::Row;

@@ -8,7 +8,7 @@
 
 use super::rate::{Rate, rate};
 use super::sessions::{CARRY, Kind, answer, fixed};
-use crate::root;
+use crate::folder::root;
 use crate::simulate::model::{NONE, Parameters, STRONG, TYPICAL};
 use anyhow::{Context, Result};
 use judging::verdict::DecisionKind;
