@@ -42,28 +42,47 @@ function answer(call) {
 }
 
 /** As the page asks first: of carry, or of what there is. */
-const asked = ({ measures }) => ({ baseline: 0, measure: measures.includes("carry") ? "carry" : (measures[0] ?? "carry"), stopping: "unknown" });
+const asked = ({ measures }) => ({
+  baseline: 0,
+  measure: measures.includes("carry") ? "carry" : (measures[0] ?? "carry"),
+  stopping: "unknown",
+});
 
 /** What senders say in a link beside the shots; every one is sent in every voice. */
-const SAID = [{}, { stopping: "fixed" }, { stopping: "fixed", margin: 4 }, { candidate: 1 }, { goal: "higher", margin: 5 / 0.9144 }];
+const SAID = [
+  {},
+  { stopping: "fixed" },
+  { stopping: "fixed", margin: 4 },
+  { candidate: 1 },
+  { goal: "higher", margin: 5 / 0.9144 },
+];
 const link = (session, question, at) => ({
   session,
   question: { ...question, ...SAID[at % SAID.length] },
   ...(at % 2 ? { view: { note: "Saturday" } } : {}),
 });
 
+/** What a file may be by its first bytes: a workbook, which is opened elsewhere, or a picture, which is refused. */
+const OTHERS = [
+  [0x50, 0x4b, 3, 4, 20],
+  [0xd0, 0xcf, 0x11, 0xe0],
+  [0x89, 0x50, 0x4e, 0x47, 0, 1],
+];
+
 const texts = SHOTS.map((name) => answer(() => core.decode(read(name), "shots.csv")));
-// A workbook is only told from a text: what opens it is a package of its own.
-for (const begins of [[0x50, 0x4b, 3, 4], [0xd0, 0xcf, 0x11, 0xe0]]) answer(() => core.decode(Uint8Array.from(begins), "shots.xlsx"));
 
 function giveEveryAnswer(manner, voice) {
   const invented = Array.from({ length: INVENTED }, (_, at) => plainSession(manner * INVENTED + at));
   answer(() => core.measures(voice));
+  for (const bytes of OTHERS) answer(() => core.decode(Uint8Array.from(bytes), "shots", voice));
   for (const [at, text] of [...texts, ...invented].entries()) {
     const { session } = answer(() => core.read_in_columns(text, {}, voice));
     const question = asked(session);
-    for (const stopping of ["unknown", "fixed"]) answer(() => core.check({ session, question: { ...question, stopping } }, voice));
-    const { session: sent, question: what } = answer(() => core.unpack(`#${sender.pack(link(session, question, at))}`, voice));
+    for (const stopping of ["unknown", "fixed"])
+      answer(() => core.check({ session, question: { ...question, stopping } }, voice));
+    const { session: sent, question: what } = answer(() =>
+      core.unpack(`#${sender.pack(link(session, question, at))}`, voice),
+    );
     answer(() => core.check({ session: sent, question: what }, voice));
   }
 }

@@ -1,12 +1,27 @@
-// Invented plain tables of shots, as many and as different as wanted: what `first-answers.mjs` asks about, so that the abridged
+// Invented plain tables of shots, as many and as different as wanted, with the headings, units and marks that people use: what `first-answers.mjs` asks about, so that the abridged
 // core knows its way with shots that nobody has seen yet. The same seed gives the same table.
 
 const MEASURES = {
-  "Carry (yd)": [210, 270, 9, 1], "Offline (yd)": [-12, 12, 14, 1], "Ball speed (mph)": [130, 165, 3, 1], "Launch angle (deg)": [9, 16, 1.5, 1],
-  "Spin rate (rpm)": [2200, 3600, 300, 0], "Club speed (mph)": [88, 112, 1.5, 1], "Total (yd)": [225, 290, 11, 0], "Apex (ft)": [60, 110, 8, 0],
-  "Smash factor": [1.42, 1.49, 0.02, 2], "Descent angle (deg)": [34, 44, 2, 1],
+  "Carry (yd)": [210, 270, 9, 1],
+  "Offline (yd)": [-12, 12, 14, 1],
+  "Ball speed (mph)": [130, 165, 3, 1],
+  "Launch angle (deg)": [9, 16, 1.5, 1],
+  "Spin rate (rpm)": [2200, 3600, 300, 0],
+  "Club speed (mph)": [88, 112, 1.5, 1],
+  "Total (yd)": [225, 290, 11, 0],
+  "Apex (ft)": [60, 110, 8, 0],
+  "Smash factor": [1.42, 1.49, 0.02, 2],
+  "Descent angle (deg)": [34, 44, 2, 1],
 };
-const NAMES = ["Own driver", "Driver B", "7 iron new", "Club 3", "Old one", "Fitted"];
+/** Headings as other people write them. */
+const WRITTEN = [
+  (name) => name,
+  (name) => name,
+  (name) => name.replace(/ \(.*/, ""),
+  (name) => name.replace(/ \(.*/, "").toLowerCase(),
+  inMetric,
+];
+const NAMES = ["Own driver", "Driver B", "7 iron new", "Club 3", "Mine", "New", "Fitted"];
 
 /** A table with headings, commas or tabs between its cells. */
 export function plainSession(seed) {
@@ -16,30 +31,59 @@ export function plainSession(seed) {
   const whole = (low, high) => Math.floor(between(low, high + 1));
   const builds = shuffled(NAMES, draw).slice(0, pick([2, 2, 2, 3, 4]));
   const columns = ["Carry (yd)", ...shuffled(Object.keys(MEASURES).slice(1), draw).slice(0, whole(0, 7))];
-  const shots = turns(pick(["in turn", "reversed", "blocks", "drawn"]), builds.length, whole(2, 24), pick([1, 1, 2, 3]), draw);
+  const shots = turns(
+    pick(["in turn", "reversed", "blocks", "drawn"]),
+    builds.length,
+    whole(2, 24),
+    pick([1, 1, 2, 3]),
+    draw,
+  );
   const centers = columns.map((name) => between(MEASURES[name][0], MEASURES[name][1]));
   const gaps = builds.map((_, build) => (build === 0 ? 0 : pick([0, 0, 0.3, 0.8, 1.5, 3]) * pick([1, -1])));
-  const [withRound, withNumber, drift, missing] = [draw() < 0.4, draw() < 0.4, draw() < 0.2 ? 1.5 : 0, draw() < 0.3 ? 0.03 : 0];
+  const [withRound, withNumber] = [draw() < 0.4, draw() < 0.4];
+  const [drift, missing, isRounded] = [draw() < 0.2 ? 1.5 : 0, draw() < 0.3 ? 0.03 : 0, draw() < 0.3];
+  const [mark, point] = pick([
+    [",", "."],
+    [",", "."],
+    ["\t", "."],
+    [";", ","],
+  ]);
   const value = (name, at, { build }, share) => {
     const [, , scatter, decimals] = MEASURES[name];
     const strayed = draw() < 0.02 ? -5 : 0;
-    return draw() < missing ? "" : (centers[at] + scatter * (gaps[build] + normal(draw) + drift * share + strayed)).toFixed(decimals);
+    const shot = centers[at] + scatter * (gaps[build] + normal(draw) + drift * share + strayed);
+    return draw() < missing ? "" : shot.toFixed(isRounded && scatter > 1 ? 0 : decimals).replace(".", point);
   };
   const rows = shots.map((shot, at) => [
-    ...(withNumber ? [at + 1] : []), builds[shot.build], ...(withRound ? [shot.round] : []),
+    ...(withNumber ? [at + 1] : []),
+    builds[shot.build],
+    ...(withRound ? [shot.round] : []),
     ...columns.map((name, column) => value(name, column, shot, at / shots.length)),
   ]);
-  const mark = pick([",", ",", "\t"]);
-  const headings = [...(withNumber ? ["Shot"] : []), pick(["Build", "Club"]), ...(withRound ? ["Round"] : []), ...columns.map((name) => (draw() < 0.3 ? name.replace(/ \(.*/, "") : name))];
-  return [headings, ...rows].map((cells) => cells.join(mark)).join("\n") + "\n";
+  const written = pick(WRITTEN);
+  const headings = [
+    ...(withNumber ? ["Shot"] : []),
+    pick(["Build", "Club", "club"]),
+    ...(withRound ? ["Round"] : []),
+    ...columns.map(written),
+  ];
+  const end = pick(["\n", "\n", "\r\n"]);
+  return [headings, ...rows].map((cells) => cells.join(mark)).join(end) + pick(["", end]);
+}
+
+/** The same heading with the units of the other half of the world. */
+function inMetric(name) {
+  return name.replace("(yd)", "(m)").replace("(mph)", "(km/h)").replace("(ft)", "(m)");
 }
 
 function turns(order, builds, rounds, atOnce, draw) {
   const clubs = Array.from({ length: builds }, (_, build) => build);
   const hit = (build, round) => Array.from({ length: atOnce }, () => ({ build, round }));
-  if (order === "blocks") return clubs.flatMap((build) => Array.from({ length: rounds }, (_, round) => hit(build, round + 1)).flat());
+  if (order === "blocks")
+    return clubs.flatMap((build) => Array.from({ length: rounds }, (_, round) => hit(build, round + 1)).flat());
   return Array.from({ length: rounds }, (_, round) => {
-    const now = order === "drawn" ? shuffled(clubs, draw) : order === "reversed" && round % 2 ? [...clubs].reverse() : clubs;
+    const now =
+      order === "drawn" ? shuffled(clubs, draw) : order === "reversed" && round % 2 ? [...clubs].reverse() : clubs;
     return now.flatMap((build) => hit(build, round + 1));
   }).flat();
 }

@@ -1,5 +1,5 @@
 // The abridged core, which gives a page's first answer: what it answers is what the whole core answers, to the last bit,
-// and where it meets what it does not hold it traps.
+// and what it does not hold it traps on.
 
 import assert from "node:assert/strict";
 import { readdirSync, readFileSync } from "node:fs";
@@ -65,11 +65,12 @@ test("shots that nobody asked it about while it was made are answered as the who
   assert.ok(answered > seeds.length / 2, `only ${answered} of ${seeds.length} without the whole core`);
 });
 
-test("what it was not made for it does not do", () => {
+test("what it was not made for it traps on, and never answers otherwise", () => {
   const { session } = whole.read_in_columns(text(demos[0]), {});
   const question = { baseline: 0, measure: "carry", stopping: "fixed" };
   assert.throws(() => first.luck({ session, question, showing: "picked" }, voices[0]));
-  assert.throws(() => first.read_in_columns('{"shots": [{"club": "A", "carry": 250}]}', {}), WebAssembly.RuntimeError);
+  const nested = '{"shots": [{"club": "A", "carry": 250}]}';
+  assert.throws(() => first.read_in_columns(nested, {}, voices[0]), WebAssembly.RuntimeError);
 });
 
 test("whatever it reads of tests/csv it reads as the whole does", async () => {

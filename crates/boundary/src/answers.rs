@@ -1,6 +1,7 @@
 //! The question and its answer: the verdict, how far luck reaches, and what is given away of it.
 
-use crate::objects::{answered, to_js};
+use crate::call::answered;
+use crate::objects::to_js;
 use crate::voice::heard;
 use crate::whole;
 use wasm_bindgen::prelude::*;

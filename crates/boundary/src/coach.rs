@@ -1,6 +1,7 @@
 //! The coach's hour: a test planned and followed, a claim held against a retest, days together, what was felt.
 
-use crate::objects::{answered, given_back, text_of, to_js};
+use crate::call::answered;
+use crate::objects::{given_back, text_of, to_js};
 use crate::voice::heard;
 use crate::whole;
 use wasm_bindgen::prelude::*;

@@ -1,6 +1,6 @@
 //! What rests on the flight of the ball: where shots land, and why.
 
-use crate::objects::answered;
+use crate::call::answered;
 use wasm_bindgen::prelude::*;
 
 /// Flies one launch.

@@ -4,6 +4,7 @@
 //! package in two parts (`cargo xtask build`), without the functions knowing of it.
 
 mod answers;
+mod call;
 mod coach;
 mod columns;
 mod flight;

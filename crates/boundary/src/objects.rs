@@ -1,7 +1,6 @@
 //! Plain objects in and out: the one place where values of the core and of the host become each other.
 
 use crate::take::taken;
-use crate::voice::heard;
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 use session::refusal::Refusal;
@@ -10,16 +9,6 @@ use wasm_bindgen::prelude::*;
 
 #[wasm_bindgen(typescript_custom_section)]
 const TYPES: &str = include_str!("../types.d.ts");
-
-/// Hands a request on and its answer back; whatever is refused is thrown as a `Refusal`.
-pub(crate) fn answered<Q: DeserializeOwned, A: Serialize>(
-    request: JsValue,
-    voice: JsValue,
-    answer: impl FnOnce(&Q, &Voice) -> Result<A, Refusal>,
-) -> Result<JsValue, JsValue> {
-    let voice = heard(voice)?;
-    given_back(answer(&understood(request, "request", &voice)?, &voice))
-}
 
 /// An answer as a plain object, a refusal thrown.
 pub(crate) fn given_back<A: Serialize>(answer: Result<A, Refusal>) -> Result<JsValue, JsValue> {

@@ -1,7 +1,8 @@
 //! Files and texts into sessions, and sessions into a file or a link.
 
+use crate::call::answered;
 use crate::columns::{any_has_columns, read_to_js, session_to_js};
-use crate::objects::{answered, given, given_back, text_of, thrown, to_js, understood};
+use crate::objects::{given, given_back, text_of, thrown, to_js, understood};
 use crate::voice::heard;
 use crate::whole;
 use reading::FileIs;

@@ -3,7 +3,7 @@
 use crate::objects::{thrown, understood};
 use serde::Deserialize;
 use session::refusal::Refusal;
-use text::{Language, Units, Voice, voiced};
+use text::{Language, Units, Voice, request};
 use wasm_bindgen::prelude::*;
 
 #[wasm_bindgen(typescript_custom_section)]
@@ -56,7 +56,7 @@ fn of_another_version() -> Refusal {
     Refusal::new(
         "table_of_another_version",
         "voice.table",
-        &voiced::request::other_version(&voice),
-        &voiced::request::other_version_remedy(&voice),
+        &request::other_version(&voice),
+        &request::other_version_remedy(&voice),
     )
 }

@@ -211,7 +211,7 @@ fn what_is_said_of_a_text_changes_and_what_was_read_does_not() {
 
 #[test]
 fn every_measure_is_read_under_its_name_in_either_language() {
-    let (english, spanish) = both(|voice| Known::ALL.map(|known| telling::measures::title(known, voice)));
+    let (english, spanish) = both(|voice| Known::ALL.map(|known| text::names::title(known, voice)));
     for titles in [english, spanish] {
         // Values that any measure can have.
         let text = format!("Palo,{}\n", titles.join(","))

@@ -11,8 +11,7 @@ use std::path::Path;
 /// Rows that reading and checking are timed at, the heading among them; the last is the most that is read.
 const SHOTS: [usize; 7] = [100, 300, 1_000, 3_000, 10_000, 30_000, 100_000];
 /// Builds and measures that checking is timed at, `SHOTS_EACH` shots of each build.
-const TABLES: [(usize, usize); 8] =
-    [(2, 1), (2, 2), (2, 4), (2, 8), (4, 8), (8, 8), (16, 8), (32, 8)];
+const TABLES: [(usize, usize); 8] = [(2, 1), (2, 2), (2, 4), (2, 8), (4, 8), (8, 8), (16, 8), (32, 8)];
 
 const BUILDS: usize = 4;
 const SHOTS_EACH: usize = 60;
@@ -36,7 +35,8 @@ pub(crate) fn write(folder: &Path) -> Result<()> {
         put(&format!("table-{builds}x{measures}.csv"), Session::new(builds, SHOTS_EACH, 3).rows(measures)?)?;
     }
     let tables = TABLES.map(|(builds, measures)| format!("{builds}x{measures}"));
-    let growth = json!({"question": question(), "shots": SHOTS, "tables": tables, "builds_and_measures": TABLES});
+    let growth =
+        json!({"question": question(), "shots": SHOTS, "tables": tables, "builds_and_measures": TABLES});
     put("growth.json", growth.to_string())
 }
 

@@ -188,14 +188,14 @@ mod tests {
     #[test]
     fn the_scan_is_even_and_ends_on_the_end_itself() {
         let mut probes = Vec::new();
-        let _ = highest::<5, _, _>(0.1, 0.7, 1e-3, |x| {
+        let _ = highest::<5, _, _>(0.3, 0.9, 1e-3, |x| {
             probes.push(x);
             Ok::<_, Infallible>((x, ()))
         });
         for (index, probe) in probes.iter().take(4).enumerate() {
-            assert!((probe - (0.1 + 0.15 * index as f64)).abs() < 1e-15, "{probes:?}");
+            assert!((probe - (0.3 + 0.15 * index as f64)).abs() < 1e-15, "{probes:?}");
         }
-        assert_eq!(probes[4].to_bits(), 0.7_f64.to_bits());
+        assert_eq!(probes[4].to_bits(), 0.9_f64.to_bits(), "0.3 + 4 · 0.15 is not quite that");
         assert_eq!(probes.len(), 6, "one step inward and no more");
     }
 

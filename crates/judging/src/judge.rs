@@ -49,10 +49,11 @@ impl Judgment {
         self.pair.comparison.as_ref().ok()
     }
 
-    /// Whether only the allowance for order keeps the interval from excluding zero.
+    /// Whether only the allowance for order keeps the interval of all shots from excluding zero. An answer that hangs on
+    /// shots left out cannot be told either, and that is not the order's doing.
     #[must_use]
     pub fn order_hides_it(&self) -> bool {
-        self.decision.kind == DecisionKind::CannotTell && self.drift_to_explain() > 0.0
+        self.with_all.kind == DecisionKind::CannotTell && self.drift_to_explain() > 0.0
     }
 
     /// Whether a comparison of plain averages, blind to order and looks, would have found a difference.

@@ -1,6 +1,7 @@
 //! The tests against every fault: each fault meets the tests that reach it, quick ones first, until one fails.
 
 use crate::build::Built;
+use crate::kept::Kept;
 use crate::listed::Mutant;
 use anyhow::{Context, Result, ensure};
 use std::collections::BTreeSet;
@@ -38,7 +39,7 @@ struct Test {
 }
 
 /// Runs the tests against each wanted fault.
-pub(crate) fn all(built: &Built, mutants: &[Mutant], wanted: &[usize]) -> Result<Vec<Fate>> {
+pub(crate) fn all(built: &Built, mutants: &[Mutant], wanted: &[usize], kept: &Kept) -> Result<Vec<Fate>> {
     let mut tests = Vec::new();
     for program in &built.programs {
         for name in names(program, &built.at)? {
@@ -51,7 +52,8 @@ pub(crate) fn all(built: &Built, mutants: &[Mutant], wanted: &[usize]) -> Result
     let mut fates = Vec::with_capacity(wanted.len());
     let (start, mut told) = (Instant::now(), Instant::now());
     for &number in wanted {
-        let fate = fate(number, built, &tests)?;
+        let known = kept.holds(&mutants[number]) && built.woven.contains(&number);
+        let fate = if known { Fate::Killed } else { fate(number, built, &tests)? };
         if matches!(fate, Fate::Survived | Fate::Unreached) {
             eprintln!("not noticed: {}", mutants[number].name);
         }

@@ -3,6 +3,20 @@
 //! Layers, each seeing only those above it in this list: what is given and found ([`hints`], [`outcome`], [`remarks`]);
 //! `lexicon`, what a cell or a heading means; `cut`, from text to cells; `understand`, what columns hold; `take`, from
 //! cells to shots; `report`, what is said of it. [`read()`] is the one way through. It sees no statistics.
+//!
+//! ```
+//! use reading::{Hints, read};
+//! use session::known::Known;
+//! use text::Voice;
+//!
+//! let result = read("Club,Carry (m)\nOwn,200\nB,210\nB,n/a\n", &Hints::default(), &Voice::english());
+//! let session = result.session;
+//! assert_eq!(session.builds.iter().map(|build| build.name.as_str()).collect::<Vec<_>>(), ["Own", "B"]);
+//! assert_eq!(session.measures, [Known::Carry]);
+//! // In yards, whatever was written; what could not be read is no number, and is told with its place.
+//! assert!(session.shots[0].values[0].is_some_and(|carry| (carry - 218.7).abs() < 0.1));
+//! assert_eq!(result.problems.len(), 1);
+//! ```
 
 #![warn(clippy::disallowed_methods)]
 
@@ -12,7 +26,6 @@ mod join;
 mod lexicon;
 pub mod limits;
 pub mod link;
-pub mod names_of_measures;
 pub mod outcome;
 mod own;
 mod plain;

@@ -4,7 +4,7 @@ use crate::cut::file::NotText;
 use crate::link::{LinkError, TooLarge};
 use session::refusal::Refusal;
 use text::Voice;
-use text::voiced::{link, reading};
+use text::{link, reading};
 
 impl LinkError {
     /// As whoever opened it is told.

@@ -4,7 +4,7 @@ use crate::limits::MAX_LISTED;
 use crate::remarks::{Notice, NoticeKind, Place, Problem, ProblemKind};
 use crate::trim::shortened;
 use text::Voice;
-use text::voiced::reading as say;
+use text::reading as say;
 
 /// Collects what has to be said.
 #[derive(Debug)]

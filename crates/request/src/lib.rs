@@ -3,6 +3,18 @@
 //! Every way in hands its requests over as a [`Value`], whatever they came as: objects of a page, JSON of a program. A
 //! field that no request has is refused with the nearest one that is known, a wrong type with what it should be, and so is
 //! a number that is none.
+//!
+//! ```
+//! use request::{Value, understood};
+//! use session::question::Question;
+//! use text::Voice;
+//!
+//! let value: Value = serde_json::from_str(r#"{"baseline": 0, "measure": "carry", "margn": 5}"#)?;
+//! let refused = understood::<Question>(&value, "question", &Voice::english()).expect_err("no such field");
+//! assert_eq!(refused.place, "question.margn");
+//! assert_eq!(refused.remedy, "Did you mean `margin`?");
+//! # Ok::<(), serde_json::Error>(())
+//! ```
 
 mod nearest;
 mod typed;

@@ -5,7 +5,7 @@ use crate::wrong::{Expected, What, Wrong};
 use session::names::short_name;
 use session::refusal::Refusal;
 use text::Voice;
-use text::voiced::request as say;
+use text::request as say;
 
 /// Kind of every refusal here.
 const KIND: &str = "not_understood";

@@ -2,6 +2,22 @@
 //!
 //! Plain data and what follows from a table alone; no text is read here, nothing is estimated, nothing is said.
 //! A difference is always *candidate − baseline*, in canonical units (yd, mph, rpm, deg, s, mm, right positive).
+//!
+//! ```
+//! use session::known::Known;
+//! use session::measure::Margin;
+//! use session::question::Question;
+//!
+//! let asked = |json: &str| serde_json::from_str::<Question>(json);
+//! // The golfer's own margin holds on the measure asked for, the usual one on every other.
+//! let own = asked(r#"{"baseline": 0, "measure": "carry", "margin": 8}"#)?;
+//! assert_eq!(own.margin_on(&Known::Carry.into()), Some(Margin::Difference(8.0)));
+//! assert_eq!(own.margin_on(&Known::BallSpeed.into()), Some(Margin::Difference(1.5)));
+//! // How far shots scatter is held against a ratio.
+//! let tighter = asked(r#"{"baseline": 0, "measure": "carry", "goal": "tighter"}"#)?;
+//! assert_eq!(tighter.margin_on(&Known::Carry.into()), Some(Margin::Ratio(1.25)));
+//! # Ok::<(), serde_json::Error>(())
+//! ```
 
 #![warn(clippy::disallowed_methods)]
 

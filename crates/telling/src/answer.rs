@@ -1,7 +1,8 @@
 //! The sentences of a verdict. They read the decision; they decide nothing.
 
-use crate::case::{Case, capital, sentences};
+use crate::case::{Case, sentences};
 use crate::format::Subject;
+use crate::left_out::depends_on_left_out;
 use crate::spread;
 use crate::words::Words;
 use judging::Judgment;
@@ -10,8 +11,8 @@ use judging::verdict::{Decision, DecisionKind, Direction, Matters, Why};
 use session::Session;
 use session::measure::{Margin, MeasureId};
 use session::question::Goal;
-use text::Voice;
-use text::voiced::answer as say;
+use text::answer as say;
+use text::{Voice, capital};
 
 /// The sentences for one pair on one measure.
 pub(crate) fn words(session: &Session, judgment: &Judgment, voice: &Voice) -> Words {
@@ -92,16 +93,6 @@ fn same(case: &Case, estimate: &Estimate) -> Words {
         line: say::same_in_short(case.voice, &at_most),
         detail: sentences(&[case.averages(), say::more_is_ruled_out(case.voice, &case.margin())]),
         next: say::choose_freely(case.voice),
-    }
-}
-
-/// When the answer changes with the shots that were set aside.
-pub(crate) fn depends_on_left_out(case: &Case) -> Words {
-    Words {
-        headline: say::depends(case.voice),
-        line: say::depends_in_short(case.voice),
-        detail: sentences(&[case.averages(), say::depends_how(case.voice)]),
-        next: say::leave_nothing_out(case.voice),
     }
 }
 

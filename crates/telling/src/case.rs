@@ -8,8 +8,8 @@ use judging::verdict::Direction;
 use session::Session;
 use session::measure::Margin;
 use session::names::short_name;
-use text::Voice;
-use text::voiced::case as say;
+use text::case as say;
+use text::{Voice, capital};
 
 /// Above this many shots with each build nobody is sent to the range.
 const MOST_SHOTS_ASKED: u32 = 60;
@@ -150,21 +150,6 @@ impl<'a> Case<'a> {
     /// The margin in words, empty without one.
     pub(crate) fn margin(&self) -> String {
         self.judgment.margin.map(|m| self.subject.chosen(m.value())).unwrap_or_default()
-    }
-}
-
-/// The text with its first letter as a capital; of Latin letters, without the tables of all the others.
-pub(crate) fn capital(text: &str) -> String {
-    let mut chars = text.chars();
-    chars
-        .next()
-        .map_or_else(String::new, |first| std::iter::once(capital_letter(first)).chain(chars).collect())
-}
-
-fn capital_letter(letter: char) -> char {
-    match letter {
-        'à'..='þ' if letter != '÷' => char::from_u32(u32::from(letter) - 0x20).unwrap_or(letter),
-        other => other.to_ascii_uppercase(),
     }
 }
 

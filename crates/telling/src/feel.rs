@@ -10,7 +10,7 @@ use session::names::short_name;
 use session::question::Question;
 use session::refusal::Refusal;
 use text::Voice;
-use text::voiced::feel as say;
+use text::feel as say;
 
 /// What [`feel`] is asked.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]

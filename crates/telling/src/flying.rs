@@ -8,7 +8,7 @@ use session::known::Known;
 use session::refusal::Refusal;
 use session::{Conditions, Session};
 use text::Voice;
-use text::voiced::flying as say;
+use text::flying as say;
 
 /// What [`fly`] is asked.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]

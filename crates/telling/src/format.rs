@@ -1,7 +1,6 @@
 //! Numbers as a golfer reads them: rounded to what the measure deserves, never so far that they
 //! contradict the decision they explain.
 
-use crate::measures::spoken;
 use crate::units::shown;
 use libm::log as ln;
 use session::Session;
@@ -9,8 +8,9 @@ use session::digits::{power_of_ten, rounded};
 use session::measure::{MeasureId, STANDARD_AIR_CARRY, Unit};
 use session::names::short_name;
 use text::Voice;
-use text::voiced::format as say;
-use text::voiced::format::Cases;
+use text::format as say;
+use text::format::Cases;
+use text::names::spoken;
 
 /// A measure as sentences need it.
 #[derive(Debug, Clone)]
@@ -152,7 +152,7 @@ pub(crate) fn number(voice: &Voice, x: f64, decimals: usize) -> String {
     let plain = rounded(x, decimals);
     let is_zero = plain.bytes().all(|b| matches!(b, b'0' | b'.'));
     let sign = if x < 0.0 && !is_zero { "\u{2212}" } else { "" };
-    format!("{sign}{}", text::voiced::with_marks(voice, &plain))
+    format!("{sign}{}", text::with_marks(voice, &plain))
 }
 
 /// `1 shot`, `15 shots`.
@@ -162,7 +162,7 @@ pub(crate) fn shots(voice: &Voice, n: usize) -> String {
 
 /// A count with its thousands set apart.
 pub(crate) fn count_of(voice: &Voice, n: usize) -> String {
-    text::voiced::grouped(voice, &n.to_string())
+    text::grouped(voice, &n.to_string())
 }
 
 /// A chance as a golfer counts it: `about 4 of 10 sessions like this`.

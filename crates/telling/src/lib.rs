@@ -3,6 +3,36 @@
 //! Every sentence a golfer reads is made here, by reading a decision and its numbers. Nothing here compares a number with
 //! a threshold to find out what is true; only how it is said. [`check::check`] goes the whole way from a session and a
 //! question to a report.
+//!
+//! ```
+//! use session::known::Known;
+//! use session::question::Question;
+//! use session::{Build, Order, Session, Shot};
+//! use telling::check::{CheckRequest, check};
+//! use text::Voice;
+//!
+//! let mut session = Session {
+//!     builds: ["Own driver", "Driver B"].map(|name| Build { name: name.into() }).to_vec(),
+//!     measures: vec![Known::Carry.into()],
+//!     order: Order::Interleaved,
+//!     ..Session::default()
+//! };
+//! // Two shots with each club in every round.
+//! for (round, carries) in (1..).zip([[251., 247., 263., 259.], [244., 252., 256., 266.], [249., 250., 262., 261.]]) {
+//!     for (at, carry) in carries.into_iter().enumerate() {
+//!         let (build, values) = (at / 2, vec![Some(carry)]);
+//!         session.shots.push(Shot { build, round: Some(round), values, ..Shot::default() });
+//!     }
+//! }
+//! let question: Question =
+//!     serde_json::from_str(r#"{"baseline": 0, "measure": "carry", "margin": 5, "stopping": "fixed"}"#)?;
+//! let report = check(&CheckRequest { session, question }, &Voice::english()).expect("a question that fits");
+//! assert_eq!(
+//!     report.answer.words.headline,
+//!     "Driver B carries farther. Expect 7 to 18\u{a0}yd more; it starts to matter at 5\u{a0}yd."
+//! );
+//! # Ok::<(), serde_json::Error>(())
+//! ```
 
 #![warn(clippy::disallowed_methods)]
 
@@ -15,7 +45,9 @@ pub mod consistency;
 pub mod feel;
 pub mod flying;
 mod format;
+pub mod hand;
 pub mod landing;
+mod left_out;
 pub mod luck;
 pub mod measures;
 mod overlay;

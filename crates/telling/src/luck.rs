@@ -1,7 +1,7 @@
 //! How far luck reaches, in words: counted in runs and picks of the golfer's own shots. Nobody is accused of anything:
 //! a good moment to stop does the same without intent.
 
-use crate::case::{capital, sentences};
+use crate::case::sentences;
 use crate::check::told;
 use crate::format::Subject;
 use crate::phrases::{Phrase, phrase_for};
@@ -16,9 +16,9 @@ use session::names::short_name;
 use session::question::{Goal, Question};
 use session::refusal::Refusal;
 use session::{Order, Session};
-use text::Voice;
-use text::voiced::case;
-use text::voiced::luck::{self as say, Extreme};
+use text::case;
+use text::luck::{self as say, Extreme};
+use text::{Voice, capital};
 
 /// What [`luck`] is asked.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]

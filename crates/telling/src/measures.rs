@@ -1,12 +1,12 @@
 //! The trade's measures as golfers are told of them: names, and the margins that a form offers.
 
-use crate::case::capital;
 use crate::units::offered;
 use serde::Serialize;
 use session::known::{Facts, Known, MarginBecause};
 use session::measure::{Better, Plausible, Unit};
 use text::Voice;
-use text::voiced::measure::{self as say, Id, Reason};
+use text::measure::{self as say, Reason};
+use text::names::title;
 
 /// One measure of the trade, in the language and the units of a voice.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -54,18 +54,6 @@ fn in_words(facts: &Facts, voice: &Voice) -> MeasureInWords {
     }
 }
 
-/// Its name as a title: `Ball speed`.
-#[must_use]
-pub fn title(known: Known, voice: &Voice) -> String {
-    capital(&spoken(known, voice))
-}
-
-/// Its name in the middle of a sentence: `ball speed`.
-#[must_use]
-pub fn spoken(known: Known, voice: &Voice) -> String {
-    say::name(voice, id(known))
-}
-
 fn because(because: MarginBecause) -> Reason {
     match because {
         MarginBecause::ClubLength => Reason::ClubLength,
@@ -74,32 +62,5 @@ fn because(because: MarginBecause) -> Reason {
         MarginBecause::Flight => Reason::Flight,
         MarginBecause::Delivery => Reason::Delivery,
         MarginBecause::Strike => Reason::Strike,
-    }
-}
-
-/// The word by which the catalogue knows a measure.
-fn id(known: Known) -> Id {
-    match known {
-        Known::Carry => Id::Carry,
-        Known::Total => Id::Total,
-        Known::Offline => Id::Offline,
-        Known::BallSpeed => Id::BallSpeed,
-        Known::ClubSpeed => Id::ClubSpeed,
-        Known::LaunchAngle => Id::LaunchAngle,
-        Known::LaunchDirection => Id::LaunchDirection,
-        Known::SpinRate => Id::SpinRate,
-        Known::SpinAxis => Id::SpinAxis,
-        Known::Apex => Id::Apex,
-        Known::DescentAngle => Id::DescentAngle,
-        Known::HangTime => Id::HangTime,
-        Known::Smash => Id::Smash,
-        Known::AttackAngle => Id::AttackAngle,
-        Known::ClubPath => Id::ClubPath,
-        Known::FaceAngle => Id::FaceAngle,
-        Known::FaceToPath => Id::FaceToPath,
-        Known::DynamicLoft => Id::DynamicLoft,
-        Known::SpinLoft => Id::SpinLoft,
-        Known::StrikeHeight => Id::StrikeHeight,
-        Known::StrikeOffset => Id::StrikeOffset,
     }
 }

@@ -11,7 +11,7 @@ use judging::verdict::{Decision, DecisionKind};
 use session::question::{Goal, Question};
 use session::{Order, Session};
 use text::Voice;
-use text::voiced::overlay as say;
+use text::overlay as say;
 
 /// Every warning that applies to the headline, the weightiest first.
 pub(crate) fn overlays(

@@ -3,15 +3,14 @@
 //! Names and reasons are somebody's text: what would be markup in a style is escaped in it, or replaced where the
 //! style knows no escape.
 
-use crate::case::capital;
 use crate::format::{Subject, number, shots};
 use crate::report::{OverlayKind, Report};
 use judging::analysis::{Estimate, Method};
 use serde::Serialize;
 use session::names::short_name;
 use session::{Order, Session};
-use text::Voice;
-use text::voiced::paste as say;
+use text::paste as say;
+use text::{Voice, capital};
 
 /// Reasons that are named; the others are counted.
 const REASONS_NAMED: usize = 4;
@@ -144,7 +143,7 @@ fn difference(session: &Session, report: &Report, estimate: &Estimate, voice: &V
     if estimate.method == Method::SpreadRatio {
         let ratio = |x: f64| match (number(voice, ((x - 1.0) * 100.0).abs(), 0).as_str(), x < 1.0) {
             ("0", _) => say::the_same(voice),
-            (hundredths, less) => text::voiced::spread::end(voice, hundredths, less),
+            (hundredths, less) => text::spread::end(voice, hundredths, less),
         };
         return say::scatter(
             voice,

@@ -3,7 +3,7 @@
 use session::known::Known;
 use session::measure::MeasureId;
 use text::Voice;
-use text::voiced::phrases as say;
+use text::phrases as say;
 
 /// The turns of speech for one measure.
 #[derive(Debug, Clone, PartialEq, Eq)]

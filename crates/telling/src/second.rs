@@ -1,6 +1,5 @@
 //! Before and after, in words: what the build did, what the other change did, and which of the two did more.
 
-use crate::case::capital;
 use crate::format::Subject;
 use crate::phrases::phrase_for;
 use crate::refusals;
@@ -12,8 +11,8 @@ use session::measure::MeasureId;
 use session::names::short_name;
 use session::question::Question;
 use session::refusal::Refusal;
-use text::Voice;
-use text::voiced::second as say;
+use text::second as say;
+use text::{Voice, capital};
 
 /// An effect, told.
 #[derive(Debug, Clone, PartialEq, Serialize)]

@@ -1,15 +1,15 @@
 //! The sentences for the goal 'tighter': scatter in hundredths more or less, never a bare ratio.
 
-use crate::answer::depends_on_left_out;
 use crate::case::{Case, sentences};
 use crate::format::number;
+use crate::left_out::depends_on_left_out;
 use crate::words::Words;
 use judging::analysis::Estimate;
 use judging::verdict::{DecisionKind, Direction, Matters, Why};
 use session::measure::Margin;
 use text::Voice;
-use text::voiced::answer::{choose_freely, holds_here};
-use text::voiced::spread as say;
+use text::answer::{choose_freely, holds_here};
+use text::spread as say;
 
 /// The sentences when scatter was asked for and can be compared.
 pub(crate) fn words(case: &Case, estimate: &Estimate) -> Words {

@@ -14,7 +14,7 @@ use session::names::short_name;
 use session::question::Question;
 use session::refusal::Refusal;
 use text::Voice;
-use text::voiced::{case, together as say};
+use text::{case, together as say};
 
 /// What [`together`] is asked.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]

@@ -8,7 +8,7 @@ use session::measure::MeasureId;
 use session::names::short_name;
 use session::{Order, Session};
 use text::Voice;
-use text::voiced::trust as say;
+use text::trust as say;
 
 /// One thing worth knowing about the session.
 #[derive(Debug, Clone, PartialEq, Serialize)]

@@ -12,7 +12,7 @@ use session::refusal::Refusal;
 use session::{Conditions, Order, Session, Shot};
 use support::empty;
 use telling::cause::{Cause, CauseRequest};
-use telling::landing::Hand;
+use telling::hand::Hand;
 use text::Voice;
 
 fn cause(request: &CauseRequest) -> Result<Cause, Refusal> {

@@ -9,7 +9,8 @@ use judging::landing::HitChance;
 use session::refusal::Refusal;
 use session::{Order, Session, Shot};
 use support::empty;
-use telling::landing::{Hand, Landing, LandingRequest};
+use telling::hand::Hand;
+use telling::landing::{Landing, LandingRequest};
 use text::Voice;
 
 fn landing(request: &LandingRequest) -> Result<Landing, Refusal> {

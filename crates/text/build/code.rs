@@ -1,7 +1,6 @@
 //! Writes the Rust functions and the tables.
 
 use crate::catalogue::{Catalogue, Message};
-use crate::old;
 use crate::pattern::{Argument, Kind};
 use crate::plural;
 use crate::words::{Words, snake, words};
@@ -32,8 +31,6 @@ pub(crate) fn messages(first: &Catalogue, stamp: &str) -> String {
         plural::forms(&first.language),
         first.messages.len(),
     );
-    // OLD: goes with `src/spoken.rs`; then the rooms stand at the top.
-    code.push_str("/// Every message, said in a voice.\npub mod voiced {\npub use crate::number::{grouped, with_marks};\n");
     let words = words(first);
     let mut room = "";
     for (number, (id, message)) in first.messages.iter().enumerate() {
@@ -47,9 +44,7 @@ pub(crate) fn messages(first: &Catalogue, stamp: &str) -> String {
         }
         code.push_str(&function(number, &id.1, message, enums));
     }
-    code.push_str("}\n");
-    // OLD
-    code + "}\n" + &old::messages(first)
+    code + "}\n"
 }
 
 fn function(number: usize, id: &str, message: &Message, enums: &Words) -> String {
@@ -80,7 +75,7 @@ fn function(number: usize, id: &str, message: &Message, enums: &Words) -> String
 }
 
 /// A pattern as documentation shows it.
-pub(crate) fn shown(pattern: &str) -> String {
+fn shown(pattern: &str) -> String {
     let mut text = String::from("`");
     for c in pattern.chars() {
         match c {
@@ -95,7 +90,7 @@ pub(crate) fn shown(pattern: &str) -> String {
 }
 
 /// The pattern with a letter for each argument.
-pub(crate) fn lettered(pattern: &str, arguments: &[Argument]) -> String {
+fn lettered(pattern: &str, arguments: &[Argument]) -> String {
     let letter = |at: usize| char::from(b'A' + u8::try_from(at).expect("few arguments"));
     let mut text = pattern.to_owned();
     for (at, argument) in arguments.iter().enumerate() {

@@ -3,8 +3,6 @@
 
 mod catalogue;
 mod code;
-// OLD
-mod old;
 mod pattern;
 mod plural;
 mod words;

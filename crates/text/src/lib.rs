@@ -6,7 +6,7 @@
 //! it is used. Another language is one text that the host fetches, for [`Language::from_table`].
 //!
 //! ```
-//! use text::voiced::{feel, format};
+//! use text::{feel, format};
 //! use text::{Language, Units, Voice};
 //!
 //! let english = Voice::english();
@@ -24,16 +24,17 @@
 //!
 //! ```compile_fail,E0599
 //! # let english = text::Voice::english();
-//! text::voiced::feel::same(&english, "Driver B", text::voiced::feel::Feeling::Longest);
+//! text::feel::same(&english, "Driver B", text::feel::Feeling::Longest);
 //! ```
 
+mod capital;
+pub mod names;
 mod number;
 mod render;
-// OLD: what `spoken` exports goes, and `voiced` becomes the crate itself.
-mod spoken;
 mod voice;
 
-pub use spoken::{grouped, language, speak, speak_english, with_marks};
+pub use capital::capital;
+pub use number::{grouped, with_marks};
 pub use voice::{Language, NotOfThisVersion, Units, Voice};
 
 include!(concat!(env!("OUT_DIR"), "/messages.rs"));

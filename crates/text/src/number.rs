@@ -1,7 +1,7 @@
 //! Numbers as a language writes them.
 
 use crate::Voice;
-use crate::voiced::marks;
+use crate::marks;
 
 /// Digits of a whole number with its thousands set apart: `2,850`.
 #[must_use]

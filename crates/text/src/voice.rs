@@ -116,7 +116,7 @@ impl std::error::Error for NotOfThisVersion {}
 mod tests {
     use super::*;
     use crate::SPANISH;
-    use crate::voiced::{format, grouped, measure, with_marks};
+    use crate::{format, grouped, measure, with_marks};
 
     fn spanish() -> Voice {
         Voice::new(Language::from_table(SPANISH).expect("a table of this version"), Units::Meters)

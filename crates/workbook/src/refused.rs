@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 use text::Voice;
-use text::voiced::workbook as say;
+use text::workbook as say;
 
 /// Why a workbook cannot be read.
 #[derive(Debug, Clone, PartialEq, Eq)]

@@ -2,44 +2,36 @@
 
 use crate::abridged::{self, Made};
 use crate::licenses;
+use crate::packages::{CORE, PACKAGES, Package, WASM_TARGET};
 use crate::shell::{cargo, find, npm, output, program, root, run};
-use anyhow::{Context, Result, bail};
+use anyhow::{Context, Result, anyhow, bail};
 use std::fs;
 use std::path::{Path, PathBuf};
+use std::thread;
 use std::time::SystemTime;
 use walrus::{Module, ModuleConfig};
 use wasm_bindgen_cli_support::Bindgen;
 
-/// The one target besides the native one.
-pub(crate) const WASM_TARGET: &str = "wasm32-unknown-unknown";
-
 /// Optimized for the size of a download.
 const PROFILE: &str = "wasm";
 
-/// The files of the core.
-const CORE: &str = "straight_answer";
 /// The files of the core that gives a page's first answer, made of the whole one.
 const FIRST: &str = "straight_answer_first";
 
-/// What the web side loads from `web/pkg/`: a crate, and what its files are called.
-struct Package {
-    of: &'static str,
-    name: &'static str,
-}
-
-/// The core, then what opens workbooks.
-const PACKAGES: [Package; 2] = [
-    Package { of: "straight-answer", name: CORE },
-    Package { of: "straight-answer-workbook", name: "straight_answer_workbook" },
-];
+/// What the abridged core is made by.
+const ANSWERS: [&str; 2] = ["crates/boundary/first-answers.mjs", "crates/boundary/plain-sessions.mjs"];
 
 /// What else the core speaks beside English; a text for each, which a caller hands over with its voice.
 const LANGUAGES: [&str; 1] = ["es"];
 
 /// Builds everything.
 pub(crate) fn site() -> Result<()> {
-    install_web_packages()?;
+    // One waits for the network while the other computes.
+    let installing = thread::spawn(install_web_packages);
     add_wasm_target()?;
+    let compiled = compile(&PACKAGES);
+    installing.join().map_err(|_| anyhow!("npm was not run"))??;
+    compiled?;
     let folder = root().join("web/pkg");
     PACKAGES.iter().try_for_each(|it| package(it, &folder))?;
     describe_package()?;
@@ -48,11 +40,6 @@ pub(crate) fn site() -> Result<()> {
         bail!("the web build left no dist/index.html");
     }
     licenses::write_site()
-}
-
-/// The crates that the packages are built from.
-pub(crate) fn crates() -> impl Iterator<Item = &'static str> {
-    PACKAGES.iter().map(|package| package.of)
 }
 
 /// Adds the wasm target of the toolchain in use when it is missing.
@@ -81,20 +68,27 @@ pub(crate) fn install_web_packages() -> Result<()> {
 
 /// The package that only `bench` loads, in a folder of its own.
 pub(crate) fn bench_package(folder: &Path) -> Result<()> {
-    package(&Package { of: "straight-answer-bench", name: "straight_answer_bench" }, folder)
+    let bench = Package { of: "straight-answer-bench", name: "straight_answer_bench" };
+    compile(std::slice::from_ref(&bench))?;
+    package(&bench, folder)
 }
 
-/// Builds a crate and generates its package in a folder from it; of the core an abridged one too.
-fn package(Package { of, name }: &Package, folder: &Path) -> Result<()> {
-    let mut build =
-        cargo(&["rustc", "--quiet", "--lib", "--package", of, "--profile", PROFILE, "--target", WASM_TARGET]);
-    build.arg("--target-dir").arg(target_folder());
+/// Compiles crates, next to each other.
+fn compile(packages: &[Package]) -> Result<()> {
+    let mut build = cargo(&["build", "--quiet", "--lib", "--profile", PROFILE, "--target", WASM_TARGET]);
     // The linker leaves in which addresses stand where: of the core the abridged one is made by them.
-    run(build.args(["--", "-Clink-arg=--emit-relocs"]))?;
+    build.args(["--config", r#"target.wasm32-unknown-unknown.rustflags = ["-Clink-arg=--emit-relocs"]"#]);
+    build.args(packages.iter().flat_map(|it| ["--package", it.of]));
+    run(build.arg("--target-dir").arg(target_folder()))
+}
+
+/// Generates the package of a crate in a folder; of the core an abridged one too.
+fn package(Package { of, name }: &Package, folder: &Path) -> Result<()> {
     let compiled =
         target_folder().join(WASM_TARGET).join(PROFILE).join(of.replace('-', "_")).with_extension("wasm");
     let shipped = folder.join(format!("{name}_bg.wasm"));
-    if is_newer(&shipped, &[compiled.clone(), std::env::current_exe()?]) {
+    let made_by = ANSWERS.map(|file| root().join(file));
+    if is_newer(&shipped, &[vec![compiled.clone(), std::env::current_exe()?], made_by.to_vec()].concat()) {
         return Ok(());
     }
     // Generated aside first, so that a failure on the way never leaves a package that looks finished.
@@ -142,7 +136,10 @@ fn abridged(linked: &Path, aside: &Path, folder: &Path) -> Result<()> {
         (aside.join("named.wasm"), aside.join(format!("{CORE}.js")), aside.join("first.wasm"));
     let made = Made { linked, whole: &whole, script: &script, tables: &tables, aside };
     let script = abridged::write(&made, &to, |from, to| wasm_opt(from, to, &smaller("-Oz")))?;
-    fs::write(folder.join(format!("{FIRST}.js")), script.replace(&format!("{CORE}_bg.wasm"), &format!("{FIRST}_bg.wasm")))?;
+    fs::write(
+        folder.join(format!("{FIRST}.js")),
+        script.replace(&format!("{CORE}_bg.wasm"), &format!("{FIRST}_bg.wasm")),
+    )?;
     fs::copy(aside.join(format!("{CORE}.d.ts")), folder.join(format!("{FIRST}.d.ts")))?;
     ship(&to, &folder.join(format!("{FIRST}_bg.wasm")))
 }

@@ -12,6 +12,7 @@ mod everywhere;
 mod licenses;
 mod lighthouse;
 mod mutants;
+mod packages;
 mod quoted;
 mod serve;
 mod shell;
@@ -43,7 +44,8 @@ cargo xtask COMMAND
                      --order reversed|fixed|drawn|blocked, --builds, --each, --sessions, --seed)
   calibrate [--short | --only N] how often verdicts are wrong, on invented sessions; writes tests/calibration.json
   rivals             power of the answer beside other methods; writes tests/rivals.json
-  mutants [FILE]     put a fault at a time into the crates that compute; what no test notices goes to tests/mutants.md
+  mutants [again | FILE] put faults into the crates that compute; what no test notices goes to tests/mutants.md
+                     (again: spare what a test noticed before; FILE: part of a path, printed only)
   links              how long the links of real-shaped sessions are, as a table
   licenses           write licenses.md anew, of the site and of the package that were built
   sizes              what a visitor downloads, file by file; writes tests/sizes.json
@@ -84,8 +86,9 @@ fn command(words: &[&str]) -> Result<()> {
         ["calibrate", options @ ..] => calibrated::run(options),
         ["demo" | "rivals"] | ["simulate", ..] => calibrated::figures(words),
         ["licenses"] => licenses::write(),
-        ["mutants"] => mutants::run_all(None),
-        ["mutants", only] => mutants::run_all(Some(only)),
+        ["mutants"] => mutants::run_all(&[]),
+        ["mutants", "again"] => mutants::run_all(&[("AGAIN", "1")]),
+        ["mutants", file] => mutants::run_all(&[("ONLY", file)]),
         ["links"] => links(),
         ["sizes"] => build::site().and_then(|()| sizes::write()),
         other => bail!("`{}` is not a command\n\n{HELP}", other.join(" ")),

@@ -12,8 +12,8 @@ const VERSION: &str = "27.1.0";
 /// The crates that compute.
 const PACKAGES: [&str; 2] = ["stats", "flight"];
 
-/// Runs all of them, or only the files whose path contains `only`; whole runs write `tests/mutants.md`.
-pub(crate) fn run_all(only: Option<&str>) -> Result<()> {
+/// Runs all of them, or what `environment` restricts it to (see `crates/mutants/src/main.rs`).
+pub(crate) fn run_all(environment: &[(&str, &str)]) -> Result<()> {
     let tools = root().join("target/tools");
     let tool = tools.join("bin/cargo-mutants");
     if !tool.is_file() {
@@ -22,8 +22,5 @@ pub(crate) fn run_all(only: Option<&str>) -> Result<()> {
     }
     let mut command = cargo(&["run", "--quiet", "--package=mutants", "--"]);
     command.arg(root()).arg(tool).arg(root().join("target/mutants")).args(PACKAGES);
-    if let Some(only) = only {
-        command.env("ONLY", only);
-    }
-    run(&mut command)
+    run(command.envs(environment.iter().copied()))
 }

@@ -222,7 +222,9 @@ mod tests {
         let folder = std::env::temp_dir().join(format!("xtask-serve-{}", std::process::id()));
         std::fs::create_dir_all(&folder).unwrap();
         let file = |name: &str| folder.join(name);
-        ["a.js", "a.js.gz", "a.js.br", "b.js"].iter().for_each(|name| std::fs::write(file(name), name).unwrap());
+        ["a.js", "a.js.gz", "a.js.br", "b.js"]
+            .iter()
+            .for_each(|name| std::fs::write(file(name), name).unwrap());
         let sent = |name: &str, accepted: &str| compressed(&file(name), accepted).1;
         assert_eq!(sent("a.js", "gzip, deflate, br"), file("a.js.br"));
         assert_eq!(sent("a.js", "gzip"), file("a.js.gz"));

@@ -1,5 +1,6 @@
 //! The steps that `check` and `test` are made of, in their order; what fails does not hide the rest.
 
+use crate::packages::WASM_TARGET;
 use crate::shell::{cargo, node_tests, npm, program, run};
 use crate::{audit, browser, build, calibrated, everywhere, licenses, lighthouse, sizes, tidy, types};
 use anyhow::{Result, bail};
@@ -135,7 +136,7 @@ fn lints_wasm() -> Result<()> {
         "--package=straight-answer",
         "--package=straight-answer-workbook",
         "--target",
-        build::WASM_TARGET,
+        WASM_TARGET,
         "--",
         "--deny=warnings",
     ]))

@@ -6,7 +6,7 @@ use flight::impact::{Delivery, Head, ImpactError, SmashVerdict, Strike, impact, 
 use flight::{
     Aerodynamics, Air, BALL, Conditions, ConditionsError, Constant, Hypothesis, Launch, LaunchError, Medium,
     Quantity, STANDARD_GRAVITY_MPS2, Spin, Start, Station, TimeStep, Validity, Vec3, Wind, Window, fly,
-    limits, simulate, unit_hypotheses,
+    limits, sensitivities, simulate, unit_hypotheses,
 };
 
 #[test]
@@ -74,6 +74,60 @@ fn a_limit_forgives_rounding_and_nothing_more() {
     );
     let window = |high: f64| Window::new([2.0 * DEG, high], [2000.0 * RPM, 3000.0 * RPM]);
     assert!(window(60.0 * DEG * (1.0 + 8e-13)).is_ok() && window(60.0 * DEG * (1.0 + 1.2e-12)).is_err());
+    let window = |high: f64| Window::new([2.0 * DEG, 17.0 * DEG], [2000.0 * RPM, high]);
+    assert!(
+        window(15_000.0 * RPM * (1.0 + 8e-13)).is_ok() && window(15_000.0 * RPM * (1.0 + 1.2e-12)).is_err()
+    );
+}
+
+#[test]
+fn the_limits_are_those_of_the_trade() {
+    for (quantity, low, high) in [
+        (Quantity::BallSpeed, 15.0 * MPH, 235.0 * MPH),
+        (Quantity::Elevation, -5.0 * DEG, 60.0 * DEG),
+        (Quantity::Azimuth, -180.0 * DEG, 180.0 * DEG),
+        (Quantity::Spin, 0.0, 15_000.0 * RPM),
+        (Quantity::SpinAxis, -60.0 * DEG, 60.0 * DEG),
+        (Quantity::Wind, -30.0, 30.0),
+        (Quantity::TimeStep, 1e-4, 0.5),
+    ] {
+        let found = limits(quantity);
+        assert_near(found.low, low, 1e-12 * high, "low");
+        assert_near(found.high, high, 1e-12 * high, "high");
+    }
+    for (window, launch_deg, spin_rpm) in [
+        (Window::DELIVERABLE, [1.0, 17.0], [1500.0, 15_000.0]),
+        (Window::UNCONSTRAINED, [1.0, 60.0], [100.0, 15_000.0]),
+    ] {
+        for (end, degrees) in window.launch_rad().into_iter().zip(launch_deg) {
+            assert_near(end, degrees * DEG, 1e-12, "launch");
+        }
+        for (end, rpm) in window.spin_radps().into_iter().zip(spin_rpm) {
+            assert_near(end, rpm * RPM, 1e-9, "spin");
+        }
+    }
+    assert_eq!(Window::default(), Window::DELIVERABLE);
+}
+
+/// Half a mile per hour, half a degree and fifty revolutions per minute to either side, as the docs say.
+#[test]
+fn what_a_little_more_is_worth_is_a_difference_of_flights() {
+    let shot = Launch { spin_axis_rad: 4.0 * DEG, ..driver() };
+    let found = sensitivities(&shot, &Conditions::STANDARD, TimeStep::FINE).unwrap();
+    let flown = |changed: Launch| fly(&changed, &Conditions::STANDARD, TimeStep::FINE).unwrap();
+    let forward = |changed: Launch| flown(changed).forward_m;
+    let speed = |by: f64| forward(Launch { speed_mps: shot.speed_mps + by * 0.5 * MPH, ..shot });
+    let angle = |by: f64| forward(Launch { elevation_rad: shot.elevation_rad + by * 0.5 * DEG, ..shot });
+    let spin = |by: f64| forward(Launch { spin_radps: shot.spin_radps + by * 50.0 * RPM, ..shot });
+    let axis = |by: f64| flown(Launch { spin_axis_rad: shot.spin_axis_rad + by * 0.5 * DEG, ..shot });
+    assert_near(found.carry_per_speed_s, (speed(1.0) - speed(-1.0)) / MPH, 1e-9, "speed");
+    assert_near(found.carry_per_elevation_mprad, (angle(1.0) - angle(-1.0)) / DEG, 1e-9, "launch");
+    let bend = (angle(1.0) - 2.0 * angle(0.0) + angle(-1.0)) / (0.25 * DEG * DEG);
+    assert_near(found.carry_elevation_curvature_mprad2, bend, 1e-6, "launch, second");
+    assert_near(found.carry_per_spin_ms, (spin(1.0) - spin(-1.0)) / (100.0 * RPM), 1e-9, "spin");
+    let tilt = (axis(1.0).forward_m - axis(-1.0).forward_m) / DEG;
+    assert_near(found.carry_per_axis_mprad, tilt, 1e-9, "axis");
+    assert_near(found.curve_per_axis_mprad, (axis(1.0).curve_m - axis(-1.0).curve_m) / DEG, 1e-9, "curve");
 }
 
 #[test]

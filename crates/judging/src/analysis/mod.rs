@@ -5,6 +5,7 @@
 //! see `stats::choices` and [`session::known`].
 
 mod averages;
+mod compare;
 mod comparison;
 mod estimate;
 pub mod levels;
@@ -12,8 +13,9 @@ mod pair;
 mod shot_table;
 pub mod warming_up;
 
+pub use compare::compare;
 pub use comparison::{Basis, Comparison, whole_turns};
 pub use estimate::{Counts, Estimate, Group, Method, Numbers, RatioTest, TextbookTest};
 pub use levels::{Levels, Rule, levels};
-pub use pair::{Aspect, Pair, Turns, compare};
+pub use pair::{Aspect, Pair, Turns};
 pub use shot_table::{Include, Measured, ShotTable};

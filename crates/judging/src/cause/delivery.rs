@@ -3,8 +3,8 @@
 //! Sign and order of effects only: a rigid head and a ball that leaves rolling are good to ±30 % of spin, and grip, cover
 //! and friction are free. No strike, loft or attack is ever inferred from the ball.
 
+use super::part::{Belongs, Span};
 use super::two::Two;
-use super::{Belongs, Span};
 use crate::flying::{RAD_PER_DEG, RADPS_PER_RPM};
 use flight::impact::{Delivery, Head, Strike, gear_spin, impact};
 use libm::{atan2, hypot};

@@ -3,7 +3,7 @@
 //! Where there are many shots, a sample of the pairs is flown and corrects the quadratic of all of them; the rest takes
 //! up what that leaves, so the parts add up all the same.
 
-use super::Span;
+use super::part::Span;
 use super::quick::Quadratic;
 use super::split::{self, Pairing};
 use crate::flying::{Flown, VALUES, forward_yd};

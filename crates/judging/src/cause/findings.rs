@@ -1,7 +1,8 @@
 //! What the parts of a gap tell: which of them explains it, which works against it, and what was not measured.
 
+use super::facts::{CauseFacts, Unmeasured};
+use super::part::{Factor, PartFacts};
 use super::two::Two;
-use super::{CauseFacts, Factor, PartFacts};
 use crate::flying::{Columns, FACTORS};
 use session::known::Known;
 
@@ -17,19 +18,6 @@ pub enum Covers {
     All,
     /// Less.
     Some,
-}
-
-/// What was not measured, and would tell more.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Unmeasured {
-    /// Launch direction or spin axis.
-    Direction,
-    /// Club speed.
-    ClubSpeed,
-    /// Loft and attack angle at impact.
-    Loft,
-    /// Where on the face the ball was struck.
-    Strike,
 }
 
 impl CauseFacts {

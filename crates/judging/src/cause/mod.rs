@@ -6,18 +6,21 @@
 //! number the gap came, and only a test with the builds in turn says that it was the club.
 
 mod delivery;
+mod facts;
 mod figures;
 mod findings;
+mod part;
 mod quick;
 mod split;
 mod two;
 
 pub use delivery::{MovedFacts, SpinSourceFacts};
-pub use findings::{Covers, Unmeasured};
+pub use facts::{CauseFacts, Split, Unmeasured};
+pub use findings::Covers;
+pub use part::{Belongs, Factor, PartFacts, Span};
 
 use crate::flying::{Columns, Flown, NEEDED, NoSuchBuild, VALUES, check_build, flown};
 use figures::{CLUB, DRAWS, REST, SEED, SMASH};
-use serde::Serialize;
 use session::Session;
 use session::known::Known;
 use session::question::BuildPlace;
@@ -51,140 +54,9 @@ impl From<NoSuchBuild> for CauseRefused {
     }
 }
 
-/// Through what a part of the gap came.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
-pub enum Factor {
-    /// Ball speed.
-    BallSpeed,
-    /// Launch angle.
-    LaunchAngle,
-    /// Spin.
-    SpinRate,
-    /// Where the ball started.
-    LaunchDirection,
-    /// Tilt of the spin axis: how the ball curved.
-    SpinAxis,
-    /// What the flight model does not explain.
-    Rest,
-    /// Of ball speed: how fast the club was swung.
-    ClubSpeed,
-    /// Of ball speed: how much of that reached the ball.
-    Smash,
-}
-
-impl Factor {
-    /// The measure that it is, `None` for what the flight model does not explain.
-    #[must_use]
-    pub fn measure(self) -> Option<Known> {
-        Some(match self {
-            Self::BallSpeed => Known::BallSpeed,
-            Self::LaunchAngle => Known::LaunchAngle,
-            Self::SpinRate => Known::SpinRate,
-            Self::LaunchDirection => Known::LaunchDirection,
-            Self::SpinAxis => Known::SpinAxis,
-            Self::ClubSpeed => Known::ClubSpeed,
-            Self::Smash => Known::Smash,
-            Self::Rest => return None,
-        })
-    }
-}
-
 /// The factors of a flight in the order of [`crate::flying::FACTORS`].
 const OF_FLIGHT: [Factor; VALUES] =
     [Factor::BallSpeed, Factor::LaunchAngle, Factor::SpinRate, Factor::LaunchDirection, Factor::SpinAxis];
-
-/// Whose doing a part is.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
-pub enum Belongs {
-    /// The swing that day; a club can only invite it.
-    Swing,
-    /// Club and swing together: these numbers cannot separate them.
-    Both,
-    /// Nobody's: ball, air, device, luck.
-    Unexplained,
-}
-
-/// A size with its 95 % interval.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct Span {
-    /// Candidate − baseline.
-    pub value: f64,
-    /// Lower end.
-    pub low: f64,
-    /// Upper end.
-    pub high: f64,
-}
-
-impl Span {
-    /// Whether the interval lies to one side of zero.
-    #[must_use]
-    pub fn is_clear(&self) -> bool {
-        self.low > 0.0 || self.high < 0.0
-    }
-}
-
-/// One part of the gap.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct PartFacts {
-    /// Through what.
-    pub factor: Factor,
-    /// Carry, yd.
-    pub yards: Span,
-    /// Whether it is clear even as one of five parts that were looked at.
-    pub is_sure: bool,
-    /// Whose doing.
-    pub belongs: Belongs,
-    /// By what the two builds differed, in the unit of the measure; `None` where they cannot be compared on it.
-    #[serde(skip)]
-    pub differed: Option<Span>,
-}
-
-/// What was split, and from which shots.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct Split {
-    /// Index of the baseline.
-    pub baseline: usize,
-    /// Index of the candidate.
-    pub candidate: usize,
-    /// Gap in measured carry of the shots that can be flown, yd.
-    pub gap: f64,
-    /// Shots with the baseline that can be flown.
-    pub baseline_shots: usize,
-    /// Shots with the candidate that can be flown.
-    pub candidate_shots: usize,
-    /// Shots of the two that cannot.
-    pub not_flown: usize,
-    /// The clear part that goes the way of the gap and is largest; null when none is.
-    pub main: Option<Factor>,
-    /// Resamples behind each interval.
-    pub draws: u32,
-    /// Seed they were drawn from.
-    pub seed: u32,
-}
-
-/// A gap in carry and where it comes from.
-#[derive(Debug, Clone, PartialEq)]
-pub struct CauseFacts {
-    /// What was split, and from which shots.
-    pub split: Split,
-    /// Adds up to the gap; the rest is last.
-    pub parts: Vec<PartFacts>,
-    /// The part of ball speed once more, as club speed and smash; empty without club speed.
-    pub ball_speed: Vec<PartFacts>,
-    /// What the club did on its way to the ball, where that was measured.
-    pub swing: Vec<MovedFacts>,
-    /// What of a difference in spin or curve the delivery explains, roughly.
-    pub spin: Vec<SpinSourceFacts>,
-    /// What was not measured and would tell more.
-    pub unmeasured: Vec<Unmeasured>,
-}
 
 /// Splits the gap in carry between two builds.
 ///

@@ -1,6 +1,6 @@
 //! The two builds between which a gap is split, on any measure.
 
-use super::Span;
+use super::part::Span;
 use crate::analysis::{Aspect, Include, ShotTable, compare};
 use session::Session;
 use session::known::Known;

@@ -1,6 +1,6 @@
 //! Chances to hit a strip, with bootstrap intervals, and two builds held against each other.
 
-use super::{FEWEST_FOR_ELLIPSE, Group};
+use super::shots::{FEWEST_FOR_ELLIPSE, Group};
 use libm::{exp, log as ln};
 use serde::Serialize;
 use stats::Level;

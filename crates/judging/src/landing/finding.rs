@@ -1,6 +1,7 @@
 //! What the chances of two builds settle, read from the ends of their intervals.
 
-use super::{BuildFacts, LandingFacts, LandingPair};
+use super::chances::LandingPair;
+use super::facts::{BuildFacts, LandingFacts};
 
 /// What the shots of two builds settle, as both were aimed on the day.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

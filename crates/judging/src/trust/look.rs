@@ -1,6 +1,6 @@
 //! Looks for what makes a comparison lie, in the session's own numbers.
 
-use super::Seen;
+use super::seen::Seen;
 use crate::analysis::Rule;
 use crate::analysis::warming_up::warm_up_deficit_yd;
 use crate::judge::Judgment;

@@ -8,7 +8,7 @@ use crate::outcome::Delimiter;
 use crate::remarks::{NoticeKind, ProblemKind};
 use crate::talk::{Talk, place};
 use crate::trim::prefix;
-use text::voiced::reading as say;
+use text::reading as say;
 
 /// Cuts the text into rows and cells, and says what was not read.
 pub(crate) fn cells(whole: &str, hints: &Hints, talk: &mut Talk) -> (Grid, Delimiter) {

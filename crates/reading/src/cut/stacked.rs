@@ -137,7 +137,7 @@ impl Walk<'_> {
             let fits = stack.values.len() == rows;
             if !fits {
                 let heading = self.grid.cell(stack.heading, 0);
-                let found = text::voiced::reading::values_not(
+                let found = text::reading::values_not(
                     self.talk.voice(),
                     &stack.values.len().to_string(),
                     &rows.to_string(),

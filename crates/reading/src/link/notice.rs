@@ -1,12 +1,13 @@
 //! What is worth knowing about a link that opens.
 
-use crate::names_of_measures::{capital, spoken_name};
 use serde::Serialize;
 use session::Session;
 use session::measure::MeasureId;
 use session::names::short_name;
 use text::Voice;
-use text::voiced::link;
+use text::capital;
+use text::link;
+use text::names::spoken;
 
 /// Something about a link worth knowing that keeps it from nothing.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
@@ -30,7 +31,7 @@ pub enum LinkNotice {
 /// Says which measure the link keeps fewer digits of than it was given with.
 pub(crate) fn rounded(measure: MeasureId, session: &Session, voice: &Voice) -> LinkNotice {
     let name = match measure.known() {
-        Some(known) => spoken_name(known, voice),
+        Some(known) => spoken(known, voice),
         None => short_name(session.custom(&measure).map_or(measure.as_str(), |custom| &custom.name)),
     };
     let message = link::digits_lost(voice, &capital(&name));

@@ -4,7 +4,6 @@
 //! figures of a build's shots are worked out once for each stretch of rows, so that the cost
 //! grows with the shots and the summary rows, not with both together.
 
-use crate::names_of_measures::spoken_name;
 use crate::outcome::{Statistic, SummaryGap};
 use crate::remarks::NoticeKind;
 use crate::take::ctx::SummaryRow;
@@ -15,7 +14,8 @@ use session::SummaryOf;
 use session::measure::{self, Better, MeasureId};
 use std::ops::Range;
 use text::Voice;
-use text::voiced::reading as say;
+use text::names::spoken;
+use text::reading as say;
 
 /// Holds every summary row against the shots it stands under, and says where they disagree.
 pub(crate) fn compare(draft: &Draft, rows: &[SummaryRow], talk: &mut Talk) -> Vec<SummaryGap> {
@@ -258,10 +258,8 @@ fn disagreement(draft: &Draft, gap: &SummaryGap, voice: &Voice) -> String {
         Statistic::Range => say::Figure::Range,
     };
     let custom = |id: &MeasureId| session.custom(id).map_or_else(|| id.to_string(), |c| c.name.clone());
-    let name = gap
-        .measure
-        .as_ref()
-        .map(|id| id.known().map_or_else(|| custom(id), |known| spoken_name(known, voice)));
+    let name =
+        gap.measure.as_ref().map(|id| id.known().map_or_else(|| custom(id), |known| spoken(known, voice)));
     let name = name.map(|name| shortened(&name));
     let amount = gap.printed - gap.from_rows;
     let figure = say::figure(voice, figure, name.is_some(), name.as_deref().unwrap_or_default(), all, &build);
@@ -274,5 +272,5 @@ pub(crate) fn shown(value: f64, voice: &Voice) -> String {
     let digits = session::digits::rounded(value, 2);
     let digits = if has(&digits, '.') { digits.trim_end_matches('0').trim_end_matches('.') } else { &digits };
     let sign = if value < 0.0 && digits != "0" { "-" } else { "" };
-    format!("{sign}{}", digits.replace('.', &text::voiced::marks::decimal(voice)))
+    format!("{sign}{}", digits.replace('.', &text::marks::decimal(voice)))
 }

@@ -3,7 +3,6 @@
 use crate::cut::blocks::Sorted;
 use crate::lexicon::figure::Mark;
 use crate::limits::MAX_LISTED;
-use crate::names_of_measures::spoken_name;
 use crate::outcome::{
     ColumnReading, Delimiter, Layout, LineIs, LineReading, ReadResult, Reading, Role, RowCounts, SummaryGap,
     UnitSource,
@@ -16,7 +15,8 @@ use crate::understand::column::Column;
 use crate::understand::layout::Single;
 use session::measure::{self, MeasureId};
 use session::units::SourceUnit;
-use text::voiced::reading as say;
+use text::names::spoken;
+use text::reading as say;
 
 /// What the report shows beside columns and rows.
 pub(crate) struct Shown {
@@ -36,7 +36,7 @@ pub(crate) fn finish(mut ctx: Ctx<'_>, sorted: &Sorted, columns: &[&Column<'_>],
         let name = single
             .measure
             .known()
-            .map_or_else(|| say::own_measure(ctx.talk.voice()), |known| spoken_name(known, ctx.talk.voice()));
+            .map_or_else(|| say::own_measure(ctx.talk.voice()), |known| spoken(known, ctx.talk.voice()));
         let message = say::measure_guessed(ctx.talk.voice(), &name);
         ctx.talk.notice(NoticeKind::MeasureGuessed, place(0, ""), message);
     }
@@ -117,12 +117,12 @@ fn note_columns(columns: &[&Column<'_>], talk: &mut Talk) {
                 let (kind, message) = if taken {
                     (
                         NoticeKind::ColumnRepeated,
-                        say::column_repeated(talk.voice(), &spoken_name(offered, talk.voice()), &name),
+                        say::column_repeated(talk.voice(), &spoken(offered, talk.voice()), &name),
                     )
                 } else {
                     (
                         NoticeKind::ColumnUnsure,
-                        say::column_unsure(talk.voice(), &name, &spoken_name(offered, talk.voice())),
+                        say::column_unsure(talk.voice(), &name, &spoken(offered, talk.voice())),
                     )
                 };
                 talk.notice(kind, here(), message);

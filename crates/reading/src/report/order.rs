@@ -6,7 +6,7 @@ use crate::talk::{Talk, place};
 use crate::trim::shortened;
 use session::{Order, Session, Shot, infer_rounds};
 use text::Voice;
-use text::voiced::reading as say;
+use text::reading as say;
 
 /// Puts the shots in the order hit where times or numbers tell it, works out rounds where none
 /// are given, and says how builds and time lie.

@@ -4,7 +4,6 @@
 //! common practice, no source: a full shot carries between 0.6 and 2.2 yards for each mile per
 //! hour of its ball speed, and the ball leaves between 0.7 and 1.6 times as fast as the club.
 
-use crate::names_of_measures::title;
 use crate::outcome::UnitSource;
 use crate::remarks::NoticeKind;
 use crate::report::agreement::shown;
@@ -15,7 +14,8 @@ use crate::understand::column::Column;
 use session::known::{Facts, Known};
 use session::measure::{self, MeasureId};
 use session::units::SourceUnit;
-use text::voiced::reading as say;
+use text::names::title;
+use text::reading as say;
 
 /// Fewer values than this are no column.
 const FEWEST: usize = 3;

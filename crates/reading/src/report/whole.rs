@@ -1,13 +1,13 @@
 //! What is said of the session as a whole: its order and rounds, and what averages lack.
 
-use crate::names_of_measures::title;
 use crate::remarks::NoticeKind;
 use crate::report::order;
 use crate::take::ctx::Ctx;
 use crate::talk::{Talk, place};
 use crate::trim::shortened;
 use session::{Session, Summary, SummaryOf};
-use text::voiced::reading as say;
+use text::names::title;
+use text::reading as say;
 
 /// Order and rounds, and what the session as a whole lacks.
 pub(crate) fn settle(ctx: &mut Ctx<'_>, rows_are_in_order: bool) {

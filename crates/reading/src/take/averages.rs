@@ -18,7 +18,7 @@ use crate::understand::column::Column;
 use session::few::Map;
 use session::measure::MeasureId;
 use session::{Summary, SummaryOf, SummaryValue};
-use text::voiced::reading as say;
+use text::reading as say;
 
 /// More rows than this are no table of averages.
 const MOST_ROWS: usize = 40;

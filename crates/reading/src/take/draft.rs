@@ -70,9 +70,9 @@ impl Draft {
         self.steps.push(f64::INFINITY);
         if measure::known(id).is_none() {
             let name = if column.heading_is_build {
-                text::voiced::reading::value(voice)
+                text::reading::value(voice)
             } else if column.heading.is_empty() {
-                text::voiced::reading::column(voice, &(column.index + 1).to_string())
+                text::reading::column(voice, &(column.index + 1).to_string())
             } else {
                 column.heading.clone()
             };

@@ -269,7 +269,7 @@ impl Receipt<'_, '_> {
         let name =
             over.or_else(|| title.map(|(_, name)| name.clone())).or_else(|| self.ctx.hints.build.clone());
         self.ctx.build_assumed |= name.is_none();
-        let name = name.unwrap_or_else(|| text::voiced::reading::first_build(self.ctx.talk.voice()));
+        let name = name.unwrap_or_else(|| text::reading::first_build(self.ctx.talk.voice()));
         let build = self.ctx.draft.build(&name, self.ctx.hints);
         let of = self.above.around;
         self.open.entry(build, || Summary { build, n: None, of, values: Map::default(), line: Some(line) })

@@ -165,7 +165,7 @@ pub(crate) fn settle(session: &mut Session, talk: &mut Talk) {
     let builds = session.builds.len();
     if builds > 1 && second.values.len() > 1 && !(0..builds).any(both) {
         let name = shortened(&second.name);
-        let message = text::voiced::reading::second_mixed_up(talk.voice(), &name);
+        let message = text::reading::second_mixed_up(talk.voice(), &name);
         talk.notice(NoticeKind::SecondMixedUp, place(0, &second.name), message);
     }
 }

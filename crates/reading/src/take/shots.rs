@@ -47,7 +47,7 @@ pub(crate) fn read_block(ctx: &mut Ctx<'_>, block: &Block, columns: &[Column<'_>
     }
     if names.iter().any(|n| n.carried) {
         let line = block.body.first().map_or(0, |&row| ctx.grid.line(row));
-        let message = text::voiced::reading::build_carried_down(ctx.talk.voice());
+        let message = text::reading::build_carried_down(ctx.talk.voice());
         ctx.talk.notice(NoticeKind::BuildCarriedDown, place(line, ""), message);
     }
 }
@@ -107,7 +107,7 @@ fn read_row(
             }
             None => {
                 ctx.build_assumed = true;
-                assumed = text::voiced::reading::first_build(ctx.talk.voice());
+                assumed = text::reading::first_build(ctx.talk.voice());
                 &assumed
             }
         };

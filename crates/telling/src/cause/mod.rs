@@ -1,13 +1,15 @@
 //! Club or swing: what is asked, and what is told of it.
 
 mod part;
+mod told;
 mod words;
 
+pub use told::{Moved, Part, SpinSource};
 pub use words::CauseWords;
 
-use crate::landing::Hand;
+use crate::hand::Hand;
 use crate::refusals;
-use judging::cause::{MovedFacts, PartFacts, SpinSourceFacts, Split};
+use judging::cause::{PartFacts, SpinSourceFacts, Split};
 use part::Speech;
 use serde::{Deserialize, Serialize};
 use session::Session;
@@ -29,41 +31,6 @@ pub struct CauseRequest {
     /// Which hand the golfer plays with.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub hand: Option<Hand>,
-}
-
-/// One part of the gap.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct Part {
-    /// Through what, how much, and whose doing.
-    #[serde(flatten)]
-    pub facts: PartFacts,
-    /// Short name for the picture.
-    pub name: String,
-    /// What differed, in its own unit, and what it was worth.
-    pub words: String,
-}
-
-/// A number of the delivery that was measured with both builds.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct Moved {
-    /// Which, by how much, and whose doing.
-    #[serde(flatten)]
-    pub facts: MovedFacts,
-    /// In words.
-    pub words: String,
-}
-
-/// What one number of the delivery does to spin (rpm) or to the tilt of its axis (deg), roughly.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct SpinSource {
-    /// What is explained, by what, and how much of it.
-    #[serde(flatten)]
-    pub facts: SpinSourceFacts,
-    /// In words.
-    pub words: String,
 }
 
 /// A gap in carry and where it comes from.

@@ -1,8 +1,7 @@
 //! One part of a gap in words, one number of the delivery, one source of spin.
 
-use super::Part;
+use super::told::Part;
 use crate::format::Subject;
-use crate::measures::title;
 use crate::phrases::phrase_for;
 use judging::cause::{CauseFacts, Factor, MovedFacts, PartFacts, Span, SpinSourceFacts};
 use session::Session;
@@ -10,7 +9,8 @@ use session::known::Known;
 use session::measure::MeasureId;
 use session::names::short_name;
 use text::Voice;
-use text::voiced::{case, cause as say};
+use text::names::title;
+use text::{case, cause as say};
 
 /// Whoever speaks of a gap, with the names that its sentences use.
 pub(super) struct Speech<'a> {

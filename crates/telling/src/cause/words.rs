@@ -1,15 +1,15 @@
 //! Club or swing, in words: through which number the gap came, whose doing that is, and what was not measured.
 
-use super::Moved;
 use super::part::{Speech, name_of, span};
+use super::told::Moved;
 use crate::case::sentences;
 use crate::format::shots;
-use crate::landing::Hand;
+use crate::hand::Hand;
 use judging::cause::{Belongs, Covers, Factor, PartFacts, Unmeasured};
 use serde::Serialize;
 use session::Order;
 use session::known::Known;
-use text::voiced::cause as say;
+use text::cause as say;
 
 /// Sentences about where a gap comes from.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]

@@ -11,7 +11,7 @@ use session::Session;
 use session::measure::MeasureId;
 use session::names::short_name;
 use text::Voice;
-use text::voiced::{case, claim as say};
+use text::{case, claim as say};
 
 /// Sentences about a claim.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
@@ -145,7 +145,9 @@ fn price(told: &Told<'_>, subject: &Subject<'_>) -> String {
     match (price.least, price.most) {
         (None, _) => say::no_gain_to_pay_for(voice),
         (Some(least), None) => say::costs_at_least(voice, &unit, &money(least / scale)),
-        (Some(least), Some(most)) => say::costs_between(voice, &unit, &money(least / scale), &money(most / scale)),
+        (Some(least), Some(most)) => {
+            say::costs_between(voice, &unit, &money(least / scale), &money(most / scale))
+        }
     }
 }
 

@@ -10,7 +10,7 @@ use session::Session;
 use session::known::Known;
 use session::names::short_name;
 use text::Voice;
-use text::voiced::consistency as say;
+use text::consistency as say;
 
 /// Sentences about whether carry and launch belong together.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]

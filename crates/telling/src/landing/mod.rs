@@ -4,6 +4,7 @@ mod words;
 
 pub use words::{BuildWords, LandingWords};
 
+use crate::hand::Hand;
 use crate::refusals;
 use crate::units::offered;
 use judging::landing::{BuildFacts, Ground, Strip, USUAL_FAIRWAY};
@@ -12,17 +13,6 @@ use session::Session;
 use session::measure::Unit;
 use session::refusal::Refusal;
 use text::Voice;
-
-/// Which hand the golfer plays with, for the words.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
-pub enum Hand {
-    /// Right-handed: a slice goes right.
-    Right,
-    /// Left-handed: a slice goes left.
-    Left,
-}
 
 /// What [`landing`] is asked.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]

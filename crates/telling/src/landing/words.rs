@@ -2,16 +2,16 @@
 //!
 //! What is true was decided by the intervals; it is read here.
 
-use super::Hand;
-use crate::case::{capital, sentences};
+use crate::case::sentences;
 use crate::format::{Subject, chance, shots};
+use crate::hand::Hand;
 use judging::landing::{BuildFacts, LandingFacts, LandingFinding, LandingPair};
 use serde::Serialize;
 use session::known::Known;
 use session::names::short_name;
 use session::{Order, Session};
-use text::Voice;
-use text::voiced::{landing as say, luck};
+use text::{Voice, capital};
+use text::{landing as say, luck};
 
 /// Sentences about one build.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]

@@ -1,11 +1,11 @@
 //! What to write down for every shot, and why; and what to mind before swinging.
 
-use crate::measures::title;
 use serde::Serialize;
 use session::known::Known;
 use session::measure::MeasureId;
 use text::Voice;
-use text::voiced::checklist::{self as say, Measure};
+use text::checklist::{self as say, Measure};
+use text::names::title;
 
 /// One thing to write down.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]

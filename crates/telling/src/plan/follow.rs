@@ -8,7 +8,7 @@ use session::Session;
 use session::names::short_name;
 use session::refusal::Refusal;
 use text::Voice;
-use text::voiced::plan as say;
+use text::plan as say;
 
 /// Sentences for the card.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]

@@ -2,7 +2,7 @@
 
 use judging::plan::SettledPlan;
 use text::Voice;
-use text::voiced::plan as say;
+use text::plan as say;
 
 /// Marks on two clubs that are one.
 const LABELS: [&str; 2] = ["A", "B"];

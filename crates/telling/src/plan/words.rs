@@ -7,7 +7,7 @@ use serde::Serialize;
 use session::Session;
 use session::measure::Margin;
 use text::Voice;
-use text::voiced::plan as say;
+use text::plan as say;
 
 /// Sentences about a plan.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]

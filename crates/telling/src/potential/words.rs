@@ -8,7 +8,7 @@ use session::Session;
 use session::known::Known;
 use session::names::short_name;
 use text::Voice;
-use text::voiced::potential as say;
+use text::potential as say;
 
 /// Sentences about one group.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]

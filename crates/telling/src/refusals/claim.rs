@@ -3,7 +3,7 @@
 use judging::claim::ClaimRefused;
 use session::refusal::Refusal;
 use text::Voice;
-use text::voiced::claim as say;
+use text::claim as say;
 
 /// A claim that cannot be held against a retest.
 #[must_use]

@@ -3,7 +3,7 @@
 use judging::feel::FeelRefused;
 use session::refusal::Refusal;
 use text::Voice;
-use text::voiced::{check, feel as say};
+use text::{check, feel as say};
 
 /// A say that cannot be set beside the shots.
 #[must_use]

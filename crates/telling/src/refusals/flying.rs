@@ -1,7 +1,6 @@
 //! Refusals of whatever rests on flights: weather, launches, shots that lack a number, builds that are not there.
 
 use crate::format::Subject;
-use crate::measures::spoken;
 use judging::cause::CauseRefused;
 use judging::consistency::NothingToHold;
 use judging::flying::{AirRefused, FlyRefused, NoSuchBuild, NotConditions, WeatherFigure};
@@ -12,7 +11,8 @@ use session::known::Known;
 use session::question::BuildPlace;
 use session::refusal::Refusal;
 use text::Voice;
-use text::voiced::flying as say;
+use text::flying as say;
+use text::names::spoken;
 
 /// A launch that is not flown.
 #[must_use]

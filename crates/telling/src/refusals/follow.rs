@@ -4,7 +4,7 @@ use super::plan;
 use judging::plan::{FollowRefused, TurnPlace};
 use session::refusal::Refusal;
 use text::Voice;
-use text::voiced::plan as say;
+use text::plan as say;
 
 /// A test under way that cannot be followed.
 #[must_use]

@@ -5,7 +5,7 @@ use session::Session;
 use session::names::short_name;
 use session::refusal::Refusal;
 use text::Voice;
-use text::voiced::{answer, luck_limits as say};
+use text::{answer, luck_limits as say};
 
 /// Luck that cannot be shown.
 #[must_use]

@@ -23,7 +23,7 @@ use session::names::short_name;
 use session::question::{BuildPlace, MOST_PLANNED_ROUNDS, MarginPlace, Misfit};
 use session::refusal::Refusal;
 use text::Voice;
-use text::voiced::check as say;
+use text::check as say;
 
 /// A question that cannot be asked of its session.
 #[must_use]

@@ -4,8 +4,8 @@ use judging::plan::{PlanPart, PlanRefused};
 use session::plan::MOST_PLANNED_BUILDS;
 use session::refusal::Refusal;
 use text::Voice;
-use text::voiced::plan::Part;
-use text::voiced::{check, plan as say};
+use text::plan::Part;
+use text::{check, plan as say};
 
 /// A plan that cannot be made.
 #[must_use]

@@ -4,7 +4,7 @@ use judging::second::SecondRefused;
 use session::question::BuildPlace;
 use session::refusal::Refusal;
 use text::Voice;
-use text::voiced::flying as say;
+use text::flying as say;
 
 /// Before and after that cannot be compared.
 #[must_use]

@@ -4,7 +4,7 @@ use super::misfit;
 use judging::together::TogetherRefused;
 use session::refusal::Refusal;
 use text::Voice;
-use text::voiced::together as say;
+use text::together as say;
 
 /// Sessions that cannot be put together.
 #[must_use]

@@ -8,7 +8,8 @@ use std::collections::{BTreeMap, BTreeSet, HashSet};
 use walrus::ir::{self, Visitor};
 use walrus::{ConstExpr, DataKind, Module};
 use wasmparser::{
-    DataKind as Placed, KnownCustom, Linking, Operator, Parser, Payload, RelocationEntry, RelocationType, SymbolInfo,
+    DataKind as Placed, KnownCustom, Linking, Operator, Parser, Payload, RelocationEntry, RelocationType,
+    SymbolInfo,
 };
 
 /// A piece of data under one name.
@@ -74,7 +75,9 @@ impl Constants {
         let segments: Vec<_> = module.data.iter().map(walrus::Data::id).collect();
         for id in segments {
             let data = module.data.get_mut(id);
-            let DataKind::Active { offset: ConstExpr::Value(ir::Value::I32(start)), .. } = data.kind else { continue };
+            let DataKind::Active { offset: ConstExpr::Value(ir::Value::I32(start)), .. } = data.kind else {
+                continue;
+            };
             for (byte, address) in data.value.iter_mut().zip(u32::try_from(start)?..) {
                 if *byte != 0 && unused.contains(&address) && !kept.contains(&address) {
                     *byte = 0;
@@ -90,7 +93,8 @@ impl Constants {
         for (_, function) in module.funcs.iter_local() {
             ir::dfs_in_order(&mut addresses, function, function.entry_block());
         }
-        let mut waiting: Vec<usize> = addresses.0.iter().filter_map(|it| self.at.get(it)).flatten().copied().collect();
+        let mut waiting: Vec<usize> =
+            addresses.0.iter().filter_map(|it| self.at.get(it)).flatten().copied().collect();
         let mut used = BTreeSet::new();
         while let Some(number) = waiting.pop() {
             if used.insert(number) {
@@ -183,7 +187,8 @@ impl File {
         let Linking::SymbolTable(symbols) = part else { return Ok(()) };
         for (index, symbol) in symbols.clone().into_iter().enumerate() {
             if let SymbolInfo::Data { symbol: Some(symbol), .. } = symbol? {
-                let segment = self.segments.get(symbol.index as usize).context("a symbol without its segment")?;
+                let segment =
+                    self.segments.get(symbol.index as usize).context("a symbol without its segment")?;
                 let start = segment.address + symbol.offset;
                 self.symbols.insert(u32::try_from(index)?, (start, start + symbol.size));
             }
@@ -195,7 +200,8 @@ impl File {
     fn in_data(&self) -> Result<Vec<(u32, RelocationEntry)>> {
         let placed = |entry: &RelocationEntry| {
             let at = self.data_section + entry.offset as usize;
-            let segment = self.segments.iter().find(|it| (it.in_file..it.in_file + it.length).contains(&at))?;
+            let segment =
+                self.segments.iter().find(|it| (it.in_file..it.in_file + it.length).contains(&at))?;
             Some((segment.address + u32::try_from(at - segment.in_file).ok()?, *entry))
         };
         self.in_data.iter().map(|entry| placed(entry).context("an address outside of the data")).collect()
@@ -210,7 +216,9 @@ fn is_address(kind: RelocationType) -> bool {
 }
 
 fn placed(segment: &wasmparser::Data<'_>, file: &[u8]) -> Result<Segment> {
-    let Placed::Active { offset_expr, .. } = &segment.kind else { anyhow::bail!("data that is placed later") };
+    let Placed::Active { offset_expr, .. } = &segment.kind else {
+        anyhow::bail!("data that is placed later")
+    };
     let Operator::I32Const { value } = offset_expr.get_operators_reader().read()? else {
         anyhow::bail!("data without an address of its own")
     };

@@ -42,7 +42,11 @@ struct Given {
 }
 
 /// Writes the abridged core, with the names of its functions, and gives its script; `optimized` writes one file from another.
-pub(crate) fn write(made: &Made<'_>, to: &Path, optimized: impl Fn(&Path, &Path) -> Result<()>) -> Result<String> {
+pub(crate) fn write(
+    made: &Made<'_>,
+    to: &Path,
+    optimized: impl Fn(&Path, &Path) -> Result<()>,
+) -> Result<String> {
     let whole = fs::read(made.whole)?;
     let aside = |name: &str| made.aside.join(name);
     let mut noting = parsed(&whole)?;

@@ -18,7 +18,8 @@ pub(super) fn note(module: &mut Module) {
     for (id, points) in points_of(module) {
         let mut marks = Vec::with_capacity(points.len());
         for (seq, at) in points {
-            let mark = module.globals.add_local(ValType::I32, true, false, ConstExpr::Value(ir::Value::I32(0)));
+            let mark =
+                module.globals.add_local(ValType::I32, true, false, ConstExpr::Value(ir::Value::I32(0)));
             module.exports.add(&format!("{MARK}{number}"), mark);
             marks.push((seq, at, mark));
             number += 1;
@@ -51,7 +52,8 @@ pub(super) fn keep_what_ran(module: &mut Module, ran: &BTreeSet<usize>) -> Resul
         }
     }
     let is_never = |item: &ExportItem| matches!(item, ExportItem::Function(id) if never.contains(id));
-    let exports: Vec<_> = module.exports.iter().filter(|it| is_never(&it.item)).map(walrus::Export::id).collect();
+    let exports: Vec<_> =
+        module.exports.iter().filter(|it| is_never(&it.item)).map(walrus::Export::id).collect();
     exports.into_iter().for_each(|id| module.exports.delete(id));
     walrus::passes::gc::run(module);
     Ok(())

@@ -41,7 +41,10 @@ mod tests {
         let ty = module.types.add(&[], &[]);
         module.add_import_func("./core.js", "__wbg_used_1", ty);
         let kept = for_module(script, &module).unwrap();
-        assert_eq!(kept, "start\n        __wbg_used_1: function(a) {\n            return a;\n        },\nend\n");
+        assert_eq!(
+            kept,
+            "start\n        __wbg_used_1: function(a) {\n            return a;\n        },\nend\n"
+        );
         assert!(for_module("start\nend\n", &module).is_err());
     }
 }

@@ -7,9 +7,9 @@ mod growth;
 mod references;
 mod table;
 
-use crate::{build, calibrated};
 use crate::quoted::Quote;
 use crate::shell::{cargo, npm, output, program, root};
+use crate::{build, calibrated};
 use anyhow::{Context, Result, bail};
 use growth::rounded;
 use serde_json::{Map, Value, json};

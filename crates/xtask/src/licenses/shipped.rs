@@ -4,7 +4,7 @@
 //! (`web/bundled.mjs`); and the marks that workbox leaves in `sw.js`.
 
 use super::texts::{Package, apache, found, word};
-use crate::build::{self, WASM_TARGET};
+use crate::packages::{self, WASM_TARGET};
 use crate::shell::{cargo, output, program, root};
 use anyhow::{Context, Result};
 use serde_json::Value;
@@ -41,7 +41,7 @@ pub(super) fn crates() -> Result<BTreeSet<(String, String)>> {
     let mut command =
         cargo(&["tree", "--prefix=none", "--no-dedupe", "--format={p}", "--target", WASM_TARGET]);
     command.arg("--edges=normal,no-proc-macro");
-    command.args(build::crates().map(|name| format!("--package={name}")));
+    command.args(packages::crates().map(|name| format!("--package={name}")));
     let mut lines = output(&mut command)?;
     for name in WRITES_SCRIPTS {
         let one =

@@ -17,17 +17,7 @@ use std::path::{Path, PathBuf};
 const LAYERS: [(&str, &[&[&str]]); 1] = [(
     "reading",
     &[
-        &[
-            "hints",
-            "limits",
-            "names_of_measures",
-            "outcome",
-            "position",
-            "remarks",
-            "second_and_weather",
-            "talk",
-            "trim",
-        ],
+        &["hints", "limits", "outcome", "position", "remarks", "second_and_weather", "talk", "trim"],
         &["lexicon"],
         &["cut"],
         &["understand"],

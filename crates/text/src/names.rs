@@ -1,23 +1,23 @@
-//! What the trade's measures are called, in a title and in the middle of a sentence.
+//! What the trade's measures are called, in the middle of a sentence and as a title.
 
+use crate::measure::{self, Id};
+use crate::{Voice, capital};
 use session::known::Known;
-use text::Voice;
-use text::voiced::measure::{Id, name};
 
-/// In the middle of a sentence: `ball speed`.
+/// Its name in the middle of a sentence: `ball speed`.
 #[must_use]
-pub fn spoken_name(known: Known, voice: &Voice) -> String {
-    name(voice, in_catalogue(known))
+pub fn spoken(known: Known, voice: &Voice) -> String {
+    measure::name(voice, id(known))
 }
 
-/// As a title: `Ball speed`.
+/// Its name as a title: `Ball speed`.
 #[must_use]
 pub fn title(known: Known, voice: &Voice) -> String {
-    capital(&spoken_name(known, voice))
+    capital(&spoken(known, voice))
 }
 
-/// The measure as the catalogues of words name it.
-fn in_catalogue(known: Known) -> Id {
+/// The word by which the catalogue knows a measure.
+fn id(known: Known) -> Id {
     match known {
         Known::Carry => Id::Carry,
         Known::Total => Id::Total,
@@ -40,21 +40,5 @@ fn in_catalogue(known: Known) -> Id {
         Known::SpinLoft => Id::SpinLoft,
         Known::StrikeHeight => Id::StrikeHeight,
         Known::StrikeOffset => Id::StrikeOffset,
-    }
-}
-
-/// The text with its first letter as a capital; of Latin letters, without the tables of all the others.
-#[must_use]
-pub fn capital(text: &str) -> String {
-    let mut chars = text.chars();
-    chars
-        .next()
-        .map_or_else(String::new, |first| std::iter::once(capital_letter(first)).chain(chars).collect())
-}
-
-fn capital_letter(letter: char) -> char {
-    match letter {
-        'à'..='þ' if letter != '÷' => char::from_u32(u32::from(letter) - 0x20).unwrap_or(letter),
-        other => other.to_ascii_uppercase(),
     }
 }

@@ -1,0 +1,72 @@
+//! One candidate against the baseline on one measure: the careful difference and the textbook ones.
+
+use super::averages::{self, Averages};
+use super::comparison::{Basis, Comparison};
+use super::estimate::{Counts, Group, Method, Numbers, RatioTest};
+use super::pair::{Aspect, Pair, Turns, pooled_sd, textbook};
+use super::shot_table::Measured;
+use crate::verdict::Why;
+use stats::{CautiousDifference, FEWEST_FOR_SPREAD, Level, Sample, SpreadRatio};
+
+/// Fewest shots with each build before a verdict is thought of.
+const FEWEST_SHOTS: usize = 3;
+
+/// Compares `candidate` with `baseline` on a measure, from shots where there are any, else from averages.
+#[must_use]
+pub fn compare(measured: &Measured, baseline: usize, candidate: usize, aspect: Aspect) -> Pair {
+    let (table, measure) = (measured.table, measured.measure);
+    let (base, cand) = (measured.values(baseline), measured.values(candidate));
+    if base.is_empty() || cand.is_empty() {
+        let averages = |build, shots: &[f64]| Averages::of(table.session(), measure, build, shots);
+        return averages::compare(&averages(baseline, &base), &averages(candidate, &cand), aspect);
+    }
+    let fitted = measured.rounds.as_ref().filter(|_| table.shared_rounds(baseline, candidate) > 0);
+    let rounds = fitted.and_then(|fitted| fitted.compare(candidate, baseline).ok());
+    let rounds = rounds.filter(|found| found.shared_rounds >= 2);
+    let turns = rounds
+        .as_ref()
+        .map(|found| Turns { shots: found.shots_per_turn, are_too_long: found.turns_too_long() });
+    let n = Counts { baseline: base.len(), candidate: cand.len() };
+    let mut numbers =
+        Numbers { baseline: Some(group(&base)), candidate: Some(group(&cand)), ..Numbers::default() };
+    let (Ok(base), Ok(cand)) = (Sample::new(base), Sample::new(cand)) else {
+        return Pair { numbers, comparison: Err(Why::TooFewShots), turns };
+    };
+    let welch = stats::welch(&cand, &base).ok();
+    numbers.welch = welch.map(|d| textbook(&d));
+    numbers.yuen = stats::yuen(&cand, &base, stats::TRIM).ok().map(|y| textbook(&y.difference));
+    let spread = stats::spread_ratio(&cand, &base).ok();
+    numbers.spread = spread.as_ref().and_then(ratio_test);
+    numbers.round = rounds.as_ref().map(|r| textbook(&r.fixed_effects));
+    if n.baseline < FEWEST_SHOTS || n.candidate < FEWEST_SHOTS {
+        return Pair { numbers, comparison: Err(Why::TooFewShots), turns };
+    }
+    let shot_sd =
+        rounds.as_ref().map_or_else(|| pooled_sd(&base.summary(), &cand.summary()), |r| r.residual_sd);
+    let on = |basis, method| Comparison { basis, method, n, shot_sd, assumed_sd: None };
+    let comparison = match (aspect, spread, rounds, welch) {
+        (Aspect::Spread, Some(spread), ..) => Ok(on(Basis::Spread(spread), Method::SpreadRatio)),
+        (Aspect::Spread, None, ..) if n.baseline.min(n.candidate) < FEWEST_FOR_SPREAD => {
+            Err(Why::TooFewShots)
+        }
+        (Aspect::Average, _, Some(rounds), _) => Ok(on(Basis::Difference(rounds.headline()), Method::Rounds)),
+        (Aspect::Average, _, None, Some(welch)) => {
+            let careful =
+                CautiousDifference::new(&welch, measure.usual().map_or(0.0, |m| m.facts().order_allowance));
+            Ok(on(Basis::Difference(careful), Method::WelchWithAllowance))
+        }
+        _ => Err(Why::NoScatter),
+    };
+    Pair { numbers, comparison, turns }
+}
+
+fn group(values: &[f64]) -> Group {
+    let n = values.len();
+    let sd = (n >= 2).then(|| (stats::describe::sum_of_squares(values) / (n - 1) as f64).sqrt());
+    Group { n, mean: stats::describe::mean(values), sd }
+}
+
+fn ratio_test(spread: &SpreadRatio) -> Option<RatioTest> {
+    let interval = spread.interval(Level::P95)?;
+    Some(RatioTest { ratio: spread.ratio(), p: spread.p_value(), low: interval.low, high: interval.high })
+}

@@ -1,0 +1,68 @@
+//! What is known of where the shots land, as it is told.
+
+use super::chances::{BestAim, HitChance, LandingPair};
+use super::shots::{Landed, Oval, Spot};
+use serde::Serialize;
+
+/// One build on the ground.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct BuildFacts {
+    /// Index of the build.
+    pub build: usize,
+    /// Shots with carry and offline.
+    pub n: usize,
+    /// Average place, as hit.
+    pub center: Spot,
+    /// Half and nine tenths of the shots; empty for too few shots.
+    pub ovals: Vec<Oval>,
+    /// Shots on the fairway at this aim, counted.
+    pub counted: usize,
+    /// Chance at this aim; null for too few shots.
+    pub at_aim: Option<HitChance>,
+    /// Chance as aimed on the day; null for too few shots.
+    pub as_aimed: Option<HitChance>,
+    /// The aim that would hit most; null for too few shots.
+    pub best: Option<BestAim>,
+}
+
+/// What can be asked for.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct LandingLimits {
+    /// Narrowest fairway, yd.
+    pub narrowest: f64,
+    /// Widest fairway, yd.
+    pub widest: f64,
+    /// Farthest aim to either side, yd.
+    pub farthest_aim: f64,
+}
+
+/// The shots on the ground, and the two builds asked about.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct Ground {
+    /// Width of the fairway, yd.
+    pub fairway: f64,
+    /// Aim, yd right of its middle.
+    pub aim: f64,
+    /// What can be asked for.
+    pub limits: LandingLimits,
+    /// Every shot with carry and offline, in the order hit.
+    pub shots: Vec<Landed>,
+    /// The two builds asked about; null when one of them has too few shots.
+    pub pair: Option<LandingPair>,
+    /// Resamples behind each interval.
+    pub draws: u32,
+    /// Seed they were drawn from.
+    pub seed: u32,
+}
+
+/// Where they land.
+#[derive(Debug, Clone, PartialEq)]
+pub struct LandingFacts {
+    /// The shots on the ground, and the two builds asked about.
+    pub ground: Ground,
+    /// Builds that have such shots.
+    pub builds: Vec<BuildFacts>,
+}
