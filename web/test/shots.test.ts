@@ -1,7 +1,17 @@
 /** Shots one by one and shots as columns are the same shots to the page. */
 import { describe, expect, test } from "vitest";
 import type { Session, Shot } from "../src/core/engine.js";
-import { buildOf, numberOf, secondOf, shotCount, shotsFrom, withReasons } from "../src/state/shots.js";
+import { hasShotsWith } from "../src/pieces/door.js";
+import {
+  buildOf,
+  leftOutCount,
+  notesIn,
+  numberOf,
+  secondOf,
+  shotCount,
+  shotsFrom,
+  withReasons,
+} from "../src/state/shots.js";
 
 const SHOTS: Shot[] = [
   { build: 0, round: 1, number: 7, values: { carry: 250.5, offline: null }, left_out: null },
@@ -33,6 +43,9 @@ describe.each([
     expect(shotCount(session)).toBe(3);
     expect(shotsFrom(session, 0, 10)).toEqual(SHOTS);
     expect(shotsFrom(session, 1, 2)).toEqual([SHOTS[1]]);
+    expect([leftOutCount(session), notesIn(session)]).toEqual([1, ["wind"]]);
+    expect(hasShotsWith(session, ["carry", "offline"])).toBe(true);
+    expect(hasShotsWith(session, ["carry", "spin_rate"])).toBe(false);
     expect([0, 1, 2].map((at) => buildOf(session, at))).toEqual([0, 1, 1]);
     expect([0, 1, 2].map((at) => numberOf(session, at))).toEqual([7, null, 9]);
     expect([0, 1, 2].map((at) => secondOf(session, at))).toEqual([undefined, 1, undefined]);

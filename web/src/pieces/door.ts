@@ -1,6 +1,7 @@
 /** A part that is closed: what stands on the page before somebody wants to know; what is behind it is loaded when it is opened. */
 import { html, type TemplateResult } from "lit";
 import type { Session } from "../core/engine.js";
+import { shotCount } from "../state/shots.js";
 import { say } from "../text/say.js";
 
 /** Stands inside the part's element until that is there. */
@@ -34,8 +35,8 @@ export function opened({ currentTarget }: Event, load: () => Promise<unknown>): 
 }
 
 /** Whether shots of a session have all of these. */
-export const hasShotsWith = ({ shots, measures }: Session, wanted: readonly string[]): boolean =>
-  shots.length > 0 && wanted.every((id) => measures.includes(id));
+export const hasShotsWith = (session: Session, wanted: readonly string[]): boolean =>
+  shotCount(session) > 0 && wanted.every((id) => session.measures.includes(id));
 
 /** What a shot's flight can be worked out from. */
 export const LAUNCH = ["carry", "ball_speed", "launch_angle", "spin_rate"];

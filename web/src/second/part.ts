@@ -49,16 +49,17 @@ export class StraightAnswerSecond extends OpenedPart<Second> {
 
   /** What tells the sides apart: the session's own column where it has one with two values or more. */
   get #sides(): Sides {
-    const { second, shots } = this.session;
+    const { second } = this.session;
+    const shots = shotCount(this.session);
     const column = second && second.values.length > 1 ? second : null;
-    const from = this.#from ?? Math.floor(shots.length / 2) + 1;
+    const from = this.#from ?? Math.floor(shots / 2) + 1;
     return {
       column,
       isByShot: column === null || this.#isByShot,
       values: this.#values,
       from,
       names: this.#names,
-      shots: shots.length,
+      shots,
     };
   }
 

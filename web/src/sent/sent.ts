@@ -1,4 +1,5 @@
 /** What a link holds, and whose settings are on the screen: the first thing that somebody who opens one sees. */
+import { leftOutCount, shotCount } from "../state/shots.js";
 import "./sent.css";
 import { html, nothing, type TemplateResult } from "lit";
 import type { Session } from "../core/engine.js";
@@ -24,15 +25,15 @@ export function sent(state: State, sender: Sent, session: Session, actions: Acti
     </section>`;
 }
 
-function holds({ builds, shots, summaries, measures }: Session): string {
-  const out = shots.filter((shot) => shot.left_out !== null).length;
-  const what =
-    shots.length > 0 ? say("n-shots", { count: shots.length }) : say("n-averages", { count: summaries.length });
+function holds(session: Session): string {
+  const { builds, summaries, measures } = session;
+  const [shots, out] = [shotCount(session), leftOutCount(session)];
+  const what = shots > 0 ? say("n-shots", { count: shots }) : say("n-averages", { count: summaries.length });
   const held = say("sent-holds", {
     what,
     clubs: say("n-clubs", { count: builds.length }),
     columns: say("n-measures", { count: measures.length }),
   });
   const left = out === 0 ? say("sent-none-out") : say("sent-out", { count: out });
-  return shots.length > 0 ? `${held} ${left}` : held;
+  return shots > 0 ? `${held} ${left}` : held;
 }

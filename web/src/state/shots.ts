@@ -22,6 +22,14 @@ export const numberOf = ({ columns, shots }: Session, at: number): number | null
 export const secondOf = ({ columns, shots }: Session, at: number): number | undefined =>
   columns ? (known(columns.second[at]) ?? undefined) : shots[at]!.second;
 
+/** How many shots do not count. */
+export const leftOutCount = ({ columns, shots }: Session): number =>
+  columns?.left_out.length ?? shots.filter((shot) => shot.left_out !== null).length;
+
+/** What was noted of shots, one text for each that has a note. */
+export const notesIn = ({ columns, shots }: Session): string[] =>
+  columns?.notes.map(([, note]) => note) ?? shots.flatMap(({ note }) => (note === undefined ? [] : [note]));
+
 /** The shots from one position up to another. */
 export function shotsFrom(session: Session, from: number, to: number): Shot[] {
   const { columns, shots } = session;

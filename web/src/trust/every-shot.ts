@@ -5,7 +5,7 @@ import { amountOf, type MeasureView, number } from "../format/values.js";
 import { build, choice } from "../pieces/pieces.js";
 import { whenOpen } from "../pieces/when-open.js";
 import type { Actions } from "../state/actions.js";
-import { shotCount, shotsFrom } from "../state/shots.js";
+import { notesIn, shotCount, shotsFrom } from "../state/shots.js";
 import { say } from "../text/say.js";
 import { drawOrder } from "./draw-order.js";
 import { type Drift, type OrderedShot, orderGeometry } from "./order.js";
@@ -101,8 +101,8 @@ function picture(session: Session, report: Report, measure: MeasureView): Templa
 }
 
 /** What was noted, in the golfer's own words; the list says the rest where there is much of it. */
-function notes({ shots: all }: Session): string {
-  const said = new Set(all.flatMap(({ note }) => (note === undefined ? [] : [note])));
+function notes(session: Session): string {
+  const said = new Set(notesIn(session));
   return said.size === 1 ? say("shots-caption-noted-as", { note: [...said][0]! }) : say("shots-caption-noted");
 }
 
