@@ -187,6 +187,17 @@ mod tests {
         assert!(fewest_shots(50.0, &|n| n > MOST_SHOTS as f64).is_none());
     }
 
+    /// 1.1 · 1.1 is a rounding more than 1.21: hundreds of shots must not cost one more for it.
+    #[test]
+    fn the_widening_costs_a_fifth_and_no_rounding() {
+        for (ideal, tool) in
+            [(100, 121), (200, 242), (1000, 1210), (99, 120), (101, 123), (MOST_SHOTS, 12_100_000)]
+        {
+            let found = fewest_shots(ideal as f64, &|n| n >= ideal as f64);
+            assert_eq!(found, Some(Shots { ideal, tool }));
+        }
+    }
+
     #[test]
     fn the_first_guess_is_near_where_many_shots_are_needed() {
         for power in [0.5, 0.8, 0.95] {

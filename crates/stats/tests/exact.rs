@@ -300,6 +300,10 @@ fn drawn_deals_follow_listed_ones_on_each_side_whichever_side_is_smaller() {
         assert!((listed.p_greater() - listed.p_less()).abs() > 0.3, "the sides differ");
     }
     assert_eq!(Deals::of_two(&few, &many).unwrap().count(), Some(120));
+    // Four of seventy either way, though 66 of seventy runs through numbers beyond 64 bits.
+    let (four, others) = (vec![1.0; 4], vec![2.0; 66]);
+    assert_eq!(Deals::of_two(&four, &others).unwrap().count(), Some(916_895));
+    assert_eq!(Deals::of_two(&others, &four).unwrap().count(), Some(916_895));
     assert_eq!(Deals::of_two(&[1.0; 40], &[2.0; 40]).unwrap().count(), None, "beyond 64 bits");
 }
 
@@ -328,4 +332,22 @@ fn every_refusal_says_its_numbers() {
     }
     let others = [Refusal::NoScatter, Refusal::NotLinked, Refusal::OutOfRange];
     assert!(others.iter().all(|refusal| refusal.to_string().len() > 15));
+}
+
+/// Integrated along one axis or along the other: the chance is the same, however narrow and crooked the scatter.
+#[test]
+fn ground_is_measured_alike_along_either_axis() {
+    for (sd, correlation) in [(0.3, 0.0), (0.05, 0.6), (0.02, -0.9), (3.0, 0.97), (20.0, 0.3)] {
+        let (xy, yy) = (correlation * sd, sd * sd);
+        let made = |x, y, xx, yy| BivariateNormal::new(Point { x, y }, Covariance { xx, xy, yy }).unwrap();
+        let (here, turned) = (made(0.3, -0.2, 1.0, yy), made(-0.2, 0.3, yy, 1.0));
+        for (x, y, size) in [(0.0, 0.0, 0.3), (0.5, -0.1, 1.0), (-2.0, 0.4, 2.5), (0.0, 9.0, 9.0)] {
+            let circles = [here.circle(Point { x, y }, size), turned.circle(Point { x: y, y: x }, size)];
+            assert!((circles[0] - circles[1]).abs() < 1e-10, "{sd} {correlation} {size}: {circles:?}");
+            let along = |at: f64, half: f64| Stretch { low: at - half, high: at + half };
+            let (wide, long) = (along(x, size), along(y, 0.4 * size));
+            let boxes = [here.rectangle(wide, long), turned.rectangle(long, wide)];
+            assert!((boxes[0] - boxes[1]).abs() < 1e-10, "{sd} {correlation} {size}: {boxes:?}");
+        }
+    }
 }
