@@ -180,10 +180,11 @@ fn requests(session: &Value) -> Vec<(&'static str, Value)> {
     all.push(("landing", of(json!({ "fairway": 900 }))));
     all.push(("cause", of(json!({ "hand": "left" }))));
     all.push(("cause", of(json!({ "candidate": 0 }))));
-    all.push(("potential", of(json!({}))));
-    all.push(("consistency", of(json!({}))));
-    all.push(("in_standard_air", of(json!({ "conditions": { "temperature": 35, "altitude_ft": 4000 } }))));
-    all.push(("in_standard_air", of(json!({ "conditions": { "temperature": 350 } }))));
+    all.push(("potential", json!({ "session": session, "baseline": 0 })));
+    all.push(("consistency", json!({ "session": session })));
+    for conditions in [json!({ "temperature": 35, "altitude_ft": 4000 }), json!({ "temperature": 350 })] {
+        all.push(("in_standard_air", json!({ "session": session, "conditions": conditions })));
+    }
     let plan = json!({ "builds": ["Own", "New"], "measure": "carry" });
     all.push(("follow", json!({ "plan": plan, "shots": [], "ended": [0, 1], "looks": [] })));
     all.push(("plan", json!({ "builds": ["Own"], "measure": "carry" })));

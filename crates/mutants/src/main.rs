@@ -31,7 +31,9 @@ fn main() -> Result<()> {
         let wanted: Vec<usize> = (0..mutants.len()).filter(|&number| wanted(&mutants[number])).collect();
         let known = if again { kept::read(&root, &folder, &package) } else { kept::Kept::default() };
         let fates = run::all(&built, &mutants, &wanted, &known)?;
-        kept::write(&root, &folder, &package, wanted.iter().map(|&number| &mutants[number]).zip(&fates))?;
+        if only.is_none() {
+            kept::write(&root, &folder, &package, wanted.iter().map(|&number| &mutants[number]).zip(&fates))?;
+        }
         found.extend(wanted.iter().map(|&number| mutants[number].clone()).zip(fates));
     }
     report::write(&root, &found, only.is_none())

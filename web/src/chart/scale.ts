@@ -1,5 +1,4 @@
 /** Numbers onto a line that is 100 wide. Pure. */
-import { ticks } from "d3-array";
 
 export interface Scale {
   /** Where a value lies, in percent of the width. */
@@ -10,7 +9,23 @@ export interface Scale {
 
 /** Values round where one is `scale` in the unit shown. */
 export const roundIn = (scale: number, low: number, high: number, count: number): number[] =>
-  ticks(low * scale, high * scale, count).map((value) => value / scale);
+  roundValues(low * scale, high * scale, count).map((value) => value / scale);
+
+/**
+ * Multiples of the round step that is nearest to a `count`th of the way from `low` to `high`, without the last digits that
+ * binary fractions leave behind. The library that draws contours has the like, and is too large for the first picture.
+ */
+function roundValues(low: number, high: number, count: number): number[] {
+  const wanted = (high - low) / count;
+  if (!(wanted > 0)) return [low];
+  const power = 10 ** Math.floor(Math.log10(wanted));
+  const away = (digit: number) => Math.abs(Math.log((digit * power) / wanted));
+  const step = [1, 2, 5, 10].reduce((best, digit) => (away(digit) < away(best) ? digit : best)) * power;
+  const first = Math.ceil(low / step - 1e-9);
+  const steps = Math.max(Math.floor(high / step + 1e-9) - first + 1, 0);
+  // Zero is not to be a negative one.
+  return Array.from({ length: steps }, (_, at) => Number(((first + at) * step).toPrecision(12)) + 0);
+}
 
 /** A straight scale over `low` to `high`, with `pad` percent left free at both ends; marks are round where one is `shown`. */
 export function linear(low: number, high: number, pad: number, count: number, shown = 1): Scale {

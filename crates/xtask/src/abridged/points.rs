@@ -45,7 +45,8 @@ pub(super) fn keep_what_ran(module: &mut Module, ran: &BTreeSet<usize>) -> Resul
     let mut number = 0;
     let mut never = HashSet::new();
     for (id, points) in points_of(module) {
-        if !ran.contains(&number) {
+        let is_whole = stays_whole(module.funcs.get(id).name.as_deref());
+        if !is_whole && !ran.contains(&number) {
             never.insert(id);
         }
         let function = module.funcs.get_mut(id);
@@ -65,6 +66,11 @@ pub(super) fn keep_what_ran(module: &mut Module, ran: &BTreeSet<usize>) -> Resul
     exports.into_iter().for_each(|id| module.exports.delete(id));
     walrus::passes::gc::run(module);
     Ok(())
+}
+
+/// Whether a function is the allocator's: which way it takes hangs on all that was asked before, in whatever order.
+fn stays_whole(name: Option<&str>) -> bool {
+    name.is_some_and(|name| ["dlmalloc", "__rdl_"].iter().any(|part| name.contains(part)))
 }
 
 fn end(instrs: &mut Vec<(Instr, InstrLocId)>, at: usize) {
