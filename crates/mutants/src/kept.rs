@@ -1,7 +1,7 @@
 //! What earlier runs noticed: tests only ever grow, so a fault that one of them noticed need not be thrown again.
 
+use crate::fate::Fate;
 use crate::listed::Mutant;
-use crate::run::Fate;
 use anyhow::Result;
 use std::collections::BTreeSet;
 use std::fmt::Write;

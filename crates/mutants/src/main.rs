@@ -5,6 +5,7 @@
 //! the environment names parts of paths, `AGAIN` spares what was noticed before in files that are as they were.
 
 mod build;
+mod fate;
 mod kept;
 mod listed;
 mod report;

@@ -1,7 +1,7 @@
 //! What no test noticed, as a table and a list; reasons that were written there before are kept.
 
+use crate::fate::Fate;
 use crate::listed::Mutant;
-use crate::run::Fate;
 use anyhow::Result;
 use std::collections::BTreeMap;
 use std::fmt::Write;

@@ -1,6 +1,7 @@
 //! The tests against every fault: each fault meets the tests that reach it, quick ones first, until one fails.
 
 use crate::build::Built;
+use crate::fate::Fate;
 use crate::kept::Kept;
 use crate::listed::Mutant;
 use anyhow::{Context, Result, ensure};
@@ -9,23 +10,6 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
 use std::time::{Duration, Instant};
-
-/// What became of a fault.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub(crate) enum Fate {
-    /// A test failed.
-    Killed,
-    /// The tests did not end in many times their usual time.
-    TimedOut,
-    /// Every test that reaches it passed.
-    Survived,
-    /// No test reaches it.
-    Unreached,
-    /// It does not compile: no fault that anybody could make.
-    Unviable,
-    /// In a constant, or in a chain that binds names: there is no switch for it.
-    NotWoven,
-}
 
 /// Tests below this are run in one go.
 const QUICK: Duration = Duration::from_millis(150);
