@@ -1973,7 +1973,7 @@ export type Luck = {
 };
 
 /**
- * What [`luck`] is asked.
+ * What [`luck()`] is asked.
  */
 export type LuckRequest = {
   /**

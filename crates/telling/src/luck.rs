@@ -20,7 +20,7 @@ use text::case;
 use text::luck::{self as say, Extreme};
 use text::{Voice, capital};
 
-/// What [`luck`] is asked.
+/// What [`luck()`] is asked.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
