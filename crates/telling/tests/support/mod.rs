@@ -2,6 +2,7 @@
 
 #![allow(dead_code, reason = "each test file uses its own part")]
 
+#[path = "../../../reading/tests/support/fitting_session.rs"]
 pub(crate) mod fitting_session;
 
 use session::few::Map;
