@@ -3,7 +3,7 @@
 
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a file that is not as it should be ends the test")]
 
-#[path = "../../reading/tests/support/decoded.rs"]
+#[path = "../../reading/tests/reading/support/decoded.rs"]
 mod decoded;
 
 use decoded::decoded;

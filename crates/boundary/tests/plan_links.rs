@@ -13,9 +13,9 @@ use straight_answer::whole;
 use telling::plan::Plan;
 use text::Voice;
 
-#[path = "../../reading/tests/any_session/mod.rs"]
+#[path = "../../reading/tests/reading/any_session/mod.rs"]
 mod any_session;
-#[path = "../../telling/tests/support/mod.rs"]
+#[path = "../../telling/tests/telling/support/mod.rs"]
 mod support;
 
 use any_session::{characters, letter, letters, name};

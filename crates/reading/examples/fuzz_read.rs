@@ -7,7 +7,7 @@
 #[path = "support/random.rs"]
 mod random;
 
-#[path = "../tests/support/decoded.rs"]
+#[path = "../tests/reading/support/decoded.rs"]
 mod decoded;
 
 use decoded::decoded;

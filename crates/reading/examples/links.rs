@@ -3,10 +3,10 @@
 //! The sessions of `demo/`, and invented ones as long and as wide as those of a fitting, read in yards and in meters.
 //! Beside the link's length stands what the same shots take as plain text: the tool's own CSV in the same letters.
 
-#[path = "../tests/support/fitting_session.rs"]
+#[path = "../tests/reading/support/fitting_session.rs"]
 mod fitting_session;
 
-#[path = "../tests/support/decoded.rs"]
+#[path = "../tests/reading/support/decoded.rs"]
 mod decoded;
 
 use decoded::decoded;

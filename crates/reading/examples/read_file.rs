@@ -1,6 +1,6 @@
 //! Prints what is read from a file, as JSON: `cargo run -p reading --example read_file -- FILE [HINTS]`.
 
-#[path = "../tests/support/decoded.rs"]
+#[path = "../tests/reading/support/decoded.rs"]
 mod decoded;
 
 fn main() {

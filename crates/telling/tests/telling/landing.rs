@@ -1,0 +1,173 @@
+//! Where they land, held against counting in simulation and against what must stay the same.
+
+
+use crate::dice::Dice;
+use judging::landing::HitChance;
+use session::refusal::Refusal;
+use session::{Order, Session, Shot};
+use crate::support::empty;
+use telling::hand::Hand;
+use telling::landing::{Landing, LandingRequest};
+use text::Voice;
+
+fn landing(request: &LandingRequest) -> Result<Landing, Refusal> {
+    telling::landing::landing(request, &Voice::english())
+}
+
+/// Shots of two builds by the average and deviation of offline; some far wide, as golfers have them.
+fn session(dice: &mut Dice, n: usize, builds: [(f64, f64); 2]) -> Session {
+    let mut session = empty("carry", 2);
+    session.measures.push("offline".into());
+    session.order = Order::Interleaved;
+    for _ in 0..n {
+        for (build, (center, sd)) in builds.iter().enumerate() {
+            let values = vec![Some(250.0 + 11.0 * dice.normal()), Some(center + sd * offline(dice))];
+            session.shots.push(Shot { build, round: None, number: None, values, ..Shot::default() });
+        }
+    }
+    session
+}
+
+/// Mean 0, deviation 1, longer tails than normal: one in twelve scatters twice as wide.
+fn offline(dice: &mut Dice) -> f64 {
+    let wide = if dice.even() < 1.0 / 12.0 { 2.0 } else { 1.0 };
+    wide * dice.normal() / (1.0 + 3.0 / 12.0_f64).sqrt()
+}
+
+fn asked(session: &Session) -> LandingRequest {
+    LandingRequest {
+        session: session.clone(),
+        baseline: 0,
+        candidate: Some(1),
+        fairway: None,
+        aim: None,
+        hand: None,
+    }
+}
+
+fn shown(session: &Session) -> Landing {
+    landing(&asked(session)).expect("can be shown")
+}
+
+/// Share of a hundred thousand shots that finish within half the fairway.
+fn counted(center: f64, sd: f64, fairway: f64) -> f64 {
+    let mut dice = Dice::seeded(99);
+    let hits = (0..100_000).filter(|_| (center + sd * offline(&mut dice)).abs() <= 0.5 * fairway).count();
+    hits as f64 / 100_000.0
+}
+
+/// The promise: in 95 of 100 sessions the interval holds the share that really lands there. Three deviations of 400
+/// sessions are allowed below it.
+#[test]
+fn chances_hold_what_counting_finds() {
+    let sessions = 400;
+    for (n, center, sd) in [(12, 6.0, 15.0), (30, 6.0, 15.0), (30, -20.0, 14.0), (60, 0.0, 16.0)] {
+        let (mut as_aimed, mut best, mut gain, mut false_gains) = (0, 0, 0, 0);
+        let truth = counted(center, sd, 30.0);
+        for number in 0..sessions {
+            let session =
+                session(&mut Dice::seeded(number + 1000 * n as u64), n, [(center, sd), (center, sd)]);
+            let build = shown(&session).builds.swap_remove(0).facts;
+            let holds =
+                |chance: HitChance, truth: f64| usize::from(chance.low <= truth && truth <= chance.high);
+            as_aimed += holds(build.as_aimed.expect("enough shots"), truth);
+            let aimed = build.best.expect("enough shots");
+            // What the aim read off these shots would really hit.
+            let really = counted(center + aimed.aim, sd, 30.0);
+            best += holds(aimed.chance, really);
+            gain += holds(aimed.gain, really - truth);
+            false_gains += usize::from(aimed.gain.low > 0.0 && really <= truth);
+        }
+        for (what, held) in [("as aimed", as_aimed), ("best aim", best), ("gain of aiming", gain)] {
+            assert!(held >= 367, "{what}: {held} of {sessions} with {n} shots around {center}");
+        }
+        assert!(false_gains <= 12, "{false_gains} false gains with {n} shots around {center}");
+    }
+}
+
+#[test]
+fn a_chance_is_the_integral_over_the_strip() {
+    let session = session(&mut Dice::seeded(5), 30, [(6.0, 15.0), (-3.0, 12.0)]);
+    for aim in [0.0, -12.0, 25.0] {
+        let found =
+            landing(&LandingRequest { aim: Some(aim), fairway: Some(28.0), ..asked(&session) }).unwrap();
+        for build in found.builds.iter().map(|build| &build.facts) {
+            let offline: Vec<f64> =
+                session.shots.iter().filter(|s| s.build == build.build).filter_map(|s| s.values[1]).collect();
+            let mean = offline.iter().sum::<f64>() / 30.0;
+            let sd = (offline.iter().map(|x| (x - mean).powi(2)).sum::<f64>() / 29.0).sqrt();
+            let density =
+                |x: f64| (-0.5 * ((x - mean - aim) / sd).powi(2)).exp() / (sd * 2.506_628_274_631_000_5);
+            // Midpoints, fine enough for 1e-7.
+            let integral: f64 =
+                (0..20_000).map(|i| density(-14.0 + 28.0 * (f64::from(i) + 0.5) / 20_000.0)).sum();
+            let chance = build.at_aim.unwrap();
+            assert!((chance.value - integral * 28.0 / 20_000.0).abs() < 1e-7);
+            assert!(chance.low < chance.value && chance.value < chance.high);
+            assert!(chance.low > 0.0 && chance.high < 1.0);
+            let within = offline.iter().filter(|x| (*x + aim).abs() <= 14.0).count();
+            assert_eq!(build.counted, within);
+        }
+    }
+}
+
+#[test]
+fn a_mirror_turns_sides_and_nothing_else() {
+    let there = session(&mut Dice::seeded(6), 20, [(8.0, 15.0), (-3.0, 12.0)]);
+    let mut back = there.clone();
+    back.shots.iter_mut().for_each(|shot| shot.values[1] = shot.values[1].map(|x| -x));
+    let (there, back) = (shown(&there), shown(&back));
+    for (one, other) in there.builds.iter().zip(&back.builds) {
+        let (one, other) = (one.facts.best.unwrap(), other.facts.best.unwrap());
+        assert!((one.aim + other.aim).abs() < 1e-9);
+        assert!((one.chance.value - other.chance.value).abs() < 1e-9);
+        assert!((one.chance.low - other.chance.low).abs() < 1e-6);
+    }
+    let (one, other) = (there.ground.pair.unwrap(), back.ground.pair.unwrap());
+    assert!((one.offline + other.offline).abs() < 1e-9);
+    assert!((one.chance_if_same.unwrap() - other.chance_if_same.unwrap()).abs() < 1e-9);
+}
+
+#[test]
+fn aiming_off_is_advised_where_it_does_more_than_the_club() {
+    let request = asked(&session(&mut Dice::seeded(7), 30, [(20.0, 11.0), (19.0, 11.0)]));
+    let words = landing(&request).unwrap().words;
+    assert!(words.headline.contains("aiming off would fix more than the club does"), "{}", words.headline);
+    assert!(words.headline.contains("right on average"));
+    let handed =
+        |hand| landing(&LandingRequest { hand: Some(hand), ..request.clone() }).unwrap().words.headline;
+    assert!(handed(Hand::Right).contains("right, the fade side"));
+    assert!(handed(Hand::Left).contains("right, the draw side"));
+
+    let straight = session(&mut Dice::seeded(8), 30, [(0.0, 11.0), (1.0, 11.0)]);
+    assert!(shown(&straight).words.headline.contains("do not settle"));
+    let club = session(&mut Dice::seeded(9), 40, [(0.0, 26.0), (0.0, 9.0)]);
+    assert!(shown(&club).words.headline.contains("Driver B hits a fairway 30\u{a0}yd wide more often"));
+}
+
+#[test]
+fn what_is_said_in_full() {
+    let found = shown(&session(&mut Dice::seeded(7), 30, [(20.0, 11.0), (5.0, 12.0)]));
+    let of_builds: Vec<_> = found.builds.iter().map(|build| &build.words).collect();
+    insta::assert_debug_snapshot!("landing", (&found.words, of_builds));
+}
+
+#[test]
+fn few_shots_and_wrong_requests() {
+    let few = session(&mut Dice::seeded(1), 5, [(0.0, 10.0), (3.0, 10.0)]);
+    let found = shown(&few);
+    assert!(found.ground.pair.is_none() && found.builds.iter().all(|build| build.facts.at_aim.is_none()));
+    assert_eq!(found.builds[0].facts.ovals.len(), 2);
+    let request = asked(&few);
+    let wrong = [
+        LandingRequest { baseline: 2, ..request.clone() },
+        LandingRequest { candidate: Some(7), ..request.clone() },
+        LandingRequest { fairway: Some(f64::NAN), ..request.clone() },
+        LandingRequest { aim: Some(200.0), ..request.clone() },
+        LandingRequest { session: empty("carry", 2), ..request },
+    ];
+    for request in wrong {
+        let refusal = landing(&request).unwrap_err();
+        assert!(!refusal.remedy.is_empty());
+    }
+}

@@ -1,0 +1,33 @@
+//! What the page says of a session, checked from the shots to the sentence. One program: it is linked once.
+
+#[path = "support/dice.rs"]
+mod dice;
+mod made;
+mod support;
+
+mod averages_alone;
+mod cause;
+mod claims;
+mod comparisons;
+mod consistency;
+mod decisions;
+mod deeper;
+mod honest_leads;
+mod landing;
+mod leading;
+mod luck;
+mod planning;
+mod potential;
+mod published;
+mod removals;
+mod second;
+mod settled_once;
+mod share;
+mod strictness;
+mod trust;
+mod trust_bounds;
+mod trust_figures;
+mod usual_figures;
+mod verdicts;
+mod weather;
+mod words;
