@@ -277,7 +277,10 @@ mod tests {
                     / places(df).iter().map(|place| place.weight).sum::<f64>();
                 let found = design.detection(difference, level);
                 let accuracy = if rounds == 5 { 5e-3 } else { 1.5e-3 };
-                assert!((found - exact).abs() < accuracy, "{builds} {rounds} {difference}: {found} for {exact}");
+                assert!(
+                    (found - exact).abs() < accuracy,
+                    "{builds} {rounds} {difference}: {found} for {exact}"
+                );
             }
         }
     }
