@@ -51,7 +51,16 @@ const afterItsFolder = ({ facadeModuleId }: { facadeModuleId?: string | null }):
 
 export default defineConfig({
   base: "./",
-  plugins: [bareCatalogues(), policy, preview, policyOnlyWhenBuilt, methodsPage(), colors(), bundled("page"), offline()],
+  plugins: [
+    bareCatalogues(),
+    policy,
+    preview,
+    policyOnlyWhenBuilt,
+    methodsPage(),
+    colors(),
+    bundled("page"),
+    offline(),
+  ],
   define: { APP_VERSION: JSON.stringify(manifest.version) },
   build: {
     outDir: "../dist",
