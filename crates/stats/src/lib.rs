@@ -43,6 +43,7 @@ pub mod choices;
 pub mod combine;
 mod count;
 pub mod crossing;
+pub mod day_to_day;
 pub mod describe;
 mod difference;
 mod equivalence;

@@ -1,8 +1,9 @@
 //! 10: least squares, groups as columns of zeros and ones too, NIST StRD among them; 15: sessions combined;
-//! 20: the same columns by Huber's M-estimate.
+//! 20: the same columns by Huber's M-estimate; 21: sessions with a prior on how much days differ.
 
 use crate::passport::{Case, each_case, numbers};
 use stats::combine::{SessionEffect, combine};
+use stats::day_to_day::day_to_day;
 use stats::describe::{mean, sum_of_squares};
 use stats::distributions::{normal_sf, normal_upper};
 use stats::linear_model::{Intercept, linear_model};
@@ -48,6 +49,26 @@ fn linear_models() {
 }
 
 #[test]
+fn sessions_with_what_days_usually_differ_by() {
+    each_case("21_day_to_day.json", |case| {
+        let found = day_to_day(&sessions(case), case.number("usual")).unwrap();
+        case.close("mean", found.mean(), "rel");
+        case.close("between", found.between(), "rel");
+        case.close("above", found.chance_above(0.0), "rel");
+        for (key, ends) in
+            [("interval", found.interval(Level::P95)), ("next_day", found.next_day(Level::P95))]
+        {
+            case.all_close(key, &[ends.low, ends.high], "rel");
+        }
+    });
+}
+
+fn sessions(case: &Case) -> Vec<SessionEffect> {
+    let each = case.numbers("effect").into_iter().zip(case.numbers("variance"));
+    each.map(|(effect, variance)| SessionEffect { effect, variance }).collect()
+}
+
+#[test]
 fn robust_models() {
     each_case("20_robust_model.json", |case| {
         let columns: Vec<Vec<f64>> = case.input["columns"].as_array().unwrap().iter().map(numbers).collect();
@@ -86,12 +107,7 @@ fn one_way(case: &Case) {
 #[test]
 fn combined_sessions() {
     each_case("15_meta_analysis.json", |case| {
-        let sessions: Vec<SessionEffect> = case
-            .numbers("effect")
-            .into_iter()
-            .zip(case.numbers("variance"))
-            .map(|(effect, variance)| SessionEffect { effect, variance })
-            .collect();
+        let sessions = sessions(case);
         let found = combine(&sessions).unwrap();
         let ends = |interval: Interval| [interval.low, interval.high];
         case.close("fixed_mean", found.fixed.mean, "rel");
