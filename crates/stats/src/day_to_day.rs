@@ -139,7 +139,6 @@ impl DayToDay {
 
 #[cfg(test)]
 mod tests {
-    #![expect(clippy::unwrap_used, reason = "tests")]
     use super::*;
 
     fn days(effects: &[f64]) -> Vec<SessionEffect> {
