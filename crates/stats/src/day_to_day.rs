@@ -8,11 +8,9 @@
 
 use crate::combine::SessionEffect;
 use crate::difference::Refusal;
-use crate::distributions::{normal_cdf, normal_sf};
-use crate::level::{Interval, Level};
-use crate::quadrature::nodes;
-use crate::real::{exp, ln, square};
-use crate::root::find_root;
+use crate::normal_mixture::{NormalMixture, Part, chances};
+use crate::quadrature::{Node, nodes};
+use crate::real::{ln, square};
 use crate::sample::check_value;
 
 /// Panels of twenty nodes for the day-to-day deviation: with twice as many no figure changes in its tenth digit.
@@ -23,17 +21,14 @@ const FARTHEST: f64 = 8.0;
 
 /// What the sessions say together: for each day-to-day deviation that could be, a normal distribution of the gap.
 #[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
 pub struct DayToDay {
-    parts: Vec<Part>,
-}
-
-#[derive(Debug, Clone, Copy, PartialEq)]
-struct Part {
-    chance: f64,
-    /// Deviation from day to day.
-    between: f64,
-    mean: f64,
-    variance: f64,
+    /// The gap.
+    pub gap: NormalMixture,
+    /// The gap of one more day, before its shots' own error.
+    pub next_day: NormalMixture,
+    /// The mean of the day-to-day deviation.
+    pub between: f64,
 }
 
 /// Combines sessions; `usual` is the scale of the half-normal prior on the day-to-day deviation, in the unit of the effects.
@@ -59,24 +54,32 @@ pub fn day_to_day(sessions: &[SessionEffect], usual: f64) -> Result<DayToDay, Re
     let effects = || sessions.iter().map(|session| session.effect);
     let range = effects().fold(f64::MIN, f64::max) - effects().fold(f64::MAX, f64::min);
     let places = nodes(0.0, FARTHEST * usual + 2.0 * range, PANELS);
-    let weighed: Vec<(f64, Part)> = places
-        .iter()
-        .map(|place| {
-            let (log, part) = given(sessions, place.at);
-            (log - 0.5 * square(place.at / usual) + ln(place.weight), part)
-        })
-        .collect();
-    let largest = weighed.iter().fold(f64::MIN, |most, (log, _)| most.max(*log));
-    let total: f64 = weighed.iter().map(|(log, _)| exp(log - largest)).sum();
-    if !total.is_finite() || total <= 0.0 {
-        return Err(Refusal::OutOfRange);
-    }
-    let parts = weighed.into_iter().map(|(log, part)| Part { chance: exp(log - largest) / total, ..part });
-    Ok(DayToDay { parts: parts.filter(|part| part.chance > 0.0).collect() })
+    let found: Vec<Found> = places.iter().map(|place| given(sessions, place.at)).collect();
+    let log = |(found, place): (&Found, &Node)| found.log - 0.5 * square(place.at / usual) + ln(place.weight);
+    let logs: Vec<f64> = found.iter().zip(&places).map(log).collect();
+    let chances = chances(&logs).ok_or(Refusal::OutOfRange)?;
+    let mixture =
+        |further: &dyn Fn(&Node) -> f64| {
+            NormalMixture::new(chances.iter().zip(&found).zip(&places).map(|((&chance, found), place)| {
+                Part { chance, mean: found.mean, variance: found.variance + further(place) }
+            }))
+        };
+    Ok(DayToDay {
+        gap: mixture(&|_| 0.0),
+        next_day: mixture(&|place| square(place.at)),
+        between: chances.iter().zip(&places).map(|(chance, place)| chance * place.at).sum(),
+    })
 }
 
-/// The logarithm of how likely the sessions are with this day-to-day deviation, and the gap then.
-fn given(sessions: &[SessionEffect], between: f64) -> (f64, Part) {
+/// What sessions say when the deviation between them is known.
+struct Found {
+    /// Logarithm of how likely they are then.
+    log: f64,
+    mean: f64,
+    variance: f64,
+}
+
+fn given(sessions: &[SessionEffect], between: f64) -> Found {
     let weights = || sessions.iter().map(|session| 1.0 / (session.variance + square(between)));
     let total: f64 = weights().sum();
     let mean =
@@ -84,62 +87,13 @@ fn given(sessions: &[SessionEffect], between: f64) -> (f64, Part) {
     let apart: f64 =
         sessions.iter().zip(weights()).map(|(session, weight)| weight * square(session.effect - mean)).sum();
     let log = 0.5 * (weights().map(ln).sum::<f64>() - ln(total) - apart);
-    (log, Part { chance: 0.0, between, mean, variance: 1.0 / total })
-}
-
-impl DayToDay {
-    /// The mean of the gap.
-    #[must_use]
-    pub fn mean(&self) -> f64 {
-        self.expect(&|part| part.mean)
-    }
-
-    /// The mean of the day-to-day deviation.
-    #[must_use]
-    pub fn between(&self) -> f64 {
-        self.expect(&|part| part.between)
-    }
-
-    /// Chance that the gap lies above `value`.
-    #[must_use]
-    pub fn chance_above(&self, value: f64) -> f64 {
-        self.expect(&|part| normal_sf((value - part.mean) / part.variance.sqrt()))
-    }
-
-    /// Where the gap lies with the chance of the level, as much left out on either side.
-    #[must_use]
-    pub fn interval(&self, level: Level) -> Interval {
-        self.ends(level, &|part| part.variance)
-    }
-
-    /// Where the gap of one more day lies, before its shots' own error.
-    #[must_use]
-    pub fn next_day(&self, level: Level) -> Interval {
-        self.ends(level, &|part| part.variance + square(part.between))
-    }
-
-    fn ends(&self, level: Level, variance: &dyn Fn(&Part) -> f64) -> Interval {
-        let reach = |part: &Part| 40.0 * variance(part).sqrt();
-        let low = self.parts.iter().fold(f64::MAX, |least, part| least.min(part.mean - reach(part)));
-        let high = self.parts.iter().fold(f64::MIN, |most, part| most.max(part.mean + reach(part)));
-        let below = |value: f64| self.expect(&|part| normal_cdf((value - part.mean) / variance(part).sqrt()));
-        let above = |value: f64| self.expect(&|part| normal_sf((value - part.mean) / variance(part).sqrt()));
-        let end = |f: &dyn Fn(f64) -> f64| find_root(low, high, 0.0, f).unwrap_or(f64::NAN);
-        Interval {
-            low: end(&|value| below(value) - level.tail()),
-            high: end(&|value| level.tail() - above(value)),
-            level,
-        }
-    }
-
-    fn expect(&self, of: &dyn Fn(&Part) -> f64) -> f64 {
-        self.parts.iter().map(|part| part.chance * of(part)).sum()
-    }
+    Found { log, mean, variance: 1.0 / total }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::level::Level;
 
     fn days(effects: &[f64]) -> Vec<SessionEffect> {
         effects.iter().map(|&effect| SessionEffect { effect, variance: 9.0 }).collect()
@@ -148,7 +102,7 @@ mod tests {
     #[test]
     fn more_days_that_agree_tell_more_and_days_that_disagree_less() {
         let width = |effects: &[f64]| {
-            let ends = day_to_day(&days(effects), 5.0).unwrap().interval(Level::P95);
+            let ends = day_to_day(&days(effects), 5.0).unwrap().gap.interval(Level::P95);
             ends.high - ends.low
         };
         assert!(width(&[6.0, 6.5]) < width(&[6.0]) && width(&[6.0, 6.5, 5.8]) < width(&[6.0, 6.5]));
@@ -170,9 +124,11 @@ mod tests {
     fn it_follows_the_effects_wherever_they_lie() {
         let here = day_to_day(&days(&[4.0, 11.0, 7.0]), 5.0).unwrap();
         let there = day_to_day(&days(&[-4.0, -11.0, -7.0]), 5.0).unwrap();
-        assert!((here.mean() + there.mean()).abs() < 1e-9 && (here.between() - there.between()).abs() < 1e-9);
-        assert!((here.chance_above(5.0) + there.chance_above(-5.0) - 1.0).abs() < 1e-9);
-        let (one, other) = (here.interval(Level::P95), there.interval(Level::P95));
+        assert!(
+            (here.gap.mean() + there.gap.mean()).abs() < 1e-9 && (here.between - there.between).abs() < 1e-9
+        );
+        assert!((here.gap.chance_above(5.0) + there.gap.chance_above(-5.0) - 1.0).abs() < 1e-9);
+        let (one, other) = (here.gap.interval(Level::P95), there.gap.interval(Level::P95));
         assert!((one.low + other.high).abs() < 1e-8 && (one.high + other.low).abs() < 1e-8);
     }
 }

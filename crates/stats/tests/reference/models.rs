@@ -1,5 +1,6 @@
 //! 10: least squares, groups as columns of zeros and ones too, NIST StRD among them; 15: sessions combined;
-//! 20: the same columns by Huber's M-estimate; 21: sessions with a prior on how much days differ.
+//! 20: the same columns by Huber's M-estimate; 21: sessions with a prior on how much days differ;
+//! 22: differences with a prior on how far builds differ.
 
 use crate::passport::{Case, each_case, numbers};
 use stats::combine::{SessionEffect, combine};
@@ -8,7 +9,7 @@ use stats::describe::{mean, sum_of_squares};
 use stats::distributions::{normal_sf, normal_upper};
 use stats::linear_model::{Intercept, linear_model};
 use stats::robust_model::robust_model;
-use stats::{Interval, Level};
+use stats::{Interval, Level, TDifference, pulled};
 
 #[test]
 fn linear_models() {
@@ -52,14 +53,26 @@ fn linear_models() {
 fn sessions_with_what_days_usually_differ_by() {
     each_case("21_day_to_day.json", |case| {
         let found = day_to_day(&sessions(case), case.number("usual")).unwrap();
-        case.close("mean", found.mean(), "rel");
-        case.close("between", found.between(), "rel");
-        case.close("above", found.chance_above(0.0), "rel");
-        for (key, ends) in
-            [("interval", found.interval(Level::P95)), ("next_day", found.next_day(Level::P95))]
-        {
+        case.close("mean", found.gap.mean(), "rel");
+        case.close("between", found.between, "rel");
+        case.close("above", found.gap.chance_above(0.0), "rel");
+        for (key, mixture) in [("interval", &found.gap), ("next_day", &found.next_day)] {
+            let ends = mixture.interval(Level::P95);
             case.all_close(key, &[ends.low, ends.high], "rel");
         }
+    });
+}
+
+#[test]
+fn differences_pulled_toward_zero() {
+    each_case("22_pulled.json", |case| {
+        let found = TDifference::new(case.number("diff"), case.number("se"), case.number("df"), 0.0).unwrap();
+        let believed = pulled(&found, case.number("usual"), case.number("drift")).unwrap();
+        case.close("mean", believed.mean(), "rel");
+        case.close("above", believed.chance_above(0.0), "rel");
+        case.close("above_margin", believed.chance_above(5.0), "rel");
+        let ends = believed.interval(Level::P95);
+        case.all_close("interval", &[ends.low, ends.high], "rel");
     });
 }
 
