@@ -1,0 +1,183 @@
+//! From what was said to what it asserts: which messages stand where, and the facts that the tables give them.
+
+use super::fact::{Fact, Scope, Source, Value};
+use super::number::{Marks, Printed};
+use super::table::{Asserted, Declared, Rule, Table};
+use std::collections::HashMap;
+use text::traced::{Message, Said, Told};
+
+/// A text that a golfer sees.
+#[derive(Debug, Clone)]
+pub(crate) struct Place {
+    pub(crate) surface: &'static str,
+    /// Where in it: `findings[3].words.detail`.
+    pub(crate) path: String,
+    pub(crate) scope: Scope,
+    pub(crate) text: String,
+}
+
+/// The facts of every message that stands in one of the places.
+pub(crate) fn facts(table: &Table, marks: &Marks, said: &[Said], places: &[Place]) -> Vec<Fact> {
+    let heard = Heard::new(table, marks, said);
+    let mut sentences: Vec<(&Said, &Declared)> = Vec::new();
+    for one in said {
+        let declared = heard.declared(one);
+        let known = |(other, _): &(&Said, &Declared)| other.message == one.message && other.text == one.text;
+        if !declared.is_part && !one.text.is_empty() && !sentences.iter().any(known) {
+            sentences.push((one, declared));
+        }
+    }
+    // The longest first: what stands within another message is not said a second time.
+    sentences.sort_by_key(|(one, _)| std::cmp::Reverse(one.text.len()));
+    let asserted: Vec<Option<Vec<(&'static str, Value)>>> = vec![None; sentences.len()];
+    let mut asserted = asserted;
+    let mut facts = Vec::new();
+    for place in places {
+        let mut taken: Vec<(usize, usize)> = Vec::new();
+        for (at, (one, _)) in sentences.iter().enumerate() {
+            let free = place.text.match_indices(one.text.as_str()).map(|(start, _)| (start, start + one.text.len()));
+            let free = free.filter(|(start, end)| !taken.iter().any(|(from, to)| start < to && from < end)).next();
+            let Some(range) = free else { continue };
+            taken.push(range);
+            let pairs = asserted[at].get_or_insert_with(|| heard.asserts(one));
+            facts.extend(pairs.iter().map(|(key, value)| Fact {
+                scope: place.scope.clone(),
+                key,
+                value: value.clone(),
+                from: Source::Said {
+                    message: heard.name(one),
+                    surface: place.surface,
+                    place: place.path.clone(),
+                    text: one.text.clone(),
+                },
+            }));
+        }
+    }
+    facts
+}
+
+struct Heard<'a> {
+    table: &'a Table,
+    marks: &'a Marks,
+    /// Parts by their texts.
+    parts: HashMap<&'a str, &'a Said>,
+}
+
+static NONE: Declared = Declared { is_part: false, rules: Vec::new() };
+
+impl<'a> Heard<'a> {
+    fn new(table: &'a Table, marks: &'a Marks, said: &'a [Said]) -> Self {
+        let mut heard = Self { table, marks, parts: HashMap::new() };
+        for one in said {
+            if !heard.declared(one).rules.is_empty() {
+                heard.parts.insert(&one.text, one);
+            }
+        }
+        heard
+    }
+
+    fn declared(&self, said: &Said) -> &'a Declared {
+        self.table.get(&(said.message.room, said.message.id)).unwrap_or(&NONE)
+    }
+
+    fn name(&self, said: &Said) -> &'static str {
+        name(said.message)
+    }
+
+    /// What a message asserts with what it was told. Sizes that say their direction beside them take its sign.
+    fn asserts(&self, said: &Said) -> Vec<(&'static str, Value)> {
+        let mut facts: Vec<(&'static str, Value)> = Vec::new();
+        for Rule { what, only_if } in &self.declared(said).rules {
+            if only_if.is_none_or(|(argument, value)| is(said.told(argument), value)) {
+                self.take(said, what, &mut facts);
+            }
+        }
+        let lower = facts.iter().any(|(key, value)| *key == "direction" && value.word() == "lower");
+        if lower {
+            for (_, value) in facts.iter_mut().filter(|(key, _)| *key == "interval") {
+                if let Value::Ends(near, far) = value {
+                    *value = Value::Ends(far.toward(false), near.toward(false));
+                }
+            }
+        }
+        facts
+    }
+
+    fn take(&self, said: &Said, what: &Asserted, facts: &mut Vec<(&'static str, Value)>) {
+        match *what {
+            Asserted::Word(key, word) => facts.push((key, word.into())),
+            Asserted::Argument(key, argument) => {
+                facts.extend(self.argument(said, argument).map(|value| (key, value)));
+            }
+            Asserted::Ends(key, [low, high]) => {
+                let ends = self.number(said, low).zip(self.number(said, high));
+                facts.extend(ends.map(|(low, high)| (key, Value::Ends(low, high))));
+            }
+            Asserted::Toward(key, [size, way]) => {
+                let up = match said.told(way) {
+                    Some(Told::Flag(below)) => !below,
+                    _ => !self.part(said, way).is_some_and(|part| self.says(part, "direction", "lower")),
+                };
+                facts.extend(self.number(said, size).map(|size| (key, Value::Number(size.toward(up)))));
+            }
+            Asserted::Like(argument) => {
+                facts.extend(self.part(said, argument).map(|part| self.asserts(part)).unwrap_or_default());
+            }
+        }
+    }
+
+    /// The message behind a text that another was told.
+    fn part(&self, said: &Said, argument: &str) -> Option<&'a Said> {
+        match said.told(argument)? {
+            Told::Text(text) => self.parts.get(text.as_str()).copied(),
+            Told::Count(_) | Told::Flag(_) => None,
+        }
+    }
+
+    fn says(&self, part: &Said, key: &str, word: &str) -> bool {
+        self.asserts(part).iter().any(|(there, value)| *there == key && value.word() == word)
+    }
+
+    fn argument(&self, said: &Said, argument: &str) -> Option<Value> {
+        match said.told(argument)? {
+            Told::Count(count) => Some(Value::Number(Printed::whole(*count as f64))),
+            Told::Flag(flag) => Some(if *flag { "yes" } else { "no" }.into()),
+            Told::Text(text) => {
+                let of_part = self.part(said, argument).and_then(|part| {
+                    let facts = self.asserts(part);
+                    let found = facts.into_iter().find(|(key, _)| matches!(*key, "number" | "span"));
+                    found.map(|(_, value)| value)
+                });
+                let printed = || self.marks.read(text).map(Value::Number);
+                of_part.or_else(printed).or_else(|| Some(Value::Word(text.clone())))
+            }
+        }
+    }
+
+    fn number(&self, said: &Said, argument: &str) -> Option<Printed> {
+        match self.argument(said, argument)? {
+            Value::Number(printed) => Some(printed),
+            Value::Word(_) | Value::Ends(..) => None,
+        }
+    }
+}
+
+fn is(told: Option<&Told>, value: &str) -> bool {
+    match told {
+        Some(Told::Flag(flag)) => value == if *flag { "yes" } else { "no" },
+        Some(Told::Text(text)) => text == value,
+        Some(Told::Count(count)) => value.parse() == Ok(*count),
+        None => false,
+    }
+}
+
+/// `answer.same`, once for each message.
+fn name(message: Message) -> &'static str {
+    use std::sync::OnceLock;
+    static NAMES: OnceLock<HashMap<(&'static str, &'static str), String>> = OnceLock::new();
+    let names = NAMES.get_or_init(|| {
+        let all = text::traced::MESSAGES.iter();
+        all.map(|message| ((message.room, message.id), format!("{}.{}", message.room, message.id))).collect()
+    });
+    names.get(&(message.room, message.id)).map_or("unknown", String::as_str)
+}
