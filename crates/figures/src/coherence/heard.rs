@@ -95,7 +95,10 @@ impl<'a> Heard<'a> {
         let lower = facts.iter().any(|(key, value)| *key == "direction" && value.word() == "lower");
         if lower {
             for (_, value) in facts.iter_mut().filter(|(key, _)| *key == "interval") {
-                if let Value::Ends(near, far) = value {
+                // A part may have done so already.
+                if let Value::Ends(near, far) = value
+                    && near.value >= 0.0
+                {
                     *value = Value::Ends(far.toward(false), near.toward(false));
                 }
             }
