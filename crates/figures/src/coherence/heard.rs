@@ -92,6 +92,10 @@ impl<'a> Heard<'a> {
                 self.take(said, what, &mut facts);
             }
         }
+        // Unless its table says whom it means.
+        if speaks_to_the_reader(&said.text) && !facts.iter().any(|(key, _)| *key == "to") {
+            facts.push(("to", "the_reader".into()));
+        }
         let lower = facts.iter().any(|(key, value)| *key == "direction" && value.word() == "lower");
         if lower {
             for (_, value) in facts.iter_mut().filter(|(key, _)| *key == "interval") {
@@ -163,6 +167,12 @@ impl<'a> Heard<'a> {
             Value::Word(_) | Value::Ends(..) => None,
         }
     }
+}
+
+/// Whether a sentence says 'you'. English alone: another language says the same messages.
+fn speaks_to_the_reader(text: &str) -> bool {
+    let mut words = text.split(|c: char| !c.is_alphabetic());
+    words.any(|word| ["you", "your", "yours", "You", "Your"].contains(&word))
 }
 
 fn is(told: Option<&Told>, value: &str) -> bool {

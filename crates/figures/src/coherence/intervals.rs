@@ -9,7 +9,7 @@ use judging::analysis::Method;
 use judging::interval::Interval;
 use judging::verdict::DecisionKind;
 use judging::{Judged, Judgment};
-use session::measure::Margin;
+use session::measure::{Margin, MeasureId};
 use std::collections::BTreeMap;
 use telling::units::shown;
 use text::Voice;
@@ -20,6 +20,18 @@ const MOST_SHOTS_NAMED: f64 = 500.0;
 const DECIDED: [&str; 2] = [
     "the interval printed is the one that decided",
     "A decision made by one interval beside the ends of another reads as a contradiction; one interval decides and is shown everywhere.",
+];
+const DENIED: [&str; 2] = [
+    "the interval printed beside a decision bears it out",
+    "'The same' beside an end beyond the margin, or 'different' beside one that holds zero, is denied by its own numbers.",
+];
+const LANDED: [&str; 2] = [
+    "chances of a fairway come in the order of the shots counted on it",
+    "Three mishits widen a bell curve and turn 22 of 30 above 23 of 30; then the reason is said.",
+];
+const CLEAR: [&str; 2] = [
+    "no part is clear beside the sentence that none is",
+    "An interval of 95 beside a finding of 99 in 100 excludes zero where the finding does not, and nothing says so.",
 ];
 const LINES: [&str; 2] = [
     "no printed end crosses a line that the end does not cross",
@@ -44,7 +56,8 @@ const COUNTABLE: [&str; 2] =
     ["a number of shots is one that can be hit", "98,982 shots is no advice; more than can be hit is said in words."];
 
 /// Names of all checks, with their reasons.
-pub(crate) const ALL: [[&str; 2]; 8] = [DECIDED, LINES, LEVEL, AVERAGES, WITHIN, GAP, ENOUGH, COUNTABLE];
+pub(crate) const ALL: [[&str; 2]; 11] =
+    [DECIDED, DENIED, LANDED, CLEAR, LINES, LEVEL, AVERAGES, WITHIN, GAP, ENOUGH, COUNTABLE];
 
 /// The judged sizes of one candidate on one measure, in the unit printed.
 #[derive(Debug, Clone)]
@@ -58,30 +71,52 @@ pub(crate) struct Sizes {
     pub(crate) is_ratio: bool,
 }
 
+/// What was decided of something, in the measure's own unit.
+pub(crate) struct Decided<'a> {
+    pub(crate) measure: &'a MeasureId,
+    pub(crate) kind: DecisionKind,
+    pub(crate) gap: f64,
+    pub(crate) different: Interval,
+    pub(crate) same: Interval,
+    pub(crate) margin: Option<Margin>,
+    pub(crate) is_ratio: bool,
+}
+
 impl Sizes {
-    fn of(judgment: &Judgment, voice: &Voice) -> Option<Self> {
-        let estimate = judgment.estimate.as_ref()?;
-        let is_ratio = estimate.method == Method::SpreadRatio;
-        let scale = judgment.measure.known().map_or(1.0, |known| shown(known.facts().unit, voice).1);
+    pub(crate) fn of(decided: &Decided<'_>, voice: &Voice) -> Self {
+        let scale = decided.measure.known().map_or(1.0, |known| shown(known.facts().unit, voice).1);
         // Scatter is printed in hundredths more or less.
-        let printed = |x: f64| if is_ratio { (x - 1.0) * 100.0 } else { x * scale };
+        let printed = |x: f64| if decided.is_ratio { (x - 1.0) * 100.0 } else { x * scale };
         let ends = |interval: &Interval| Interval {
             low: printed(interval.low),
             high: printed(interval.high),
             level: interval.level,
         };
-        let different = Interval { low: estimate.low, high: estimate.high, level: estimate.level };
-        Some(Self {
-            kind: judgment.decision.kind,
-            gap: printed(estimate.value),
-            different: ends(&different),
-            same: ends(&estimate.equivalence),
-            margins: judgment.margin.map(|margin| match margin {
+        Self {
+            kind: decided.kind,
+            gap: printed(decided.gap),
+            different: ends(&decided.different),
+            same: ends(&decided.same),
+            margins: decided.margin.map(|margin| match margin {
                 Margin::Ratio(ratio) => [printed(ratio), printed(1.0 / ratio)],
                 Margin::Difference(size) => [size * scale, -size * scale],
             }),
-            is_ratio,
-        })
+            is_ratio: decided.is_ratio,
+        }
+    }
+
+    fn of_judgment(judgment: &Judgment, voice: &Voice) -> Option<Self> {
+        let estimate = judgment.estimate.as_ref()?;
+        let decided = Decided {
+            measure: &judgment.measure,
+            kind: judgment.decision.kind,
+            gap: estimate.value,
+            different: Interval { low: estimate.low, high: estimate.high, level: estimate.level },
+            same: estimate.equivalence,
+            margin: judgment.margin,
+            is_ratio: estimate.method == Method::SpreadRatio,
+        };
+        Some(Self::of(&decided, voice))
     }
 
     /// The interval that the decision rests on.
@@ -93,12 +128,13 @@ impl Sizes {
 /// The sizes behind every judgment.
 pub(crate) fn sizes(judged: &Judged<'_>, voice: &Voice) -> BTreeMap<Scope, Sizes> {
     let all = judged.judgments.iter().enumerate();
-    all.filter_map(|(at, judgment)| Some((scope(judged, at), Sizes::of(judgment, voice)?))).collect()
+    all.filter_map(|(at, judgment)| Some((scope(judged, at), Sizes::of_judgment(judgment, voice)?))).collect()
 }
 
 /// Every size that is not what it should be.
 pub(crate) fn search(sizes: &BTreeMap<Scope, Sizes>, facts: &[Fact]) -> Vec<Fault> {
-    let mut faults = Vec::new();
+    let mut faults = landed(facts);
+    faults.extend(none_clear(facts));
     for fact in facts.iter().filter(|fact| fact.surface().is_some()) {
         match (fact.key, &fact.value) {
             ("shots_named", Value::Number(shots)) if shots.value > MOST_SHOTS_NAMED => {
@@ -138,6 +174,15 @@ fn interval(fact: &Fact, sizes: &Sizes, low: Printed, high: Printed) -> Vec<Faul
     let truth = || {
         format!("{:.3} to {:.3} at {:.5}, margins {:?}", decided.low, decided.high, decided.level, sizes.margins)
     };
+    let beyond = |[high_margin, low_margin]: [f64; 2]| low.value <= low_margin || high.value >= high_margin;
+    let denied = match sizes.kind {
+        DecisionKind::Same => sizes.margins.is_some_and(beyond),
+        DecisionKind::Different => low.value <= 0.0 && high.value >= 0.0,
+        DecisionKind::CannotTell | DecisionKind::CannotAnswer => false,
+    };
+    if denied {
+        return vec![fault(DENIED, fact, truth())];
+    }
     if !is_near(low, decided.low) || !is_near(high, decided.high) {
         return vec![fault(DECIDED, fact, truth())];
     }
@@ -178,6 +223,46 @@ fn level_of(fact: &Fact, facts: &[Fact], sizes: &Sizes, level: Printed) -> Optio
     let truth = sizes.decided().level * 100.0;
     let is_false = level.value >= 100.0 || (level.value - truth).abs() > level.step();
     is_false.then(|| fault(LEVEL, fact, format!("it is {truth:.5}")))
+}
+
+/// Clubs whose chances of a fairway are in the other order than the shots counted on it.
+fn landed(facts: &[Fact]) -> Vec<Fault> {
+    if facts.iter().any(|fact| fact.key == "landing_reason") {
+        return Vec::new();
+    }
+    let number = |scope: &Scope, key: &str| {
+        let found = facts.iter().find(|fact| fact.key == key && fact.scope == *scope)?;
+        if let Value::Number(printed) = &found.value { Some(printed.value) } else { None }
+    };
+    let chances = facts.iter().filter(|fact| fact.key == "landing_chance");
+    let clubs: Vec<(f64, f64, &Fact)> = chances
+        .filter_map(|fact| {
+            let share = number(&fact.scope, "counted")? / number(&fact.scope, "counted_of")?;
+            Some((number(&fact.scope, "landing_chance")?, share, fact))
+        })
+        .collect();
+    let mut faults = Vec::new();
+    for (at, (chance, share, fact)) in clubs.iter().enumerate() {
+        for (other_chance, other_share, other) in &clubs[at + 1..] {
+            if (chance - other_chance) * (share - other_share) < 0.0 {
+                faults.push(Fault { right: Some((*other).clone()), ..fault(LANDED, fact, String::new()) });
+            }
+        }
+    }
+    faults
+}
+
+/// Parts whose printed intervals exclude zero beside the sentence that nothing is clear.
+fn none_clear(facts: &[Fact]) -> Vec<Fault> {
+    let Some(says) = facts.iter().find(|fact| fact.key == "cause" && fact.value.word() == "nothing_clear") else {
+        return Vec::new();
+    };
+    let is_clear = |fact: &&Fact| match &fact.value {
+        Value::Ends(low, high) => fact.key == "part_interval" && (low.value > 0.0 || high.value < 0.0),
+        Value::Word(_) | Value::Number(_) => false,
+    };
+    let clear = facts.iter().filter(is_clear);
+    clear.map(|part| Fault { right: Some(part.clone()), ..fault(CLEAR, says, String::new()) }).collect()
 }
 
 fn not_enough(fact: &Fact, facts: &[Fact]) -> Option<Fault> {

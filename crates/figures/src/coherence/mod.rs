@@ -62,6 +62,7 @@ pub(crate) fn run(words: &[&str]) -> Result<()> {
         all
     });
     println!("{sessions} sessions, {} facts, {:.0} s", all.facts, started.elapsed().as_secs_f64());
+    println!("{} pairs, {} checks of sizes", pairs.pairs.len(), intervals::ALL.len());
     known::report(&all, &known::read(KNOWN)?)
 }
 
@@ -69,7 +70,7 @@ pub(crate) fn run(words: &[&str]) -> Result<()> {
 fn one(
     number: u64,
     table: &table::Table,
-    pairs: &[pairs::Pair],
+    pairs: &pairs::Pairs,
     spanish: &Language,
     found: &mut Found,
 ) {
@@ -77,18 +78,21 @@ fn one(
     let Ok(settled) = judging::settle(&asked.question, &asked.session) else { return };
     let judged = judging::judge(settled);
     let mut truths = truth::truths(&judged);
+    truths.extend(rooms::truths(number, &asked, &judged));
+    truths.extend(pairs.always.iter().cloned());
     let units = if number % 2 == 0 { Units::Yards } else { Units::Meters };
     let voices = [Language::english(), spanish.clone()].map(|language| Voice::new(language, units));
     let mut said: Vec<Vec<&'static str>> = Vec::new();
     for voice in &voices {
         let mut telling = told::Telling::new(table, voice);
         telling.answer(&judged);
-        rooms::tell(number, &asked, &mut telling, &mut truths);
-        let sizes = intervals::sizes(&judged, voice);
+        rooms::tell(number, &asked, &judged, &mut telling);
+        let mut sizes = intervals::sizes(&judged, voice);
+        sizes.extend(rooms::sizes(number, &asked, voice));
         let mut facts = telling.facts;
         found.facts += facts.len();
         facts.extend(truths.iter().cloned());
-        let of_pairs = pairs.iter().flat_map(|pair| pairs::search(pair, &facts));
+        let of_pairs = pairs.pairs.iter().flat_map(|pair| pairs::search(pair, &facts));
         let faults = of_pairs.chain(intervals::search(&sizes, &facts));
         faults.for_each(|fault| found.take(number, asked.kind, voice, fault));
         said.push(telling.said);

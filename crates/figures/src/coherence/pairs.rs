@@ -6,7 +6,10 @@
 //! - `left | other right`: the left one is of the measure asked for, the right one of another measure of the same club;
 //! - `key | is.key`, without values: they must be equal wherever both are known;
 //! - `left | needs right on share, card`: where the left one is so, the right one must be said on each of these;
-//! - `left | needs right beside it on share, card`: on each of these that says the left one, the right one is said too.
+//! - `left | needs right beside it on share, card`: on each of these that says the left one, the right one is said too;
+//! - `left | never on share, card`: none of these says the left one.
+//!
+//! A line `always is.key=value | reason` is true of every session.
 
 use super::fact::{Fact, Scope};
 use anyhow::{Context, Result};
@@ -28,6 +31,7 @@ enum Right {
     Equal(String),
     NeedsOn(Pattern, Vec<String>),
     NeedsBeside(Pattern, Vec<String>),
+    NeverOn(Vec<String>),
 }
 
 #[derive(Debug, Clone)]
@@ -49,23 +53,44 @@ pub(crate) struct Fault {
     pub(crate) note: String,
 }
 
+/// The list.
+#[derive(Debug)]
+pub(crate) struct Pairs {
+    pub(crate) pairs: Vec<Pair>,
+    /// What is true of every session.
+    pub(crate) always: Vec<Fact>,
+}
+
 /// Reads the list.
 ///
 /// # Errors
 /// A line that is not understood.
-pub(crate) fn read(text: &str) -> Result<Vec<Pair>> {
-    let lines = text.lines().filter(|line| !line.is_empty() && !line.starts_with('#'));
-    lines.map(|line| pair(line).with_context(|| format!("`{line}`"))).collect()
+pub(crate) fn read(text: &'static str) -> Result<Pairs> {
+    let mut list = Pairs { pairs: Vec::new(), always: Vec::new() };
+    for line in text.lines().filter(|line| !line.is_empty() && !line.starts_with('#')) {
+        let missing = || format!("`{line}`");
+        match line.strip_prefix("always ") {
+            Some(fact) => {
+                let (fact, _reason) = fact.split_once(" | ").with_context(missing)?;
+                let (key, value) = fact.split_once('=').with_context(missing)?;
+                list.always.push(Fact::truth(Scope::Session, key, value));
+            }
+            None => list.pairs.push(pair(line).with_context(missing)?),
+        }
+    }
+    Ok(list)
 }
 
 fn pair(line: &str) -> Result<Pair> {
     let mut columns = line.splitn(3, '|').map(str::trim);
     let mut column = || columns.next().filter(|text| !text.is_empty()).context("three columns are needed");
     let (left, right, reason) = (column()?, column()?, column()?);
-    let needs = right.strip_prefix("needs ");
-    let kind = if let Some(needs) = needs {
+    let named = |surfaces: &str| surfaces.split(", ").map(str::to_owned).collect();
+    let kind = if let Some(surfaces) = right.strip_prefix("never on ") {
+        Right::NeverOn(named(surfaces))
+    } else if let Some(needs) = right.strip_prefix("needs ") {
         let (fact, surfaces) = needs.split_once(" on ").context("needs it where?")?;
-        let surfaces = surfaces.split(", ").map(str::to_owned).collect();
+        let surfaces = named(surfaces);
         match fact.strip_suffix(" beside it") {
             Some(fact) => Right::NeedsBeside(pattern(fact), surfaces),
             None => Right::NeedsOn(pattern(fact), surfaces),
@@ -132,11 +157,17 @@ fn against(pair: &Pair, left: &Fact, facts: &[Fact]) -> Vec<Fault> {
         }
         Right::NeedsBeside(right, surfaces) => {
             let beside = |fact: &Fact| right.fits(fact) && fact.surface() == left.surface();
-            let bears = left.surface().is_some_and(|surface| surfaces.iter().any(|named| named == surface));
-            let lacks = bears && !facts.iter().any(beside);
+            let lacks = is_on(left, surfaces) && !facts.iter().any(beside);
             lacks.then(|| fault(None, "nothing beside it says so".into())).into_iter().collect()
         }
+        Right::NeverOn(surfaces) => {
+            is_on(left, surfaces).then(|| fault(None, String::new())).into_iter().collect()
+        }
     }
+}
+
+fn is_on(fact: &Fact, surfaces: &[String]) -> bool {
+    fact.surface().is_some_and(|surface| surfaces.iter().any(|named| named == surface))
 }
 
 /// Whether what is said of the one bears on the other.

@@ -66,20 +66,29 @@ impl<'a> Telling<'a> {
         serde_json::to_value(&shared).ok()
     }
 
-    /// A part of the page beside the answer; nothing where it is refused.
-    pub(crate) fn part<T: Serialize>(&mut self, surface: &'static str, tell: impl FnOnce(&Voice) -> Option<T>) {
+    /// A part of the page beside the answer; nothing where it is refused. Its own sentences are of a scope, what is told of
+    /// each of several is of its own.
+    pub(crate) fn part<T: Serialize>(
+        &mut self,
+        surface: &'static str,
+        whole: &Scope,
+        tell: impl FnOnce(&Voice) -> Option<T>,
+    ) {
         let Some(told) = tell(&self.voice).and_then(|told| serde_json::to_value(&told).ok()) else {
             drop(self.record.take());
             return;
         };
         let mut places = Vec::new();
-        walk_parts(surface, "", &told, &mut places);
+        walk_parts(surface, whole, &told, &mut places);
         self.hear(&places);
     }
 
     fn hear(&mut self, places: &[Place]) {
         let said: Vec<Said> = self.record.take();
-        self.said.extend(said.iter().map(|one| one.message.id));
+        let stands = |one: &&Said| {
+            self.table.get(&(one.message.room, one.message.id)).is_some_and(|declared| !declared.is_part)
+        };
+        self.said.extend(said.iter().filter(stands).map(|one| one.message.id));
         self.facts.extend(facts(self.table, &self.marks, &said, places));
     }
 }
@@ -115,22 +124,21 @@ fn walk(surface: &'static str, path: &str, scope: &Scope, value: &Value, places:
     }
 }
 
-/// Every text below a value, each of its own part: the element of a list or the field that holds it.
-fn walk_parts(surface: &'static str, path: &str, value: &Value, places: &mut Vec<Place>) {
+/// Every text below a value: what is told of one of several, or of one object, is of its own part.
+fn walk_parts(surface: &'static str, whole: &Scope, value: &Value, places: &mut Vec<Place>) {
     for (name, one) in value.as_object().into_iter().flatten() {
-        if NO_WORDS.contains(&name.as_str()) {
-            continue;
-        }
-        let whole = |path: &str| if name == "words" { Scope::Session } else { Scope::Part(path.to_owned()) };
-        let path = format!("{path}{name}");
         match one {
+            _ if NO_WORDS.contains(&name.as_str()) => {}
             Value::Array(list) => {
                 for (at, one) in list.iter().enumerate() {
-                    let path = format!("{path}[{at}]");
+                    let path = format!("{name}[{at}]");
                     walk(surface, &path, &Scope::Part(path.clone()), one, places);
                 }
             }
-            one => walk(surface, &path, &whole(&path), one, places),
+            Value::Object(_) if name != "words" => {
+                walk(surface, name, &Scope::Part(name.clone()), one, places);
+            }
+            one => walk(surface, name, whole, one, places),
         }
     }
 }

@@ -5,7 +5,8 @@ use super::number::Printed;
 use super::fact::Value;
 use judging::analysis::Rule;
 use judging::trust::{Seen, Weight, trust};
-use judging::verdict::{DecisionKind, Direction, Matters, Why};
+use super::rooms::word;
+use judging::verdict::{Direction, Matters, Why};
 use judging::{Judged, Judgment};
 use session::known::Known;
 use session::question::{Goal, Stopping, StoppingWord};
@@ -77,12 +78,7 @@ fn of_session(judged: &Judged<'_>) -> Vec<Fact> {
 
 fn of_judgment(session: &Session, judgment: &Judgment, add: &mut impl FnMut(&'static str, &str)) {
     let decision = &judgment.decision;
-    add("is.decision", match decision.kind {
-        DecisionKind::Different => "different",
-        DecisionKind::Same => "same",
-        DecisionKind::CannotTell => "cannot_tell",
-        DecisionKind::CannotAnswer => "cannot_answer",
-    });
+    add("is.decision", word(decision.kind));
     if let Some(matters) = decision.matters {
         add("is.matters", match matters {
             Matters::Yes => "yes",
