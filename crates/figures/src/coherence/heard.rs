@@ -2,6 +2,7 @@
 
 use super::fact::{Fact, Scope, Source, Value};
 use super::number::{Marks, Printed};
+use super::web;
 use super::table::{Asserted, Declared, Rule, Table};
 use std::collections::HashMap;
 use text::traced::{Message, Said, Told};
@@ -98,7 +99,10 @@ impl<'a> Heard<'a> {
         }
         let lower = facts.iter().any(|(key, value)| *key == "direction" && value.word() == "lower");
         if lower {
-            for (_, value) in facts.iter_mut().filter(|(key, _)| *key == "interval") {
+            for (_, value) in facts.iter_mut().filter(|(key, _)| matches!(*key, "interval" | "number")) {
+                if let Value::Number(size) = value {
+                    *value = Value::Number(size.toward(false));
+                }
                 // A part may have done so already.
                 if let Value::Ends(near, far) = value
                     && near.value >= 0.0
@@ -189,7 +193,7 @@ fn name(message: Message) -> &'static str {
     use std::sync::OnceLock;
     static NAMES: OnceLock<HashMap<(&'static str, &'static str), String>> = OnceLock::new();
     let names = NAMES.get_or_init(|| {
-        let all = text::traced::MESSAGES.iter();
+        let all = text::traced::MESSAGES.iter().chain(web::messages());
         all.map(|message| ((message.room, message.id), format!("{}.{}", message.room, message.id))).collect()
     });
     names.get(&(message.room, message.id)).map_or("unknown", String::as_str)

@@ -48,6 +48,8 @@ const AVERAGES: [&str; 2] = [
 const WITHIN: [&str; 2] =
     ["'at most' covers the interval and stays inside the margin", "It is the equivalence interval, rounded up."];
 const GAP: [&str; 2] = ["the gap printed is the gap", "A size that is printed is a rounded size and no other."];
+const MARGIN: [&str; 2] =
+    ["the margin printed is the margin", "What starts to matter is one size: the one that the decision was held to."];
 const ENOUGH: [&str; 2] = [
     "the number of shots named as enough is enough",
     "5 rounds of 3 tell what 43 shots would tell only by luck.",
@@ -56,8 +58,8 @@ const COUNTABLE: [&str; 2] =
     ["a number of shots is one that can be hit", "98,982 shots is no advice; more than can be hit is said in words."];
 
 /// Names of all checks, with their reasons.
-pub(crate) const ALL: [[&str; 2]; 11] =
-    [DECIDED, DENIED, LANDED, CLEAR, LINES, LEVEL, AVERAGES, WITHIN, GAP, ENOUGH, COUNTABLE];
+pub(crate) const ALL: [[&str; 2]; 12] =
+    [DECIDED, DENIED, LANDED, CLEAR, LINES, LEVEL, AVERAGES, WITHIN, GAP, MARGIN, ENOUGH, COUNTABLE];
 
 /// The judged sizes of one candidate on one measure, in the unit printed.
 #[derive(Debug, Clone)]
@@ -146,6 +148,10 @@ pub(crate) fn search(sizes: &BTreeMap<Scope, Sizes>, facts: &[Fact]) -> Vec<Faul
         let Some(sizes) = sizes.get(&fact.scope) else { continue };
         match (fact.key, &fact.value) {
             ("interval", Value::Ends(low, high)) => faults.extend(interval(fact, sizes, *low, *high)),
+            ("level_of_either", Value::Number(level)) => faults.extend(level_of_either(fact, sizes, *level)),
+            ("margin", Value::Number(margin)) if !is_margin(*margin, sizes) => {
+                faults.push(fault(MARGIN, fact, format!("it is {:?}", sizes.margins)));
+            }
             ("level", Value::Number(level)) => faults.extend(level_of(fact, facts, sizes, *level)),
             ("averages", Value::Ends(candidate, baseline)) if !sizes.is_ratio => {
                 let apart = candidate.value - baseline.value;
@@ -263,6 +269,16 @@ fn none_clear(facts: &[Fact]) -> Vec<Fault> {
     };
     let clear = facts.iter().filter(is_clear);
     clear.map(|part| Fault { right: Some(part.clone()), ..fault(CLEAR, says, String::new()) }).collect()
+}
+
+fn is_margin(margin: Printed, sizes: &Sizes) -> bool {
+    sizes.margins.is_none_or(|[high, low]| is_near(margin, high) || is_near(margin, low.abs()))
+}
+
+fn level_of_either(fact: &Fact, sizes: &Sizes, level: Printed) -> Option<Fault> {
+    let is = |truth: f64| level.value < 100.0 && (level.value - truth * 100.0).abs() <= level.step();
+    let neither = !is(sizes.different.level) && !is(sizes.same.level);
+    neither.then(|| fault(LEVEL, fact, format!("{:.6} and {:.6}", sizes.different.level, sizes.same.level)))
 }
 
 fn not_enough(fact: &Fact, facts: &[Fact]) -> Option<Fault> {

@@ -1,7 +1,8 @@
 //! `cargo xtask test coherence`: no sentence that another contradicts, nor one that the session does not bear out.
 //!
 //! Invented sessions of every kind are told in both languages and both units; what the messages said assert, by the tables
-//! beside the catalogues, is held against each other and against what is true of the session and was decided of it.
+//! beside the catalogues, is held against each other and against what is true of the session and was decided of it. The
+//! page draws some of them, and what its scripts say is held against the same.
 
 mod fact;
 mod heard;
@@ -9,17 +10,21 @@ mod intervals;
 mod known;
 mod number;
 mod pairs;
+#[cfg(test)]
+mod put_back;
 mod rooms;
 mod sessions;
 mod table;
 mod told;
 mod truth;
+mod web;
 
 use anyhow::{Context, Result, bail};
+use crate::folder::root;
 use known::Found;
 use std::thread;
 use std::time::Instant;
-use text::{Language, Units, Voice};
+use text::{Language, Voice};
 
 /// Sessions that `test` tells.
 const SESSIONS: u64 = 20_160;
@@ -29,16 +34,18 @@ const KNOWN: &str = include_str!("known.txt");
 
 /// Tells the sessions and prints what contradicts what; fails on what is not known.
 pub(crate) fn run(words: &[&str]) -> Result<()> {
-    let sessions = match words {
-        [] => SESSIONS,
-        ["--sessions", count] => count.parse().context("--sessions takes a number")?,
+    let folder = root().join("target/coherence");
+    let (sessions, heard) = match words {
+        [] => (SESSIONS, web::read_said(&folder)?),
+        ["--pages"] => return web::write_pages(&folder),
+        ["--sessions", count] => (count.parse().context("--sessions takes a number")?, web::read_said(&folder).unwrap_or_default()),
         other => bail!("`{}` is not an option of coherence", other.join(" ")),
     };
     let started = Instant::now();
     let table = table::read()?;
     let missing = table::undeclared(&table);
     if !missing.is_empty() {
-        bail!("say in crates/text/facts what these assert: {}", missing.join(", "));
+        bail!("say in the tables beside their catalogues what these assert: {}", missing.join(", "));
     }
     let pairs = pairs::read(PAIRS)?;
     let spanish = Language::from_table(text::SPANISH).map_err(|other| anyhow::anyhow!("{other}"))?;
@@ -46,7 +53,7 @@ pub(crate) fn run(words: &[&str]) -> Result<()> {
     let check = |first: u64| {
         let mut found = Found::default();
         for number in (first..sessions).step_by(usize::try_from(threads).unwrap_or(1)) {
-            one(number, &table, &pairs, &spanish, &mut found);
+            one(number, &table, &pairs, &spanish, heard.get(&number), &mut found);
         }
         found
     };
@@ -72,6 +79,7 @@ fn one(
     table: &table::Table,
     pairs: &pairs::Pairs,
     spanish: &Language,
+    heard: Option<&Vec<web::Heard>>,
     found: &mut Found,
 ) {
     let asked = sessions::asked(number);
@@ -80,7 +88,7 @@ fn one(
     let mut truths = truth::truths(&judged);
     truths.extend(rooms::truths(number, &asked, &judged));
     truths.extend(pairs.always.iter().cloned());
-    let units = if number % 2 == 0 { Units::Yards } else { Units::Meters };
+    let units = sessions::units(number);
     let voices = [Language::english(), spanish.clone()].map(|language| Voice::new(language, units));
     let mut said: Vec<Vec<&'static str>> = Vec::new();
     for voice in &voices {
@@ -90,6 +98,10 @@ fn one(
         let mut sizes = intervals::sizes(&judged, voice);
         sizes.extend(rooms::sizes(number, &asked, voice));
         let mut facts = telling.facts;
+        // The page says in every language what it says in English, by the same numbers.
+        if let Some(heard) = heard.filter(|_| voice.language().tag() == "en") {
+            facts.extend(web::asserted(table, voice, &judged, heard));
+        }
         found.facts += facts.len();
         facts.extend(truths.iter().cloned());
         let of_pairs = pairs.pairs.iter().flat_map(|pair| pairs::search(pair, &facts));

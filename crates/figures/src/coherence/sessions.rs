@@ -8,6 +8,7 @@ use session::few::Map;
 use session::known::Known;
 use session::measure::MeasureId;
 use session::question::{Goal, LookedAfter, Question, Stopping, StoppingWord};
+use text::Units;
 use session::{Build, CustomMeasure, Order, Session, Shot, Summary, SummaryOf, SummaryValue};
 
 const SEED: u64 = 19;
@@ -74,6 +75,11 @@ pub(crate) fn asked(number: u64) -> Asked {
     change(kind, &mut invented, &mut dice);
     let question = question(kind, &invented, &mut dice);
     Asked { kind, session: invented, question }
+}
+
+/// In which units it is told: every second one in meters.
+pub(crate) fn units(number: u64) -> Units {
+    if number.is_multiple_of(2) { Units::Yards } else { Units::Meters }
 }
 
 /// Chances of one session.

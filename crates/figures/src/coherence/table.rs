@@ -1,4 +1,5 @@
-//! What each message asserts, as the tables beside the catalogues declare it (`crates/text/facts/`, a file for each room).
+//! What each message asserts, as the tables beside the catalogues declare it: `crates/text/facts/` for what the core says,
+//! `web/src/text/facts/` for what the page says, a file for each room.
 //!
 //! A line is `id, id: fact; fact`, or `id: nothing`. A fact is one of
 //! - `key=word`;
@@ -10,6 +11,7 @@
 //! and may end in ` if argument=value`. A line that begins with `part` is of messages that assert nothing where they
 //! stand alone, only where another takes them in.
 
+use super::web;
 use crate::folder::root;
 use anyhow::{Context, Result, bail, ensure};
 use std::collections::BTreeMap;
@@ -62,25 +64,34 @@ impl Asserted {
 /// A line that is not understood, a message that is declared twice or not there, an argument that it does not take.
 pub(crate) fn read() -> Result<Table> {
     let mut table = Table::new();
-    for file in fs::read_dir(root().join("crates/text/facts")).context("crates/text/facts")? {
+    read_folder("crates/text/facts", MESSAGES, &mut table)?;
+    read_folder("web/src/text/facts", web::messages(), &mut table)?;
+    Ok(table)
+}
+
+fn read_folder(folder: &str, messages: &[Message], table: &mut Table) -> Result<()> {
+    for file in fs::read_dir(root().join(folder)).context(folder.to_owned())? {
         let path = file?.path();
         let room = path.file_stem().unwrap_or_default().to_string_lossy().into_owned();
+        let of_room: Vec<&Message> =
+            messages.iter().filter(|message| message.room == room || message.room == web::ROOM).collect();
         // A table lives as long as the program.
         let text: &'static str = Box::leak(fs::read_to_string(&path)?.into_boxed_str());
         for (at, line) in text.lines().enumerate() {
-            take(&mut table, &room, line).with_context(|| format!("{}:{}", path.display(), at + 1))?;
+            take(table, &of_room, line).with_context(|| format!("{}:{}", path.display(), at + 1))?;
         }
     }
-    Ok(table)
+    Ok(())
 }
 
 /// Messages that the tables do not declare.
 pub(crate) fn undeclared(table: &Table) -> Vec<String> {
-    let missing = MESSAGES.iter().filter(|message| !table.contains_key(&(message.room, message.id)));
+    let all = MESSAGES.iter().chain(web::messages());
+    let missing = all.filter(|message| !table.contains_key(&(message.room, message.id)));
     missing.map(|message| format!("{}.{}", message.room, message.id)).collect()
 }
 
-fn take(table: &mut Table, room: &str, line: &'static str) -> Result<()> {
+fn take(table: &mut Table, messages: &[&Message], line: &'static str) -> Result<()> {
     if line.is_empty() || line.starts_with('#') {
         return Ok(());
     }
@@ -91,7 +102,7 @@ fn take(table: &mut Table, room: &str, line: &'static str) -> Result<()> {
         facts => facts.split("; ").map(rule).collect::<Result<_>>()?,
     };
     for id in ids.split(", ") {
-        let message = MESSAGES.iter().find(|message| message.room == room && message.id == id);
+        let message = messages.iter().find(|message| message.id == id);
         let message = message.with_context(|| format!("no message is called `{id}`"))?;
         for rule in &rules {
             takes(message, rule)?;
@@ -142,12 +153,11 @@ fn rule(text: &'static str) -> Result<Rule> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use text::{Language, Units, Voice};
 
     #[test]
     fn every_message_is_declared() {
         let missing = undeclared(&read().expect("tables that are understood"));
-        assert!(missing.is_empty(), "say what they assert in crates/text/facts: {}", missing.join(", "));
+        assert!(missing.is_empty(), "say what they assert in the tables beside their catalogues: {}", missing.join(", "));
     }
 
     /// English takes every argument; a language that left one out would assert less.
