@@ -20,33 +20,19 @@ pub(crate) struct Place {
 /// The facts of every message that stands in one of the places.
 pub(crate) fn facts(table: &Table, marks: &Marks, said: &[Said], places: &[Place]) -> Vec<Fact> {
     let heard = Heard::new(table, marks, said);
-    let mut sentences: Vec<(&Said, &Declared)> = Vec::new();
-    for one in said {
-        let declared = heard.declared(one);
-        let known = |(other, _): &(&Said, &Declared)| other.message == one.message && other.text == one.text;
-        if !declared.is_part && !one.text.is_empty() && !sentences.iter().any(known) {
-            sentences.push((one, declared));
-        }
-    }
-    // The longest first: what stands within another message is not said a second time.
-    sentences.sort_by_key(|(one, _)| std::cmp::Reverse(one.text.len()));
-    let asserted: Vec<Option<Vec<(&'static str, Value)>>> = vec![None; sentences.len()];
-    let mut asserted = asserted;
+    let sentences = Sentences::of(said.iter().filter(|one| !heard.declared(one).is_part));
+    let mut asserted: HashMap<usize, Vec<(&'static str, Value)>> = HashMap::new();
     let mut facts = Vec::new();
     for place in places {
-        let mut taken: Vec<(usize, usize)> = Vec::new();
-        for (at, (one, _)) in sentences.iter().enumerate() {
-            let free = place.text.match_indices(one.text.as_str()).map(|(start, _)| (start, start + one.text.len()));
-            let free = free.filter(|(start, end)| !taken.iter().any(|(from, to)| start < to && from < end)).next();
-            let Some(range) = free else { continue };
-            taken.push(range);
-            let pairs = asserted[at].get_or_insert_with(|| heard.asserts(one));
+        for at in sentences.standing_in(&place.text) {
+            let one = sentences.all[at];
+            let pairs = asserted.entry(at).or_insert_with(|| heard.asserts(one));
             facts.extend(pairs.iter().map(|(key, value)| Fact {
                 scope: place.scope.clone(),
                 key,
                 value: value.clone(),
                 from: Source::Said {
-                    message: heard.name(one),
+                    message: name(one.message),
                     surface: place.surface,
                     place: place.path.clone(),
                     text: one.text.clone(),
@@ -55,6 +41,56 @@ pub(crate) fn facts(table: &Table, marks: &Marks, said: &[Said], places: &[Place
         }
     }
     facts
+}
+
+/// Bytes by whose first ones a sentence is looked up.
+const HEAD: usize = 4;
+
+/// What was said, to be found in texts.
+struct Sentences<'a> {
+    all: Vec<&'a Said>,
+    /// By their first bytes, the longest first: what stands within another message is not said a second time.
+    by_head: HashMap<[u8; HEAD], Vec<usize>>,
+}
+
+impl<'a> Sentences<'a> {
+    fn of(said: impl Iterator<Item = &'a Said>) -> Self {
+        let mut sentences = Self { all: Vec::new(), by_head: HashMap::new() };
+        for one in said {
+            let Some(head) = head(one.text.as_bytes()) else { continue };
+            let same_head = sentences.by_head.entry(head).or_default();
+            let is_there = |at: &usize| {
+                let there: &Said = sentences.all[*at];
+                there.message == one.message && there.text == one.text
+            };
+            if !same_head.iter().any(is_there) {
+                same_head.push(sentences.all.len());
+                sentences.all.push(one);
+            }
+        }
+        for same_head in sentences.by_head.values_mut() {
+            same_head.sort_by_key(|at| std::cmp::Reverse(sentences.all[*at].text.len()));
+        }
+        sentences
+    }
+
+    /// Every sentence of a text, in its order.
+    fn standing_in(&self, text: &str) -> Vec<usize> {
+        let bytes = text.as_bytes();
+        let mut found = Vec::new();
+        let mut from = 0;
+        while let Some(head) = head(&bytes[from..]) {
+            let candidates = self.by_head.get(&head).map_or(&[][..], Vec::as_slice);
+            let stands = candidates.iter().find(|at| bytes[from..].starts_with(self.all[**at].text.as_bytes()));
+            from += stands.map_or(1, |at| self.all[*at].text.len());
+            found.extend(stands);
+        }
+        found
+    }
+}
+
+fn head(bytes: &[u8]) -> Option<[u8; HEAD]> {
+    bytes.get(..HEAD)?.try_into().ok()
 }
 
 struct Heard<'a> {
@@ -79,10 +115,6 @@ impl<'a> Heard<'a> {
 
     fn declared(&self, said: &Said) -> &'a Declared {
         self.table.get(&(said.message.room, said.message.id)).unwrap_or(&NONE)
-    }
-
-    fn name(&self, said: &Said) -> &'static str {
-        name(said.message)
     }
 
     /// What a message asserts with what it was told. Sizes that say their direction beside them take its sign.

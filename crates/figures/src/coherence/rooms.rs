@@ -29,7 +29,7 @@ use telling::together::{TogetherRequest, together};
 use text::Voice;
 
 /// Every how many sessions a part is told: what costs more is told less often.
-const EVERY: Every = Every { claim: 2, feel: 3, second: 4, together: 5, luck: 9, landing: 9, cause: 9, consistency: 9, plan: 17, potential: 101 };
+const EVERY: Every = Every { claim: 3, feel: 5, second: 4, together: 7, luck: 11, landing: 11, cause: 11, consistency: 11, plan: 47, potential: 101 };
 
 struct Every {
     claim: u64,
