@@ -182,7 +182,10 @@ fn parts_of_the_page_that_deny_each_other() {
 fn orders_that_nobody_gave() {
     // 14: both on one page.
     pair_breaks(14, &[said("order", "in_turn"), said("order", "one_after_the_other")]);
-    pair_breaks(14, &[said("order_doubt", "yes"), is("is.order", "in_turn")]);
+    pair_breaks(14, &[said("order_doubt", "yes"), is("is.compared", "in_turn")]);
+    pair_breaks(14, &[said("order_mixed", "yes"), is("is.order", "in_turn")]);
+    pair_breaks(14, &[is("is.proof", "not_in_turn")]);
+    passes(vec![is("is.proof", "not_in_turn"), said("hint", "no_proof")], None);
     // 15: order not known, number not asked.
     pair_breaks(15, &[said("order", "one_after_the_other"), is("is.order", "not_known")]);
     pair_breaks(15, &[said("number_fixed", "not_fixed"), is("is.number_fixed", "not_said")]);

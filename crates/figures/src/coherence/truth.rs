@@ -3,12 +3,13 @@
 use super::fact::{Fact, Scope};
 use super::number::Printed;
 use super::fact::Value;
-use judging::analysis::Rule;
+use judging::analysis::{Method, Rule};
 use judging::trust::{Seen, Weight, trust};
 use super::rooms::word;
-use judging::verdict::{Direction, Matters, Why};
+use judging::verdict::{DecisionKind, Direction, Matters, Why};
 use judging::{Judged, Judgment};
 use session::known::Known;
+use session::measure::MeasureId;
 use session::question::{Goal, Stopping, StoppingWord};
 use session::{Order, Session};
 
@@ -58,8 +59,19 @@ fn of_session(judged: &Judged<'_>) -> Vec<Fact> {
     add("is.plan", match headline.levels.rule {
         Rule::Planned { round, planned } if round < planned => "under_way",
         Rule::Planned { .. } => "finished",
+        Rule::Open if matches!(judged.settled.question.stopping, Stopping::Planned { .. }) => "not_kept",
         Rule::Fixed | Rule::Open => "none",
     });
+    if let Rule::Planned { round, planned } = headline.levels.rule {
+        let left = Value::Number(Printed::whole(f64::from(planned - round)));
+        facts.push(Fact { value: left, ..Fact::truth(Scope::Session, "is.rounds_left", "") });
+    }
+    let mut add = |key, value: &str| facts.push(Fact::truth(Scope::Session, key, value));
+    let is_big = headline.decision.kind == DecisionKind::Different && headline.decision.matters != Some(Matters::No);
+    let method = headline.estimate.as_ref().map(|estimate| estimate.method);
+    if is_big && !matches!(method, None | Some(Method::Rounds | Method::SpreadRatio)) {
+        add("is.proof", "not_in_turn");
+    }
     let seen = trust(judged, judging::fragile::removals_to_flip(judged));
     let serious = seen.iter().any(|one| one.weight() == Weight::Serious);
     add("is.serious", if serious { "some" } else { "none" });
@@ -106,7 +118,15 @@ fn of_judgment(session: &Session, judgment: &Judgment, add: &mut impl FnMut(&'st
         add("is.depends", if depends { "yes" } else { "no" });
     }
     if !only_averages {
-        add("is.scatter", if scatters(session, judgment) { "some" } else { "none" });
+        let some_or_none = |scatters| if scatters { "some" } else { "none" };
+        let pair = [judgment.baseline, judgment.candidate];
+        add("is.scatter", some_or_none(scatters(session, &judgment.measure, &pair)));
+        let of_each = pair.iter().all(|club| scatters(session, &judgment.measure, &[*club]));
+        add("is.scatter_of_each", some_or_none(of_each));
+    }
+    if let Some(estimate) = judgment.estimate.as_ref().filter(|_| judgment.goal != Goal::Tighter) {
+        let in_turn = estimate.method == Method::Rounds;
+        add("is.compared", if in_turn { "in_turn" } else { "not_in_turn" });
     }
     if judgment.goal == Goal::NearerZero {
         add("is.nearer", if surely_nearer(judgment) { "settled" } else { "open" });
@@ -128,11 +148,11 @@ const fn why_word(why: Why) -> &'static str {
     }
 }
 
-/// Whether the shots of the pair have more than one value between them.
-fn scatters(session: &Session, judgment: &Judgment) -> bool {
-    let Some(column) = session.measure_index(&judgment.measure) else { return false };
-    let of_pair = session.shots.iter().filter(|s| [judgment.baseline, judgment.candidate].contains(&s.build));
-    let mut values = of_pair.filter_map(|shot| shot.values.get(column).copied().flatten());
+/// Whether the shots of these clubs have more than one value between them.
+fn scatters(session: &Session, measure: &MeasureId, clubs: &[usize]) -> bool {
+    let Some(column) = session.measure_index(measure) else { return false };
+    let of_clubs = session.shots.iter().filter(|shot| clubs.contains(&shot.build));
+    let mut values = of_clubs.filter_map(|shot| shot.values.get(column).copied().flatten());
     let Some(first) = values.next() else { return false };
     values.any(|value| (value - first).abs() > 1e-9)
 }
