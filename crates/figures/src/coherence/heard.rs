@@ -2,8 +2,8 @@
 
 use super::fact::{Fact, Scope, Source, Value};
 use super::number::{Marks, Printed};
-use super::web;
 use super::table::{Asserted, Declared, Rule, Table};
+use super::web;
 use std::collections::HashMap;
 use text::traced::{Message, Said, Told};
 
@@ -81,7 +81,8 @@ impl<'a> Sentences<'a> {
         let mut from = 0;
         while let Some(head) = head(&bytes[from..]) {
             let candidates = self.by_head.get(&head).map_or(&[][..], Vec::as_slice);
-            let stands = candidates.iter().find(|at| bytes[from..].starts_with(self.all[**at].text.as_bytes()));
+            let stands =
+                candidates.iter().find(|at| bytes[from..].starts_with(self.all[**at].text.as_bytes()));
             from += stands.map_or(1, |at| self.all[*at].text.len());
             found.extend(stands);
         }

@@ -45,17 +45,24 @@ const AVERAGES: [&str; 2] = [
     "the averages printed are of what was compared",
     "Averages over all shots beside a gap within rounds do not differ by that gap.",
 ];
-const WITHIN: [&str; 2] =
-    ["'at most' covers the interval and stays inside the margin", "It is the equivalence interval, rounded up."];
-const GAP: [&str; 2] = ["the gap printed is the gap", "A size that is printed is a rounded size and no other."];
-const MARGIN: [&str; 2] =
-    ["the margin printed is the margin", "What starts to matter is one size: the one that the decision was held to."];
+const WITHIN: [&str; 2] = [
+    "'at most' covers the interval and stays inside the margin",
+    "It is the equivalence interval, rounded up.",
+];
+const GAP: [&str; 2] =
+    ["the gap printed is the gap", "A size that is printed is a rounded size and no other."];
+const MARGIN: [&str; 2] = [
+    "the margin printed is the margin",
+    "What starts to matter is one size: the one that the decision was held to.",
+];
 const ENOUGH: [&str; 2] = [
     "the number of shots named as enough is enough",
     "5 rounds of 3 tell what 43 shots would tell only by luck.",
 ];
-const COUNTABLE: [&str; 2] =
-    ["a number of shots is one that can be hit", "98,982 shots is no advice; more than can be hit is said in words."];
+const COUNTABLE: [&str; 2] = [
+    "a number of shots is one that can be hit",
+    "98,982 shots is no advice; more than can be hit is said in words.",
+];
 
 /// Names of all checks, with their reasons.
 pub(crate) const ALL: [[&str; 2]; 12] =
@@ -156,7 +163,11 @@ pub(crate) fn search(sizes: &BTreeMap<Scope, Sizes>, facts: &[Fact]) -> Vec<Faul
             ("averages", Value::Ends(candidate, baseline)) if !sizes.is_ratio => {
                 let apart = candidate.value - baseline.value;
                 if (apart - sizes.gap).abs() > candidate.step().max(baseline.step()) + 1e-6 {
-                    faults.push(fault(AVERAGES, fact, format!("{apart:.3} apart, the gap is {:.3}", sizes.gap)));
+                    faults.push(fault(
+                        AVERAGES,
+                        fact,
+                        format!("{apart:.3} apart, the gap is {:.3}", sizes.gap),
+                    ));
                 }
             }
             ("within", Value::Number(most)) => {
@@ -178,7 +189,10 @@ pub(crate) fn search(sizes: &BTreeMap<Scope, Sizes>, facts: &[Fact]) -> Vec<Faul
 fn interval(fact: &Fact, sizes: &Sizes, low: Printed, high: Printed) -> Vec<Fault> {
     let decided = sizes.decided();
     let truth = || {
-        format!("{:.3} to {:.3} at {:.5}, margins {:?}", decided.low, decided.high, decided.level, sizes.margins)
+        format!(
+            "{:.3} to {:.3} at {:.5}, margins {:?}",
+            decided.low, decided.high, decided.level, sizes.margins
+        )
     };
     let beyond = |[high_margin, low_margin]: [f64; 2]| low.value <= low_margin || high.value >= high_margin;
     let denied = match sizes.kind {
@@ -194,9 +208,8 @@ fn interval(fact: &Fact, sizes: &Sizes, low: Printed, high: Printed) -> Vec<Faul
     }
     let margins = sizes.margins.into_iter().flatten();
     let lines: Vec<f64> = margins.chain([0.0]).collect();
-    let crosses = |printed: Printed, end: f64| {
-        lines.iter().any(|line| side(printed.value, *line) != side(end, *line))
-    };
+    let crosses =
+        |printed: Printed, end: f64| lines.iter().any(|line| side(printed.value, *line) != side(end, *line));
     if crosses(low, decided.low) || crosses(high, decided.high) {
         return vec![fault(LINES, fact, truth())];
     }
@@ -260,7 +273,8 @@ fn landed(facts: &[Fact]) -> Vec<Fault> {
 
 /// Parts whose printed intervals exclude zero beside the sentence that nothing is clear.
 fn none_clear(facts: &[Fact]) -> Vec<Fault> {
-    let Some(says) = facts.iter().find(|fact| fact.key == "cause" && fact.value.word() == "nothing_clear") else {
+    let Some(says) = facts.iter().find(|fact| fact.key == "cause" && fact.value.word() == "nothing_clear")
+    else {
         return Vec::new();
     };
     let is_clear = |fact: &&Fact| match &fact.value {

@@ -37,9 +37,14 @@ impl Found {
     pub(crate) fn take(&mut self, number: u64, kind: Kind, voice: &Voice, fault: Fault) {
         let (left, right) = (fault.left.message(), fault.right.as_ref().map_or("", Fact::message));
         let messages = if left == "truth" { right.to_owned() } else { left.to_owned() };
-        let messages = if right.is_empty() || right == "truth" || left == "truth" { messages } else { format!("{left} + {right}") };
+        let messages = if right.is_empty() || right == "truth" || left == "truth" {
+            messages
+        } else {
+            format!("{left} + {right}")
+        };
         self.count(number, (fault.rule.clone(), messages), || {
-            let right = fault.right.as_ref().map_or_else(String::new, |right| format!("\n      against: {right}"));
+            let right =
+                fault.right.as_ref().map_or_else(String::new, |right| format!("\n      against: {right}"));
             let note = if fault.note.is_empty() { String::new() } else { format!("\n      {}", fault.note) };
             let place = format!("session {number} ({kind:?}, {}, {:?})", voice.language().tag(), voice.units);
             (fault.reason.clone(), format!("{place}: {}{right}{note}", fault.left))
@@ -50,7 +55,8 @@ impl Found {
         let rule = ("both languages say the same messages".to_owned(), String::new());
         self.count(number, rule, || {
             let at = said[0].iter().zip(&said[1]).position(|(one, other)| one != other).unwrap_or(0);
-            let example = format!("session {number} ({kind:?}): {:?} and {:?}", said[0].get(at), said[1].get(at));
+            let example =
+                format!("session {number} ({kind:?}): {:?} and {:?}", said[0].get(at), said[1].get(at));
             ("A fact that only one language asserts is lost to the other's readers.".to_owned(), example)
         });
     }

@@ -19,8 +19,8 @@ mod told;
 mod truth;
 mod web;
 
-use anyhow::{Context, Result, bail};
 use crate::folder::root;
+use anyhow::{Context, Result, bail};
 use known::Found;
 use std::thread;
 use std::time::Instant;
@@ -38,7 +38,9 @@ pub(crate) fn run(words: &[&str]) -> Result<()> {
     let (sessions, heard) = match words {
         [] => (SESSIONS, web::read_said(&folder)?),
         ["--pages"] => return web::write_pages(&folder),
-        ["--sessions", count] => (count.parse().context("--sessions takes a number")?, web::read_said(&folder).unwrap_or_default()),
+        ["--sessions", count] => {
+            (count.parse().context("--sessions takes a number")?, web::read_said(&folder).unwrap_or_default())
+        }
         other => bail!("`{}` is not an option of coherence", other.join(" ")),
     };
     let started = Instant::now();

@@ -96,7 +96,10 @@ fn numbers_of_shots_that_settle_nothing() {
 #[test]
 fn claims_that_hold_up_by_being_small() {
     // 3: a promise of 2 yd 'held up' where 5 matter, or where zero is not excluded.
-    pair_breaks(3, &[said("claim", "supported"), is("is.claim", "supported"), is("is.claim_size", "below_the_margin")]);
+    pair_breaks(
+        3,
+        &[said("claim", "supported"), is("is.claim", "supported"), is("is.claim_size", "below_the_margin")],
+    );
     pair_breaks(3, &[said("claim", "supported"), is("is.claim", "supported"), is("is.gain", "perhaps_none")]);
     passes(vec![said("claim", "supported"), is("is.claim", "supported"), is("is.gain", "some")], None);
     // 16: of a fitting whose order nobody gave; and after a retest in turn, to hit in turn.
@@ -167,7 +170,12 @@ fn parts_of_the_page_that_deny_each_other() {
     passes([landed("builds[0]", "63", "21"), landed("builds[1]", "79", "22")].concat(), None);
     // 11: 'nothing clearly accounts for it' beside '+9 (+1 to +16)'.
     let part = |low, high| {
-        said_on("cause", Scope::Part("parts[0]".into()), "part_interval", Value::Ends(printed(low), printed(high)))
+        said_on(
+            "cause",
+            Scope::Part("parts[0]".into()),
+            "part_interval",
+            Value::Ends(printed(low), printed(high)),
+        )
     };
     sizes_break(11, &[said("cause", "nothing_clear"), part("+1", "+16")], None);
     passes(vec![said("cause", "nothing_clear"), part("\u{2212}2", "+16")], None);

@@ -4,6 +4,7 @@ use super::fact::{Fact, Scope};
 use super::intervals::{Decided, Sizes};
 use super::sessions::{self, Asked, Kind};
 use super::told::Telling;
+use judging::Judged;
 use judging::claim::{ClaimKind, Claimed, claim, toward};
 use judging::feel::OwnSay;
 use judging::interval::Interval;
@@ -11,7 +12,6 @@ use judging::luck::Showing;
 use judging::plan::{FollowRequest, LoggedShot};
 use judging::second::SecondRequest;
 use judging::verdict::DecisionKind;
-use judging::Judged;
 use serde_json::json;
 use session::Session;
 use session::measure::Margin;
@@ -29,7 +29,18 @@ use telling::together::{TogetherRequest, together};
 use text::Voice;
 
 /// Every how many sessions a part is told: what costs more is told less often.
-const EVERY: Every = Every { claim: 3, feel: 5, second: 4, together: 7, luck: 11, landing: 11, cause: 11, consistency: 11, plan: 47, potential: 101 };
+const EVERY: Every = Every {
+    claim: 3,
+    feel: 5,
+    second: 4,
+    together: 7,
+    luck: 11,
+    landing: 11,
+    cause: 11,
+    consistency: 11,
+    plan: 47,
+    potential: 101,
+};
 
 struct Every {
     claim: u64,
@@ -54,7 +65,9 @@ pub(crate) fn tell(number: u64, asked: &Asked, judged: &Judged<'_>, telling: &mu
     if due(EVERY.claim) {
         let request =
             ClaimRequest { claimed: claimed(number), session: session.clone(), question: question.clone() };
-        telling.part("claim", &headline, |voice| telling::claim::claim(&request, voice).ok().map(|told| told.words));
+        telling.part("claim", &headline, |voice| {
+            telling::claim::claim(&request, voice).ok().map(|told| told.words)
+        });
     }
     if due(EVERY.feel) {
         let say = OwnSay { straighter: Some(baseline), longer: Some(candidate), ..OwnSay::default() };
@@ -74,7 +87,8 @@ pub(crate) fn tell(number: u64, asked: &Asked, judged: &Judged<'_>, telling: &mu
     }
     if due(EVERY.luck) {
         let showing = if number % 2 == 0 { Showing::InARow } else { Showing::Picked };
-        let request = LuckRequest { session: session.clone(), question: question.clone(), shown: None, showing };
+        let request =
+            LuckRequest { session: session.clone(), question: question.clone(), shown: None, showing };
         telling.part("luck", &headline, |voice| luck(&request, voice).ok().map(|told| told.words));
     }
     if due(EVERY.landing) {
@@ -98,7 +112,9 @@ pub(crate) fn tell(number: u64, asked: &Asked, judged: &Judged<'_>, telling: &mu
         let request = a_plan(number, asked);
         telling.part("plan", &Scope::Session, |voice| plan(&request, voice).ok());
         if let Some(request) = under_way(number, request) {
-            telling.part("log", &Scope::Session, |voice| follow(&request, voice).ok().map(|told| json!({ "words": told.words })));
+            telling.part("log", &Scope::Session, |voice| {
+                follow(&request, voice).ok().map(|told| json!({ "words": told.words }))
+            });
         }
     }
 }
@@ -109,12 +125,16 @@ pub(crate) fn truths(number: u64, asked: &Asked, judged: &Judged<'_>) -> Vec<Fac
     let headline = judged.headline().map_or(Scope::Session, |judgment| Scope::Pair(judgment.candidate, 0));
     let mut add = |scope: &Scope, key, value: &str| facts.push(Fact::truth(scope.clone(), key, value));
     if let Ok(claim) = claim(&claimed(number), judged) {
-        add(&headline, "is.claim", match claim.kind {
-            ClaimKind::Supported => "supported",
-            ClaimKind::Contradicted => "contradicted",
-            ClaimKind::NotSettled => "not_settled",
-            ClaimKind::NoRetest => "no_retest",
-        });
+        add(
+            &headline,
+            "is.claim",
+            match claim.kind {
+                ClaimKind::Supported => "supported",
+                ClaimKind::Contradicted => "contradicted",
+                ClaimKind::NotSettled => "not_settled",
+                ClaimKind::NoRetest => "no_retest",
+            },
+        );
         let margin = judged.headline().and_then(|judgment| judgment.margin).map(|margin| margin.value());
         if margin.is_some_and(|margin| claim.claimed.abs() <= margin) {
             add(&headline, "is.claim_size", "below_the_margin");
@@ -125,7 +145,9 @@ pub(crate) fn truths(number: u64, asked: &Asked, judged: &Judged<'_>) -> Vec<Fac
         }
     }
     if let Ok(told) = judging::second::second(&changed_halfway(&asked.session, &asked.question)) {
-        for (part, effect) in [("build", &told.build), ("condition", &told.condition), ("interaction", &told.interaction)] {
+        for (part, effect) in
+            [("build", &told.build), ("condition", &told.condition), ("interaction", &told.interaction)]
+        {
             add(&Scope::Part(part.to_owned()), "is.decision", word(effect.decision.kind));
         }
     }
@@ -142,13 +164,16 @@ pub(crate) fn sizes(number: u64, asked: &Asked, voice: &Voice) -> Vec<(Scope, Si
     };
     let mut sizes = Vec::new();
     if let Ok(told) = judging::second::second(&changed_halfway(&asked.session, &asked.question)) {
-        for (part, effect) in [("build", &told.build), ("condition", &told.condition), ("interaction", &told.interaction)] {
+        for (part, effect) in
+            [("build", &told.build), ("condition", &told.condition), ("interaction", &told.interaction)]
+        {
             let of_part = decided(effect.decision.kind, effect.value, &effect.range, &effect.range);
             sizes.push((Scope::Part(part.to_owned()), of_part));
         }
     }
     if due(number, EVERY.together) {
-        let pairs = judging::together::together(&days(number, &asked.session), &asked.question).unwrap_or_default();
+        let pairs =
+            judging::together::together(&days(number, &asked.session), &asked.question).unwrap_or_default();
         let first = pairs.first().and_then(|pair| Some((pair.combined.as_ref()?, pair.decision?)));
         sizes.extend(first.map(|(days, decision)| {
             (Scope::Part("days".into()), decided(decision.kind, days.value, &days.different, &days.same))
@@ -199,7 +224,8 @@ fn changed_halfway(session: &Session, question: &session::question::Question) ->
 /// The session and one or two others of its kind.
 fn days(number: u64, session: &Session) -> Vec<Session> {
     let kinds = Kind::ALL.len() as u64;
-    let others = (1..=1 + number / kinds % 2).map(|day| sessions::asked(number + kinds * (1_000 + day)).session);
+    let others =
+        (1..=1 + number / kinds % 2).map(|day| sessions::asked(number + kinds * (1_000 + day)).session);
     std::iter::once(session.clone()).chain(others).collect()
 }
 
@@ -217,5 +243,10 @@ fn under_way(number: u64, plan: PlanRequest) -> Option<FollowRequest> {
     let all: Vec<usize> = all.collect();
     let hit = usize::try_from(number / 18 * 7).ok()? % (all.len() + 1);
     let shot = |turn: &usize| LoggedShot { turn: *turn, values: Default::default(), note: None };
-    Some(FollowRequest { shots: all[..hit].iter().map(shot).collect(), ended: Vec::new(), looks: Vec::new(), plan })
+    Some(FollowRequest {
+        shots: all[..hit].iter().map(shot).collect(),
+        ended: Vec::new(),
+        looks: Vec::new(),
+        plan,
+    })
 }

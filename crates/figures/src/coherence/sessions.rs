@@ -8,8 +8,8 @@ use session::few::Map;
 use session::known::Known;
 use session::measure::MeasureId;
 use session::question::{Goal, LookedAfter, Question, Stopping, StoppingWord};
-use text::Units;
 use session::{Build, CustomMeasure, Order, Session, Shot, Summary, SummaryOf, SummaryValue};
+use text::Units;
 
 const SEED: u64 = 19;
 
@@ -114,7 +114,11 @@ fn invented(kind: Kind, dice: &mut Dice) -> Session {
     let round = |turn: &Turn| is_in_turn.then(|| u32::try_from(turn.round + 1).unwrap_or(1));
     let columns = columns(kind, dice);
     Session {
-        builds: (0..builds).map(|build| Build { name: ["Own driver", "Driver B", "Driver C", "Driver D", "Driver E"][build].into() }).collect(),
+        builds: (0..builds)
+            .map(|build| Build {
+                name: ["Own driver", "Driver B", "Driver C", "Driver D", "Driver E"][build].into(),
+            })
+            .collect(),
         measures: columns.iter().map(|&column| MEASURES[column].into()).collect(),
         shots: turns
             .iter()
@@ -143,7 +147,8 @@ fn turns(kind: Kind, builds: usize, dice: &mut Dice) -> (Vec<Turn>, Order) {
         _ => dice.between(1, 3).min(each),
     };
     let how = [Turns::Fixed, Turns::Reversed, Turns::Drawn][dice.below(3)];
-    let blocks = |dice: &mut Dice| blocked(&(0..builds).map(|_| (each + dice.below(9)).max(1)).collect::<Vec<_>>());
+    let blocks =
+        |dice: &mut Dice| blocked(&(0..builds).map(|_| (each + dice.below(9)).max(1)).collect::<Vec<_>>());
     match kind {
         Kind::Blocked => (blocks(dice), Order::Blocked),
         Kind::OrderUnknown | Kind::Averages => (blocks(dice), Order::Unknown),
@@ -211,7 +216,8 @@ fn averages(session: &Session, dice: &mut Dice) -> Session {
             let mean = stats::describe::mean(&numbers);
             let squares: f64 = numbers.iter().map(|x| (x - mean) * (x - mean)).sum();
             let sd = (squares / (n as f64 - 1.0).max(1.0)).sqrt();
-            let value = SummaryValue { mean: Some(mean), sd: has_sd.then_some(sd), ..SummaryValue::default() };
+            let value =
+                SummaryValue { mean: Some(mean), sd: has_sd.then_some(sd), ..SummaryValue::default() };
             values.insert(measure.clone(), value);
         }
         Summary {

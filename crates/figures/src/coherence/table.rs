@@ -157,7 +157,11 @@ mod tests {
     #[test]
     fn every_message_is_declared() {
         let missing = undeclared(&read().expect("tables that are understood"));
-        assert!(missing.is_empty(), "say what they assert in the tables beside their catalogues: {}", missing.join(", "));
+        assert!(
+            missing.is_empty(),
+            "say what they assert in the tables beside their catalogues: {}",
+            missing.join(", ")
+        );
     }
 
     /// English takes every argument; a language that left one out would assert less.
@@ -167,7 +171,8 @@ mod tests {
         for (message, pattern) in MESSAGES.iter().zip(text::SPANISH.lines().skip(3)) {
             let declared = &table[&(message.room, message.id)];
             for argument in declared.rules.iter().flat_map(|rule| rule.what.arguments()) {
-                let at = message.arguments.iter().position(|name| *name == argument).expect("one that it takes");
+                let at =
+                    message.arguments.iter().position(|name| *name == argument).expect("one that it takes");
                 let letter = char::from(b'A' + u8::try_from(at).expect("few arguments"));
                 let said = ['\u{1}', '\u{2}'].iter().any(|mark| pattern.contains(&format!("{mark}{letter}")));
                 assert!(said, "{}.{}: Spanish does not say `{argument}`", message.room, message.id);

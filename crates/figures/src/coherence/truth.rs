@@ -1,11 +1,11 @@
 //! What is true of a session and of what was judged of it, worked out from both and from no word.
 
+use super::fact::Value;
 use super::fact::{Fact, Scope};
 use super::number::Printed;
-use super::fact::Value;
+use super::rooms::word;
 use judging::analysis::{Method, Rule};
 use judging::trust::{Seen, Weight, trust};
-use super::rooms::word;
 use judging::verdict::{DecisionKind, Direction, Matters, Why};
 use judging::{Judged, Judgment};
 use session::known::Known;
@@ -47,27 +47,34 @@ fn of_session(judged: &Judged<'_>) -> Vec<Fact> {
     add("is.strike", if strike { "measured" } else { "not_measured" });
     let some_out = session.shots.iter().any(|shot| shot.left_out.is_some());
     add("is.left_out", if some_out { "some" } else { "none" });
-    add("is.number_fixed", match judged.settled.question.stopping {
-        Stopping::Word(StoppingWord::Fixed) => "said",
-        Stopping::Word(StoppingWord::Unknown) => "not_said",
-        Stopping::Planned { .. } => "planned",
-    });
+    add(
+        "is.number_fixed",
+        match judged.settled.question.stopping {
+            Stopping::Word(StoppingWord::Fixed) => "said",
+            Stopping::Word(StoppingWord::Unknown) => "not_said",
+            Stopping::Planned { .. } => "planned",
+        },
+    );
     add("is.clubs_tried", if judged.settled.candidates.len() > 1 { "several" } else { "one" });
     add("is.values", if has_wild_value(session) { "implausible" } else { "plausible" });
     let Some(headline) = judged.headline() else { return facts };
     add("is.first_in_rounds", if one_club_first(session, headline) { "always_one_club" } else { "both" });
-    add("is.plan", match headline.levels.rule {
-        Rule::Planned { round, planned } if round < planned => "under_way",
-        Rule::Planned { .. } => "finished",
-        Rule::Open if matches!(judged.settled.question.stopping, Stopping::Planned { .. }) => "not_kept",
-        Rule::Fixed | Rule::Open => "none",
-    });
+    add(
+        "is.plan",
+        match headline.levels.rule {
+            Rule::Planned { round, planned } if round < planned => "under_way",
+            Rule::Planned { .. } => "finished",
+            Rule::Open if matches!(judged.settled.question.stopping, Stopping::Planned { .. }) => "not_kept",
+            Rule::Fixed | Rule::Open => "none",
+        },
+    );
     if let Rule::Planned { round, planned } = headline.levels.rule {
         let left = Value::Number(Printed::whole(f64::from(planned - round)));
         facts.push(Fact { value: left, ..Fact::truth(Scope::Session, "is.rounds_left", "") });
     }
     let mut add = |key, value: &str| facts.push(Fact::truth(Scope::Session, key, value));
-    let is_big = headline.decision.kind == DecisionKind::Different && headline.decision.matters != Some(Matters::No);
+    let is_big =
+        headline.decision.kind == DecisionKind::Different && headline.decision.matters != Some(Matters::No);
     let method = headline.estimate.as_ref().map(|estimate| estimate.method);
     if is_big && !matches!(method, None | Some(Method::Rounds | Method::SpreadRatio)) {
         add("is.proof", "not_in_turn");
@@ -92,11 +99,14 @@ fn of_judgment(session: &Session, judgment: &Judgment, add: &mut impl FnMut(&'st
     let decision = &judgment.decision;
     add("is.decision", word(decision.kind));
     if let Some(matters) = decision.matters {
-        add("is.matters", match matters {
-            Matters::Yes => "yes",
-            Matters::Maybe => "maybe",
-            Matters::No => "no",
-        });
+        add(
+            "is.matters",
+            match matters {
+                Matters::Yes => "yes",
+                Matters::Maybe => "maybe",
+                Matters::No => "no",
+            },
+        );
     }
     if let Some(direction) = decision.direction {
         add("is.direction", if direction == Direction::Higher { "higher" } else { "lower" });
@@ -107,12 +117,15 @@ fn of_judgment(session: &Session, judgment: &Judgment, add: &mut impl FnMut(&'st
     let has_shots = |build| session.shots.iter().any(|shot| shot.build == build);
     let only_averages = !has_shots(judgment.baseline) || !has_shots(judgment.candidate);
     add("is.shots", if only_averages { "averages" } else { "shots" });
-    add("is.order", match session.order {
-        _ if only_averages => "not_known",
-        _ if judgment.shared_rounds > 0 => "in_turn",
-        Order::Unknown => "not_known",
-        Order::Blocked | Order::Interleaved => "one_after_the_other",
-    });
+    add(
+        "is.order",
+        match session.order {
+            _ if only_averages => "not_known",
+            _ if judgment.shared_rounds > 0 => "in_turn",
+            Order::Unknown => "not_known",
+            Order::Blocked | Order::Interleaved => "one_after_the_other",
+        },
+    );
     if judgment.left_out > 0 {
         let depends = judgment.with_all.disagrees_with(&judgment.without_left_out);
         add("is.depends", if depends { "yes" } else { "no" });
@@ -161,7 +174,8 @@ fn scatters(session: &Session, measure: &MeasureId, clubs: &[usize]) -> bool {
 /// side, their sum where they do not.
 fn surely_nearer(judgment: &Judgment) -> bool {
     let numbers = &judgment.pair.numbers;
-    let (Some(candidate), Some(baseline), Some(welch)) = (numbers.candidate, numbers.baseline, numbers.welch) else {
+    let (Some(candidate), Some(baseline), Some(welch)) = (numbers.candidate, numbers.baseline, numbers.welch)
+    else {
         return false;
     };
     let one_side = candidate.mean * baseline.mean > 0.0;

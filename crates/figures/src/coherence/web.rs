@@ -135,7 +135,10 @@ pub(crate) fn asserted(table: &Table, voice: &Voice, judged: &Judged<'_>, heard:
     let places = heard.iter().map(|one| Place {
         surface: surface(&one.surface),
         path: one.id.clone(),
-        scope: one.finding.filter(|at| *at < judged.judgments.len()).map_or(asked.clone(), |at| scope(judged, at)),
+        scope: one
+            .finding
+            .filter(|at| *at < judged.judgments.len())
+            .map_or(asked.clone(), |at| scope(judged, at)),
         text: one.text.clone(),
     });
     facts(table, &Marks::of(voice), &said, &places.collect::<Vec<_>>())
@@ -152,5 +155,8 @@ fn as_said(heard: &Heard) -> Option<Said> {
 }
 
 fn surface(name: &str) -> &'static str {
-    ["page", "picture", "numbers", "trust", "shots", "sent"].into_iter().find(|known| *known == name).unwrap_or("page")
+    ["page", "picture", "numbers", "trust", "shots", "sent"]
+        .into_iter()
+        .find(|known| *known == name)
+        .unwrap_or("page")
 }
