@@ -86,7 +86,7 @@ pub(crate) fn tell(number: u64, asked: &Asked, judged: &Judged<'_>, telling: &mu
         });
     }
     if due(EVERY.luck) {
-        let showing = if number % 2 == 0 { Showing::InARow } else { Showing::Picked };
+        let showing = if number.is_multiple_of(2) { Showing::InARow } else { Showing::Picked };
         let request =
             LuckRequest { session: session.clone(), question: question.clone(), shown: None, showing };
         telling.part("luck", &headline, |voice| luck(&request, voice).ok().map(|told| told.words));
@@ -198,12 +198,12 @@ fn due(number: u64, every: u64) -> bool {
 /// A promise of 1 to 20, with or without what it rested on.
 fn claimed(number: u64) -> Claimed {
     let turn = number / Kind::ALL.len() as u64;
-    let shots = (turn % 3 > 0).then_some(5);
+    let shots = (!turn.is_multiple_of(3)).then_some(5);
     Claimed {
         gain: Some(1.0 + (turn % 20) as f64),
         shots_before: shots,
         shots_after: shots,
-        price: (turn % 2 == 0).then_some(500.0),
+        price: turn.is_multiple_of(2).then_some(500.0),
         ..Claimed::default()
     }
 }
