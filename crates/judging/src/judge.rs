@@ -1,6 +1,6 @@
 //! Every candidate on every measure, judged: which levels apply, and what was decided.
 
-use crate::analysis::{Aspect, Basis, Comparison, Estimate, Include, Levels, Pair, compare};
+use crate::analysis::{Aspect, Basis, Comparison, Estimate, Include, Levels, Pair, compare, nearer};
 use crate::holm::{self, Member};
 use crate::settle::{Asked, Candidate, Settled};
 use crate::verdict::{Decision, DecisionKind, decide, decide_ratio};
@@ -168,12 +168,17 @@ fn decided(settled: &Settled<'_>, judgments: &mut [Judgment]) {
                 decision(&pair, &judgment.levels, judgment.margin)
             });
             judgment.decision = judgment.with_all.unless_it_depends(&judgment.without_left_out);
+            if judgment.goal == Goal::NearerZero {
+                judgment.decision.nearer =
+                    nearer(&judgment.decision, &judgment.pair.numbers, &judgment.levels);
+            }
             let unit = match asked.aspect() {
                 Aspect::Average => reported_unit(&asked.measure, settled.session),
                 Aspect::Spread => String::new(),
             };
             judgment.estimate = judgment.comparison().map(|comparison| {
-                comparison.estimate(&judgment.levels, &unit, judgment.margin, judgment.candidates)
+                let Judgment { decision, levels, margin, candidates, .. } = &*judgment;
+                comparison.estimate(decision, levels, &unit, *margin, *candidates)
             });
         }
     }

@@ -1,5 +1,6 @@
 //! The shapes in which a comparison is reported: its size, its uncertainty, its sample size.
 
+use super::more_shots::MoreShots;
 use crate::interval::Interval;
 use serde::Serialize;
 
@@ -44,6 +45,8 @@ pub struct Estimate {
     pub level: f64,
     /// The interval that decides `same`.
     pub equivalence: Interval,
+    /// Which of the two decided, and is told: that of `same` where the answer is that or 'too small to matter'.
+    pub decided_by: Interval,
     /// Unit of all of them, empty for a plain ratio.
     pub unit: String,
     /// Shots behind it.
@@ -56,9 +59,12 @@ pub struct Estimate {
     pub chance_if_same: f64,
     /// Smallest true difference that a session like this shows in 8 of 10 cases.
     pub detectable: f64,
-    /// Shots with each build that a planned test in turns would need to settle the margin.
+    /// Shots with each build with which 8 of 10 planned tests in turns tell, whatever is true: different or the same.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub shots_to_settle: Option<u32>,
+    /// What more shots would do for this answer; null where they are not called for, and without a margin.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub more_shots: Option<MoreShots>,
 }
 
 /// Average and spread of one build on one measure; all its shots.
