@@ -102,7 +102,14 @@ function picture(second: Second, measure: MeasureView): TemplateResult {
     ["interaction", say("change-interaction"), second.interaction],
   ];
   const rows = effects.map(
-    ([key, name, { value, range: { low, high } }]): PartRow => ({
+    ([
+      key,
+      name,
+      {
+        value,
+        range: { low, high },
+      },
+    ]): PartRow => ({
       ...{ key, name, value, low, high },
       belongs: "both",
       inner: false,
