@@ -1,6 +1,8 @@
 //! Every candidate on every measure, judged: which levels apply, and what was decided.
 
-use crate::analysis::{Aspect, Basis, Comparison, Estimate, Include, Levels, Pair, compare, nearer};
+use crate::analysis::{
+    AskedOf, Aspect, Basis, Comparison, Estimate, Include, Levels, Pair, compare, estimate, nearer,
+};
 use crate::holm::{self, Member};
 use crate::settle::{Asked, Candidate, Settled};
 use crate::verdict::{Decision, DecisionKind, decide, decide_ratio};
@@ -8,6 +10,9 @@ use session::Session;
 use session::measure::{Margin, MeasureId};
 use session::names::short_name;
 use session::question::Goal;
+
+/// Of shots of a measure of which nothing is known.
+const NORMAL_KURTOSIS: f64 = 3.0;
 
 /// One candidate against the baseline on one measure, decided.
 #[derive(Debug, Clone, PartialEq)]
@@ -176,10 +181,12 @@ fn decided(settled: &Settled<'_>, judgments: &mut [Judgment]) {
                 Aspect::Average => reported_unit(&asked.measure, settled.session),
                 Aspect::Spread => String::new(),
             };
-            judgment.estimate = judgment.comparison().map(|comparison| {
-                let Judgment { decision, levels, margin, candidates, .. } = &*judgment;
-                comparison.estimate(decision, levels, &unit, *margin, *candidates)
-            });
+            let kurtosis = asked.measure.usual().map_or(NORMAL_KURTOSIS, |known| known.facts().kurtosis);
+            let Judgment { decision, levels, margin, candidates, .. } = &*judgment;
+            let (margin, candidates) = (*margin, *candidates);
+            let asked_of = AskedOf { levels, unit: &unit, margin, candidates, kurtosis };
+            judgment.estimate =
+                judgment.comparison().map(|comparison| estimate(comparison, decision, &asked_of));
         }
     }
 }

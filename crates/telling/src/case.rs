@@ -137,9 +137,12 @@ impl<'a> Case<'a> {
                 if mixed_up { sentences(&[say::first_in_turn(self.voice), too_many]) } else { too_many }
             }
             Some(MoreShots::WereHit) => say::usually_tells(self.voice),
-            Some(MoreShots::Narrow { shots, half_width }) => {
-                say::narrows(self.voice, &each(shots), &self.subject.amount(half_width), &self.margin())
-            }
+            Some(MoreShots::Narrow { shots, half_width }) => say::narrows(
+                self.voice,
+                &each(shots),
+                &self.subject.at_most(half_width, f64::INFINITY),
+                &self.margin(),
+            ),
             Some(MoreShots::HardlyNarrow) => say::hardly_narrows(self.voice, &self.margin()),
         }
     }

@@ -28,7 +28,7 @@ would-then-tell = About { $shots } shots with each, planned before, would then m
 in-turn-would-tell = Hit in turn, three shots at a time, the order drops out: about { $shots } shots with each, planned before, would
     most likely tell. 8 of 10 such tests do.
 plan-says-how-many = Hit in turn, three shots at a time, the order drops out. How many shots that takes, the plan of a fair test says.
-narrows = A new test of { $shots } shots with each, planned before and hit in turns of three, would narrow it to about ± { $size }. If
-    the true gap is near { $margin }, no number of shots settles whether it reaches that.
+narrows = A new test of { $shots } shots with each, planned before and hit in turns of three, would narrow it to ± { $size } or less: 8 of 10
+    such tests do. If the true gap is near { $margin }, no number of shots settles whether it reaches that.
 hardly-narrows = The shots of one more visit would hardly narrow it; several days put together do. If the true gap is near
     { $margin }, no number of shots settles whether it reaches that.

@@ -28,7 +28,7 @@ in-turn-would-tell = Alternando los palos cada tres golpes, el orden deja de con
     antemano, seguramente se sabría. Así es en 8 de cada 10 pruebas.
 plan-says-how-many = Alternando los palos cada tres golpes, el orden deja de contar. Cuántos golpes hacen falta lo dice el plan de una
     prueba justa.
-narrows = Una prueba nueva de { $shots } golpes con cada palo, planeada de antemano y en turnos de tres, dejaría la duda en unas
-    ± { $size }. Si la diferencia real está cerca de { $margin }, ningún número de golpes decide si llega.
+narrows = Una prueba nueva de { $shots } golpes con cada palo, planeada de antemano y en turnos de tres, dejaría la duda en ± { $size } o menos: así
+    es en 8 de cada 10 pruebas. Si la diferencia real está cerca de { $margin }, ningún número de golpes decide si llega.
 hardly-narrows = Los golpes de otra visita apenas reducirían la duda; varios días juntos sí. Si la diferencia real está cerca de
     { $margin }, ningún número de golpes decide si llega.

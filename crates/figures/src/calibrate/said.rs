@@ -19,7 +19,7 @@ const EIGHT_OF_TEN: f64 = 0.75;
 /// The margin that the advice is measured at, yd: at five, one visit rarely holds what it takes.
 const MARGIN: f64 = 10.0;
 
-/// Target 18: 'about so many shots with each would most likely tell', and 'would narrow it to about ± so much'.
+/// Target 18: 'about so many shots with each would most likely tell', and 'would narrow it to ± so much or less'.
 pub(super) fn more_shots(effort: Effort) -> Vec<Row> {
     let mut rows = Vec::new();
     for (i, gap) in [0.0, 5.0, 7.5, 10.0, 15.0].into_iter().enumerate() {
@@ -30,15 +30,12 @@ pub(super) fn more_shots(effort: Effort) -> Vec<Row> {
     let narrower = values(sessions(8_000, effort), |number| {
         let Some(MoreShots::Narrow { shots, half_width }) = more(&asked(&first, number)) else { return None };
         let then = asked(&followed(&first, shots, 501), number).estimate?;
-        Some(0.5 * (then.high - then.low) / half_width)
+        Some(0.5 * (then.high - then.low) <= half_width)
     });
-    let n = narrower.len() as f64;
-    let mean = stats::describe::mean(&narrower);
-    let se = (stats::describe::sum_of_squares(&narrower) / (n - 1.0) / n).sqrt();
-    let what = format!(
-        "{MARGIN} yd asked, size open after 12 each: half-width after the shots named, of that named"
-    );
-    rows.push(Row::of_value(18, what, (mean, se), narrower.len() as u64, Limit::Between(0.9, 1.1), effort));
+    let found = Rate::of(narrower.iter().filter(|held| **held).count() as u64, narrower.len() as u64);
+    let what =
+        format!("{MARGIN} yd asked, size open after 12 each: as narrow after the shots named as was said");
+    rows.push(Row::of_rate(18, what, found, Limit::Between(EIGHT_OF_TEN, 1.0), effort));
     rows
 }
 

@@ -1,12 +1,8 @@
 //! What a verdict may rest on: a careful difference of averages, or a ratio of spreads.
 
-use super::estimate::{Counts, Estimate, Method};
-use super::levels::Levels;
-use super::more_shots::{Hit, more_shots};
+use super::estimate::{Counts, Method};
 use crate::interval::Interval;
-use crate::verdict::Decision;
 use libm::exp;
-use session::measure::Margin;
 use stats::choices::PLANNED_POWER;
 use stats::distributions::normal_upper;
 use stats::{CautiousDifference, Level, SpreadRatio};
@@ -87,39 +83,8 @@ impl Comparison {
         }
     }
 
-    /// The estimate as this decision at these levels saw it.
-    #[must_use]
-    pub fn estimate(
-        &self,
-        decision: &Decision,
-        levels: &Levels,
-        unit: &str,
-        margin: Option<Margin>,
-        candidates: usize,
-    ) -> Estimate {
-        let (different, equivalence) = (self.interval(levels.different), self.interval(levels.same));
-        let shots_to_settle = margin.and_then(|m| self.shots_to_settle(m.value(), candidates));
-        let hit = Hit { comparison: self, levels, candidates };
-        Estimate {
-            value: self.value(),
-            low: different.low,
-            high: different.high,
-            level: different.level,
-            equivalence,
-            decided_by: if decision.is_inside_the_margin() { equivalence } else { different },
-            unit: unit.to_owned(),
-            n: self.n,
-            method: self.method,
-            order_allowance: self.allowance(),
-            chance_if_same: self.p_value(),
-            detectable: self.detectable(levels.different),
-            shots_to_settle,
-            more_shots: shots_to_settle.and_then(|shots| more_shots(decision, shots, &hit)),
-        }
-    }
-
     /// Smallest true difference (or ratio above 1) that a session like this shows in 8 of 10 cases.
-    fn detectable(&self, level: Level) -> f64 {
+    pub(super) fn detectable(&self, level: Level) -> f64 {
         match &self.basis {
             Basis::Difference(careful) => careful.detectable(level, PLANNED_POWER),
             Basis::Spread(spread) => {
@@ -132,7 +97,7 @@ impl Comparison {
     /// Shots with each build that a planned test in turns needs, so that 8 of 10 tests tell, different or the same,
     /// whatever the true difference. With several candidates the first is held to its share of the error. For spreads
     /// so that a ratio of `margin` shows.
-    fn shots_to_settle(&self, margin: f64, candidates: usize) -> Option<u32> {
+    pub(super) fn shots_to_settle(&self, margin: f64, candidates: usize) -> Option<u32> {
         let strict = strict(candidates)?;
         let shots = whole_turns(match &self.basis {
             Basis::Difference(_) => {

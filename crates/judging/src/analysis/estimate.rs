@@ -1,6 +1,5 @@
 //! The shapes in which a comparison is reported: its size, its uncertainty, its sample size.
 
-use super::more_shots::MoreShots;
 use crate::interval::Interval;
 use serde::Serialize;
 
@@ -65,6 +64,34 @@ pub struct Estimate {
     /// What more shots would do for this answer; null where they are not called for, and without a margin.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub more_shots: Option<MoreShots>,
+}
+
+/// What more shots would do.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case", tag = "kind")]
+pub enum MoreShots {
+    /// So many with each, planned before and hit in turn, tell in 8 of 10 tests.
+    Tell {
+        /// Shots with each build.
+        shots: u32,
+    },
+    /// The same, but more than one visit holds.
+    TooMany {
+        /// Shots with each build.
+        shots: u32,
+    },
+    /// As many were hit in turn, with their number fixed before, and did not tell.
+    WereHit,
+    /// It is the size that is open: so many with each would leave ± `half_width` of it, or less, in 8 of 10 tests.
+    Narrow {
+        /// Shots with each build.
+        shots: u32,
+        /// Half of the 95 % interval that such a test leaves, in the unit of the measure.
+        half_width: f64,
+    },
+    /// It is the size that is open, and no test of one visit narrows it by much.
+    HardlyNarrow,
 }
 
 /// Average and spread of one build on one measure; all its shots.

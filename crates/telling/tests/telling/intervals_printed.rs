@@ -134,12 +134,12 @@ fn before_and_after(margin: Option<f64>) -> telling::second::Second {
     let mut session = empty("carry", 2);
     session.order = Order::Interleaved;
     let mut is_second = Vec::new();
-    for round in 0..6 {
+    for (at, round) in (1_u32..=6).enumerate() {
         for build in 0..2_usize {
             for shot in 0..3_usize {
-                let noise = crate::made::noise(round * 5 + build * 4 + shot * (1 + build));
-                push(&mut session, build, Some(round as u32 + 1), 250.0 + 8.0 * noise);
-                is_second.push(Some(round % 2 == 1));
+                let noise = crate::made::noise(at * 5 + build * 4 + shot * (1 + build));
+                push(&mut session, build, Some(round), 250.0 + 8.0 * noise);
+                is_second.push(Some(at % 2 == 1));
             }
         }
     }

@@ -24,7 +24,7 @@ fn near_the_margin_no_number_of_shots_is_promised_to_settle_it() {
     };
     let next = &open.words.next;
     assert!(
-        next.contains(&format!("{shots} shots")) && next.contains("narrow it to about \u{b1} "),
+        next.contains(&format!("{shots} shots")) && next.contains("would narrow it to \u{b1} "),
         "{next}"
     );
     assert!(next.contains("no number of shots settles whether it reaches that"), "{next}");
