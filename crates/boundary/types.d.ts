@@ -2131,7 +2131,7 @@ shots: number, } | { "kind": "were_hit" } | { "kind": "narrow",
  */
 shots: number,
 /**
- * Half of the 95 % interval that such a test leaves.
+ * Half of the 95 % interval that such a test leaves, in the unit of the measure.
  */
 half_width: number, } | { "kind": "hardly_narrow" };
 
