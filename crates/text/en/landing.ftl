@@ -21,8 +21,8 @@ too-few-for-a-chance = Too few shots for a chance.
 counted-share = That is { $share } ({ $low } to { $high }, 95 % interval).
 chance = A bell curve as wide as these shots says { $chance } ({ $low } to { $high }).
 no-better-aim = No other aim did better than that of the day.
-best-at-the-middle = Best aimed at the middle: about { $chance } ({ $low } to { $high }).
-best-aimed = Best aimed { $side }: about { $chance } ({ $low } to { $high }).
+best-at-the-middle = Best aimed at the middle: by the curve about { $chance } ({ $low } to { $high }).
+best-aimed = Best aimed { $side }: by the curve about { $chance } ({ $low } to { $high }).
 aim-over-club = You miss { $side } on average with { $club }: aiming off would fix more than the club does.
 hits-more-often = As aimed, { $better } hits { $strip } more often than { $worse }.
 not-settled = These shots do not settle which of the two hits { $strip } more often.
@@ -32,12 +32,12 @@ as-aimed = As aimed, by the bell curve: about { $chance } with { $own }, { $othe
     (95 % interval).
 counted-against-the-curve = Counted, more shots with { $favored } landed on it: a few shots far off with { $favored } widen its curve, or a few of
     { $other } just missed. Neither way settles which of the two hits more often.
-would-hit = Aimed { $side }, { $club } would hit about { $chance }.
+would-hit = Aimed { $side }, { $club } would hit about { $chance }, by the curve.
 centers = The middle of { $candidate } lies { $carry } { $longer ->
     [yes] longer
    *[no] shorter
 } and { $side } of that of { $baseline }.
-centers-by-luck = Two identical clubs would show middles that far apart in { $sessions }.
+centers-by-luck = Two identical clubs would show middles at least that far apart in { $sessions }.
 order-may-move = One club was hit after the other, so warming up or tiring may have moved a middle.
 aimed-off = Aimed { $side } of where it was aimed.
 aimed-as-on-the-day = Aimed as on the day.

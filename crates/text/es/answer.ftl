@@ -37,7 +37,7 @@ one-club = Aquí hay un solo palo, y nada con que compararlo.
 one-club-next = Añade golpes con un segundo palo, y di con qué palo fue cada golpe.
 too-few-shots = Hay muy pocos golpes para comparar en { $measure }.
 too-few-shots-next = Hacen falta al menos 3 golpes con cada palo para responder algo, 5 para la dispersión. El plan de una prueba justa
-    dice con cuántos seguramente se sabría.
+    dice con cuántos muy probablemente se sabría.
 counts-missing = Los promedios solos no responden: nadie dijo de cuántos golpes salen.
 counts-missing-why = Un promedio de 3 golpes y uno de 30 parecen iguales y dicen cosas muy distintas.
 counts-missing-next = Añade de cuántos golpes sale cada promedio.

@@ -19,13 +19,13 @@ first-in-turn = Primero alterna los palos, de tres en tres golpes: uno detrás d
     distinguen el palo del calentamiento.
 more-than-a-visit = Con esta dispersión harían falta unos { $shots } golpes con cada palo para saberlo en 8 de cada 10 pruebas así: más
     de lo que cabe en una visita. Si no buscas una diferencia mayor, elige por sensaciones, aspecto o precio.
-usually-tells = Con 8 de cada 10 pruebas de este tamaño se sabe; con esta no. Con otra igual seguramente se sabría.
-would-tell = Con unos { $shots } golpes con cada palo, planeados de antemano y en turnos de tres, seguramente se sabría: así es en 8 de
+usually-tells = Con 8 de cada 10 pruebas de este tamaño se sabe; con esta no. Con otra igual muy probablemente se sabría.
+would-tell = Con unos { $shots } golpes con cada palo, planeados de antemano y en turnos de tres, muy probablemente se sabría: así es en 8 de
     cada 10 pruebas.
-would-then-tell = Con unos { $shots } golpes con cada palo, planeados de antemano, seguramente se sabría entonces: así es en 8 de cada
+would-then-tell = Con unos { $shots } golpes con cada palo, planeados de antemano, muy probablemente se sabría entonces: así es en 8 de cada
     10 pruebas.
 in-turn-would-tell = Alternando los palos cada tres golpes, el orden deja de contar: con unos { $shots } golpes con cada palo, planeados de
-    antemano, seguramente se sabría. Así es en 8 de cada 10 pruebas.
+    antemano, muy probablemente se sabría. Así es en 8 de cada 10 pruebas.
 plan-says-how-many = Alternando los palos cada tres golpes, el orden deja de contar. Cuántos golpes hacen falta lo dice el plan de una
     prueba justa.
 narrows = Una prueba nueva de { $shots } golpes con cada palo, planeada de antemano y en turnos de tres, dejaría la duda en ± { $size } o menos: así

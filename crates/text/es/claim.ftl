@@ -27,11 +27,11 @@ no-gain-to-pay-for = A este precio la repetición no muestra ninguna ganancia qu
 costs-at-least = Cada { $unit } cuesta al menos { $price }; no hay un máximo, porque la ganancia puede ser nula.
 costs-between = Cada { $unit } cuesta entre { $least } y { $most }.
 next-supported = Lo que vale para ti lo decides tú.
-next-nothing-against = Más golpes alternando los palos dirían más: el plan de una prueba justa dice con cuántos seguramente se sabría.
+next-nothing-against = Más golpes alternando los palos dirían más: el plan de una prueba justa dice con cuántos muy probablemente se sabría.
 next-too-small = Para una promesa tan pequeña hace falta que te importe una diferencia menor, y muchos más golpes: el plan de una prueba justa dice
     cuántos.
 next-contradicted = Pide golpear los dos palos por turnos, en rondas de tres, antes de decidir.
-next-not-settled = Más golpes alternando los palos reducen la duda: el plan de una prueba justa dice con cuántos seguramente se distinguirían.
+next-not-settled = Más golpes alternando los palos reducen la duda: el plan de una prueba justa dice con cuántos muy probablemente se distinguirían.
 next-no-retest = Planea una prueba justa, golpea los dos palos por turnos y vuelve con los golpes.
 
 scatter = Una promesa sobre la dispersión no se puede comprobar con promedios.

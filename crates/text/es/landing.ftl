@@ -26,8 +26,8 @@ too-few-for-a-chance = Son muy pocos golpes para una probabilidad.
 counted-share = Son { $share } (de { $low } a { $high }, intervalo del 95 %).
 chance = Una campana tan ancha como estos golpes dice { $chance } (de { $low } a { $high }).
 no-better-aim = Ninguna otra puntería fue mejor que la de ese día.
-best-at-the-middle = Lo mejor, apuntar al centro: unos { $chance } (de { $low } a { $high }).
-best-aimed = Lo mejor, apuntar { $side }: unos { $chance } (de { $low } a { $high }).
+best-at-the-middle = Lo mejor, apuntar al centro: según la campana, unos { $chance } (de { $low } a { $high }).
+best-aimed = Lo mejor, apuntar { $side }: según la campana, unos { $chance } (de { $low } a { $high }).
 aim-over-club = Con { $club } fallas { $side } de media: apuntar a otro lado arreglaría más que el palo.
 hits-more-often = Apuntando como ese día, { $better } encuentra { $strip } más a menudo que { $worse }.
 not-settled = Estos golpes no deciden cuál de los dos encuentra { $strip } más a menudo.
@@ -37,12 +37,12 @@ as-aimed = Apuntando como ese día, según la campana: unos { $chance } con { $o
     { $high } (intervalo del 95 %).
 counted-against-the-curve = Contando los golpes, con { $favored } cayeron más: unos pocos muy desviados con { $favored } ensanchan su campana, o unos
     pocos con { $other } fallaron por poco. Ninguna de las dos cuentas decide cuál encuentra la calle más a menudo.
-would-hit = Apuntando { $side }, { $club } encontraría unos { $chance }.
+would-hit = Apuntando { $side }, { $club } encontraría unos { $chance }, según la campana.
 centers = El centro de { $candidate } queda { $carry } más { $longer ->
     [yes] lejos
    *[no] cerca
 } y { $side } del de { $baseline }.
-centers-by-luck = Dos palos idénticos mostrarían centros así de separados en { $sessions }.
+centers-by-luck = Dos palos idénticos mostrarían centros al menos así de separados en { $sessions }.
 order-may-move = Un palo se golpeó detrás del otro, así que el calentamiento o el cansancio pueden haber movido un centro.
 aimed-off = Apuntando { $side } de donde se apuntó.
 aimed-as-on-the-day = Apuntando como ese día.

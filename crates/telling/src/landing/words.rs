@@ -174,9 +174,10 @@ impl Speech<'_> {
     /// With nothing to hold a build against.
     fn alone(&self) -> String {
         let most = self.facts.most_hit();
-        match most.and_then(|build| Some((build.build, build.as_aimed?))) {
-            Some((build, chance)) => {
-                say::alone(self.voice, &self.name(build), &self.of_100(chance.value), &self.strip())
+        match most {
+            Some(build) => {
+                let counted = self.of_100(build.counted_as_aimed);
+                say::alone(self.voice, &self.name(build.build), &counted, &self.strip())
             }
             None => say::too_few(self.voice),
         }
