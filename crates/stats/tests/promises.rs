@@ -7,6 +7,7 @@
 use rand_pcg::Pcg64;
 use rand_pcg::rand_core::{Rng, SeedableRng};
 use stats::permutation::Deals;
+use stats::points::{Ellipse, Points};
 use stats::{
     Level, OrderedShot, RoundShot, Rounds, Sample, TurnsDesign, planned_looks, shrinkage, spread_ratio,
     trend, welch,
@@ -76,6 +77,32 @@ fn welch_covers() {
         test.interval(Level::P95).excludes(0.0)
     });
     assert_between(missed, 0.041, 0.059, "Welch");
+}
+
+/// Whether a point lies in an ellipse: turned onto its axes.
+fn holds(ellipse: &Ellipse, x: f64, y: f64) -> bool {
+    let (x, y) = (x - ellipse.center.x, y - ellipse.center.y);
+    let (sin, cos) = ellipse.angle_deg.to_radians().sin_cos();
+    let (along, across) = ((x * cos + y * sin) / ellipse.major, (y * cos - x * sin) / ellipse.minor);
+    along * along + across * across <= 1.0
+}
+
+#[test]
+fn the_next_shot_falls_where_it_is_said_to() {
+    let mut normal = Normal::seeded(31);
+    for (n, share) in [(4, 0.9), (8, 0.5), (8, 0.9), (30, 0.9)] {
+        let found = rate(4000, || {
+            let mut place = || {
+                let (a, b) = (normal.next(), normal.next());
+                (12.0 * a, 5.0 * a + 7.0 * b)
+            };
+            let (x, y): (Vec<f64>, Vec<f64>) = (0..n).map(|_| place()).unzip();
+            let (next_x, next_y) = place();
+            holds(&Points::new(&x, &y).unwrap().prediction_ellipse(share).unwrap(), next_x, next_y)
+        });
+        let reach = 4.0 * (share * (1.0 - share) / 4000.0_f64).sqrt();
+        assert_between(found, share - reach, share + reach, "next shots inside");
+    }
 }
 
 #[test]

@@ -189,6 +189,27 @@ fn a_yard_has_a_price_only_where_there_is_a_gain() {
     assert!(priced(-12.0, 3.0).facts.price.expect("a price").least.is_none());
 }
 
+/// A meter is more than a yard, and costs more.
+#[test]
+fn what_a_yard_costs_is_said_for_a_meter_where_meters_are_shown() {
+    let said = Claimed { price: Some(480_000.0), ..claimed(12.0) };
+    let request = ClaimRequest { claimed: said, session: retest(12.0, 3.0), question: question("carry") };
+    let costs = |units| {
+        let report =
+            telling::claim::claim(&request, &Voice::new(Language::english(), units)).expect("a claim");
+        let words: String = report.words.price.chars().filter(|c| *c != ',').collect();
+        let digits = |word: &str| word.trim_matches(|c: char| !c.is_ascii_digit()).parse::<f64>().ok();
+        let said: Vec<f64> = words.split([' ', '\u{a0}', '\u{202f}']).filter_map(digits).collect();
+        (said, report.facts.price.and_then(|price| price.least).expect("a gain"))
+    };
+    let ((yards, least), (meters, same)) = (costs(Units::Yards), costs(Units::Meters));
+    assert!((least - same).abs() < 1e-9 && yards.len() == 2 && meters.len() == 2, "{yards:?} {meters:?}");
+    for (yard, meter) in yards.iter().zip(&meters) {
+        assert!((yard / 0.9144 - meter).abs() <= 1.0, "{yard} a yard, {meter} a meter");
+    }
+    assert!((yards[0] - least).abs() <= 0.5);
+}
+
 #[test]
 fn what_is_no_claim_is_refused() {
     let refused = |claimed, question| {
