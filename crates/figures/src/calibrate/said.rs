@@ -1,15 +1,16 @@
-//! Targets about what sentences promise: how many more shots tell, how far they narrow a size, and which claim holds up.
+//! Targets about what sentences promise: how many more shots tell, how far they narrow a size, which claim
+//! holds up, and which of two clubs is nearer to the line.
 //!
 //! The advice of one session is followed in a second one, so that the first one's own scatter is in what is measured.
 
 use super::effort::{Effort, seed, sessions};
 use super::rate::{Limit, Rate, Row, rate, values};
-use super::sessions::{CARRY, Kind, answer, fixed};
+use super::sessions::{CARRY, Kind, OFFLINE, answer, fixed};
 use crate::simulate::model::TYPICAL;
 use judging::analysis::MoreShots;
 use judging::claim::{ClaimKind, Claimed};
-use judging::verdict::DecisionKind;
-use session::question::Question;
+use judging::verdict::{DecisionKind, Nearer};
+use session::question::{Goal, Question};
 use telling::claim::{ClaimRequest, claim};
 use telling::report::Answer;
 use text::Voice;
@@ -18,6 +19,9 @@ use text::Voice;
 const EIGHT_OF_TEN: f64 = 0.75;
 /// The margin that the advice is measured at, yd: at five, one visit rarely holds what it takes.
 const MARGIN: f64 = 10.0;
+
+/// How far right invented shots average, yd.
+const RIGHT: f64 = 4.0;
 
 /// Target 18: 'about so many shots with each would most likely tell', and 'would narrow it to ± so much or less'.
 pub(super) fn more_shots(effort: Effort) -> Vec<Row> {
@@ -66,6 +70,22 @@ pub(super) fn claims(effort: Effort) -> Vec<Row> {
         Row::of_rate(20, what, found, Limit::AtMost(limit), effort)
     };
     cases.into_iter().enumerate().map(row).collect()
+}
+
+/// Target 21: of two clubs that miss equally far on either side, or are the same, none is called the nearer to the line.
+pub(super) fn nearer(effort: Effort) -> Vec<Row> {
+    let row = |(i, each): (usize, usize)| {
+        // Shots average 4 yd right, so that the second club averages as far left.
+        let kind = Kind::in_turn(TYPICAL, each, seed(21, i)).with_shift(OFFLINE, -2.0 * RIGHT);
+        let found = rate(sessions(8_000, effort), |number| {
+            let question = Question { goal: Some(Goal::NearerZero), ..fixed(OFFLINE) };
+            let decision = answer(kind.session(number, &[OFFLINE]), question).answer.decision;
+            matches!(decision.nearer, Some(Nearer::Candidate | Nearer::Baseline))
+        });
+        let what = format!("{RIGHT} yd right against {RIGHT} yd left, {each} each: one called the nearer to the line");
+        Row::of_rate(21, what, found, Limit::AtMost(0.05), effort)
+    };
+    [15, 60, 120].into_iter().enumerate().map(row).collect()
 }
 
 /// Of the sessions that name a number of shots, how many tests of that number tell.

@@ -19,7 +19,7 @@ pub(crate) type Target = (&'static [u32], fn(Effort) -> Vec<Row>);
 
 /// Every target, in the order of their numbers. The fifteenth, that the same input gives the same figures to the
 /// last digit, is a test of the worked session in `stats`.
-pub(crate) const ALL: [Target; 17] = [
+pub(crate) const ALL: [Target; 18] = [
     (&[1, 2, 3], in_turn),
     (&[4], pick_ups),
     (&[5], blocked),
@@ -37,6 +37,7 @@ pub(crate) const ALL: [Target; 17] = [
     (&[18], said::more_shots),
     (&[19], said::after_blocks),
     (&[20], said::claims),
+    (&[21], said::nearer),
 ];
 
 const SIZES: [usize; 5] = [6, 9, 15, 20, 30];
