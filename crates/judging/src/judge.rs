@@ -1,6 +1,8 @@
 //! Every candidate on every measure, judged: which levels apply, and what was decided.
 
-use crate::analysis::{Aspect, Basis, Comparison, Estimate, Include, Levels, Pair, compare};
+use crate::analysis::{
+    AskedOf, Aspect, Basis, Comparison, Estimate, Include, Levels, Pair, compare, estimate, nearer,
+};
 use crate::holm::{self, Member};
 use crate::settle::{Asked, Candidate, Settled};
 use crate::verdict::{Decision, DecisionKind, decide, decide_ratio};
@@ -8,6 +10,9 @@ use session::Session;
 use session::measure::{Margin, MeasureId};
 use session::names::short_name;
 use session::question::Goal;
+
+/// Of shots of a measure of which nothing is known.
+const NORMAL_KURTOSIS: f64 = 3.0;
 
 /// One candidate against the baseline on one measure, decided.
 #[derive(Debug, Clone, PartialEq)]
@@ -168,13 +173,20 @@ fn decided(settled: &Settled<'_>, judgments: &mut [Judgment]) {
                 decision(&pair, &judgment.levels, judgment.margin)
             });
             judgment.decision = judgment.with_all.unless_it_depends(&judgment.without_left_out);
+            if judgment.goal == Goal::NearerZero {
+                judgment.decision.nearer =
+                    nearer(&judgment.decision, &judgment.pair.numbers, &judgment.levels);
+            }
             let unit = match asked.aspect() {
                 Aspect::Average => reported_unit(&asked.measure, settled.session),
                 Aspect::Spread => String::new(),
             };
-            judgment.estimate = judgment.comparison().map(|comparison| {
-                comparison.estimate(&judgment.levels, &unit, judgment.margin, judgment.candidates)
-            });
+            let kurtosis = asked.measure.usual().map_or(NORMAL_KURTOSIS, |known| known.facts().kurtosis);
+            let Judgment { decision, levels, margin, candidates, .. } = &*judgment;
+            let (margin, candidates) = (*margin, *candidates);
+            let asked_of = AskedOf { levels, unit: &unit, margin, candidates, kurtosis };
+            judgment.estimate =
+                judgment.comparison().map(|comparison| estimate(comparison, decision, &asked_of));
         }
     }
 }

@@ -81,7 +81,9 @@ fn order_mixed_up(case: &Case, order: Order, estimate: &Estimate) -> Option<Over
     if case.judgment.plain_averages_differ() {
         let drift = case.judgment.drift_to_explain();
         let size = case.subject.amount(drift);
-        detail.push(say::plain_averages_differ(case.voice));
+        if case.judgment.decision.kind != DecisionKind::Different {
+            detail.push(say::plain_averages_differ(case.voice));
+        }
         if case.judgment.order_hides_it() {
             detail.push(say::small_drift_explains(case.voice, &size));
         } else if drift > 0.0 {

@@ -3,10 +3,12 @@
 //! Names and reasons are somebody's text: what would be markup in a style is escaped in it, or replaced where the
 //! style knows no escape.
 
-use crate::format::{Subject, number, shots};
+use crate::ends::{level_text, more_or_less, printed, ratio_lines};
+use crate::format::{Subject, shots};
 use crate::report::{OverlayKind, Report};
 use judging::analysis::{Estimate, Method};
 use serde::Serialize;
+use session::measure::Margin;
 use session::names::short_name;
 use session::{Order, Session};
 use text::paste as say;
@@ -139,27 +141,21 @@ fn title(session: &Session, report: &Report, voice: &Voice) -> String {
 
 fn difference(session: &Session, report: &Report, estimate: &Estimate, voice: &Voice) -> String {
     let subject = Subject::of(&report.asked.measure, session, voice);
-    let level = number(voice, estimate.level * 100.0, 0);
     if estimate.method == Method::SpreadRatio {
-        let ratio = |x: f64| match (number(voice, ((x - 1.0) * 100.0).abs(), 0).as_str(), x < 1.0) {
-            ("0", _) => say::the_same(voice),
-            (hundredths, less) => text::spread::end(voice, hundredths, less),
-        };
+        let lines = ratio_lines(report.asked.margin.map(Margin::Ratio));
+        let ratio = |x: f64, lines: &[f64]| more_or_less(voice, x, lines);
+        let decided = estimate.decided_by;
         return say::scatter(
             voice,
-            &ratio(estimate.value),
-            &ratio(estimate.low),
-            &ratio(estimate.high),
-            &level,
+            &ratio(estimate.value, &[]),
+            &ratio(decided.low, &lines),
+            &ratio(decided.high, &lines),
+            &level_text(voice, decided.level),
         );
     }
-    let signed = |x: f64| {
-        let plus = if x > 0.0 && !subject.prints_as_zero(x) { "+" } else { "" };
-        format!("{plus}{}", subject.value(x))
-    };
+    let printed = printed(estimate, report.asked.margin.map(Margin::Difference), &subject);
     let mixed_up = estimate.order_allowance > 0.0;
-    let (low, high) = (signed(estimate.low), signed(estimate.high));
-    say::gap(voice, &signed(estimate.value), mixed_up, &low, &high, &level)
+    say::gap(voice, &printed.value, mixed_up, &printed.low, &printed.high, &printed.level)
 }
 
 fn counts(session: &Session, voice: &Voice) -> String {

@@ -18,7 +18,7 @@ order-could-move-unseen = Warming up or tiring could move { $measure } by about 
 order-could-move = Warming up or tiring could move { $measure } by about { $size }.
 plain-averages-differ = Comparing the plain averages would have called this a difference.
 small-drift-explains = A drift of only { $size } from one club to the other would explain that.
-drift-would-explain = It would take a drift of { $size } from one club to the other to explain that.
+drift-would-explain = It would take a drift of { $size } from one club to the other to explain this gap.
 only-averages = Only averages were given.
 no-single-shots = There are no single shots here, so their order, the bad ones and the scatter cannot be checked.
 assumed-to-scatter = No deviation was given, so single shots are taken to scatter by { $size }, the high end of what is usual.
@@ -26,8 +26,8 @@ looked-early = Looked at early: round { $round } of { $planned }.
 early-is-stricter = An early look must be more convincing than the last one, so the answer is held to a stricter level. A lead
     seen early usually shrinks.
 not-fixed = The number of shots was not fixed before.
-open-is-stricter = Stopping when it looks good makes luck look like proof, so the answer must hold up at 99 in 100 instead of
-    95. If the number was fixed before the first shot, say so under what counts.
+open-is-stricter = Stopping when it looks good makes luck look like proof, so a 99 % interval decides in place of a 95 % one. If the
+    number was fixed before the first shot, say so under what counts.
 clubs-held-against = { $clubs ->
     [2] Two
     [3] Three
@@ -39,7 +39,7 @@ clubs-held-against = { $clubs ->
 } clubs were held against { $baseline }.
 best-of-several = The best of several looks good by luck alone, so each must be more convincing than if it were the only one.
 best-by-luck = The best of as many equal clubs would lead by about { $size } without being better.
-honest-lead = { $club } shows a gap of { $shown }; with that luck taken out, expect about { $honest }.
+honest-lead = { $club } shows a gap of { $shown }; with that luck taken out, count on about { $honest } on average.
 margin-changed = What counts was changed after the answer was seen.
 margin-first-and-now = It was { $first } first and is { $now } now. An answer is worth most under the number that was named
     before.

@@ -52,7 +52,7 @@ few-decide = Taking out { $shots ->
 few-decide-why = An answer that a few shots can turn around rests on little.
 few-decide-next = Leave none out, and hit more before you decide.
 not-fixed = Nobody said how many shots were planned.
-not-fixed-why = Two equal clubs that are watched until one looks better will differ in about 2 of 10 sessions. The answer is held to
+not-fixed-why = Two equal clubs that are watched until one looks better will look different in about 2 of 10 sessions. The answer is held to
     a stricter level for that.
 not-fixed-next = Fix the number before the first shot.
 planned-looks = { $round } of { $planned } planned rounds were hit.

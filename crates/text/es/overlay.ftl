@@ -17,7 +17,7 @@ order-could-move-unseen = El calentamiento o el cansancio podrían mover { $meas
 order-could-move = El calentamiento o el cansancio podrían mover { $measure } unos { $size }.
 plain-averages-differ = Comparando solo los promedios se habría dicho que hay diferencia.
 small-drift-explains = Bastaría una deriva de { $size } de un palo al otro para explicarlo.
-drift-would-explain = Haría falta una deriva de { $size } de un palo al otro para explicarlo.
+drift-would-explain = Haría falta una deriva de { $size } de un palo al otro para explicar esta diferencia.
 only-averages = Solo hay promedios.
 no-single-shots = Aquí no hay golpes sueltos: no se puede comprobar su orden, los malos ni la dispersión.
 assumed-to-scatter = No hay desviación, así que se supone que los golpes se dispersan { $size }, lo más alto de lo habitual.
@@ -25,8 +25,8 @@ looked-early = Se miró antes de tiempo: ronda { $round } de { $planned }.
 early-is-stricter = Una mirada temprana debe convencer más que la última, así que se le exige más a la respuesta. Una
     ventaja vista pronto suele encoger.
 not-fixed = El número de golpes no se fijó antes.
-open-is-stricter = Parar cuando pinta bien hace que el azar parezca prueba, así que la respuesta debe sostenerse en 99 de cada
-    100 casos y no en 95. Si el número se fijó antes del primer golpe, dilo en lo que cuenta.
+open-is-stricter = Parar cuando pinta bien hace que el azar parezca prueba, así que decide un intervalo del 99 % en lugar de uno del 95 %. Si
+    el número se fijó antes del primer golpe, dilo en lo que cuenta.
 clubs-held-against = { $clubs ->
     [2] Dos
     [3] Tres
@@ -38,6 +38,6 @@ clubs-held-against = { $clubs ->
 } palos se compararon con { $baseline }.
 best-of-several = El mejor de varios parece bueno solo por azar, así que cada uno debe convencer más que si fuera el único.
 best-by-luck = El mejor de otros tantos palos iguales llevaría unos { $size } de ventaja sin ser mejor.
-honest-lead = { $club } muestra una diferencia de { $shown }; quitando ese azar, cuenta con unos { $honest }.
+honest-lead = { $club } muestra una diferencia de { $shown }; quitando ese azar, cuenta con { $honest } en promedio, más o menos.
 margin-changed = Lo que cuenta se cambió después de ver la respuesta.
 margin-first-and-now = Primero era { $first } y ahora es { $now }. Una respuesta vale más con el número que se dijo antes.

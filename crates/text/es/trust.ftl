@@ -51,7 +51,7 @@ few-decide = Quitar { $shots ->
 few-decide-why = Una respuesta que unos pocos golpes pueden volver del revés se apoya en poco.
 few-decide-next = No apartes ninguno y da más golpes antes de decidir.
 not-fixed = Nadie dijo cuántos golpes estaban previstos.
-not-fixed-why = Dos palos iguales que se miran hasta que uno parece mejor saldrán distintos en unas 2 de cada 10 sesiones. Por eso se
+not-fixed-why = Dos palos iguales que se miran hasta que uno parece mejor parecerán distintos en unas 2 de cada 10 sesiones. Por eso se
     le exige más a la respuesta.
 not-fixed-next = Fija el número antes del primer golpe.
 planned-looks = Se golpearon { $round } de las { $planned } rondas previstas.
