@@ -6,7 +6,8 @@ use crate::left_out::depends_on_left_out;
 use crate::spread;
 use crate::words::Words;
 use judging::Judgment;
-use judging::analysis::{Estimate, Method};
+use judging::analysis::Estimate;
+use judging::facts::{HowHit, RestsOn};
 use judging::verdict::{Decision, DecisionKind, Direction, Matters, Why};
 use session::Session;
 use session::measure::{Margin, MeasureId};
@@ -47,16 +48,18 @@ fn different(case: &Case, estimate: &Estimate) -> Words {
     let direction = decision.direction.unwrap_or(Direction::Higher);
     let (does, more, margin) = (case.does(direction), case.more(direction), case.margin());
     let span = case.subject.span(estimate.low, estimate.high, case.judgment.margin.map(Margin::value));
-    let mixed_up = estimate.order_allowance > 0.0;
+    let allowed = case.order_is_allowed_for();
     let headline = match decision.matters {
-        Some(Matters::Yes) => say::matters(case.voice, &does, mixed_up, &span, more, &margin),
-        Some(Matters::Maybe) => say::may_matter(case.voice, &does, mixed_up, &span, &margin),
+        Some(Matters::Yes) => say::matters(case.voice, &does, allowed, &span, more, &margin),
+        Some(Matters::Maybe) => say::may_matter(case.voice, &does, allowed, &span, &margin),
         Some(Matters::No) => say::too_small(case.voice, &does, &span),
-        None => say::different(case.voice, &does, mixed_up, &span),
+        None => say::different(case.voice, &does, allowed, &span),
     };
     let next = match decision.matters {
         Some(Matters::No) => say::choose_freely(case.voice),
-        _ if mixed_up => sentences(&[say::hint_no_proof(case.voice), say::short_test(case.voice)]),
+        _ if case.judgment.facts.order_is_mixed_up() => {
+            sentences(&[hint_no_proof(case), say::short_test(case.voice)])
+        }
         Some(Matters::Maybe) => case.settle(estimate),
         Some(Matters::Yes) | None => say::holds_that_day(case.voice),
     };
@@ -69,6 +72,18 @@ fn different(case: &Case, estimate: &Estimate) -> Words {
         line,
         detail: sentences(&[case.averages(), nearer_the_line(case), case.luck(estimate)]),
         next,
+    }
+}
+
+/// Why a difference is a hint, as far as the order is known.
+fn hint_no_proof(case: &Case) -> String {
+    match (case.judgment.facts.order, case.judgment.facts.rests_on) {
+        (HowHit::InTurn | HowHit::InTurnNotCompared, _) => {
+            say::hint_not_compared(case.voice, &case.subject.name)
+        }
+        (HowHit::OneAfterTheOther, _) => say::hint_no_proof(case.voice),
+        (HowHit::NotKnown, RestsOn::Shots) => say::hint_order_not_known(case.voice),
+        (HowHit::NotKnown, RestsOn::Averages) => say::hint_averages(case.voice),
     }
 }
 
@@ -105,15 +120,23 @@ fn cannot_tell(case: &Case, estimate: &Estimate) -> Words {
             headline: say::order_could_explain(case.voice),
             line: case.cannot_tell_in_short(estimate),
             detail: sentences(&[case.averages(), case.between(estimate)]),
-            next: say::short_test(case.voice),
+            next: case.judgment.facts.rounds_to_go().map_or_else(
+                || say::short_test(case.voice),
+                |rounds| text::case::go_on(case.voice, rounds as usize),
+            ),
         };
     }
     let (baseline, candidate, name) = (&case.baseline, &case.candidate, &case.subject.name);
-    let headline = match estimate.method {
-        Method::Rounds | Method::SpreadRatio => say::not_apart(case.voice, baseline, candidate, name),
-        Method::WelchWithAllowance => say::not_apart_not_in_turn(case.voice, baseline, candidate, name),
-        Method::SummaryWithAllowance | Method::SummaryAssumedSpread => {
-            say::not_apart_averages(case.voice, baseline, candidate, name)
+    let headline = match (case.judgment.facts.rests_on, case.judgment.facts.order) {
+        (RestsOn::Averages, _) => say::not_apart_averages(case.voice, baseline, candidate, name),
+        (RestsOn::Shots, HowHit::OneAfterTheOther) => {
+            say::not_apart_not_in_turn(case.voice, baseline, candidate, name)
+        }
+        (RestsOn::Shots, HowHit::NotKnown) => {
+            say::not_apart_order_not_known(case.voice, baseline, candidate, name)
+        }
+        (RestsOn::Shots, HowHit::InTurn | HowHit::InTurnNotCompared) => {
+            say::not_apart(case.voice, baseline, candidate, name)
         }
     };
     Words {

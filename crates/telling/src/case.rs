@@ -3,16 +3,20 @@
 use crate::format::{Subject, chance, count_of, shots};
 use crate::phrases::{Phrase, phrase_for};
 use judging::Judgment;
-use judging::analysis::{Estimate, Group, Method, Rule};
+use judging::analysis::{Estimate, Group, Rule};
+use judging::facts::{HowHit, OrderAllowance};
 use judging::verdict::Direction;
 use session::Session;
 use session::measure::Margin;
 use session::names::short_name;
 use text::case as say;
+use text::case::Hit;
 use text::{Voice, capital};
 
 /// Above this many shots with each build nobody is sent to the range.
 const MOST_SHOTS_ASKED: u32 = 60;
+/// Above this many shots a number tells less than words.
+const MOST_SHOTS_NAMED: u32 = 500;
 
 /// One judgment with the names that its sentences use.
 #[derive(Debug)]
@@ -95,19 +99,35 @@ impl<'a> Case<'a> {
 
     /// How often luck alone does this.
     pub(crate) fn luck(&self, estimate: &Estimate) -> String {
-        say::luck(self.voice, estimate.order_allowance > 0.0, &chance(self.voice, estimate.chance_if_same))
+        say::luck(self.voice, self.order_of_luck(), &chance(self.voice, estimate.chance_if_same))
     }
 
     /// `Allowing for luck, the true difference lies between 5 yd less and 11 yd more.`
     pub(crate) fn between(&self, estimate: &Estimate) -> String {
         let (low, high) = (self.signed(estimate.low), self.signed(estimate.high));
-        say::between(self.voice, estimate.order_allowance > 0.0, &low, &high)
+        say::between(self.voice, self.order_is_allowed_for(), &low, &high)
     }
 
     /// `Cannot tell: anything between 5 yd less and 11 yd more.`
     pub(crate) fn cannot_tell_in_short(&self, estimate: &Estimate) -> String {
         let (low, high) = (self.signed(estimate.low), self.signed(estimate.high));
         say::cannot_tell_in_short(self.voice, &low, &high)
+    }
+
+    /// Whether the interval leaves room for warming up and tiring.
+    pub(crate) fn order_is_allowed_for(&self) -> bool {
+        self.judgment.facts.order_allowance == OrderAllowance::Included
+    }
+
+    /// What a chance of luck holds of the order.
+    fn order_of_luck(&self) -> Hit {
+        let facts = &self.judgment.facts;
+        match (facts.order_allowance, facts.order) {
+            (OrderAllowance::NotNeeded, _) => Hit::Alike,
+            (OrderAllowance::SizeNotKnown, _) => Hit::LuckAlone,
+            (OrderAllowance::Included, HowHit::OneAfterTheOther) => Hit::InThisOrder,
+            (OrderAllowance::Included, _) => Hit::InWhateverOrder,
+        }
     }
 
     fn signed(&self, x: f64) -> String {
@@ -126,23 +146,32 @@ impl<'a> Case<'a> {
             return say::shows_at_best(self.voice, &self.subject.amount(estimate.detectable));
         };
         let (margin, each) = (self.subject.chosen(margin), count_of(self.voice, needed as usize));
-        let mixed_up = estimate.order_allowance > 0.0;
+        if let Some(rounds) = self.judgment.facts.rounds_to_go() {
+            return say::go_on(self.voice, rounds as usize);
+        }
+        let facts = &self.judgment.facts;
+        let mixed_up = facts.order_is_mixed_up();
+        let first = match facts.order {
+            HowHit::InTurnNotCompared => say::first_read_every_shot(self.voice, &self.subject.name),
+            _ => say::first_in_turn(self.voice),
+        };
         let fewest = estimate.n.baseline.min(estimate.n.candidate);
         if needed > MOST_SHOTS_ASKED {
-            let settled = say::more_than_a_visit(self.voice, &each, &margin);
-            return if mixed_up { sentences(&[say::first_in_turn(self.voice), settled]) } else { settled };
+            let settled = if needed > MOST_SHOTS_NAMED {
+                say::more_than_can_be_hit(self.voice, &margin)
+            } else {
+                say::more_than_a_visit(self.voice, &each, &margin)
+            };
+            return if mixed_up { sentences(&[first, settled]) } else { settled };
         }
-        if estimate.method == Method::Rounds
+        if facts.order == HowHit::InTurn
             && self.judgment.levels.rule == Rule::Fixed
             && fewest >= needed as usize
         {
             return say::usually_settles(self.voice, &margin);
         }
         if mixed_up {
-            return sentences(&[
-                say::first_in_turn(self.voice),
-                say::would_then_settle(self.voice, &each, &margin),
-            ]);
+            return sentences(&[first, say::would_then_settle(self.voice, &each, &margin)]);
         }
         say::would_settle(self.voice, &each, &margin)
     }

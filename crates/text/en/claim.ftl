@@ -6,7 +6,7 @@ no-gain-at-all = The retest contradicts the claim: { $claimed } were promised, i
 contradicted = The retest contradicts the claim: { $claimed } were promised, it allows at most { $high }.
 not-settled = Not settled: { $claimed } were promised, the retest allows { $span }.
 averages = In the retest { $candidate } averaged { $candidate-mean } over { $candidate-count } shots, { $baseline } { $baseline-mean } over { $baseline-count }.
-luck-can-mislead-that-far = The claim need not have been made up: so few shots, hit one club after the other, can mislead that far.
+luck-can-mislead-that-far = An honest fitting can mislead that far: few shots, and clubs that were not hit in turn, if they were not.
 luck-rarely-misleads-that-far = Luck and warming up alone rarely mislead that far. Another ball, another day, other conditions, or
     shots that were left out could.
 shots-not-said = How many shots the claim rested on was not said, so nobody can tell how much of it is luck.
@@ -15,7 +15,7 @@ luck-alone = With { $shots ->
    *[other] { $shots } shots
 } with each, luck alone sets two equal clubs { $size } apart on average, one way or the other.
 best-of = The best of { $clubs } equal clubs would lead by { $size } on average.
-equal-clubs-would-show = Equal clubs would show what was claimed, or more, in { $fittings }.
+equal-clubs-would-show = By luck alone, equal clubs hit in turn would show what was claimed, or more, in { $fittings }.
 honest = From such a claim alone, expect about { $gap }.
 yard = yard
 meter = meter
@@ -24,7 +24,9 @@ no-gain-to-pay-for = At this price the retest shows no gain to pay for.
 costs-at-least = Each { $unit } costs at least { $price }; there is no upper limit, since the gain may be nothing.
 costs-between = Each { $unit } costs between { $least } and { $most }.
 next-supported = What it is worth to you is yours to say.
-next-contradicted = Ask to hit both clubs in turn, in rounds of three, before you decide.
+next-contradicted = The retest was hit one club after the other: hit both in turn, in rounds of three, before you decide.
+next-contradicted-in-turn = The retest was hit in turn, which says more than a fitting that was not. Ask the fitter for every shot, in the order hit.
+next-contradicted-order-not-known = In which order the retest was hit is not known: hit both clubs in turn, in rounds of three, before you decide.
 next-not-settled = More rounds in turn would settle it: plan a fair test.
 next-no-retest = Plan a fair test, hit both clubs in turn, and come back with the shots.
 

@@ -18,4 +18,4 @@ pub use comparison::{Basis, Comparison, whole_turns};
 pub use estimate::{Counts, Estimate, Group, Method, Numbers, RatioTest, TextbookTest};
 pub use levels::{Levels, Rule, levels};
 pub use pair::{Aspect, Pair, Turns};
-pub use shot_table::{Include, Measured, ShotTable};
+pub use shot_table::{Include, Measured, PartOf, ShotTable};

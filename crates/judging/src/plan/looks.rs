@@ -72,7 +72,7 @@ fn never() -> Level {
 pub fn stopping(planned: u32, looks: &[LookTaken]) -> Stopping {
     let covered = |look: &LookTaken| !look.within_a_round && (2..=planned).contains(&look.after_round);
     if !(2..=MOST_PLANNED_ROUNDS).contains(&planned) || !looks.iter().all(covered) {
-        return Stopping::Word(StoppingWord::Unknown);
+        return Stopping::Word(StoppingWord::NotFixed);
     }
     let rounds = arrange::distinct(looks.iter().map(|look| look.after_round));
     Stopping::Planned { planned_rounds: planned, looked_after: LookedAfter::Rounds(rounds) }
