@@ -83,6 +83,8 @@ pub struct SetAside {
     pub baseline: PartOf,
     /// Of the candidate.
     pub candidate: PartOf,
+    /// Values of this measure among them that cannot be, and count in neither answer.
+    pub slips: usize,
     /// What every shot decides.
     pub with_all: Decision,
     /// What the others decide.

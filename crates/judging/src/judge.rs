@@ -183,6 +183,7 @@ fn decided(settled: &Settled<'_>, judgments: &mut [Judgment]) {
                 judgment.facts.set_aside = Some(SetAside {
                     baseline: settled.left_out,
                     candidate: part,
+                    slips: settled.table.slips(&judgment.measure, [judgment.baseline, judgment.candidate]),
                     with_all: judgment.with_all,
                     without: judgment.without_left_out,
                     estimate_without: estimate(&pair, judgment),

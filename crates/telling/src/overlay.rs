@@ -65,7 +65,11 @@ fn left_out(case: &Case) -> Option<Overlay> {
         }
         _ => say::counts_them_all_the_same(voice),
     };
-    overlay(OverlayKind::LeftOut, say::left_out(voice, &counted), detail)
+    let slips = match set_aside.slips {
+        0 => String::new(),
+        slips => say::slips(voice, slips),
+    };
+    overlay(OverlayKind::LeftOut, say::left_out(voice, &counted), sentences(&[detail, slips]))
 }
 
 fn order_mixed_up(case: &Case) -> Option<Overlay> {

@@ -5,6 +5,10 @@ left-out = Left out: { $shots }.
 # A decision with its size and the interval that decided it.
 result = { $decision }, { $figures }
 figures = { $gap } ({ $low } to { $high }, { $level } % interval)
+slips = { NUMBER($slips) } { $slips ->
+    [one] value that cannot be counts
+   *[other] values that cannot be count
+} in neither.
 answer-hangs-on-few = An answer that hangs on a few shots is no answer yet.
 counts-them-too = The answer counts every shot, these too. Both ways: { $decision }. With every shot { $with-all }, without the shots left out
     { $without }.

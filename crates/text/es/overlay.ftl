@@ -3,6 +3,10 @@ both-parts = { $one } y { $other }
 left-out = Apartados: { $shots }.
 result = { $decision }, { $figures }
 figures = { $gap } (de { $low } a { $high }, intervalo del { $level } %)
+slips = { NUMBER($slips) } { $slips ->
+    [one] valor imposible no cuenta
+   *[other] valores imposibles no cuentan
+} en ninguna.
 answer-hangs-on-few = Una respuesta que depende de unos pocos golpes todavía no es una respuesta.
 counts-them-too = La respuesta cuenta todos los golpes, también estos. De las dos formas: { $decision }. Con todos { $with-all }, sin los apartados
     { $without }.

@@ -26,6 +26,13 @@ pub struct PartOf {
     pub of: usize,
 }
 
+/// Whether a value cannot be, and the golfer set its shot aside: a slip of the keys or of the reading, which counts
+/// neither with the shots set aside nor without them.
+fn is_slip(shot: &session::Shot, measure: &MeasureId, value: f64) -> bool {
+    let plausible = || measure.usual().map(|known| known.facts().plausible);
+    shot.left_out.is_some() && plausible().is_some_and(|p| !(p.low..=p.high).contains(&value))
+}
+
 /// A session with the round of every shot settled.
 #[derive(Debug)]
 pub struct ShotTable<'a> {
@@ -96,7 +103,7 @@ impl<'a> ShotTable<'a> {
     pub fn values(&self, build: usize, index: usize, include: Include) -> Vec<f64> {
         self.counted(include)
             .filter(|(_, shot)| shot.build == build)
-            .filter_map(|(_, shot)| shot.values.get(index).copied().flatten())
+            .filter_map(|(_, shot)| self.value(shot, index))
             .collect()
     }
 
@@ -106,7 +113,7 @@ impl<'a> ShotTable<'a> {
         let mut by_build = vec![Vec::new(); self.session.builds.len()];
         let index = self.session.measure_index(measure);
         for (_, shot) in self.counted(include) {
-            let value = index.and_then(|index| shot.values.get(index).copied().flatten());
+            let value = index.and_then(|index| self.value(shot, index));
             if let (Some(value), Some(values)) = (value, by_build.get_mut(shot.build)) {
                 values.push(value);
             }
@@ -122,10 +129,27 @@ impl<'a> ShotTable<'a> {
     fn in_rounds(&self, index: usize, include: Include) -> Option<Vec<stats::RoundShot>> {
         let rounds = self.rounds.as_deref()?;
         let shot = |(i, shot): (usize, &session::Shot)| {
-            let value = shot.values.get(index).copied().flatten()?;
+            let value = self.value(shot, index)?;
             Some(stats::RoundShot { round: *rounds.get(i)? as usize, build: shot.build, value })
         };
         Some(self.counted(include).filter_map(shot).collect())
+    }
+
+    /// What a shot holds of a measure; a slip that was set aside holds nothing.
+    fn value(&self, shot: &session::Shot, index: usize) -> Option<f64> {
+        let value = shot.values.get(index).copied().flatten()?;
+        (!is_slip(shot, self.session.measures.get(index)?, value)).then_some(value)
+    }
+
+    /// Values of this measure with one of two builds that count nowhere.
+    #[must_use]
+    pub fn slips(&self, measure: &MeasureId, builds: [usize; 2]) -> usize {
+        let Some(index) = self.session.measure_index(measure) else { return 0 };
+        let shots = self.session.shots.iter().filter(|shot| builds.contains(&shot.build));
+        let of_shot = |shot: &&session::Shot| {
+            shot.values.get(index).copied().flatten().is_some_and(|value| is_slip(shot, measure, value))
+        };
+        shots.filter(of_shot).count()
     }
 
     /// Rounds that hold both builds, whatever was measured; 0 when fewer than two do.

@@ -1,8 +1,8 @@
 //! Values that are probably a slip of the keys or of the reading: outside what their measure can be, or so far from the
 //! rest of their build that one alone moves the answer by more than matters.
 //!
-//! They count all the same: nobody but the golfer knows whether they were hit so. One finding for each measure, with the
-//! worst of its values.
+//! They count all the same: nobody but the golfer knows whether they were hit so; those of shots set aside were answered. One
+//! finding for each measure, with the worst of its values.
 
 use super::look::{FAR, robust_distance};
 use super::seen::{Odd, Seen};
@@ -10,7 +10,7 @@ use crate::analysis::{Aspect, Basis, Include, ShotTable, compare};
 use crate::judge::Judgment;
 use crate::settle::Settled;
 use session::measure::{Margin, MeasureId};
-use session::{Session, SummaryOf};
+use session::{Session, Shot, SummaryOf};
 
 /// Far shots that are taken out on trial, one at a time; where there are more, it is no slip.
 const MOST_ON_TRIAL: usize = 8;
@@ -33,7 +33,8 @@ pub(super) fn odd_values(settled: &Settled<'_>, headline: &Judgment) -> Vec<Seen
 fn out_of_range(session: &Session, id: &MeasureId, builds: [usize; 2]) -> Option<Seen> {
     let plausible = id.usual()?.facts().plausible;
     let index = session.measure_index(id)?;
-    let shots = session.shots.iter().enumerate().filter(|(_, shot)| builds.contains(&shot.build));
+    let asked = |shot: &Shot| builds.contains(&shot.build) && shot.left_out.is_none();
+    let shots = session.shots.iter().enumerate().filter(|(_, shot)| asked(shot));
     let of_shots = shots.filter_map(|(at, shot)| Some((Some(at), shot.build, shot.values.get(index).copied()??)));
     let summaries = session.summaries.iter().filter(|s| s.of == SummaryOf::All && builds.contains(&s.build));
     let of_averages = summaries.filter_map(|s| Some((None, s.build, s.values.get(id)?.mean?)));
@@ -53,6 +54,7 @@ fn moves_the_answer(session: &Session, headline: &Judgment) -> Option<Seen> {
     let far: Vec<usize> = [headline.baseline, headline.candidate]
         .into_iter()
         .flat_map(|build| far_of(session, index, build))
+        .filter(|&shot| session.shots[shot].left_out.is_none())
         .collect();
     if far.len() > MOST_ON_TRIAL {
         return None;

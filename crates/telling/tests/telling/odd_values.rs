@@ -93,3 +93,21 @@ fn it_is_asked_in_the_units_shown() {
     let report = telling::check::check(&request, &metric).expect("a report");
     assert!(report.overlays[0].headline.contains("2,213\u{a0}m"), "{}", report.overlays[0].headline);
 }
+
+#[test]
+fn a_slip_that_was_set_aside_counts_in_neither_answer_and_is_asked_about_no_more() {
+    let (mut session, at) = with_value(2420.0);
+    session.shots[at].left_out = Some("slip of the keys".into());
+    let report = answer(session.clone(), asking("carry"));
+    assert!(odd(&report).is_empty());
+    let told = report.overlays.first().expect("shots were left out");
+    assert_eq!(told.kind, OverlayKind::LeftOut);
+    assert!(told.detail.ends_with("1 value that cannot be counts in neither."), "{}", told.detail);
+    let mut rest = session.clone();
+    rest.shots[at].values[0] = None;
+    assert_eq!(report.answer.estimate, answer(rest, asking("carry")).answer.estimate);
+    // A mishit that was set aside counts all the same.
+    session.shots[at].values[0] = Some(180.0);
+    let counted = answer(session, asking("carry"));
+    assert_eq!(counted.answer.estimate.expect("an estimate").n.candidate, 15);
+}
