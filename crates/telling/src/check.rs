@@ -64,10 +64,7 @@ pub fn say(judged: &Judged<'_>, voice: &Voice) -> Report {
         answer: told(judged, voice),
         overlays: headline
             .map_or_else(Vec::new, |j| overlays(session, question, j, honest_lead.as_ref(), &seen, voice)),
-        trust: seen
-            .into_iter()
-            .map(|seen| trust::say(session, &question.measure, seen, voice))
-            .collect(),
+        trust: seen.into_iter().map(|seen| trust::say(session, &question.measure, seen, voice)).collect(),
         honest_lead,
         removals_to_flip,
         findings: judged.judgments.iter().map(|j| finding(session, j, voice)).collect(),

@@ -4,8 +4,8 @@ use crate::format::Subject;
 use judging::trust::{Odd, Seen};
 use session::Session;
 use session::names::short_name;
-use text::{Voice, capital};
 use text::trust as say;
+use text::{Voice, capital};
 
 /// What was seen, why it matters, what to do; `None` for any other finding.
 pub(crate) fn sentences(session: &Session, seen: &Seen, voice: &Voice) -> Option<[String; 3]> {
@@ -18,9 +18,13 @@ pub(crate) fn sentences(session: &Session, seen: &Seen, voice: &Voice) -> Option
         None => say::odd_average(voice, &name, &subject.name, &printed),
     };
     let why = match because {
-        Odd::OutOfRange { low, high } => {
-            say::out_of_range(voice, &capital(&subject.name), &subject.value(*low), &subject.value(*high), *others)
-        }
+        Odd::OutOfRange { low, high } => say::out_of_range(
+            voice,
+            &capital(&subject.name),
+            &subject.value(*low),
+            &subject.value(*high),
+            *others,
+        ),
         Odd::MovesTheAnswer { by, margin } => {
             say::moves_the_answer(voice, &subject.amount(*by), &subject.chosen(*margin), *others)
         }

@@ -65,9 +65,12 @@ fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -> [String; 
             head_start.map_or_else(
                 || say::first_shots_are_rarely_the_best(voice),
                 |gain| match subject.id.usual().map(|known| known.facts().order_allowance) {
-                    Some(allowed) => {
-                        say::cold_start_why(voice, &subject.amount(gain), &subject.name, &subject.chosen(allowed))
-                    }
+                    Some(allowed) => say::cold_start_why(
+                        voice,
+                        &subject.amount(gain),
+                        &subject.name,
+                        &subject.chosen(allowed),
+                    ),
                     None => say::first_shots_are_rarely_the_best(voice),
                 },
             ),

@@ -11,7 +11,8 @@ interface Tap {
 
 /** `confirmed`: shots that were said to be right. */
 export function asked(ask: Ask, confirmed: readonly number[], actions: Actions): TemplateResult {
-  if (ask.about === "shot" && confirmed.includes(ask.shot)) return html`<p class="hint">${say("asks-shot-confirmed")}</p>`;
+  if (ask.about === "shot" && confirmed.includes(ask.shot))
+    return html`<p class="hint">${say("asks-shot-confirmed")}</p>`;
   return html`
     <div class="asks buttons">
       ${taps(ask, actions).map(({ text, does }) => html`<button type="button" @click=${does}>${text}</button>`)}

@@ -172,7 +172,8 @@ impl<'a> ShotTable<'a> {
     pub fn always_first(&self, one: usize, other: usize) -> Option<usize> {
         let rounds = self.rounds.as_deref()?;
         let (of_one, of_other) = self.rounds_of.get(one).zip(self.rounds_of.get(other))?;
-        let holds_both = |round: &u32| of_one.binary_search(round).is_ok() && of_other.binary_search(round).is_ok();
+        let holds_both =
+            |round: &u32| of_one.binary_search(round).is_ok() && of_other.binary_search(round).is_ok();
         let mut opened = few::Set::default();
         let mut first = Vec::new();
         for (shot, round) in self.session.shots.iter().zip(rounds) {
@@ -181,7 +182,8 @@ impl<'a> ShotTable<'a> {
             }
         }
         let opener = *first.first()?;
-        (first.len() >= FEWEST_ROUNDS as usize && first.iter().all(|&build| build == opener)).then_some(opener)
+        (first.len() >= FEWEST_ROUNDS as usize && first.iter().all(|&build| build == opener))
+            .then_some(opener)
     }
 
     fn counted(&self, include: Include) -> impl Iterator<Item = (usize, &'a session::Shot)> {

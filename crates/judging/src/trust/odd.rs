@@ -35,11 +35,13 @@ fn out_of_range(session: &Session, id: &MeasureId, builds: [usize; 2]) -> Option
     let index = session.measure_index(id)?;
     let asked = |shot: &Shot| builds.contains(&shot.build) && shot.left_out.is_none();
     let shots = session.shots.iter().enumerate().filter(|(_, shot)| asked(shot));
-    let of_shots = shots.filter_map(|(at, shot)| Some((Some(at), shot.build, shot.values.get(index).copied()??)));
+    let of_shots =
+        shots.filter_map(|(at, shot)| Some((Some(at), shot.build, shot.values.get(index).copied()??)));
     let summaries = session.summaries.iter().filter(|s| s.of == SummaryOf::All && builds.contains(&s.build));
     let of_averages = summaries.filter_map(|s| Some((None, s.build, s.values.get(id)?.mean?)));
     let beyond = |value: f64| (plausible.low - value).max(value - plausible.high);
-    let mut outside: Vec<_> = of_shots.chain(of_averages).filter(|(_, _, value)| beyond(*value) > 0.0).collect();
+    let mut outside: Vec<_> =
+        of_shots.chain(of_averages).filter(|(_, _, value)| beyond(*value) > 0.0).collect();
     arrange::sort_by(&mut outside, |a, b| beyond(b.2).total_cmp(&beyond(a.2)));
     let &(shot, build, value) = outside.first()?;
     let because = Odd::OutOfRange { low: plausible.low, high: plausible.high };

@@ -25,7 +25,9 @@ fn a_value_that_no_ball_flies_is_the_first_thing_said() {
     let report = answer(session, asking("carry"));
     let first = report.trust.first().expect("findings");
     assert_eq!(first.weight, Weight::Serious);
-    assert!(matches!(first.seen, Seen::OddValue { shot: Some(shot), because: Odd::OutOfRange { .. }, .. } if shot == at));
+    assert!(
+        matches!(first.seen, Seen::OddValue { shot: Some(shot), because: Odd::OutOfRange { .. }, .. } if shot == at)
+    );
     let top = report.overlays.first().expect("a warning at the top");
     assert_eq!((top.kind, top.asks), (OverlayKind::OddValue, Some(Ask::Shot { shot: at })));
     assert_eq!(top.headline, format!("Is this right? Shot {}, Driver B: carry of 2,420\u{a0}yd.", at + 1));
@@ -44,7 +46,9 @@ fn nobody_is_sent_to_hit_more_shots_than_can_be_hit() {
 fn a_shot_that_alone_moves_the_answer_by_more_than_matters_is_asked_about() {
     let (session, at) = with_value(142.0);
     let found = answer(session.clone(), asking("carry"));
-    let [Seen::OddValue { shot, because: Odd::MovesTheAnswer { by, margin }, others: 0, .. }] = odd(&found)[..] else {
+    let [Seen::OddValue { shot, because: Odd::MovesTheAnswer { by, margin }, others: 0, .. }] =
+        odd(&found)[..]
+    else {
         panic!("one value: {:?}", odd(&found));
     };
     assert_eq!(*shot, Some(at));
@@ -69,9 +73,15 @@ fn an_ordinary_bad_shot_is_not_asked_about() {
 #[test]
 fn a_slip_in_another_measure_is_not_vouched_for() {
     let mut session = in_turn("carry", 5, &[242.0, 250.0], 6.0);
-    also(&mut session, "ball_speed", |at, _| Some(if at == 7 || at == 9 { 1450.0 } else { 145.0 + noise(at) }));
+    also(&mut session, "ball_speed", |at, _| {
+        Some(if at == 7 || at == 9 { 1450.0 } else { 145.0 + noise(at) })
+    });
     let report = answer(session, asking("carry"));
-    assert!(matches!(odd(&report)[..], [Seen::OddValue { shot: Some(7), others: 1, .. }]), "{:?}", odd(&report));
+    assert!(
+        matches!(odd(&report)[..], [Seen::OddValue { shot: Some(7), others: 1, .. }]),
+        "{:?}",
+        odd(&report)
+    );
 }
 
 #[test]

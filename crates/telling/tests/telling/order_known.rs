@@ -53,7 +53,10 @@ fn a_measure_of_ones_own_keeps_the_orders_caveat_although_nothing_is_allowed_for
     let session = blocks("Weight", &[around(10.0, 0.4, 12, 0), around(13.0, 0.4, 12, 5)]);
     let report = answer(session, asking("Weight"));
     let facts = report.answer.facts.as_ref().expect("facts");
-    assert_eq!((facts.order, facts.order_allowance), (HowHit::OneAfterTheOther, OrderAllowance::SizeNotKnown));
+    assert_eq!(
+        (facts.order, facts.order_allowance),
+        (HowHit::OneAfterTheOther, OrderAllowance::SizeNotKnown)
+    );
     let told = overlay(&report, OverlayKind::OrderMixedUp);
     assert!(told.detail.contains("is not known, so nothing is allowed for them"), "{}", told.detail);
     let words = &report.answer.words;
@@ -82,7 +85,8 @@ fn an_order_that_nobody_knows_is_not_said_to_be_a_bad_one() {
 #[test]
 fn of_averages_nobody_can_know_the_order() {
     for gap in [3.0, 9.0, 30.0] {
-        let report = answer(averages(SummaryOf::All, Some(15), Some(9.0), [250.0, 250.0 + gap]), asking("carry"));
+        let report =
+            answer(averages(SummaryOf::All, Some(15), Some(9.0), [250.0, 250.0 + gap]), asking("carry"));
         assert_eq!(report.answer.facts.as_ref().expect("facts").order, HowHit::NotKnown);
         let text = said(&report);
         assert!(!text.contains("not hit in turn") && !text.contains("hit in this order"), "{text}");
@@ -144,7 +148,11 @@ fn what_is_in_the_file_is_not_asked_for() {
         let mut session = in_turn("carry", 4, &[250.0, 252.0], 5.0);
         measures.iter().for_each(|measure| also(&mut session, measure, |at, _| Some(95.0 + noise(at))));
         let trust = answer(session, asking("carry")).trust;
-        trust.into_iter().find(|f| matches!(f.seen, Seen::NoSwingOrStrike { .. })).expect("one is missing").next
+        trust
+            .into_iter()
+            .find(|f| matches!(f.seen, Seen::NoSwingOrStrike { .. }))
+            .expect("one is missing")
+            .next
     };
     assert!(!told(&["club_speed"]).contains("club speed"), "{}", told(&["club_speed"]));
     assert!(!told(&["strike_height"]).contains("face"), "{}", told(&["strike_height"]));
@@ -165,7 +173,8 @@ fn a_claim_is_not_told_how_its_clubs_were_hit_and_a_retest_in_turn_not_to_hit_in
     let held = |session| {
         let claimed =
             Claimed { gain: Some(20.0), shots_before: Some(5), shots_after: Some(5), ..Claimed::default() };
-        claim(&ClaimRequest { claimed, session, question: asking("carry") }, &Voice::english()).expect("a claim")
+        claim(&ClaimRequest { claimed, session, question: asking("carry") }, &Voice::english())
+            .expect("a claim")
     };
     let in_turn_next = held(in_turn("carry", 6, &[250.0, 251.0], 12.0));
     assert_eq!(in_turn_next.facts.kind, ClaimKind::Contradicted);

@@ -68,7 +68,10 @@ fn shots_missing_from_the_numbering_are_not_told_as_none_left_out() {
         shot.number = Some(if at < 10 { at + 1 } else { at + 3 });
     }
     let Shared { card, words, .. } = shared(&session, &asking("carry"));
-    assert_eq!(card.left_out, "None is marked as left out. 2 shots are missing: the numbers jump, first at number 11.");
+    assert_eq!(
+        card.left_out,
+        "None is marked as left out. 2 shots are missing: the numbers jump, first at number 11."
+    );
     assert!(words.plain.contains(&card.left_out) && card.alternative.contains(&card.left_out));
 }
 
