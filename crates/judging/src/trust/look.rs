@@ -214,7 +214,7 @@ fn far_shots(session: &Session, id: &MeasureId, baseline: usize, candidate: usiz
 /// How far a value lies from the median of these, in robust deviations; `None` where most of them are the same.
 pub(super) fn robust_distance(values: &[f64]) -> Option<impl Fn(f64) -> f64> {
     let (middle, spread) = (median(values)?, mad(values)?);
-    (spread > 0.0).then(|| move |value: f64| (value - middle).abs() / (MAD_TO_SD * spread))
+    (spread > 0.0).then_some(move |value: f64| (value - middle).abs() / (MAD_TO_SD * spread))
 }
 
 fn no_swing_or_strike(session: &Session) -> Option<Seen> {

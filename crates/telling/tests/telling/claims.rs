@@ -1,6 +1,6 @@
 //! Claims against retests, days together, and what was felt beside what was shown.
 
-
+use crate::support::{empty, in_turn};
 use judging::claim::{ClaimKind, Claimed};
 use judging::feel::{Agreement, OwnSay};
 use judging::verdict::DecisionKind;
@@ -10,7 +10,6 @@ use session::Session;
 use session::known::Known;
 use session::question::{Goal, Question, Stopping, StoppingWord};
 use session::refusal::Refusal;
-use crate::support::{empty, in_turn};
 use telling::claim::{ClaimReport, ClaimRequest};
 use telling::feel::{Feel, FeelRequest};
 use telling::together::{TogetherPair, TogetherRequest};
@@ -132,6 +131,27 @@ fn a_yard_has_a_price_only_where_there_is_a_gain() {
     let perhaps = priced(2.0, 12.0).facts.price.expect("a price");
     assert!(perhaps.least.is_some() && perhaps.most.is_none());
     assert!(priced(-12.0, 3.0).facts.price.expect("a price").least.is_none());
+}
+
+/// A meter is more than a yard, and costs more.
+#[test]
+fn what_a_yard_costs_is_said_for_a_meter_where_meters_are_shown() {
+    let said = Claimed { price: Some(480_000.0), ..claimed(12.0) };
+    let request = ClaimRequest { claimed: said, session: retest(12.0, 3.0), question: question("carry") };
+    let costs = |units| {
+        let report =
+            telling::claim::claim(&request, &Voice::new(Language::english(), units)).expect("a claim");
+        let words: String = report.words.price.chars().filter(|c| *c != ',').collect();
+        let digits = |word: &str| word.trim_matches(|c: char| !c.is_ascii_digit()).parse::<f64>().ok();
+        let said: Vec<f64> = words.split([' ', '\u{a0}', '\u{202f}']).filter_map(digits).collect();
+        (said, report.facts.price.and_then(|price| price.least).expect("a gain"))
+    };
+    let ((yards, least), (meters, same)) = (costs(Units::Yards), costs(Units::Meters));
+    assert!((least - same).abs() < 1e-9 && yards.len() == 2 && meters.len() == 2, "{yards:?} {meters:?}");
+    for (yard, meter) in yards.iter().zip(&meters) {
+        assert!((yard / 0.9144 - meter).abs() <= 1.0, "{yard} a yard, {meter} a meter");
+    }
+    assert!((yards[0] - least).abs() <= 0.5);
 }
 
 #[test]
