@@ -135,6 +135,10 @@ export type BestBand = {
    * What it would add, yd; never below zero.
    */
   gain: number,
+  /**
+   * Whether the window set it, not the flight.
+   */
+  at_edge: boolean,
 };
 
 /**
@@ -3524,6 +3528,10 @@ export type SetAside = {
    * Of the candidate.
    */
   candidate: PartOf,
+  /**
+   * Values of this measure among them that cannot be, and count in neither answer.
+   */
+  slips: number,
   /**
    * What every shot decides.
    */
