@@ -203,6 +203,14 @@ export type BuildLanding = {
    */
   counted: number,
   /**
+   * The same as a share, 0 to 1, with its interval.
+   */
+  counted_share: HitChance,
+  /**
+   * Share counted on the fairway as aimed on the day.
+   */
+  counted_as_aimed: number,
+  /**
    * Chance at this aim; null for too few shots.
    */
   at_aim: HitChance | null,
@@ -225,7 +233,7 @@ export type BuildWords = {
    */
   miss: string,
   /**
-   * Chance at this aim, with its interval and the count.
+   * What was counted at this aim, and what the curve says, each with its interval.
    */
   chance: string,
   /**
@@ -481,7 +489,7 @@ export type CheckRequest = {
 /**
  * How claim and retest lie.
  */
-export type ClaimKind = "supported" | "contradicted" | "not_settled" | "no_retest";
+export type ClaimKind = "supported" | "nothing_against" | "too_small" | "contradicted" | "not_settled" | "no_retest";
 
 /**
  * What luck alone does with as many shots as the claim rested on.
@@ -546,11 +554,11 @@ export type ClaimReport = {
    */
   candidate?: number,
   /**
-   * The retest's difference; null without one.
+   * The retest's difference, by the interval that decided; null without one.
    */
   retest?: Interval,
   /**
-   * Claim − retest at the level of 'different'.
+   * Claim − retest, by the interval that decided.
    */
   difference?: Interval,
   /**
@@ -948,6 +956,10 @@ export type Decision = {
    * For `cannot_answer`, and for `cannot_tell` with a special cause.
    */
   why?: Why,
+  /**
+   * For `different` where nearer to zero is better: which of the two is.
+   */
+  nearer?: Nearer,
 };
 
 /**
@@ -1004,6 +1016,10 @@ export type Doubt = {
  */
 export type Effect = {
   /**
+   * Its interval as it is printed.
+   */
+  printed: Printed,
+  /**
    * In words.
    */
   words: string,
@@ -1012,7 +1028,7 @@ export type Effect = {
    */
   value: number,
   /**
-   * The interval that decides.
+   * The interval that decided: for 'the same' the one that lies inside the margin.
    */
   range: Interval,
   /**
@@ -1062,6 +1078,10 @@ export type Estimate = {
    */
   equivalence: Interval,
   /**
+   * Which of the two decided, and is told: that of `same` where the answer is that or 'too small to matter'.
+   */
+  decided_by: Interval,
+  /**
    * Unit of all of them, empty for a plain ratio.
    */
   unit: string,
@@ -1086,9 +1106,13 @@ export type Estimate = {
    */
   detectable: number,
   /**
-   * Shots with each build that a planned test in turns would need to settle the margin.
+   * Shots with each build with which 8 of 10 planned tests in turns tell, whatever is true: different or the same.
    */
   shots_to_settle?: number,
+  /**
+   * What more shots would do for this answer; null where they are not called for, and without a margin.
+   */
+  more_shots?: MoreShots,
 };
 
 /**
@@ -1170,6 +1194,10 @@ export type Finding = {
    * Null when nothing can be estimated.
    */
   estimate: Estimate | null,
+  /**
+   * The interval that decided, as it is printed; null as `estimate`.
+   */
+  printed: Printed | null,
   /**
    * Sentences for it.
    */
@@ -1460,11 +1488,11 @@ export type Histogram = {
 };
 
 /**
- * A chance, 0 to 1, with its 95 % interval.
+ * A chance or a share, 0 to 1, with its 95 % interval.
  */
 export type HitChance = {
   /**
-   * Of a normal scatter like this one.
+   * As counted, or of a normal scatter like this one.
    */
   value: number,
   /**
@@ -2113,6 +2141,27 @@ export type MeasureId = string;
 export type Method = "rounds" | "welch_with_allowance" | "summary_with_allowance" | "summary_assumed_spread" | "spread_ratio";
 
 /**
+ * What more shots would do.
+ */
+export type MoreShots = { "kind": "tell",
+/**
+ * Shots with each build.
+ */
+shots: number, } | { "kind": "too_many",
+/**
+ * Shots with each build.
+ */
+shots: number, } | { "kind": "were_hit" } | { "kind": "narrow",
+/**
+ * Shots with each build.
+ */
+shots: number,
+/**
+ * Half of the 95 % interval that such a test leaves, in the unit of the measure.
+ */
+half_width: number, } | { "kind": "hardly_narrow" };
+
+/**
  * A number of the delivery that was measured with both builds.
  */
 export type Moved = {
@@ -2137,6 +2186,11 @@ export type Moved = {
    */
   belongs: Belongs,
 };
+
+/**
+ * Which of two builds is nearer to zero, where nearer is better.
+ */
+export type Nearer = "candidate" | "baseline" | "not_settled";
 
 /**
  * Something understood by a guess, or worth knowing, that costs no row.
@@ -2457,7 +2511,7 @@ export type Part = {
    */
   yards: Span,
   /**
-   * Whether it is clear even as one of five parts that were looked at.
+   * Whether its interval lies to one side of zero.
    */
   is_sure: boolean,
   /**
@@ -2889,6 +2943,28 @@ export type Price = {
    * If it is the smallest; null when that may be nothing, so that there is no limit.
    */
   most: number | null,
+};
+
+/**
+ * An estimate with the interval that decided, as texts.
+ */
+export type Printed = {
+  /**
+   * The difference, or how much more or less the candidate scatters.
+   */
+  value: string,
+  /**
+   * Lower end.
+   */
+  low: string,
+  /**
+   * Upper end.
+   */
+  high: string,
+  /**
+   * Its level: `95 %`.
+   */
+  level: string,
 };
 
 /**
@@ -3666,7 +3742,7 @@ export type ShownLimits = {
 };
 
 /**
- * A size with its 95 % interval.
+ * A size with its interval, at 99 %.
  */
 export type Span = {
   /**
@@ -4091,7 +4167,7 @@ export type Weight = "serious" | "note" | "good";
 /**
  * Why there is no plain answer.
  */
-export type Why = "no_shots" | "one_build" | "too_few_shots" | "not_measured" | "counts_missing" | "only_the_best" | "spread_missing" | "only_averages" | "no_scatter" | "depends_on_left_out";
+export type Why = "no_shots" | "one_build" | "too_few_shots" | "not_measured" | "counts_missing" | "only_the_best" | "spread_missing" | "only_averages" | "no_scatter" | "no_scatter_in_rounds" | "depends_on_left_out";
 
 /**
  * Sentences for the golfer.

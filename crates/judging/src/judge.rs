@@ -1,6 +1,8 @@
 //! Every candidate on every measure, judged: which levels apply, and what was decided.
 
-use crate::analysis::{Aspect, Basis, Comparison, Estimate, Include, Levels, Pair, PartOf, compare};
+use crate::analysis::{
+    AskedOf, Aspect, Basis, Comparison, Estimate, Include, Levels, Pair, PartOf, compare, estimate, nearer,
+};
 use crate::facts::{HowHit, PairFacts, SetAside};
 use crate::holm::{self, Member};
 use crate::settle::{Asked, Candidate, Settled};
@@ -9,6 +11,9 @@ use session::Session;
 use session::measure::{Margin, MeasureId};
 use session::names::short_name;
 use session::question::Goal;
+
+/// Of shots of a measure of which nothing is known.
+const NORMAL_KURTOSIS: f64 = 3.0;
 
 /// One candidate against the baseline on one measure, decided.
 #[derive(Debug, Clone, PartialEq)]
@@ -170,27 +175,32 @@ fn decided(settled: &Settled<'_>, judgments: &mut [Judgment]) {
             Aspect::Average => reported_unit(&asked.measure, settled.session),
             Aspect::Spread => String::new(),
         };
+        let kurtosis = asked.measure.usual().map_or(NORMAL_KURTOSIS, |known| known.facts().kurtosis);
         for (judgment, part) in of_measure.iter_mut().zip(parts) {
             judgment.with_all = decision(&judgment.pair, &judgment.levels, judgment.margin);
             judgment.without_left_out = judgment.with_all;
-            let estimate = |pair: &Pair, judgment: &Judgment| {
-                let comparison = pair.comparison.as_ref().ok()?;
-                Some(comparison.estimate(&judgment.levels, &unit, judgment.margin, judgment.candidates))
+            let (levels, margin, candidates) = (judgment.levels, judgment.margin, judgment.candidates);
+            let asked_of = AskedOf { levels: &levels, unit: &unit, margin, candidates, kurtosis };
+            let estimated = |pair: &Pair, decided: &Decision| {
+                Some(estimate(pair.comparison.as_ref().ok()?, decided, &asked_of))
             };
             if let Some(rest) = rest.as_ref().filter(|_| part.shots + settled.left_out.shots > 0) {
                 let pair = compare(rest, judgment.baseline, judgment.candidate, asked.aspect());
-                judgment.without_left_out = decision(&pair, &judgment.levels, judgment.margin);
+                judgment.without_left_out = decision(&pair, &levels, margin);
                 judgment.facts.set_aside = Some(SetAside {
                     baseline: settled.left_out,
                     candidate: part,
                     slips: settled.table.slips(&judgment.measure, [judgment.baseline, judgment.candidate]),
                     with_all: judgment.with_all,
                     without: judgment.without_left_out,
-                    estimate_without: estimate(&pair, judgment),
+                    estimate_without: estimated(&pair, &judgment.without_left_out),
                 });
             }
             judgment.decision = judgment.with_all.unless_it_depends(&judgment.without_left_out);
-            judgment.estimate = estimate(&judgment.pair, judgment);
+            if judgment.goal == Goal::NearerZero {
+                judgment.decision.nearer = nearer(&judgment.decision, &judgment.pair.numbers, &levels);
+            }
+            judgment.estimate = estimated(&judgment.pair, &judgment.decision);
         }
     }
 }

@@ -57,6 +57,7 @@ pub mod points;
 pub mod power;
 mod quadrature;
 mod real;
+pub mod robust_model;
 mod root;
 mod rounds;
 mod rounds_power;

@@ -8,7 +8,7 @@ use crate::words::Words;
 use judging::Judgment;
 use judging::analysis::Estimate;
 use judging::facts::{HowHit, RestsOn};
-use judging::verdict::{Decision, DecisionKind, Direction, Matters, Why};
+use judging::verdict::{Decision, DecisionKind, Direction, Matters, Nearer, Why};
 use session::Session;
 use session::measure::{Margin, MeasureId};
 use session::question::Goal;
@@ -47,7 +47,8 @@ fn different(case: &Case, estimate: &Estimate) -> Words {
     let decision = &case.judgment.decision;
     let direction = decision.direction.unwrap_or(Direction::Higher);
     let (does, more, margin) = (case.does(direction), case.more(direction), case.margin());
-    let span = case.subject.span(estimate.low, estimate.high, case.judgment.margin.map(Margin::value));
+    let (low, high) = (estimate.decided_by.low, estimate.decided_by.high);
+    let span = case.subject.span(low, high, case.judgment.margin.map(Margin::value));
     let allowed = case.order_is_allowed_for();
     let headline = match decision.matters {
         Some(Matters::Yes) => say::matters(case.voice, &does, allowed, &span, more, &margin),
@@ -58,9 +59,9 @@ fn different(case: &Case, estimate: &Estimate) -> Words {
     let next = match decision.matters {
         Some(Matters::No) => say::choose_freely(case.voice),
         _ if case.judgment.facts.order_is_mixed_up() => {
-            sentences(&[hint_no_proof(case), say::short_test(case.voice)])
+            sentences(&[hint_no_proof(case), case.shots_in_turn(estimate)])
         }
-        Some(Matters::Maybe) => case.settle(estimate),
+        Some(Matters::Maybe) => case.more_shots(estimate),
         Some(Matters::Yes) | None => say::holds_that_day(case.voice),
     };
     let line = match decision.matters {
@@ -68,9 +69,9 @@ fn different(case: &Case, estimate: &Estimate) -> Words {
         _ => say::different(case.voice, &does, false, &span),
     };
     Words {
-        headline,
+        headline: sentences(&[headline, nearer_to_zero(case)]),
         line,
-        detail: sentences(&[case.averages(), nearer_the_line(case), case.luck(estimate)]),
+        detail: sentences(&[case.averages(), case.luck(estimate)]),
         next,
     }
 }
@@ -87,16 +88,14 @@ fn hint_no_proof(case: &Case) -> String {
     }
 }
 
-/// For a goal of 'straighter': which of the two averages is nearer the line.
-fn nearer_the_line(case: &Case) -> String {
-    let numbers = &case.judgment.pair.numbers;
-    let (Goal::NearerZero, Some(candidate), Some(baseline)) =
-        (case.judgment.goal, numbers.candidate, numbers.baseline)
-    else {
-        return String::new();
-    };
-    let nearer = if candidate.mean.abs() < baseline.mean.abs() { &case.candidate } else { &case.baseline };
-    say::nearer_to_zero(case.voice, nearer)
+/// For a goal of 'straighter': which of the two is, or that it is not settled.
+fn nearer_to_zero(case: &Case) -> String {
+    match case.judgment.decision.nearer {
+        None => String::new(),
+        Some(Nearer::Candidate) => say::nearer_to_zero(case.voice, &case.candidate),
+        Some(Nearer::Baseline) => say::nearer_to_zero(case.voice, &case.baseline),
+        Some(Nearer::NotSettled) => say::nearer_not_settled(case.voice),
+    }
 }
 
 fn same(case: &Case, estimate: &Estimate) -> Words {
@@ -120,10 +119,7 @@ fn cannot_tell(case: &Case, estimate: &Estimate) -> Words {
             headline: say::order_could_explain(case.voice),
             line: case.cannot_tell_in_short(estimate),
             detail: sentences(&[case.averages(), case.between(estimate)]),
-            next: case.judgment.facts.rounds_to_go().map_or_else(
-                || say::short_test(case.voice),
-                |rounds| text::case::go_on(case.voice, rounds as usize),
-            ),
+            next: case.shots_in_turn(estimate),
         };
     }
     let (baseline, candidate, name) = (&case.baseline, &case.candidate, &case.subject.name);
@@ -143,7 +139,7 @@ fn cannot_tell(case: &Case, estimate: &Estimate) -> Words {
         headline,
         line: case.cannot_tell_in_short(estimate),
         detail: sentences(&[case.averages(), case.luck(estimate), case.between(estimate)]),
-        next: case.settle(estimate),
+        next: case.more_shots(estimate),
     }
 }
 
@@ -170,6 +166,11 @@ fn cannot_answer(why: Option<Why>, subject: &Subject<'_>, counts: &str) -> Words
         Some(Why::NoScatter) => {
             (say::no_scatter(voice, name), say::no_scatter_why(voice), say::no_scatter_next(voice, name))
         }
+        Some(Why::NoScatterInRounds) => (
+            say::no_scatter_in_rounds(voice, name),
+            say::no_scatter_why(voice),
+            say::no_scatter_next(voice, name),
+        ),
         Some(Why::NotMeasured | Why::DependsOnLeftOut) | None => {
             (say::not_measured(voice, &capital(name)), counts.to_owned(), say::not_measured_next(voice))
         }

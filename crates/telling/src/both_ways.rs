@@ -1,11 +1,9 @@
 //! An answer with every shot and without those set aside: both decisions, with their sizes and their intervals.
 
 use crate::case::Case;
-use crate::format::number;
+use crate::ends::{Printed, printed};
 use judging::analysis::Estimate;
-use judging::interval::Interval;
 use judging::verdict::{Decision, DecisionKind};
-use session::question::Goal;
 use text::Voice;
 use text::overlay as say;
 
@@ -22,35 +20,12 @@ pub(crate) fn in_short(voice: &Voice, decision: &Decision) -> String {
 /// A decision with its size: `cannot tell, +7 yd (−2 yd to +16 yd, 95 % interval)`.
 pub(crate) fn result(case: &Case, estimate: Option<&Estimate>, decision: &Decision) -> String {
     let short = in_short(case.voice, decision);
-    estimate.map_or_else(
-        || short.clone(),
-        |estimate| say::result(case.voice, &short, &figures(case, estimate, decision)),
-    )
+    estimate
+        .map_or_else(|| short.clone(), |estimate| say::result(case.voice, &short, &figures(case, estimate)))
 }
 
 /// A size and the interval that decided.
-pub(crate) fn figures(case: &Case, estimate: &Estimate, decision: &Decision) -> String {
-    let Interval { low, high, level } = match decision.kind {
-        DecisionKind::Same => estimate.equivalence,
-        _ => Interval { low: estimate.low, high: estimate.high, level: estimate.level },
-    };
-    let print = |x: f64| match case.judgment.goal {
-        Goal::Tighter => hundredths(case.voice, x),
-        _ => case.subject.signed(x),
-    };
-    let level = percent(case.voice, level);
-    say::figures(case.voice, &print(estimate.value), &print(low), &print(high), &level)
-}
-
-/// A ratio of scatters as hundredths more or less.
-fn hundredths(voice: &Voice, ratio: f64) -> String {
-    let size = number(voice, ((ratio - 1.0) * 100.0).abs(), 0);
-    if size == "0" { text::paste::the_same(voice) } else { text::spread::end(voice, &size, ratio < 1.0) }
-}
-
-/// A level with the digits it takes to stay below 100 %.
-fn percent(voice: &Voice, level: f64) -> String {
-    let missing = (1.0 - level) * 100.0;
-    let decimals = (0..6).find(|&d| missing * session::digits::power_of_ten(d) >= 0.5).unwrap_or(6);
-    number(voice, level * 100.0, decimals)
+pub(crate) fn figures(case: &Case, estimate: &Estimate) -> String {
+    let Printed { value, low, high, level } = printed(estimate, case.judgment.margin, &case.subject);
+    say::figures(case.voice, &value, &low, &high, &level)
 }

@@ -1,6 +1,8 @@
 //! A session and a question in, a report out: settled, judged and told.
 
 use crate::answer;
+use crate::ends::printed;
+use crate::format::Subject;
 use crate::overlay::overlays;
 use crate::refusals;
 use crate::report::{Answer, Asked, Finding, Report};
@@ -100,6 +102,10 @@ pub fn finding(session: &Session, judgment: &Judgment, voice: &Voice) -> Finding
         measure: judgment.measure.clone(),
         decision: judgment.decision,
         estimate: judgment.estimate.clone(),
+        printed: judgment.estimate.as_ref().map(|estimate| {
+            let subject = Subject::of(&judgment.measure, session, voice);
+            printed(estimate, judgment.margin, &subject)
+        }),
         words: answer::words(session, judgment, voice),
         numbers: judgment.pair.numbers.clone(),
         facts: judgment.facts.clone(),

@@ -29,7 +29,7 @@
 //! let report = check(&CheckRequest { session, question }, &Voice::english()).expect("a question that fits");
 //! assert_eq!(
 //!     report.answer.words.headline,
-//!     "Driver B carries farther. Expect 7 to 18\u{a0}yd more; it starts to matter at 5\u{a0}yd."
+//!     "Driver B carries farther. On average 7 to 18\u{a0}yd more; it starts to matter at 5\u{a0}yd."
 //! );
 //! # Ok::<(), serde_json::Error>(())
 //! ```
@@ -43,6 +43,7 @@ pub mod cause;
 pub mod check;
 pub mod claim;
 pub mod consistency;
+mod ends;
 pub mod feel;
 pub mod flying;
 mod format;

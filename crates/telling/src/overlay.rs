@@ -10,6 +10,7 @@ use judging::Judgment;
 use judging::facts::{HowHit, NumberOfShots, OrderAllowance, RestsOn, SetAside};
 use judging::honest_lead::HonestLead;
 use judging::trust::Seen;
+use judging::verdict::DecisionKind;
 use session::Session;
 use session::question::{Goal, Question};
 use text::overlay as say;
@@ -60,7 +61,7 @@ fn left_out(case: &Case) -> Option<Overlay> {
         // Both answers stand in the detail of one that depends on them.
         _ if with_all.disagrees_with(without) => say::answer_hangs_on_few(voice),
         (Some(every), Some(rest)) => {
-            let (every, rest) = (figures(case, every, with_all), figures(case, rest, without));
+            let (every, rest) = (figures(case, every), figures(case, rest));
             say::counts_them_too(voice, &in_short(voice, with_all), &every, &rest)
         }
         _ => say::counts_them_all_the_same(voice),
@@ -98,7 +99,9 @@ fn order_mixed_up(case: &Case) -> Option<Overlay> {
     if case.judgment.plain_averages_differ() && facts.order != HowHit::InTurnNotCompared {
         let drift = case.judgment.drift_to_explain();
         let size = case.subject.amount(drift);
-        detail.push(say::plain_averages_differ(case.voice));
+        if case.judgment.decision.kind != DecisionKind::Different {
+            detail.push(say::plain_averages_differ(case.voice));
+        }
         if case.judgment.order_hides_it() {
             detail.push(say::small_drift_explains(case.voice, &size));
         } else if drift > 0.0 {

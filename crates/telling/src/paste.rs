@@ -4,7 +4,8 @@
 //! style knows no escape.
 
 use crate::case::sentences;
-use crate::format::{Subject, number, shots};
+use crate::ends::{level_text, more_or_less, printed, ratio_lines};
+use crate::format::{Subject, shots};
 use crate::left_out::of_club;
 use crate::report::{OverlayKind, Report};
 use crate::trust::TrustFinding;
@@ -13,6 +14,7 @@ use judging::facts::{HowHit, OrderAllowance};
 use judging::trust::{Seen, Weight};
 use serde::Serialize;
 use session::Session;
+use session::measure::Margin;
 use session::names::short_name;
 use session::question::Goal;
 use text::paste as say;
@@ -158,28 +160,22 @@ fn travels(finding: &TrustFinding) -> bool {
 
 fn difference(session: &Session, report: &Report, estimate: &Estimate, voice: &Voice) -> String {
     let subject = Subject::of(&report.asked.measure, session, voice);
-    let level = number(voice, estimate.level * 100.0, 0);
     if report.asked.goal == Goal::Tighter {
-        let ratio = |x: f64| match (number(voice, ((x - 1.0) * 100.0).abs(), 0).as_str(), x < 1.0) {
-            ("0", _) => say::the_same(voice),
-            (hundredths, less) => text::spread::end(voice, hundredths, less),
-        };
+        let lines = ratio_lines(report.asked.margin.map(Margin::Ratio));
+        let ratio = |x: f64, lines: &[f64]| more_or_less(voice, x, lines);
+        let decided = estimate.decided_by;
         return say::scatter(
             voice,
-            &ratio(estimate.value),
-            &ratio(estimate.low),
-            &ratio(estimate.high),
-            &level,
+            &ratio(estimate.value, &[]),
+            &ratio(decided.low, &lines),
+            &ratio(decided.high, &lines),
+            &level_text(voice, decided.level),
         );
     }
-    let signed = |x: f64| {
-        let plus = if x > 0.0 && !subject.prints_as_zero(x) { "+" } else { "" };
-        format!("{plus}{}", subject.value(x))
-    };
+    let printed = printed(estimate, report.asked.margin.map(Margin::Difference), &subject);
     let facts = report.answer.facts.as_ref();
     let mixed_up = facts.is_some_and(|facts| facts.order_allowance == OrderAllowance::Included);
-    let (low, high) = (signed(estimate.low), signed(estimate.high));
-    say::gap(voice, &signed(estimate.value), mixed_up, &low, &high, &level)
+    say::gap(voice, &printed.value, mixed_up, &printed.low, &printed.high, &printed.level)
 }
 
 fn counts(session: &Session, report: &Report, voice: &Voice) -> String {

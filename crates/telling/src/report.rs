@@ -2,6 +2,7 @@
 //!
 //! Everything a page shows stands here; a page reads it and computes nothing.
 
+use crate::ends::Printed;
 use crate::trust::TrustFinding;
 use crate::words::Words;
 use judging::analysis::{Estimate, Numbers};
@@ -27,6 +28,8 @@ pub struct Finding {
     pub decision: Decision,
     /// Null when nothing can be estimated.
     pub estimate: Option<Estimate>,
+    /// The interval that decided, as it is printed; null as `estimate`.
+    pub printed: Option<Printed>,
     /// Sentences for it.
     pub words: Words,
     /// Textbook results.

@@ -4,7 +4,7 @@ both-parts = { $one } and { $other }
 left-out = Left out: { $shots }.
 # A decision with its size and the interval that decided it.
 result = { $decision }, { $figures }
-figures = { $gap } ({ $low } to { $high }, { $level } % interval)
+figures = { $gap } ({ $low } to { $high }, { $level } interval)
 slips = { NUMBER($slips) } { $slips ->
     [one] value that cannot be counts
    *[other] values that cannot be count
@@ -29,7 +29,7 @@ order-could-move-unknown = How far warming up and tiring move { $measure } is no
 order-could-move = Warming up or tiring could move { $measure } by about { $size }.
 plain-averages-differ = Comparing the plain averages would have called this a difference.
 small-drift-explains = A drift of only { $size } from one club to the other would explain that.
-drift-would-explain = It would take a drift of { $size } from one club to the other to explain that.
+drift-would-explain = It would take a drift of { $size } from one club to the other to explain this gap.
 only-averages = Only averages were given.
 no-single-shots = There are no single shots here, so their order, the bad ones and the scatter cannot be checked.
 assumed-to-scatter = No deviation was given, so single shots are taken to scatter by { $size }, the high end of what is usual.
@@ -43,10 +43,9 @@ not-of-the-plan = { $rounds ->
    *[other] { $rounds } rounds hold
 } both clubs; { $planned } were planned.
 fixed-not-said = You didn’t say whether the number of shots was fixed before the first one.
-not-said-is-stricter = Stopping when it looks good makes luck look like proof, so until you say it was fixed, the answer must hold up at 99
-    in 100 instead of 95.
-open-is-stricter = Stopping when it looks good makes luck look like proof, so the answer must hold up at 99 in 100 instead of
-    95.
+not-said-is-stricter = Stopping when it looks good makes luck look like proof, so until you say that it was fixed, a 99 % interval decides in place
+    of a 95 % one.
+open-is-stricter = Stopping when it looks good makes luck look like proof, so a 99 % interval decides in place of a 95 % one.
 clubs-held-against = { $clubs ->
     [2] Two
     [3] Three
@@ -58,7 +57,7 @@ clubs-held-against = { $clubs ->
 } clubs were held against { $baseline }.
 best-of-several = The best of several looks good by luck alone, so each must be more convincing than if it were the only one.
 best-by-luck = The best of as many equal clubs would lead by about { $size } without being better.
-honest-lead = { $club } shows a gap of { $shown }; with that luck taken out, expect about { $honest }.
+honest-lead = { $club } shows a gap of { $shown }; with that luck taken out, count on about { $honest } on average.
 margin-changed = What counts was changed after the answer was seen.
 margin-first-and-now = It was { $first } first and is { $now } now. An answer is worth most under the number that was named
     before.

@@ -3,11 +3,11 @@ open = See every number and try your own margin
 in-the-file = The shots are in the file that goes with this.
 title = { $measure }: { $candidate } against { $baseline }
 the-same = the same
-scatter = Scatter: { $ratio }; allowing for luck { $low } to { $high } ({ $level } % interval).
+scatter = Scatter: { $ratio }; allowing for luck { $low } to { $high } ({ $level } interval).
 gap = Gap: { $gap }; allowing for luck{ $mixed-up ->
     [yes] {" "}and order
    *[no] {""}
-} { $low } to { $high } ({ $level } % interval).
+} { $low } to { $high } ({ $level } interval).
 average-of = { $club } average of { $shots }
 average-of-unknown = { $club } average of nobody knows how many shots
 shots-with = { $club } { $shots }

@@ -76,7 +76,7 @@ not-of-the-plan = { $rounds ->
    *[other] { $rounds } rounds hold
 } both clubs; { $planned } were planned.
 not-of-the-plan-next = Stop where the plan says.
-not-fixed-why = Two equal clubs that are watched until one looks better will differ in about 2 of 10 sessions. The answer is held to
+not-fixed-why = Two equal clubs that are watched until one looks better will look different in about 2 of 10 sessions. The answer is held to
     a stricter level for that.
 not-fixed-next = Fix the number before the first shot.
 planned-looks = { $round } of { $planned } planned rounds were hit.

@@ -2,7 +2,7 @@ part-of-club = { $shots } de los { $all } golpes con { $club }
 both-parts = { $one } y { $other }
 left-out = Apartados: { $shots }.
 result = { $decision }, { $figures }
-figures = { $gap } (de { $low } a { $high }, intervalo del { $level } %)
+figures = { $gap } (de { $low } a { $high }, intervalo del { $level })
 slips = { NUMBER($slips) } { $slips ->
     [one] valor imposible no cuenta
    *[other] valores imposibles no cuentan
@@ -27,7 +27,7 @@ order-could-move-unknown = No se sabe cuánto mueven { $measure } el calentamien
 order-could-move = El calentamiento o el cansancio podrían mover { $measure } unos { $size }.
 plain-averages-differ = Comparando solo los promedios se habría dicho que hay diferencia.
 small-drift-explains = Bastaría una deriva de { $size } de un palo al otro para explicarlo.
-drift-would-explain = Haría falta una deriva de { $size } de un palo al otro para explicarlo.
+drift-would-explain = Haría falta una deriva de { $size } de un palo al otro para explicar esta diferencia.
 only-averages = Solo hay promedios.
 no-single-shots = Aquí no hay golpes sueltos: no se puede comprobar su orden, los malos ni la dispersión.
 assumed-to-scatter = No hay desviación, así que se supone que los golpes se dispersan { $size }, lo más alto de lo habitual.
@@ -41,10 +41,9 @@ not-of-the-plan = { $rounds ->
    *[other] { $rounds } rondas tienen
 } los dos palos; se planearon { $planned }.
 fixed-not-said = No has dicho si el número de golpes se fijó antes del primero.
-not-said-is-stricter = Parar cuando pinta bien hace que el azar parezca prueba, así que, hasta que digas que se fijó, la respuesta debe
-    sostenerse en 99 de cada 100 casos y no en 95.
-open-is-stricter = Parar cuando pinta bien hace que el azar parezca prueba, así que la respuesta debe sostenerse en 99 de cada
-    100 casos y no en 95.
+not-said-is-stricter = Parar cuando pinta bien hace que el azar parezca prueba, así que, hasta que digas que se fijó, decide un intervalo del 99 %
+    en lugar de uno del 95 %.
+open-is-stricter = Parar cuando pinta bien hace que el azar parezca prueba, así que decide un intervalo del 99 % en lugar de uno del 95 %.
 clubs-held-against = { $clubs ->
     [2] Dos
     [3] Tres
@@ -56,6 +55,6 @@ clubs-held-against = { $clubs ->
 } palos se compararon con { $baseline }.
 best-of-several = El mejor de varios parece bueno solo por azar, así que cada uno debe convencer más que si fuera el único.
 best-by-luck = El mejor de otros tantos palos iguales llevaría unos { $size } de ventaja sin ser mejor.
-honest-lead = { $club } muestra una diferencia de { $shown }; quitando ese azar, cuenta con unos { $honest }.
+honest-lead = { $club } muestra una diferencia de { $shown }; quitando ese azar, cuenta con { $honest } en promedio, más o menos.
 margin-changed = Lo que cuenta se cambió después de ver la respuesta.
 margin-first-and-now = Primero era { $first } y ahora es { $now }. Una respuesta vale más con el número que se dijo antes.

@@ -2,11 +2,11 @@ open = Mira todos los números y prueba con la diferencia que te importe
 in-the-file = Los golpes están en el archivo que acompaña a esto.
 title = { $measure }: { $candidate } frente a { $baseline }
 the-same = igual
-scatter = Dispersión: { $ratio }; contando con el azar, de { $low } a { $high } (intervalo del { $level } %).
+scatter = Dispersión: { $ratio }; contando con el azar, de { $low } a { $high } (intervalo del { $level }).
 gap = Diferencia: { $gap }; contando con el azar{ $mixed-up ->
     [yes] {" "}y el orden
    *[no] {""}
-}, de { $low } a { $high } (intervalo del { $level } %).
+}, de { $low } a { $high } (intervalo del { $level }).
 average-of = { $club } promedio de { $shots }
 average-of-unknown = { $club } promedio de no se sabe cuántos golpes
 shots-with = { $club } { $shots }

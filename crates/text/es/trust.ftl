@@ -75,7 +75,7 @@ not-of-the-plan = { $rounds ->
    *[other] { $rounds } rondas tienen
 } los dos palos; se planearon { $planned }.
 not-of-the-plan-next = Para donde dice el plan.
-not-fixed-why = Dos palos iguales que se miran hasta que uno parece mejor saldrán distintos en unas 2 de cada 10 sesiones. Por eso se
+not-fixed-why = Dos palos iguales que se miran hasta que uno parece mejor parecerán distintos en unas 2 de cada 10 sesiones. Por eso se
     le exige más a la respuesta.
 not-fixed-next = Fija el número antes del primer golpe.
 planned-looks = Se golpearon { $round } de las { $planned } rondas previstas.

@@ -1,6 +1,8 @@
 /** Every message and what it has to be told. Made from the catalogues by `npm run texts`. */
 export interface Messages {
   "claim-supported": null;
+  "claim-nothing_against": null;
+  "claim-too_small": null;
   "claim-contradicted": null;
   "claim-not_settled": null;
   "claim-no_retest": null;
@@ -142,7 +144,6 @@ export interface Messages {
   "fair-looks-help": null;
   "fair-after-round": null;
   "fair-how-sure": null;
-  "fair-surest": { level: string | number };
   "sheet-title": { clubs: string | number };
   "sheet-against": null;
   "sheet-before": { count: string | number; cautions: string | number };
@@ -602,7 +603,10 @@ export interface Messages {
   "picture-zone": { margin: string | number };
   "picture-no-difference": null;
   "picture-caption": null;
+  "picture-caption-level": { level: string | number };
   "picture-caption-ratio": null;
+  "picture-caption-ratio-level": { level: string | number };
+  "picture-level": { level: string | number };
   "picture-allowance": null;
   "picture-alternative": { what: string | number; each: string | number };
   "picture-alternative-zone": { what: string | number; each: string | number; margin: string | number };

@@ -1,10 +1,12 @@
-//! 10: least squares, groups as columns of zeros and ones too, NIST StRD among them; 15: sessions combined.
+//! 10: least squares, groups as columns of zeros and ones too, NIST StRD among them; 15: sessions combined;
+//! 20: the same columns by Huber's M-estimate.
 
 use crate::passport::{Case, each_case, numbers};
 use stats::combine::{SessionEffect, combine};
 use stats::describe::{mean, sum_of_squares};
 use stats::distributions::{normal_sf, normal_upper};
 use stats::linear_model::{Intercept, linear_model};
+use stats::robust_model::robust_model;
 use stats::{Interval, Level};
 
 #[test]
@@ -42,6 +44,18 @@ fn linear_models() {
         case.close("df_model", df_model, "rel");
         let explained = (total - model.residual_squares) / df_model;
         case.close("F", explained / (model.residual_squares / model.df), "rel");
+    });
+}
+
+#[test]
+fn robust_models() {
+    each_case("20_robust_model.json", |case| {
+        let columns: Vec<Vec<f64>> = case.input["columns"].as_array().unwrap().iter().map(numbers).collect();
+        let model = robust_model(&case.numbers("y"), &columns, Intercept::Fitted).unwrap();
+        case.all_close("coef", &model.terms.iter().map(|term| term.diff).collect::<Vec<_>>(), "rel");
+        case.all_close("se", &model.terms.iter().map(|term| term.se).collect::<Vec<_>>(), "rel");
+        case.close("scale", model.scale, "rel");
+        case.all_close("weights", &model.weights, "rel");
     });
 }
 

@@ -323,12 +323,15 @@ picture-below = below { $margin }
 picture-zone = too small to matter: { $margin }
 picture-no-difference = no difference
 picture-caption = The mark is the gap in these shots. The bar is where the true gap may lie.
+picture-caption-level = The mark is the gap in these shots. The bar is where the true gap may lie: the { $level } interval.
 picture-caption-ratio = The mark is how much more or less it scattered in these shots. The bar is where the truth may lie.
+picture-caption-ratio-level = The mark is how much more or less it scattered in these shots. The bar is where the truth may lie: the { $level } interval.
+picture-level = { $level } interval
 picture-allowance = Its thin ends stand for warming up and tiring.
 picture-alternative = { $what }. { $each }
 picture-alternative-zone = { $what }. { $each } Too small to matter: { $margin }.
 picture-scatter-of = Scatter of { $measure }
-picture-each = { $candidate } against { $baseline }: { $value } in these shots; the truth may lie from { $low } to { $high }, at { $level } certainty.
+picture-each = { $candidate } against { $baseline }: { $value } in these shots; the truth may lie from { $low } to { $high } ({ $level } interval).
 
 ## The closed parts below the answer
 

@@ -322,12 +322,15 @@ picture-below = menos de { $margin }
 picture-zone = demasiado poco para importar: { $margin }
 picture-no-difference = sin diferencia
 picture-caption = La marca es la diferencia en estos golpes. La barra es donde puede estar la diferencia real.
+picture-caption-level = La marca es la diferencia en estos golpes. La barra es donde puede estar la diferencia real: el intervalo del { $level }.
 picture-caption-ratio = La marca es cuánta más o menos dispersión hubo en estos golpes. La barra es donde puede estar la real.
+picture-caption-ratio-level = La marca es cuánta más o menos dispersión hubo en estos golpes. La barra es donde puede estar la real: el intervalo del { $level }.
+picture-level = intervalo del { $level }
 picture-allowance = Sus extremos finos representan el calentamiento y el cansancio.
 picture-alternative = { $what }. { $each }
 picture-alternative-zone = { $what }. { $each } Demasiado poco para importar: { $margin }.
 picture-scatter-of = Dispersión de { $measure }
-picture-each = { $candidate } frente a { $baseline }: { $value } en estos golpes; lo real puede estar entre { $low } y { $high }, con una certeza del { $level }.
+picture-each = { $candidate } frente a { $baseline }: { $value } en estos golpes; lo real puede estar entre { $low } y { $high } (intervalo del { $level }).
 
 ## Las partes cerradas bajo la respuesta
 
