@@ -39,7 +39,20 @@ export type Answer = {
    * Sentences for it.
    */
   words: Words,
+  /**
+   * What is known of how it came about; null when there is no candidate.
+   */
+  facts: PairFacts | null,
 };
+
+/**
+ * What only the golfer knows, and a tap can say.
+ */
+export type Ask = { "about": "number_of_shots" } | { "about": "order" } | { "about": "shot",
+/**
+ * Its place in the session, from 0.
+ */
+shot: number, };
 
 /**
  * The question with every default filled in, so that a link opened later says the same.
@@ -122,6 +135,10 @@ export type BestBand = {
    * What it would add, yd; never below zero.
    */
   gain: number,
+  /**
+   * Whether the window set it, not the flight.
+   */
+  at_edge: boolean,
 };
 
 /**
@@ -1189,6 +1206,10 @@ export type Finding = {
    * Textbook results.
    */
   numbers: Numbers,
+  /**
+   * What is known of how it came about.
+   */
+  facts: PairFacts,
 };
 
 /**
@@ -1505,6 +1526,11 @@ export type HonestLead = {
    */
   by_luck: number,
 };
+
+/**
+ * What is known of the order in which two clubs were hit, and whether it could be used.
+ */
+export type HowHit = "in_turn" | "in_turn_not_compared" | "one_after_the_other" | "not_known";
 
 /**
  * One way to carry farther at the same ball speed.
@@ -2224,6 +2250,27 @@ export type NowTurn = {
 };
 
 /**
+ * What was said of the number of shots.
+ */
+export type NumberOfShots = "said_fixed" | "said_not_fixed" | "not_said" | { "planned": {
+  /**
+   * Rounds that were hit.
+   */
+  round: number,
+  /**
+   * Rounds that were planned.
+   */
+  planned: number, } } | { "not_of_the_plan": {
+  /**
+   * Rounds that hold both clubs.
+   */
+  rounds: number,
+  /**
+   * Rounds that were planned.
+   */
+  planned: number, } };
+
+/**
  * The numbers behind a finding, as a textbook would print them: no widening, no allowance.
  */
 export type Numbers = {
@@ -2254,6 +2301,27 @@ export type Numbers = {
 };
 
 /**
+ * Why a value is asked about.
+ */
+export type Odd = { "kind": "out_of_range",
+/**
+ * The least it can be.
+ */
+low: number,
+/**
+ * The most.
+ */
+high: number, } | { "kind": "moves_the_answer",
+/**
+ * By how much.
+ */
+by: number,
+/**
+ * What matters.
+ */
+margin: number, };
+
+/**
  * A shot's place on the map.
  */
 export type OnMap = {
@@ -2279,6 +2347,11 @@ export type OnMap = {
  * How builds and time lie in the session.
  */
 export type Order = "interleaved" | "blocked" | "unknown";
+
+/**
+ * Whether the interval leaves room for what warming up and tiring can do.
+ */
+export type OrderAllowance = "not_needed" | "included" | "size_not_known";
 
 /**
  * Where a normal scatter like this puts a share of its shots.
@@ -2318,12 +2391,16 @@ export type Overlay = {
    * What it means for this session, in its own numbers.
    */
   detail: string,
+  /**
+   * What the golfer can say to it; null when there is nothing to say.
+   */
+  asks: Ask | null,
 };
 
 /**
  * What stands over a verdict and changes how it must be read.
  */
-export type OverlayKind = "order_mixed_up" | "left_out" | "several_builds" | "looked_at_before" | "margin_changed" | "averages_only";
+export type OverlayKind = "odd_value" | "order_mixed_up" | "left_out" | "several_builds" | "looked_at_before" | "margin_changed" | "averages_only";
 
 /**
  * Which build it was for each question; null where the golfer felt no difference or did not say.
@@ -2367,6 +2444,32 @@ export type PackRequest = {
    * How it was looked at; may be left out.
    */
   view?: View,
+};
+
+/**
+ * The facts of one comparison.
+ */
+export type PairFacts = {
+  /**
+   * How the two were hit.
+   */
+  order: HowHit,
+  /**
+   * Whether the interval leaves room for it.
+   */
+  order_allowance: OrderAllowance,
+  /**
+   * What was said of the number of shots.
+   */
+  number: NumberOfShots,
+  /**
+   * What it rests on.
+   */
+  rests_on: RestsOn,
+  /**
+   * What was set aside; absent when nothing was.
+   */
+  set_aside?: SetAside,
 };
 
 /**
@@ -2415,6 +2518,20 @@ export type Part = {
    * Whose doing.
    */
   belongs: Belongs,
+};
+
+/**
+ * So many shots of so many.
+ */
+export type PartOf = {
+  /**
+   * How many.
+   */
+  shots: number,
+  /**
+   * Of all of this club.
+   */
+  of: number,
 };
 
 /**
@@ -3147,6 +3264,11 @@ export type ReportFile = {
 };
 
 /**
+ * What a comparison rests on.
+ */
+export type RestsOn = "shots" | "averages";
+
+/**
  * What a column holds.
  */
 export type Role = "build" | "round" | "number" | "time" | "count" | "left_out" | { "measure": MeasureId } | { "deviation": MeasureId } | { "low": MeasureId } | { "high": MeasureId } | "second" | "ignored";
@@ -3282,7 +3404,35 @@ order: Order,
 /**
  * Rounds that hold both builds.
  */
-rounds: number, } | { "kind": "long_turns",
+rounds: number,
+/**
+ * The one of the two that was hit first in every round.
+ */
+always_first: number | null, } | { "kind": "odd_value",
+/**
+ * Its shot, from 0; null for an average.
+ */
+shot: number | null,
+/**
+ * Index of the build.
+ */
+build: number,
+/**
+ * The measure.
+ */
+measure: MeasureId,
+/**
+ * The value.
+ */
+value: number,
+/**
+ * Why it is asked about.
+ */
+because: Odd,
+/**
+ * How many more values of this measure are like it.
+ */
+others: number, } | { "kind": "long_turns",
 /**
  * Average number of shots with one build in a round.
  */
@@ -3360,9 +3510,9 @@ n: number,
  */
 claimed: number | null, } | { "kind": "left_out",
 /**
- * How many, by build index.
+ * How many of how many, by build index.
  */
-by_build: Array<number>, } | { "kind": "far_shots",
+by_build: Array<PartOf>, } | { "kind": "far_shots",
 /**
  * How many.
  */
@@ -3374,7 +3524,15 @@ build: number, } | { "kind": "few_shots_decide",
 /**
  * How many.
  */
-shots: number, } | { "kind": "not_fixed" } | { "kind": "planned_looks",
+shots: number, } | { "kind": "not_fixed" } | { "kind": "fixed_not_said" } | { "kind": "not_of_the_plan",
+/**
+ * Rounds that hold both builds.
+ */
+rounds: number,
+/**
+ * Rounds planned.
+ */
+planned: number, } | { "kind": "planned_looks",
 /**
  * Rounds hit.
  */
@@ -3432,6 +3590,36 @@ export type Session = {
    * The weather.
    */
   weather?: Conditions,
+};
+
+/**
+ * What was set aside of two clubs, and the answer without it.
+ */
+export type SetAside = {
+  /**
+   * Of the baseline.
+   */
+  baseline: PartOf,
+  /**
+   * Of the candidate.
+   */
+  candidate: PartOf,
+  /**
+   * Values of this measure among them that cannot be, and count in neither answer.
+   */
+  slips: number,
+  /**
+   * What every shot decides.
+   */
+  with_all: Decision,
+  /**
+   * What the others decide.
+   */
+  without: Decision,
+  /**
+   * Size and uncertainty from the others; absent where nothing can be estimated.
+   */
+  estimate_without?: Estimate,
 };
 
 /**
@@ -3677,7 +3865,7 @@ export type Stopping = StoppingWord | {
 /**
  * Plain stopping rules, without a plan.
  */
-export type StoppingWord = "fixed" | "unknown";
+export type StoppingWord = "fixed" | "not_fixed" | "unknown";
 
 /**
  * Averages that a source gave for one build.

@@ -580,6 +580,7 @@ export interface Messages {
   "margin-usual": { margin: string | number; unit: string | number };
   "stopping": null;
   "stopping-fixed": null;
+  "stopping-not_fixed": null;
   "stopping-unknown": null;
   "stopping-planned": null;
   "rounds-planned": null;
@@ -587,6 +588,14 @@ export interface Messages {
   "answer-title": null;
   "answer-against": null;
   "caution": null;
+  "asks-was-fixed": null;
+  "asks-was-not-fixed": null;
+  "asks-in-turn": null;
+  "asks-one-after-the-other": null;
+  "asks-shot-right": null;
+  "asks-shot-slip": null;
+  "asks-shot-confirmed": null;
+  "reason-slip": null;
   "other-measures": null;
   "numbers-title": null;
   "trust-title": null;
