@@ -21,6 +21,8 @@
 #![warn(clippy::disallowed_methods)]
 
 mod cut;
+pub mod doubt;
+pub mod form;
 pub mod hints;
 mod join;
 mod lexicon;
@@ -41,6 +43,8 @@ mod trim;
 mod understand;
 
 pub use cut::file::{Encoding, FileIs, NotText, recognize};
+pub use doubt::{Choice, Doubt, DoubtKind, Sample, Settled};
+pub use form::{AveragesRow, Form, ListRow};
 pub use hints::Hints;
 pub use join::join;
 pub use outcome::{

@@ -66,7 +66,7 @@ pub(crate) fn finish(mut ctx: Ctx<'_>, sorted: &Sorted, columns: &[&Column<'_>],
         single_measure: shown.single.map(|s| s.measure),
     };
     let (problems, notices) = ctx.talk.finish();
-    ReadResult { session, problems, notices, reading, gaps: shown.gaps }
+    ReadResult { session, problems, notices, reading, gaps: shown.gaps, doubts: Vec::new(), form: None }
 }
 
 fn column_reading(column: &Column<'_>, questions: &[(MeasureId, SourceUnit)]) -> ColumnReading {
