@@ -8,6 +8,11 @@ pub(crate) fn is_blank(c: char) -> bool {
         || matches!(c, '\u{200b}'..='\u{200f}' | '\u{202a}'..='\u{202e}' | '\u{2060}'..='\u{2069}' | '\u{feff}')
 }
 
+/// Marks that take no room: of direction, of joining, of a possible break.
+pub(crate) fn is_unseen(c: char) -> bool {
+    c == '\u{ad}' || is_blank(c) && !c.is_whitespace()
+}
+
 /// Whether a text holds a mark. `contains` brings along the search for whole words: three kilobytes of the package that
 /// answers first, which needs it nowhere else.
 pub(crate) fn has(text: &str, mark: char) -> bool {
