@@ -3,6 +3,7 @@
 //! It goes through the same stages as [`crate::read()`] and gives the same result, or none: whatever would need
 //! another stage is left to the whole reader. A page that starts with this alone has a third as much to load.
 
+use crate::cut::shape;
 use crate::cut::{blocks, delimited, down, lines};
 use crate::doubts;
 use crate::hints::Hints;
@@ -10,6 +11,7 @@ use crate::lexicon::word::Word;
 use crate::limits::{MAX_BYTES, MAX_COLUMNS};
 use crate::outcome::{Delimiter, Layout, ReadResult};
 use crate::own::write::MARK;
+use crate::prose;
 use crate::report::finish::Shown;
 use crate::report::{finish, whole};
 use crate::take::around::Around;
@@ -36,6 +38,9 @@ pub fn read_plain(text: &str, voice: &Voice) -> Option<ReadResult> {
     let hints = Hints::default();
     let is_wide = (0..grid.len()).any(|row| grid.width(row) > MAX_COLUMNS);
     if is_wide || down::has_measures_down(&grid, &hints) {
+        return None;
+    }
+    if prose::form(text).is_some() || !shape::is_plain(text, &grid, delimiter, &hints) {
         return None;
     }
     let sorted = blocks::sort(&grid, &hints);

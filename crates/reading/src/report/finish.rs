@@ -14,7 +14,7 @@ use crate::outcome::{
 use crate::remarks::{NoticeKind, ProblemKind};
 use crate::take::ctx::Ctx;
 use crate::talk::{Talk, place};
-use crate::trim::shortened;
+use crate::trim::{named, shortened};
 use crate::understand::column::Column;
 use session::measure::{self, MeasureId};
 use session::units::SourceUnit;
@@ -85,7 +85,7 @@ fn column_reading(grid: &Grid, column: &Column<'_>, questions: &[(MeasureId, Sou
     }
     ColumnReading {
         index: column.index,
-        heading: grid.as_written(&column.heading).to_owned(),
+        heading: named(grid.as_written(&column.heading)),
         role: column.role.clone(),
         unit: column.unit_label.clone(),
         unit_source: column.unit_source,

@@ -2,7 +2,8 @@
 
 use crate::hints::Hints;
 use crate::lexicon::clock::Moment;
-use crate::trim::is_unseen;
+use crate::limits::MAX_NAME;
+use crate::trim::{is_unseen, named};
 use crate::understand::column::Column;
 use session::few::Map;
 use session::measure::{self, MeasureId};
@@ -22,12 +23,12 @@ const MOST_MEASURES: usize = 200;
 fn as_seen(name: &str) -> Cow<'_, str> {
     let is_plain = name.bytes().all(|b| b.is_ascii_graphic() || b == b' ')
         && !name.as_bytes().windows(2).any(|two| two == b"  ");
-    if is_plain {
+    if is_plain && name.len() <= MAX_NAME {
         return Cow::Borrowed(name);
     }
     let kept: String =
         name.chars().filter(|c| c.is_whitespace() || !is_unseen(*c) && !c.is_control()).collect();
-    Cow::Owned(kept.split_whitespace().collect::<Vec<_>>().join(" "))
+    Cow::Owned(named(&kept.split_whitespace().collect::<Vec<_>>().join(" ")))
 }
 
 /// A session in the making.
@@ -108,7 +109,7 @@ impl Draft {
             } else if column.heading.is_empty() {
                 text::reading::column(voice, &(column.index + 1).to_string())
             } else {
-                column.heading.clone()
+                named(&column.heading)
             };
             self.session.custom.push(CustomMeasure { id: id.clone(), name, unit: column.unit_label.clone() });
         }

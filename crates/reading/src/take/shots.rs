@@ -13,6 +13,7 @@ use crate::take::names::Names;
 use crate::take::strand::Strand;
 use crate::take::summary;
 use crate::talk::place;
+use crate::trim::named;
 use crate::understand::column::Column;
 use session::Shot;
 
@@ -191,7 +192,7 @@ fn left_out(text: &str, column: &Column<'_>) -> Option<(String, bool)> {
     } else if yes {
         Some((mark(), false))
     } else {
-        Some((text.to_owned(), true))
+        Some((named(text), true))
     }
 }
 

@@ -71,8 +71,11 @@ pub(crate) fn lay_out(text: &str, hints: &Hints) -> Option<Laid> {
 /// A name of words; what measures can be is no club's.
 fn is_name(name: &str) -> bool {
     let heading = understand(name);
-    let is_measure = matches!(heading.word, Some(Word::Measure(_))) && heading.beside.is_none();
-    name.chars().any(char::is_alphabetic) && !is_measure
+    let is_other = matches!(
+        heading.word,
+        Some(Word::Measure(_) | Word::Number | Word::Count | Word::Round | Word::Time)
+    );
+    name.chars().any(char::is_alphabetic) && !(is_other && heading.beside.is_none())
 }
 
 /// "Old driver carry" is the club and what was measured.

@@ -33,6 +33,14 @@ pub(crate) struct Laid {
     pub(crate) single: Option<Single>,
 }
 
+/// Whether none of this changes a table.
+pub(crate) fn is_plain(text: &str, grid: &Grid, delimiter: Delimiter, hints: &Hints) -> bool {
+    translate::translated(grid).is_none()
+        && lay_out(text, grid, delimiter, hints).is_none()
+        && over::with_groups(grid).is_none()
+        && short::filled_up(grid).is_none()
+}
+
 /// Lays the text out, where it is of such a form. `None` leaves the grid as it was cut.
 pub(crate) fn lay_out(text: &str, grid: &Grid, delimiter: Delimiter, hints: &Hints) -> Option<Laid> {
     if !matches!(hints.layout, None | Some(Layout::RowPerBuild)) || !hints.lines.is_empty() {

@@ -16,6 +16,9 @@ pub(crate) fn filled_up(grid: &Grid) -> Option<Grid> {
             && matches!(scan(grid.cell(row, 0)), Cell::Figure(_))
     };
     let rows = headings + 1..grid.len();
+    if !rows.clone().any(|row| grid.width(row) + 1 == width) {
+        return None;
+    }
     // A club named by a number in full rows, or a last cell that was left out, is no such table.
     let named = rows.clone().filter(|&row| is_named(row)).count();
     let short = rows.clone().filter(|&row| is_short(row)).count();

@@ -25,7 +25,7 @@ pub(crate) static WORDS: Words = Words {
         ("Peak height", "hoogte maximalehoogte maxhoogte piekhoogte"),
         ("Descent angle", "landingshoek daalhoek"),
         ("Hang time", "vluchttijd vliegtijd"),
-        ("Smash factor", "smashfactor rendement"),
+        ("Smash factor", "rendement"),
         ("Attack angle", "aanvalshoek"),
         ("Club path", "clubpad swingpad"),
         ("Face angle", "bladhoek clubbladhoek"),

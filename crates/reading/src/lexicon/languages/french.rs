@@ -4,20 +4,17 @@ use crate::lexicon::languages::Words;
 
 pub(crate) static WORDS: Words = Words {
     headings: &[
-        ("Club", "bâton montage configuration"),
+        ("Club", "bâton montage"),
         ("Head", "tête"),
         ("Shaft", "manche shaftmanche"),
-        ("Shot", "coup frappe n° numéro nocoup"),
+        ("Shot", "coup frappe n° nocoup"),
         ("Shots", "coups nombredecoups frappes"),
         ("Round", "série tour manchepartie"),
         ("Time", "heure"),
         ("Note", "remarque commentaire"),
         ("Carry", "portée porteedevol portéedevol distancedevol vol portee"),
         ("Total distance", "distancetotale totale distanceroulée"),
-        (
-            "Offline",
-            "écart écartlatéral ecartlateral ecart déviation déviationlatérale dispersionlatérale latéral",
-        ),
+        ("Offline", "écart écartlatéral ecartlateral ecart déviationlatérale dispersionlatérale"),
         ("Ball speed", "vitessedeballe vitesseballe vitessedelaballe"),
         (
             "Club speed",
