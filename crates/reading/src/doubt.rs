@@ -90,7 +90,7 @@ pub struct Sample {
 
 /// Something about the reading that only the golfer can say.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(rename = "ReadingDoubt"))]
 pub struct Doubt {
     /// Its name in [`crate::Hints::settled`].
     pub key: String,

@@ -1,6 +1,6 @@
 /** In the place of the answer while a reading is in doubt: one question with a tap, and some shots of each club as they were read. */
 import { html, nothing, type TemplateResult } from "lit";
-import type { Doubt, Session } from "../core/engine.js";
+import type { ReadingDoubt, Session } from "../core/engine.js";
 import { build } from "../pieces/pieces.js";
 import type { Actions } from "../state/actions.js";
 import type { Held } from "../state/doubts.js";
@@ -23,7 +23,7 @@ export const doubts = (held: readonly Held[], session: Session, actions: Actions
     </article>`;
 };
 
-const samples = ({ samples }: Doubt, session: Session): TemplateResult => html`
+const samples = ({ samples }: ReadingDoubt, session: Session): TemplateResult => html`
   <h3>${say("doubt-read-as")}</h3>
   <ul class="samples">
     ${samples.map(
