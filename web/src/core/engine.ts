@@ -42,6 +42,7 @@ export type {
   CustomMeasure,
   Decision,
   Delimiter,
+  Form,
   Estimate,
   Finding,
   Goal,

@@ -182,6 +182,10 @@ impl Walk<'_> {
     fn is_beside_the_table(&self, row: usize) -> bool {
         let grid = self.grid;
         let Some(headings) = self.first_headings.filter(|&headings| headings != row) else { return false };
+        // Far from both ends there are shots, by the ten thousand.
+        if row > headings && row + MOST_ABOVE < grid.len() {
+            return false;
+        }
         let key = grid.cell(row, 0).trim_end_matches(':');
         let filled = grid.filled(row);
         if !(2..=4).contains(&filled) || key.is_empty() || !matches!(scan(key), Cell::Text) {
