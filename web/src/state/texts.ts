@@ -132,6 +132,8 @@ export function asCame(session: Session): ReadResult {
     problems: [],
     notices: [],
     gaps: [],
+    doubts: [],
+    form: null,
     reading: {
       delimiter: "comma",
       decimal_mark: ".",

@@ -34,6 +34,9 @@ export interface Messages {
   "day-n": { day: string | number };
   "no-session": null;
   "no-session-remedy": null;
+  "doubt-first": { count: number };
+  "doubt-lines": { count: number; lines: string | number };
+  "doubt-read-as": null;
   "embed-consent": null;
   "embed-agree": { host: string | number };
   "embed-shots": null;
@@ -536,6 +539,7 @@ export interface Messages {
   "layout-rows": null;
   "layout-blocks": null;
   "layout-column_per_build": null;
+  "layout-row_per_build": null;
   "layout-side_by_side": null;
   "layout-column_after_column": null;
   "layout-averages": null;

@@ -235,6 +235,7 @@ stand-as-how = How shots stand in the text
 layout-rows = one row for each shot
 layout-blocks = blocks, each under its club’s name
 layout-column_per_build = one column for each club
+layout-row_per_build = one row for each club, its shots in it
 layout-side_by_side = clubs side by side
 layout-column_after_column = columns one below the other
 layout-averages = averages, one row for each club

@@ -234,6 +234,7 @@ stand-as-how = Cómo están los golpes en el texto
 layout-rows = una fila por golpe
 layout-blocks = bloques, cada uno bajo el nombre de su palo
 layout-column_per_build = una columna por palo
+layout-row_per_build = una fila por palo, con sus golpes
 layout-side_by_side = los palos uno al lado del otro
 layout-column_after_column = las columnas una debajo de otra
 layout-averages = promedios, una fila por palo
