@@ -13,6 +13,7 @@ mod licenses;
 mod lighthouse;
 mod mutants;
 mod packages;
+mod photo_models;
 mod quoted;
 mod serve;
 mod shell;
@@ -48,6 +49,7 @@ cargo xtask COMMAND
                      (again: spare what a test noticed before; FILE: part of a path, printed only)
   links              how long the links of real-shaped sessions are, as a table
   licenses           write licenses.md anew, of the site and of the package that were built
+  photo-models       fetch, cut and pack anew the models that read a photo; a build does it once
   sizes              what a visitor downloads, file by file; writes tests/sizes.json
   help               this text
 ";
@@ -86,6 +88,7 @@ fn command(words: &[&str]) -> Result<()> {
         ["calibrate", options @ ..] => calibrated::run(options),
         ["demo" | "rivals"] | ["simulate", ..] => calibrated::figures(words),
         ["licenses"] => licenses::write(),
+        ["photo-models"] => photo_models::write(),
         ["mutants"] => mutants::run_all(&[]),
         ["mutants", "again"] => mutants::run_all(&[("AGAIN", "1")]),
         ["mutants", file] => mutants::run_all(&[("ONLY", file)]),
