@@ -2,7 +2,8 @@
 
 use crate::abridged::{self, Made};
 use crate::licenses;
-use crate::packages::{CORE, PACKAGES, Package, WASM_TARGET};
+use crate::packages::{CORE, PACKAGES, PHOTO, Package, SMALL, WASM_TARGET};
+use crate::photo_models;
 use crate::shell::{cargo, find, npm, output, program, root, run};
 use anyhow::{Context, Result, anyhow, bail};
 use std::fs;
@@ -12,9 +13,6 @@ use std::time::SystemTime;
 use walrus::{Module, ModuleConfig};
 use wasm_bindgen_cli_support::Bindgen;
 
-/// Optimized for the size of a download.
-const PROFILE: &str = "wasm";
-
 /// The files of the core that gives a page's first answer, made of the whole one.
 const FIRST: &str = "straight_answer_first";
 
@@ -23,6 +21,9 @@ const ANSWERS: [&str; 2] = ["crates/boundary/first-answers.mjs", "crates/boundar
 
 /// What else the core speaks beside English; a text for each, which a caller hands over with its voice.
 const LANGUAGES: [&str; 1] = ["es"];
+
+/// The models beside what reads photos; where they are not, the page takes none.
+const MODELS: &str = "web/pkg/straight_answer_photo_models.bin";
 
 /// Builds everything.
 pub(crate) fn site() -> Result<()> {
@@ -34,6 +35,7 @@ pub(crate) fn site() -> Result<()> {
     compiled?;
     let folder = root().join("web/pkg");
     PACKAGES.iter().try_for_each(|it| package(it, &folder))?;
+    photos(&folder)?;
     describe_package()?;
     run(&mut npm(&["run", "--silent", "build"])?)?;
     if !root().join("dist/index.html").is_file() {
@@ -68,24 +70,43 @@ pub(crate) fn install_web_packages() -> Result<()> {
 
 /// The package that only `bench` loads, in a folder of its own.
 pub(crate) fn bench_package(folder: &Path) -> Result<()> {
-    let bench = Package { of: "straight-answer-bench", name: "straight_answer_bench" };
+    let bench = Package { of: "straight-answer-bench", name: "straight_answer_bench", compiled: &SMALL };
     compile(std::slice::from_ref(&bench))?;
     package(&bench, folder)
 }
 
-/// Compiles crates, next to each other.
+/// What reads photos, with its models. A machine that cannot fetch or compile it builds the site without, and says so.
+fn photos(folder: &Path) -> Result<()> {
+    let models = root().join(MODELS);
+    let made = photo_models::packed().and_then(|packed| {
+        compile(std::slice::from_ref(&PHOTO))?;
+        package(&PHOTO, folder)?;
+        Ok(packed)
+    });
+    match made {
+        Ok(packed) if is_newer(&models, &[packed.clone()]) => Ok(()),
+        Ok(packed) => fs::copy(packed, models).map(|_| ()).context(MODELS),
+        Err(error) => {
+            println!("photos are left out: {error:#}");
+            if models.is_file() { fs::remove_file(models).context(MODELS) } else { Ok(()) }
+        }
+    }
+}
+
+/// Compiles crates that are compiled alike, next to each other.
 fn compile(packages: &[Package]) -> Result<()> {
-    let mut build = cargo(&["build", "--quiet", "--lib", "--profile", PROFILE, "--target", WASM_TARGET]);
-    // The linker leaves in which addresses stand where: of the core the abridged one is made by them.
-    build.args(["--config", r#"target.wasm32-unknown-unknown.rustflags = ["-Clink-arg=--emit-relocs"]"#]);
+    let Some(Package { compiled, .. }) = packages.first() else { return Ok(()) };
+    let mut build =
+        cargo(&["build", "--quiet", "--lib", "--profile", compiled.profile, "--target", WASM_TARGET]);
+    build.args(["--config", &format!(r#"target.{WASM_TARGET}.rustflags = ["{}"]"#, compiled.flags)]);
     build.args(packages.iter().flat_map(|it| ["--package", it.of]));
     run(build.arg("--target-dir").arg(target_folder()))
 }
 
 /// Generates the package of a crate in a folder; of the core an abridged one too.
-fn package(Package { of, name }: &Package, folder: &Path) -> Result<()> {
-    let compiled =
-        target_folder().join(WASM_TARGET).join(PROFILE).join(of.replace('-', "_")).with_extension("wasm");
+fn package(Package { of, name, compiled }: &Package, folder: &Path) -> Result<()> {
+    let built = target_folder().join(WASM_TARGET).join(compiled.profile);
+    let compiled = built.join(of.replace('-', "_")).with_extension("wasm");
     let shipped = folder.join(format!("{name}_bg.wasm"));
     let made_by = ANSWERS.map(|file| root().join(file));
     if is_newer(&shipped, &[vec![compiled.clone(), std::env::current_exe()?], made_by.to_vec()].concat()) {
@@ -184,6 +205,7 @@ fn wasm_opt(from: &Path, to: &Path, passes: &[&str]) -> Result<()> {
         "--enable-nontrapping-float-to-int",
         "--enable-reference-types",
         "--enable-sign-ext",
+        "--enable-simd",
     ]);
     run(command.args(passes).arg("--output").arg(to).arg(from))
 }

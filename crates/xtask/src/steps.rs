@@ -135,6 +135,8 @@ fn lints_wasm() -> Result<()> {
         "--package=request",
         "--package=straight-answer",
         "--package=straight-answer-workbook",
+        "--package=photo",
+        "--package=straight-answer-photo",
         "--target",
         WASM_TARGET,
         "--",

@@ -1,13 +1,12 @@
 //! Club or swing: the split adds up, turns around with the builds, and names causes that are known.
 
-
 use crate::dice::Dice;
+use crate::support::empty;
 use judging::cause::Factor;
 use judging::flying::{Launch, fly};
 use session::known::Known;
 use session::refusal::Refusal;
 use session::{Conditions, Order, Session, Shot};
-use crate::support::empty;
 use telling::cause::{Cause, CauseRequest};
 use telling::hand::Hand;
 use text::Voice;

@@ -1,6 +1,5 @@
 //! Plans and tests under way: what a plan holds, what it promises, and what a look costs.
 
-
 use judging::plan::{FollowRequest, LeastAndMost, LoggedShot, LookTaken, SpreadFrom};
 use judging::verdict::DecisionKind;
 use proptest::prelude::*;
