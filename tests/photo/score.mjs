@@ -4,11 +4,7 @@ const UNIT = /(yds?|mph|m\/s|rpm|deg|ft|m|°|%)$/i;
 
 /** A number as written, so that two ways of writing the same one are equal. */
 export function plain(text) {
-  const bare = text
-    .replaceAll("\u2212", "-")
-    .replaceAll(/[ +']/g, "")
-    .replaceAll(",", ".")
-    .replace(UNIT, "");
+  const bare = text.replaceAll("\u2212", "-").replaceAll(/[ +']/g, "").replaceAll(",", ".").replace(UNIT, "");
   const found = /^([LR]?)(-?)([\d.]*?)\.?([LR]?)$/.exec(bare);
   return found ? (found[1] || found[4]) + found[2] + found[3] : bare;
 }
@@ -37,7 +33,11 @@ function holds(quad, point, scale) {
   return along <= width / 2 + 0.35 * height && down <= height / 2;
 }
 
-const letters = (text) => text.toLowerCase().replaceAll(/\(.*/g, "").replaceAll(/[^a-z]/g, "");
+const letters = (text) =>
+  text
+    .toLowerCase()
+    .replaceAll(/\(.*/g, "")
+    .replaceAll(/[^a-z]/g, "");
 
 /** What came of one photo; `scale` is that of the picture read to the photo drawn. */
 export function score(truth, reading, scale) {

@@ -22,9 +22,6 @@ const ANSWERS: [&str; 2] = ["crates/boundary/first-answers.mjs", "crates/boundar
 /// What else the core speaks beside English; a text for each, which a caller hands over with its voice.
 const LANGUAGES: [&str; 1] = ["es"];
 
-/// The models beside what reads photos; where they are not, the page takes none.
-const MODELS: &str = "web/pkg/straight_answer_photo_models.bin";
-
 /// Builds everything.
 pub(crate) fn site() -> Result<()> {
     // One waits for the network while the other computes.
@@ -35,13 +32,20 @@ pub(crate) fn site() -> Result<()> {
     compiled?;
     let folder = root().join("web/pkg");
     PACKAGES.iter().try_for_each(|it| package(it, &folder))?;
-    photos(&folder)?;
+    photos()?;
     describe_package()?;
     run(&mut npm(&["run", "--silent", "build"])?)?;
     if !root().join("dist/index.html").is_file() {
         bail!("the web build left no dist/index.html");
     }
     licenses::write_site()
+}
+
+/// What reads photos, and its models. A machine that cannot fetch these builds a site that takes no photos, and says so.
+pub(crate) fn photos() -> Result<()> {
+    compile(std::slice::from_ref(&PHOTO))?;
+    package(&PHOTO, &root().join("web/pkg"))?;
+    photo_models::ship()
 }
 
 /// Adds the wasm target of the toolchain in use when it is missing.
@@ -73,24 +77,6 @@ pub(crate) fn bench_package(folder: &Path) -> Result<()> {
     let bench = Package { of: "straight-answer-bench", name: "straight_answer_bench", compiled: &SMALL };
     compile(std::slice::from_ref(&bench))?;
     package(&bench, folder)
-}
-
-/// What reads photos, with its models. A machine that cannot fetch or compile it builds the site without, and says so.
-fn photos(folder: &Path) -> Result<()> {
-    let models = root().join(MODELS);
-    let made = photo_models::packed().and_then(|packed| {
-        compile(std::slice::from_ref(&PHOTO))?;
-        package(&PHOTO, folder)?;
-        Ok(packed)
-    });
-    match made {
-        Ok(packed) if is_newer(&models, &[packed.clone()]) => Ok(()),
-        Ok(packed) => fs::copy(packed, models).map(|_| ()).context(MODELS),
-        Err(error) => {
-            println!("photos are left out: {error:#}");
-            if models.is_file() { fs::remove_file(models).context(MODELS) } else { Ok(()) }
-        }
-    }
 }
 
 /// Compiles crates that are compiled alike, next to each other.

@@ -8,7 +8,7 @@ mod graph;
 mod protobuf;
 
 use crate::build::target_folder;
-use crate::shell::{find, output, program, run};
+use crate::shell::{find, output, program, root, run};
 use anyhow::{Context, Result, ensure};
 use graph::Graph;
 use std::fs;
@@ -29,12 +29,32 @@ const READER: &str = "rapidocr/models/PP-OCRv6_rec_small.onnx";
 const TEXTS: [&str; 2] = ["MODEL_LICENSES.md", "LICENSE"];
 
 /// The packed models, made when they are not there.
-pub(crate) fn packed() -> Result<PathBuf> {
+fn packed() -> Result<PathBuf> {
     let packed = folder().join(format!("{}.bin", &CUT[..16]));
     if !packed.is_file() {
         make(&packed)?;
     }
     Ok(packed)
+}
+
+/// Where the page finds them; where they are not, it takes no photos.
+const SHIPPED: &str = "web/pkg/straight_answer_photo_models.bin";
+
+/// Lays the models where the page finds them, or sees to it that none lie there.
+pub(crate) fn ship() -> Result<()> {
+    let shipped = root().join(SHIPPED);
+    match packed() {
+        Ok(packed) => fs::copy(packed, shipped).map(|_| ()).context(SHIPPED),
+        Err(error) => {
+            println!("photos are left out: {error:#}");
+            if shipped.is_file() { fs::remove_file(shipped).context(SHIPPED) } else { Ok(()) }
+        }
+    }
+}
+
+/// Whether the site that was built takes photos.
+pub(crate) fn are_shipped() -> bool {
+    root().join(SHIPPED).is_file()
 }
 
 /// Makes the models anew, whatever is there.
