@@ -69,6 +69,8 @@ pub(crate) fn headings(
 /// A unit that was found in one box with its heading stands between brackets too.
 fn with_marked_unit(text: String) -> String {
     match text.rsplit_once(' ') {
+        // The sign of degrees, as a letter.
+        Some((before, "O" | "o" | "()" | "(O)" | "(o)")) => format!("{before} (°)"),
         Some((before, unit)) if is_unit(unit) && !text.contains('(') => format!("{before} ({unit})"),
         _ => text,
     }
@@ -155,6 +157,7 @@ mod tests {
         assert_eq!(marked("CARRY DIST yd"), "CARRY DIST (yd)");
         assert_eq!(marked("Carry (yd)"), "Carry (yd)");
         assert_eq!(marked("Speed ratio"), "Speed ratio");
+        assert_eq!(marked("LAUNCH ANGLE O"), "LAUNCH ANGLE (°)");
         assert_eq!(marked("m"), "m");
     }
 

@@ -91,7 +91,14 @@ pub(crate) fn layout(tokens: &[Token]) -> Option<Layout> {
     let mut cells: Vec<Option<usize>> = vec![None; rows.len() * columns.len()];
     // What lies in the middle of its column comes first.
     let mut waiting: Vec<(f32, usize, usize, usize)> = Vec::new();
-    for (at, row) in &in_rows {
+    let is_over = |at: usize, span: &Span| {
+        let middle = (span.from + span.to) / 2.0;
+        span.is_number && places[at].from < middle && middle < places[at].to
+    };
+    // A number over several columns is none: what stands there is read by itself.
+    let is_one =
+        |at: usize| !tokens[at].is_number() || columns.iter().filter(|span| is_over(at, span)).count() < 2;
+    for (at, row) in in_rows.iter().filter(|(at, _)| is_one(*at)) {
         for (column, span) in columns.iter().enumerate() {
             waiting.push((away(&places[*at], span), *at, *row, column));
         }
@@ -157,33 +164,18 @@ fn rows(numbers: &[usize], places: &[Place], height: f32) -> Vec<f32> {
 fn columns(tokens: &[Token], in_rows: &[(usize, usize)], places: &[Place], rows: usize) -> Vec<Span> {
     let fewest = if rows < SEVERAL { 1 } else { ((rows as f32 * ENOUGH).ceil() as usize).max(2) };
     let of = |is_number: bool, blocked: &[Span]| -> Vec<(Span, usize)> {
-        const MIDDLE: f32 = 0.15;
-        let mut found: Vec<&Place> = in_rows
+        let found: Vec<(usize, &Place)> = in_rows
             .iter()
             .filter(|(at, _)| tokens[*at].is_number() == is_number)
-            .map(|(at, _)| &places[*at])
-            .filter(|it| blocked.iter().all(|span| it.middle() < span.from || it.middle() > span.to))
+            .map(|(at, row)| (*row, &places[*at]))
+            .filter(|(_, it)| blocked.iter().all(|span| it.middle() < span.from || it.middle() > span.to))
             .collect();
-        let inner = |it: &Place| {
-            let margin = MIDDLE * (it.to - it.from);
-            (it.from + margin, it.to - margin)
-        };
-        found.sort_by(|one, other| inner(one).0.total_cmp(&inner(other).0));
-        let mut groups: Vec<Vec<&Place>> = Vec::new();
-        let mut end = f32::MIN;
-        for place in found {
-            let (from, to) = inner(place);
-            match groups.last_mut() {
-                Some(group) if from <= end => group.push(place),
-                _ => groups.push(vec![place]),
-            }
-            end = if groups.last().is_some_and(|it| it.len() == 1) { to } else { end.max(to) };
-        }
-        let span = |group: &Vec<&Place>| {
-            let edge = |of: fn(&Place) -> f32| median(&group.iter().map(|it| of(it)).collect::<Vec<_>>());
+        let span = |group: &Vec<(usize, &Place)>| {
+            let edge =
+                |of: fn(&Place) -> f32| median(&group.iter().map(|(_, it)| of(it)).collect::<Vec<_>>());
             (Span { from: edge(|it| it.from), to: edge(|it| it.to), is_number }, group.len())
         };
-        groups.iter().map(span).filter(|(_, count)| *count >= fewest).collect()
+        side_by_side(found).iter().map(span).filter(|(_, count)| *count >= fewest).collect()
     };
     let numbers = of(true, &[]);
     let spans: Vec<Span> = numbers.iter().map(|(span, _)| span.clone()).collect();
@@ -201,6 +193,50 @@ fn columns(tokens: &[Token], in_rows: &[(usize, usize)], places: &[Place], rows:
         .collect();
     all.sort_by(|one, other| (one.from + one.to).total_cmp(&(other.from + other.to)));
     all
+}
+
+/// Texts that stand below each other, by their rows. Where many rows have two in one group, a box over both holds it together:
+/// the widest goes, until it falls apart.
+fn side_by_side(mut found: Vec<(usize, &Place)>) -> Vec<Vec<(usize, &Place)>> {
+    const MIDDLE: f32 = 0.15;
+    let inner = |it: &Place| {
+        let margin = MIDDLE * (it.to - it.from);
+        (it.from + margin, it.to - margin)
+    };
+    found.sort_by(|one, other| inner(one.1).0.total_cmp(&inner(other.1).0));
+    let mut groups: Vec<Vec<(usize, &Place)>> = Vec::new();
+    let mut end = f32::MIN;
+    for (row, place) in found {
+        let (from, to) = inner(place);
+        match groups.last_mut() {
+            Some(group) if from <= end => {
+                group.push((row, place));
+                end = end.max(to);
+            }
+            _ => {
+                groups.push(vec![(row, place)]);
+                end = to;
+            }
+        }
+    }
+    let is_several = |group: &Vec<(usize, &Place)>| {
+        let mut rows: Vec<usize> = group.iter().map(|it| it.0).collect();
+        rows.sort_unstable();
+        rows.dedup();
+        group.len() > 2 && (group.len() - rows.len()) as f32 >= ENOUGH * rows.len() as f32
+    };
+    let mut apart = Vec::new();
+    for mut group in groups {
+        if is_several(&group) {
+            let width = |it: &(usize, &Place)| it.1.to - it.1.from;
+            group.sort_by(|one, other| width(one).total_cmp(&width(other)));
+            group.pop();
+            apart.extend(side_by_side(group));
+        } else {
+            apart.push(group);
+        }
+    }
+    apart
 }
 
 #[cfg(test)]
@@ -244,6 +280,19 @@ mod tests {
             (layout.above, layout.below),
             (vec!["Session of Tuesday".into()], vec!["Six shots".into()])
         );
+    }
+
+    #[test]
+    fn a_box_over_two_columns_does_not_make_them_one() {
+        let mut texts = vec![(0.0, 0.0, "12.36609")];
+        for row in 1..9_u8 {
+            texts.extend([(f32::from(row), 0.0, "12.3"), (f32::from(row), 5.0, "6609")]);
+        }
+        let tokens = tokens(&texts);
+        let layout = layout(&tokens).unwrap();
+        assert_eq!((layout.rows.len(), layout.columns.len()), (9, 2));
+        assert_eq!((layout.cell(0, 0), layout.cell(0, 1)), (None, None), "holes, to be read again");
+        assert!((1..9).all(|row| layout.cell(row, 1).is_some()));
     }
 
     #[test]
