@@ -70,7 +70,7 @@ pub(crate) fn headings(
 fn with_marked_unit(text: String) -> String {
     match text.rsplit_once(' ') {
         // The sign of degrees, as a letter.
-        Some((before, "O" | "o" | "()" | "(O)" | "(o)")) => format!("{before} (°)"),
+        Some((before, "O" | "o" | "0" | "()" | "(O)" | "(o)" | "(0)")) => format!("{before} (°)"),
         Some((before, unit)) if is_unit(unit) && !text.contains('(') => format!("{before} ({unit})"),
         _ => text,
     }

@@ -24,6 +24,7 @@ mod recognize;
 mod signs;
 mod tiles;
 mod token;
+mod work;
 
 pub use models::{BadModels, Models};
 pub use picture::Picture;

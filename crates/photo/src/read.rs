@@ -1,17 +1,20 @@
 //! The whole way from pixels to a reading: found, read, put together, looked at again, doubted.
 
-use crate::doubts::{against_another, counts_rows, out_of_line};
+use crate::doubts::counts_rows;
 use crate::find;
 use crate::layout::{Layout, layout};
 use crate::models::Models;
 use crate::number::{Number, number};
 use crate::picture::Picture;
-use crate::quad::{LINE, Quad, Strip, less, sum, times};
+use crate::quad::{LINE, Quad, Strip, times};
 use crate::reading::{Cell, Column, Cut, Doubt, Progress, Reading, Refused};
 use crate::recognize::{self, Read};
 use crate::signs::{BEFORE, has_bar};
 use crate::tiles::{Tile, tiles};
 use crate::token::Token;
+use crate::work::{
+    Work, bare, begun, columns, doubt, holes, is_blank, one_spelling, take_unit, values, with_unit,
+};
 
 /// No side of what is looked at is longer, in pixels.
 pub const LONGEST: usize = 3000;
@@ -27,19 +30,6 @@ const SURE: f32 = 0.9;
 const MOST_DOUBTFUL: usize = 20;
 const MOST_OF_FEW: usize = 50;
 const FEW: usize = 20;
-
-/// A cell on its way.
-struct Work {
-    row: usize,
-    column: usize,
-    quad: Quad,
-    text: String,
-    sure: f32,
-    other: Option<String>,
-    doubts: Vec<Doubt>,
-    /// Where its first character stands, as a share of its width.
-    first: f32,
-}
 
 struct Reader<'a> {
     models: &'a Models,
@@ -126,7 +116,7 @@ impl Reader<'_> {
 
     fn of_tiles(&mut self, tokens: &[Token], tiles: &[Tile], above: Vec<String>) -> Reading {
         let mut work: Vec<Work> =
-            tiles.iter().enumerate().map(|(column, tile)| work(&tokens[tile.number], 0, column)).collect();
+            tiles.iter().enumerate().map(|(column, tile)| begun(&tokens[tile.number], 0, column)).collect();
         self.look_again(&mut work);
         let columns = tiles.iter().zip(&mut work).map(|(tile, work)| {
             let unit = take_unit(work);
@@ -144,7 +134,7 @@ impl Reader<'_> {
         let mut work: Vec<Work> = Vec::new();
         for row in 0..layout.rows.len() {
             for column in 0..layout.columns.len() {
-                work.extend(layout.cell(row, column).map(|at| self::work(&tokens[at], row, column)));
+                work.extend(layout.cell(row, column).map(|at| begun(&tokens[at], row, column)));
             }
         }
         let counting: Vec<bool> = (0..layout.columns.len())
@@ -153,6 +143,7 @@ impl Reader<'_> {
             })
             .collect();
         self.read_as_numbers(&mut work, layout, &counting);
+        self.read_missing_names(&mut work, layout);
         let measured = |it: &Work| {
             layout.columns[it.column].is_number && !counting[it.column] && number(&it.text).is_some()
         };
@@ -179,7 +170,6 @@ impl Reader<'_> {
 
     /// What stands among numbers and was read as a word is read as digits alone, and so is every hole.
     fn read_as_numbers(&mut self, work: &mut Vec<Work>, layout: &Layout, counting: &[bool]) {
-        const FULL: usize = 60;
         let looks_like_one = |it: &Work| {
             let letters = it.text.chars().filter(char::is_ascii_alphabetic).count();
             number(&it.text).is_none() && (it.text.contains(|it: char| it.is_ascii_digit()) || letters == 1)
@@ -188,10 +178,7 @@ impl Reader<'_> {
         let words: Vec<usize> = (0..work.len())
             .filter(|at| is_measured(work[*at].column) && looks_like_one(&work[*at]))
             .collect();
-        let holes = holes(work, layout, &|column| {
-            let filled = work.iter().filter(|it| it.column == column).count();
-            is_measured(column) && filled * 100 >= FULL * layout.rows.len()
-        });
+        let holes = holes(work, layout, &is_measured);
         let quads = words.iter().map(|at| work[*at].quad).chain(holes.iter().map(|it| it.2));
         let strips = self.cut(quads);
         let read: Vec<Read> = self.look(&strips);
@@ -217,6 +204,20 @@ impl Reader<'_> {
             let (doubts, quad) = (vec![doubt], *quad);
             let (row, column, sure, other) = (*row, *column, line.sure, None);
             work.push(Work { row, column, quad, text, sure, other, doubts, first });
+        }
+    }
+
+    /// A name that was overlooked is that of its neighbors, or stays away.
+    fn read_missing_names(&mut self, work: &mut Vec<Work>, layout: &Layout) {
+        let holes = holes(work, layout, &|column| !layout.columns[column].is_number);
+        let strips = self.cut(holes.iter().map(|it| it.2));
+        for ((row, column, quad), read) in holes.into_iter().zip(self.look(&strips)) {
+            let line = read.line();
+            let known = work.iter().find(|it| it.column == column && bare(&it.text) == bare(&line.text));
+            if let Some(text) = known.map(|it| it.text.clone()) {
+                let (sure, other, doubts, first) = (line.sure, None, Vec::new(), 0.0);
+                work.push(Work { row, column, quad, text, sure, other, doubts, first });
+            }
         }
     }
 
@@ -271,119 +272,5 @@ impl Reader<'_> {
             reading.cells.push(Cell { row, column, text, other, doubts, quad, cut });
         }
         reading
-    }
-}
-
-fn work(token: &Token, row: usize, column: usize) -> Work {
-    let first = token.line.places.first().copied().unwrap_or(0.0);
-    let (text, sure, quad) = (token.text().trim().to_owned(), token.line.sure, token.quad);
-    Work { row, column, quad, text, sure, other: None, doubts: Vec::new(), first }
-}
-
-fn values(work: &[Work], column: usize, rows: usize) -> Vec<Option<f64>> {
-    let mut values = vec![None; rows];
-    for it in work.iter().filter(|it| it.column == column) {
-        values[it.row] = number(&it.text).and_then(|it| it.value());
-    }
-    values
-}
-
-/// Where nothing stands in a column that is full elsewhere: as wide as what stands there, as high as its row.
-fn holes(work: &[Work], layout: &Layout, is_full: &dyn Fn(usize) -> bool) -> Vec<(usize, usize, Quad)> {
-    let mut holes = Vec::new();
-    for column in (0..layout.columns.len()).filter(|it| is_full(*it)) {
-        let span = &layout.columns[column];
-        for row in
-            (0..layout.rows.len()).filter(|row| !work.iter().any(|it| (it.row, it.column) == (*row, column)))
-        {
-            // Its neighbor above or below, or in its row, shows how high it stands.
-            let near = |it: &&Work| it.row.abs_diff(row) + usize::from(it.column != column) * 2;
-            let Some(like) = work.iter().filter(|it| number(&it.text).is_some()).min_by_key(near) else {
-                continue;
-            };
-            let up = times(like.quad.down(), -0.5);
-            let (left, right) = (
-                layout.frame.point(span.from, layout.rows[row]),
-                layout.frame.point(span.to, layout.rows[row]),
-            );
-            holes.push((row, column, Quad([sum(left, up), sum(right, up), less(right, up), less(left, up)])));
-        }
-    }
-    holes
-}
-
-fn is_blank(strip: &Strip) -> bool {
-    const FAINTEST: u8 = 45;
-    let mut greens: Vec<u8> = strip.pixels.as_chunks::<3>().0.iter().map(|it| it[1]).collect();
-    greens.sort_unstable();
-    let at = |percent: usize| greens[(greens.len() - 1) * percent / 100];
-    at(97) - at(3) < FAINTEST
-}
-
-/// Units that stand in the cells go into the heading.
-fn columns(layout: &Layout, numbers: &mut [Work]) -> Vec<Column> {
-    let column = |(at, heading): (usize, &String)| {
-        let mut units: Vec<String> = Vec::new();
-        let (mut count, mut has_signs) = (0, false);
-        for work in numbers.iter_mut().filter(|it| it.column == at) {
-            has_signs |= number(&work.text).is_some_and(|it| it.sign.is_some() || it.side.is_some());
-            units.push(take_unit(work));
-            count += 1;
-        }
-        units.retain(|it| !it.is_empty());
-        let unit = if units.len() * 2 > count { units.swap_remove(0) } else { String::new() };
-        let is_number = layout.columns[at].is_number;
-        Column { heading: with_unit(heading, &unit), is_number, has_signs }
-    };
-    layout.headings.iter().enumerate().map(column).collect()
-}
-
-fn take_unit(work: &mut Work) -> String {
-    let Some(found) = number(&work.text).filter(|it| !it.unit.is_empty()) else { return String::new() };
-    work.text = work.text.trim().strip_suffix(&found.unit).unwrap_or(&work.text).trim_end().to_owned();
-    found.unit
-}
-
-fn with_unit(heading: &str, unit: &str) -> String {
-    if unit.is_empty() || heading.contains('(') { heading.to_owned() } else { format!("{heading} ({unit})") }
-}
-
-fn doubt(numbers: &mut [Work], columns: &[Column], rows: usize) {
-    for column in 0..columns.len() {
-        let at: Vec<usize> = (0..numbers.len()).filter(|at| numbers[*at].column == column).collect();
-        let read: Vec<Number> = at.iter().filter_map(|at| number(&numbers[*at].text)).collect();
-        for bad in out_of_line(&read.iter().collect::<Vec<_>>()) {
-            numbers[at[bad]].doubts.push(Doubt::OutOfLine);
-        }
-    }
-    let all: Vec<Vec<Option<f64>>> = (0..columns.len()).map(|column| values(numbers, column, rows)).collect();
-    for one in 0..columns.len() {
-        for other in one + 1..columns.len() {
-            for row in against_another(&all[one], &all[other]) {
-                let of = |it: &&mut Work| it.row == row && (it.column == one || it.column == other);
-                let mut pair: Vec<&mut Work> = numbers.iter_mut().filter(of).collect();
-                // What is known to be in doubt explains it.
-                if pair.iter().all(|it| it.doubts.is_empty()) {
-                    pair.iter_mut().for_each(|it| it.doubts.push(Doubt::AgainstAnother));
-                }
-            }
-        }
-    }
-}
-
-/// One name read in two spellings is one: where only spaces, case or marks differ, the more frequent counts.
-fn one_spelling(words: &mut [Work], layout: &Layout) {
-    let bare = |text: &str| {
-        text.chars().filter(char::is_ascii_alphanumeric).collect::<String>().to_ascii_lowercase()
-    };
-    let before: Vec<(usize, String)> = words.iter().map(|it| (it.column, it.text.clone())).collect();
-    for word in words.iter_mut().filter(|it| !layout.columns[it.column].is_number) {
-        let alike =
-            before.iter().filter(|(column, text)| *column == word.column && bare(text) == bare(&word.text));
-        let count =
-            |it: &String| before.iter().filter(|(column, text)| *column == word.column && text == it).count();
-        if let Some((_, text)) = alike.max_by_key(|(_, text)| (count(text), text.clone())) {
-            word.text.clone_from(text);
-        }
     }
 }
