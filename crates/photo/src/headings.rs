@@ -1,7 +1,7 @@
 //! What stands above the columns: headings of several lines, and neighbors that were found as one box.
 
-use crate::layout::{Place, Span, lines, said};
 use crate::lines::Frame;
+use crate::places::{Place, Span, lines, said};
 use crate::token::{Token, Word};
 
 /// A heading is no farther above the next line than this, in heights of a text.

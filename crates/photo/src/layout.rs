@@ -2,6 +2,7 @@
 
 use crate::headings::headings;
 use crate::lines::{Frame, grouped, median};
+use crate::places::{Place, Span, lines, said};
 use crate::token::Token;
 
 /// Rows and columns, and which text stands where.
@@ -18,28 +19,6 @@ pub(crate) struct Layout {
     /// What stands above the headings and below the last row, line by line.
     pub(crate) above: Vec<String>,
     pub(crate) below: Vec<String>,
-}
-
-/// A column, seen straight.
-#[derive(Debug, Clone)]
-pub(crate) struct Span {
-    pub(crate) from: f32,
-    pub(crate) to: f32,
-    pub(crate) is_number: bool,
-}
-
-/// Where a text stands, seen straight.
-#[derive(Debug, Clone, Copy)]
-pub(crate) struct Place {
-    pub(crate) from: f32,
-    pub(crate) to: f32,
-    pub(crate) y: f32,
-}
-
-impl Place {
-    fn middle(&self) -> f32 {
-        (self.from + self.to) / 2.0
-    }
 }
 
 /// A row or a column with less of what others have is none, once there are several.
@@ -120,22 +99,6 @@ pub(crate) fn layout(tokens: &[Token]) -> Option<Layout> {
     let below = outside(&|y| y > bottom);
     let below = lines(&below, &places, height).into_iter().map(|line| said(tokens, &line)).collect();
     Some(Layout { frame, rows, columns, cells, headings, above, below })
-}
-
-/// Texts by line from the top, each from the left.
-pub(crate) fn lines(texts: &[usize], places: &[Place], height: f32) -> Vec<Vec<usize>> {
-    let (of, count) = grouped(&texts.iter().map(|at| places[*at].y).collect::<Vec<_>>(), 0.5 * height);
-    let line = |line: usize| {
-        let mut found: Vec<usize> =
-            texts.iter().zip(&of).filter(|(_, of)| **of == line).map(|(at, _)| *at).collect();
-        found.sort_by(|one, other| places[*one].from.total_cmp(&places[*other].from));
-        found
-    };
-    (0..count).map(line).filter(|it| !it.is_empty()).collect()
-}
-
-pub(crate) fn said(tokens: &[Token], line: &[usize]) -> String {
-    line.iter().map(|at| tokens[*at].text()).collect::<Vec<_>>().join(" ")
 }
 
 /// How far a text stands from a column: by its middle, or by the edge that the column is set at.

@@ -17,6 +17,7 @@ mod lines;
 mod models;
 mod number;
 mod picture;
+mod places;
 mod quad;
 mod read;
 mod reading;

@@ -4,7 +4,7 @@ use crate::abridged::{self, Made};
 use crate::licenses;
 use crate::packages::{CORE, PACKAGES, PHOTO, Package, SMALL, WASM_TARGET};
 use crate::photo_models;
-use crate::shell::{cargo, find, npm, output, program, root, run};
+use crate::shell::{cargo, find, npm, output, program, root, run, target_folder};
 use anyhow::{Context, Result, anyhow, bail};
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -230,11 +230,6 @@ fn manifest() -> String {
 "#,
         env!("CARGO_PKG_VERSION")
     )
-}
-
-/// Where cargo builds.
-pub(crate) fn target_folder() -> PathBuf {
-    std::env::var_os("CARGO_TARGET_DIR").map_or_else(|| root().join("target"), PathBuf::from)
 }
 
 /// Whether `made` exists and is newer than everything it is made of.

@@ -1,9 +1,8 @@
 //! `cargo xtask photo`: how well photos are read, on photos drawn for it; and the few that every test run reads.
 
 use crate::browser;
-use crate::build::target_folder;
 use crate::photo_models;
-use crate::shell::{npm, program, root, run};
+use crate::shell::{npm, program, root, run, target_folder};
 use anyhow::{Context, Result, bail};
 use std::fs;
 use std::path::PathBuf;

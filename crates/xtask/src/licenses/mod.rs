@@ -35,7 +35,7 @@ pub(crate) fn write_package() -> Result<()> {
 
 /// Writes the file of the site.
 pub(crate) fn write_site() -> Result<()> {
-    fs::write(root().join(SITE), page(&[wasm()?, scripts()?, worker()?, tools()?, models::part()?]))?;
+    fs::write(root().join(SITE), page(&[wasm()?, scripts()?, worker()?, tools()?, photo_models()?]))?;
     Ok(())
 }
 
@@ -48,7 +48,7 @@ pub(crate) fn check() -> Result<()> {
     let mut site = crates.clone();
     site.extend(imported(&root().join("web/src"))?);
     site.extend(marked(&read(WORKER)?).iter().map(|folder| folder.replace("node_modules/", "")));
-    site.extend(models::part()?.packages.into_iter().map(|package| package.name));
+    site.extend(models::packages()?.into_iter().map(|package| package.name));
     let mut lacking = faults(&read(SITE)?, &site);
     lacking.extend(faults(&read(PACKAGE)?, &crates));
     println!("   {} crates, {} npm packages at least", crates.len(), site.len() - crates.len());
@@ -62,6 +62,10 @@ fn wasm() -> Result<Part> {
 
 fn scripts() -> Result<Part> {
     Ok(Part { title: "In the scripts", packages: shipped::npm(&shipped::bundled()?)? })
+}
+
+fn photo_models() -> Result<Part> {
+    Ok(Part { title: "In the models that read photos", packages: models::packages()? })
 }
 
 fn worker() -> Result<Part> {

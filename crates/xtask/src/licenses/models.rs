@@ -1,6 +1,5 @@
 //! The models that read photos: who made them, under which license, and what was changed.
 
-use super::Part;
 use super::texts::Package;
 use crate::photo_models::{self, VERSION};
 use anyhow::Result;
@@ -10,13 +9,12 @@ const CHANGED: &str = "Changed by Straight Answer: the last layer of the recogni
      and the weights of both models are stored as bytes with a scale for each channel.";
 
 /// The models, when the site has them.
-pub(super) fn part() -> Result<Part> {
-    let title = "In the models that read photos";
+pub(super) fn packages() -> Result<Vec<Package>> {
     if !photo_models::are_shipped() {
-        return Ok(Part { title, packages: Vec::new() });
+        return Ok(Vec::new());
     }
     let mut texts = photo_models::license_texts()?;
     texts.insert(0, CHANGED.to_owned());
     let (name, license) = ("PP-OCRv6-small-models-of-rapidocr".to_owned(), "Apache-2.0".to_owned());
-    Ok(Part { title, packages: vec![Package { name, version: VERSION.to_owned(), license, texts }] })
+    Ok(vec![Package { name, version: VERSION.to_owned(), license, texts }])
 }

@@ -7,8 +7,7 @@ mod cut;
 mod graph;
 mod protobuf;
 
-use crate::build::target_folder;
-use crate::shell::{find, output, program, root, run};
+use crate::shell::{find, output, program, root, run, target_folder};
 use anyhow::{Context, Result, ensure};
 use graph::Graph;
 use std::fs;
