@@ -22,7 +22,9 @@ pub(crate) struct Work {
 
 pub(crate) fn begun(token: &Token, row: usize, column: usize) -> Work {
     let first = token.line.places.first().copied().unwrap_or(0.0);
-    let (text, sure, quad) = (token.text().trim().to_owned(), token.line.sure, token.quad);
+    let (text, sure, quad) = (token.text().trim(), token.line.sure, token.quad);
+    // A mark behind the last digit is the rest of a unit, or dirt.
+    let text = if token.is_number() { text.trim_end_matches(['.', ',']) } else { text }.to_owned();
     Work { row, column, quad, text, sure, other: None, doubts: Vec::new(), first }
 }
 
