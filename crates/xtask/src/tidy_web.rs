@@ -21,6 +21,7 @@ const GROUND: [(&str, &[&str]); 7] = [
 const THINGS: [(&str, &[&str]); 19] = [
     ("start", &[]),
     ("entry", &[]),
+    ("photo", &["entry"]),
     ("shots", &["start"]),
     ("question", &[]),
     ("numbers", &[]),

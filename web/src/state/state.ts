@@ -49,7 +49,9 @@ interface Seen {
 
 /** What stands in the place of the shots while something is entered; `at` is the text that it will replace. */
 export type Entry =
-  | { kind: "grid" | "averages"; at: number | null }
+  /** `draft` is what it opens with, when that came from elsewhere. */
+  | { kind: "grid" | "averages"; at: number | null; draft?: unknown }
+  | { kind: "photos"; files: readonly File[]; adding: boolean }
   | { kind: "sheets"; workbook: Workbook; adding: boolean };
 
 /** What came with a link: how its sender asked, and what is worth knowing of it. */
