@@ -3745,6 +3745,7 @@ export type SetAside = {
    */
   estimate_without?: Estimate,
 };
+
 /**
  * What the golfer can say to a doubt.
  */
