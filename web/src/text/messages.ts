@@ -300,6 +300,7 @@ export interface Messages {
   "luck-lines-best": { count: string | number };
   "luck-lines-highest": { count: string | number };
   "numbers-help": null;
+  "numbers-methods-page": null;
   "numbers-methods": null;
   "numbers-each": { measure: string | number };
   "numbers-comparison": { measure: string | number };

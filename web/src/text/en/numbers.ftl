@@ -1,6 +1,8 @@
 ### The numbers behind the answer, as a textbook would print them.
 
 numbers-help = All gaps are the other club minus yours. The tables are plain textbook results; the answer above is held to wider limits.
+# The file of the full methods page in this language.
+numbers-methods-page = ./methods-full.html
 numbers-methods = How the answer is found (opens beside this page)
 numbers-each = { $measure }: each club
 numbers-comparison = { $measure }: the comparison

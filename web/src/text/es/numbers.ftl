@@ -1,6 +1,8 @@
 ### Los números tras la respuesta, como los daría un manual.
 
 numbers-help = Todas las diferencias son el otro palo menos el tuyo. Las tablas son resultados de manual; a la respuesta de arriba se le piden límites más amplios.
+# El archivo de la página completa de métodos en este idioma.
+numbers-methods-page = ./methods-full.es.html
 numbers-methods = Cómo se encuentra la respuesta (se abre aparte)
 numbers-each = { $measure }: cada palo
 numbers-comparison = { $measure }: la comparación
