@@ -100,7 +100,7 @@ macro_rules! known {
 }
 
 use Better::{Depends, Higher, NearerZero};
-use MarginBecause::{ClubLength, Delivery, Flight, QuarterFairway, Speed, Strike};
+use MarginBecause::{ClubLength, Delivery, Flight, QuarterFairway, Speed, SpeedOfClub, Strike};
 use Unit::{Deg, Mm, Mph, Ratio, Rpm, S, Yd};
 
 known! {
