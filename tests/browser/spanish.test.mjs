@@ -75,7 +75,7 @@ test("a link made in Spanish opens in Spanish, and every part of the page is Spa
     "Ancho de la calle",
     "Golpes mostrados de cada palo",
     "Mejora prometida",
-    "Rondas de 3\u00a0golpes",
+    "Ciclos de 3\u00a0golpes con cada palo",
     "Juegas",
   ]) {
     assert.ok(said.includes(seen), seen);
