@@ -29,7 +29,7 @@ test("a session goes along into meters and back, and its answer is the same one"
   await paste(page, await demo("fair-12-yards"));
   const yards = await answer(page);
   await page.getByRole("link", { name: "Meters" }).click();
-  await page.waitForURL(/\?units=metric#/);
+  await page.waitForURL(/\?units=mixed#/);
   const meters = await answer(page);
   assert.equal(meters.kind, yards.kind);
   assert.match(yards.headline, /starts to matter at 5\syd/);

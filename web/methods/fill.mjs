@@ -52,6 +52,7 @@ function frameText(id, { language, other, part, fullPage, firstPage }, { say }) 
     page: language === "en" ? "./" : `./?lang=${language}`,
     other: otherLanguage(other),
     beside: part === "full" ? firstPage : fullPage,
+    back: say("back"),
   };
   return known[id] ?? say(`${part}-${id}`);
 }

@@ -80,3 +80,9 @@ from-to = { $low } to { $high }
 moved = { $measure }: { $size } { $way } ({ $span }).
 not-moved = { $measure }: no clear difference ({ $span }).
 worth = { $size } { $way }, { $measure }: worth about { $effect } ({ $span }).
+# What to take to a coach, by the number through which the gap came; never a club to buy.
+next-club-speed = Next: the club was swung at another speed that day. Hit both in turn again before you put that down to the club.
+next-smash = Next: mark the face and see where each club was struck; take that to a coach before anything else.
+next-ball-speed = Next: have club speed measured and mark the face, to see whether the swing or the strike made the ball speed; take that to a coach.
+next-launch-or-spin = Next: look with a coach, in this order, at tee height, the strike on the face, then loft.
+next-start-or-curve = Next: look with a coach, in this order, at aim, the face at impact and the lie of the club. A lesson may do more than a club.

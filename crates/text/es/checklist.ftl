@@ -12,3 +12,9 @@ warm-up = Calienta hasta que tu swing sea el de siempre; las primeras bolas no c
 rest = Descansa entre tandas. Un swing cansado pone a prueba tus piernas, no los palos.
 stop = Para en cuanto algo duela. Una respuesta puede esperar, una espalda no.
 room = Usa un puesto con sitio para el palo más largo y sin nadie al alcance; avisa a los demás antes de golpear.
+alike = Deja todo lo demás igual: la misma bola, la misma altura de tee, alfombra o hierba pero no las dos, y la misma puntería con todos los palos.
+of-each-club = Anota de cada palo el loft, la longitud, el lie y el grip. Si se diferencian en más de lo que quieres probar, la respuesta habla de todo
+    junto.
+outdoors = Al aire libre: nadie delante mientras haces el swing; vete al primer trueno; con calor bebe, busca la sombra y hazla más corta.
+split-over-days = { NUMBER($balls) } bolas en unos { $minutes } minutos son demasiado para un día: repártelas en { $days } días, cada uno de ciclos enteros y con su
+    calentamiento. Más de 100 bolas o 90 minutos cansan a la mayoría: regla de golfistas, sin estudio detrás.

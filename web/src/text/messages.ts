@@ -361,6 +361,7 @@ export interface Messages {
   "footer-paper": null;
   "footer-kept": null;
   "show-meters": null;
+  "show-meters-mph": null;
   "show-yards": null;
   "methods-page": null;
   "footer-methods": null;

@@ -1,7 +1,6 @@
 //! Every file under tests/csv against the reading a careful person would make of it, which stands
 //! beside it as `NAME.expected.json`. All of them hold invented data.
 
-
 use crate::decoded::decoded;
 use reading::{Delimiter, Hints, Layout, ReadResult, read};
 use serde_json::{Value, json};

@@ -1,7 +1,7 @@
 //! Links: every session comes back, no text does harm, links once made open forever, and lengths keep their promise.
 
-
 use crate::any_session::{characters, letter, letters, session};
+use crate::support::fitting_session::{Shape, fitting_session};
 use proptest::option;
 use proptest::prelude::*;
 use reading::link::{LinkError, LinkNotice, PackError, PackRequest, TooLarge, pack, unpack};
@@ -9,7 +9,6 @@ use session::Session;
 use session::measure::MeasureId;
 use session::question::{BuildPlace, Goal, LookedAfter, Misfit, Question, Stopping, StoppingWord, View};
 use std::time::{Duration, Instant};
-use crate::support::fitting_session::{Shape, fitting_session};
 use text::Voice;
 
 /// What the values of a column with more digits than anybody measures keep: seven digits of the largest.
@@ -161,7 +160,8 @@ fn lengths_keep_their_promise() {
     for (shots, measures, most) in [(60, 6, 2_000), (200, 8, 8_000)] {
         for metric in [false, true] {
             let session = fitting_session(Shape { shots, measures, metric, seed: 1 });
-            let request = PackRequest { session, question: crate::support::asking("carry"), view: View::default() };
+            let request =
+                PackRequest { session, question: crate::support::asking("carry"), view: View::default() };
             let text = pack(&request).expect("small");
             assert!(text.len() < most, "{shots} shots on {measures} measures: {} characters", text.len());
             assert_eq!(
@@ -176,7 +176,8 @@ fn lengths_keep_their_promise() {
 #[test]
 fn a_session_at_the_limit_opens_in_time_and_beyond_it_is_refused() {
     let session = fitting_session(Shape { shots: 5_000, measures: 12, metric: true, seed: 1 });
-    let mut request = PackRequest { session, question: crate::support::asking("carry"), view: View::default() };
+    let mut request =
+        PackRequest { session, question: crate::support::asking("carry"), view: View::default() };
     assert_eq!(pack(&request), Err(PackError::TooLarge(TooLarge::Session)));
     request.session.shots.truncate(1_100);
     let text = pack(&request).expect("the longest links");

@@ -1,6 +1,5 @@
 //! The short way through reading gives what the whole reader gives, or nothing.
 
-
 use crate::decoded::decoded;
 use proptest::collection::vec;
 use proptest::prelude::*;

@@ -1,7 +1,6 @@
 //! Links of plans: what was asked comes back, damage is noticed, and a choice stays open only while what is usual for it
 //! is what it was.
 
-
 use crate::any_session::{characters, letter, letters, name};
 use proptest::option;
 use proptest::prelude::*;

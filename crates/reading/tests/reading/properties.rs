@@ -1,7 +1,5 @@
 //! What must hold for every text and every session, whatever stands in it.
 
-
-
 use crate::any_session::{characters, name, session};
 use crate::decoded::decoded;
 use proptest::collection::vec;

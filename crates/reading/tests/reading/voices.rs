@@ -1,6 +1,5 @@
 //! What is read and what a link holds is the same in every language and unit; only the words differ.
 
-
 use crate::decoded::decoded;
 use reading::link::{LinkNotice, PackRequest, pack, unpack};
 use reading::{Hints, ReadResult, read};

@@ -1,12 +1,11 @@
 //! Averages without shots: what is refused, on either side alike, and which scatter counts.
 
-
+use crate::made::{around, blocks, close, decided, mean, summary, with_goal};
+use crate::support::{answer, asking, empty};
 use judging::analysis::{Estimate, Method};
 use judging::verdict::Why;
-use crate::made::{around, blocks, close, decided, mean, summary, with_goal};
 use session::question::Goal;
 use session::{Session, SummaryOf, SummaryValue};
-use crate::support::{answer, asking, empty};
 
 /// Averages of one build: average, deviation, number of shots, which shots.
 type Side = (SummaryValue, Option<u32>, SummaryOf);

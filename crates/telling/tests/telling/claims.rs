@@ -1,6 +1,6 @@
 //! Claims against retests, days together, and what was felt beside what was shown.
 
-
+use crate::support::{empty, in_turn};
 use judging::claim::{ClaimKind, Claimed};
 use judging::feel::{Agreement, OwnSay};
 use judging::verdict::DecisionKind;
@@ -10,7 +10,6 @@ use session::Session;
 use session::known::Known;
 use session::question::{Goal, Question, Stopping, StoppingWord};
 use session::refusal::Refusal;
-use crate::support::{empty, in_turn};
 use telling::claim::{ClaimReport, ClaimRequest};
 use telling::feel::{Feel, FeelRequest};
 use telling::together::{TogetherPair, TogetherRequest};

@@ -1,14 +1,13 @@
 //! Which comparison a session allows, and at what number of shots, turns and rounds it changes.
 
-
-use judging::analysis::{Estimate, Method};
-use judging::verdict::{DecisionKind, Why};
 use crate::made::{
     also, around, blocks, close, decided, finding, mean, noise, rounds, set_aside, summary, with_goal,
 };
+use crate::support::{answer, asking, in_turn, one_after_the_other};
+use judging::analysis::{Estimate, Method};
+use judging::verdict::{DecisionKind, Why};
 use session::question::{Goal, Question};
 use session::{Order, Session, SummaryOf};
-use crate::support::{answer, asking, in_turn, one_after_the_other};
 use telling::report::{OverlayKind, Report};
 
 fn estimate(report: &Report) -> &Estimate {

@@ -1,12 +1,11 @@
 //! Carry against its own launch: misread units are told, computed carries recognized, and honest ones left alone.
 
-
 use crate::dice::Dice;
+use crate::support::empty;
 use judging::consistency::{CarryUnit, Fit, SpeedUnit};
 use judging::flying::{Launch, fly};
 use session::refusal::Refusal;
 use session::{Conditions, Session, Shot};
-use crate::support::empty;
 use telling::consistency::{Consistency, ConsistencyRequest};
 use text::Voice;
 

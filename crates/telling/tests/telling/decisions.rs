@@ -1,15 +1,14 @@
 //! Where a decision turns: ends exactly at zero and at the margin, from both sides and in both directions, and whose
 //! margin and goal hold for which measure.
 
-
-use judging::analysis::Method;
-use judging::verdict::{Decision, DecisionKind, Direction, Matters, Why};
 use crate::made::{
     also, around, blocks, close, decided, finding, noise, rounds, set_aside, with_goal, with_margin, without,
 };
+use crate::support::{answer, asking, averages, in_turn};
+use judging::analysis::Method;
+use judging::verdict::{Decision, DecisionKind, Direction, Matters, Why};
 use session::question::{Goal, Question};
 use session::{Session, SummaryOf};
-use crate::support::{answer, asking, averages, in_turn};
 use telling::report::Report;
 
 /// Averages of 20 shots each without a deviation: how wide their interval is does not depend on them, so that its end

@@ -1,11 +1,10 @@
 //! What lies under the verdict: scatter, the honest lead, and whether a few shots decide.
 
-
+use crate::support::{answer, asking, in_turn, one_after_the_other};
 use judging::trust::Seen;
 use judging::verdict::{DecisionKind, Direction, Why};
 use session::Session;
 use session::question::{Goal, Question};
-use crate::support::{answer, asking, in_turn, one_after_the_other};
 use telling::check::{CheckRequest, check};
 use telling::report::{OverlayKind, Report};
 use text::Voice;

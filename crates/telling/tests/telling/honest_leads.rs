@@ -1,12 +1,11 @@
 //! What is left of the best of several: worked out by hand from the averages, for leads and for lags.
 
-
+use crate::made::{around, blocks, close, finding, mean, summary, with_goal};
+use crate::support::{answer, asking, empty};
 use judging::analysis::Group;
 use judging::honest_lead::HonestLead;
-use crate::made::{around, blocks, close, finding, mean, summary, with_goal};
 use session::question::{Goal, Question};
 use session::{Session, SummaryOf};
-use crate::support::{answer, asking, empty};
 use telling::report::Report;
 
 /// The largest of two and of three standard normal values, on average: 1/√π and 3/(2√π).

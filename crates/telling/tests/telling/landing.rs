@@ -1,11 +1,10 @@
 //! Where they land, held against counting in simulation and against what must stay the same.
 
-
 use crate::dice::Dice;
+use crate::support::empty;
 use judging::landing::HitChance;
 use session::refusal::Refusal;
 use session::{Order, Session, Shot};
-use crate::support::empty;
 use telling::hand::Hand;
 use telling::landing::{Landing, LandingRequest};
 use text::Voice;

@@ -1,11 +1,10 @@
 //! Which candidate the answer speaks of, for every goal and in every tie, and which questions are refused at the edge.
 
-
-use judging::verdict::Why;
 use crate::made::{around, blocks, mean, summary, with_goal, with_margin};
+use crate::support::{answer, asking, check, empty, in_turn};
+use judging::verdict::Why;
 use session::question::{Goal, LookedAfter, Question, Stopping};
 use session::{Build, SummaryOf};
-use crate::support::{answer, asking, check, empty, in_turn};
 use telling::check::CheckRequest;
 
 fn leads(averages: &[f64], goal: Goal) -> Option<usize> {

@@ -1,12 +1,11 @@
 //! How far luck reaches, held against counting by hand, theory and the check beside it.
 
-
+use crate::support::{asking, check, empty, in_turn, one_after_the_other, push};
 use judging::luck::{Compared, Showing};
 use judging::verdict::Direction;
 use session::question::{Goal, Question};
 use session::refusal::Refusal;
 use session::{Order, Session};
-use crate::support::{asking, check, empty, in_turn, one_after_the_other, push};
 use telling::check::CheckRequest;
 use telling::luck::{Luck, LuckRequest};
 

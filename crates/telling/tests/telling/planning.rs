@@ -1,6 +1,5 @@
 //! Plans and tests under way: what a plan holds, what it promises, and what a look costs.
 
-
 use judging::plan::{FollowRequest, LeastAndMost, LoggedShot, LookTaken, SpreadFrom};
 use judging::verdict::DecisionKind;
 use proptest::prelude::*;
@@ -85,6 +84,24 @@ fn the_words_of_a_plan() {
         }
     }
     insta::assert_snapshot!("plans", text);
+}
+
+#[test]
+fn a_plan_says_what_to_keep_alike_what_to_mind_and_when_it_is_too_much_for_a_day() {
+    let usual = planned(&request(2));
+    let said = usual.cautions.join(" ");
+    for asked in ["same ball", "tee height", "mat or grass", "aim", "loft, length, lie and grip"] {
+        assert!(said.contains(asked), "{asked}: {said}");
+    }
+    for minded in ["Warm up", "hurts", "down the range", "thunder", "heat"] {
+        assert!(said.contains(minded), "{minded}: {said}");
+    }
+    assert!(usual.facts.balls <= 100 && usual.facts.minutes <= 90);
+    assert!(!said.contains("days"), "{said}");
+    let long = planned(&PlanRequest { rounds: Some(60), set: Some(5), ..request(2) });
+    assert_eq!((long.facts.balls, long.cautions.len()), (610, usual.cautions.len() + 1));
+    assert!(long.cautions[0].starts_with("610 balls in about 525 minutes"), "{}", long.cautions[0]);
+    assert!(long.cautions[0].contains("over 7 days"), "{}", long.cautions[0]);
 }
 
 #[test]

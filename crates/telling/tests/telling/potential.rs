@@ -1,11 +1,10 @@
 //! What a ball speed could carry, and carry in standard air: held against single flights.
 
-
 use crate::dice::Dice;
+use crate::support::empty;
 use judging::flying::{Launch, StandardAir, fly};
 use session::refusal::Refusal;
 use session::{Conditions, Session, Shot, TemperatureUnit};
-use crate::support::empty;
 use telling::flying::AirRequest;
 use telling::potential::{Potential, PotentialRequest};
 use text::Voice;

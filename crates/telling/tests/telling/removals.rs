@@ -1,11 +1,10 @@
 //! Whether an answer hangs on a few shots: taken from the ends that turn it soonest, in either direction, three at most.
 
-
-use judging::verdict::{Decision, DecisionKind};
 use crate::made::{around, blocks, decided, rounds, set_aside, with_margin};
+use crate::support::{answer, asking};
+use judging::verdict::{Decision, DecisionKind};
 use session::Session;
 use session::question::Question;
-use crate::support::{answer, asking};
 
 /// Carry in six rounds of three: the baseline around 250, the candidate `lead` yards ahead, and one shot far off.
 fn session(lead: f64, far: Option<(usize, f64)>) -> Session {

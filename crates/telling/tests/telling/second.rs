@@ -1,13 +1,12 @@
 //! Before and after: the model against R's `lm`, and what must stay the same whatever is called what.
 
-
 use crate::dice::Dice;
+use crate::support::{asking, empty, push};
 use judging::second::SecondRequest;
 use judging::verdict::DecisionKind;
 use serde_json::Value;
 use session::refusal::Refusal;
 use session::{Order, Session};
-use crate::support::{asking, empty, push};
 use telling::second::{Effect, Second};
 
 const REFERENCE: &str = include_str!("../../../../tests/reference/stats/19_two_factors.json");

@@ -1,14 +1,13 @@
 //! A question is settled once: no unit of display, no goal and no second reading of its gaps changes what is decided.
 
-
 use crate::dice::Dice;
+use crate::made::{around, noise, rounds};
+use crate::support::{answer, asking, empty, push};
 use judging::second::SecondRequest;
 use judging::trust::Seen;
 use judging::verdict::{Decision, DecisionKind};
-use crate::made::{around, noise, rounds};
 use session::question::{Goal, Question};
 use session::{Order, Session};
-use crate::support::{answer, asking, empty, push};
 use telling::check::{CheckRequest, check};
 use telling::report::Report;
 use telling::second::{Effect, second};

@@ -1,12 +1,11 @@
 //! What is given away says what the page says, in every style, and holds no markup of anybody's names.
 
-
+use crate::support::check;
+use crate::support::fitting_session::{Shape, fitting_session};
 use reading::link::{PackRequest, pack, unpack};
 use session::Session;
 use session::question::{Goal, Question, View};
 use session::refusal::Refusal;
-use crate::support::check;
-use crate::support::fitting_session::{Shape, fitting_session};
 use telling::check::CheckRequest;
 use telling::share::{ShareRequest, Shared};
 use text::Voice;

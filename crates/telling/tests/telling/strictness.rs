@@ -1,13 +1,12 @@
 //! How strict each comparison must be: planned looks, rounds past the plan, several candidates and several measures.
 
-
+use crate::made::{also, around, close, finding, noise, rounds};
+use crate::support::{answer, asking, in_turn, one_after_the_other};
 use judging::analysis::Estimate;
 use judging::trust::Seen;
 use judging::verdict::{DecisionKind, Why};
-use crate::made::{also, around, close, finding, noise, rounds};
 use session::Session;
 use session::question::{Goal, LookedAfter, Question, Stopping, StoppingWord};
-use crate::support::{answer, asking, in_turn, one_after_the_other};
 use telling::report::Report;
 
 fn estimate(report: &Report) -> &Estimate {

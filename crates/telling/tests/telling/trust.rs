@@ -1,10 +1,9 @@
 //! What the session's own numbers give away.
 
-
+use crate::support::{answer, asking, in_turn, one_after_the_other};
 use judging::trust::{Seen, Weight};
 use session::few::Map;
 use session::{Order, Session, Summary, SummaryOf, SummaryValue};
-use crate::support::{answer, asking, in_turn, one_after_the_other};
 use telling::trust::TrustFinding;
 
 fn findings(session: Session) -> Vec<TrustFinding> {

@@ -1,12 +1,11 @@
 //! What is seen in the order of the shots, held at its bounds from both sides and for both builds alike.
 
-
-use judging::trust::{Seen, Weight};
 use crate::made::{also, around, blocks, close, noise, rounds, set_aside};
+use crate::support::{answer, asking, in_turn, one_after_the_other};
+use judging::trust::{Seen, Weight};
 use session::question::Question;
 use session::{Order, Session};
 use stats::{Level, OrderedShot};
-use crate::support::{answer, asking, in_turn, one_after_the_other};
 use telling::trust::TrustFinding;
 
 fn findings(session: Session, question: Question) -> Vec<TrustFinding> {

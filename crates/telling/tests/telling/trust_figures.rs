@@ -1,11 +1,10 @@
 //! What is seen in the figures themselves: averages that are not of these shots, shots far from the rest, numbers
 //! that jump; each held at its bound from both sides.
 
-
-use judging::trust::{Seen, Weight};
 use crate::made::{around, blocks, mean, summary};
-use session::{Session, SummaryOf};
 use crate::support::{answer, asking, one_after_the_other};
+use judging::trust::{Seen, Weight};
+use session::{Session, SummaryOf};
 
 fn seen(session: &Session, measure: &str) -> Vec<Seen> {
     answer(session.clone(), asking(measure)).trust.into_iter().map(|f| f.seen).collect()

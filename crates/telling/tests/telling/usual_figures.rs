@@ -1,11 +1,10 @@
 //! What stands in for what a session did not control: the figures that the methods page gives, each seen from outside.
 
-
-use judging::analysis::Estimate;
 use crate::made::{around, blocks, close, mean, summary};
+use crate::support::{answer, asking, empty};
+use judging::analysis::Estimate;
 use session::SummaryOf;
 use session::known::Known;
-use crate::support::{answer, asking, empty};
 
 fn estimate(session: session::Session, measure: &str) -> Option<Estimate> {
     answer(session, asking(measure)).answer.estimate

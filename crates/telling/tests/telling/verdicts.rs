@@ -1,11 +1,10 @@
 //! The verdict on sessions whose answer can be worked out by hand.
 
-
+use crate::support::{answer, asking, averages, check, empty, in_turn, one_after_the_other, push};
 use judging::analysis::Method;
 use judging::verdict::{DecisionKind, Why};
 use session::question::{Goal, LookedAfter, Question, Stopping};
 use session::{Build, Order, Session, SummaryOf};
-use crate::support::{answer, asking, averages, check, empty, in_turn, one_after_the_other, push};
 use telling::check::CheckRequest;
 use telling::report::{OverlayKind, Report};
 

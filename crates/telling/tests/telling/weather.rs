@@ -1,10 +1,9 @@
 //! Carry in standard air beside a session that was read: added where the weather is known, and taken off again.
 
-
+use crate::support::empty;
 use judging::flying::without_standard_air;
 use session::measure::{MeasureId, STANDARD_AIR_CARRY};
 use session::{Conditions, Session, Shot};
-use crate::support::empty;
 use telling::flying::with_standard_air;
 use text::{Language, SPANISH, Units, Voice};
 

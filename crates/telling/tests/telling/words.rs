@@ -1,12 +1,11 @@
 //! The words for every decision under every warning, for every measure, and for every reason not to answer.
 
-
+use crate::support::{answer, asking, averages, in_turn, one_after_the_other};
 use judging::verdict::{Direction, Matters};
 use session::few::Map;
 use session::question::{LookedAfter, Question, Stopping, StoppingWord};
 use session::{Build, Order, Session, Summary, SummaryOf, SummaryValue};
 use std::collections::BTreeSet;
-use crate::support::{answer, asking, averages, in_turn, one_after_the_other};
 use telling::report::Report;
 
 /// Sessions for every decision, hit in turn unless the decision needs otherwise.

@@ -17,6 +17,8 @@ footer-average = An average of a few shots says little. This page counts every s
 footer-paper = How the answer is found: every shot counts, clubs hit in turn are compared lap by lap, and intervals are wider than a textbook’s where the order of hitting or the way of stopping asks for it. The methods page of Straight Answer has the formulas, their sources and their measured error rates.
 footer-kept = Your shots stay in this page and are gone when you close it; only a test that you log is kept on this device, until you forget it.
 show-meters = Meters
+show-kilometers-an-hour = km/h
+show-miles-an-hour = mph
 show-yards = Yards
 # The file of the methods page in this language.
 methods-page = ./methods.html

@@ -3,6 +3,7 @@
 weight-serious = Serious
 weight-note = Worth knowing
 weight-good = Done well
+trust-setup = What no list of shots shows, ask or remember: the same ball, tee height, mat or grass, and aim with every club? And how do loft, length, lie and grip of the clubs differ? What differed there counts as the club.
 n-serious = { $count } { $count ->
     [one] serious warning
    *[other] serious warnings

@@ -3,6 +3,7 @@
 weight-serious = Grave
 weight-note = Conviene saberlo
 weight-good = Bien hecho
+trust-setup = Lo que ninguna lista de golpes muestra, pregúntalo o recuérdalo: ¿la misma bola, altura de tee, alfombra o hierba y puntería con todos los palos? ¿Y en qué se diferencian loft, longitud, lie y grip de los palos? Lo que ahí cambió cuenta como el palo.
 n-serious = { $count } { $count ->
     [one] aviso grave
    *[other] avisos graves
