@@ -361,7 +361,8 @@ export interface Messages {
   "footer-paper": null;
   "footer-kept": null;
   "show-meters": null;
-  "show-meters-mph": null;
+  "show-kilometers-an-hour": null;
+  "show-miles-an-hour": null;
   "show-yards": null;
   "methods-page": null;
   "footer-methods": null;
@@ -679,6 +680,7 @@ export interface Messages {
   "weight-serious": null;
   "weight-note": null;
   "weight-good": null;
+  "trust-setup": null;
   "n-serious": { count: number };
   "no-serious": null;
   "n-notes": { count: string | number };
