@@ -15,7 +15,10 @@ const BESIDES = 6_000;
 
 const LINK = JSON.parse(readFileSync(new URL("../links/in-turn-yards.json", import.meta.url), "utf8")).link;
 
-for (const [what, fragment] of Object.entries({ pasted: "example=fair", link: LINK })) {
+for (const [what, fragment] of Object.entries({
+  pasted: "example=fair",
+  link: LINK,
+})) {
   test(`everything loaded for the first answer is within its budget: ${what}`, async () => {
     const weights = await loadedFor(fragment);
     const cores = weights.filter(([name]) => name.endsWith(".wasm"));
@@ -30,7 +33,10 @@ for (const [what, fragment] of Object.entries({ pasted: "example=fair", link: LI
 
 /** Every file that was asked for before the answer stood, with its weight after gzip. */
 async function loadedFor(fragment) {
-  const context = await (await browser()).newContext({ viewport: phone, serviceWorkers: "block" });
+  const context = await (await browser()).newContext({
+    viewport: phone,
+    serviceWorkers: "block",
+  });
   const page = await context.newPage();
   const files = [];
   page.on("response", (response) => files.push(response));
