@@ -33,10 +33,7 @@ async function example(page, id) {
 for (const colorScheme of ["light", "dark"]) {
   for (const [name, reach] of Object.entries(states)) {
     test(`axe finds nothing: ${name}, ${colorScheme}`, async () => {
-      const { page, context } = await open("", {
-        colorScheme,
-        reducedMotion: "reduce",
-      });
+      const { page, context } = await open("", { colorScheme, reducedMotion: "reduce" });
       await page.locator("#text").waitFor();
       await reach(page);
       assert.deepEqual(await faults(page), []);
@@ -47,9 +44,7 @@ for (const colorScheme of ["light", "dark"]) {
 
 test("nothing is wider than the screen from 360 px up, nor at twice the text size", async () => {
   for (const width of [360, 390, 430, 768, 1280]) {
-    const { page, context } = await open("#example=floor", {
-      viewport: { width, height: 800 },
-    });
+    const { page, context } = await open("#example=floor", { viewport: { width, height: 800 } });
     await answer(page);
     assert.equal(await overflows(page), false, `${width} px`);
     await page.evaluate(() => document.documentElement.style.setProperty("font-size", "212.5%"));

@@ -8,11 +8,7 @@ import { answer, answerAfter, demo, faults, overflows, paste, type } from "./ste
 
 const touch = { hasTouch: true, isMobile: true };
 const workbook = (name) => fileURLToPath(new URL(`../workbooks/${name}`, import.meta.url));
-const file = (name, text) => ({
-  name,
-  mimeType: "text/csv",
-  buffer: Buffer.from(text),
-});
+const file = (name, text) => ({ name, mimeType: "text/csv", buffer: Buffer.from(text) });
 
 const MINE = "Carry (yd),Offline\n240,3\n244,-5\n238,2\n247,9\n241,-1\n243,0\n";
 const NEW = "Offline (yd);Carry (m)\n3;240,5\n-5;243\n2;238,5\n9;246\n-1;241\n0;242\n";
@@ -69,9 +65,7 @@ test("a file for the second club: whose shots they are is asked, and measures co
 test("rows without a club are given to one with a tap", async () => {
   const { page, context } = await open("", touch);
   await type(page, "Club,Carry\nMine,231\nMine,226\n,229\nMine,233\nNew,251\nNew,254\nNew,249\n");
-  const problem = page.locator(".problem h3", {
-    hasText: "1\u00a0row not understood",
-  });
+  const problem = page.locator(".problem h3", { hasText: "1\u00a0row not understood" });
   await problem.waitFor();
   await page.getByLabel("The club of rows without one").selectOption("Mine");
   await problem.waitFor({ state: "detached" });

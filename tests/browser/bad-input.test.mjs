@@ -113,11 +113,9 @@ test("a file that is no text is refused by name with a remedy", async () => {
 test("a chosen file is read like a paste", async () => {
   const { page, context } = await open();
   const text = `club,carry\n${shots("Mine", 231, 226, 240, 229)}\n${shots("New", 238, 229, 244, 240)}`;
-  await page.locator("input[type=file]").setInputFiles({
-    name: "shots.csv",
-    mimeType: "text/csv",
-    buffer: Buffer.from(text),
-  });
+  await page
+    .locator("input[type=file]")
+    .setInputFiles({ name: "shots.csv", mimeType: "text/csv", buffer: Buffer.from(text) });
   await answer(page);
   await context.close();
 });

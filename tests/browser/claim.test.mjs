@@ -39,9 +39,7 @@ test("a claim is contradicted by the session on the page, and without one luck a
   await temperature.press("Enter");
   await page.getByText(/Day 2: In standard air .* farther/).waitFor();
   await page.getByText(/Day 1: In standard air .* the same/).waitFor();
-  const brought = page.locator(".together-pair", {
-    hasText: "standard-air carry",
-  });
+  const brought = page.locator(".together-pair", { hasText: "standard-air carry" });
   await brought.waitFor();
   assert.notEqual(await brought.innerText(), measured);
   assert.match(await page.locator(".together-air").innerText(), /Modeled: only the change of air is/);
@@ -57,11 +55,7 @@ test("a claim is contradicted by the session on the page, and without one luck a
   );
   await page.locator(".together textarea").fill(`${await demo("fair-same")}\n61,11,Driver B,smudged,smudged,smudged\n`);
   await page.getByRole("button", { name: "Add this day" }).click();
-  await page
-    .locator(".together-days li", {
-      hasText: /Day 3: 60\sshots.*not understood/s,
-    })
-    .waitFor();
+  await page.locator(".together-days li", { hasText: /Day 3: 60\sshots.*not understood/s }).waitFor();
   await page.getByRole("button", { name: "Take out day 3" }).click();
   await page.waitForFunction(() => document.querySelectorAll(".together-pair li").length === 2);
   assert.equal(await overflows(page), false);

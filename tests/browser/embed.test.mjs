@@ -16,10 +16,7 @@ before(async () => {
 after(() => host?.close());
 
 async function openHost(options = {}) {
-  const context = await (await browser()).newContext({
-    viewport: { width: 900, height: 900 },
-    ...options,
-  });
+  const context = await (await browser()).newContext({ viewport: { width: 900, height: 900 }, ...options });
   const page = await context.newPage();
   const watched = { requests: [], errors: [] };
   page.on("request", (request) => watched.requests.push(request.url()));
@@ -69,9 +66,7 @@ test("the answer goes to the host only once the visitor agrees, and only from th
   const { page, context, inside } = await openHost();
   const said = await headline(inside("by-file")).innerText();
   await headline(inside("by-link")).waitFor();
-  const agree = inside("by-file").getByRole("checkbox", {
-    name: /see the answer/,
-  });
+  const agree = inside("by-file").getByRole("checkbox", { name: /see the answer/ });
   assert.equal(await agree.isChecked(), false);
   assert.match(await inside("by-file").locator(".consent").innerText(), new RegExp(new URL(hostUrl).host));
   assert.equal(await page.locator("#told li[data-type=answer]").count(), 0);
@@ -106,12 +101,7 @@ test("a host cannot read the frame, and messages from elsewhere or of another sh
   });
   assert.equal(reading, "SecurityError");
 
-  const fake = {
-    decision: { kind: "same" },
-    estimate: null,
-    words: {},
-    asked: {},
-  };
+  const fake = { decision: { kind: "same" }, estimate: null, words: {}, asked: {} };
   await page.evaluate((fake) => {
     // To the host from itself, as if a frame had spoken.
     for (const message of [
@@ -137,12 +127,7 @@ test("a host cannot read the frame, and messages from elsewhere or of another sh
   await (await frameOf("by-link")).evaluate(() => {
     for (const message of [
       { straight_answer: 1, type: "hello" },
-      {
-        straight_answer: 1,
-        type: "open",
-        text: "Club,Carry\nA,1\nB,2",
-        name: "hostile",
-      },
+      { straight_answer: 1, type: "open", text: "Club,Carry\nA,1\nB,2", name: "hostile" },
     ])
       postMessage(message, "*");
   });

@@ -134,13 +134,7 @@ test("cells copied from a spreadsheet fill the grid, another unit is asked for, 
       const clipboardData = new DataTransfer();
       clipboardData.setData("text/plain", pasted);
       field.focus();
-      field.dispatchEvent(
-        new ClipboardEvent("paste", {
-          clipboardData,
-          bubbles: true,
-          cancelable: true,
-        }),
-      );
+      field.dispatchEvent(new ClipboardEvent("paste", { clipboardData, bubbles: true, cancelable: true }));
     }, text);
   await pasteAt("0.0", "210\t3\t7\n212\t-2\t8\n209\t1\t9\n");
   await page.getByText("1 more column found no place").waitFor();
@@ -167,13 +161,7 @@ test("what was typed waits when the grid is left, and nothing that slips in take
   await page.evaluate(() => {
     const clipboardData = new DataTransfer();
     clipboardData.setData("text/plain", "club,carry\nA,1\nB,2\n");
-    document.body.dispatchEvent(
-      new ClipboardEvent("paste", {
-        clipboardData,
-        bubbles: true,
-        cancelable: true,
-      }),
-    );
+    document.body.dispatchEvent(new ClipboardEvent("paste", { clipboardData, bubbles: true, cancelable: true }));
   });
   await page.getByRole("button", { name: "Back", exact: true }).click();
   await page.locator("#text").waitFor();
@@ -183,10 +171,7 @@ test("what was typed waits when the grid is left, and nothing that slips in take
 });
 
 test("the other club is typed beside one that was pasted; six columns scroll inside the card of a small phone", async () => {
-  const { page, context, watched } = await open("", {
-    ...touch,
-    viewport: { width: 360, height: 740 },
-  });
+  const { page, context, watched } = await open("", { ...touch, viewport: { width: 360, height: 740 } });
   await page.locator("#text").fill("club,carry\nOwn driver,231\nOwn driver,226\nOwn driver,229\nOwn driver,233\n");
   await page.getByRole("button", { name: "Read these shots" }).click();
   await page.locator(".add").getByRole("button", { name: "Type shots one by one" }).click();

@@ -27,11 +27,7 @@ export async function rounds(page, wanted) {
   for (;;) {
     const now = Number(await page.locator("#fair-rounds").innerText());
     if (now === wanted) return;
-    await page
-      .getByRole("button", {
-        name: now > wanted ? "One lap less" : "One lap more",
-      })
-      .click();
+    await page.getByRole("button", { name: now > wanted ? "One lap less" : "One lap more" }).click();
     await page.waitForFunction((before) => document.querySelector("#fair-rounds").textContent !== String(before), now);
   }
 }

@@ -167,13 +167,7 @@ test("undo, a mishit, an ended set, a pasted set and a tapped strike keep the co
   await field.evaluate((input) => {
     const clipboardData = new DataTransfer();
     clipboardData.setData("text/plain", "244\t3\t1\n251\t-6\t2");
-    input.dispatchEvent(
-      new ClipboardEvent("paste", {
-        clipboardData,
-        bubbles: true,
-        cancelable: true,
-      }),
-    );
+    input.dispatchEvent(new ClipboardEvent("paste", { clipboardData, bubbles: true, cancelable: true }));
   });
   await page.waitForFunction(() => document.querySelector("[data-shots]").dataset.shots === "3");
   assert.match(await whose(page), /New driver/);
@@ -243,11 +237,7 @@ test("a plan goes to another phone as a link, opens there ready to start, and ne
 
 test("plan and card are clean for axe, light and dark, and the sheet goes to one page of paper", async () => {
   for (const colorScheme of ["light", "dark"]) {
-    const { page, context } = await openFair({
-      ...touched,
-      colorScheme,
-      reducedMotion: "reduce",
-    });
+    const { page, context } = await openFair({ ...touched, colorScheme, reducedMotion: "reduce" });
     assert.deepEqual(await faults(page), [], `plan, ${colorScheme}`);
     await page.evaluate(() => {
       document.body.dataset.print = "sheet";

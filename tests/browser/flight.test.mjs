@@ -46,12 +46,7 @@ async function drag(page, from, to) {
   const touch = (type, touchPoints) => session.send("Input.dispatchTouchEvent", { type, touchPoints });
   await touch("touchStart", [from]);
   for (let step = 1; step <= 5; step += 1) {
-    await touch("touchMove", [
-      {
-        x: from.x + ((to.x - from.x) * step) / 5,
-        y: from.y + ((to.y - from.y) * step) / 5,
-      },
-    ]);
+    await touch("touchMove", [{ x: from.x + ((to.x - from.x) * step) / 5, y: from.y + ((to.y - from.y) * step) / 5 }]);
   }
   await touch("touchEnd", []);
 }
@@ -65,11 +60,7 @@ test("nothing of a part is loaded before it is opened, and nothing leaves the si
 });
 
 test("the aim line is dragged by touch, and shots, chances and words follow", async () => {
-  const { page, context, watched } = await openPart("landing", {
-    hasTouch: true,
-    isMobile: true,
-    viewport: phone,
-  });
+  const { page, context, watched } = await openPart("landing", { hasTouch: true, isMobile: true, viewport: phone });
   const line = page.getByRole("slider", { name: "Aim" });
   await line.scrollIntoViewIfNeeded();
   const asAimed = await groundAt(page, 0);
@@ -150,9 +141,7 @@ for (const [screen, viewport] of [
   });
 
   test(`the carry map opens on ${screen}, and its picture says the same`, async () => {
-    const { page, context, watched } = await openPart("potential", {
-      viewport,
-    });
+    const { page, context, watched } = await openPart("potential", { viewport });
     const map = page.locator("svg.carry-map");
     const alternative = await map.getAttribute("aria-label");
     assert.match(alternative, /A map of carry at 15\d\.\d\u00a0mph.*Own driver: Carries 260\u00a0yd/);
@@ -183,11 +172,7 @@ test("axe finds nothing in the three parts, light and dark, narrow and wide", as
     ["light", phone],
     ["dark", desk],
   ]) {
-    const { page, context } = await open("#example=twelve", {
-      colorScheme,
-      viewport,
-      reducedMotion: "reduce",
-    });
+    const { page, context } = await open("#example=twelve", { colorScheme, viewport, reducedMotion: "reduce" });
     await answer(page);
     for (const part of PARTS) {
       await page.locator(`#${part} summary`).click();
@@ -217,9 +202,7 @@ test("a row that does not fit its launch is told under trust, and nothing is cha
 });
 
 test("before and after: the change is moved and named, and can be moved where it cannot be answered", async () => {
-  const { page, context, watched } = await open("#example=twelve", {
-    viewport: phone,
-  });
+  const { page, context, watched } = await open("#example=twelve", { viewport: phone });
   await answer(page);
   await page.locator("#change summary").click();
   await page.locator("#change .said").waitFor();
@@ -228,11 +211,7 @@ test("before and after: the change is moved and named, and can be moved where it
   await page.keyboard.press("Tab");
   await page.locator("#change .effects", { hasText: "New ball against before" }).waitFor();
   await page.getByRole("slider", { name: "First shot after the change" }).fill("60");
-  await page
-    .locator("#change", {
-      hasText: "at least 3 shots with each of two clubs on both sides",
-    })
-    .waitFor();
+  await page.locator("#change", { hasText: "at least 3 shots with each of two clubs on both sides" }).waitFor();
   await page.getByRole("slider", { name: "First shot after the change" }).fill("25");
   await page.locator("#change .effects").waitFor();
   assert.equal(await overflows(page), false);
@@ -241,9 +220,7 @@ test("before and after: the change is moved and named, and can be moved where it
 });
 
 test("the weather brings carry to standard air, modeled, with the answer there", async () => {
-  const { page, context, watched } = await open("#example=twelve", {
-    viewport: phone,
-  });
+  const { page, context, watched } = await open("#example=twelve", { viewport: phone });
   await answer(page);
   await page.locator("#weather summary").click();
   await page.locator("#weather .said", { hasText: "would carry the same" }).waitFor();
@@ -298,18 +275,14 @@ test("a column that says what changed is found, answers without typing, and trav
   await answer(elsewhere.page);
   await elsewhere.page.locator("#change summary").click();
   await elsewhere.page
-    .locator("#change .said", {
-      hasText: "The change to 'hard' moved spin rate more than New did",
-    })
+    .locator("#change .said", { hasText: "The change to 'hard' moved spin rate more than New did" })
     .waitFor();
   assertQuiet(elsewhere.watched);
   await elsewhere.context.close();
 });
 
 test("weather told makes carry in standard air one of the measures, in the link too, until it is taken back", async () => {
-  const { page, context, watched } = await open("#example=twelve", {
-    viewport: phone,
-  });
+  const { page, context, watched } = await open("#example=twelve", { viewport: phone });
   await answer(page);
   await page.locator("#weather summary").click();
   await page.locator("#weather .said").waitFor();

@@ -52,10 +52,7 @@ export async function ownBrowser(folder) {
     `--window-size=${phone.width},${phone.height}`,
     "about:blank",
   ];
-  const child = spawn(executablePath, args, {
-    stdio: ["ignore", "ignore", "pipe"],
-    detached: true,
-  });
+  const child = spawn(executablePath, args, { stdio: ["ignore", "ignore", "pipe"], detached: true });
   const address = await new Promise((found, failed) => {
     let said = "";
     child.stderr.on("data", (data) => {
@@ -85,10 +82,7 @@ export async function ownBrowser(folder) {
  * @param {import("playwright-core").BrowserContextOptions} options
  */
 export async function open(rest = "", options = {}) {
-  const context = await (await browser()).newContext({
-    viewport: phone,
-    ...options,
-  });
+  const context = await (await browser()).newContext({ viewport: phone, ...options });
   const page = await context.newPage();
   const watched = { requests: [], errors: [] };
   page.on("request", (request) => watched.requests.push(request.url()));

@@ -21,10 +21,6 @@ export async function serveHost() {
     "/host.js": await read("demo/host/host.js"),
     "/fair-12-yards.csv": await demo("fair-12-yards"),
   };
-  const { origin, close } = await serve({
-    made,
-    headers: { "content-security-policy": POLICY },
-    host: "127.0.0.1",
-  });
+  const { origin, close } = await serve({ made, headers: { "content-security-policy": POLICY }, host: "127.0.0.1" });
   return { hostUrl: `${origin}/`, close };
 }

@@ -63,12 +63,7 @@ test("the way to the answer is shown above it only, also to who leaps over it", 
   await paste(page, await demo("fair-12-yards"));
   const link = page.getByRole("link", { name: "See the answer" });
   await link.waitFor();
-  await page.evaluate(() =>
-    scrollTo({
-      top: document.documentElement.scrollHeight,
-      behavior: "instant",
-    }),
-  );
+  await page.evaluate(() => scrollTo({ top: document.documentElement.scrollHeight, behavior: "instant" }));
   await link.waitFor({ state: "detached" });
   await page.evaluate(() => scrollTo({ top: 0, behavior: "instant" }));
   await link.waitFor();
@@ -76,11 +71,7 @@ test("the way to the answer is shown above it only, also to who leaps over it", 
 });
 
 test("each example opens by its address and answers", async () => {
-  const expected = {
-    fair: /same|cannot_tell/,
-    twelve: /^different$/,
-    floor: /^cannot_tell$/,
-  };
+  const expected = { fair: /same|cannot_tell/, twelve: /^different$/, floor: /^cannot_tell$/ };
   for (const [id, kind] of Object.entries(expected)) {
     const { page, context, watched } = await open(`#example=${id}`);
     assert.match((await answer(page)).kind, kind, id);

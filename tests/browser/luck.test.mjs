@@ -50,9 +50,7 @@ test("nothing of it is loaded before it is opened, and nothing leaves the site",
 
 test("the slider moves by keyboard, and text and picture follow", async () => {
   const { page, context, watched } = await openLuck();
-  const slider = page.getByRole("slider", {
-    name: "Shots shown with each club",
-  });
+  const slider = page.getByRole("slider", { name: "Shots shown with each club" });
   await slider.focus();
   const five = await shownAt(page, 5);
   await page.keyboard.press("ArrowRight");
@@ -74,10 +72,7 @@ test("the slider moves by keyboard, and text and picture follow", async () => {
 });
 
 test("the slider moves by touch on a phone", async () => {
-  const { page, context, watched } = await openLuck("twelve", {
-    hasTouch: true,
-    isMobile: true,
-  });
+  const { page, context, watched } = await openLuck("twelve", { hasTouch: true, isMobile: true });
   const slider = page.locator("#luck-shown");
   await slider.scrollIntoViewIfNeeded();
   const box = await slider.boundingBox();
@@ -135,10 +130,7 @@ test("a club with fewer shots takes the slider back", async () => {
 
 test("axe finds nothing in it, light and dark, and no words accuse", async () => {
   for (const colorScheme of ["light", "dark"]) {
-    const { page, context } = await openLuck("floor", {
-      colorScheme,
-      reducedMotion: "reduce",
-    });
+    const { page, context } = await openLuck("floor", { colorScheme, reducedMotion: "reduce" });
     assert.deepEqual(await faults(page), [], colorScheme);
     assert.doesNotMatch((await shown(page)).words, /cheat|trick|cherry|manipulat|dishonest|fool/i);
     await context.close();

@@ -41,10 +41,7 @@ for (const [colorScheme, file] of ["light", "dark"].flatMap((scheme) =>
   Object.keys(SAID).map((file) => [scheme, file]),
 )) {
   test(`complete without script, nothing wider than the screen, axe finds nothing: ${file}, ${colorScheme}`, async () => {
-    const { page, context, watched } = await open(file, {
-      colorScheme,
-      viewport: { width: 360, height: 800 },
-    });
+    const { page, context, watched } = await open(file, { colorScheme, viewport: { width: 360, height: 800 } });
     assert.equal(await page.locator("script").count(), 0);
     const text = await page.locator("main").innerText();
     for (const said of SAID[file]) assert.ok(text.includes(said), said);
@@ -96,11 +93,7 @@ test("every section can be reached by its address, and the contents of both page
   // A link to a section from before there were two pages leads to the first one, and from there on.
   await page.goto(new URL("methods.html#blocked", page.url()).href);
   await page.locator("#blocked a").click();
-  await page
-    .getByRole("heading", {
-      name: "One club after the other, or in an order nobody knows",
-    })
-    .waitFor();
+  await page.getByRole("heading", { name: "One club after the other, or in an order nobody knows" }).waitFor();
   assert.match(page.url(), /methods-full\.html#blocked$/);
   await context.close();
 });

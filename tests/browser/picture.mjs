@@ -22,12 +22,9 @@ async function screen(example, heading, { part, ...options } = {}) {
   }
   // What is still on its way below the answer moves nothing any more.
   await page.waitForLoadState("networkidle");
-  await page.locator(heading).evaluate((element) =>
-    scrollTo({
-      top: scrollY + element.getBoundingClientRect().top - 16,
-      behavior: "instant",
-    }),
-  );
+  await page
+    .locator(heading)
+    .evaluate((element) => scrollTo({ top: scrollY + element.getBoundingClientRect().top - 16, behavior: "instant" }));
   await page.evaluate(() => document.activeElement?.blur());
   const png = await page.screenshot({ animations: "disabled" });
   await context.close();
@@ -40,9 +37,7 @@ const screens = [
   await screen("twelve", "#landing", { part: "#landing", colorScheme: "dark" }),
 ];
 const width = screens.length * (phone.width + MARGIN) + MARGIN;
-const { page, context } = await open("", {
-  viewport: { width, height: phone.height + 2 * MARGIN },
-});
+const { page, context } = await open("", { viewport: { width, height: phone.height + 2 * MARGIN } });
 // The site's own policy forbids what this page is made of.
 await page.goto("about:blank");
 await page.setContent(`<style>

@@ -23,16 +23,11 @@ async function saved(page, name) {
     page.waitForEvent("download"),
     page.getByRole("button", { name }).first().click(),
   ]);
-  return {
-    name: download.suggestedFilename(),
-    bytes: await readFile(await download.path()),
-  };
+  return { name: download.suggestedFilename(), bytes: await readFile(await download.path()) };
 }
 
 test("shared from a phone, opened elsewhere: the same words, and whose settings they are", async () => {
-  const { page, context, watched } = await open("", {
-    permissions: ["clipboard-read", "clipboard-write"],
-  });
+  const { page, context, watched } = await open("", { permissions: ["clipboard-read", "clipboard-write"] });
   await paste(page, await demo("fair-12-yards"));
   await answer(page);
   const told = await answerAfter(page, () =>
@@ -55,9 +50,7 @@ test("shared from a phone, opened elsewhere: the same words, and whose settings 
   assertQuiet(watched);
   await context.close();
 
-  const elsewhere = await open(link.slice(siteUrl.length), {
-    viewport: { width: 1280, height: 900 },
-  });
+  const elsewhere = await open(link.slice(siteUrl.length), { viewport: { width: 1280, height: 900 } });
   const read = await answer(elsewhere.page);
   assert.equal(read.headline, told.headline);
   const squeezed = (text) => text.replace(/\s+/g, " ");
@@ -75,10 +68,7 @@ test("the device's share sheet gets the link, the words and the picture; closing
     window.handed = [];
     navigator.canShare = () => true;
     navigator.share = async (data) => {
-      window.handed.push({
-        ...data,
-        files: data.files?.map(({ name, type }) => `${name} ${type}`),
-      });
+      window.handed.push({ ...data, files: data.files?.map(({ name, type }) => `${name} ${type}`) });
       if (window.handed.length === 1) throw new DOMException("closed", "AbortError");
     };
   });
@@ -197,15 +187,9 @@ test("the report is saved as JSON and the page prints on a page or two", async (
   assertQuiet(watched);
 
   const client = await context.newCDPSession(page);
-  const { data } = await client.send("Page.printToPDF", {
-    paperWidth: 8.27,
-    paperHeight: 11.69,
-  });
+  const { data } = await client.send("Page.printToPDF", { paperWidth: 8.27, paperHeight: 11.69 });
   const { getDocument } = await import(fromWeb.resolve("pdfjs-dist/legacy/build/pdf.mjs"));
-  const pdf = await getDocument({
-    data: new Uint8Array(Buffer.from(data, "base64")),
-    verbosity: 0,
-  }).promise;
+  const pdf = await getDocument({ data: new Uint8Array(Buffer.from(data, "base64")), verbosity: 0 }).promise;
   const pages = await Promise.all(
     Array.from({ length: pdf.numPages }, async (_, at) => (await pdf.getPage(at + 1)).getTextContent()),
   );
@@ -222,9 +206,7 @@ test("the report is saved as JSON and the page prints on a page or two", async (
 });
 
 test("a link that is not whole says so and what to do, and leaves the page usable", async () => {
-  const { page, context, watched } = await open("#1.AQYBAgAA", {
-    viewport: phone,
-  });
+  const { page, context, watched } = await open("#1.AQYBAgAA", { viewport: phone });
   await page.getByText("This link is not whole").waitFor();
   await paste(page, await demo("fair-same"));
   assert.match((await answer(page)).headline, /\w/);

@@ -17,13 +17,7 @@ export async function paste(page, text) {
     clipboardData.setData("text/plain", pasted);
     const field = document.querySelector("#text");
     field.focus();
-    field.dispatchEvent(
-      new ClipboardEvent("paste", {
-        clipboardData,
-        bubbles: true,
-        cancelable: true,
-      }),
-    );
+    field.dispatchEvent(new ClipboardEvent("paste", { clipboardData, bubbles: true, cancelable: true }));
   }, text);
 }
 

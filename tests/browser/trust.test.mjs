@@ -72,9 +72,7 @@ test("of four equal clubs the lead is shown as what is left of it after luck", a
 });
 
 test("every shot fits a small phone, and its choice is large enough for a thumb", async () => {
-  const { page, context } = await open("#example=fair", {
-    viewport: { width: 360, height: 740 },
-  });
+  const { page, context } = await open("#example=fair", { viewport: { width: 360, height: 740 } });
   await answer(page);
   await page.getByText("Every shot, and leaving one out").click();
   assert.equal(await overflows(page), false);

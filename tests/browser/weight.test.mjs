@@ -15,10 +15,7 @@ const BESIDES = 6_000;
 
 const LINK = JSON.parse(readFileSync(new URL("../links/in-turn-yards.json", import.meta.url), "utf8")).link;
 
-for (const [what, fragment] of Object.entries({
-  pasted: "example=fair",
-  link: LINK,
-})) {
+for (const [what, fragment] of Object.entries({ pasted: "example=fair", link: LINK })) {
   test(`everything loaded for the first answer is within its budget: ${what}`, async () => {
     const weights = await loadedFor(fragment);
     const cores = weights.filter(([name]) => name.endsWith(".wasm"));
@@ -33,10 +30,7 @@ for (const [what, fragment] of Object.entries({
 
 /** Every file that was asked for before the answer stood, with its weight after gzip. */
 async function loadedFor(fragment) {
-  const context = await (await browser()).newContext({
-    viewport: phone,
-    serviceWorkers: "block",
-  });
+  const context = await (await browser()).newContext({ viewport: phone, serviceWorkers: "block" });
   const page = await context.newPage();
   const files = [];
   page.on("response", (response) => files.push(response));
