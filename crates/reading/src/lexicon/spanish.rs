@@ -9,7 +9,10 @@ use session::known::Known;
 pub(crate) static WORDS: [(Word, &str); 29] = [
     (Word::Measure(Known::Carry), "distanciadevuelo vuelo"),
     (Word::Measure(Known::Total), "distanciatotal distancia"),
-    (Word::Measure(Known::Offline), "desvio desviolateral desviacionlateral distancialateral dispersionlateral"),
+    (
+        Word::Measure(Known::Offline),
+        "desvio desviolateral desviacionlateral distancialateral dispersionlateral",
+    ),
     (Word::Measure(Known::BallSpeed), "velocidaddebola velocidadbola velbola"),
     (
         Word::Measure(Known::ClubSpeed),
