@@ -82,7 +82,7 @@ log-warm-up = Warm up: { $count } { $count ->
    *[other] balls
   }
 log-warm-up-free = Warm up as you like
-log-warm-up-help = These do not count. Use any of the clubs, or all of them. Stop if anything hurts, and mind who stands near.
+log-warm-up-help = These do not count. Use any of the clubs, or all of them. Stop if anything hurts, mind who stands near or down the range, and leave at the first thunder.
 log-warm = I’m warmed up
 log-rest = Rest two minutes first. Drink something.
 log-take = Take this club.

@@ -308,7 +308,7 @@ looked-after = Looked at after lap
 
 answer-title = The answer
 answer-against = against
-caution = Before you hit more balls: warm up, rest between sets, stop if anything hurts, and swing where nobody stands near or down the range. Outdoors, drink in the heat and leave at the first thunder.
+caution = Before you hit more balls: warm up, rest between sets, stop if anything hurts, and mind who stands near or down the range.
 other-measures = The other measures
 numbers-title = The numbers behind this
 trust-title = Can this session be trusted?

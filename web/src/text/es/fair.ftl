@@ -82,7 +82,7 @@ log-warm-up = Calienta: { $count } { $count ->
    *[other] bolas
   }
 log-warm-up-free = Calienta como quieras
-log-warm-up-help = No cuentan. Usa cualquiera de los palos, o todos. Para si algo te duele, y cuidado con quien esté cerca.
+log-warm-up-help = No cuentan. Usa cualquiera de los palos, o todos. Para si algo te duele, mira que no haya nadie cerca ni delante, y vete al primer trueno.
 log-warm = Ya he calentado
 log-rest = Descansa antes dos minutos. Bebe algo.
 log-take = Toma este palo.

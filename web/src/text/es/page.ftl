@@ -307,7 +307,7 @@ looked-after = Consulta tras el ciclo
 
 answer-title = La respuesta
 answer-against = frente a
-caution = Antes de pegar más bolas: calienta, descansa entre tandas, para si algo te duele y haz el swing donde no haya nadie cerca ni delante. Al aire libre, bebe si hace calor y vete al primer trueno.
+caution = Antes de pegar más bolas: calienta, descansa entre tandas, para si algo te duele y mira que no haya nadie cerca ni delante.
 other-measures = Las otras medidas
 numbers-title = Los números detrás de esto
 trust-title = ¿Se puede confiar en esta sesión?
