@@ -225,7 +225,7 @@ test("a plan goes to another phone as a link, opens there ready to start, and ne
   // The same link again, with a test under way: nothing is lost.
   await page.goto(address);
   await page.reload();
-  await page.getByText("The plan from the link waits").waitFor();
+  await page.getByText("then the plan from the link opens").waitFor();
   assert.equal(await shots(page), 1);
   // A link that was cut on its way says so.
   const other = await open(address.slice(siteUrl.length, -6), touched);

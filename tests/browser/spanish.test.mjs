@@ -109,6 +109,8 @@ const SHARED = new Set([
   "Smash factor",
   "Shot",
   "Invented shots: nobody hit them",
+  // Headings of the example's file, as they stand in it.
+  "Round",
   "Shot Round Build Carry (yd) Offline (yd)…",
 ]);
 
