@@ -2,7 +2,6 @@
  * What the browser says of where a golfer plays: which language to offer, how numbers are written there, and in what
  * distances are given. An address that says it otherwise counts more, and nothing of this leaves the page.
  */
-import type { Language } from "./say.js";
 import type { System } from "./units.js";
 
 /** Where golfers play in meters and their devices give miles an hour. Common practice; no source. */
@@ -13,7 +12,10 @@ const METERS_AND_MPH = new Set(
 const languageOf = (tag: string): string => tag.toLowerCase().split("-")[0]!;
 
 /** The first of the browser's languages that the page speaks; null when it speaks none of them. */
-export function ownLanguage(tags: readonly string[], spoken: readonly Language[]): Language | null {
+export function ownLanguage<Language extends string>(
+  tags: readonly string[],
+  spoken: readonly Language[],
+): Language | null {
   for (const tag of tags) {
     const found = spoken.find((one) => one === languageOf(tag));
     if (found) return found;
@@ -25,7 +27,7 @@ export function ownLanguage(tags: readonly string[], spoken: readonly Language[]
  * The tag by which numbers are written: Spanish has a comma in Madrid and a point in Mexico. English keeps its point
  * wherever it is read.
  */
-export function tagOf(language: Language, tags: readonly string[]): string {
+export function tagOf(language: string, tags: readonly string[]): string {
   if (language === "en") return language;
   return tags.find((tag) => languageOf(tag) === language && tag.includes("-")) ?? language;
 }

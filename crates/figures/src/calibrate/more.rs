@@ -1,9 +1,8 @@
 //! Targets about scatter, about leads among several builds, and about turns that take too long.
 
 use super::effort::{Effort, seed, sessions};
-use super::rate::{Limit, Row, rate, values};
+use super::rate::{ERROR, Limit, Row, rate, values};
 use super::sessions::{BALL_SPEED, CARRY, Design, Kind, MEASURED, answer, differs, fixed};
-use super::targets::ERROR;
 use crate::simulate::model::{NONE, STRONG, TYPICAL};
 use crate::simulate::{Effects, random};
 use rand_distr::{Distribution, StandardNormal};

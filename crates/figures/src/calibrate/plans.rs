@@ -116,6 +116,11 @@ impl Planned {
     }
 }
 
+/// Looks after every round from the second.
+pub(super) fn every_round(rounds: u32) -> Vec<u32> {
+    (2..=rounds).collect()
+}
+
 fn made<T>(result: Result<T, Refusal>) -> T {
     match result {
         Ok(made) => made,

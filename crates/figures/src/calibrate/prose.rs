@@ -1,10 +1,9 @@
 //! Target 18: the numbers that the methods page says in a sentence, most of them of methods that the answer does not use.
 
 use super::effort::{Effort, seed, sessions};
-use super::plans::{Planned, Wanted};
-use super::rate::{Limit, Row, rate, values};
+use super::plans::{Planned, Wanted, every_round};
+use super::rate::{ERROR, Limit, Row, rate, values};
 use super::sessions::{CARRY, Kind, answer, fixed};
-use super::targets::every_round;
 use crate::simulate::model::{NONE, STRONG};
 use judging::verdict::DecisionKind;
 use session::Session;
@@ -156,8 +155,7 @@ fn drifting_scatter(effort: Effort) -> Vec<Row> {
             estimate.is_some_and(|e| e.low > 1.0 || e.high < 1.0)
         });
         let what = format!("scatter of carry, equal clubs, {said}: missed by the interval");
-        Row::of_rate(18, what, found, Limit::AtMost(0.09), effort)
-            .promised_wrong_at_most(super::targets::ERROR)
+        Row::of_rate(18, what, found, Limit::AtMost(0.09), effort).promised_wrong_at_most(ERROR)
     };
     kinds.into_iter().map(row).collect()
 }

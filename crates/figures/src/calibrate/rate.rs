@@ -33,6 +33,9 @@ pub(crate) fn values<T: Send>(sessions: u64, of: impl Fn(u64) -> Option<T> + Syn
     found.into_iter().map(|(_, value)| value).collect()
 }
 
+/// How often an answer may be wrong when the number of shots was fixed, or looks were planned.
+pub(crate) const ERROR: f64 = 0.05;
+
 /// A counted share.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Rate {

@@ -2,9 +2,9 @@
 
 use super::effort::{Effort, seed, sessions};
 use super::more;
-use super::plans::{self, Planned, Wanted};
+use super::plans::{self, Planned, Wanted, every_round};
 use super::prose;
-use super::rate::{Limit, Row, rate};
+use super::rate::{ERROR, Limit, Row, rate};
 use super::sessions::{
     BALL_SPEED, CARRY, Design, Kind, MEASURED, OFFLINE, SPIN_RATE, answer, averages_only, differs, fixed,
 };
@@ -36,9 +36,6 @@ pub(crate) const ALL: [Target; 15] = [
     (&[17], plans::promises),
     (&[18], prose::sentences),
 ];
-
-/// How often an answer may be wrong when the number of shots was fixed, or looks were planned.
-pub(super) const ERROR: f64 = 0.05;
 
 const SIZES: [usize; 5] = [6, 9, 15, 20, 30];
 
@@ -187,11 +184,6 @@ fn planned(measure: usize, rounds: u32, level: Parameters, seed: u64) -> Planned
         margin: None,
     };
     Planned::new(&wanted, level, seed)
-}
-
-/// Looks after every round from the second.
-pub(super) fn every_round(rounds: u32) -> Vec<u32> {
-    (2..=rounds).collect()
 }
 
 /// Target 8: looking after every round of a plan.
