@@ -34,7 +34,7 @@ pub(crate) const ALL: [Target; 15] = [
     (&[14], more::honest_leads),
     (&[16], more::long_sets),
     (&[17], plans::promises),
-    (&[18], prose::sentences),
+    (&[21], prose::sentences),
 ];
 
 const SIZES: [usize; 5] = [6, 9, 15, 20, 30];
