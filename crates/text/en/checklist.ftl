@@ -4,7 +4,7 @@ why = { $measure ->
     [club_speed] Tells the club from the swing: a club swung faster that day goes farther whatever its shaft.
     [ball_speed] Shows whether a gap in carry comes from speed or from the flight.
     [strike_offset] Toe or heel costs speed and curves the ball; without it a better strike looks like a better club.
-    [strike_height] High or low on the face changes launch and spin more than most shafts do.
+    [strike_height] High or low on the face changes launch and spin, more than most shafts do by a golfers’ rule of thumb; no study behind it.
     [launch_angle] With spin it says what this ball speed could have carried.
     [spin_rate] With launch it says what this ball speed could have carried.
    *[offline] Farther is no gain if it is also wilder.

@@ -35,6 +35,7 @@ import { asking } from "./refusal.js";
 
 export type {
   Answer,
+  Ask,
   Build,
   CheckRequest,
   ColumnReading,
@@ -72,6 +73,7 @@ export type {
   Shot,
   Showing,
   Stopping,
+  StoppingWord,
   TextbookTest,
   TrustFinding,
   Unpacked,

@@ -67,6 +67,7 @@ export class StraightAnswerPage extends LightElement {
     undo: () => this.#dispatch({ type: "undone" }),
     ask: (patch) => this.#dispatch({ type: "asked", patch }),
     leaveOut: (shot, reason) => this.#dispatch({ type: "left_out", shot, reason }),
+    confirm: (shot) => this.#dispatch({ type: "confirmed", shot }),
     showMoreShots: () => this.#dispatch({ type: "more_shots" }),
     startAgain: () => this.#startAgain(),
     asSent: () => this.#dispatch({ type: "as_sent" }),

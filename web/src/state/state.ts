@@ -93,6 +93,8 @@ export interface State {
   answerIs: AnswerPlace;
   /** What was said by hand of single shots, by their place: why one is left out, or null that it counts. */
   setAside: SetAside;
+  /** Shots that were asked about and said to be right. */
+  confirmed: readonly number[];
   /** Rows of the list of shots that are open to view. */
   shotsShown: number;
   seen: Seen | null;
@@ -116,6 +118,7 @@ export type Message =
   | { type: "undone" }
   | { type: "read"; turn: number; results: readonly ReadResult[]; session: Session }
   | { type: "left_out"; shot: number; reason: string | null }
+  | { type: "confirmed"; shot: number }
   | { type: "more_shots" }
   | { type: "asked"; patch: Patch<Question> }
   | { type: "answered"; turn: number; report: Report }
@@ -147,6 +150,7 @@ export const start: State = {
   turn: 0,
   answerIs: "below",
   setAside: {},
+  confirmed: [],
   shotsShown: SHOTS_AT_ONCE,
   seen: null,
 };
@@ -208,6 +212,8 @@ function step(state: State, message: Message): State {
       return message.turn === state.turn ? afterReading(state, message) : state;
     case "left_out":
       return state.read ? afterLeavingOut(remembered(state, say("done-left-out")), state.read, message) : state;
+    case "confirmed":
+      return { ...state, confirmed: [...state.confirmed, message.shot] };
     case "more_shots":
       return { ...state, shotsShown: state.shotsShown + SHOTS_AT_ONCE };
     case "asked":
@@ -284,12 +290,14 @@ function afterReading(state: State, { results, session }: { results: readonly Re
     ? settled(state.question, session, state.measures)
     : opened(state.opening, session, state.measures);
   const read = { session, texts: given.length };
-  const setAside = isSameShots(read, state.read) ? state.setAside : {};
+  const same = isSameShots(read, state.read);
+  const [setAside, confirmed] = same ? [state.setAside, state.confirmed] : [{}, []];
   return {
     ...state,
     given,
     read: joinedWith(read, setAside),
     setAside,
+    confirmed,
     question,
     trouble: null,
     ...wish({ ...state, wants: null }, "check"),

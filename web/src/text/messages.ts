@@ -1,6 +1,8 @@
 /** Every message and what it has to be told. Made from the catalogues by `npm run texts`. */
 export interface Messages {
   "claim-supported": null;
+  "claim-nothing_against": null;
+  "claim-too_small": null;
   "claim-contradicted": null;
   "claim-not_settled": null;
   "claim-no_retest": null;
@@ -142,7 +144,6 @@ export interface Messages {
   "fair-looks-help": null;
   "fair-after-round": null;
   "fair-how-sure": null;
-  "fair-surest": { level: string | number };
   "sheet-title": { clubs: string | number };
   "sheet-against": null;
   "sheet-before": { count: string | number; cautions: string | number };
@@ -582,6 +583,7 @@ export interface Messages {
   "margin-usual": { margin: string | number; unit: string | number };
   "stopping": null;
   "stopping-fixed": null;
+  "stopping-not_fixed": null;
   "stopping-unknown": null;
   "stopping-planned": null;
   "rounds-planned": null;
@@ -589,6 +591,14 @@ export interface Messages {
   "answer-title": null;
   "answer-against": null;
   "caution": null;
+  "asks-was-fixed": null;
+  "asks-was-not-fixed": null;
+  "asks-in-turn": null;
+  "asks-one-after-the-other": null;
+  "asks-shot-right": null;
+  "asks-shot-slip": null;
+  "asks-shot-confirmed": null;
+  "reason-slip": null;
   "other-measures": null;
   "numbers-title": null;
   "trust-title": null;
@@ -596,7 +606,10 @@ export interface Messages {
   "picture-zone": { margin: string | number };
   "picture-no-difference": null;
   "picture-caption": null;
+  "picture-caption-level": { level: string | number };
   "picture-caption-ratio": null;
+  "picture-caption-ratio-level": { level: string | number };
+  "picture-level": { level: string | number };
   "picture-allowance": null;
   "picture-alternative": { what: string | number; each: string | number };
   "picture-alternative-zone": { what: string | number; each: string | number; margin: string | number };

@@ -10,6 +10,7 @@ mod plans;
 mod prose;
 mod rate;
 pub(crate) mod rivals;
+mod said;
 mod sessions;
 mod targets;
 

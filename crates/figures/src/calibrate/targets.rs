@@ -5,6 +5,7 @@ use super::more;
 use super::plans::{self, Planned, Wanted, every_round};
 use super::prose;
 use super::rate::{ERROR, Limit, Row, rate};
+use super::said;
 use super::sessions::{
     BALL_SPEED, CARRY, Design, Kind, MEASURED, OFFLINE, SPIN_RATE, answer, averages_only, differs, fixed,
 };
@@ -19,7 +20,7 @@ pub(crate) type Target = (&'static [u32], fn(Effort) -> Vec<Row>);
 
 /// Every target, in the order of their numbers. The fifteenth, that the same input gives the same figures to the
 /// last digit, is a test of the worked session in `stats`.
-pub(crate) const ALL: [Target; 15] = [
+pub(crate) const ALL: [Target; 19] = [
     (&[1, 2, 3], in_turn),
     (&[4], pick_ups),
     (&[5], blocked),
@@ -34,7 +35,11 @@ pub(crate) const ALL: [Target; 15] = [
     (&[14], more::honest_leads),
     (&[16], more::long_sets),
     (&[17], plans::promises),
-    (&[21], prose::sentences),
+    (&[18], said::more_shots),
+    (&[19], said::after_blocks),
+    (&[20], said::claims),
+    (&[21], said::nearer),
+    (&[22], prose::sentences),
 ];
 
 const SIZES: [usize; 5] = [6, 9, 15, 20, 30];

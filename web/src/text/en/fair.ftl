@@ -57,10 +57,9 @@ fair-same-note = The same: how often truly equal clubs are called the same withi
 fair-this-plan = (this plan)
 fair-record = Write down for every shot
 fair-looks = What each look costs
-fair-looks-help = An early look asks for a clearer gap than the last one, so that all looks together are wrong no more often than a single look at the end.
+fair-looks-help = An early look is held to a wider interval than the last, so that all of them together are wrong no more often than a single one.
 fair-after-round = After lap
 fair-how-sure = Interval that decides
-fair-surest = more than { $level } %
 
 ## The sheet on paper
 

@@ -57,10 +57,9 @@ fair-same-note = Iguales: con qué frecuencia dos palos de verdad iguales se dan
 fair-this-plan = (este plan)
 fair-record = Anotar en cada golpe
 fair-looks = Lo que cuesta consultar antes
-fair-looks-help = Una consulta temprana pide una diferencia más clara que la última, para que todas juntas no se equivoquen más que una sola al final.
+fair-looks-help = A una consulta temprana se le exige un intervalo más ancho que a la última, para que todas juntas no se equivoquen más que una sola.
 fair-after-round = Tras el ciclo
 fair-how-sure = Intervalo que decide
-fair-surest = más del { $level } %
 
 ## La hoja en papel
 
