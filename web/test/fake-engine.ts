@@ -54,6 +54,8 @@ export function readResult(of: Session): ReadResult {
     session: of,
     problems: [],
     notices: [],
+    doubts: [],
+    form: null,
     reading: {
       delimiter: "comma",
       decimal_mark: ".",

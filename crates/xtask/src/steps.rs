@@ -2,7 +2,7 @@
 
 use crate::packages::WASM_TARGET;
 use crate::shell::{cargo, node_tests, npm, program, run};
-use crate::{audit, browser, build, calibrated, everywhere, licenses, lighthouse, sizes, tidy, types};
+use crate::{audit, browser, build, calibrated, everywhere, licenses, lighthouse, photo, sizes, tidy, types};
 use anyhow::{Result, bail};
 use std::time::Instant;
 
@@ -29,7 +29,7 @@ const fn built(step: Step) -> Step {
     Step { needs_build: true, ..step }
 }
 
-static STEPS: [Step; 20] = [
+static STEPS: [Step; 21] = [
     quick(step("format", "rustfmt has nothing to change", format)),
     quick(step("lints", "clippy without a warning, native", lints)),
     quick(step("lints-wasm", "clippy without a warning, wasm32", lints_wasm)),
@@ -49,6 +49,7 @@ static STEPS: [Step; 20] = [
         licenses::check,
     ))),
     built(step("node", "the generated package in Node", || run(&mut node_tests("tests/node")?))),
+    built(step("photo", "the photos of the tree, read by the package that was built", photo::test)),
     built(step("typecheck", "the web side's types", || npm_script("typecheck"))),
     built(step("web", "web unit tests", || npm_script("test"))),
     built(step("browser", "journeys in a real browser", browser::test)),
@@ -136,6 +137,8 @@ fn lints_wasm() -> Result<()> {
         "--package=request",
         "--package=straight-answer",
         "--package=straight-answer-workbook",
+        "--package=photo",
+        "--package=straight-answer-photo",
         "--target",
         WASM_TARGET,
         "--",
