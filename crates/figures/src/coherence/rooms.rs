@@ -130,6 +130,8 @@ pub(crate) fn truths(number: u64, asked: &Asked, judged: &Judged<'_>) -> Vec<Fac
             "is.claim",
             match claim.kind {
                 ClaimKind::Supported => "supported",
+                ClaimKind::NothingAgainst => "nothing_against",
+                ClaimKind::TooSmall => "too_small",
                 ClaimKind::Contradicted => "contradicted",
                 ClaimKind::NotSettled => "not_settled",
                 ClaimKind::NoRetest => "no_retest",

@@ -51,6 +51,7 @@ fn of_session(judged: &Judged<'_>) -> Vec<Fact> {
         "is.number_fixed",
         match judged.settled.question.stopping {
             Stopping::Word(StoppingWord::Fixed) => "said",
+            Stopping::Word(StoppingWord::NotFixed) => "said_not",
             Stopping::Word(StoppingWord::Unknown) => "not_said",
             Stopping::Planned { .. } => "planned",
         },
@@ -126,8 +127,8 @@ fn of_judgment(session: &Session, judgment: &Judgment, add: &mut impl FnMut(&'st
             Order::Blocked | Order::Interleaved => "one_after_the_other",
         },
     );
-    if judgment.left_out > 0 {
-        let depends = judgment.with_all.disagrees_with(&judgment.without_left_out);
+    if let Some(aside) = &judgment.facts.set_aside {
+        let depends = aside.with_all.disagrees_with(&aside.without);
         add("is.depends", if depends { "yes" } else { "no" });
     }
     if !only_averages {
@@ -157,6 +158,7 @@ const fn why_word(why: Why) -> &'static str {
         Why::SpreadMissing => "spread_missing",
         Why::OnlyAverages => "only_averages",
         Why::NoScatter => "no_scatter",
+        Why::NoScatterInRounds => "no_scatter_in_rounds",
         Why::DependsOnLeftOut => "depends_on_left_out",
     }
 }
