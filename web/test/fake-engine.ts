@@ -82,6 +82,7 @@ export function report(measure = "carry", margin: number | null = 5): Report {
     estimate: null,
     words,
     numbers: { baseline: null, candidate: null },
+    printed: null,
     facts: FACTS,
   };
   return {

@@ -133,6 +133,7 @@ fn averages_only(case: &Case) -> Option<Overlay> {
 
 fn looked_at_before(case: &Case) -> Option<Overlay> {
     let (kind, voice) = (OverlayKind::LookedAtBefore, case.voice);
+    let theirs = voice.is_of_the_sender();
     match case.judgment.facts.number {
         NumberOfShots::SaidFixed => None,
         NumberOfShots::Planned { round, planned } if round >= planned => None,
@@ -144,7 +145,7 @@ fn looked_at_before(case: &Case) -> Option<Overlay> {
         NumberOfShots::SaidNotFixed => overlay(kind, say::not_fixed(voice), say::open_is_stricter(voice)),
         NumberOfShots::NotSaid => asking(
             Ask::NumberOfShots,
-            overlay(kind, say::fixed_not_said(voice), say::not_said_is_stricter(voice)),
+            overlay(kind, say::fixed_not_said(voice, theirs), say::not_said_is_stricter(voice, theirs)),
         ),
         NumberOfShots::NotOfThePlan { rounds, planned } => overlay(
             kind,

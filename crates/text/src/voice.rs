@@ -12,13 +12,15 @@ pub struct Voice {
     language: Language,
     /// What sizes are shown in.
     pub units: Units,
+    /// Whose shots are spoken of.
+    pub whose: Whose,
 }
 
 impl Voice {
     /// A language and what it shows sizes in.
     #[must_use]
     pub const fn new(language: Language, units: Units) -> Self {
-        Self { language, units }
+        Self { language, units, whose: Whose::Own }
     }
 
     /// English, in yards.
@@ -27,11 +29,33 @@ impl Voice {
         Self::new(Language::english(), Units::Yards)
     }
 
+    /// The same, of somebody else's shots.
+    #[must_use]
+    pub fn of_the_sender(&self) -> Self {
+        Self { whose: Whose::Sender, ..self.clone() }
+    }
+
+    /// Whether somebody else's shots are spoken of.
+    #[must_use]
+    pub fn is_of_the_sender(&self) -> bool {
+        self.whose == Whose::Sender
+    }
+
     /// The language alone.
     #[must_use]
     pub const fn language(&self) -> &Language {
         &self.language
     }
+}
+
+/// Whose shots are spoken of: whoever reads it, or somebody who shared them.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Whose {
+    /// Of who reads it.
+    #[default]
+    Own,
+    /// Of who shared them.
+    Sender,
 }
 
 /// What distances and speeds are shown in.

@@ -37,5 +37,6 @@ mod trust_figures;
 mod usual_figures;
 mod verdicts;
 mod weather;
+mod whose;
 mod worded;
 mod words;
