@@ -209,9 +209,8 @@ fn decided(settled: &Settled<'_>, judgments: &mut [Judgment]) {
 
 /// To each judgment, on which other measures its two builds differ: advice on one measure reads all.
 fn note_other_differences(per_measure: usize, judgments: &mut [Judgment]) {
-    let differs = |j: &Judgment| {
-        j.decision.kind == DecisionKind::Different && j.decision.matters != Some(Matters::No)
-    };
+    let differs =
+        |j: &Judgment| j.decision.kind == DecisionKind::Different && j.decision.matters != Some(Matters::No);
     let found: Vec<Option<MeasureId>> =
         judgments.iter().map(|j| differs(j).then(|| j.measure.clone())).collect();
     for (at, judgment) in judgments.iter_mut().enumerate() {

@@ -75,6 +75,18 @@ impl<'a> Case<'a> {
     /// `Driver B averaged 262 yd over 15 shots, Own driver 254 yd over 15.`
     pub(crate) fn averages(&self) -> String {
         let numbers = &self.judgment.pair.numbers;
+        if let Some(compared) = &self.judgment.pair.compared {
+            return say::averages_compared(
+                self.voice,
+                &compared.rounds.to_string(),
+                &self.candidate,
+                &self.value(compared.candidate),
+                &shots(self.voice, compared.n.candidate),
+                &self.baseline,
+                &self.value(compared.baseline),
+                &count_of(self.voice, compared.n.baseline),
+            );
+        }
         let (Some(candidate), Some(baseline)) = (numbers.candidate, numbers.baseline) else {
             return String::new();
         };
@@ -178,7 +190,9 @@ impl<'a> Case<'a> {
             Some(MoreShots::Tell { shots }) if mixed_up => {
                 sentences(&[self.first(), say::would_then_tell(self.voice, &each(shots))])
             }
-            Some(MoreShots::Tell { shots }) => sentences(&[say::would_tell(self.voice, &each(shots)), say::another_day(self.voice)]),
+            Some(MoreShots::Tell { shots }) => {
+                sentences(&[say::would_tell(self.voice, &each(shots)), say::another_day(self.voice)])
+            }
             Some(MoreShots::TooMany { shots }) => {
                 let too_many = match shots {
                     ..=MOST_SHOTS_NAMED => say::more_than_a_visit(self.voice, &each(shots)),

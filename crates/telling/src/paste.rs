@@ -165,7 +165,11 @@ fn title(session: &Session, report: &Report, voice: &Voice) -> String {
 fn travels(finding: &TrustFinding) -> bool {
     let said = matches!(
         finding.seen,
-        Seen::OddValue { .. } | Seen::Order { .. } | Seen::AveragesOnly | Seen::NumbersMissing { .. }
+        Seen::OddValue { .. }
+            | Seen::Moved { .. }
+            | Seen::Order { .. }
+            | Seen::AveragesOnly
+            | Seen::NumbersMissing { .. }
     );
     finding.weight == Weight::Serious && !said
 }

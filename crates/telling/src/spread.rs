@@ -51,7 +51,9 @@ fn different(case: &Case, estimate: &Estimate, direction: Direction) -> Words {
     let margin = margin(case, direction);
     let (headline, next) = match case.judgment.decision.matters {
         Some(Matters::No) => (say::too_small(case.voice, &does), case.choose()),
-        Some(Matters::Yes) | None => (say::matters(case.voice, &does, &margin), holds_here(case.voice, case.voice.is_of_the_sender())),
+        Some(Matters::Yes) | None => {
+            (say::matters(case.voice, &does, &margin), holds_here(case.voice, case.voice.is_of_the_sender()))
+        }
         Some(Matters::Maybe) => {
             (say::may_matter(case.voice, &does, &margin), more_shots(case, estimate, direction))
         }

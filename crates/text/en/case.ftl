@@ -4,6 +4,8 @@ does = { $club } { $verb }
 measure-of-does = { $measure } of { $club } { $verb }
 on-a-side = { $size } { $side }
 averages = { $candidate } averaged { $candidate-mean } over { $candidate-shots }, { $baseline } { $baseline-mean } over { $baseline-count }.
+averages-compared = In the { $rounds } rounds that hold both, { $candidate } averaged { $candidate-mean } over { $candidate-shots }, { $baseline }
+    { $baseline-mean } over { $baseline-count }.
 counts = { $baseline }: { $baseline-shots }. { $candidate }: { $candidate-shots }.
 luck = Two identical clubs{ $hit ->
     [in-this-order] {" "}hit in this order could

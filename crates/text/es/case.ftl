@@ -2,6 +2,8 @@ does = { $club } { $verb }
 measure-of-does = { $measure } de { $club } { $verb }
 on-a-side = { $size } { $side }
 averages = { $candidate } promedió { $candidate-mean } en { $candidate-shots }, { $baseline } { $baseline-mean } en { $baseline-count }.
+averages-compared = En las { $rounds } rondas que tienen los dos, { $candidate } promedió { $candidate-mean } en { $candidate-shots }, { $baseline }
+    { $baseline-mean } en { $baseline-count }.
 counts = { $baseline }: { $baseline-shots }. { $candidate }: { $candidate-shots }.
 luck = Dos palos idénticos{ $hit ->
     [in-this-order] {" "}usados en este orden podrían mostrar

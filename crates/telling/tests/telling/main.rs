@@ -18,6 +18,7 @@ mod landing;
 mod leading;
 mod luck;
 mod more_shots;
+mod moved;
 mod odd_values;
 mod order_known;
 mod planning;

@@ -26,7 +26,8 @@ fn same() -> Session {
 #[test]
 fn what_is_shared_speaks_of_the_sender() {
     let open = || Question { stopping: Stopping::default(), ..asking("carry") };
-    let sessions = [same(), in_turn("carry", 8, &[250.0, 270.0], 3.0), in_turn("carry", 2, &[250.0, 252.0], 9.0)];
+    let sessions =
+        [same(), in_turn("carry", 8, &[250.0, 270.0], 3.0), in_turn("carry", 2, &[250.0, 252.0], 9.0)];
     for session in sessions {
         for question in [asking("carry"), open()] {
             let said = shared(&session, &question);
@@ -42,7 +43,10 @@ fn what_is_shared_speaks_of_the_sender() {
 #[test]
 fn what_is_shared_says_who_says_that_the_number_was_fixed_and_that_nobody_can_check_it() {
     let said = shared(&same(), &asking("carry"));
-    assert!(said.contains("The sender says that the number of shots was fixed before; neither that nor typed"), "{said}");
+    assert!(
+        said.contains("The sender says that the number of shots was fixed before; neither that nor typed"),
+        "{said}"
+    );
     let open = shared(&same(), &Question { stopping: Stopping::default(), ..asking("carry") });
     assert!(!open.contains("The sender says") && open.contains("cannot be checked here"), "{open}");
 }
@@ -53,7 +57,11 @@ fn a_session_that_was_opened_is_told_as_the_senders_and_decided_alike() {
     let own = check(&request, &Voice::english()).expect("a report");
     let theirs = check(&request, &Voice::english().of_the_sender()).expect("a report");
     assert!(own.answer.words.headline.contains("your purpose"), "{}", own.answer.words.headline);
-    assert!(theirs.answer.words.headline.contains("the sender’s purpose"), "{}", theirs.answer.words.headline);
+    assert!(
+        theirs.answer.words.headline.contains("the sender’s purpose"),
+        "{}",
+        theirs.answer.words.headline
+    );
     assert_eq!((own.answer.decision, own.answer.estimate), (theirs.answer.decision, theirs.answer.estimate));
 }
 
