@@ -14,6 +14,8 @@ export type Voice = {
   table?: string | null;
   /** What distances and speeds are shown in; left out, yards and miles an hour. */
   units?: "yards" | "meters" | null;
+  /** Whose shots are spoken of; left out, those of who reads it. */
+  whose?: "own" | "sender" | null;
 };
 "#;
 
@@ -23,6 +25,14 @@ export type Voice = {
 struct Wanted {
     table: Option<String>,
     units: Option<WantedUnits>,
+    whose: Option<WantedWhose>,
+}
+
+#[derive(Deserialize)]
+#[serde(rename_all = "snake_case")]
+enum WantedWhose {
+    Own,
+    Sender,
 }
 
 #[derive(Deserialize)]
@@ -37,7 +47,7 @@ pub(crate) fn heard(voice: JsValue) -> Result<Voice, JsValue> {
     if voice.is_null() || voice.is_undefined() {
         return Ok(Voice::english());
     }
-    let Wanted { table, units } = understood(voice, "voice", &Voice::english())?;
+    let Wanted { table, units, whose } = understood(voice, "voice", &Voice::english())?;
     let units = match units {
         Some(WantedUnits::Meters) => Units::Meters,
         Some(WantedUnits::Yards) | None => Units::Yards,
@@ -47,7 +57,11 @@ pub(crate) fn heard(voice: JsValue) -> Result<Voice, JsValue> {
         Some(Ok(language)) => language,
         Some(Err(_)) => return Err(thrown(&of_another_version())),
     };
-    Ok(Voice::new(language, units))
+    let voice = Voice::new(language, units);
+    Ok(match whose {
+        Some(WantedWhose::Sender) => voice.of_the_sender(),
+        Some(WantedWhose::Own) | None => voice,
+    })
 }
 
 /// Said in English: the other language is what could not be taken.

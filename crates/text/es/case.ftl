@@ -2,6 +2,8 @@ does = { $club } { $verb }
 measure-of-does = { $measure } de { $club } { $verb }
 on-a-side = { $size } { $side }
 averages = { $candidate } promedió { $candidate-mean } en { $candidate-shots }, { $baseline } { $baseline-mean } en { $baseline-count }.
+averages-compared = En las { $rounds } rondas que tienen los dos, { $candidate } promedió { $candidate-mean } en { $candidate-shots }, { $baseline }
+    { $baseline-mean } en { $baseline-count }.
 counts = { $baseline }: { $baseline-shots }. { $candidate }: { $candidate-shots }.
 luck = Dos palos idénticos{ $hit ->
     [in-this-order] {" "}usados en este orden podrían mostrar
@@ -27,7 +29,8 @@ go-on = Sigue: { $rounds ->
 more-than-can-be-hit = Con esta dispersión harían falta más golpes de los que nadie puede dar: piensa si te
     serviría una diferencia mayor.
 more-than-a-visit = Con esta dispersión harían falta unos { $shots } golpes con cada palo para saberlo en 8 de cada 10 pruebas así: más
-    de lo que cabe en una visita. Si no buscas una diferencia mayor, elige por sensaciones, aspecto o precio.
+    de lo que cabe en una visita. Vuelve otro día y junta los días, busca una diferencia mayor, o mira cuál de los dos agrupa mejor.
+another-day = O vuelve otro día y junta los días.
 usually-tells = Con 8 de cada 10 pruebas de este tamaño se sabe; con esta no. Con otra igual muy probablemente se sabría.
 would-tell = Con unos { $shots } golpes con cada palo, planeados de antemano y en turnos de tres, muy probablemente se sabría: así es en 8 de
     cada 10 pruebas.

@@ -6,6 +6,7 @@ import type { PagePort } from "../state/page-port.js";
 import { type Language, language, say } from "../text/say.js";
 import { LANGUAGES, pageIn } from "../text/spoken.js";
 import { isMetric, type System } from "../text/units.js";
+import { asOwn } from "./own-session.js";
 
 /** How the page would go on. */
 interface Way {
@@ -55,5 +56,5 @@ async function addressOf(way: Way, page: PagePort): Promise<string | null> {
   const current = page.current();
   if (!current) return address + location.hash;
   const { session, question } = current;
-  return (await (await page.engine).share({ session, question, view: {}, address })).link;
+  return (await (await page.engine).share({ session, question, view: {}, address: asOwn(address) })).link;
 }

@@ -353,6 +353,7 @@ export interface Messages {
   "lead": null;
   "promise": null;
   "your-shots": null;
+  "their-shots": null;
   "opening": null;
   "loading": null;
   "working": null;
@@ -570,6 +571,7 @@ export interface Messages {
   "add-file": null;
   "counts-title": null;
   "which-yours": null;
+  "which-theirs": null;
   "whichever": null;
   "whichever-now": { name: string | number };
   "against": null;
