@@ -23,14 +23,8 @@ pub(crate) fn mark(draft: &mut Draft, others: &[(usize, LineIs)], grid: &Grid, t
         return;
     }
     let (Some(&first), Some(&last)) = (draft.lines.iter().min(), draft.lines.iter().max()) else { return };
-    let mut found: Vec<(u32, String)> = others
-        .iter()
-        .filter(|(_, is)| *is == LineIs::Text)
-        .filter_map(|(row, _)| {
-            Some((grid.line(*row), label(&grid.cells(*row).collect::<Vec<_>>().join(" "))?))
-        })
-        .filter(|(line, _)| (first..last).contains(line))
-        .collect();
+    let within = |line: &u32| (first..last).contains(line);
+    let mut found: Vec<(u32, String)> = drawn(others, grid).filter(|(line, _)| within(line)).collect();
     found.sort_unstable();
     found.truncate(MOST_SECOND - 1);
     let Some((_, name)) = found.first() else { return };
@@ -45,6 +39,19 @@ pub(crate) fn mark(draft: &mut Draft, others: &[(usize, LineIs)], grid: &Grid, t
         let message = say::something_changed(talk.voice(), label);
         talk.notice(NoticeKind::SomethingChanged, place(*line, ""), message);
     }
+}
+
+/// Whether there is such a line anywhere.
+pub(crate) fn are_among(others: &[(usize, LineIs)], grid: &Grid) -> bool {
+    drawn(others, grid).next().is_some()
+}
+
+/// Every line of text that is drawn and named.
+fn drawn(others: &[(usize, LineIs)], grid: &Grid) -> impl Iterator<Item = (u32, String)> {
+    others.iter().filter(|(_, is)| *is == LineIs::Text).filter_map(|(row, _)| {
+        let text = grid.cells(*row).collect::<Vec<_>>().join(" ");
+        Some((grid.line(*row), label(&text)?))
+    })
 }
 
 /// What stands on a drawn line.
