@@ -29,7 +29,7 @@ first-read-every-shot = Have { $measure } read on every shot, so that it can be 
 go-on = Go on: { NUMBER($rounds) } { $rounds ->
     [one] lap
    *[other] laps
-} of your plan remain.
+} of the plan remain.
 more-than-can-be-hit = With this much scatter it would take more shots than anybody can hit: ask whether a bigger
     gap would do.
 more-than-a-visit = With this much scatter it would take about { $shots } shots with each to tell in 8 of 10 such tests: more than

@@ -25,7 +25,7 @@ first-read-every-shot = Haz que se lea { $measure } en cada golpe, para poder co
 go-on = Sigue: { $rounds ->
     [one] queda { NUMBER($rounds) } ciclo
    *[other] quedan { NUMBER($rounds) } ciclos
-} de tu plan.
+} del plan.
 more-than-can-be-hit = Con esta dispersión harían falta más golpes de los que nadie puede dar: piensa si te
     serviría una diferencia mayor.
 more-than-a-visit = Con esta dispersión harían falta unos { $shots } golpes con cada palo para saberlo en 8 de cada 10 pruebas así: más
