@@ -17,7 +17,7 @@ use crate::report::{finish, whole};
 use crate::take::around::Around;
 use crate::take::ctx::Ctx;
 use crate::take::strand::strands;
-use crate::take::{averages, shots};
+use crate::take::{averages, breaks, shots};
 use crate::talk::Talk;
 use crate::trim::{has, is_blank};
 use crate::understand::column::Column;
@@ -46,6 +46,9 @@ pub fn read_plain(text: &str, voice: &Voice) -> Option<ReadResult> {
     let sorted = blocks::sort(&grid, &hints);
     let [block] = sorted.blocks.as_slice() else { return None };
     block.headings?;
+    if breaks::are_among(&sorted.others, &grid) {
+        return None;
+    }
     let said = Around::of(&grid, &sorted).speaks_of_averages;
     let mut columns = column::profile(&grid, &[block]);
     if !are_plain(&columns) || averages::are_averages(&columns, &block.body, &grid, &hints, said) {

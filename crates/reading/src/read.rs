@@ -21,7 +21,7 @@ use crate::report::{agreement, finish, whole};
 use crate::take::around::Around;
 use crate::take::ctx::Ctx;
 use crate::take::strand::strands;
-use crate::take::{averages, receipt, second_factor, shots, summary};
+use crate::take::{averages, breaks, receipt, second_factor, shots, summary};
 use crate::talk::{Talk, place};
 use crate::trim::is_blank;
 use crate::understand::column::Column;
@@ -140,6 +140,7 @@ fn read_tables(grid: &Grid, format: Format, hints: &Hints, talk: Talk) -> ReadRe
         let rows: Vec<usize> = table.blocks.iter().flat_map(|b| b.body.iter().copied()).collect();
         second_factor::attach(&mut ctx.draft, &table.columns, grid, &rows);
     }
+    breaks::mark(&mut ctx.draft, &sorted.others, grid, &mut ctx.talk);
     second_factor::settle(&mut ctx.draft.session, &mut ctx.talk);
     let rows = std::mem::take(&mut ctx.summaries);
     let gaps = agreement::compare(&ctx.draft, &rows, &mut ctx.talk);
