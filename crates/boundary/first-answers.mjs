@@ -53,6 +53,7 @@ const SAID = [
   {},
   { stopping: "fixed" },
   { stopping: "fixed", margin: 4 },
+  { stopping: "not_fixed" },
   { candidate: 1 },
   { goal: "higher", margin: 5 / 0.9144 },
   { baseline: 1 },

@@ -39,7 +39,20 @@ export type Answer = {
    * Sentences for it.
    */
   words: Words,
+  /**
+   * What is known of how it came about; null when there is no candidate.
+   */
+  facts: PairFacts | null,
 };
+
+/**
+ * What only the golfer knows, and a tap can say.
+ */
+export type Ask = { "about": "number_of_shots" } | { "about": "order" } | { "about": "shot",
+/**
+ * Its place in the session, from 0.
+ */
+shot: number, };
 
 /**
  * The question with every default filled in, so that a link opened later says the same.
@@ -73,6 +86,24 @@ export type Asked = {
    * How it was decided when to stop.
    */
   stopping: Stopping,
+};
+
+/**
+ * The averages of one build.
+ */
+export type AveragesRow = {
+  /**
+   * The build, as the sentence names it.
+   */
+  name: string,
+  /**
+   * The number of shots, null when it is not said.
+   */
+  n: number | null,
+  /**
+   * Averages as written, by measure.
+   */
+  values: { [key in string]: number },
 };
 
 /**
@@ -122,6 +153,10 @@ export type BestBand = {
    * What it would add, yd; never below zero.
    */
   gain: number,
+  /**
+   * Whether the window set it, not the flight.
+   */
+  at_edge: boolean,
 };
 
 /**
@@ -467,6 +502,20 @@ export type CheckRequest = {
    * What is asked of them.
    */
   question: Question,
+};
+
+/**
+ * One tap that settles a doubt.
+ */
+export type Choice = {
+  /**
+   * What it says.
+   */
+  says: Settled,
+  /**
+   * On its button.
+   */
+  label: string,
 };
 
 /**
@@ -995,6 +1044,11 @@ export type Doubt = {
 };
 
 /**
+ * What a doubt is about.
+ */
+export type DoubtKind = "many_clubs" | "measure_guessed" | "unknown_heading" | "headed_alike" | "unit" | "unit_of_club" | "units_mixed" | "out_of_range" | "above_total" | "plus_minus" | "odd_spread" | "same_name" | "one_row" | "odd_name" | "left_out_why";
+
+/**
  * An effect, told.
  */
 export type Effect = {
@@ -1189,6 +1243,10 @@ export type Finding = {
    * Textbook results.
    */
   numbers: Numbers,
+  /**
+   * What is known of how it came about.
+   */
+  facts: PairFacts,
 };
 
 /**
@@ -1323,6 +1381,11 @@ export type ForBuild = {
 };
 
 /**
+ * Figures found in sentences, as the forms of the page hold them.
+ */
+export type Form = { "kind": "averages", "rows": Array<AveragesRow> } | { "kind": "list", "rows": Array<ListRow> };
+
+/**
  * How often a test like this finds a true difference of some size.
  */
 export type Found = {
@@ -1450,6 +1513,10 @@ export type Hints = {
    * Read the letters O, l, I, S and B in numbers as the digits 0, 1, 1, 5 and 8.
    */
   letters_as_digits?: boolean,
+  /**
+   * What was said to doubts, by their keys.
+   */
+  settled?: { [key in string]: Settled },
 };
 
 /**
@@ -1505,6 +1572,11 @@ export type HonestLead = {
    */
   by_luck: number,
 };
+
+/**
+ * What is known of the order in which two clubs were hit, and whether it could be used.
+ */
+export type HowHit = "in_turn" | "in_turn_not_compared" | "one_after_the_other" | "not_known";
 
 /**
  * One way to carry farther at the same ball speed.
@@ -1781,7 +1853,7 @@ export type Launch = {
 /**
  * How shots lie in the text.
  */
-export type Layout = "rows" | "blocks" | "column_per_build" | "side_by_side" | "column_after_column" | "averages" | "measures_down";
+export type Layout = "rows" | "blocks" | "column_per_build" | "row_per_build" | "side_by_side" | "column_after_column" | "averages" | "measures_down";
 
 /**
  * The least and the most of a count.
@@ -1870,6 +1942,20 @@ message: string, } | { "kind": "skipped",
  * In plain words.
  */
 message: string, };
+
+/**
+ * The shots of one build.
+ */
+export type ListRow = {
+  /**
+   * The build, as the sentence names it.
+   */
+  name: string,
+  /**
+   * Shots as written.
+   */
+  shots: Array<number>,
+};
 
 /**
  * One shot as it was written down in the bay.
@@ -2224,6 +2310,27 @@ export type NowTurn = {
 };
 
 /**
+ * What was said of the number of shots.
+ */
+export type NumberOfShots = "said_fixed" | "said_not_fixed" | "not_said" | { "planned": {
+  /**
+   * Rounds that were hit.
+   */
+  round: number,
+  /**
+   * Rounds that were planned.
+   */
+  planned: number, } } | { "not_of_the_plan": {
+  /**
+   * Rounds that hold both clubs.
+   */
+  rounds: number,
+  /**
+   * Rounds that were planned.
+   */
+  planned: number, } };
+
+/**
  * The numbers behind a finding, as a textbook would print them: no widening, no allowance.
  */
 export type Numbers = {
@@ -2254,6 +2361,27 @@ export type Numbers = {
 };
 
 /**
+ * Why a value is asked about.
+ */
+export type Odd = { "kind": "out_of_range",
+/**
+ * The least it can be.
+ */
+low: number,
+/**
+ * The most.
+ */
+high: number, } | { "kind": "moves_the_answer",
+/**
+ * By how much.
+ */
+by: number,
+/**
+ * What matters.
+ */
+margin: number, };
+
+/**
  * A shot's place on the map.
  */
 export type OnMap = {
@@ -2279,6 +2407,11 @@ export type OnMap = {
  * How builds and time lie in the session.
  */
 export type Order = "interleaved" | "blocked" | "unknown";
+
+/**
+ * Whether the interval leaves room for what warming up and tiring can do.
+ */
+export type OrderAllowance = "not_needed" | "included" | "size_not_known";
 
 /**
  * Where a normal scatter like this puts a share of its shots.
@@ -2318,12 +2451,16 @@ export type Overlay = {
    * What it means for this session, in its own numbers.
    */
   detail: string,
+  /**
+   * What the golfer can say to it; null when there is nothing to say.
+   */
+  asks: Ask | null,
 };
 
 /**
  * What stands over a verdict and changes how it must be read.
  */
-export type OverlayKind = "order_mixed_up" | "left_out" | "several_builds" | "looked_at_before" | "margin_changed" | "averages_only";
+export type OverlayKind = "odd_value" | "order_mixed_up" | "left_out" | "several_builds" | "looked_at_before" | "margin_changed" | "averages_only";
 
 /**
  * Which build it was for each question; null where the golfer felt no difference or did not say.
@@ -2367,6 +2504,32 @@ export type PackRequest = {
    * How it was looked at; may be left out.
    */
   view?: View,
+};
+
+/**
+ * The facts of one comparison.
+ */
+export type PairFacts = {
+  /**
+   * How the two were hit.
+   */
+  order: HowHit,
+  /**
+   * Whether the interval leaves room for it.
+   */
+  order_allowance: OrderAllowance,
+  /**
+   * What was said of the number of shots.
+   */
+  number: NumberOfShots,
+  /**
+   * What it rests on.
+   */
+  rests_on: RestsOn,
+  /**
+   * What was set aside; absent when nothing was.
+   */
+  set_aside?: SetAside,
 };
 
 /**
@@ -2415,6 +2578,20 @@ export type Part = {
    * Whose doing.
    */
   belongs: Belongs,
+};
+
+/**
+ * So many shots of so many.
+ */
+export type PartOf = {
+  /**
+   * How many.
+   */
+  shots: number,
+  /**
+   * Of all of this club.
+   */
+  of: number,
 };
 
 /**
@@ -3020,6 +3197,14 @@ export type ReadResult = {
    * Figures in the file that cannot come from its shots.
    */
   gaps: Array<SummaryGap>,
+  /**
+   * What only the golfer can say, most urgent first; the answer waits for it.
+   */
+  doubts: Array<ReadingDoubt>,
+  /**
+   * What was found in sentences, for a form that opens filled in.
+   */
+  form: Form | null,
 };
 
 /**
@@ -3054,6 +3239,48 @@ export type Reading = {
    * The measure of a table with one column for each build.
    */
   single_measure: MeasureId | null,
+};
+
+/**
+ * Something about the reading that only the golfer can say.
+ */
+export type ReadingDoubt = {
+  /**
+   * Its name in [`crate::Hints::settled`].
+   */
+  key: string,
+  /**
+   * What it is about.
+   */
+  kind: DoubtKind,
+  /**
+   * The measure, null where it is about no single one.
+   */
+  measure: MeasureId | null,
+  /**
+   * Builds it touches, by index.
+   */
+  builds: Array<number>,
+  /**
+   * Lines it touches, the first ones; empty when it is about a whole column or build.
+   */
+  lines: Array<number>,
+  /**
+   * The measures whose answer waits for it; empty: every answer waits.
+   */
+  holds: Array<MeasureId>,
+  /**
+   * What is asked, in plain words.
+   */
+  question: string,
+  /**
+   * What can be said to it, the likeliest first.
+   */
+  choices: Array<Choice>,
+  /**
+   * Some shots of each build, as they were read.
+   */
+  samples: Array<Sample>,
 };
 
 /**
@@ -3147,6 +3374,11 @@ export type ReportFile = {
 };
 
 /**
+ * What a comparison rests on.
+ */
+export type RestsOn = "shots" | "averages";
+
+/**
  * What a column holds.
  */
 export type Role = "build" | "round" | "number" | "time" | "count" | "left_out" | { "measure": MeasureId } | { "deviation": MeasureId } | { "low": MeasureId } | { "high": MeasureId } | "second" | "ignored";
@@ -3175,6 +3407,20 @@ export type RowCounts = {
    * Rows that could not be used; each has a problem.
    */
   problems: number,
+};
+
+/**
+ * Some shots of a build, in words, to see whether they were understood.
+ */
+export type Sample = {
+  /**
+   * Index of the build.
+   */
+  build: number,
+  /**
+   * Its first shots, one text each.
+   */
+  shots: Array<string>,
 };
 
 /**
@@ -3282,7 +3528,35 @@ order: Order,
 /**
  * Rounds that hold both builds.
  */
-rounds: number, } | { "kind": "long_turns",
+rounds: number,
+/**
+ * The one of the two that was hit first in every round.
+ */
+always_first: number | null, } | { "kind": "odd_value",
+/**
+ * Its shot, from 0; null for an average.
+ */
+shot: number | null,
+/**
+ * Index of the build.
+ */
+build: number,
+/**
+ * The measure.
+ */
+measure: MeasureId,
+/**
+ * The value.
+ */
+value: number,
+/**
+ * Why it is asked about.
+ */
+because: Odd,
+/**
+ * How many more values of this measure are like it.
+ */
+others: number, } | { "kind": "long_turns",
 /**
  * Average number of shots with one build in a round.
  */
@@ -3360,9 +3634,9 @@ n: number,
  */
 claimed: number | null, } | { "kind": "left_out",
 /**
- * How many, by build index.
+ * How many of how many, by build index.
  */
-by_build: Array<number>, } | { "kind": "far_shots",
+by_build: Array<PartOf>, } | { "kind": "far_shots",
 /**
  * How many.
  */
@@ -3374,7 +3648,15 @@ build: number, } | { "kind": "few_shots_decide",
 /**
  * How many.
  */
-shots: number, } | { "kind": "not_fixed" } | { "kind": "planned_looks",
+shots: number, } | { "kind": "not_fixed" } | { "kind": "fixed_not_said" } | { "kind": "not_of_the_plan",
+/**
+ * Rounds that hold both builds.
+ */
+rounds: number,
+/**
+ * Rounds planned.
+ */
+planned: number, } | { "kind": "planned_looks",
 /**
  * Rounds hit.
  */
@@ -3433,6 +3715,40 @@ export type Session = {
    */
   weather?: Conditions,
 };
+
+/**
+ * What was set aside of two clubs, and the answer without it.
+ */
+export type SetAside = {
+  /**
+   * Of the baseline.
+   */
+  baseline: PartOf,
+  /**
+   * Of the candidate.
+   */
+  candidate: PartOf,
+  /**
+   * Values of this measure among them that cannot be, and count in neither answer.
+   */
+  slips: number,
+  /**
+   * What every shot decides.
+   */
+  with_all: Decision,
+  /**
+   * What the others decide.
+   */
+  without: Decision,
+  /**
+   * Size and uncertainty from the others; absent where nothing can be estimated.
+   */
+  estimate_without?: Estimate,
+};
+/**
+ * What the golfer can say to a doubt.
+ */
+export type Settled = "right" | "leave_out" | "one_club" | "second" | "count" | { "unit": string } | { "measure": MeasureId } | { "column": number } | { "reason": string };
 
 /**
  * What [`share`] is asked.
@@ -3677,7 +3993,7 @@ export type Stopping = StoppingWord | {
 /**
  * Plain stopping rules, without a plan.
  */
-export type StoppingWord = "fixed" | "unknown";
+export type StoppingWord = "fixed" | "not_fixed" | "unknown";
 
 /**
  * Averages that a source gave for one build.

@@ -123,7 +123,7 @@ known! {
     /// Left or right at the start.
     LaunchDirection "launch_direction": row("Launch direction", Deg, 1, NearerZero, (-45.0, 45.0), (1.0, Flight)),
     /// Revolutions.
-    SpinRate "spin_rate": row("Spin rate", Rpm, 0, Depends, (0.0, 15000.0), (250.0, Flight))
+    SpinRate "spin_rate": row("Spin rate", Rpm, 0, Depends, (500.0, 15000.0), (250.0, Flight))
         .scatters(250.0, 400.0, 600.0, 8.0).drifts(150.0),
     /// Tilt of the spin.
     SpinAxis "spin_axis": row("Spin axis", Deg, 1, NearerZero, (-60.0, 60.0), (3.0, Flight)),

@@ -6,7 +6,8 @@ use crate::left_out::depends_on_left_out;
 use crate::spread;
 use crate::words::Words;
 use judging::Judgment;
-use judging::analysis::{Estimate, Method};
+use judging::analysis::Estimate;
+use judging::facts::{HowHit, RestsOn};
 use judging::verdict::{Decision, DecisionKind, Direction, Matters, Nearer, Why};
 use session::Session;
 use session::measure::{Margin, MeasureId};
@@ -48,16 +49,18 @@ fn different(case: &Case, estimate: &Estimate) -> Words {
     let (does, more, margin) = (case.does(direction), case.more(direction), case.margin());
     let (low, high) = (estimate.decided_by.low, estimate.decided_by.high);
     let span = case.subject.span(low, high, case.judgment.margin.map(Margin::value));
-    let mixed_up = estimate.order_allowance > 0.0;
+    let allowed = case.order_is_allowed_for();
     let headline = match decision.matters {
-        Some(Matters::Yes) => say::matters(case.voice, &does, mixed_up, &span, more, &margin),
-        Some(Matters::Maybe) => say::may_matter(case.voice, &does, mixed_up, &span, &margin),
+        Some(Matters::Yes) => say::matters(case.voice, &does, allowed, &span, more, &margin),
+        Some(Matters::Maybe) => say::may_matter(case.voice, &does, allowed, &span, &margin),
         Some(Matters::No) => say::too_small(case.voice, &does, &span),
-        None => say::different(case.voice, &does, mixed_up, &span),
+        None => say::different(case.voice, &does, allowed, &span),
     };
     let next = match decision.matters {
         Some(Matters::No) => say::choose_freely(case.voice),
-        _ if mixed_up => sentences(&[say::hint_no_proof(case.voice), case.shots_in_turn(estimate)]),
+        _ if case.judgment.facts.order_is_mixed_up() => {
+            sentences(&[hint_no_proof(case), case.shots_in_turn(estimate)])
+        }
         Some(Matters::Maybe) => case.more_shots(estimate),
         Some(Matters::Yes) | None => say::holds_that_day(case.voice),
     };
@@ -70,6 +73,18 @@ fn different(case: &Case, estimate: &Estimate) -> Words {
         line,
         detail: sentences(&[case.averages(), case.luck(estimate)]),
         next,
+    }
+}
+
+/// Why a difference is a hint, as far as the order is known.
+fn hint_no_proof(case: &Case) -> String {
+    match (case.judgment.facts.order, case.judgment.facts.rests_on) {
+        (HowHit::InTurn | HowHit::InTurnNotCompared, _) => {
+            say::hint_not_compared(case.voice, &case.subject.name)
+        }
+        (HowHit::OneAfterTheOther, _) => say::hint_no_proof(case.voice),
+        (HowHit::NotKnown, RestsOn::Shots) => say::hint_order_not_known(case.voice),
+        (HowHit::NotKnown, RestsOn::Averages) => say::hint_averages(case.voice),
     }
 }
 
@@ -108,11 +123,16 @@ fn cannot_tell(case: &Case, estimate: &Estimate) -> Words {
         };
     }
     let (baseline, candidate, name) = (&case.baseline, &case.candidate, &case.subject.name);
-    let headline = match estimate.method {
-        Method::Rounds | Method::SpreadRatio => say::not_apart(case.voice, baseline, candidate, name),
-        Method::WelchWithAllowance => say::not_apart_not_in_turn(case.voice, baseline, candidate, name),
-        Method::SummaryWithAllowance | Method::SummaryAssumedSpread => {
-            say::not_apart_averages(case.voice, baseline, candidate, name)
+    let headline = match (case.judgment.facts.rests_on, case.judgment.facts.order) {
+        (RestsOn::Averages, _) => say::not_apart_averages(case.voice, baseline, candidate, name),
+        (RestsOn::Shots, HowHit::OneAfterTheOther) => {
+            say::not_apart_not_in_turn(case.voice, baseline, candidate, name)
+        }
+        (RestsOn::Shots, HowHit::NotKnown) => {
+            say::not_apart_order_not_known(case.voice, baseline, candidate, name)
+        }
+        (RestsOn::Shots, HowHit::InTurn | HowHit::InTurnNotCompared) => {
+            say::not_apart(case.voice, baseline, candidate, name)
         }
     };
     Words {

@@ -5,12 +5,17 @@ use crate::format::{Subject, chance, count_of, shots};
 use crate::phrases::{Phrase, phrase_for};
 use judging::Judgment;
 use judging::analysis::{Estimate, Group, MoreShots};
+use judging::facts::{HowHit, OrderAllowance};
 use judging::verdict::Direction;
 use session::Session;
 use session::measure::Margin;
 use session::names::short_name;
 use text::case as say;
+use text::case::Hit;
 use text::{Voice, capital};
+
+/// Above this many shots a number tells less than words.
+const MOST_SHOTS_NAMED: u32 = 500;
 
 /// One judgment with the names that its sentences use.
 #[derive(Debug)]
@@ -93,20 +98,46 @@ impl<'a> Case<'a> {
 
     /// How often luck alone does this.
     pub(crate) fn luck(&self, estimate: &Estimate) -> String {
-        say::luck(self.voice, estimate.order_allowance > 0.0, &chance(self.voice, estimate.chance_if_same))
+        say::luck(self.voice, self.order_of_luck(), &chance(self.voice, estimate.chance_if_same))
     }
 
     /// `Allowing for luck, the true difference may lie anywhere from 5 yd less to 11 yd more (95 % interval).`
     pub(crate) fn between(&self, estimate: &Estimate) -> String {
         let (low, high) = self.ends(estimate);
         let level = level_text(self.voice, estimate.decided_by.level);
-        say::between(self.voice, estimate.order_allowance > 0.0, &low, &high, &level)
+        say::between(self.voice, self.order_is_allowed_for(), &low, &high, &level)
     }
 
     /// `Cannot tell: anything between 5 yd less and 11 yd more.`
     pub(crate) fn cannot_tell_in_short(&self, estimate: &Estimate) -> String {
         let (low, high) = self.ends(estimate);
         say::cannot_tell_in_short(self.voice, &low, &high)
+    }
+
+    /// Whether the interval leaves room for warming up and tiring.
+    pub(crate) fn order_is_allowed_for(&self) -> bool {
+        self.judgment.facts.order_allowance == OrderAllowance::Included
+    }
+
+    /// What a chance of luck holds of the order.
+    fn order_of_luck(&self) -> Hit {
+        let facts = &self.judgment.facts;
+        match (facts.order_allowance, facts.order) {
+            (OrderAllowance::NotNeeded, _) => Hit::Alike,
+            (OrderAllowance::SizeNotKnown, _) => Hit::LuckAlone,
+            (OrderAllowance::Included, HowHit::OneAfterTheOther) => Hit::InThisOrder,
+            (OrderAllowance::Included, _) => Hit::InWhateverOrder,
+        }
+    }
+
+    /// What has to be done first where the order is mixed up.
+    fn first(&self) -> String {
+        let facts = &self.judgment.facts;
+        match facts.order {
+            _ if !facts.order_is_mixed_up() => String::new(),
+            HowHit::InTurnNotCompared => say::first_read_every_shot(self.voice, &self.subject.name),
+            _ => say::first_in_turn(self.voice),
+        }
     }
 
     /// Both ends of the interval that decided: `5 yd less`, `11 yd more`.
@@ -124,17 +155,23 @@ impl<'a> Case<'a> {
 
     /// What more shots would do.
     pub(crate) fn more_shots(&self, estimate: &Estimate) -> String {
-        let mixed_up = estimate.order_allowance > 0.0;
+        if let Some(rounds) = self.judgment.facts.rounds_to_go() {
+            return say::go_on(self.voice, rounds as usize);
+        }
+        let mixed_up = self.judgment.facts.order_is_mixed_up();
         let each = |shots: u32| count_of(self.voice, shots as usize);
         match estimate.more_shots {
             None => say::shows_at_best(self.voice, &self.subject.amount(estimate.detectable)),
             Some(MoreShots::Tell { shots }) if mixed_up => {
-                sentences(&[say::first_in_turn(self.voice), say::would_then_tell(self.voice, &each(shots))])
+                sentences(&[self.first(), say::would_then_tell(self.voice, &each(shots))])
             }
             Some(MoreShots::Tell { shots }) => say::would_tell(self.voice, &each(shots)),
             Some(MoreShots::TooMany { shots }) => {
-                let too_many = say::more_than_a_visit(self.voice, &each(shots));
-                if mixed_up { sentences(&[say::first_in_turn(self.voice), too_many]) } else { too_many }
+                let too_many = match shots {
+                    ..=MOST_SHOTS_NAMED => say::more_than_a_visit(self.voice, &each(shots)),
+                    _ => say::more_than_can_be_hit(self.voice),
+                };
+                sentences(&[self.first(), too_many])
             }
             Some(MoreShots::WereHit) => say::usually_tells(self.voice),
             Some(MoreShots::Narrow { shots, half_width }) => say::narrows(
@@ -149,6 +186,12 @@ impl<'a> Case<'a> {
 
     /// How many shots in turn tell the club from the order; where that is too many for a visit, who says it.
     pub(crate) fn shots_in_turn(&self, estimate: &Estimate) -> String {
+        if let Some(rounds) = self.judgment.facts.rounds_to_go() {
+            return say::go_on(self.voice, rounds as usize);
+        }
+        if self.judgment.facts.order == HowHit::InTurnNotCompared {
+            return self.first();
+        }
         match estimate.more_shots {
             Some(MoreShots::Tell { shots }) => {
                 say::in_turn_would_tell(self.voice, &count_of(self.voice, shots as usize))

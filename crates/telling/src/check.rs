@@ -50,6 +50,7 @@ pub fn say(judged: &Judged<'_>, voice: &Voice) -> Report {
     let honest_lead = honest_lead(judged);
     let removals_to_flip = removals_to_flip(judged);
     let asked = judged.settled.asked();
+    let seen = trust(judged, removals_to_flip);
     Report {
         asked: Asked {
             baseline: question.baseline,
@@ -64,11 +65,8 @@ pub fn say(judged: &Judged<'_>, voice: &Voice) -> Report {
         rounds: headline.map_or(0, |j| j.shared_rounds),
         answer: told(judged, voice),
         overlays: headline
-            .map_or_else(Vec::new, |j| overlays(session, question, j, honest_lead.as_ref(), voice)),
-        trust: trust(judged, removals_to_flip)
-            .into_iter()
-            .map(|seen| trust::say(session, &question.measure, seen, voice))
-            .collect(),
+            .map_or_else(Vec::new, |j| overlays(session, question, j, honest_lead.as_ref(), &seen, voice)),
+        trust: seen.into_iter().map(|seen| trust::say(session, &question.measure, seen, voice)).collect(),
         honest_lead,
         removals_to_flip,
         findings: judged.judgments.iter().map(|j| finding(session, j, voice)).collect(),
@@ -91,6 +89,7 @@ pub(crate) fn answer(session: &Session, judgment: &Judgment, voice: &Voice) -> A
         decision: judgment.decision,
         estimate: judgment.estimate.clone(),
         words: answer::words(session, judgment, voice),
+        facts: Some(judgment.facts.clone()),
     }
 }
 
@@ -109,6 +108,7 @@ pub fn finding(session: &Session, judgment: &Judgment, voice: &Voice) -> Finding
         }),
         words: answer::words(session, judgment, voice),
         numbers: judgment.pair.numbers.clone(),
+        facts: judgment.facts.clone(),
     }
 }
 
@@ -117,5 +117,5 @@ fn no_answer(session: &Session, question: &Question, voice: &Voice) -> Answer {
     let nothing = session.shots.is_empty() && session.summaries.is_empty();
     let decision = Decision::cannot_answer(if nothing { Why::NoShots } else { Why::OneBuild });
     let words = answer::without_a_pair(session, &question.measure, &decision, voice);
-    Answer { candidate: None, decision, estimate: None, words }
+    Answer { candidate: None, decision, estimate: None, words, facts: None }
 }

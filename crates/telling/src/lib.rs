@@ -37,6 +37,7 @@
 #![warn(clippy::disallowed_methods)]
 
 mod answer;
+mod both_ways;
 mod case;
 pub mod cause;
 pub mod check;
@@ -51,6 +52,7 @@ pub mod landing;
 mod left_out;
 pub mod luck;
 pub mod measures;
+mod odd;
 mod overlay;
 mod paste;
 mod phrases;

@@ -127,13 +127,16 @@ fn words(pair: &JudgedPair, request: &TogetherRequest, voice: &Voice) -> (String
             _ => say::cannot_tell(voice, days, &low, &high, &level),
         },
     };
-    let differ = if subject.prints_as_zero(combined.between) {
+    // Two days do not show by how much days differ, and no sentence says that they do.
+    let differ = if days < 3 {
+        String::new()
+    } else if subject.prints_as_zero(combined.between) {
         say::days_agree(voice)
     } else {
         say::days_differ(voice, &subject.amount(combined.between))
     };
     let few = match days {
-        _ if pair.wide_open => say::two_days_wide_open(voice, &low, &high, &level),
+        _ if pair.wide_open => say::two_days_wide_open(voice),
         ..3 => say::two_days(voice),
         3 => say::few_days(voice),
         _ => String::new(),

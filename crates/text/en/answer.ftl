@@ -20,15 +20,21 @@ nearer-to-zero = On average { $club } is the nearer to zero.
 nearer-not-settled = Which of the two is nearer to zero is not settled.
 depends = It depends on the shots left out.
 depends-in-short = Depends on the shots left out.
-depends-how = With every shot the answer is one thing, without those set aside another.
+depends-how = With every shot: { $with-all }. Without { $shots }: { $without }.
 order-could-explain = The order of hitting could explain this gap, so these shots cannot tell.
 not-apart = With this many shots, { $baseline } and { $candidate } cannot be told apart on { $measure }.
 not-apart-not-in-turn = { $baseline } and { $candidate } were not hit in turn, and cannot be told apart on { $measure }.
+not-apart-order-not-known = It is not known whether { $baseline } and { $candidate } were hit in turn, and these shots cannot tell them apart on
+    { $measure }.
 not-apart-averages = From averages alone, { $baseline } and { $candidate } cannot be told apart on { $measure }.
 
 # What to do next.
 choose-freely = Choose by feel, look or price.
-hint-no-proof = The clubs were not hit in turn, so this is a strong hint and no proof.
+hint-no-proof = The clubs were hit one after the other, so this is a strong hint and no proof.
+hint-order-not-known = Whether the clubs were hit in turn is not known, so this is a strong hint and no proof.
+hint-averages = Averages do not show in which order the shots were hit, so this is a strong hint and no proof.
+hint-not-compared = The clubs were hit in turn, but { $measure } could not be compared turn by turn, so this is a strong hint and no
+    proof.
 holds-that-day = This holds for these clubs as built, with your swing that day. A second day would show whether it lasts.
 holds-here = This holds for these clubs as built, with your swing that day.
 leave-nothing-out = Count every shot, or hit a planned test and leave nothing out.

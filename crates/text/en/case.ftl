@@ -5,9 +5,11 @@ measure-of-does = { $measure } of { $club } { $verb }
 on-a-side = { $size } { $side }
 averages = { $candidate } averaged { $candidate-mean } over { $candidate-shots }, { $baseline } { $baseline-mean } over { $baseline-count }.
 counts = { $baseline }: { $baseline-shots }. { $candidate }: { $candidate-shots }.
-luck = Two identical clubs { $mixed-up ->
-    [yes] hit in this order could
-   *[no] would
+luck = Two identical clubs{ $hit ->
+    [in-this-order] {" "}hit in this order could
+    [in-whatever-order] , hit in whatever order, could
+    [luck-alone] {" "}would, by luck alone and whatever the order does,
+   *[alike] {" "}would
 } show a gap at least this big in { $sessions }.
 between = Allowing for luck{ $mixed-up ->
     [yes] , warming up and tiring
@@ -18,8 +20,16 @@ no-difference = no difference
 # A size and which way: `8 yd more`.
 gap = { $size } { $way }
 shows-at-best = A session like this shows a difference of { $size } in 8 of 10 cases; smaller ones need more shots.
-first-in-turn = First hit the clubs in turn, three shots at a time: one after the other, even many shots cannot tell the
-    club from warming up.
+first-in-turn = Hit the clubs in turn, three shots at a time: one after the other, even many shots cannot tell the club from warming
+    up.
+first-read-every-shot = Have { $measure } read on every shot, so that it can be compared turn by turn.
+# A planned test that is not at its end: the next step is the next round.
+go-on = Go on: { NUMBER($rounds) } { $rounds ->
+    [one] round
+   *[other] rounds
+} of your plan remain.
+more-than-can-be-hit = With this much scatter it would take more shots than anybody can hit: ask whether a bigger
+    gap would do.
 more-than-a-visit = With this much scatter it would take about { $shots } shots with each to tell in 8 of 10 such tests: more than
     one visit holds. Unless a bigger gap is what you are after, choose by feel, look or price.
 usually-tells = 8 of 10 tests of this size tell; this one did not. A second one like it would most likely tell.

@@ -19,14 +19,19 @@ nearer-to-zero = En promedio, { $club } queda más cerca de cero.
 nearer-not-settled = No está decidido cuál de los dos queda más cerca de cero.
 depends = Depende de los golpes apartados.
 depends-in-short = Depende de los golpes apartados.
-depends-how = Con todos los golpes la respuesta es una, sin los apartados es otra.
+depends-how = Con todos los golpes: { $with-all }. Sin { $shots }: { $without }.
 order-could-explain = El orden de los golpes podría explicar esta diferencia, así que estos golpes no lo deciden.
 not-apart = Con estos golpes no se puede distinguir { $baseline } de { $candidate } en { $measure }.
 not-apart-not-in-turn = { $baseline } y { $candidate } no se golpearon por turnos, y no se pueden distinguir en { $measure }.
+not-apart-order-not-known = No se sabe si { $baseline } y { $candidate } se alternaron, y estos golpes no los distinguen en { $measure }.
 not-apart-averages = Solo con promedios no se puede distinguir { $baseline } de { $candidate } en { $measure }.
 
 choose-freely = Elige por tacto, aspecto o precio.
-hint-no-proof = Los palos no se golpearon por turnos: es un buen indicio, no una prueba.
+hint-no-proof = Se usó un palo después del otro: es un buen indicio, no una prueba.
+hint-order-not-known = No se sabe si los palos se alternaron: es un buen indicio, no una prueba.
+hint-averages = Los promedios no muestran en qué orden se dieron los golpes: es un buen indicio, no una prueba.
+hint-not-compared = Los palos se alternaron, pero { $measure } no se pudo comparar turno por turno: es un buen indicio, no una
+    prueba.
 holds-that-day = Vale para estos palos tal como están montados, con tu swing de ese día. Un segundo día diría si se mantiene.
 holds-here = Vale para estos palos tal como están montados, con tu swing de ese día.
 leave-nothing-out = Cuenta todos los golpes, o haz una prueba planeada sin apartar ninguno.

@@ -3,9 +3,11 @@ measure-of-does = { $measure } de { $club } { $verb }
 on-a-side = { $size } { $side }
 averages = { $candidate } promedió { $candidate-mean } en { $candidate-shots }, { $baseline } { $baseline-mean } en { $baseline-count }.
 counts = { $baseline }: { $baseline-shots }. { $candidate }: { $candidate-shots }.
-luck = Dos palos idénticos { $mixed-up ->
-    [yes] usados en este orden podrían mostrar
-   *[no] mostrarían
+luck = Dos palos idénticos{ $hit ->
+    [in-this-order] {" "}usados en este orden podrían mostrar
+    [in-whatever-order] , en el orden que fuera, podrían mostrar
+    [luck-alone] {" "}mostrarían, solo por azar y haga lo que haga el orden,
+   *[alike] {" "}mostrarían
 } una diferencia al menos así de grande en { $sessions }.
 between = Contando con el azar{ $mixed-up ->
     [yes] , el calentamiento y el cansancio
@@ -15,8 +17,15 @@ cannot-tell-in-short = No se sabe: cualquier cosa entre { $low } y { $high }.
 no-difference = ninguna diferencia
 gap = { $size } { $way }
 shows-at-best = Una sesión así muestra una diferencia de { $size } en 8 de cada 10 casos; las menores piden más golpes.
-first-in-turn = Primero alterna los palos, de tres en tres golpes: uno detrás de otro, ni muchos golpes
-    distinguen el palo del calentamiento.
+first-in-turn = Alterna los palos, de tres en tres golpes: uno después del otro, ni muchos golpes distinguen el palo del
+    calentamiento.
+first-read-every-shot = Haz que se lea { $measure } en cada golpe, para poder comparar turno por turno.
+go-on = Sigue: { $rounds ->
+    [one] queda { NUMBER($rounds) } ronda
+   *[other] quedan { NUMBER($rounds) } rondas
+} de tu plan.
+more-than-can-be-hit = Con esta dispersión harían falta más golpes de los que nadie puede dar: piensa si te
+    serviría una diferencia mayor.
 more-than-a-visit = Con esta dispersión harían falta unos { $shots } golpes con cada palo para saberlo en 8 de cada 10 pruebas así: más
     de lo que cabe en una visita. Si no buscas una diferencia mayor, elige por sensaciones, aspecto o precio.
 usually-tells = Con 8 de cada 10 pruebas de este tamaño se sabe; con esta no. Con otra igual muy probablemente se sabría.

@@ -6,7 +6,7 @@ import { shotCount } from "./shots.js";
 
 /** Where a text came from. */
 export interface Source {
-  kind: "pasted" | "file" | "example" | "typed" | "averages" | "link";
+  kind: "pasted" | "file" | "example" | "typed" | "averages" | "link" | "photo";
   name: string;
   text: string;
   /** What was typed into the grid or the form, for opening it again. */
@@ -132,6 +132,8 @@ export function asCame(session: Session): ReadResult {
     problems: [],
     notices: [],
     gaps: [],
+    doubts: [],
+    form: null,
     reading: {
       delimiter: "comma",
       decimal_mark: ".",

@@ -23,4 +23,4 @@ pub use estimating::{AskedOf, estimate};
 pub use levels::{Levels, Rule, levels};
 pub use nearer::nearer;
 pub use pair::{Aspect, Pair, Turns};
-pub use shot_table::{Include, Measured, ShotTable};
+pub use shot_table::{Include, Measured, PartOf, ShotTable};

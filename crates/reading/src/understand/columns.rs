@@ -5,7 +5,7 @@ use crate::hints::Hints;
 use crate::lexicon::word::Word;
 use crate::outcome::{Role, Statistic};
 use crate::understand::column::{Column, Profile, unnamed};
-use crate::understand::{build_column, formats, layout, own_measures};
+use crate::understand::{alike, build_column, formats, layout, own_measures};
 use session::few::Set;
 use session::measure::MeasureId;
 
@@ -32,12 +32,15 @@ pub(crate) fn assign(columns: &mut [Column<'_>], hints: &Hints, averages: bool, 
             column.sure = true;
         }
     }
+    formats::settle_marks(columns, hints);
+    alike::tell_apart(columns, &hinted, grid, rows);
     own_measures::settle_repeats(columns, &hinted);
     own_measures::name_custom(columns);
     for column in columns.iter_mut() {
         formats::settle_unit(column, hints);
     }
     formats::settle_marks(columns, hints);
+    alike::drop_repeats(columns, &hinted, grid, rows);
 }
 
 fn by_heading(column: &Column<'_>, averages: bool) -> Role {

@@ -6,6 +6,7 @@ use crate::format::{Subject, chance_of_fittings, number};
 use crate::phrases::phrase_for;
 use judging::Judgment;
 use judging::claim::{ClaimFacts, ClaimKind, Claimed, toward};
+use judging::facts::HowHit;
 use judging::interval::Interval;
 use serde::Serialize;
 use session::Session;
@@ -47,7 +48,7 @@ pub(super) fn words(told: &Told<'_>) -> ClaimWords {
         detail: detail(told, &subject),
         luck: luck(told, &subject),
         price: price(told, &subject),
-        next: next(told.facts.kind, told.voice),
+        next: next(told),
     }
 }
 
@@ -172,12 +173,17 @@ fn price(told: &Told<'_>, subject: &Subject<'_>) -> String {
     }
 }
 
-fn next(kind: ClaimKind, voice: &Voice) -> String {
-    match kind {
+fn next(told: &Told<'_>) -> String {
+    let voice = told.voice;
+    match told.facts.kind {
         ClaimKind::Supported => say::next_supported(voice),
+        ClaimKind::Contradicted => match told.retest.map(|judgment| judgment.facts.order) {
+            Some(HowHit::InTurn | HowHit::InTurnNotCompared) => say::next_contradicted_in_turn(voice),
+            Some(HowHit::OneAfterTheOther) => say::next_contradicted(voice),
+            Some(HowHit::NotKnown) | None => say::next_contradicted_order_not_known(voice),
+        },
         ClaimKind::NothingAgainst => say::next_nothing_against(voice),
         ClaimKind::TooSmall => say::next_too_small(voice),
-        ClaimKind::Contradicted => say::next_contradicted(voice),
         ClaimKind::NotSettled => say::next_not_settled(voice),
         ClaimKind::NoRetest => say::next_no_retest(voice),
     }
