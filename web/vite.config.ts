@@ -71,7 +71,14 @@ export default defineConfig({
     // What `cargo xtask sizes` counts by.
     manifest: true,
     rolldownOptions: {
-      input: ["index.html", "methods.html", "methods.es.html", "embed.html"],
+      input: [
+        "index.html",
+        "methods.html",
+        "methods.es.html",
+        "methods-full.html",
+        "methods-full.es.html",
+        "embed.html",
+      ],
       output: { codeSplitting: { groups: [firstAnswer] }, chunkFileNames: afterItsFolder },
     },
     modulePreload: { polyfill: false },

@@ -426,6 +426,10 @@ export type CauseWords = {
    */
   detail: string,
   /**
+   * What to take to a coach, by the number through which the gap came; empty where none is named.
+   */
+  next: string,
+  /**
    * What could not be attributed, and what measuring it would settle; one sentence each.
    */
   unmeasured: Array<string>,
@@ -3745,6 +3749,7 @@ export type SetAside = {
    */
   estimate_without?: Estimate,
 };
+
 /**
  * What the golfer can say to a doubt.
  */

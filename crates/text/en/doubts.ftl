@@ -1,11 +1,11 @@
 # What is asked before there is an answer, where the reading of a text is in doubt; and what can be said to it.
 many-clubs = This text names { $clubs } clubs, more than a session has. Which column names the clubs?
-by-column = "{ $heading }": { $names }
+by-column = “{ $heading }”: { $names }
 measure-guessed = Nothing says what these numbers are. What was measured?
-unknown-heading = What is in the column "{ $heading }" ({ $unit })?
+unknown-heading = What is in the column “{ $heading }” ({ $unit })?
 headed-alike = Two columns say that they hold { $measure }, and their numbers differ. Which one is meant?
-told-apart = Two columns are headed "{ $heading }". The smaller one was taken for { $smaller }, the larger one for { $larger }. Is that right?
-unit = "{ $heading }" was read in { $unit }, but its values only make sense in { $other }. Which is it?
+told-apart = Two columns are headed “{ $heading }”. The smaller one was taken for { $smaller }, the larger one for { $larger }. Is that right?
+unit = “{ $heading }” was read in { $unit }, but its values only make sense in { $other }. Which is it?
 unit-of-club = { $measure } of { $club } does not go with its ball speed as it does for the other clubs: in { $other } it would. Which is it?
 units-mixed = { $measure } stands in { $unit } and in { $other }. Is that right?
 out-of-range = { $cells } { $cells-are ->
@@ -52,6 +52,6 @@ misread = They were measured wrongly
 mishit = mishit
 measured-wrongly = measured wrongly
 count-them = Count them all the same
-named-like-no-club = named "{ $name }"
+named-like-no-club = named “{ $name }”
 # A shot as it was read, and its measures between commas.
 of-a-shot = { $measure } { $value }

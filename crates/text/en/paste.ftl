@@ -8,9 +8,9 @@ gap = Gap: { $gap }; allowing for luck{ $mixed-up ->
     [yes] {" "}and order
    *[no] {""}
 } { $low } to { $high } ({ $level } interval).
-average-of = { $club } average of { $shots }
-average-of-unknown = { $club } average of nobody knows how many shots
-shots-with = { $club } { $shots }
+average-of = { $club }: average of { $shots }
+average-of-unknown = { $club }: average of nobody knows how many shots
+shots-with = { $club }: { $shots }
 hit-in-turn = { $counts }, hit in turn.
 hit-one-after-the-other = { $counts }, hit one club after the other.
 hit-somehow = { $counts }; in which order they were hit is not known.

@@ -1,11 +1,11 @@
 # Lo que se pregunta antes de que haya respuesta, donde la lectura de un texto es dudosa; y lo que se puede decir.
 many-clubs = Este texto nombra { $clubs } palos, más de los que tiene una sesión. ¿Qué columna nombra los palos?
-by-column = "{ $heading }": { $names }
+by-column = «{ $heading }»: { $names }
 measure-guessed = Nada dice qué son estos números. ¿Qué se midió?
-unknown-heading = ¿Qué hay en la columna "{ $heading }" ({ $unit })?
+unknown-heading = ¿Qué hay en la columna «{ $heading }» ({ $unit })?
 headed-alike = Dos columnas dicen tener { $measure }, y sus números difieren. ¿Cuál es la buena?
-told-apart = Dos columnas se llaman "{ $heading }". La menor se tomó por { $smaller }, la mayor por { $larger }. ¿Es así?
-unit = "{ $heading }" se leyó en { $unit }, pero sus valores solo tienen sentido en { $other }. ¿Cuál es?
+told-apart = Dos columnas se llaman «{ $heading }». La menor se tomó por { $smaller }, la mayor por { $larger }. ¿Es así?
+unit = «{ $heading }» se leyó en { $unit }, pero sus valores solo tienen sentido en { $other }. ¿Cuál es?
 unit-of-club = { $measure } de { $club } no cuadra con su velocidad de bola como en los otros palos: en { $other } sí. ¿Cuál es?
 units-mixed = { $measure } está en { $unit } y en { $other }. ¿Es así?
 out-of-range = { $cells } { $cells-are ->
@@ -53,11 +53,11 @@ are-clubs = Son palos
 are-no-clubs = No son palos
 deviation = Cuánto se separan los golpes (desviación estándar)
 no-deviation = Otra cosa, o no lo sé
-mishits = Fueron golpes fallados
+mishits = Fueron fallos
 misread = Se midieron mal
-mishit = golpe fallado
+mishit = fallo
 measured-wrongly = mal medido
 count-them = Contarlos de todos modos
-named-like-no-club = llamado "{ $name }"
+named-like-no-club = llamado «{ $name }»
 # Un golpe como se leyó, y sus medidas entre comas.
 of-a-shot = { $measure } { $value }

@@ -7,11 +7,11 @@ gap = Diferencia: { $gap }; contando con el azar{ $mixed-up ->
     [yes] {" "}y el orden
    *[no] {""}
 }, de { $low } a { $high } (intervalo del { $level }).
-average-of = { $club } promedio de { $shots }
-average-of-unknown = { $club } promedio de no se sabe cuántos golpes
-shots-with = { $club } { $shots }
-hit-in-turn = { $counts }, por turnos.
-hit-one-after-the-other = { $counts }, un palo detrás del otro.
+average-of = { $club }: promedio de { $shots }
+average-of-unknown = { $club }: promedio de no se sabe cuántos golpes
+shots-with = { $club }: { $shots }
+hit-in-turn = { $counts }, alternados.
+hit-one-after-the-other = { $counts }, un palo después del otro.
 hit-somehow = { $counts }; no se sabe en qué orden se dieron.
 hit-by-one = { $counts }.
 none-left-out = Ninguno está marcado como apartado.

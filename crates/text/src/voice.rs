@@ -12,6 +12,8 @@ pub struct Voice {
     language: Language,
     /// What sizes are shown in.
     pub units: Units,
+    /// Whether decimals follow a point whatever the language's own mark: Spanish has a comma in Madrid and a point in Mexico.
+    pub point: bool,
     #[cfg(feature = "traced")]
     record: Option<crate::traced::Record>,
 }
@@ -23,9 +25,16 @@ impl Voice {
         Self {
             language,
             units,
+            point: false,
             #[cfg(feature = "traced")]
             record: None,
         }
+    }
+
+    /// The same, with decimals after a point or as the language has them.
+    #[must_use]
+    pub fn with_point(self, point: bool) -> Self {
+        Self { point, ..self }
     }
 
     /// English, in yards.
@@ -62,6 +71,8 @@ pub enum Units {
     Yards,
     /// Meters, and kilometers an hour.
     Meters,
+    /// Meters, and miles an hour: what much of the world plays by.
+    MetersAndMph,
 }
 
 /// English, which is compiled in, or another language from its table. A clone shares the table.
@@ -158,6 +169,17 @@ mod tests {
         assert_eq!(grouped(&spanish, "12850"), "12.850", "four digits stand together, five do not");
         assert_eq!((english.language().tag(), spanish.language().tag()), ("en", "es"));
         assert_eq!((english.units, spanish.units), (Units::Yards, Units::Meters));
+    }
+
+    #[test]
+    fn where_decimals_follow_a_point_numbers_are_written_so_and_words_stay() {
+        let there = spanish().with_point(true);
+        assert_eq!(
+            (with_marks(&there, "2850.5"), grouped(&there, "12850")),
+            ("2,850.5".into(), "12,850".into())
+        );
+        assert_eq!(format::shots(&there, 2), "2 golpes");
+        assert_eq!(crate::decimal_mark(&spanish()), ",");
     }
 
     #[test]

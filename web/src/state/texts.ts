@@ -37,7 +37,7 @@ export interface Workbook {
 }
 
 /** What the core calls a club without a name, in every language; numbered on for the texts that follow. */
-const UNNAMED = /^(?:Build|Palo) (\d+)$/;
+const UNNAMED = /^(?:Club|Build|Palo) (\d+)$/;
 
 /** Whether a name is only a number, which says nothing of the club. */
 export const isNumbered = (name: string): boolean => UNNAMED.test(name);

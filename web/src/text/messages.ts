@@ -304,6 +304,7 @@ export interface Messages {
   "luck-lines-best": { count: string | number };
   "luck-lines-highest": { count: string | number };
   "numbers-help": null;
+  "numbers-methods-page": null;
   "numbers-methods": null;
   "numbers-each": { measure: string | number };
   "numbers-comparison": { measure: string | number };
@@ -364,6 +365,8 @@ export interface Messages {
   "footer-paper": null;
   "footer-kept": null;
   "show-meters": null;
+  "show-kilometers-an-hour": null;
+  "show-miles-an-hour": null;
   "show-yards": null;
   "methods-page": null;
   "footer-methods": null;
@@ -743,6 +746,7 @@ export interface Messages {
   "weight-serious": null;
   "weight-note": null;
   "weight-good": null;
+  "trust-setup": null;
   "n-serious": { count: number };
   "no-serious": null;
   "n-notes": { count: string | number };

@@ -7,6 +7,7 @@ use crate::outcome::{Role, Statistic};
 use crate::understand::column::{Column, Profile, unnamed};
 use crate::understand::{alike, build_column, formats, layout, own_measures};
 use session::few::Set;
+use session::known::Known;
 use session::measure::MeasureId;
 
 /// Gives every column its role. `averages` says that the rows are averages of builds.
@@ -65,9 +66,17 @@ fn by_heading(column: &Column<'_>, averages: bool) -> Role {
         Some(Word::Time) if profile.mostly_clocks() => Role::Time,
         Some(Word::LeftOut) => Role::LeftOut,
         Some(Word::Build(_) | Word::Remark | Word::Statistic) if !profile.mostly_figures() => Role::Ignored,
+        _ if profile.mostly_figures() && !averages && is_sideways(column) => {
+            Role::Measure(Known::Offline.into())
+        }
         _ if profile.mostly_figures() => own_measure(column, averages),
         _ => Role::Ignored,
     }
+}
+
+/// "Desviación": a spread beside averages, and among single shots, where nothing has one, the miss to the side.
+fn is_sideways(column: &Column<'_>) -> bool {
+    matches!(column.heading.trim().to_lowercase().as_str(), "desviación" | "desviacion")
 }
 
 fn in_averages(statistic: Statistic, id: MeasureId) -> Role {

@@ -120,7 +120,7 @@ fn by_repeats(columns: &mut [Column<'_>], block: &Block, grid: &Grid) -> bool {
             column.build = match name {
                 Some(name) => Some(name.trim_end_matches(':').to_owned()),
                 None if own => None,
-                None => Some(format!("Build {}", group + 1)),
+                None => Some(format!("Club {}", group + 1)),
             };
         }
     }
