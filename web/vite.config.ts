@@ -6,6 +6,7 @@ import { colors } from "./colors/plugin.mjs";
 import { methodsPage } from "./methods/plugin.mjs";
 import { offline } from "./offline/plugin.mjs";
 import manifest from "./package.json" with { type: "json" };
+import { hasPhotos } from "./photos.mjs";
 
 /** The build server injects styles and a socket that the page's own policy forbids; the built page keeps the policy. */
 const policyOnlyWhenBuilt: Plugin = {
@@ -34,6 +35,12 @@ const POLICY = [
 
 const policy: Plugin = { name: "policy", transformIndexHtml: (html) => html.replace("%POLICY%", POLICY) };
 
+/** A preview of a link takes its picture from a whole address, which only the host knows: SITE_ADDRESS, when it is given. */
+const preview: Plugin = {
+  name: "preview",
+  transformIndexHtml: (html) => html.replace("%SITE%", process.env.SITE_ADDRESS?.replace(/\/*$/, "/") ?? "./"),
+};
+
 /** All that the first answer needs is one file: on a slow network every request costs more than its bytes. */
 const firstAnswer = { name: "page", test: /\/web\/src\/page\/page\.ts$/, includeDependenciesRecursively: true };
 
@@ -45,8 +52,17 @@ const afterItsFolder = ({ facadeModuleId }: { facadeModuleId?: string | null }):
 
 export default defineConfig({
   base: "./",
-  plugins: [bareCatalogues(), policy, policyOnlyWhenBuilt, methodsPage(), colors(), bundled("page"), offline()],
-  define: { APP_VERSION: JSON.stringify(manifest.version) },
+  plugins: [
+    bareCatalogues(),
+    policy,
+    preview,
+    policyOnlyWhenBuilt,
+    methodsPage(),
+    colors(),
+    bundled("page"),
+    offline(),
+  ],
+  define: { APP_VERSION: JSON.stringify(manifest.version), HAS_PHOTOS: JSON.stringify(hasPhotos()) },
   build: {
     outDir: "../dist",
     emptyOutDir: true,

@@ -53,11 +53,19 @@ const SAID = [
   {},
   { stopping: "fixed" },
   { stopping: "fixed", margin: 4 },
+  { stopping: "not_fixed" },
   { candidate: 1 },
   { goal: "higher", margin: 5 / 0.9144 },
+  { baseline: 1 },
 ];
+/** Every third link has a shot left out, with or without a reason. */
+function withLeftOut(session, at) {
+  if (at % 3) return session;
+  const { columns } = session;
+  return { ...session, columns: { ...columns, left_out: [[2, at % 2 ? "mishit" : ""]] } };
+}
 const link = (session, question, at) => ({
-  session,
+  session: withLeftOut(session, at),
   question: { ...question, ...SAID[at % SAID.length] },
   ...(at % 2 ? { view: { note: "Saturday" } } : {}),
 });

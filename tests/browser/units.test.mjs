@@ -36,7 +36,7 @@ test("a session goes along into meters and back, and its answer is the same one"
   // The margin that was asked with goes along: the answer must not turn with the units.
   assert.match(
     meters.headline,
-    /^Driver B carries farther\. Expect 6 to 17\sm more; it starts to matter at 4\.6\sm\.$/,
+    /^Driver B carries farther\. On average 6 to 17\sm more; it starts to matter at 4\.6\sm\.$/,
   );
   assert.equal(await page.locator("#margin").inputValue(), "4.6");
   await page.getByRole("link", { name: "Yards" }).click();

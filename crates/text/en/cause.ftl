@@ -69,7 +69,8 @@ no-loft = Loft and attack angle at impact were not measured: with both, a change
 no-strike = Where on the face the ball was struck was not measured. With a driver 5 mm higher is about 700 rpm less spin, so no difference in
     spin can be put down to the club without it.
 note = Split over a model of the flight, shot against shot of the same rank, { $shots } and { $other-shots }; the model is good to about 3 % of
-    carry, and to less than that for a difference.
+    carry, and to less than that for a difference. What stands in brackets is a 99 % interval, since several parts are looked at; clear is what it
+    shows on one side of zero.
 not-flown = { $shots } without all these numbers, or that did not fly, are not in it.
 not-in-turn = The clubs were not hit in turn, so warming up or tiring is in these parts too.
 needs-turns = It says through which number the gap came, not that the club made that number: that needs the clubs hit in turn.

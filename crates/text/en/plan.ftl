@@ -15,7 +15,8 @@ nearly-always = nearly always
 hardly-ever = hardly ever
 once-in-10 = once in 10
 times-in-10 = { $times } times in 10
-same = If the clubs are truly equal, it will say so (within { $margin }) { $often }; otherwise it says that it cannot tell.
+same = If the clubs are truly equal, it will say so (within { $margin }) { $often }; otherwise it says that it cannot tell, and up to once in 20
+    it wrongly says different.
 spread-given = As you said: about two of three shots with one club lie within { $size } of their average.
 spread-earlier = As in your earlier session: about two of three shots with one club lie within { $size } of their average.
 spread-usual = Taken as usual among amateurs: about two of three shots with one club lie within { $size } of their average. With

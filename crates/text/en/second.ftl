@@ -1,7 +1,7 @@
 # Before and after.
-different = { $who }: { $size } { $way } than { $whom } ({ $low } to { $high }).
-same = { $who } and { $whom }: the same for your purpose ({ $low } to { $high }).
-not-settled = { $who } against { $whom }: { $gap } in these shots, not settled ({ $low } to { $high }).
+different = { $who }: { $size } { $way } than { $whom } ({ $low } to { $high }, { $level } interval).
+same = { $who } and { $whom }: the same for your purpose ({ $low } to { $high }, { $level } interval).
+not-settled = { $who } against { $whom }: { $gap } in these shots, not settled ({ $low } to { $high }, { $level } interval).
 depends = What the club does depends on it: { $other } gains { $gap } on { $own } { $second } of what it gains { $first }.
 same-in-both = What the club does is the same in both.
 depends-not-settled = Whether the club does more in one than in the other is not settled.

@@ -68,7 +68,8 @@ no-loft = No se midieron el loft y el ángulo de ataque en el impacto: con los d
 no-strike = No se midió dónde impactó la bola en la cara. Con un driver, 5 mm más arriba son unas 700 rpm menos de spin: sin ese dato ninguna
     diferencia de spin se puede atribuir al palo.
 note = Repartido con un modelo del vuelo, golpe frente a golpe del mismo puesto, { $shots } y { $other-shots }; el modelo acierta con un 3 % del
-    carry, y con menos que eso en una diferencia.
+    carry, y con menos que eso en una diferencia. Lo que va entre paréntesis es un intervalo del 99 %, porque se miran varias partes; claro es lo que
+    queda entero a un lado de cero.
 not-flown = { $shots } sin todos estos números, o que no volaron, no están incluidos.
 not-in-turn = Los palos no se golpearon por turnos, así que el calentamiento o el cansancio también están en estas partes.
 needs-turns = Dice por qué número vino la diferencia, no que el palo hiciera ese número: para eso hay que golpear los palos por turnos.

@@ -14,7 +14,8 @@ nearly-always = casi siempre
 hardly-ever = casi nunca
 once-in-10 = 1 vez de cada 10
 times-in-10 = { $times } veces de cada 10
-same = Si los palos son de verdad iguales, lo dirá (con menos de { $margin }) { $often }; si no, dice que no se sabe.
+same = Si los palos son de verdad iguales, lo dirá (con menos de { $margin }) { $often }; si no, dice que no se sabe, y como mucho 1 vez de
+    cada 20 dice por error que son diferentes.
 spread-given = Como dijiste: unos dos de cada tres golpes con un palo quedan a menos de { $size } de su promedio.
 spread-earlier = Como en tu sesión anterior: unos dos de cada tres golpes con un palo quedan a menos de { $size } de su promedio.
 spread-usual = Lo habitual entre aficionados: unos dos de cada tres golpes con un palo quedan a menos de { $size } de su promedio. Con

@@ -1,6 +1,6 @@
-different = { $who }: { $size } { $way } que { $whom } (de { $low } a { $high }).
-same = { $who } y { $whom }: iguales para lo que buscas (de { $low } a { $high }).
-not-settled = { $who } frente a { $whom }: { $gap } en estos golpes, sin decidir (de { $low } a { $high }).
+different = { $who }: { $size } { $way } que { $whom } (de { $low } a { $high }, intervalo del { $level }).
+same = { $who } y { $whom }: iguales para lo que buscas (de { $low } a { $high }, intervalo del { $level }).
+not-settled = { $who } frente a { $whom }: { $gap } en estos golpes, sin decidir (de { $low } a { $high }, intervalo del { $level }).
 depends = Lo que hace el palo depende de eso: { $other } gana { $gap } a { $own } en '{ $second }' sobre lo que gana en '{ $first }'.
 same-in-both = Lo que hace el palo es igual en los dos casos.
 depends-not-settled = No está decidido si el palo hace más en un caso que en el otro.

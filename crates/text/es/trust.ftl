@@ -1,6 +1,22 @@
 in-turn = Los palos se golpearon por turnos, en { $rounds } rondas.
 in-turn-why = El calentamiento, el cansancio y un cambio de viento afectan a todos los palos por igual.
 in-turn-next = Sigue golpeándolos por turnos.
+in-turn-same-first = Los palos se alternaron en { $rounds } rondas, siempre con { $club } primero.
+in-turn-same-first-why = Lo que pierden los primeros golpes de una ronda, tras un descanso o un paseo, cayó solo en { $club }.
+in-turn-same-first-next = Empieza una de cada dos rondas con el otro palo.
+odd-shot = ¿Es correcto? Golpe { $number }, { $club }: { $measure }, { $value }.
+odd-average = ¿Es correcto? Promedio de { $club }: { $measure }, { $value }.
+out-of-range = { $measure } va de { $low } a { $high } si se leyó y se escribió bien{ $others ->
+    [0] {""}
+    [one] ; hay otro valor fuera
+   *[other] ; hay otros { $others } valores fuera
+}. Cuenta de todos modos, y mientras esté mal la respuesta no vale nada.
+moves-the-answer = Queda lejos de los demás, y él solo mueve la respuesta { $size }, cuando importan { $margin }{ $others ->
+    [0] {""}
+    [one] ; otro golpe también lo hace
+   *[other] ; otros { $others } golpes también lo hacen
+}. Cuenta de todos modos.
+odd-next = Si es un error, corrígelo o apártalo; si la bola salió así, déjalo.
 blocked = Un palo se golpeó detrás del otro.
 blocked-why = Todo lo que cambió entre los dos, calentar, cansarse, un consejo desde fuera, cuenta como si fuera el palo.
 blocked-next = La próxima vez golpéalos por turnos: tres con uno, tres con el otro, una y otra vez.
@@ -12,7 +28,8 @@ long-turns-why = Dentro de un turno así, calentar y cansarse cuentan como si fu
     sirven de prueba: la respuesta es mucho menos segura de lo que sugiere el número de golpes.
 long-turns-next = Cambia de palo cada tres golpes.
 cold-start = { $club } se golpeó primero, con { $shots } antes de que entrara el otro palo.
-cold-start-why = Solo el calentamiento suele dar al palo que va después unos { $size } de { $measure }.
+cold-start-why = Solo el calentamiento suele dar al palo que va después cerca de { $size } en { $measure }. Con el cansancio y el viento la
+    respuesta cuenta con hasta { $allowed }.
 first-shots-are-rarely-the-best = Los primeros golpes de una sesión rara vez son los mejores.
 cold-start-next = Da unos diez golpes para calentar antes de que cuente ninguno.
 unequal = { $more } tiene { $shots }, { $fewer } solo { $count }.
@@ -34,7 +51,6 @@ average-disagrees = El promedio de { $measure } escrito para { $club } no es el 
 printed = Está escrito { $printed }; los { $shots } de aquí promedian { $average }.
 printed-over = Está escrito { $printed } en { $claimed }; los { $shots } de aquí promedian { $average }.
 average-disagrees-next = Pregunta de qué golpes es el promedio escrito.
-of-club = { $count } de { $club }
 left-out = Se apartaron golpes: { $counts }.
 left-out-why = Apartar los dos peores de un solo palo puede hacer que dos palos iguales parezcan distintos en 1 de cada 10
     sesiones. En la respuesta siguen contando.
@@ -50,8 +66,16 @@ few-decide = Quitar { $shots ->
 } cambiaría la respuesta.
 few-decide-why = Una respuesta que unos pocos golpes pueden volver del revés se apoya en poco.
 few-decide-next = No apartes ninguno y da más golpes antes de decidir.
-not-fixed = Nadie dijo cuántos golpes estaban previstos.
-not-fixed-why = Dos palos iguales que se miran hasta que uno parece mejor saldrán distintos en unas 2 de cada 10 sesiones. Por eso se
+not-fixed = El número de golpes no se fijó antes, o se miró por el camino.
+fixed-not-said = Nadie dijo si el número de golpes se fijó antes.
+fixed-not-said-next = Si se fijó antes del primer golpe, dilo.
+not-of-the-plan = { $rounds ->
+    [0] Ninguna ronda tiene
+    [one] 1 ronda tiene
+   *[other] { $rounds } rondas tienen
+} los dos palos; se planearon { $planned }.
+not-of-the-plan-next = Para donde dice el plan.
+not-fixed-why = Dos palos iguales que se miran hasta que uno parece mejor parecerán distintos en unas 2 de cada 10 sesiones. Por eso se
     le exige más a la respuesta.
 not-fixed-next = Fija el número antes del primer golpe.
 planned-looks = Se golpearon { $round } de las { $planned } rondas previstas.
@@ -64,6 +88,8 @@ club-or-swing-unknown = Sin { $one-of-them ->
     [yes] ese dato
    *[no] esos datos
 } nadie puede decir si la diferencia la hizo el palo o el swing.
+no-strike-next = Marca la cara para ver dónde impactó la bola.
+no-speed-next = Pide la velocidad de palo.
 no-speed-no-strike-next = Pide la velocidad de palo y marca la cara para ver dónde impactó la bola.
 averages-only = Aquí solo hay promedios.
 averages-only-why = En un promedio no se ven los golpes en frío, los apartados ni el orden.

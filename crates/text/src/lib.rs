@@ -31,6 +31,8 @@ mod capital;
 pub mod names;
 mod number;
 mod render;
+#[cfg(feature = "traced")]
+pub mod traced;
 mod voice;
 
 pub use capital::capital;

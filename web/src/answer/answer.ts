@@ -11,6 +11,7 @@ import { holding } from "../state/doubts.js";
 import type { State } from "../state/state.js";
 import { say } from "../text/say.js";
 import { withTexts } from "../text/spoken.js";
+import { asked } from "./asks.js";
 import { picture } from "./picture.js";
 
 const numbers = later(() =>
@@ -41,19 +42,19 @@ function answered(state: State, report: Report, session: Session, actions: Actio
   const measure = measureView(report.asked.measure, state.measures, session);
   return html`
     <article class="card answer ${decision.kind}" aria-busy=${state.wants ? "true" : "false"}>
-      <p class="asked">${asked(report, session, measure.name)}</p>
+      <p class="asked">${question(report, session, measure.name)}</p>
       <p class="headline" id="answer-headline">${words.headline}</p>
       ${picture(report, session, measure)}
       ${words.detail ? html`<p class="detail">${words.detail}</p>` : nothing}
       ${words.next ? html`<p class="next">${words.next}</p>` : nothing}
       ${asksForMore(report) ? html`<p class="caution">${say("caution")}</p>` : nothing}
     </article>
-    ${report.overlays.length > 0 ? html`<ul class="overlays">${report.overlays.map(overlay)}</ul>` : nothing}
+    ${report.overlays.length > 0 ? html`<ul class="overlays">${report.overlays.map((one) => overlay(one, state, actions))}</ul>` : nothing}
     ${others(report, state, session)}
     ${behind(state, report, session, actions)}`;
 }
 
-const asked = (report: Report, session: Session, measure: string): TemplateResult => html`
+const question = (report: Report, session: Session, measure: string): TemplateResult => html`
   <span class="measure">${measure}</span>
   ${report.asked.candidate === null ? nothing : build(report.asked.candidate, session.builds[report.asked.candidate]?.name ?? "")}
   ${report.asked.candidate === null ? nothing : html`<span>${say("answer-against")}</span>`}
@@ -64,12 +65,13 @@ const asksForMore = ({ answer }: Report): boolean =>
   answer.decision.kind === "cannot_tell" ||
   answer.decision.kind === "cannot_answer" ||
   answer.decision.matters === "maybe" ||
-  (answer.estimate?.order_allowance ?? 0) > 0;
+  (answer.facts !== null && answer.facts.order_allowance !== "not_needed");
 
-const overlay = ({ headline, detail }: Overlay): TemplateResult => html`
+const overlay = ({ headline, detail, asks }: Overlay, state: State, actions: Actions): TemplateResult => html`
   <li class="overlay">
     <h3>${headline}</h3>
     <p>${detail}</p>
+    ${asks ? asked(asks, state.confirmed, actions) : nothing}
   </li>`;
 
 function others(report: Report, state: State, session: Session): TemplateResult | typeof nothing {

@@ -35,6 +35,7 @@ import { asking } from "./refusal.js";
 
 export type {
   Answer,
+  Ask,
   Build,
   CheckRequest,
   ColumnReading,
@@ -74,6 +75,7 @@ export type {
   Shot,
   Showing,
   Stopping,
+  StoppingWord,
   TextbookTest,
   TrustFinding,
   Unpacked,

@@ -116,6 +116,26 @@ export function percent(share: number): string {
   return `${number(share * 100, 0)}${SPACE}%`;
 }
 
+/** The level of an interval, with as many nines as it takes not to be all. */
+export function levelOf(level: number): string {
+  const hundredths = level * 100;
+  const isWhole = Math.abs(hundredths - Math.round(hundredths)) < 1e-6 && Math.round(hundredths) < 100;
+  let decimals = isWhole ? 0 : 1;
+  while (decimals < 9 && Number(hundredths.toFixed(decimals)) >= 100) decimals += 1;
+  return `${number(hundredths, decimals)}${SPACE}%`;
+}
+
+/** An end of an interval, with the digits it takes to stand on its own side of no difference and of the margin. */
+export function endOf(end: number, margin: number | null, { unit, scale, decimals }: Written, more = 0): string {
+  const lines = [0, ...(margin === null ? [] : [margin * scale, -margin * scale])];
+  const at = end * scale;
+  const stands = (digits: number) =>
+    lines.every((line) => Math.sign(Number(at.toFixed(digits)) - line) === Math.sign(at - line));
+  let digits = decimals + more;
+  while (digits < decimals + more + 3 && !stands(digits)) digits += 1;
+  return withUnit(signed(at, digits), unit);
+}
+
 /** A ratio of scatters as percent more or less, short enough for the end of a bar. */
 export function moreOrLess(ratio: number): string {
   return hasLimit(ratio) ? `${signed((ratio - 1) * 100, 0)}${SPACE}%` : say("no-limit");

@@ -18,6 +18,7 @@ import { isLink } from "../state/link.js";
 import { nextFrame, nextTurn } from "../state/next-frame.js";
 import { once } from "../state/once.js";
 import type { Current } from "../state/page-port.js";
+import { arePhotos } from "../state/photos.js";
 import { type Message, reduce, type State, start } from "../state/state.js";
 import { type NewText, textsOf } from "../state/texts.js";
 import { work } from "../state/work.js";
@@ -59,6 +60,7 @@ export class StraightAnswerPage extends LightElement {
     enter: (entry) => this.#enter({ type: "entry", entry }),
     leave: (draft) => this.#enter({ type: "entry_left", draft }),
     entered: (text, at) => this.#entered(text, at),
+    photographed: (texts) => this.#photographed(texts),
     chooseSheets: (sheets) => this.#chooseSheets(sheets),
     changeText: (at, text) => this.#changeText(at, text),
     removeText: (at) => this.#dispatch({ type: "text_removed", at }),
@@ -68,6 +70,7 @@ export class StraightAnswerPage extends LightElement {
     undo: () => this.#dispatch({ type: "undone" }),
     ask: (patch) => this.#dispatch({ type: "asked", patch }),
     leaveOut: (shot, reason) => this.#dispatch({ type: "left_out", shot, reason }),
+    confirm: (shot) => this.#dispatch({ type: "confirmed", shot }),
     showMoreShots: () => this.#dispatch({ type: "more_shots" }),
     startAgain: () => this.#startAgain(),
     asSent: () => this.#dispatch({ type: "as_sent" }),
@@ -207,11 +210,17 @@ export class StraightAnswerPage extends LightElement {
   }
 
   async #giveFiles(files: readonly File[], adding = false): Promise<void> {
+    if (arePhotos(files)) return this.#enter({ type: "entry", entry: { kind: "photos", files, adding } });
     const taken = await take(files, await this.engine);
     if ("refusal" in taken) this.#dispatch({ type: "file_refused", refusal: taken.refusal });
     else if ("workbook" in taken)
       this.#enter({ type: "entry", entry: { kind: "sheets", workbook: taken.workbook, adding } });
     else this.#give(taken.texts, adding);
+  }
+
+  #photographed(texts: readonly NewText[]): void {
+    const { entry } = this.#state;
+    if (entry?.kind === "photos") this.#give(texts, entry.adding);
   }
 
   #chooseSheets(sheets: readonly number[]): void {

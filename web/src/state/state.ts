@@ -49,7 +49,9 @@ interface Seen {
 
 /** What stands in the place of the shots while something is entered; `at` is the text that it will replace. */
 export type Entry =
-  | { kind: "grid" | "averages"; at: number | null }
+  /** `draft` is what it opens with, when that came from elsewhere. */
+  | { kind: "grid" | "averages"; at: number | null; draft?: unknown }
+  | { kind: "photos"; files: readonly File[]; adding: boolean }
   | { kind: "sheets"; workbook: Workbook; adding: boolean };
 
 /** What came with a link: how its sender asked, and what is worth knowing of it. */
@@ -95,6 +97,8 @@ export interface State {
   answerIs: AnswerPlace;
   /** What was said by hand of single shots, by their place: why one is left out, or null that it counts. */
   setAside: SetAside;
+  /** Shots that were asked about and said to be right. */
+  confirmed: readonly number[];
   /** Rows of the list of shots that are open to view. */
   shotsShown: number;
   seen: Seen | null;
@@ -118,6 +122,7 @@ export type Message =
   | { type: "undone" }
   | { type: "read"; turn: number; results: readonly ReadResult[]; session: Session }
   | { type: "left_out"; shot: number; reason: string | null }
+  | { type: "confirmed"; shot: number }
   | { type: "more_shots" }
   | { type: "asked"; patch: Patch<Question> }
   | { type: "answered"; turn: number; report: Report }
@@ -149,6 +154,7 @@ export const start: State = {
   turn: 0,
   answerIs: "below",
   setAside: {},
+  confirmed: [],
   shotsShown: SHOTS_AT_ONCE,
   seen: null,
 };
@@ -216,6 +222,8 @@ function step(state: State, message: Message): State {
       return message.turn === state.turn ? afterReading(state, message) : state;
     case "left_out":
       return state.read ? afterLeavingOut(remembered(state, say("done-left-out")), state.read, message) : state;
+    case "confirmed":
+      return { ...state, confirmed: [...state.confirmed, message.shot] };
     case "more_shots":
       return { ...state, shotsShown: state.shotsShown + SHOTS_AT_ONCE };
     case "asked":
@@ -302,12 +310,14 @@ function afterReading(state: State, { results, session }: { results: readonly Re
       wants: null,
     };
   const read = { session, texts: given.length };
-  const setAside = isSameShots(read, state.read) ? state.setAside : {};
+  const same = isSameShots(read, state.read);
+  const [setAside, confirmed] = same ? [state.setAside, state.confirmed] : [{}, []];
   return {
     ...state,
     given,
     read: joinedWith(read, setAside),
     setAside,
+    confirmed,
     question,
     trouble: null,
     ...wish({ ...state, wants: null }, "check"),

@@ -9,6 +9,7 @@ mod more;
 mod plans;
 mod rate;
 pub(crate) mod rivals;
+mod said;
 mod sessions;
 mod targets;
 

@@ -41,6 +41,11 @@ pub(crate) struct Rate {
 }
 
 impl Rate {
+    /// So many of so many, of which at least one.
+    pub(crate) fn of(counted: u64, sessions: u64) -> Self {
+        Self { counted, sessions: sessions.max(1) }
+    }
+
     pub(crate) fn value(self) -> f64 {
         self.counted as f64 / self.sessions as f64
     }

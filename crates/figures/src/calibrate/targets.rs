@@ -4,6 +4,7 @@ use super::effort::{Effort, seed, sessions};
 use super::more;
 use super::plans::{self, Planned, Wanted};
 use super::rate::{Limit, Row, rate};
+use super::said;
 use super::sessions::{
     BALL_SPEED, CARRY, Design, Kind, MEASURED, OFFLINE, SPIN_RATE, answer, averages_only, differs, fixed,
 };
@@ -18,7 +19,7 @@ pub(crate) type Target = (&'static [u32], fn(Effort) -> Vec<Row>);
 
 /// Every target, in the order of their numbers. The fifteenth, that the same input gives the same figures to the
 /// last digit, is a test of the worked session in `stats`.
-pub(crate) const ALL: [Target; 14] = [
+pub(crate) const ALL: [Target; 18] = [
     (&[1, 2, 3], in_turn),
     (&[4], pick_ups),
     (&[5], blocked),
@@ -33,6 +34,10 @@ pub(crate) const ALL: [Target; 14] = [
     (&[14], more::honest_leads),
     (&[16], more::long_sets),
     (&[17], plans::promises),
+    (&[18], said::more_shots),
+    (&[19], said::after_blocks),
+    (&[20], said::claims),
+    (&[21], said::nearer),
 ];
 
 const SIZES: [usize; 5] = [6, 9, 15, 20, 30];

@@ -210,3 +210,33 @@ fn delivery_and_strike_are_told_where_measured() {
     assert!(found.words.detail.contains("The path went more from out to in"), "{}", found.words.detail);
     assert!(!found.words.unmeasured.iter().any(|said| said.contains("Where on the face")));
 }
+
+/// Nothing may be called a clear part where it is said that nothing clearly accounts for the gap, nor the other way.
+#[test]
+fn what_is_clear_is_clear_at_one_level() {
+    let mut dice = Dice::seeded(11);
+    let mut unclear = 0;
+    for rounds in [3, 4, 5, 6] {
+        for club_speed in [0.6, 1.0, 1.5] {
+            let effect = Effect { club_speed, ..Effect::default() };
+            let told = split(&session(&mut dice, rounds, effect));
+            let gap = told.split.gap;
+            let clear = |part: &&telling::cause::Part| {
+                part.facts.factor != Factor::Rest
+                    && part.facts.yards.value * gap > 0.0
+                    && !part.words.contains("no clear part")
+            };
+            let none_accounts = told.words.headline.contains("clearly accounts for it");
+            if none_accounts {
+                assert_eq!(told.parts.iter().filter(clear).count(), 0, "{}", told.words.headline);
+                unclear += 1;
+            }
+            for moved in &told.swing {
+                let is_clear = moved.facts.change.low > 0.0 || moved.facts.change.high < 0.0;
+                assert_eq!(is_clear, !moved.words.contains("no clear difference"), "{}", moved.words);
+            }
+            assert!(told.words.note.contains("99\u{a0}% interval"), "{}", told.words.note);
+        }
+    }
+    assert!(unclear > 0, "no session is unclear");
+}

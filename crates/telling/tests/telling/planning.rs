@@ -188,7 +188,7 @@ fn a_look_is_due_once_and_an_early_one_makes_the_answer_stricter() {
     let uncovered = level(&[look(3, true)]);
     assert!((uncovered.0 - 0.99).abs() < 1e-12);
     let question = where_it_stands(&asked, hit(&plan, 20, 6.0), vec![look(3, true)]).facts.question;
-    assert_eq!(question.stopping, Stopping::Word(StoppingWord::Unknown));
+    assert_eq!(question.stopping, Stopping::Word(StoppingWord::NotFixed));
     let planned_rounds = Stopping::Planned { planned_rounds: 6, looked_after: LookedAfter::Rounds(vec![3]) };
     assert_eq!(taken.facts.question.stopping, planned_rounds);
 }

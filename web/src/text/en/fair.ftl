@@ -57,10 +57,9 @@ fair-same-note = Same: how often truly equal clubs are called the same within { 
 fair-this-plan = (this plan)
 fair-record = Write down for every shot
 fair-looks = What each look costs
-fair-looks-help = An early look must be surer than the last, so that all of them together are wrong no more often than a single one.
+fair-looks-help = An early look is held to a wider interval than the last, so that all of them together are wrong no more often than a single one.
 fair-after-round = After round
-fair-how-sure = How sure it must be
-fair-surest = more than { $level } %
+fair-how-sure = Interval that decides
 
 ## The sheet on paper
 

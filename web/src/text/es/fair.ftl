@@ -57,10 +57,9 @@ fair-same-note = Iguales: con qué frecuencia dos palos de verdad iguales se dan
 fair-this-plan = (este plan)
 fair-record = Anotar en cada golpe
 fair-looks = Lo que cuesta cada mirada
-fair-looks-help = Una mirada temprana tiene que ser más segura que la última, para que todas juntas no se equivoquen más que una sola.
+fair-looks-help = A una mirada temprana se le exige un intervalo más ancho que a la última, para que todas juntas no se equivoquen más que una sola.
 fair-after-round = Tras la ronda
-fair-how-sure = Qué certeza exige
-fair-surest = más del { $level } %
+fair-how-sure = Intervalo que decide
 
 ## La hoja en papel
 
