@@ -50,8 +50,11 @@ test("a photo of two clubs becomes an answer, once each doubt was looked at", { 
   await context.close();
 });
 
-test("big numbers become averages, and the number of shots is asked", { skip }, async () => {
+test("big numbers become averages, the number of shots is asked, and a second photo needs no network", {
+  skip,
+}, async () => {
   const { page, context, watched } = await open("", touch);
+  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
   await choose(page, kept("tiles"));
   await take(page).waitFor({ timeout });
   for (const right of await page.locator("li.open").getByRole("button", { name: "It is right" }).all())
