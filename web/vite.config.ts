@@ -35,6 +35,12 @@ const POLICY = [
 
 const policy: Plugin = { name: "policy", transformIndexHtml: (html) => html.replace("%POLICY%", POLICY) };
 
+/** A preview of a link takes its picture from a whole address, which only the host knows: SITE_ADDRESS, when it is given. */
+const preview: Plugin = {
+  name: "preview",
+  transformIndexHtml: (html) => html.replace("%SITE%", process.env.SITE_ADDRESS?.replace(/\/*$/, "/") ?? "./"),
+};
+
 /** All that the first answer needs is one file: on a slow network every request costs more than its bytes. */
 const firstAnswer = { name: "page", test: /\/web\/src\/page\/page\.ts$/, includeDependenciesRecursively: true };
 
@@ -46,7 +52,16 @@ const afterItsFolder = ({ facadeModuleId }: { facadeModuleId?: string | null }):
 
 export default defineConfig({
   base: "./",
-  plugins: [bareCatalogues(), policy, policyOnlyWhenBuilt, methodsPage(), colors(), bundled("page"), offline()],
+  plugins: [
+    bareCatalogues(),
+    policy,
+    preview,
+    policyOnlyWhenBuilt,
+    methodsPage(),
+    colors(),
+    bundled("page"),
+    offline(),
+  ],
   define: { APP_VERSION: JSON.stringify(manifest.version), HAS_PHOTOS: JSON.stringify(hasPhotos()) },
   build: {
     outDir: "../dist",
@@ -56,7 +71,14 @@ export default defineConfig({
     // What `cargo xtask sizes` counts by.
     manifest: true,
     rolldownOptions: {
-      input: ["index.html", "methods.html", "methods.es.html", "embed.html"],
+      input: [
+        "index.html",
+        "methods.html",
+        "methods.es.html",
+        "methods-full.html",
+        "methods-full.es.html",
+        "embed.html",
+      ],
       output: { codeSplitting: { groups: [firstAnswer] }, chunkFileNames: afterItsFolder },
     },
     modulePreload: { polyfill: false },

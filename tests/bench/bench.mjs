@@ -1,12 +1,22 @@
 // The Node half of `cargo xtask bench`: the generated package, and the core's textbook computations in wasm; its native
-// twin is crates/bench/src/main.rs, on the same inputs.
+// twin is crates/bench/src/main.rs, on the same inputs. Sessions cross as the page has them, their shots as columns.
 //
 // Prints a JSON object: `times` (milliseconds, median and least, by name), `results`, and `growth` (times by size).
 
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { cause, check, fly, initSync, landing, luck, pack, potential, read } from "../../web/pkg/straight_answer.js";
+import {
+  cause,
+  check,
+  fly,
+  initSync,
+  landing,
+  luck,
+  pack,
+  potential,
+  read_in_columns,
+} from "../../web/pkg/straight_answer.js";
 import { sorted, Times } from "./stopwatch.mjs";
 
 const folder = process.argv[2];
@@ -24,7 +34,7 @@ function timed() {
   const normal = JSON.parse(input("normal.json"));
   times.take("check", 100, 1, () => check(request).answer);
   times.take("check_normal", 200, 1, () => check(normal).answer);
-  times.take("read", 9, 1, () => read(rows, null).session.shots.length > 1);
+  times.take("read", 9, 1, () => read_in_columns(rows, null).session.columns.build.length > 1);
   times.take("luck", 20, 1, () => luck({ ...normal, showing: "picked" }).chance);
   times.take("pack", 50, 1, () => pack(normal).length > 1);
   const launch = { ball_speed: 160, launch_angle: 13, spin_rate: 2700, spin_axis: 4 };
@@ -56,14 +66,14 @@ function growth() {
   const { question, shots, tables } = JSON.parse(input("growth.json"));
   const lines = rows.split("\n");
   const leastCheck = (text, runs) => {
-    const { session } = read(text, null);
+    const { session } = read_in_columns(text, null);
     return sorted(runs, 1, () => check({ session, question }).answer)[0];
   };
   const found = { read: [], check: [], findings: [] };
   for (const count of shots) {
     const text = lines.slice(0, count).join("\n");
     const runs = Math.min(Math.max(Math.floor(100_000 / count), 3), 50);
-    found.read.push(sorted(runs, 1, () => read(text, null).session.shots.length + 1 === count)[0]);
+    found.read.push(sorted(runs, 1, () => read_in_columns(text, null).session.columns.build.length + 1 === count)[0]);
     found.check.push(leastCheck(text, runs));
   }
   for (const name of tables) found.findings.push(leastCheck(input(`table-${name}.csv`), 9));

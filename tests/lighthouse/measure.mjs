@@ -7,8 +7,9 @@
 // Prints a JSON object.
 
 import assert from "node:assert/strict";
-import { readFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { serveSite } from "../browser/site.mjs";
@@ -193,6 +194,42 @@ const nextPaint = () =>
     return Math.max(16, ...paints);
   });
 
+/** Ten thousand invented shots of two clubs in turn. */
+function manyShots() {
+  let state = 7;
+  const even = () => {
+    state = (state * 1_103_515_245 + 12_345) % 2_147_483_648;
+    return state / 2_147_483_648;
+  };
+  const about = (center, reach) => (center + reach * (even() + even() - 1)).toFixed(1);
+  const shots = Array.from({ length: 10_000 }, (_, at) => {
+    const club = Math.floor(at / 3) % 2;
+    return [club ? "New" : "Own", about(240 + 3 * club, 28), about(0, 40), about(150, 8), about(2600, 800)];
+  });
+  return [["Club", "Carry (yd)", "Offline (yd)", "Ball speed (mph)", "Spin rate (rpm)"], ...shots].join("\n");
+}
+
+/** The longest task of the page's own thread from a large file's choosing until a while after its answer. */
+const frozen = () =>
+  visiting(async (browser) => {
+    const file = join(mkdtempSync(join(tmpdir(), "shots-")), "ten-thousand.csv");
+    writeFileSync(file, manyShots());
+    const page = await answering(browser);
+    await page.goto(site);
+    const input = await page.waitForSelector("input[type=file]");
+    await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+    await page.evaluate(() => {
+      globalThis.tasks = [];
+      const note = (list) => globalThis.tasks.push(...list.getEntries().map((entry) => entry.duration));
+      new PerformanceObserver(note).observe({ type: "longtask" });
+    });
+    await input.uploadFile(file);
+    await answered(page);
+    await new Promise((done) => setTimeout(done, 3000));
+    // The browser reports none below 50 ms.
+    return Math.max(50, ...(await page.evaluate(() => globalThis.tasks)));
+  });
+
 process.stdout.write(
   JSON.stringify({
     ...(await categories()),
@@ -201,6 +238,7 @@ process.stdout.write(
     offline_answer_slow_ms: await times(() => offline(true)),
     offline_answer_ms: await times(() => offline(false)),
     next_paint_ms: await times(nextPaint),
+    frozen_ms: await times(frozen),
     runs: RUNS,
     taps: TAPS.length,
     slow_phone: slow,

@@ -70,10 +70,7 @@ pub fn linear_model(y: &[f64], columns: &[Vec<f64>], intercept: Intercept) -> Re
         return Err(Refusal::TooFew { got: n, need: p.max(1) + 1 });
     }
     let size = y.iter().fold(0.0f64, |most, value| most.max(value.abs()));
-    let lengths: Vec<f64> = x.iter().map(|column| length(column)).collect();
-    for (column, length) in x.iter_mut().zip(&lengths) {
-        column.iter_mut().for_each(|value| *value /= length);
-    }
+    let lengths = to_unit_length(&mut x);
     let mut rotated = y.to_vec();
     let triangle = triangulate(&mut x, &mut rotated)?;
     let residual_squares: f64 = rotated.iter().skip(p).map(|value| value * value).sum();
@@ -90,6 +87,23 @@ pub fn linear_model(y: &[f64], columns: &[Vec<f64>], intercept: Intercept) -> Re
         terms.push(TDifference::new(coefficient / scale, error / scale, df, 0.0)?);
     }
     Ok(LinearModel { terms, residual_squares, df })
+}
+
+/// The coefficients alone, of columns that were seen to be usable.
+pub(crate) fn coefficients(y: &[f64], mut x: Vec<Vec<f64>>) -> Result<Vec<f64>, Refusal> {
+    let lengths = to_unit_length(&mut x);
+    let mut rotated = y.to_vec();
+    let triangle = triangulate(&mut x, &mut rotated)?;
+    Ok(back_solve(&triangle, &rotated).iter().zip(&lengths).map(|(b, length)| b / length).collect())
+}
+
+/// Scales every column to length 1; the lengths that they had.
+fn to_unit_length(x: &mut [Vec<f64>]) -> Vec<f64> {
+    let lengths: Vec<f64> = x.iter().map(|column| length(column)).collect();
+    for (column, length) in x.iter_mut().zip(&lengths) {
+        column.iter_mut().for_each(|value| *value /= length);
+    }
+    lengths
 }
 
 /// Turns X into an upper triangle by reflections and turns y with it; rows of the triangle are returned.

@@ -1,11 +1,11 @@
 //! Shots as points on the ground: center, covariance, ellipse.
 //!
-//! Ellipses are the chi-square kind: where a normal scatter with this center and covariance puts a share of its
-//! shots. Source: standard multivariate normal theory (Anderson, An Introduction to Multivariate Statistical
-//! Analysis, 2003).
+//! Two ellipses: where a normal scatter with this center and covariance puts a share of its shots (chi-square), and the
+//! wider one where the next shot falls, which allows for what few shots leave unknown of both. Source: standard
+//! multivariate normal theory (Anderson, An Introduction to Multivariate Statistical Analysis, 2003).
 
 use crate::describe::mean;
-use crate::distributions::chi_square_upper;
+use crate::distributions::{chi_square_upper, f_upper};
 use crate::real::{atan2, hypot};
 use crate::sample::{SampleError, check_value};
 
@@ -122,16 +122,36 @@ impl Points {
     /// Half axes √(q λ), q = −2 ln(1 − share), λ the variances along and across.
     #[must_use]
     pub fn ellipse(&self, share: f64) -> Option<Ellipse> {
-        if !(share > 0.0 && share < 1.0) {
+        is_share(share).then(|| self.at_distance(chi_square_upper(1.0 - share, 2.0)))
+    }
+
+    /// Where the next point falls with chance `share`, when center and scatter are known from these points alone;
+    /// `None` for a share not between 0 and 1 and for fewer than three points.
+    ///
+    /// Half axes √(q λ), q = (n + 1)/n · 2(n − 1)/(n − 2) · F with 2 and n − 2 degrees of freedom. Exact for normal
+    /// points. Source: Hotelling's T² of a new observation, textbook (Anderson 2003, section 5.2).
+    #[must_use]
+    pub fn prediction_ellipse(&self, share: f64) -> Option<Ellipse> {
+        if !is_share(share) || self.n < 3 {
             return None;
         }
-        let (q, c) = (chi_square_upper(1.0 - share, 2.0), &self.covariance);
-        let angle = 0.5 * atan2(2.0 * c.xy, c.xx - c.yy);
-        Some(Ellipse {
+        let n = self.n as f64;
+        let wider = (n + 1.0) / n * (2.0 * (n - 1.0) / (n - 2.0));
+        Some(self.at_distance(wider * f_upper(1.0 - share, 2.0, n - 2.0)))
+    }
+
+    /// The points at a squared distance from the center, in units of the scatter.
+    fn at_distance(&self, q: f64) -> Ellipse {
+        let c = &self.covariance;
+        Ellipse {
             center: self.center,
             major: (q * c.largest()).sqrt(),
             minor: (q * c.smallest()).sqrt(),
-            angle_deg: angle.to_degrees(),
-        })
+            angle_deg: (0.5 * atan2(2.0 * c.xy, c.xx - c.yy)).to_degrees(),
+        }
     }
+}
+
+fn is_share(share: f64) -> bool {
+    share > 0.0 && share < 1.0
 }

@@ -193,11 +193,33 @@ fn centers_are_compared_only_where_the_scatter_has_width() {
     }
 }
 
+/// F with 2 and m degrees of freedom has its quantile in closed form: m/2 · (tail^(−2/m) − 1).
+#[test]
+fn the_ellipse_of_the_next_shot_is_wider_by_what_few_shots_leave_unknown() {
+    for n in [3_usize, 4, 8, 12, 60, 2000] {
+        let x: Vec<f64> = (0..n).map(|i| (i as f64 * 1.7).sin() * 10.0).collect();
+        let y: Vec<f64> = (0..n).map(|i| (i as f64 * 0.9).cos() * 4.0).collect();
+        let points = Points::new(&x, &y).unwrap();
+        for share in [0.5, 0.9] {
+            let (all, next) = (points.ellipse(share).unwrap(), points.prediction_ellipse(share).unwrap());
+            let m = n as f64 - 2.0;
+            let f = m / 2.0 * ((1.0 - share).powf(-2.0 / m) - 1.0);
+            let q = (m + 3.0) / (m + 2.0) * 2.0 * (m + 1.0) / m * f;
+            let expected = (q / (-2.0 * (1.0 - share).ln())).sqrt();
+            assert!((next.major / all.major / expected - 1.0).abs() < 1e-9, "{n} {share}");
+            assert!((next.minor / all.minor / expected - 1.0).abs() < 1e-9, "{n} {share}");
+            assert!(next.center == all.center && next.angle_deg.to_bits() == all.angle_deg.to_bits());
+        }
+    }
+    assert_eq!(Points::new(&[0.0, 1.0], &[1.0, 0.0]).unwrap().prediction_ellipse(0.9), None);
+}
+
 #[test]
 fn an_ellipse_holds_a_share_between_none_and_all() {
     let points = Points::new(&[0.0, 1.0, 2.0, 5.0], &[1.0, 0.0, 4.0, 3.0]).unwrap();
     for share in [0.0, 1.0, -0.1, 1.1, f64::NAN] {
         assert_eq!(points.ellipse(share), None, "{share}");
+        assert_eq!(points.prediction_ellipse(share), None, "{share}");
     }
     assert!(points.ellipse(1e-9).is_some() && points.ellipse(1.0 - 1e-9).is_some());
     assert_eq!(Covariance { xx: 0.0, xy: 0.0, yy: 0.0 }.smallest(), 0.0);

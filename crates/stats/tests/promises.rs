@@ -7,8 +7,10 @@
 use rand_pcg::Pcg64;
 use rand_pcg::rand_core::{Rng, SeedableRng};
 use stats::permutation::Deals;
+use stats::points::{Ellipse, Points};
 use stats::{
-    Level, OrderedShot, RoundShot, Rounds, Sample, planned_looks, shrinkage, spread_ratio, trend, welch,
+    Level, OrderedShot, RoundShot, Rounds, Sample, TurnsDesign, planned_looks, shrinkage, spread_ratio,
+    trend, welch,
 };
 
 struct Normal(Pcg64);
@@ -75,6 +77,32 @@ fn welch_covers() {
         test.interval(Level::P95).excludes(0.0)
     });
     assert_between(missed, 0.041, 0.059, "Welch");
+}
+
+/// Whether a point lies in an ellipse: turned onto its axes.
+fn holds(ellipse: &Ellipse, x: f64, y: f64) -> bool {
+    let (x, y) = (x - ellipse.center.x, y - ellipse.center.y);
+    let (sin, cos) = ellipse.angle_deg.to_radians().sin_cos();
+    let (along, across) = ((x * cos + y * sin) / ellipse.major, (y * cos - x * sin) / ellipse.minor);
+    along * along + across * across <= 1.0
+}
+
+#[test]
+fn the_next_shot_falls_where_it_is_said_to() {
+    let mut normal = Normal::seeded(31);
+    for (n, share) in [(4, 0.9), (8, 0.5), (8, 0.9), (30, 0.9)] {
+        let found = rate(4000, || {
+            let mut place = || {
+                let (a, b) = (normal.next(), normal.next());
+                (12.0 * a, 5.0 * a + 7.0 * b)
+            };
+            let (x, y): (Vec<f64>, Vec<f64>) = (0..n).map(|_| place()).unzip();
+            let (next_x, next_y) = place();
+            holds(&Points::new(&x, &y).unwrap().prediction_ellipse(share).unwrap(), next_x, next_y)
+        });
+        let reach = 4.0 * (share * (1.0 - share) / 4000.0_f64).sqrt();
+        assert_between(found, share - reach, share + reach, "next shots inside");
+    }
 }
 
 #[test]
@@ -182,4 +210,22 @@ fn honest_leads_are_honest() {
     assert!(naive > 2.0 && honest.abs() < 0.6 && rms < 4.3, "naive {naive}, honest {honest}, RMSE {rms}");
     let [_, _, _, among_equals] = simulate(0.0);
     assert!(among_equals < 2.4, "{among_equals}");
+}
+
+/// The half-width that is promised for a test of some length is that of the headline, but for the scatter and for sets
+/// that disagree.
+#[test]
+fn the_width_of_a_planned_test_is_known_before() {
+    let mut normal = Normal::seeded(31);
+    for rounds in [4, 10, 20] {
+        let found = Rounds::new(&normal.session(rounds, 0.0)).unwrap().compare(1, 0).unwrap();
+        let design = TurnsDesign { builds: 2, rounds, set: 3 };
+        let promised = found.residual_sd * design.half_width(Level::P95);
+        let headline = found.headline().half_width(Level::P95);
+        let is_as_promised = (headline / promised - 1.0).abs() < 1e-9;
+        assert!(
+            is_as_promised || found.falls_back() && headline > promised,
+            "{rounds}: {headline} {promised}"
+        );
+    }
 }

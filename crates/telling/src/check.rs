@@ -1,6 +1,8 @@
 //! A session and a question in, a report out: settled, judged and told.
 
 use crate::answer;
+use crate::ends::printed;
+use crate::format::Subject;
 use crate::overlay::overlays;
 use crate::refusals;
 use crate::report::{Answer, Asked, Finding, Report};
@@ -48,6 +50,7 @@ pub fn say(judged: &Judged<'_>, voice: &Voice) -> Report {
     let honest_lead = honest_lead(judged);
     let removals_to_flip = removals_to_flip(judged);
     let asked = judged.settled.asked();
+    let seen = trust(judged, removals_to_flip);
     Report {
         asked: Asked {
             baseline: question.baseline,
@@ -62,11 +65,8 @@ pub fn say(judged: &Judged<'_>, voice: &Voice) -> Report {
         rounds: headline.map_or(0, |j| j.shared_rounds),
         answer: told(judged, voice),
         overlays: headline
-            .map_or_else(Vec::new, |j| overlays(session, question, j, honest_lead.as_ref(), voice)),
-        trust: trust(judged, removals_to_flip)
-            .into_iter()
-            .map(|seen| trust::say(session, &question.measure, seen, voice))
-            .collect(),
+            .map_or_else(Vec::new, |j| overlays(session, question, j, honest_lead.as_ref(), &seen, voice)),
+        trust: seen.into_iter().map(|seen| trust::say(session, &question.measure, seen, voice)).collect(),
         honest_lead,
         removals_to_flip,
         findings: judged.judgments.iter().map(|j| finding(session, j, voice)).collect(),
@@ -89,6 +89,7 @@ pub(crate) fn answer(session: &Session, judgment: &Judgment, voice: &Voice) -> A
         decision: judgment.decision,
         estimate: judgment.estimate.clone(),
         words: answer::words(session, judgment, voice),
+        facts: Some(judgment.facts.clone()),
     }
 }
 
@@ -101,8 +102,13 @@ pub fn finding(session: &Session, judgment: &Judgment, voice: &Voice) -> Finding
         measure: judgment.measure.clone(),
         decision: judgment.decision,
         estimate: judgment.estimate.clone(),
+        printed: judgment.estimate.as_ref().map(|estimate| {
+            let subject = Subject::of(&judgment.measure, session, voice);
+            printed(estimate, judgment.margin, &subject)
+        }),
         words: answer::words(session, judgment, voice),
         numbers: judgment.pair.numbers.clone(),
+        facts: judgment.facts.clone(),
     }
 }
 
@@ -111,5 +117,5 @@ fn no_answer(session: &Session, question: &Question, voice: &Voice) -> Answer {
     let nothing = session.shots.is_empty() && session.summaries.is_empty();
     let decision = Decision::cannot_answer(if nothing { Why::NoShots } else { Why::OneBuild });
     let words = answer::without_a_pair(session, &question.measure, &decision, voice);
-    Answer { candidate: None, decision, estimate: None, words }
+    Answer { candidate: None, decision, estimate: None, words, facts: None }
 }

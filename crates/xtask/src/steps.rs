@@ -29,7 +29,7 @@ const fn built(step: Step) -> Step {
     Step { needs_build: true, ..step }
 }
 
-static STEPS: [Step; 20] = [
+static STEPS: [Step; 21] = [
     quick(step("format", "rustfmt has nothing to change", format)),
     quick(step("lints", "clippy without a warning, native", lints)),
     quick(step("lints-wasm", "clippy without a warning, wasm32", lints_wasm)),
@@ -39,6 +39,7 @@ static STEPS: [Step; 20] = [
     quick(step("docs", "documentation without a warning", docs)),
     quick(step("audit", "known weaknesses of the packages in the lock files", audit::check)),
     step("rust", "Rust tests of every crate", rust),
+    step("coherence", "no sentence that another one or the session contradicts", coherence),
     step("calibrate", "error rates, in short", || calibrated::run(&["--short"])),
     quick(step("build", "the static site in dist/", build::site)),
     quick(built(step("sizes", "download budgets", sizes::print_and_check))),
@@ -148,6 +149,13 @@ fn lints_wasm() -> Result<()> {
 fn docs() -> Result<()> {
     let arguments = ["doc", "--quiet", "--workspace", "--no-deps", "--lib", "--all-features"];
     run(cargo(&arguments).env("RUSTDOCFLAGS", "--deny=warnings"))
+}
+
+/// The page draws some of the sessions first, so that what its scripts say is held against the facts too.
+fn coherence() -> Result<()> {
+    calibrated::figures(&["coherence", "--pages"])?;
+    npm_script("coherence")?;
+    calibrated::figures(&["coherence"])
 }
 
 fn rust() -> Result<()> {

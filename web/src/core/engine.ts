@@ -35,6 +35,7 @@ import { asking } from "./refusal.js";
 
 export type {
   Answer,
+  Ask,
   Build,
   CheckRequest,
   ColumnReading,
@@ -42,6 +43,7 @@ export type {
   CustomMeasure,
   Decision,
   Delimiter,
+  Form,
   Estimate,
   Finding,
   Goal,
@@ -61,6 +63,7 @@ export type {
   Problem,
   Question,
   Reading,
+  ReadingDoubt,
   ReadResult,
   Refusal,
   Report,
@@ -72,6 +75,7 @@ export type {
   Shot,
   Showing,
   Stopping,
+  StoppingWord,
   TextbookTest,
   TrustFinding,
   Unpacked,

@@ -11,6 +11,7 @@ import { asRefusal } from "../core/refusal.js";
 import { LightElement } from "../pieces/light-element.js";
 import { openNow } from "../pieces/when-open.js";
 import type { Actions } from "../state/actions.js";
+import { copied, fromClipboard } from "../state/clipboard.js";
 import { type Example, exampleIn } from "../state/examples.js";
 import { take } from "../state/intake.js";
 import { isLink } from "../state/link.js";
@@ -69,6 +70,7 @@ export class StraightAnswerPage extends LightElement {
     undo: () => this.#dispatch({ type: "undone" }),
     ask: (patch) => this.#dispatch({ type: "asked", patch }),
     leaveOut: (shot, reason) => this.#dispatch({ type: "left_out", shot, reason }),
+    confirm: (shot) => this.#dispatch({ type: "confirmed", shot }),
     showMoreShots: () => this.#dispatch({ type: "more_shots" }),
     startAgain: () => this.#startAgain(),
     asSent: () => this.#dispatch({ type: "as_sent" }),
@@ -244,7 +246,7 @@ export class StraightAnswerPage extends LightElement {
 
   async #pasteFromClipboard(adding?: boolean): Promise<void> {
     try {
-      this.#giveText(await navigator.clipboard.readText(), adding);
+      this.#giveText(await fromClipboard(navigator.clipboard), adding);
     } catch {
       const field = this.querySelector<HTMLTextAreaElement>(adding ? "#more" : "#text");
       field?.focus();
@@ -337,9 +339,13 @@ export class StraightAnswerPage extends LightElement {
     const adding = isField && into.id === "more";
     if (this.#state.entry || (isField && ((into.id !== "text" && !adding) || into.value.trim() !== ""))) return;
     // A copied table comes as text and as its picture.
-    const text = event.clipboardData?.getData("text/plain") ?? "";
+    const given = (type: string) => event.clipboardData?.getData(type) ?? "";
+    const text = copied(given("text/plain"), given("text/html"));
     if (text.trim() !== "") this.#giveText(text, adding);
-    else if (!this.#take(event.clipboardData, adding)) return;
+    else if (!this.#take(event.clipboardData, adding)) {
+      if (!isField) this.#giveText("", adding);
+      return;
+    }
     event.preventDefault();
   }
 

@@ -8,6 +8,7 @@ import { counts } from "../question/counts.js";
 import { read } from "../shots/read.js";
 import { give } from "../start/give.js";
 import type { Actions } from "../state/actions.js";
+import { namesTooMany } from "../state/doubts.js";
 import type { Entry, State } from "../state/state.js";
 import { say } from "../text/say.js";
 import { withTexts } from "../text/spoken.js";
@@ -28,7 +29,7 @@ export function page(state: State, actions: Actions, whole: boolean): TemplateRe
     return html`<div class="parts empty">${first}</div>${announcement(state)}`;
   }
   const { session } = state.read;
-  const comparable = session.builds.length > 1;
+  const comparable = session.builds.length > 1 && !namesTooMany(state.given);
   return html`
     ${state.sent ? sent(actions.drawAgain, state, state.sent, session, actions) : nothing}
     <div class="parts">

@@ -37,5 +37,5 @@ export const add = (state: State, clubs: number, actions: Actions): TemplateResu
 function submit(event: Event, actions: Actions): void {
   event.preventDefault();
   const text = new FormData(event.target as HTMLFormElement).get("text");
-  if (typeof text === "string" && text.trim() !== "") actions.giveText(text, true);
+  actions.giveText(typeof text === "string" ? text : "", true);
 }

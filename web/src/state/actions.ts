@@ -44,6 +44,8 @@ export interface Actions {
   ask: (patch: Patch<Question>) => void;
   /** Sets a shot aside for a reason, or puts it back (null). */
   leaveOut: (shot: number, reason: string | null) => void;
+  /** Says of a shot that was asked about that it is right. */
+  confirm: (shot: number) => void;
   showMoreShots: () => void;
   /** Draws the page anew: something that it shows has been loaded. */
   drawAgain: () => void;

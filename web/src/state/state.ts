@@ -17,6 +17,8 @@ import type {
 } from "../core/engine.js";
 import { isSpread } from "../format/margin.js";
 import { say } from "../text/say.js";
+import { holding } from "./doubts.js";
+import { formDraft } from "./form.js";
 import { type Patch, patched } from "./patch.js";
 import { opened, settled, withOffered } from "./question.js";
 import { buildOf, numberOf, type SetAside, shotCount, withReasons } from "./shots.js";
@@ -95,6 +97,8 @@ export interface State {
   answerIs: AnswerPlace;
   /** What was said by hand of single shots, by their place: why one is left out, or null that it counts. */
   setAside: SetAside;
+  /** Shots that were asked about and said to be right. */
+  confirmed: readonly number[];
   /** Rows of the list of shots that are open to view. */
   shotsShown: number;
   seen: Seen | null;
@@ -118,6 +122,7 @@ export type Message =
   | { type: "undone" }
   | { type: "read"; turn: number; results: readonly ReadResult[]; session: Session }
   | { type: "left_out"; shot: number; reason: string | null }
+  | { type: "confirmed"; shot: number }
   | { type: "more_shots" }
   | { type: "asked"; patch: Patch<Question> }
   | { type: "answered"; turn: number; report: Report }
@@ -149,12 +154,19 @@ export const start: State = {
   turn: 0,
   answerIs: "below",
   setAside: {},
+  confirmed: [],
   shotsShown: SHOTS_AT_ONCE,
   seen: null,
 };
 
 export function reduce(state: State, message: Message): State {
-  return noteWhatWasSeen(step(state, message));
+  return noteWhatWasSeen(unlessInDoubt(step(state, message)));
+}
+
+/** While a doubt of the reading could change the answer there is none: it is asked about first. */
+function unlessInDoubt(state: State): State {
+  if (state.wants !== "check" || holding(state.given, state.question).length === 0) return state;
+  return { ...state, report: null, trouble: null, wants: null };
 }
 
 function step(state: State, message: Message): State {
@@ -210,6 +222,8 @@ function step(state: State, message: Message): State {
       return message.turn === state.turn ? afterReading(state, message) : state;
     case "left_out":
       return state.read ? afterLeavingOut(remembered(state, say("done-left-out")), state.read, message) : state;
+    case "confirmed":
+      return { ...state, confirmed: [...state.confirmed, message.shot] };
     case "more_shots":
       return { ...state, shotsShown: state.shotsShown + SHOTS_AT_ONCE };
     case "asked":
@@ -285,13 +299,25 @@ function afterReading(state: State, { results, session }: { results: readonly Re
   const question = state.question
     ? settled(state.question, session, state.measures)
     : opened(state.opening, session, state.measures);
+  const filledIn = formDraft(results);
+  if (filledIn)
+    return {
+      ...state,
+      given: [],
+      read: null,
+      entry: filledIn.entry,
+      unfinished: { [entryKey(filledIn.entry)]: filledIn.draft },
+      wants: null,
+    };
   const read = { session, texts: given.length };
-  const setAside = isSameShots(read, state.read) ? state.setAside : {};
+  const same = isSameShots(read, state.read);
+  const [setAside, confirmed] = same ? [state.setAside, state.confirmed] : [{}, []];
   return {
     ...state,
     given,
     read: joinedWith(read, setAside),
     setAside,
+    confirmed,
     question,
     trouble: null,
     ...wish({ ...state, wants: null }, "check"),

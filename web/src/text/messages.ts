@@ -1,6 +1,8 @@
 /** Every message and what it has to be told. Made from the catalogues by `npm run texts`. */
 export interface Messages {
   "claim-supported": null;
+  "claim-nothing_against": null;
+  "claim-too_small": null;
   "claim-contradicted": null;
   "claim-not_settled": null;
   "claim-no_retest": null;
@@ -32,6 +34,9 @@ export interface Messages {
   "day-n": { day: string | number };
   "no-session": null;
   "no-session-remedy": null;
+  "doubt-first": { count: number };
+  "doubt-lines": { count: number; lines: string | number };
+  "doubt-read-as": null;
   "embed-consent": null;
   "embed-agree": { host: string | number };
   "embed-shots": null;
@@ -142,7 +147,6 @@ export interface Messages {
   "fair-looks-help": null;
   "fair-after-round": null;
   "fair-how-sure": null;
-  "fair-surest": { level: string | number };
   "sheet-title": { clubs: string | number };
   "sheet-against": null;
   "sheet-before": { count: string | number; cautions: string | number };
@@ -300,6 +304,7 @@ export interface Messages {
   "luck-lines-best": { count: string | number };
   "luck-lines-highest": { count: string | number };
   "numbers-help": null;
+  "numbers-methods-page": null;
   "numbers-methods": null;
   "numbers-each": { measure: string | number };
   "numbers-comparison": { measure: string | number };
@@ -360,6 +365,8 @@ export interface Messages {
   "footer-paper": null;
   "footer-kept": null;
   "show-meters": null;
+  "show-kilometers-an-hour": null;
+  "show-miles-an-hour": null;
   "show-yards": null;
   "methods-page": null;
   "footer-methods": null;
@@ -537,6 +544,7 @@ export interface Messages {
   "layout-rows": null;
   "layout-blocks": null;
   "layout-column_per_build": null;
+  "layout-row_per_build": null;
   "layout-side_by_side": null;
   "layout-column_after_column": null;
   "layout-averages": null;
@@ -581,6 +589,7 @@ export interface Messages {
   "margin-usual": { margin: string | number; unit: string | number };
   "stopping": null;
   "stopping-fixed": null;
+  "stopping-not_fixed": null;
   "stopping-unknown": null;
   "stopping-planned": null;
   "rounds-planned": null;
@@ -588,6 +597,14 @@ export interface Messages {
   "answer-title": null;
   "answer-against": null;
   "caution": null;
+  "asks-was-fixed": null;
+  "asks-was-not-fixed": null;
+  "asks-in-turn": null;
+  "asks-one-after-the-other": null;
+  "asks-shot-right": null;
+  "asks-shot-slip": null;
+  "asks-shot-confirmed": null;
+  "reason-slip": null;
   "other-measures": null;
   "numbers-title": null;
   "trust-title": null;
@@ -595,7 +612,10 @@ export interface Messages {
   "picture-zone": { margin: string | number };
   "picture-no-difference": null;
   "picture-caption": null;
+  "picture-caption-level": { level: string | number };
   "picture-caption-ratio": null;
+  "picture-caption-ratio-level": { level: string | number };
+  "picture-level": { level: string | number };
   "picture-allowance": null;
   "picture-alternative": { what: string | number; each: string | number };
   "picture-alternative-zone": { what: string | number; each: string | number; margin: string | number };
@@ -726,6 +746,7 @@ export interface Messages {
   "weight-serious": null;
   "weight-note": null;
   "weight-good": null;
+  "trust-setup": null;
   "n-serious": { count: number };
   "no-serious": null;
   "n-notes": { count: string | number };

@@ -21,7 +21,10 @@ pub fn compare(measured: &Measured, baseline: usize, candidate: usize, aspect: A
         return averages::compare(&averages(baseline, &base), &averages(candidate, &cand), aspect);
     }
     let fitted = measured.rounds.as_ref().filter(|_| table.shared_rounds(baseline, candidate) > 0);
-    let rounds = fitted.and_then(|fitted| fitted.compare(candidate, baseline).ok());
+    let compared = fitted.map(|fitted| fitted.compare(candidate, baseline));
+    // Without scatter within the rounds there is nothing to judge by; blocks would call it the order's doing.
+    let same_in_every_round = matches!(compared, Some(Err(stats::Refusal::NoScatter)));
+    let rounds = compared.and_then(Result::ok);
     let rounds = rounds.filter(|found| found.shared_rounds >= 2);
     let turns = rounds
         .as_ref()
@@ -49,6 +52,7 @@ pub fn compare(measured: &Measured, baseline: usize, candidate: usize, aspect: A
         (Aspect::Spread, None, ..) if n.baseline.min(n.candidate) < FEWEST_FOR_SPREAD => {
             Err(Why::TooFewShots)
         }
+        (Aspect::Average, ..) if same_in_every_round => Err(Why::NoScatterInRounds),
         (Aspect::Average, _, Some(rounds), _) => Ok(on(Basis::Difference(rounds.headline()), Method::Rounds)),
         (Aspect::Average, _, None, Some(welch)) => {
             let careful =

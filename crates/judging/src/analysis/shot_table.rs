@@ -1,7 +1,8 @@
 //! The shots of a session laid out for comparison: who hit what, in which round.
 
+use serde::Serialize;
 use session::measure::MeasureId;
-use session::{Order, Session, infer_rounds};
+use session::{Order, Session, few, infer_rounds};
 
 /// Fewest rounds that hold both builds before the comparison may rest on rounds.
 const FEWEST_ROUNDS: u32 = 2;
@@ -15,6 +16,23 @@ pub enum Include {
     NotLeftOut,
 }
 
+/// So many shots of so many.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct PartOf {
+    /// How many.
+    pub shots: usize,
+    /// Of all of this club.
+    pub of: usize,
+}
+
+/// Whether a value cannot be, and the golfer set its shot aside: a slip of the keys or of the reading, which counts
+/// neither with the shots set aside nor without them.
+fn is_slip(shot: &session::Shot, measure: &MeasureId, value: f64) -> bool {
+    let plausible = || measure.usual().map(|known| known.facts().plausible);
+    shot.left_out.is_some() && plausible().is_some_and(|p| !(p.low..=p.high).contains(&value))
+}
+
 /// A session with the round of every shot settled.
 #[derive(Debug)]
 pub struct ShotTable<'a> {
@@ -24,7 +42,7 @@ pub struct ShotTable<'a> {
     /// Per build, ascending; empty when not hit in turn.
     rounds_of: Vec<Vec<u32>>,
     /// Shots set aside, per build.
-    left_out: Vec<usize>,
+    left_out: Vec<PartOf>,
 }
 
 /// One measure of every build, laid out once for all pairs: a session of many builds would otherwise cost by their
@@ -51,9 +69,12 @@ impl<'a> ShotTable<'a> {
     #[must_use]
     pub fn new(session: &'a Session) -> Self {
         let builds = session.builds.len();
-        let mut left_out = vec![0; builds];
-        for shot in session.shots.iter().filter(|shot| shot.left_out.is_some()) {
-            left_out.get_mut(shot.build).into_iter().for_each(|count| *count += 1);
+        let mut left_out = vec![PartOf { shots: 0, of: 0 }; builds];
+        for shot in &session.shots {
+            if let Some(part) = left_out.get_mut(shot.build) {
+                part.of += 1;
+                part.shots += usize::from(shot.left_out.is_some());
+            }
         }
         if session.order != Order::Interleaved {
             return Self { session, rounds: None, rounds_of: Vec::new(), left_out };
@@ -82,7 +103,7 @@ impl<'a> ShotTable<'a> {
     pub fn values(&self, build: usize, index: usize, include: Include) -> Vec<f64> {
         self.counted(include)
             .filter(|(_, shot)| shot.build == build)
-            .filter_map(|(_, shot)| shot.values.get(index).copied().flatten())
+            .filter_map(|(_, shot)| self.value(shot, index))
             .collect()
     }
 
@@ -92,7 +113,7 @@ impl<'a> ShotTable<'a> {
         let mut by_build = vec![Vec::new(); self.session.builds.len()];
         let index = self.session.measure_index(measure);
         for (_, shot) in self.counted(include) {
-            let value = index.and_then(|index| shot.values.get(index).copied().flatten());
+            let value = index.and_then(|index| self.value(shot, index));
             if let (Some(value), Some(values)) = (value, by_build.get_mut(shot.build)) {
                 values.push(value);
             }
@@ -108,10 +129,27 @@ impl<'a> ShotTable<'a> {
     fn in_rounds(&self, index: usize, include: Include) -> Option<Vec<stats::RoundShot>> {
         let rounds = self.rounds.as_deref()?;
         let shot = |(i, shot): (usize, &session::Shot)| {
-            let value = shot.values.get(index).copied().flatten()?;
+            let value = self.value(shot, index)?;
             Some(stats::RoundShot { round: *rounds.get(i)? as usize, build: shot.build, value })
         };
         Some(self.counted(include).filter_map(shot).collect())
+    }
+
+    /// What a shot holds of a measure; a slip that was set aside holds nothing.
+    fn value(&self, shot: &session::Shot, index: usize) -> Option<f64> {
+        let value = shot.values.get(index).copied().flatten()?;
+        (!is_slip(shot, self.session.measures.get(index)?, value)).then_some(value)
+    }
+
+    /// Values of this measure with one of two builds that count nowhere.
+    #[must_use]
+    pub fn slips(&self, measure: &MeasureId, builds: [usize; 2]) -> usize {
+        let Some(index) = self.session.measure_index(measure) else { return 0 };
+        let shots = self.session.shots.iter().filter(|shot| builds.contains(&shot.build));
+        let of_shot = |shot: &&session::Shot| {
+            shot.values.get(index).copied().flatten().is_some_and(|value| is_slip(shot, measure, value))
+        };
+        shots.filter(of_shot).count()
     }
 
     /// Rounds that hold both builds, whatever was measured; 0 when fewer than two do.
@@ -122,10 +160,30 @@ impl<'a> ShotTable<'a> {
         u32::try_from(shared).ok().filter(|&s| s >= FEWEST_ROUNDS).unwrap_or(0)
     }
 
-    /// Shots of these two different builds that were set aside.
+    /// Shots of a build that were set aside.
     #[must_use]
-    pub fn left_out(&self, one: usize, other: usize) -> usize {
-        [one, other].iter().filter_map(|&build| self.left_out.get(build)).sum()
+    pub fn left_out(&self, build: usize) -> PartOf {
+        self.left_out.get(build).copied().unwrap_or(PartOf { shots: 0, of: 0 })
+    }
+
+    /// The one of these two builds that was hit first in every round that holds both; `None` when they changed about, and
+    /// when they were not hit in turn.
+    #[must_use]
+    pub fn always_first(&self, one: usize, other: usize) -> Option<usize> {
+        let rounds = self.rounds.as_deref()?;
+        let (of_one, of_other) = self.rounds_of.get(one).zip(self.rounds_of.get(other))?;
+        let holds_both =
+            |round: &u32| of_one.binary_search(round).is_ok() && of_other.binary_search(round).is_ok();
+        let mut opened = few::Set::default();
+        let mut first = Vec::new();
+        for (shot, round) in self.session.shots.iter().zip(rounds) {
+            if (shot.build == one || shot.build == other) && holds_both(round) && opened.insert(*round) {
+                first.push(shot.build);
+            }
+        }
+        let opener = *first.first()?;
+        (first.len() >= FEWEST_ROUNDS as usize && first.iter().all(|&build| build == opener))
+            .then_some(opener)
     }
 
     fn counted(&self, include: Include) -> impl Iterator<Item = (usize, &'a session::Shot)> {

@@ -41,6 +41,11 @@ pub(crate) fn decode(text: &[u8]) -> Option<Vec<u8>> {
     Some(bytes)
 }
 
+/// Whether a character can stand in such a text.
+pub(crate) fn holds(character: u8) -> bool {
+    six_bits(character).is_some()
+}
+
 fn six_bits(character: u8) -> Option<u32> {
     let value = match character {
         b'A'..=b'Z' => character - b'A',

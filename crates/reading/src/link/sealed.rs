@@ -35,7 +35,14 @@ pub(crate) fn bytes_of(text: &str) -> Result<Vec<u8>, LinkError> {
     if version != VERSION.as_bytes() {
         return Err(LinkError::Later);
     }
-    base64::decode(&rest[1..]).ok_or(LinkError::Damaged)
+    base64::decode(without_what_follows(&rest[1..])).ok_or(LinkError::Damaged)
+}
+
+/// A link in a sentence or a forum gets a point, a bracket or somebody's own parameters behind it. Whether what is
+/// left is whole, the check sum says.
+fn without_what_follows(text: &[u8]) -> &[u8] {
+    let end = text.iter().position(|&character| !base64::holds(character)).unwrap_or(text.len());
+    &text[..end]
 }
 
 /// The sections of a link by what they hold.

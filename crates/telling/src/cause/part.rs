@@ -96,7 +96,7 @@ impl<'a> Speech<'a> {
 
 /// An interval by its ends, each with its sign.
 pub(super) fn span(subject: &Subject<'_>, sized: &Span) -> String {
-    say::from_to(subject.voice, &subject.signed(sized.low), &subject.signed(sized.high))
+    say::from_to(subject.voice, &subject.end(sized.low, &[0.0]), &subject.end(sized.high, &[0.0]))
 }
 
 pub(super) fn name_of(factor: Factor, voice: &Voice) -> String {

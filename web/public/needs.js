@@ -1,0 +1,44 @@
+// Says what is missing where the page would else say "Opening…" for ever. A plain old script on purpose: it has to run where
+// the page's own cannot.
+(function () {
+  var WAIT_MS = 5000;
+  var isSpanish = /[?&]lang=es\b/.test(location.search);
+  var words = isSpanish
+    ? {
+        old: "Este navegador no puede calcular la respuesta: a la página le hace falta WebAssembly. Ábrela en un navegador de los últimos tres años.",
+        broken: "No ha llegado una parte de la página. Vuelve a cargarla.",
+        slow: "Todavía está llegando. Si no cambia nada, vuelve a cargar la página o ábrela en otro navegador.",
+      }
+    : {
+        old: "This browser cannot work out the answer: the page needs WebAssembly. Open it in a browser of the last three years.",
+        broken: "A part of the page did not arrive. Load it again.",
+        slow: "Still on its way. If nothing changes, load the page again, or open it in another browser.",
+      };
+
+  /** Beside "Opening…", as long as that stands. */
+  function tell(what) {
+    var opening = document.querySelector("straight-answer-page .opening");
+    if (!opening) return;
+    var line = opening.querySelector(".needs") || opening.appendChild(document.createElement("p"));
+    line.className = "needs";
+    line.setAttribute("role", "status");
+    line.textContent = words[what];
+  }
+
+  /** The words of the page's own scripts; nothing that an old browser lacks may be asked for by name. */
+  function isOld() {
+    return !("noModule" in document.createElement("script")) || typeof WebAssembly !== "object";
+  }
+
+  window.addEventListener(
+    "error",
+    function (event) {
+      if (event.target && event.target.tagName === "SCRIPT") tell("broken");
+    },
+    true,
+  );
+  // The page's own scripts hold back the end of parsing, which is why nothing here waits for it save where they do not run.
+  if (!isOld()) setTimeout(tell, WAIT_MS, "slow");
+  else if (document.readyState === "loading") document.addEventListener("DOMContentLoaded", tell.bind(null, "old"));
+  else tell("old");
+})();
