@@ -89,6 +89,24 @@ export type Asked = {
 };
 
 /**
+ * The averages of one build.
+ */
+export type AveragesRow = {
+  /**
+   * The build, as the sentence names it.
+   */
+  name: string,
+  /**
+   * The number of shots, null when it is not said.
+   */
+  n: number | null,
+  /**
+   * Averages as written, by measure.
+   */
+  values: { [key in string]: number },
+};
+
+/**
  * Whose doing a part is.
  */
 export type Belongs = "swing" | "both" | "unexplained";
@@ -408,6 +426,10 @@ export type CauseWords = {
    */
   detail: string,
   /**
+   * What to take to a coach, by the number through which the gap came; empty where none is named.
+   */
+  next: string,
+  /**
    * What could not be attributed, and what measuring it would settle; one sentence each.
    */
   unmeasured: Array<string>,
@@ -484,6 +506,20 @@ export type CheckRequest = {
    * What is asked of them.
    */
   question: Question,
+};
+
+/**
+ * One tap that settles a doubt.
+ */
+export type Choice = {
+  /**
+   * What it says.
+   */
+  says: Settled,
+  /**
+   * On its button.
+   */
+  label: string,
 };
 
 /**
@@ -1012,6 +1048,11 @@ export type Doubt = {
 };
 
 /**
+ * What a doubt is about.
+ */
+export type DoubtKind = "many_clubs" | "measure_guessed" | "unknown_heading" | "headed_alike" | "unit" | "unit_of_club" | "units_mixed" | "out_of_range" | "above_total" | "plus_minus" | "odd_spread" | "same_name" | "one_row" | "odd_name" | "left_out_why";
+
+/**
  * An effect, told.
  */
 export type Effect = {
@@ -1344,6 +1385,11 @@ export type ForBuild = {
 };
 
 /**
+ * Figures found in sentences, as the forms of the page hold them.
+ */
+export type Form = { "kind": "averages", "rows": Array<AveragesRow> } | { "kind": "list", "rows": Array<ListRow> };
+
+/**
  * How often a test like this finds a true difference of some size.
  */
 export type Found = {
@@ -1471,6 +1517,10 @@ export type Hints = {
    * Read the letters O, l, I, S and B in numbers as the digits 0, 1, 1, 5 and 8.
    */
   letters_as_digits?: boolean,
+  /**
+   * What was said to doubts, by their keys.
+   */
+  settled?: { [key in string]: Settled },
 };
 
 /**
@@ -1807,7 +1857,7 @@ export type Launch = {
 /**
  * How shots lie in the text.
  */
-export type Layout = "rows" | "blocks" | "column_per_build" | "side_by_side" | "column_after_column" | "averages" | "measures_down";
+export type Layout = "rows" | "blocks" | "column_per_build" | "row_per_build" | "side_by_side" | "column_after_column" | "averages" | "measures_down";
 
 /**
  * The least and the most of a count.
@@ -1896,6 +1946,20 @@ message: string, } | { "kind": "skipped",
  * In plain words.
  */
 message: string, };
+
+/**
+ * The shots of one build.
+ */
+export type ListRow = {
+  /**
+   * The build, as the sentence names it.
+   */
+  name: string,
+  /**
+   * Shots as written.
+   */
+  shots: Array<number>,
+};
 
 /**
  * One shot as it was written down in the bay.
@@ -3137,6 +3201,14 @@ export type ReadResult = {
    * Figures in the file that cannot come from its shots.
    */
   gaps: Array<SummaryGap>,
+  /**
+   * What only the golfer can say, most urgent first; the answer waits for it.
+   */
+  doubts: Array<ReadingDoubt>,
+  /**
+   * What was found in sentences, for a form that opens filled in.
+   */
+  form: Form | null,
 };
 
 /**
@@ -3171,6 +3243,48 @@ export type Reading = {
    * The measure of a table with one column for each build.
    */
   single_measure: MeasureId | null,
+};
+
+/**
+ * Something about the reading that only the golfer can say.
+ */
+export type ReadingDoubt = {
+  /**
+   * Its name in [`crate::Hints::settled`].
+   */
+  key: string,
+  /**
+   * What it is about.
+   */
+  kind: DoubtKind,
+  /**
+   * The measure, null where it is about no single one.
+   */
+  measure: MeasureId | null,
+  /**
+   * Builds it touches, by index.
+   */
+  builds: Array<number>,
+  /**
+   * Lines it touches, the first ones; empty when it is about a whole column or build.
+   */
+  lines: Array<number>,
+  /**
+   * The measures whose answer waits for it; empty: every answer waits.
+   */
+  holds: Array<MeasureId>,
+  /**
+   * What is asked, in plain words.
+   */
+  question: string,
+  /**
+   * What can be said to it, the likeliest first.
+   */
+  choices: Array<Choice>,
+  /**
+   * Some shots of each build, as they were read.
+   */
+  samples: Array<Sample>,
 };
 
 /**
@@ -3297,6 +3411,20 @@ export type RowCounts = {
    * Rows that could not be used; each has a problem.
    */
   problems: number,
+};
+
+/**
+ * Some shots of a build, in words, to see whether they were understood.
+ */
+export type Sample = {
+  /**
+   * Index of the build.
+   */
+  build: number,
+  /**
+   * Its first shots, one text each.
+   */
+  shots: Array<string>,
 };
 
 /**
@@ -3621,6 +3749,11 @@ export type SetAside = {
    */
   estimate_without?: Estimate,
 };
+
+/**
+ * What the golfer can say to a doubt.
+ */
+export type Settled = "right" | "leave_out" | "one_club" | "second" | "count" | { "unit": string } | { "measure": MeasureId } | { "column": number } | { "reason": string };
 
 /**
  * What [`share`] is asked.

@@ -54,6 +54,8 @@ export function readResult(of: Session): ReadResult {
     session: of,
     problems: [],
     notices: [],
+    doubts: [],
+    form: null,
     reading: {
       delimiter: "comma",
       decimal_mark: ".",
@@ -80,6 +82,7 @@ export function report(measure = "carry", margin: number | null = 5): Report {
     measure,
     decision,
     estimate: null,
+    printed: null,
     words,
     numbers: { baseline: null, candidate: null },
     printed: null,

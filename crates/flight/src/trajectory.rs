@@ -230,7 +230,7 @@ fn integrate<A: Aerodynamics>(
     };
     let step_s = step.seconds();
     loop {
-        visit(point_of(&under_way.state, under_way.from_s(step_s)));
+        visit(point_of(&under_way.state, under_way.time_s(step_s)));
         if let Some((landing, time_s)) = go_on(&motion, &mut under_way, step_s)? {
             visit(point_of(&landing, time_s));
             return Ok(flight_of(start, &landing, time_s, under_way.apex, under_way.validity));
@@ -249,7 +249,7 @@ struct UnderWay {
 
 impl UnderWay {
     /// Counted, not summed: ten thousand additions of 0.02 would drift.
-    fn from_s(&self, step_s: f64) -> f64 {
+    fn time_s(&self, step_s: f64) -> f64 {
         f64::from(self.steps) * step_s
     }
 }
@@ -265,7 +265,7 @@ fn go_on<A: Aerodynamics>(
     step_s: f64,
 ) -> Result<Option<(State, f64)>, LaunchError> {
     let UnderWay { state, rate, apex, validity, .. } = &*under_way;
-    let from_s = under_way.from_s(step_s);
+    let from_s = under_way.time_s(step_s);
     if from_s >= LONGEST_FLIGHT_S {
         return Err(LaunchError::StillFlying { after_s: from_s });
     }

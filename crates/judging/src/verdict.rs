@@ -151,7 +151,8 @@ impl Decision {
 ///
 /// Both intervals are of candidate − baseline, widened and with their allowance already in them.
 /// Without a margin nothing can be 'the same', and nobody can say whether a difference matters.
-/// Source of the two-interval rule: two one-sided tests, Schuirmann (1987), from memory.
+/// Source of the two-interval rule: two one-sided tests, D. J. Schuirmann, J. Pharmacokinetics and
+/// Biopharmaceutics 15 (1987), 657–680.
 #[must_use]
 pub fn decide(different: &Interval, equivalence: &Interval, margin: Option<f64>) -> Decision {
     let inside = margin.is_some_and(|m| equivalence.low > -m && equivalence.high < m);

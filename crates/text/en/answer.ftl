@@ -25,11 +25,11 @@ depends = It depends on the shots left out.
 depends-in-short = Depends on the shots left out.
 depends-how = With every shot: { $with-all }. Without { $shots }: { $without }.
 order-could-explain = The order of hitting could explain this gap, so these shots cannot tell.
-not-apart = With this many shots, { $baseline } and { $candidate } cannot be told apart on { $measure }.
-not-apart-not-in-turn = { $baseline } and { $candidate } were not hit in turn, and cannot be told apart on { $measure }.
-not-apart-order-not-known = It is not known whether { $baseline } and { $candidate } were hit in turn, and these shots cannot tell them apart on
-    { $measure }.
-not-apart-averages = From averages alone, { $baseline } and { $candidate } cannot be told apart on { $measure }.
+not-apart = With this many shots, { $baseline } and { $candidate } cannot be told apart ({ $measure }).
+not-apart-not-in-turn = { $baseline } and { $candidate } were not hit in turn, and cannot be told apart ({ $measure }).
+not-apart-order-not-known = It is not known whether { $baseline } and { $candidate } were hit in turn, and these shots cannot tell them apart
+    ({ $measure }).
+not-apart-averages = From averages alone, { $baseline } and { $candidate } cannot be told apart ({ $measure }).
 
 # What to do next.
 choose-after = { $measure } does not decide between them, but they differ on { $others }: look there before you choose.
@@ -37,7 +37,7 @@ choose-freely = Choose by feel, look or price.
 hint-no-proof = The clubs were hit one after the other, so this is a strong hint and no proof.
 hint-order-not-known = Whether the clubs were hit in turn is not known, so this is a strong hint and no proof.
 hint-averages = Averages do not show in which order the shots were hit, so this is a strong hint and no proof.
-hint-not-compared = The clubs were hit in turn, but { $measure } could not be compared turn by turn, so this is a strong hint and no
+hint-not-compared = The clubs were hit in turn, but { $measure } could not be compared lap by lap, so this is a strong hint and no
     proof.
 holds-that-day = This holds for these clubs as built, with { $theirs ->
     [yes] the sender’s
@@ -54,7 +54,7 @@ no-shots = There are no shots to compare yet.
 no-shots-next = Paste the shots of two clubs, or try an example.
 one-club = There is only one club here, and nothing to hold it against.
 one-club-next = Add shots with a second club, and name the club of each shot.
-too-few-shots = There are too few shots to compare on { $measure }.
+too-few-shots = There are too few shots to compare the clubs ({ $measure }).
 too-few-shots-next = At least 3 shots with each club are needed for any answer, 5 for scatter. The plan of a fair test says how many
     most likely tell.
 counts-missing = Averages alone cannot answer this: nobody said how many shots they come from.
@@ -69,7 +69,7 @@ only-averages = Averages do not show which club is tighter.
 only-averages-why = Scatter lies in the single shots; a deviation printed beside an average is too unsure to decide on.
 only-averages-next = Add every shot.
 no-scatter = With one club or both, every shot has the same { $measure }, so there is nothing to judge luck by.
-no-scatter-in-rounds = Every round shows the same gap in { $measure }, without any scatter around it, so there is nothing to judge luck by.
+no-scatter-in-rounds = Every lap shows the same gap in { $measure }, without any scatter around it, so there is nothing to judge luck by.
 no-scatter-why = Real shots scatter. Numbers that do not were probably rounded or copied.
 no-scatter-next = Check the { $measure } column.
 not-measured = { $measure } was not recorded for both clubs.

@@ -39,11 +39,11 @@ centers = The middle of { $candidate } lies { $carry } { $longer ->
 } and { $side } of that of { $baseline }.
 centers-by-luck = Two identical clubs would show middles at least that far apart in { $sessions }.
 order-may-move = One club was hit after the other, so warming up or tiring may have moved a middle.
-aimed-off = Aimed { $side } of where it was aimed.
+aimed-off = Aimed { $side } of that day’s aim.
 aimed-as-on-the-day = Aimed as on the day.
 note = Where balls land, not where they roll to. First stands what was counted; the bell curve beside it is that of shots that scatter like these
     around the same middle, and mishits widen it. The ranges are what other sessions of this size could have shown. What another aim would do is
-    the curve's; the best aim supposes that the middle of your shots stays where it is.
+    the curve’s; the best aim supposes that the middle of your shots stays where it is.
 build-said = { $club }: { $miss } { $chance }
 oval = Nine in ten lie in an oval { $long } by { $wide }.
 from-above = The landings from above, the target straight ahead, with { $strip }. { $aimed }

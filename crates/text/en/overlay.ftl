@@ -23,8 +23,8 @@ short-cannot-answer = no answer possible
 clubs-and-time-mixed-up = Clubs and time are mixed up.
 order-not-known = Whether the clubs were hit in turn is not known.
 order-unknown = One club may have had the cold shots and the other the warm ones.
-not-compared-in-turn = { $measure } could not be compared turn by turn.
-why-not-compared = The clubs were hit in turn, but too few turns hold { $measure } for both, with scatter to judge luck by.
+not-compared-in-turn = { $measure } could not be compared lap by lap.
+why-not-compared = The clubs were hit in turn, but too few laps hold { $measure } for both, with scatter to judge luck by.
 one-after-the-other = { $baseline } and { $candidate } were hit one after the other, not in turn.
 order-could-move-unseen = Warming up or tiring could move { $measure } by about { $size }; these shots cannot tell that from the
     club.
@@ -35,15 +35,15 @@ small-drift-explains = A drift of only { $size } from one club to the other woul
 drift-would-explain = It would take a drift of { $size } from one club to the other to explain this gap.
 only-averages = Only averages were given.
 no-single-shots = There are no single shots here, so their order, the bad ones and the scatter cannot be checked.
-assumed-to-scatter = No deviation was given, so single shots are taken to scatter by { $size }, the high end of what is usual.
-looked-early = Looked at early: round { $round } of { $planned }.
+assumed-to-scatter = No deviation was given, so single shots are taken to scatter by { $size }, the high end of what is usual (a golfers’ rule of thumb; no study behind it).
+looked-early = Looked at early: lap { $round } of { $planned }.
 early-is-stricter = An early look must be more convincing than the last one, so the answer is held to a stricter level. A lead
     seen early usually shrinks.
 not-fixed = The number of shots was not fixed before, or was looked at on the way.
 not-of-the-plan = { $rounds ->
-    [0] No round holds
-    [one] 1 round holds
-   *[other] { $rounds } rounds hold
+    [0] No lap holds
+    [one] 1 lap holds
+   *[other] { $rounds } laps hold
 } both clubs; { $planned } were planned.
 fixed-not-said = { $theirs ->
     [yes] The sender

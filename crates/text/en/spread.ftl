@@ -5,10 +5,10 @@ same = For { $theirs ->
 } purpose { $baseline } and { $candidate } scatter the same.
 same-in-short = They scatter the same.
 ruled-out = These shots speak clearly against a difference of { $margin } or more.
-cannot-tell = With this many shots nobody can say which of { $baseline } and { $candidate } is tighter on { $measure }.
+cannot-tell = With this many shots nobody can say which of { $baseline } and { $candidate } is tighter ({ $measure }).
 cannot-tell-in-short = Cannot tell which is tighter.
-scatters-more = { $club } scatters more on { $measure }, by { $from } to { $to } %
-is-tighter = { $club } is tighter on { $measure }: its shots scatter { $from } to { $to } % less
+scatters-more = { $club } scatters more in { $measure }, by { $from } to { $to } %
+is-tighter = { $club } is tighter in { $measure }: its shots scatter { $from } to { $to } % less
 line = { $does }.
 too-small = A real difference, too small to matter: { $does }.
 matters = { $does }. It starts to matter at { $margin }.

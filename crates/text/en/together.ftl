@@ -12,8 +12,8 @@ too-few-days = { NUMBER($days) } days are too few to settle it together: between
 cannot-tell = Over { NUMBER($days) } days it cannot be told: between { $low } and { $high } ({ $level } interval).
 days-agree = The days agree as well as their shots allow.
 days-differ = From day to day the true difference moves by about { $size }.
-two-days-wide-open = Two days cannot show by how much days differ, so together they say less than each alone. Each day's own answer stands below;
+two-days-wide-open = Two days cannot show by how much days differ, so together they say less than each alone. Each day’s own answer stands below;
     a third day narrows this most.
-two-days = Two days cannot show by how much days differ, so the interval allows for a lot. Each day's own answer stands below; a
+two-days = Two days cannot show by how much days differ, so the interval allows for a lot. Each day’s own answer stands below; a
     third day narrows this most.
 few-days = Few days say little about how much days differ, so the interval is wide; another day narrows it most.

@@ -5,7 +5,7 @@ matters = { $does }{ $mixed-up ->
 may-matter = { $does }{ $mixed-up ->
     [yes] {" "}aquí, más de lo que suelen explicar el calentamiento o el cansancio
    *[no] {""}
-}: { $span }. Aún no se sabe si llega a los { $margin } que importan.
+}: { $span }. Aún no se sabe si llega a lo que importa ({ $margin }).
 too-small = Una diferencia real, pero demasiado pequeña para importar: { $does }, { $span }.
 different = { $does }{ $mixed-up ->
     [yes] {" "}aquí, más de lo que suelen explicar el calentamiento o el cansancio
@@ -25,16 +25,16 @@ depends-in-short = Depende de los golpes apartados.
 depends-how = Con todos los golpes: { $with-all }. Sin { $shots }: { $without }.
 order-could-explain = El orden de los golpes podría explicar esta diferencia, así que estos golpes no lo deciden.
 not-apart = Con estos golpes no se puede distinguir { $baseline } de { $candidate } en { $measure }.
-not-apart-not-in-turn = { $baseline } y { $candidate } no se golpearon por turnos, y no se pueden distinguir en { $measure }.
+not-apart-not-in-turn = { $baseline } y { $candidate } no se alternaron, y no se pueden distinguir en { $measure }.
 not-apart-order-not-known = No se sabe si { $baseline } y { $candidate } se alternaron, y estos golpes no los distinguen en { $measure }.
 not-apart-averages = Solo con promedios no se puede distinguir { $baseline } de { $candidate } en { $measure }.
 
 choose-after = { $measure } no decide entre ellos, pero se diferencian en { $others }: míralo antes de elegir.
-choose-freely = Elige por tacto, aspecto o precio.
+choose-freely = Elige por sensaciones, estética o precio.
 hint-no-proof = Se usó un palo después del otro: es un buen indicio, no una prueba.
 hint-order-not-known = No se sabe si los palos se alternaron: es un buen indicio, no una prueba.
 hint-averages = Los promedios no muestran en qué orden se dieron los golpes: es un buen indicio, no una prueba.
-hint-not-compared = Los palos se alternaron, pero { $measure } no se pudo comparar turno por turno: es un buen indicio, no una
+hint-not-compared = Los palos se alternaron, pero { $measure } no se pudo comparar ciclo a ciclo: es un buen indicio, no una
     prueba.
 holds-that-day = Vale para estos palos tal como están montados, con { $theirs ->
     [yes] el swing de quien lo envió
@@ -65,7 +65,7 @@ only-averages = Los promedios no muestran qué palo agrupa mejor.
 only-averages-why = La dispersión está en los golpes; una desviación escrita junto a un promedio es demasiado insegura para decidir.
 only-averages-next = Añade todos los golpes.
 no-scatter = Con un palo o con los dos, todos los golpes tienen el mismo valor de { $measure }, así que no hay con qué medir el azar.
-no-scatter-in-rounds = Todas las rondas muestran la misma diferencia de { $measure }, sin ninguna dispersión, así que no hay con qué medir el azar.
+no-scatter-in-rounds = Todos los ciclos muestran la misma diferencia de { $measure }, sin ninguna dispersión, así que no hay con qué medir el azar.
 no-scatter-why = Los golpes reales se dispersan. Los números que no lo hacen se habrán redondeado o copiado.
 no-scatter-next = Revisa la columna de { $measure }.
 not-measured = { $measure }: no se anotó con los dos palos.

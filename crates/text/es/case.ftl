@@ -2,7 +2,7 @@ does = { $club } { $verb }
 measure-of-does = { $measure } de { $club } { $verb }
 on-a-side = { $size } { $side }
 averages = { $candidate } promedió { $candidate-mean } en { $candidate-shots }, { $baseline } { $baseline-mean } en { $baseline-count }.
-averages-compared = En las { $rounds } rondas que tienen los dos, { $candidate } promedió { $candidate-mean } en { $candidate-shots }, { $baseline }
+averages-compared = En los { $rounds } ciclos que tienen los dos, { $candidate } promedió { $candidate-mean } en { $candidate-shots }, { $baseline }
     { $baseline-mean } en { $baseline-count }.
 counts = { $baseline }: { $baseline-shots }. { $candidate }: { $candidate-shots }.
 luck = Dos palos idénticos{ $hit ->
@@ -21,18 +21,19 @@ gap = { $size } { $way }
 shows-at-best = Una sesión así muestra una diferencia de { $size } en 8 de cada 10 casos; las menores piden más golpes.
 first-in-turn = Alterna los palos, de tres en tres golpes: uno después del otro, ni muchos golpes distinguen el palo del
     calentamiento.
-first-read-every-shot = Haz que se lea { $measure } en cada golpe, para poder comparar turno por turno.
+first-read-every-shot = Haz que se lea { $measure } en cada golpe, para poder comparar ciclo a ciclo.
 go-on = Sigue: { $rounds ->
-    [one] queda { NUMBER($rounds) } ronda
-   *[other] quedan { NUMBER($rounds) } rondas
+    [one] queda { NUMBER($rounds) } ciclo
+   *[other] quedan { NUMBER($rounds) } ciclos
 } de tu plan.
 more-than-can-be-hit = Con esta dispersión harían falta más golpes de los que nadie puede dar: piensa si te
     serviría una diferencia mayor.
 more-than-a-visit = Con esta dispersión harían falta unos { $shots } golpes con cada palo para saberlo en 8 de cada 10 pruebas así: más
-    de lo que cabe en una visita. Vuelve otro día y junta los días, busca una diferencia mayor, o mira cuál de los dos agrupa mejor.
+    de lo que cabe en una visita (unos 60, regla de golfistas, sin estudio detrás). Vuelve otro día y junta los días, busca una diferencia
+    mayor, o mira cuál de los dos agrupa mejor.
 another-day = O vuelve otro día y junta los días.
 usually-tells = Con 8 de cada 10 pruebas de este tamaño se sabe; con esta no. Con otra igual muy probablemente se sabría.
-would-tell = Con unos { $shots } golpes con cada palo, planeados de antemano y en turnos de tres, muy probablemente se sabría: así es en 8 de
+would-tell = Con unos { $shots } golpes con cada palo, planeados de antemano y en tandas de tres, muy probablemente se sabría: así es en 8 de
     cada 10 pruebas.
 would-then-tell = Con unos { $shots } golpes con cada palo, planeados de antemano, muy probablemente se sabría entonces: así es en 8 de cada
     10 pruebas.
@@ -40,7 +41,7 @@ in-turn-would-tell = Alternando los palos cada tres golpes, el orden deja de con
     antemano, muy probablemente se sabría. Así es en 8 de cada 10 pruebas.
 plan-says-how-many = Alternando los palos cada tres golpes, el orden deja de contar. Cuántos golpes hacen falta lo dice el plan de una
     prueba justa.
-narrows = Una prueba nueva de { $shots } golpes con cada palo, planeada de antemano y en turnos de tres, dejaría la duda en ± { $size } o menos: así
+narrows = Una prueba nueva de { $shots } golpes con cada palo, planeada de antemano y en tandas de tres, dejaría la duda en ± { $size } o menos: así
     es en 8 de cada 10 pruebas. Si la diferencia real está cerca de { $margin }, ningún número de golpes decide si llega.
 hardly-narrows = Los golpes de otra visita apenas reducirían la duda; varios días juntos sí. Si la diferencia real está cerca de
     { $margin }, ningún número de golpes decide si llega.

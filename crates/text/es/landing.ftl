@@ -11,7 +11,7 @@ side-and-shape = { $size } { $right ->
     [yes] fade
    *[no] draw
 }
-miss = { $side } de media, a { $carry } del tee.
+miss = { $side } en promedio, a { $carry } del tee.
 counted = { $landed } de { $shots } { $other-aim ->
     [yes] { $landed ->
         [one] habría caído
@@ -28,7 +28,7 @@ chance = Una campana tan ancha como estos golpes dice { $chance } (de { $low } a
 no-better-aim = Ninguna otra puntería fue mejor que la de ese día.
 best-at-the-middle = Lo mejor, apuntar al centro: según la campana, unos { $chance } (de { $low } a { $high }).
 best-aimed = Lo mejor, apuntar { $side }: según la campana, unos { $chance } (de { $low } a { $high }).
-aim-over-club = Con { $club } fallas { $side } de media: apuntar a otro lado arreglaría más que el palo.
+aim-over-club = Con { $club } fallas { $side } en promedio: apuntar a otro lado arreglaría más que el palo.
 hits-more-often = Apuntando como ese día, { $better } encuentra { $strip } más a menudo que { $worse }.
 not-settled = Estos golpes no deciden cuál de los dos encuentra { $strip } más a menudo.
 alone = Con { $club } unos { $chance } encuentran { $strip }.
@@ -43,11 +43,11 @@ centers = El centro de { $candidate } queda { $carry } más { $longer ->
    *[no] cerca
 } y { $side } del de { $baseline }.
 centers-by-luck = Dos palos idénticos mostrarían centros al menos así de separados en { $sessions }.
-order-may-move = Un palo se golpeó detrás del otro, así que el calentamiento o el cansancio pueden haber movido un centro.
-aimed-off = Apuntando { $side } de donde se apuntó.
+order-may-move = Se usó un palo después del otro, así que el calentamiento o el cansancio pueden haber movido un centro.
+aimed-off = Apuntando { $side } de donde se apuntó ese día.
 aimed-as-on-the-day = Apuntando como ese día.
 note = Dónde caen las bolas, no hasta dónde ruedan. Primero va lo que se contó; la campana de al lado es la de golpes tan dispersos como estos
-    alrededor del mismo centro, y los golpes fallados la ensanchan. Los intervalos son lo que podrían haber mostrado otras sesiones de este tamaño. Lo que
+    alrededor del mismo centro, y los fallos la ensanchan. Los intervalos son lo que podrían haber mostrado otras sesiones de este tamaño. Lo que
     haría otra puntería lo dice la campana; la mejor puntería supone que el centro de tus golpes sigue donde está.
 build-said = { $club }: { $miss } { $chance }
 oval = Nueve de cada diez quedan en un óvalo de { $long } por { $wide }.

@@ -21,27 +21,27 @@ short-cannot-answer = no hay respuesta posible
 clubs-and-time-mixed-up = El palo y el momento están mezclados.
 order-not-known = No se sabe si los palos se alternaron.
 order-unknown = Un palo pudo llevarse los golpes en frío y el otro los golpes en caliente.
-not-compared-in-turn = { $measure }: no se pudo comparar turno por turno.
-why-not-compared = Los palos se alternaron, pero muy pocos turnos tienen { $measure } con los dos, con dispersión para medir el azar.
+not-compared-in-turn = { $measure }: no se pudo comparar ciclo a ciclo.
+why-not-compared = Los palos se alternaron, pero muy pocos ciclos tienen { $measure } con los dos, con dispersión para medir el azar.
 one-after-the-other = { $baseline } y { $candidate } se usaron uno después del otro, sin alternarlos.
-order-could-move-unseen = El calentamiento o el cansancio podrían mover { $measure } unos { $size }; estos golpes no lo
+order-could-move-unseen = El calentamiento o el cansancio podrían suponer cerca de { $size } de { $measure }; estos golpes no lo
     distinguen del palo.
-order-could-move-unknown = No se sabe cuánto mueven { $measure } el calentamiento y el cansancio, así que no se cuenta con ellos.
-order-could-move = El calentamiento o el cansancio podrían mover { $measure } unos { $size }.
+order-could-move-unknown = No se sabe cuánto cambian el calentamiento y el cansancio en { $measure }, así que no se cuenta con ellos.
+order-could-move = El calentamiento o el cansancio podrían suponer cerca de { $size } de { $measure }.
 plain-averages-differ = Comparando solo los promedios se habría dicho que hay diferencia.
 small-drift-explains = Bastaría una deriva de { $size } de un palo al otro para explicarlo.
 drift-would-explain = Haría falta una deriva de { $size } de un palo al otro para explicar esta diferencia.
 only-averages = Solo hay promedios.
 no-single-shots = Aquí no hay golpes sueltos: no se puede comprobar su orden, los malos ni la dispersión.
-assumed-to-scatter = No hay desviación, así que se supone que los golpes se dispersan { $size }, lo más alto de lo habitual.
-looked-early = Se miró antes de tiempo: ronda { $round } de { $planned }.
-early-is-stricter = Una mirada temprana debe convencer más que la última, así que se le exige más a la respuesta. Una
+assumed-to-scatter = No hay desviación, así que se supone que los golpes se dispersan { $size }, lo más alto de lo habitual (regla de golfistas, sin estudio detrás).
+looked-early = Se consultó antes de tiempo: ciclo { $round } de { $planned }.
+early-is-stricter = Una consulta temprana debe convencer más que la última, así que se le exige más a la respuesta. Una
     ventaja vista pronto suele encoger.
-not-fixed = El número de golpes no se fijó antes, o se miró por el camino.
+not-fixed = El número de golpes no se fijó antes, o se consultó por el camino.
 not-of-the-plan = { $rounds ->
-    [0] Ninguna ronda tiene
-    [one] 1 ronda tiene
-   *[other] { $rounds } rondas tienen
+    [0] Ningún ciclo tiene
+    [one] 1 ciclo tiene
+   *[other] { $rounds } ciclos tienen
 } los dos palos; se planearon { $planned }.
 fixed-not-said = { $theirs ->
     [yes] Quien lo envió no dijo
@@ -63,7 +63,7 @@ clubs-held-against = { $clubs ->
    *[other] { $clubs }
 } palos se compararon con { $baseline }.
 best-of-several = El mejor de varios parece bueno solo por azar, así que cada uno debe convencer más que si fuera el único.
-best-by-luck = El mejor de otros tantos palos iguales llevaría unos { $size } de ventaja sin ser mejor.
+best-by-luck = El mejor de otros tantos palos iguales llevaría cerca de { $size } de ventaja sin ser mejor.
 honest-lead = { $club } muestra una diferencia de { $shown }; quitando ese azar, cuenta con { $honest } en promedio, más o menos.
 margin-changed = Lo que cuenta se cambió después de ver la respuesta.
 margin-first-and-now = Primero era { $first } y ahora es { $now }. Una respuesta vale más con el número que se dijo antes.

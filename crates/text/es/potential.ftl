@@ -14,11 +14,11 @@ edge-of-spin = Spin: { $more ->
    *[no] con menos
 } llegaría más lejos, hasta { $spin } y quizá más allá, donde esta página no mira; no se dice cuánto.
 already-best = Ya llega tan lejos como da esta velocidad de bola ({ $band }), con { $flat } de margen.
-both-at-their-best = Los dos en lo mejor ({ $band }): unos { $gain } más.
+both-at-their-best = Los dos en lo mejor ({ $band }): cerca de { $gain } más.
 edge-of-both = Los dos en lo mejor: eso está donde esta página deja de mirar ({ $band }), así que no se dice ninguna ganancia.
 clubs-changed = Los palos de esta sesión cambiaron el carry medio en { $size } como mucho.
 nothing-unused = Con { $club } esta velocidad de bola ya llega casi tan lejos como permiten su salida y su spin.
-unused = Con { $club } quedan unos { $size } de carry sin usar solo en { $in-launch ->
+unused = Con { $club } quedan cerca de { $size } de carry sin usar solo en { $in-launch ->
     [yes] la salida
    *[no] el spin
 }.

@@ -7,6 +7,7 @@ import { build, part } from "../pieces/pieces.js";
 import { trouble } from "../pieces/trouble.js";
 import { whenOpen } from "../pieces/when-open.js";
 import type { Actions } from "../state/actions.js";
+import { holding } from "../state/doubts.js";
 import type { State } from "../state/state.js";
 import { say } from "../text/say.js";
 import { withTexts } from "../text/spoken.js";
@@ -21,8 +22,16 @@ export function answer(state: State, session: Session, actions: Actions): Templa
   return part(
     "answer",
     say("answer-title"),
-    state.report ? answered(state, state.report, session, actions) : waiting(state),
+    state.report ? answered(state, state.report, session, actions) : before(state, session, actions),
   );
+}
+
+const doubts = later(() => withTexts(["doubts"], () => import("../doubts/doubts.js")).then((module) => module.doubts));
+
+/** Without an answer: what has to be said first, or that it is on its way. */
+function before(state: State, session: Session, actions: Actions): TemplateResult {
+  const held = state.wants || state.trouble ? [] : holding(state.given, state.question);
+  return held.length > 0 ? doubts(actions.drawAgain, held, session, actions) : waiting(state);
 }
 
 const waiting = (state: State): TemplateResult =>

@@ -31,7 +31,7 @@ export const numbers = (
 ): TemplateResult => html`
   <p class="hint">
     ${say("numbers-help")}
-    <a href=${`${say("methods-page")}#${methodsSection(report)}`} target="_blank" rel="noopener">${say("numbers-methods")}</a>.
+    <a href=${`${say("numbers-methods-page")}#${methodsSection(report)}`} target="_blank" rel="noopener">${say("numbers-methods")}</a>.
   </p>
   ${shown.map((finding, at) => measured(finding, at === 0, report, state, session))}`;
 

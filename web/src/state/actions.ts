@@ -31,6 +31,8 @@ export interface Actions {
   leave: (draft: unknown) => void;
   /** What was entered, as a text: in the place of the text at `at`, or as one more. */
   entered: (text: NewText, at: number | null) => void;
+  /** What was read of photos. */
+  photographed: (texts: readonly NewText[]) => void;
   chooseSheets: (sheets: readonly number[]) => void;
   changeText: (at: number, text: string) => void;
   removeText: (at: number) => void;

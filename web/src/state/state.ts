@@ -17,6 +17,8 @@ import type {
 } from "../core/engine.js";
 import { isSpread } from "../format/margin.js";
 import { say } from "../text/say.js";
+import { holding } from "./doubts.js";
+import { formDraft } from "./form.js";
 import { type Patch, patched } from "./patch.js";
 import { opened, settled, withOffered } from "./question.js";
 import { buildOf, numberOf, type SetAside, shotCount, withReasons } from "./shots.js";
@@ -47,7 +49,9 @@ interface Seen {
 
 /** What stands in the place of the shots while something is entered; `at` is the text that it will replace. */
 export type Entry =
-  | { kind: "grid" | "averages"; at: number | null }
+  /** `draft` is what it opens with, when that came from elsewhere. */
+  | { kind: "grid" | "averages"; at: number | null; draft?: unknown }
+  | { kind: "photos"; files: readonly File[]; adding: boolean }
   | { kind: "sheets"; workbook: Workbook; adding: boolean };
 
 /** What came with a link: how its sender asked, and what is worth knowing of it. */
@@ -157,7 +161,13 @@ export const start: State = {
 };
 
 export function reduce(state: State, message: Message): State {
-  return noteWhatWasSeen(step(state, message));
+  return noteWhatWasSeen(unlessInDoubt(step(state, message)));
+}
+
+/** While a doubt of the reading could change the answer there is none: it is asked about first. */
+function unlessInDoubt(state: State): State {
+  if (state.wants !== "check" || holding(state.given, state.question).length === 0) return state;
+  return { ...state, report: null, trouble: null, wants: null };
 }
 
 function step(state: State, message: Message): State {
@@ -290,6 +300,16 @@ function afterReading(state: State, { results, session }: { results: readonly Re
   const question = state.question
     ? settled(state.question, session, state.measures)
     : opened(state.opening, session, state.measures);
+  const filledIn = formDraft(results);
+  if (filledIn)
+    return {
+      ...state,
+      given: [],
+      read: null,
+      entry: filledIn.entry,
+      unfinished: { [entryKey(filledIn.entry)]: filledIn.draft },
+      wants: null,
+    };
   const read = { session, texts: given.length };
   const same = isSameShots(read, state.read);
   const [setAside, confirmed] = same ? [state.setAside, state.confirmed] : [{}, []];

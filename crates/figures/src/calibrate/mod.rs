@@ -7,6 +7,7 @@
 mod effort;
 mod more;
 mod plans;
+mod prose;
 mod rate;
 pub(crate) mod rivals;
 mod said;

@@ -1,15 +1,17 @@
-//! Targets about what sentences promise: how many more shots tell, how far they narrow a size, and which claim holds up.
+//! Targets about what sentences promise: how many more shots tell, how far they narrow a size, which claim
+//! holds up, and which of two clubs is nearer to the line.
 //!
 //! The advice of one session is followed in a second one, so that the first one's own scatter is in what is measured.
 
 use super::effort::{Effort, seed, sessions};
-use super::rate::{Limit, Rate, Row, rate, values};
-use super::sessions::{CARRY, Kind, answer, fixed};
+use super::rate::{ERROR, Limit, Rate, Row, rate, values};
+use super::sessions::{CARRY, Kind, OFFLINE, answer, fixed};
 use crate::simulate::model::TYPICAL;
 use judging::analysis::MoreShots;
 use judging::claim::{ClaimKind, Claimed};
-use judging::verdict::DecisionKind;
-use session::question::Question;
+use judging::verdict::{DecisionKind, Nearer};
+use session::question::{Goal, Question};
+use stats::choices::PLANNED_POWER;
 use telling::claim::{ClaimRequest, claim};
 use telling::report::Answer;
 use text::Voice;
@@ -18,6 +20,9 @@ use text::Voice;
 const EIGHT_OF_TEN: f64 = 0.75;
 /// The margin that the advice is measured at, yd: at five, one visit rarely holds what it takes.
 const MARGIN: f64 = 10.0;
+
+/// How far right invented shots average, yd.
+const RIGHT: f64 = 4.0;
 
 /// Target 18: 'about so many shots with each would most likely tell', and 'would narrow it to ± so much or less'.
 pub(super) fn more_shots(effort: Effort) -> Vec<Row> {
@@ -35,7 +40,8 @@ pub(super) fn more_shots(effort: Effort) -> Vec<Row> {
     let found = Rate::of(narrower.iter().filter(|held| **held).count() as u64, narrower.len() as u64);
     let what =
         format!("{MARGIN} yd asked, size open after 12 each: as narrow after the shots named as was said");
-    rows.push(Row::of_rate(18, what, found, Limit::Between(EIGHT_OF_TEN, 1.0), effort));
+    let row = Row::of_rate(18, what, found, Limit::Between(EIGHT_OF_TEN, 1.0), effort);
+    rows.push(row.promised_found(PLANNED_POWER));
     rows
 }
 
@@ -63,9 +69,27 @@ pub(super) fn claims(effort: Effort) -> Vec<Row> {
         let kind = Kind::in_turn(TYPICAL, 60, seed(20, i)).with_shift(CARRY, gain);
         let found = rate(sessions(4_000, effort), |number| held(promised, &kind, number) == wrong);
         let what = format!("{promised} yd promised, retest of 60 each, truly {gain} yd: claim {word}");
-        Row::of_rate(20, what, found, Limit::AtMost(limit), effort)
+        Row::of_rate(20, what, found, Limit::AtMost(limit), effort).promised_wrong_at_most(ERROR)
     };
     cases.into_iter().enumerate().map(row).collect()
+}
+
+/// Target 21: of two clubs that miss equally far on either side, or are the same, none is called the nearer to the line.
+pub(super) fn nearer(effort: Effort) -> Vec<Row> {
+    let row = |(i, each): (usize, usize)| {
+        // Shots average 4 yd right, so that the second club averages as far left.
+        let kind = Kind::in_turn(TYPICAL, each, seed(21, i)).with_shift(OFFLINE, -2.0 * RIGHT);
+        let found = rate(sessions(8_000, effort), |number| {
+            let question = Question { goal: Some(Goal::NearerZero), ..fixed(OFFLINE) };
+            let decision = answer(kind.session(number, &[OFFLINE]), question).answer.decision;
+            matches!(decision.nearer, Some(Nearer::Candidate | Nearer::Baseline))
+        });
+        let what = format!(
+            "{RIGHT} yd right against {RIGHT} yd left, {each} each: one called the nearer to the line"
+        );
+        Row::of_rate(21, what, found, Limit::AtMost(0.05), effort).promised_wrong_at_most(ERROR)
+    };
+    [15, 60, 120].into_iter().enumerate().map(row).collect()
 }
 
 /// Of the sessions that name a number of shots, how many tests of that number tell.
@@ -81,7 +105,7 @@ fn advice(target: u32, first_said: &str, first: &Kind, gap: f64, row: usize, eff
     });
     let found = Rate::of(told.iter().filter(|told| **told).count() as u64, told.len() as u64);
     let what = format!("{first_said}, truly {gap} yd, {MARGIN} yd asked: the shots named tell");
-    Row::of_rate(target, what, found, Limit::Between(EIGHT_OF_TEN, 1.0), effort)
+    Row::of_rate(target, what, found, Limit::Between(EIGHT_OF_TEN, 1.0), effort).promised_found(PLANNED_POWER)
 }
 
 /// The same clubs and golfer in turn, with as many shots as were named.

@@ -164,6 +164,36 @@ fn a_known_cause_is_named() {
     assert!(held >= 6 * 112, "{held} of {} parts", 6 * sessions);
 }
 
+/// What a golfer takes to a coach follows the number that is named; where none is, nothing is advised.
+#[test]
+fn the_next_step_follows_the_cause_and_is_never_a_club_to_buy() {
+    let of = |seed, effect| split(&session(&mut Dice::seeded(seed), 10, effect));
+    let cases = [
+        (Effect { club_speed: 4.0, ..Effect::default() }, Factor::BallSpeed, "swung at another speed"),
+        (Effect { smash: 0.05, ..Effect::default() }, Factor::BallSpeed, "mark the face"),
+        (
+            Effect { spin: 1_400.0, ..Effect::default() },
+            Factor::SpinRate,
+            "tee height, the strike on the face, then loft",
+        ),
+        (
+            Effect { launch: -6.0, ..Effect::default() },
+            Factor::LaunchAngle,
+            "tee height, the strike on the face, then loft",
+        ),
+    ];
+    for (effect, factor, step) in cases {
+        let found = of(3, effect);
+        assert_eq!(found.split.main, Some(factor), "{step}");
+        assert!(found.words.next.contains(step), "{}", found.words.next);
+        assert!(!found.words.next.contains("buy"), "{}", found.words.next);
+    }
+    let equal: Vec<_> =
+        (0..20).map(|seed| of(seed, Effect::default())).filter(|found| found.split.main.is_none()).collect();
+    assert!(equal.len() > 15);
+    assert!(equal.iter().all(|found| found.words.next.is_empty()));
+}
+
 #[test]
 fn what_is_said_in_full() {
     let effect = Effect { club_speed: 3.0, spin: 900.0, ..Effect::default() };

@@ -39,9 +39,9 @@ fn clubs_hit_in_turn_are_never_said_to_have_been_hit_one_after_the_other() {
     let facts = report.answer.facts.as_ref().expect("facts");
     assert_eq!((facts.order, facts.order_allowance), (HowHit::InTurnNotCompared, OrderAllowance::Included));
     let text = said(&report);
-    assert!(text.contains("in turn, in 6 rounds"), "{text}");
+    assert!(text.contains("in turn, in 6 laps"), "{text}");
     assert!(!text.contains("one after the other,") && !text.contains("not hit in turn"), "{text}");
-    assert!(text.contains("Spin rate could not be compared turn by turn."), "{text}");
+    assert!(text.contains("Spin rate could not be compared lap by lap."), "{text}");
     // Of carry, which was read on every shot, nothing of the kind.
     let carry = answer(spin_read_on_few(), asking("carry"));
     assert_eq!(carry.answer.facts.as_ref().expect("facts").order, HowHit::InTurn);
@@ -120,8 +120,8 @@ fn a_look_on_the_way_that_cannot_tell_says_go_on() {
         ..asking("carry")
     };
     let session = || in_turn("carry", 3, &[250.0, 252.0], 6.0);
-    assert_eq!(answer(session(), planned(8)).answer.words.next, "Go on: 5 rounds of your plan remain.");
-    assert_eq!(answer(session(), planned(4)).answer.words.next, "Go on: 1 round of your plan remain.");
+    assert_eq!(answer(session(), planned(8)).answer.words.next, "Go on: 5 laps of your plan remain.");
+    assert_eq!(answer(session(), planned(4)).answer.words.next, "Go on: 1 lap of your plan remain.");
     assert!(!answer(session(), planned(3)).answer.words.next.contains("Go on"));
 }
 

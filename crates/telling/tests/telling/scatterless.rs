@@ -29,7 +29,7 @@ fn the_same_gap_in_every_round_is_not_put_down_to_the_order() {
             report.answer.words.headline
         );
         let headline = &report.answer.words.headline;
-        assert!(headline.starts_with("Every round shows the same gap in carry"), "{headline}");
+        assert!(headline.starts_with("Every lap shows the same gap in carry"), "{headline}");
         let overlays: Vec<&str> = report.overlays.iter().map(|overlay| overlay.headline.as_str()).collect();
         assert!(!overlays.contains(&"Clubs and time are mixed up."), "{overlays:?}");
     }

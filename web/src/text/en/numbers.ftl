@@ -1,6 +1,8 @@
 ### The numbers behind the answer, as a textbook would print them.
 
 numbers-help = All gaps are the other club minus yours. The tables are plain textbook results; the answer above is held to wider limits.
+# The file of the full methods page in this language.
+numbers-methods-page = ./methods-full.html
 numbers-methods = How the answer is found (opens beside this page)
 numbers-each = { $measure }: each club
 numbers-comparison = { $measure }: the comparison
@@ -15,8 +17,8 @@ numbers-method-welch = All shots
 numbers-method-welch-term = Welch
 numbers-method-yuen = Typical shot, mishits aside
 numbers-method-yuen-term = Yuen, 20 % trimmed
-numbers-method-round = Within rounds
-numbers-method-round-term = round model
+numbers-method-round = Within laps
+numbers-method-round-term = laps as blocks
 numbers-gap = Gap
 numbers-gap-term = difference of averages
 numbers-may-lie-from = It may lie from

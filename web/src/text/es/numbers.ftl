@@ -1,6 +1,8 @@
 ### Los números tras la respuesta, como los daría un manual.
 
 numbers-help = Todas las diferencias son el otro palo menos el tuyo. Las tablas son resultados de manual; a la respuesta de arriba se le piden límites más amplios.
+# El archivo de la página completa de métodos en este idioma.
+numbers-methods-page = ./methods-full.es.html
 numbers-methods = Cómo se encuentra la respuesta (se abre aparte)
 numbers-each = { $measure }: cada palo
 numbers-comparison = { $measure }: la comparación
@@ -13,10 +15,10 @@ numbers-scatter = Dispersión
 numbers-scatter-term = desviación estándar
 numbers-method-welch = Todos los golpes
 numbers-method-welch-term = Welch
-numbers-method-yuen = Golpe típico, sin los malos golpes
+numbers-method-yuen = Golpe típico, sin los fallos
 numbers-method-yuen-term = Yuen, recortado al 20 %
-numbers-method-round = Dentro de las rondas
-numbers-method-round-term = modelo por rondas
+numbers-method-round = Dentro de los ciclos
+numbers-method-round-term = ciclos como bloques
 numbers-gap = Diferencia
 numbers-gap-term = diferencia de medias
 numbers-may-lie-from = Puede estar entre
@@ -44,5 +46,5 @@ numbers-equal-such = Palos iguales muestran al menos una diferencia así
 numbers-equal-such-term = de las sesiones como esta
 numbers-detectable = Una sesión como esta encuentra, 8 veces de cada 10
 numbers-detectable-term = o más, diferencia detectable
-numbers-settle = En 8 de cada 10 pruebas por turnos se sabría con
+numbers-settle = En 8 de cada 10 pruebas alternadas se sabría con
 numbers-settle-term = con cada palo
