@@ -83,7 +83,7 @@ fn a_hint_that_did_more_than_the_club_is_said_to() {
     );
     let club = second(&made(2, 15, -1_400.0, 100.0, 0.0, 250.0)).unwrap();
     assert!(
-        club.words.headline.starts_with("Driver B moved spin rate more than the change"),
+        club.words.headline.starts_with("Driver B made more difference to spin rate than the change"),
         "{}",
         club.words.headline
     );
