@@ -91,6 +91,8 @@ function giveEveryAnswer(manner, voice) {
     const { session: sent, question: what } = answer(() =>
       core.unpack(`#${sender.pack(link(session, question, at))}`, voice),
     );
+    answer(() => core.check({ session: sent, question: what }, { ...voice, whose: "sender" }));
+    // One's own session, gone on to another language or other units.
     answer(() => core.check({ session: sent, question: what }, voice));
   }
 }

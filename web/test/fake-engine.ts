@@ -85,6 +85,7 @@ export function report(measure = "carry", margin: number | null = 5): Report {
     printed: null,
     words,
     numbers: { baseline: null, candidate: null },
+    printed: null,
     facts: FACTS,
   };
   return {

@@ -16,6 +16,8 @@ export type Voice = {
   units?: "yards" | "meters" | "meters_and_mph" | null;
   /** Whether decimals follow a point, whatever the language's own mark: in Mexico Spanish has one, in Spain a comma. */
   point?: boolean | null;
+  /** Whose shots are spoken of; left out, those of who reads it. */
+  whose?: "own" | "sender" | null;
 };
 "#;
 
@@ -26,6 +28,14 @@ struct Wanted {
     table: Option<String>,
     units: Option<WantedUnits>,
     point: Option<bool>,
+    whose: Option<WantedWhose>,
+}
+
+#[derive(Deserialize)]
+#[serde(rename_all = "snake_case")]
+enum WantedWhose {
+    Own,
+    Sender,
 }
 
 #[derive(Deserialize)]
@@ -41,7 +51,7 @@ pub(crate) fn heard(voice: JsValue) -> Result<Voice, JsValue> {
     if voice.is_null() || voice.is_undefined() {
         return Ok(Voice::english());
     }
-    let Wanted { table, units, point } = understood(voice, "voice", &Voice::english())?;
+    let Wanted { table, units, point, whose } = understood(voice, "voice", &Voice::english())?;
     let units = match units {
         Some(WantedUnits::Meters) => Units::Meters,
         Some(WantedUnits::MetersAndMph) => Units::MetersAndMph,
@@ -52,7 +62,11 @@ pub(crate) fn heard(voice: JsValue) -> Result<Voice, JsValue> {
         Some(Ok(language)) => language,
         Some(Err(_)) => return Err(thrown(&of_another_version())),
     };
-    Ok(Voice::new(language, units).with_point(point.unwrap_or(false)))
+    let voice = Voice::new(language, units).with_point(point.unwrap_or(false));
+    Ok(match whose {
+        Some(WantedWhose::Sender) => voice.of_the_sender(),
+        Some(WantedWhose::Own) | None => voice,
+    })
 }
 
 /// Said in English: the other language is what could not be taken.

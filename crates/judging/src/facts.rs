@@ -6,6 +6,7 @@
 use crate::analysis::{Aspect, Comparison, Estimate, Method, Pair, PartOf, Rule};
 use crate::verdict::Decision;
 use serde::Serialize;
+use session::measure::MeasureId;
 use session::question::{Stopping, StoppingWord};
 use session::{Order, Session};
 
@@ -106,6 +107,8 @@ pub struct PairFacts {
     pub number: NumberOfShots,
     /// What it rests on.
     pub rests_on: RestsOn,
+    /// The other measures on which the same two differ, by enough to matter or perhaps so.
+    pub differs_on: Vec<MeasureId>,
     /// What was set aside; absent when nothing was.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub set_aside: Option<SetAside>,
@@ -129,6 +132,7 @@ impl PairFacts {
             order_allowance: order_allowance(order, comparison, aspect),
             number: number(stopping, rule, shared_rounds),
             rests_on,
+            differs_on: Vec::new(),
             set_aside: None,
         }
     }

@@ -6,7 +6,7 @@ use crate::analysis::{
 use crate::facts::{HowHit, PairFacts, SetAside};
 use crate::holm::{self, Member};
 use crate::settle::{Asked, Candidate, Settled};
-use crate::verdict::{Decision, DecisionKind, decide, decide_ratio};
+use crate::verdict::{Decision, DecisionKind, Matters, decide, decide_ratio};
 use session::Session;
 use session::measure::{Margin, MeasureId};
 use session::names::short_name;
@@ -119,6 +119,8 @@ pub fn judge(settled: Settled<'_>) -> Judged<'_> {
         judgment.levels.different = member.level;
     }
     decided(&settled, &mut judgments);
+    let per_measure = settled.candidates.len();
+    note_other_differences(per_measure, &mut judgments);
     let asked = &judgments[..settled.candidates.len()];
     let headline = match settled.question.candidate {
         Some(chosen) => asked.iter().position(|judgment| judgment.candidate == chosen),
@@ -202,6 +204,20 @@ fn decided(settled: &Settled<'_>, judgments: &mut [Judgment]) {
             }
             judgment.estimate = estimated(&judgment.pair, &judgment.decision);
         }
+    }
+}
+
+/// To each judgment, on which other measures its two builds differ: advice on one measure reads all.
+fn note_other_differences(per_measure: usize, judgments: &mut [Judgment]) {
+    let differs =
+        |j: &Judgment| j.decision.kind == DecisionKind::Different && j.decision.matters != Some(Matters::No);
+    let found: Vec<Option<MeasureId>> =
+        judgments.iter().map(|j| differs(j).then(|| j.measure.clone())).collect();
+    for (at, judgment) in judgments.iter_mut().enumerate() {
+        let of_the_same = found.iter().enumerate().filter(|(other, _)| {
+            *other != at && other.checked_rem(per_measure) == at.checked_rem(per_measure)
+        });
+        judgment.facts.differs_on = of_the_same.filter_map(|(_, measure)| measure.clone()).collect();
     }
 }
 

@@ -11,13 +11,12 @@ use crate::lexicon::word::Word;
 use crate::limits::{MAX_BYTES, MAX_COLUMNS};
 use crate::outcome::{Delimiter, Layout, ReadResult};
 use crate::own::write::MARK;
-use crate::prose;
 use crate::report::finish::Shown;
 use crate::report::{finish, whole};
 use crate::take::around::Around;
 use crate::take::ctx::Ctx;
 use crate::take::strand::strands;
-use crate::take::{averages, shots};
+use crate::take::{averages, breaks, shots};
 use crate::talk::Talk;
 use crate::trim::{has, is_blank};
 use crate::understand::column::Column;
@@ -40,12 +39,15 @@ pub fn read_plain(text: &str, voice: &Voice) -> Option<ReadResult> {
     if is_wide || down::has_measures_down(&grid, &hints) {
         return None;
     }
-    if prose::form(text).is_some() || !shape::is_plain(text, &grid, delimiter, &hints) {
+    if !shape::is_plain(&grid) {
         return None;
     }
     let sorted = blocks::sort(&grid, &hints);
     let [block] = sorted.blocks.as_slice() else { return None };
     block.headings?;
+    if breaks::are_among(&sorted.others, &grid) {
+        return None;
+    }
     let said = Around::of(&grid, &sorted).speaks_of_averages;
     let mut columns = column::profile(&grid, &[block]);
     if !are_plain(&columns) || averages::are_averages(&columns, &block.body, &grid, &hints, said) {

@@ -57,12 +57,12 @@ fn different(case: &Case, estimate: &Estimate) -> Words {
         None => say::different(case.voice, &does, allowed, &span),
     };
     let next = match decision.matters {
-        Some(Matters::No) => say::choose_freely(case.voice),
+        Some(Matters::No) => case.choose(),
         _ if case.judgment.facts.order_is_mixed_up() => {
             sentences(&[hint_no_proof(case), case.shots_in_turn(estimate)])
         }
         Some(Matters::Maybe) => case.more_shots(estimate),
-        Some(Matters::Yes) | None => say::holds_that_day(case.voice),
+        Some(Matters::Yes) | None => say::holds_that_day(case.voice, case.voice.is_of_the_sender()),
     };
     let line = match decision.matters {
         Some(Matters::No) => say::too_small_in_short(case.voice, &does, &span),
@@ -103,10 +103,17 @@ fn same(case: &Case, estimate: &Estimate) -> Words {
     let widest = estimate.equivalence.low.abs().max(estimate.equivalence.high.abs());
     let at_most = case.subject.at_most(widest, margin);
     Words {
-        headline: say::same(case.voice, &at_most),
+        headline: say::same(
+            case.voice,
+            &capital(&case.subject.name),
+            &case.candidate,
+            &case.baseline,
+            case.voice.is_of_the_sender(),
+            &at_most,
+        ),
         line: say::same_in_short(case.voice, &at_most),
         detail: sentences(&[case.averages(), say::more_is_ruled_out(case.voice, &case.margin())]),
-        next: say::choose_freely(case.voice),
+        next: case.choose(),
     }
 }
 

@@ -11,7 +11,7 @@ use text::overlay as say;
 pub(crate) fn in_short(voice: &Voice, decision: &Decision) -> String {
     match decision.kind {
         DecisionKind::Different => say::short_different(voice),
-        DecisionKind::Same => say::short_same(voice),
+        DecisionKind::Same => say::short_same(voice, voice.is_of_the_sender()),
         DecisionKind::CannotTell => say::short_cannot_tell(voice),
         DecisionKind::CannotAnswer => say::short_cannot_answer(voice),
     }

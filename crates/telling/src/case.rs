@@ -28,10 +28,11 @@ pub(crate) struct Case<'a> {
     /// Shortened.
     pub(crate) candidate: String,
     phrase: Phrase,
+    session: &'a Session,
 }
 
 impl<'a> Case<'a> {
-    pub(crate) fn of(session: &Session, judgment: &'a Judgment, voice: &'a Voice) -> Self {
+    pub(crate) fn of(session: &'a Session, judgment: &'a Judgment, voice: &'a Voice) -> Self {
         let name = |build: usize| session.builds.get(build).map_or_else(String::new, |b| short_name(&b.name));
         Self {
             voice,
@@ -40,6 +41,7 @@ impl<'a> Case<'a> {
             baseline: name(judgment.baseline),
             candidate: name(judgment.candidate),
             phrase: phrase_for(&judgment.measure, voice),
+            session,
         }
     }
 
@@ -73,6 +75,18 @@ impl<'a> Case<'a> {
     /// `Driver B averaged 262 yd over 15 shots, Own driver 254 yd over 15.`
     pub(crate) fn averages(&self) -> String {
         let numbers = &self.judgment.pair.numbers;
+        if let Some(compared) = &self.judgment.pair.compared {
+            return say::averages_compared(
+                self.voice,
+                &compared.rounds.to_string(),
+                &self.candidate,
+                &self.value(compared.candidate),
+                &shots(self.voice, compared.n.candidate),
+                &self.baseline,
+                &self.value(compared.baseline),
+                &count_of(self.voice, compared.n.baseline),
+            );
+        }
         let (Some(candidate), Some(baseline)) = (numbers.candidate, numbers.baseline) else {
             return String::new();
         };
@@ -153,6 +167,17 @@ impl<'a> Case<'a> {
         (end(estimate.decided_by.low), end(estimate.decided_by.high))
     }
 
+    /// What to choose by where this measure does not decide: freely, or by the others on which the two differ.
+    pub(crate) fn choose(&self) -> String {
+        let others = &self.judgment.facts.differs_on;
+        let names: Vec<String> =
+            others.iter().map(|id| Subject::of(id, self.session, self.voice).name).collect();
+        match names.as_slice() {
+            [] => text::answer::choose_freely(self.voice),
+            names => text::answer::choose_after(self.voice, &self.subject.name, &names.join(", ")),
+        }
+    }
+
     /// What more shots would do.
     pub(crate) fn more_shots(&self, estimate: &Estimate) -> String {
         if let Some(rounds) = self.judgment.facts.rounds_to_go() {
@@ -165,7 +190,9 @@ impl<'a> Case<'a> {
             Some(MoreShots::Tell { shots }) if mixed_up => {
                 sentences(&[self.first(), say::would_then_tell(self.voice, &each(shots))])
             }
-            Some(MoreShots::Tell { shots }) => say::would_tell(self.voice, &each(shots)),
+            Some(MoreShots::Tell { shots }) => {
+                sentences(&[say::would_tell(self.voice, &each(shots)), say::another_day(self.voice)])
+            }
             Some(MoreShots::TooMany { shots }) => {
                 let too_many = match shots {
                     ..=MOST_SHOTS_NAMED => say::more_than_a_visit(self.voice, &each(shots)),

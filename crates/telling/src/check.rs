@@ -10,7 +10,7 @@ use crate::trust;
 use judging::fragile::removals_to_flip;
 use judging::honest_lead::honest_lead;
 use judging::trust::trust;
-use judging::verdict::{Decision, Why};
+use judging::verdict::{Decision, DecisionKind, Why};
 use judging::{Judged, Judgment, judge, settle};
 use serde::{Deserialize, Serialize};
 use session::Session;
@@ -69,8 +69,24 @@ pub fn say(judged: &Judged<'_>, voice: &Voice) -> Report {
         trust: seen.into_iter().map(|seen| trust::say(session, &question.measure, seen, voice)).collect(),
         honest_lead,
         removals_to_flip,
-        findings: judged.judgments.iter().map(|j| finding(session, j, voice)).collect(),
+        findings: judged.judgments.iter().map(|j| finding_beside(headline, session, j, voice)).collect(),
     }
+}
+
+/// A finding in its report: while a planned test has not decided, no measure says to choose.
+fn finding_beside(
+    headline: Option<&Judgment>,
+    session: &Session,
+    judgment: &Judgment,
+    voice: &Voice,
+) -> Finding {
+    let mut finding = finding(session, judgment, voice);
+    let undecided = headline.filter(|asked| asked.decision.kind == DecisionKind::CannotTell);
+    let to_go = undecided.and_then(|asked| asked.facts.rounds_to_go());
+    if let Some(rounds) = to_go.filter(|_| judgment.decision.is_inside_the_margin()) {
+        finding.words.next = text::case::go_on(voice, rounds as usize);
+    }
+    finding
 }
 
 /// The answer alone.

@@ -5,7 +5,7 @@ use crate::both_ways::{figures, in_short};
 use crate::case::{Case, sentences};
 use crate::format::number;
 use crate::report::{Ask, Overlay, OverlayKind};
-use crate::{left_out, odd};
+use crate::{left_out, odd, trust};
 use judging::Judgment;
 use judging::facts::{HowHit, NumberOfShots, OrderAllowance, RestsOn, SetAside};
 use judging::honest_lead::HonestLead;
@@ -27,6 +27,7 @@ pub(crate) fn overlays(
 ) -> Vec<Overlay> {
     let case = Case::of(session, judgment, voice);
     let mut overlays: Vec<Overlay> = seen.iter().filter_map(|seen| odd_value(session, seen, voice)).collect();
+    overlays.extend(seen.iter().filter_map(|seen| moved(&case, session, seen)));
     overlays.extend(left_out(&case));
     if judgment.estimate.is_some() {
         overlays.extend(order_mixed_up(&case));
@@ -51,6 +52,12 @@ fn odd_value(session: &Session, seen: &Seen, voice: &Voice) -> Option<Overlay> {
     let [what, why, next] = odd::sentences(session, seen, voice)?;
     let asks = shot.map(|shot| Ask::Shot { shot });
     Some(Overlay { kind: OverlayKind::OddValue, headline: what, detail: sentences(&[why, next]), asks })
+}
+
+fn moved(case: &Case, session: &Session, seen: &Seen) -> Option<Overlay> {
+    let Seen::Moved { .. } = seen else { return None };
+    let [what, why, next] = trust::sentences(session, &case.subject, seen);
+    overlay(OverlayKind::Moved, what, sentences(&[why, next]))
 }
 
 fn left_out(case: &Case) -> Option<Overlay> {
@@ -133,6 +140,7 @@ fn averages_only(case: &Case) -> Option<Overlay> {
 
 fn looked_at_before(case: &Case) -> Option<Overlay> {
     let (kind, voice) = (OverlayKind::LookedAtBefore, case.voice);
+    let theirs = voice.is_of_the_sender();
     match case.judgment.facts.number {
         NumberOfShots::SaidFixed => None,
         NumberOfShots::Planned { round, planned } if round >= planned => None,
@@ -144,7 +152,7 @@ fn looked_at_before(case: &Case) -> Option<Overlay> {
         NumberOfShots::SaidNotFixed => overlay(kind, say::not_fixed(voice), say::open_is_stricter(voice)),
         NumberOfShots::NotSaid => asking(
             Ask::NumberOfShots,
-            overlay(kind, say::fixed_not_said(voice), say::not_said_is_stricter(voice)),
+            overlay(kind, say::fixed_not_said(voice, theirs), say::not_said_is_stricter(voice, theirs)),
         ),
         NumberOfShots::NotOfThePlan { rounds, planned } => overlay(
             kind,

@@ -10,7 +10,7 @@ use crate::left_out::of_club;
 use crate::report::{OverlayKind, Report};
 use crate::trust::TrustFinding;
 use judging::analysis::{Estimate, PartOf};
-use judging::facts::{HowHit, OrderAllowance};
+use judging::facts::{HowHit, NumberOfShots, OrderAllowance};
 use judging::trust::{Seen, Weight};
 use serde::Serialize;
 use session::Session;
@@ -85,11 +85,23 @@ pub(crate) fn paste_words(
     let both_ways = report.overlays.iter().find(|overlay| overlay.kind == OverlayKind::LeftOut);
     facts.extend(both_ways.map(|overlay| overlay.detail.as_str()));
     facts.extend(card.warnings.iter().map(String::as_str));
+    let who_says = who_says(report, voice);
+    facts.push(&who_says);
     facts.push(&said.next);
     facts.retain(|fact| !fact.is_empty());
     let [plain, markdown, brackets] =
         [PLAIN, MARKDOWN, BRACKETS].map(|style| written(&style, card, &facts, link, voice));
     PasteWords { title: card.title.clone(), plain, markdown, brackets }
+}
+
+/// Who says that the number was fixed, and that nobody can check what was typed.
+fn who_says(report: &Report, voice: &Voice) -> String {
+    let fixed = report.answer.facts.as_ref().map(|facts| facts.number);
+    match fixed {
+        Some(NumberOfShots::SaidFixed) => say::sender_says_fixed(voice),
+        Some(NumberOfShots::Planned { .. }) => say::sender_says_planned(voice),
+        _ => say::cannot_be_checked(voice),
+    }
 }
 
 /// How a style writes what all of them say.
@@ -153,7 +165,11 @@ fn title(session: &Session, report: &Report, voice: &Voice) -> String {
 fn travels(finding: &TrustFinding) -> bool {
     let said = matches!(
         finding.seen,
-        Seen::OddValue { .. } | Seen::Order { .. } | Seen::AveragesOnly | Seen::NumbersMissing { .. }
+        Seen::OddValue { .. }
+            | Seen::Moved { .. }
+            | Seen::Order { .. }
+            | Seen::AveragesOnly
+            | Seen::NumbersMissing { .. }
     );
     finding.weight == Weight::Serious && !said
 }

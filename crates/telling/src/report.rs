@@ -61,6 +61,8 @@ pub struct Answer {
 pub enum OverlayKind {
     /// A value is probably a slip of the keys or of the reading.
     OddValue,
+    /// A club itself moved where something changed.
+    Moved,
     /// Builds and time were mixed up.
     OrderMixedUp,
     /// Shots were left out.

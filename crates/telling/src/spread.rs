@@ -8,7 +8,7 @@ use judging::analysis::{Estimate, MoreShots};
 use judging::verdict::{DecisionKind, Direction, Matters, Why};
 use session::measure::Margin;
 use text::Voice;
-use text::answer::{choose_freely, holds_here};
+use text::answer::holds_here;
 use text::spread as say;
 
 /// The sentences when scatter was asked for and can be compared.
@@ -17,13 +17,13 @@ pub(crate) fn words(case: &Case, estimate: &Estimate) -> Words {
     match (decision.kind, decision.direction) {
         (DecisionKind::Different, Some(direction)) => different(case, estimate, direction),
         (DecisionKind::Same, _) => Words {
-            headline: say::same(case.voice, &case.baseline, &case.candidate),
+            headline: say::same(case.voice, case.voice.is_of_the_sender(), &case.baseline, &case.candidate),
             line: say::same_in_short(case.voice),
             detail: sentences(&[
                 deviations(case),
                 say::ruled_out(case.voice, &margin(case, Direction::Higher)),
             ]),
-            next: choose_freely(case.voice),
+            next: case.choose(),
         },
         _ if decision.why == Some(Why::DependsOnLeftOut) => depends_on_left_out(case),
         _ => Words {
@@ -50,8 +50,10 @@ fn different(case: &Case, estimate: &Estimate, direction: Direction) -> Words {
     };
     let margin = margin(case, direction);
     let (headline, next) = match case.judgment.decision.matters {
-        Some(Matters::No) => (say::too_small(case.voice, &does), choose_freely(case.voice)),
-        Some(Matters::Yes) | None => (say::matters(case.voice, &does, &margin), holds_here(case.voice)),
+        Some(Matters::No) => (say::too_small(case.voice, &does), case.choose()),
+        Some(Matters::Yes) | None => {
+            (say::matters(case.voice, &does, &margin), holds_here(case.voice, case.voice.is_of_the_sender()))
+        }
         Some(Matters::Maybe) => {
             (say::may_matter(case.voice, &does, &margin), more_shots(case, estimate, direction))
         }

@@ -1,5 +1,6 @@
 //! Trust findings in words: what was seen, why it matters, what to do.
 
+use crate::ends::printed_difference;
 use crate::format::{Subject, count_of, shots};
 use crate::left_out::of_club;
 use crate::odd;
@@ -36,11 +37,28 @@ pub(crate) fn say(session: &Session, measure: &MeasureId, seen: Seen, voice: &Vo
 }
 
 /// What was seen, why it matters, what to do.
-fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -> [String; 3] {
+pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -> [String; 3] {
     let voice = subject.voice;
     let name = |build: usize| session.builds.get(build).map_or_else(String::new, |b| short_name(&b.name));
     match seen {
         Seen::OddValue { .. } => odd::sentences(session, seen, voice).unwrap_or_default(),
+        Seen::Moved { build, names, before, after, change } => {
+            let [first, second] = names.each_ref().map(|name| short_name(name));
+            let printed = printed_difference(after - before, change, None, subject);
+            [
+                say::moved(
+                    voice,
+                    &name(*build),
+                    &subject.name,
+                    &subject.value(*before),
+                    &first,
+                    &subject.value(*after),
+                    &second,
+                ),
+                say::moved_why(voice, &printed.value, &printed.low, &printed.high, &printed.level),
+                say::moved_next(voice),
+            ]
+        }
         Seen::Order { order: Order::Interleaved, rounds, always_first: None } => {
             [say::in_turn(voice, &rounds.to_string()), say::in_turn_why(voice), say::in_turn_next(voice)]
         }

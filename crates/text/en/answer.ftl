@@ -13,7 +13,10 @@ different = { $does }{ $mixed-up ->
    *[no] {""}
 }, by { $span }.
 too-small-in-short = { $does }, by { $span }: too small to matter.
-same = For your purpose the same: at most { $size } apart.
+same = { $measure }: { $candidate } and { $baseline } are the same for { $theirs ->
+    [yes] the sender’s
+   *[no] your
+} purpose, at most { $size } apart.
 same-in-short = The same: at most { $size } apart.
 more-is-ruled-out = Anything below { $margin } would not matter, and these shots speak clearly against more.
 nearer-to-zero = On average { $club } is the nearer to zero.
@@ -29,14 +32,21 @@ not-apart-order-not-known = It is not known whether { $baseline } and { $candida
 not-apart-averages = From averages alone, { $baseline } and { $candidate } cannot be told apart ({ $measure }).
 
 # What to do next.
+choose-after = { $measure } does not decide between them, but they differ on { $others }: look there before you choose.
 choose-freely = Choose by feel, look or price.
 hint-no-proof = The clubs were hit one after the other, so this is a strong hint and no proof.
 hint-order-not-known = Whether the clubs were hit in turn is not known, so this is a strong hint and no proof.
 hint-averages = Averages do not show in which order the shots were hit, so this is a strong hint and no proof.
 hint-not-compared = The clubs were hit in turn, but { $measure } could not be compared lap by lap, so this is a strong hint and no
     proof.
-holds-that-day = This holds for these clubs as built, with your swing that day. A second day would show whether it lasts.
-holds-here = This holds for these clubs as built, with your swing that day.
+holds-that-day = This holds for these clubs as built, with { $theirs ->
+    [yes] the sender’s
+   *[no] your
+} swing that day. A second day would show whether it lasts.
+holds-here = This holds for these clubs as built, with { $theirs ->
+    [yes] the sender’s
+   *[no] your
+} swing that day.
 leave-nothing-out = Count every shot, or hit a planned test and leave nothing out.
 
 # Why a session cannot answer, and what would help.

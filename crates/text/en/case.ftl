@@ -4,6 +4,8 @@ does = { $club } { $verb }
 measure-of-does = { $measure } of { $club } { $verb }
 on-a-side = { $size } { $side }
 averages = { $candidate } averaged { $candidate-mean } over { $candidate-shots }, { $baseline } { $baseline-mean } over { $baseline-count }.
+averages-compared = In the { $rounds } laps that hold both, { $candidate } averaged { $candidate-mean } over { $candidate-shots }, { $baseline }
+    { $baseline-mean } over { $baseline-count }.
 counts = { $baseline }: { $baseline-shots }. { $candidate }: { $candidate-shots }.
 luck = Two identical clubs{ $hit ->
     [in-this-order] {" "}hit in this order could
@@ -27,11 +29,13 @@ first-read-every-shot = Have { $measure } read on every shot, so that it can be 
 go-on = Go on: { NUMBER($rounds) } { $rounds ->
     [one] lap
    *[other] laps
-} of your plan remain.
+} of the plan remain.
 more-than-can-be-hit = With this much scatter it would take more shots than anybody can hit: ask whether a bigger
     gap would do.
 more-than-a-visit = With this much scatter it would take about { $shots } shots with each to tell in 8 of 10 such tests: more than
-    one visit holds (some 60, a golfers’ rule of thumb; no study behind it). Unless a bigger gap is what you are after, choose by feel, look or price.
+    one visit holds (some 60, a golfers’ rule of thumb; no study behind it). Come again another day and put the days together,
+    ask for a bigger gap, or look at which of the two scatters less.
+another-day = Or come again another day and put the days together.
 usually-tells = 8 of 10 tests of this size tell; this one did not. A second one like it would most likely tell.
 would-tell = About { $shots } shots with each, planned before and hit in turn, three at a time, would most likely tell: 8 of 10 such tests do.
 would-then-tell = About { $shots } shots with each, planned before, would then most likely tell: 8 of 10 such tests do.

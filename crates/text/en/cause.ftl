@@ -73,6 +73,8 @@ note = Split over a model of the flight, shot against shot of the same rank, { $
     shows on one side of zero.
 not-flown = { $shots } without all these numbers, or that did not fly, are not in it.
 not-in-turn = The clubs were not hit in turn, so warming up or tiring is in these parts too.
+order-not-known = Whether the clubs were hit in turn is not known, so warming up or tiring may be in these parts too.
+through-which = It says through which number the gap came, not that the club made that number.
 needs-turns = It says through which number the gap came, not that the club made that number: that needs the clubs hit in turn.
 bar = { $part }: { $size }, from { $span }.
 bars = Bars from left, shorter, to right, longer, that add up to { $gap } of carry with { $club }. { $parts }

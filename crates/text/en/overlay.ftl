@@ -14,7 +14,10 @@ counts-them-too = The answer counts every shot, these too. Both ways: { $decisio
     { $without }.
 counts-them-all-the-same = The answer counts every shot, these too; without them it would be the same.
 short-different = a difference
-short-same = the same for your purpose
+short-same = the same for { $theirs ->
+    [yes] the sender’s
+   *[no] your
+} purpose
 short-cannot-tell = cannot tell
 short-cannot-answer = no answer possible
 clubs-and-time-mixed-up = Clubs and time are mixed up.
@@ -42,8 +45,14 @@ not-of-the-plan = { $rounds ->
     [one] 1 lap holds
    *[other] { $rounds } laps hold
 } both clubs; { $planned } were planned.
-fixed-not-said = You didn’t say whether the number of shots was fixed before the first one.
-not-said-is-stricter = Stopping when it looks good makes luck look like proof, so until you say that it was fixed, a 99 % interval decides in place
+fixed-not-said = { $theirs ->
+    [yes] The sender
+   *[no] You
+} didn’t say whether the number of shots was fixed before the first one.
+not-said-is-stricter = Stopping when it looks good makes luck look like proof, so until { $theirs ->
+    [yes] the sender says
+   *[no] you say
+} that it was fixed, a 99 % interval decides in place
     of a 95 % one.
 open-is-stricter = Stopping when it looks good makes luck look like proof, so a 99 % interval decides in place of a 95 % one.
 clubs-held-against = { $clubs ->

@@ -45,6 +45,9 @@ build-assumed = No club is named, so “{ $build }” was taken.
 build-carried-down = Rows without a club’s name belong to the last name above them.
 letters-read = Letters were read as digits in { $cells } cells, as asked.
 quotes-ignored = A quotation mark never closes; quotation marks were read as plain characters.
+before-break = before “{ $label }”
+after-break = after “{ $label }”
+something-changed = “{ $label }” stands between the shots. Did something change there? Before and after are told apart at this line.
 second-mixed-up = No club was hit under two values of “{ $change }”, so what the club does and what that does cannot be told apart.
 
 # The order of the shots, and their numbers.

@@ -1,5 +1,8 @@
 # Scatter in hundredths more or less.
-same = For your purpose { $baseline } and { $candidate } scatter the same.
+same = For { $theirs ->
+    [yes] the sender’s
+   *[no] your
+} purpose { $baseline } and { $candidate } scatter the same.
 same-in-short = They scatter the same.
 ruled-out = These shots speak clearly against a difference of { $margin } or more.
 cannot-tell = With this many shots nobody can say which of { $baseline } and { $candidate } is tighter ({ $measure }).

@@ -5,6 +5,10 @@ in-turn-next = Keep hitting them in turn.
 in-turn-same-first = The clubs were hit in turn, in { $rounds } laps, { $club } first in every one.
 in-turn-same-first-why = What the first shots of a lap lose, after a rest or a walk, fell on { $club } alone.
 in-turn-same-first-next = Begin every second lap with the other club.
+moved = { $club } itself moved: { $measure } of { $before } with “{ $first }”, of { $after } with “{ $second }”.
+moved-why = That is { $gap } ({ $low } to { $high }, { $level } interval) with one and the same club. Whatever changed there, or only came with
+    time, moves the other clubs too: those hit on different sides of it are not held against each other fairly.
+moved-next = See “Before and after” for what the change did and what the club did.
 odd-shot = Is this right? Shot { $number }, { $club }: { $measure } of { $value }.
 odd-average = Is this right? Average of { $club }: { $measure } of { $value }.
 out-of-range = { $measure } lies between { $low } and { $high }, if it was read and typed right{ $others ->

@@ -12,7 +12,10 @@ different = { $does }{ $mixed-up ->
    *[no] {""}
 }: { $span }.
 too-small-in-short = { $does }, { $span }: demasiado poco para importar.
-same = Para lo que buscas son iguales: { $size } de diferencia como mucho.
+same = { $measure }: { $candidate } y { $baseline } son iguales para lo que { $theirs ->
+    [yes] busca quien lo envió
+   *[no] buscas
+}, { $size } de diferencia como mucho.
 same-in-short = Iguales: { $size } de diferencia como mucho.
 more-is-ruled-out = Menos de { $margin } no importaría, y estos golpes hablan claramente en contra de que sea más.
 nearer-to-zero = En promedio, { $club } queda más cerca de cero.
@@ -26,14 +29,21 @@ not-apart-not-in-turn = { $baseline } y { $candidate } no se alternaron, y no se
 not-apart-order-not-known = No se sabe si { $baseline } y { $candidate } se alternaron, y estos golpes no los distinguen en { $measure }.
 not-apart-averages = Solo con promedios no se puede distinguir { $baseline } de { $candidate } en { $measure }.
 
+choose-after = { $measure } no decide entre ellos, pero se diferencian en { $others }: míralo antes de elegir.
 choose-freely = Elige por sensaciones, estética o precio.
 hint-no-proof = Se usó un palo después del otro: es un buen indicio, no una prueba.
 hint-order-not-known = No se sabe si los palos se alternaron: es un buen indicio, no una prueba.
 hint-averages = Los promedios no muestran en qué orden se dieron los golpes: es un buen indicio, no una prueba.
 hint-not-compared = Los palos se alternaron, pero { $measure } no se pudo comparar ciclo a ciclo: es un buen indicio, no una
     prueba.
-holds-that-day = Vale para estos palos tal como están montados, con tu swing de ese día. Un segundo día diría si se mantiene.
-holds-here = Vale para estos palos tal como están montados, con tu swing de ese día.
+holds-that-day = Vale para estos palos tal como están montados, con { $theirs ->
+    [yes] el swing de quien lo envió
+   *[no] tu swing
+} de ese día. Un segundo día diría si se mantiene.
+holds-here = Vale para estos palos tal como están montados, con { $theirs ->
+    [yes] el swing de quien lo envió
+   *[no] tu swing
+} de ese día.
 leave-nothing-out = Cuenta todos los golpes, o haz una prueba planeada sin apartar ninguno.
 
 no-shots = Todavía no hay golpes que comparar.

@@ -2,6 +2,8 @@ does = { $club } { $verb }
 measure-of-does = { $measure } de { $club } { $verb }
 on-a-side = { $size } { $side }
 averages = { $candidate } promedió { $candidate-mean } en { $candidate-shots }, { $baseline } { $baseline-mean } en { $baseline-count }.
+averages-compared = En los { $rounds } ciclos que tienen los dos, { $candidate } promedió { $candidate-mean } en { $candidate-shots }, { $baseline }
+    { $baseline-mean } en { $baseline-count }.
 counts = { $baseline }: { $baseline-shots }. { $candidate }: { $candidate-shots }.
 luck = Dos palos idénticos{ $hit ->
     [in-this-order] {" "}usados en este orden podrían mostrar
@@ -23,11 +25,13 @@ first-read-every-shot = Haz que se lea { $measure } en cada golpe, para poder co
 go-on = Sigue: { $rounds ->
     [one] queda { NUMBER($rounds) } ciclo
    *[other] quedan { NUMBER($rounds) } ciclos
-} de tu plan.
+} del plan.
 more-than-can-be-hit = Con esta dispersión harían falta más golpes de los que nadie puede dar: piensa si te
     serviría una diferencia mayor.
 more-than-a-visit = Con esta dispersión harían falta unos { $shots } golpes con cada palo para saberlo en 8 de cada 10 pruebas así: más
-    de lo que cabe en una visita (unos 60, regla de golfistas, sin estudio detrás). Si no buscas una diferencia mayor, elige por sensaciones, estética o precio.
+    de lo que cabe en una visita (unos 60, regla de golfistas, sin estudio detrás). Vuelve otro día y junta los días,
+    busca una diferencia mayor, o mira cuál de los dos agrupa mejor.
+another-day = O vuelve otro día y junta los días.
 usually-tells = Con 8 de cada 10 pruebas de este tamaño se sabe; con esta no. Con otra igual muy probablemente se sabría.
 would-tell = Con unos { $shots } golpes con cada palo, planeados de antemano y en tandas de tres, muy probablemente se sabría: así es en 8 de
     cada 10 pruebas.

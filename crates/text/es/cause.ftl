@@ -72,6 +72,8 @@ note = Repartido con un modelo del vuelo, golpe frente a golpe del mismo puesto,
     queda entero a un lado de cero.
 not-flown = { $shots } sin todos estos números, o que no volaron, no están incluidos.
 not-in-turn = Los palos no se alternaron, así que el calentamiento o el cansancio también están en estas partes.
+order-not-known = No se sabe si los palos se alternaron, así que el calentamiento o el cansancio también pueden estar en estas partes.
+through-which = Dice por qué número vino la diferencia, no que el palo hiciera ese número.
 needs-turns = Dice por qué número vino la diferencia, no que el palo hiciera ese número: para eso hay que alternar los palos.
 bar = { $part }: { $size }, de { $span }.
 bars = Barras de la izquierda, más corto, a la derecha, más largo, que suman { $gap } de carry con { $club }. { $parts }

@@ -12,7 +12,10 @@ counts-them-too = La respuesta cuenta todos los golpes, también estos. De las d
     { $without }.
 counts-them-all-the-same = La respuesta cuenta todos los golpes, también estos; sin ellos sería la misma.
 short-different = una diferencia
-short-same = iguales para lo que buscas
+short-same = iguales para lo que { $theirs ->
+    [yes] busca quien lo envió
+   *[no] buscas
+}
 short-cannot-tell = no se sabe
 short-cannot-answer = no hay respuesta posible
 clubs-and-time-mixed-up = El palo y el momento están mezclados.
@@ -40,8 +43,14 @@ not-of-the-plan = { $rounds ->
     [one] 1 ciclo tiene
    *[other] { $rounds } ciclos tienen
 } los dos palos; se planearon { $planned }.
-fixed-not-said = No has dicho si el número de golpes se fijó antes del primero.
-not-said-is-stricter = Parar cuando pinta bien hace que el azar parezca prueba, así que, hasta que digas que se fijó, decide un intervalo del 99 %
+fixed-not-said = { $theirs ->
+    [yes] Quien lo envió no dijo
+   *[no] No has dicho
+} si el número de golpes se fijó antes del primero.
+not-said-is-stricter = Parar cuando pinta bien hace que el azar parezca prueba, así que, hasta que { $theirs ->
+    [yes] quien lo envió diga
+   *[no] digas
+} que se fijó, decide un intervalo del 99 %
     en lugar de uno del 95 %.
 open-is-stricter = Parar cuando pinta bien hace que el azar parezca prueba, así que decide un intervalo del 99 % en lugar de uno del 95 %.
 clubs-held-against = { $clubs ->

@@ -42,6 +42,9 @@ build-assumed = No se nombra ningún palo, así que se tomó «{ $build }».
 build-carried-down = Las filas sin nombre de palo son del último nombre que aparece encima.
 letters-read = Celdas en que se leyeron letras como cifras, como pediste: { $cells }.
 quotes-ignored = Hay unas comillas que no se cierran; las comillas se leyeron como letras normales.
+before-break = antes de «{ $label }»
+after-break = después de «{ $label }»
+something-changed = «{ $label }» está entre los golpes. ¿Cambió algo ahí? En esa línea se separan el antes y el después.
 second-mixed-up = Ningún palo se usó con dos valores de «{ $change }», así que no se puede separar lo que hace el palo de lo que hace ese cambio.
 
 rounds-inferred = Los palos se alternaron; por el orden de las filas son { $rounds } ciclos.

@@ -1,4 +1,7 @@
-same = Para lo que buscas, { $baseline } y { $candidate } se dispersan igual.
+same = Para lo que { $theirs ->
+    [yes] busca quien lo envió
+   *[no] buscas
+}, { $baseline } y { $candidate } se dispersan igual.
 same-in-short = Se dispersan igual.
 ruled-out = Estos golpes hablan claramente en contra de una diferencia de un { $margin } o más.
 cannot-tell = Con estos golpes nadie puede decir si agrupa mejor { $baseline } o { $candidate } en { $measure }.

@@ -4,6 +4,10 @@ in-turn-next = Sigue alternándolos.
 in-turn-same-first = Los palos se alternaron en { $rounds } ciclos, siempre con { $club } primero.
 in-turn-same-first-why = Lo que pierden los primeros golpes de un ciclo, tras un descanso o un paseo, cayó solo en { $club }.
 in-turn-same-first-next = Empieza uno de cada dos ciclos con el otro palo.
+moved = { $club } cambió él mismo: { $measure } de { $before } con «{ $first }» y de { $after } con «{ $second }».
+moved-why = Son { $gap } (de { $low } a { $high }, intervalo del { $level }) con un mismo palo. Lo que cambió ahí, o solo vino con el tiempo, mueve también
+    los otros palos: los que se usaron a un lado y a otro no se comparan con justicia.
+moved-next = Mira «Antes y después»: qué hizo el cambio y qué hizo el palo.
 odd-shot = ¿Es correcto? Golpe { $number }, { $club }: { $measure }, { $value }.
 odd-average = ¿Es correcto? Promedio de { $club }: { $measure }, { $value }.
 out-of-range = { $measure } va de { $low } a { $high } si se leyó y se escribió bien{ $others ->

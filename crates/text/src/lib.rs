@@ -37,7 +37,7 @@ mod voice;
 
 pub use capital::capital;
 pub use number::{decimal_mark, grouped, with_marks};
-pub use voice::{Language, NotOfThisVersion, Units, Voice};
+pub use voice::{Language, NotOfThisVersion, Units, Voice, Whose};
 
 include!(concat!(env!("OUT_DIR"), "/messages.rs"));
 

@@ -12,6 +12,8 @@ pub struct Voice {
     language: Language,
     /// What sizes are shown in.
     pub units: Units,
+    /// Whose shots are spoken of.
+    pub whose: Whose,
     /// Whether decimals follow a point whatever the language's own mark: Spanish has a comma in Madrid and a point in Mexico.
     pub point: bool,
     #[cfg(feature = "traced")]
@@ -25,6 +27,7 @@ impl Voice {
         Self {
             language,
             units,
+            whose: Whose::Own,
             point: false,
             #[cfg(feature = "traced")]
             record: None,
@@ -56,11 +59,33 @@ impl Voice {
         self.record.as_ref()
     }
 
+    /// The same, of somebody else's shots.
+    #[must_use]
+    pub fn of_the_sender(&self) -> Self {
+        Self { whose: Whose::Sender, ..self.clone() }
+    }
+
+    /// Whether somebody else's shots are spoken of.
+    #[must_use]
+    pub fn is_of_the_sender(&self) -> bool {
+        self.whose == Whose::Sender
+    }
+
     /// The language alone.
     #[must_use]
     pub const fn language(&self) -> &Language {
         &self.language
     }
+}
+
+/// Whose shots are spoken of: whoever reads it, or somebody who shared them.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Whose {
+    /// Of who reads it.
+    #[default]
+    Own,
+    /// Of who shared them.
+    Sender,
 }
 
 /// What distances and speeds are shown in.

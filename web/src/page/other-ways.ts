@@ -7,6 +7,7 @@ import { browserLanguages, ownLanguage } from "../text/region.js";
 import { type Language, language, type PlainId, say } from "../text/say.js";
 import { LANGUAGES, pageIn } from "../text/spoken.js";
 import { type System, units } from "../text/units.js";
+import { asOwn } from "./own-session.js";
 
 /** How the page would go on. */
 interface Way {
@@ -79,5 +80,5 @@ async function addressOf(way: Way, page: PagePort): Promise<string | null> {
   const current = page.current();
   if (!current) return address + location.hash;
   const { session, question } = current;
-  return (await (await page.engine).share({ session, question, view: {}, address })).link;
+  return (await (await page.engine).share({ session, question, view: {}, address: asOwn(address) })).link;
 }

@@ -24,6 +24,7 @@ import { type NewText, textsOf } from "../state/texts.js";
 import { work } from "../state/work.js";
 import { say } from "../text/say.js";
 import { watchingWith } from "./answer-place.js";
+import { isOwnSession } from "./own-session.js";
 import { fetching, page } from "./view.js";
 
 export class StraightAnswerPage extends LightElement {
@@ -306,8 +307,9 @@ export class StraightAnswerPage extends LightElement {
         const text = await engine.writeCsv(session);
         this.#dispatch({ type: "link_written", source, text, result: await readIn(engine, text, {}) });
       });
-      this.#goTo = "sent";
-      this.#dispatch({ type: "link_opened", source, session, sent });
+      const isOwn = isOwnSession();
+      this.#goTo = isOwn ? "answer" : "sent";
+      this.#dispatch({ type: "link_opened", source, session, sent, isOwn });
     } catch (thrown) {
       this.#dispatch({ type: "started_again" });
       this.#dispatch({ type: "file_refused", refusal: { ...asRefusal(thrown), place: "" } });

@@ -31,7 +31,7 @@ export const read = (state: State, session: Session, actions: Actions): Template
   const several = state.given.length > 1;
   return part(
     "shots",
-    say("your-shots"),
+    state.sent ? say("their-shots") : say("your-shots"),
     html`
       <div class="card" aria-busy=${state.wants === "read" ? "true" : "false"}>
         ${state.report ? trouble(state.trouble) : nothing}
@@ -102,7 +102,7 @@ function text(
     ${problems(
       result.problems,
       reading.rows.problems,
-      session.builds.map(({ name }) => name),
+      namesTooMany(state.given) ? [] : session.builds.map(({ name }) => name),
       own,
     )}
     ${reading.single_measure ? singleMeasure(state, reading.single_measure, own) : nothing}

@@ -108,7 +108,8 @@ export type Message =
   | { type: "opened"; measures: readonly Measure[] }
   /** `opening` is what is known of a question that the page begins; `question` one that was asked elsewhere. */
   | { type: "texts_given"; texts: readonly NewText[]; opening?: Partial<Question>; question?: Question }
-  | { type: "link_opened"; source: Source; session: Session; sent: Sent }
+  /** `isOwn`: it is the page's own session, on its way to another language or other units. */
+  | { type: "link_opened"; source: Source; session: Session; sent: Sent; isOwn?: boolean }
   /** The shots of a link as a text, and what reading it says: they can be corrected from then on as any. */
   | { type: "link_written"; source: Source; text: string; result: ReadResult }
   | { type: "as_sent" }
@@ -184,9 +185,9 @@ function step(state: State, message: Message): State {
         ...wish(state, "read"),
       };
     case "link_opened": {
-      const { source, session, sent } = message;
+      const { source, session, sent, isOwn = false } = message;
       const begun = step(state, { type: "texts_given", texts: [{ source }], question: sent.question });
-      const came = afterReading({ ...begun, sent }, { results: [asCame(session)], session });
+      const came = afterReading({ ...begun, sent: isOwn ? null : sent }, { results: [asCame(session)], session });
       // Nothing was taken apart yet that could be shown.
       return { ...came, given: came.given.map((one) => ({ ...one, shown: null })) };
     }

@@ -354,6 +354,7 @@ export interface Messages {
   "lead": null;
   "promise": null;
   "your-shots": null;
+  "their-shots": null;
   "opening": null;
   "loading": null;
   "working": null;
@@ -573,6 +574,7 @@ export interface Messages {
   "add-file": null;
   "counts-title": null;
   "which-yours": null;
+  "which-theirs": null;
   "whichever": null;
   "whichever-now": { name: string | number };
   "against": null;

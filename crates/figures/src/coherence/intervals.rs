@@ -7,7 +7,7 @@ use super::pairs::Fault;
 use super::truth::scope;
 use judging::analysis::Method;
 use judging::interval::Interval;
-use judging::verdict::DecisionKind;
+use judging::verdict::{DecisionKind, Matters};
 use judging::{Judged, Judgment};
 use session::measure::{Margin, MeasureId};
 use std::collections::BTreeMap;
@@ -27,7 +27,11 @@ const DENIED: [&str; 2] = [
 ];
 const LANDED: [&str; 2] = [
     "chances of a fairway come in the order of the shots counted on it",
-    "Three mishits widen a bell curve and turn 22 of 30 above 23 of 30; then the reason is said.",
+    "Three mishits widen a bell curve and turn 22 of 30 above 23 of 30; then the reason is said, and what the curve is.",
+];
+const INSIDE: [&str; 2] = [
+    "a share of shots is that of the shots counted, and inside its range",
+    "23 of 30 are 77 of 100, and a range that does not hold what it is of is none.",
 ];
 const CLEAR: [&str; 2] = [
     "no part is clear beside the sentence that none is",
@@ -65,8 +69,8 @@ const COUNTABLE: [&str; 2] = [
 ];
 
 /// Names of all checks, with their reasons.
-pub(crate) const ALL: [[&str; 2]; 12] =
-    [DECIDED, DENIED, LANDED, CLEAR, LINES, LEVEL, AVERAGES, WITHIN, GAP, MARGIN, ENOUGH, COUNTABLE];
+pub(crate) const ALL: [[&str; 2]; 13] =
+    [DECIDED, DENIED, LANDED, INSIDE, CLEAR, LINES, LEVEL, AVERAGES, WITHIN, GAP, MARGIN, ENOUGH, COUNTABLE];
 
 /// The judged sizes of one candidate on one measure, in the unit printed.
 #[derive(Debug, Clone)]
@@ -75,6 +79,8 @@ pub(crate) struct Sizes {
     pub(crate) gap: f64,
     pub(crate) different: Interval,
     pub(crate) same: Interval,
+    /// A difference that is too small to matter, as what is the same: the interval that keeps inside the margin decided.
+    pub(crate) decided_by_same: bool,
     /// Of a higher value, and of a lower one.
     pub(crate) margins: Option<[f64; 2]>,
     pub(crate) is_ratio: bool,
@@ -87,6 +93,7 @@ pub(crate) struct Decided<'a> {
     pub(crate) gap: f64,
     pub(crate) different: Interval,
     pub(crate) same: Interval,
+    pub(crate) decided_by_same: bool,
     pub(crate) margin: Option<Margin>,
     pub(crate) is_ratio: bool,
 }
@@ -106,6 +113,7 @@ impl Sizes {
             gap: printed(decided.gap),
             different: ends(&decided.different),
             same: ends(&decided.same),
+            decided_by_same: decided.decided_by_same,
             margins: decided.margin.map(|margin| match margin {
                 Margin::Ratio(ratio) => [printed(ratio), printed(1.0 / ratio)],
                 Margin::Difference(size) => [size * scale, -size * scale],
@@ -122,6 +130,8 @@ impl Sizes {
             gap: estimate.value,
             different: Interval { low: estimate.low, high: estimate.high, level: estimate.level },
             same: estimate.equivalence,
+            decided_by_same: judgment.decision.kind == DecisionKind::Same
+                || judgment.decision.matters == Some(Matters::No),
             margin: judgment.margin,
             is_ratio: estimate.method == Method::SpreadRatio,
         };
@@ -130,7 +140,7 @@ impl Sizes {
 
     /// The interval that the decision rests on.
     fn decided(&self) -> &Interval {
-        if self.kind == DecisionKind::Same { &self.same } else { &self.different }
+        if self.decided_by_same { &self.same } else { &self.different }
     }
 }
 
@@ -143,6 +153,7 @@ pub(crate) fn sizes(judged: &Judged<'_>, voice: &Voice) -> BTreeMap<Scope, Sizes
 /// Every size that is not what it should be.
 pub(crate) fn search(sizes: &BTreeMap<Scope, Sizes>, facts: &[Fact]) -> Vec<Fault> {
     let mut faults = landed(facts);
+    faults.extend(facts.iter().filter_map(|fact| outside(fact, facts)));
     faults.extend(none_clear(facts));
     for fact in facts.iter().filter(|fact| fact.surface().is_some()) {
         match (fact.key, &fact.value) {
@@ -246,9 +257,11 @@ fn level_of(fact: &Fact, facts: &[Fact], sizes: &Sizes, level: Printed) -> Optio
 
 /// Clubs whose chances of a fairway are in the other order than the shots counted on it.
 fn landed(facts: &[Fact]) -> Vec<Fault> {
-    if facts.iter().any(|fact| fact.key == "landing_reason") {
-        return Vec::new();
-    }
+    let says = |key| facts.iter().any(|fact: &Fact| fact.key == key);
+    // Beside the sentence that compares two of them the reason is said; of others what widens a curve.
+    let (of_pair, of_others) = (says("landing_reason"), says("landing_reason") || says("landing_note"));
+    let is_compared =
+        |one: &Fact| facts.iter().any(|fact| fact.key == "is.landing_compared" && fact.scope == one.scope);
     let number = |scope: &Scope, key: &str| {
         let found = facts.iter().find(|fact| fact.key == key && fact.scope == *scope)?;
         if let Value::Number(printed) = &found.value { Some(printed.value) } else { None }
@@ -263,12 +276,37 @@ fn landed(facts: &[Fact]) -> Vec<Fault> {
     let mut faults = Vec::new();
     for (at, (chance, share, fact)) in clubs.iter().enumerate() {
         for (other_chance, other_share, other) in &clubs[at + 1..] {
-            if (chance - other_chance) * (share - other_share) < 0.0 {
+            let both_compared = is_compared(fact) && is_compared(other);
+            let is_said = if both_compared { of_pair } else { of_others };
+            if !is_said && (chance - other_chance) * (share - other_share) < 0.0 {
                 faults.push(Fault { right: Some((*other).clone()), ..fault(LANDED, fact, String::new()) });
             }
         }
     }
     faults
+}
+
+/// A share or a chance outside its own range, or a share that is not that of the shots counted.
+fn outside(fact: &Fact, facts: &[Fact]) -> Option<Fault> {
+    let range = match fact.key {
+        "counted_share" => "counted_range",
+        "landing_chance" => "landing_range",
+        _ => return None,
+    };
+    let Value::Number(printed) = &fact.value else { return None };
+    let beside = |key| facts.iter().find(|other| other.key == key && other.scope == fact.scope);
+    if let Some(Value::Ends(low, high)) = beside(range).map(|range| &range.value)
+        && (printed.value < low.value || printed.value > high.value)
+    {
+        return Some(fault(INSIDE, fact, format!("{} to {}", low.value, high.value)));
+    }
+    let number = |key| {
+        beside(key).and_then(|one| if let Value::Number(n) = &one.value { Some(n.value) } else { None })
+    };
+    let (counted, of) = number("counted").zip(number("counted_of"))?;
+    let share = (100.0 * counted / of).clamp(1.0, 99.0);
+    let is_off = fact.key == "counted_share" && (share - printed.value).abs() > 0.5 + 1e-6;
+    is_off.then(|| fault(INSIDE, fact, format!("{counted} of {of} are {share:.1} of 100")))
 }
 
 /// Parts whose printed intervals exclude zero beside the sentence that nothing is clear.

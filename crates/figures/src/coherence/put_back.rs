@@ -59,6 +59,7 @@ fn judged(kind: DecisionKind, different: (f64, f64, f64), same: (f64, f64, f64))
         gap: (different.0 + different.1) / 2.0,
         different: interval(different),
         same: interval(same),
+        decided_by_same: kind == DecisionKind::Same,
         margin: Some(Margin::Difference(5.0)),
         is_ratio: false,
     };

@@ -130,6 +130,8 @@ pub(crate) fn truths(number: u64, asked: &Asked, judged: &Judged<'_>) -> Vec<Fac
             "is.claim",
             match claim.kind {
                 ClaimKind::Supported => "supported",
+                ClaimKind::NothingAgainst => "nothing_against",
+                ClaimKind::TooSmall => "too_small",
                 ClaimKind::Contradicted => "contradicted",
                 ClaimKind::NotSettled => "not_settled",
                 ClaimKind::NoRetest => "no_retest",
@@ -151,7 +153,25 @@ pub(crate) fn truths(number: u64, asked: &Asked, judged: &Judged<'_>) -> Vec<Fac
             add(&Scope::Part(part.to_owned()), "is.decision", word(effect.decision.kind));
         }
     }
+    if due(number, EVERY.landing) {
+        facts.extend(landing_compared(asked, judged));
+    }
     facts
+}
+
+/// Which of the clubs told of a sentence compares: their places among the landings.
+fn landing_compared(asked: &Asked, judged: &Judged<'_>) -> Vec<Fact> {
+    let candidate = judged.headline().map(|judgment| judgment.candidate);
+    let strip = judging::landing::Strip { fairway: 30.0, aim: 0.0 };
+    let told = judging::landing::landing(&asked.session, asked.question.baseline, candidate, strip);
+    let Some((facts, pair)) = told.ok().and_then(|facts| facts.ground.pair.map(|pair| (facts, pair))) else {
+        return Vec::new();
+    };
+    let of_pair = |build: usize| build == pair.baseline || build == pair.candidate;
+    let places = facts.builds.iter().enumerate().filter(|(_, one)| of_pair(one.build));
+    places
+        .map(|(at, _)| Fact::truth(Scope::Part(format!("builds[{at}]")), "is.landing_compared", "yes"))
+        .collect()
 }
 
 /// The sizes behind what is said of the parts.
@@ -160,7 +180,11 @@ pub(crate) fn sizes(number: u64, asked: &Asked, voice: &Voice) -> Vec<(Scope, Si
     let margin = judging::Asked::of(&asked.question, measure).margin_of_averages().map(Margin::Difference);
     let decided = |kind, gap, different: &Interval, same: &Interval| {
         let (different, same) = (*different, *same);
-        Sizes::of(&Decided { measure, kind, gap, different, same, margin, is_ratio: false }, voice)
+        let decided_by_same = kind == DecisionKind::Same;
+        Sizes::of(
+            &Decided { measure, kind, gap, different, same, decided_by_same, margin, is_ratio: false },
+            voice,
+        )
     };
     let mut sizes = Vec::new();
     if let Ok(told) = judging::second::second(&changed_halfway(&asked.session, &asked.question)) {

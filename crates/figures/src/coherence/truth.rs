@@ -6,15 +6,12 @@ use super::number::Printed;
 use super::rooms::word;
 use judging::analysis::{Method, Rule};
 use judging::trust::{Seen, Weight, trust};
-use judging::verdict::{DecisionKind, Direction, Matters, Why};
+use judging::verdict::{DecisionKind, Direction, Matters, Nearer, Why};
 use judging::{Judged, Judgment};
 use session::known::Known;
 use session::measure::MeasureId;
 use session::question::{Goal, Stopping, StoppingWord};
 use session::{Order, Session};
-
-/// Standard errors that make one of two averages surely the nearer to zero.
-const SURELY: f64 = 2.0;
 
 /// Everything that is held against the words.
 pub(crate) fn truths(judged: &Judged<'_>) -> Vec<Fact> {
@@ -51,6 +48,7 @@ fn of_session(judged: &Judged<'_>) -> Vec<Fact> {
         "is.number_fixed",
         match judged.settled.question.stopping {
             Stopping::Word(StoppingWord::Fixed) => "said",
+            Stopping::Word(StoppingWord::NotFixed) => "said_not",
             Stopping::Word(StoppingWord::Unknown) => "not_said",
             Stopping::Planned { .. } => "planned",
         },
@@ -69,6 +67,10 @@ fn of_session(judged: &Judged<'_>) -> Vec<Fact> {
         },
     );
     if let Rule::Planned { round, planned } = headline.levels.rule {
+        // A look that decides ends the test.
+        if round < planned && headline.decision.kind == DecisionKind::CannotTell {
+            add("is.next", "go_on");
+        }
         let left = Value::Number(Printed::whole(f64::from(planned - round)));
         facts.push(Fact { value: left, ..Fact::truth(Scope::Session, "is.rounds_left", "") });
     }
@@ -82,6 +84,12 @@ fn of_session(judged: &Judged<'_>) -> Vec<Fact> {
     let seen = trust(judged, judging::fragile::removals_to_flip(judged));
     let serious = seen.iter().any(|one| one.weight() == Weight::Serious);
     add("is.serious", if serious { "some" } else { "none" });
+    if !seen.iter().any(|one| matches!(one, Seen::Moved { .. })) {
+        add("is.moved", "no");
+    }
+    if !seen.iter().any(|one| matches!(one, Seen::OddValue { .. })) {
+        add("is.odd", "none");
+    }
     for one in &seen {
         match one {
             Seen::NumbersMissing { .. } => add("is.numbers", "missing"),
@@ -89,6 +97,7 @@ fn of_session(judged: &Judged<'_>) -> Vec<Fact> {
             Seen::LongTurns { .. } => add("is.turns", "long"),
             Seen::SummaryDisagrees { .. } => add("is.printed_average", "disagrees"),
             Seen::FewShotsDecide { .. } => add("is.few_decide", "yes"),
+            Seen::Moved { .. } => add("is.moved", "yes"),
             _ => {}
         }
     }
@@ -126,8 +135,8 @@ fn of_judgment(session: &Session, judgment: &Judgment, add: &mut impl FnMut(&'st
             Order::Blocked | Order::Interleaved => "one_after_the_other",
         },
     );
-    if judgment.left_out > 0 {
-        let depends = judgment.with_all.disagrees_with(&judgment.without_left_out);
+    if let Some(aside) = &judgment.facts.set_aside {
+        let depends = aside.with_all.disagrees_with(&aside.without);
         add("is.depends", if depends { "yes" } else { "no" });
     }
     if !only_averages {
@@ -142,7 +151,14 @@ fn of_judgment(session: &Session, judgment: &Judgment, add: &mut impl FnMut(&'st
         add("is.compared", if in_turn { "in_turn" } else { "not_in_turn" });
     }
     if judgment.goal == Goal::NearerZero {
-        add("is.nearer", if surely_nearer(judgment) { "settled" } else { "open" });
+        add(
+            "is.nearer",
+            match decision.nearer {
+                None => "not_asked",
+                Some(Nearer::NotSettled) => "open",
+                Some(Nearer::Candidate | Nearer::Baseline) => "settled",
+            },
+        );
     }
 }
 
@@ -157,6 +173,7 @@ const fn why_word(why: Why) -> &'static str {
         Why::SpreadMissing => "spread_missing",
         Why::OnlyAverages => "only_averages",
         Why::NoScatter => "no_scatter",
+        Why::NoScatterInRounds => "no_scatter_in_rounds",
         Why::DependsOnLeftOut => "depends_on_left_out",
     }
 }
@@ -170,19 +187,6 @@ fn scatters(session: &Session, measure: &MeasureId, clubs: &[usize]) -> bool {
     values.any(|value| (value - first).abs() > 1e-9)
 }
 
-/// Whether nearness to zero has an interval that excludes no difference: the gap itself where both averages lie on one
-/// side, their sum where they do not.
-fn surely_nearer(judgment: &Judgment) -> bool {
-    let numbers = &judgment.pair.numbers;
-    let (Some(candidate), Some(baseline), Some(welch)) = (numbers.candidate, numbers.baseline, numbers.welch)
-    else {
-        return false;
-    };
-    let one_side = candidate.mean * baseline.mean > 0.0;
-    let apart = if one_side { candidate.mean - baseline.mean } else { candidate.mean + baseline.mean };
-    apart.abs() > SURELY * welch.se
-}
-
 /// Whether the same club began every shared round, of which there are several.
 fn one_club_first(session: &Session, judgment: &Judgment) -> bool {
     let pair = [judgment.baseline, judgment.candidate];
@@ -193,7 +197,7 @@ fn one_club_first(session: &Session, judgment: &Judgment) -> bool {
         of_round.next().map(|shot| shot.build)
     };
     let firsts: Vec<usize> = (1..=last).filter_map(first_of).collect();
-    firsts.len() > 2 && firsts.iter().all(|first| *first == firsts[0])
+    firsts.len() > 1 && firsts.iter().all(|first| *first == firsts[0])
 }
 
 /// Whether some value lies where no shot does.

@@ -26,6 +26,9 @@ pub fn compare(measured: &Measured, baseline: usize, candidate: usize, aspect: A
     let same_in_every_round = matches!(compared, Some(Err(stats::Refusal::NoScatter)));
     let rounds = compared.and_then(Result::ok);
     let rounds = rounds.filter(|found| found.shared_rounds >= 2);
+    let compared = rounds
+        .as_ref()
+        .and_then(|found| measured.compared(baseline, candidate, found.headline().diff(), &[&base, &cand]));
     let turns = rounds
         .as_ref()
         .map(|found| Turns { shots: found.shots_per_turn, are_too_long: found.turns_too_long() });
@@ -33,7 +36,7 @@ pub fn compare(measured: &Measured, baseline: usize, candidate: usize, aspect: A
     let mut numbers =
         Numbers { baseline: Some(group(&base)), candidate: Some(group(&cand)), ..Numbers::default() };
     let (Ok(base), Ok(cand)) = (Sample::new(base), Sample::new(cand)) else {
-        return Pair { numbers, comparison: Err(Why::TooFewShots), turns };
+        return Pair { numbers, comparison: Err(Why::TooFewShots), turns, compared };
     };
     let welch = stats::welch(&cand, &base).ok();
     numbers.welch = welch.map(|d| textbook(&d));
@@ -42,7 +45,7 @@ pub fn compare(measured: &Measured, baseline: usize, candidate: usize, aspect: A
     numbers.spread = spread.as_ref().and_then(ratio_test);
     numbers.round = rounds.as_ref().map(|r| textbook(&r.fixed_effects));
     if n.baseline < FEWEST_SHOTS || n.candidate < FEWEST_SHOTS {
-        return Pair { numbers, comparison: Err(Why::TooFewShots), turns };
+        return Pair { numbers, comparison: Err(Why::TooFewShots), turns, compared };
     }
     let shot_sd =
         rounds.as_ref().map_or_else(|| pooled_sd(&base.summary(), &cand.summary()), |r| r.residual_sd);
@@ -61,7 +64,7 @@ pub fn compare(measured: &Measured, baseline: usize, candidate: usize, aspect: A
         }
         _ => Err(Why::NoScatter),
     };
-    Pair { numbers, comparison, turns }
+    Pair { numbers, comparison, turns, compared }
 }
 
 fn group(values: &[f64]) -> Group {

@@ -22,5 +22,5 @@ pub use estimate::{Counts, Estimate, Group, Method, MoreShots, Numbers, RatioTes
 pub use estimating::{AskedOf, estimate};
 pub use levels::{Levels, Rule, levels};
 pub use nearer::nearer;
-pub use pair::{Aspect, Pair, Turns};
+pub use pair::{Aspect, Compared, Pair, Turns};
 pub use shot_table::{Include, Measured, PartOf, ShotTable};

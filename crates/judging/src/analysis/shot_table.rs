@@ -1,11 +1,16 @@
 //! The shots of a session laid out for comparison: who hit what, in which round.
 
+use super::estimate::Counts;
+use super::pair::Compared;
 use serde::Serialize;
 use session::measure::MeasureId;
 use session::{Order, Session, few, infer_rounds};
 
 /// Fewest rounds that hold both builds before the comparison may rest on rounds.
 const FEWEST_ROUNDS: u32 = 2;
+
+/// Two gaps that are worked out two ways are one within this share.
+const SAME: f64 = 1e-9;
 
 /// Whether shots that were set aside count.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -53,6 +58,8 @@ pub struct Measured<'a> {
     pub(super) measure: &'a MeasureId,
     /// Values of each build, in the order hit.
     by_build: Vec<Vec<f64>>,
+    /// All its shots with their rounds; `None` when not hit in turn.
+    in_rounds: Option<Vec<stats::RoundShot>>,
     /// `None` when not hit in turn, or when that says nothing.
     pub(super) rounds: Option<stats::FittedRounds>,
 }
@@ -61,6 +68,39 @@ impl Measured<'_> {
     /// Values of one build, in the order hit.
     pub(super) fn values(&self, build: usize) -> Vec<f64> {
         self.by_build.get(build).cloned().unwrap_or_default()
+    }
+}
+
+impl Measured<'_> {
+    /// The averages of two builds over the rounds that hold both, each round by what it says of the gap, and set so far
+    /// apart as the comparison found; `None` where they are those of all shots.
+    pub(super) fn compared(&self, one: usize, other: usize, gap: f64, all: &[&[f64]; 2]) -> Option<Compared> {
+        let mut by_round: few::Map<usize, [(usize, f64); 2]> = few::Map::default();
+        for shot in self.in_rounds.as_ref()? {
+            let Some(side) = [one, other].iter().position(|&build| build == shot.build) else { continue };
+            let cells = by_round.entry(shot.round, || [(0, 0.0); 2]);
+            cells[side] = (cells[side].0 + 1, cells[side].1 + shot.value);
+        }
+        let shared: Vec<_> = by_round.into_values().filter(|[a, b]| a.0 > 0 && b.0 > 0).collect();
+        let n = |side: usize| shared.iter().map(|cells| cells[side].0).sum::<usize>();
+        let weight = |cells: &[(usize, f64); 2]| {
+            let (a, b) = (cells[0].0 as f64, cells[1].0 as f64);
+            a * b / (a + b)
+        };
+        let weights: f64 = shared.iter().map(weight).sum();
+        let average = |side: usize| {
+            let sum: f64 = shared.iter().map(|c| weight(c) * c[side].1 / c[side].0 as f64).sum();
+            sum / weights
+        };
+        let mean = |values: &[f64]| stats::describe::mean(values);
+        let plain = mean(all[1]) - mean(all[0]);
+        let middle = 0.5 * (average(0) + average(1));
+        let is_all =
+            n(0) == all[0].len() && n(1) == all[1].len() && (plain - gap).abs() <= SAME * gap.abs().max(1.0);
+        let rounds = u32::try_from(shared.len()).ok()?;
+        let n = Counts { baseline: n(0), candidate: n(1) };
+        let compared = Compared { baseline: middle - 0.5 * gap, candidate: middle + 0.5 * gap, n, rounds };
+        (!is_all && weights > 0.0).then_some(compared)
     }
 }
 
@@ -118,11 +158,9 @@ impl<'a> ShotTable<'a> {
                 values.push(value);
             }
         }
-        let rounds = index.and_then(|index| self.in_rounds(index, include)).and_then(|shots| {
-            let rounds = stats::Rounds::new(&shots).ok()?;
-            rounds.fit().ok()
-        });
-        Measured { table: self, measure, by_build, rounds }
+        let in_rounds = index.and_then(|index| self.in_rounds(index, include));
+        let rounds = in_rounds.as_ref().and_then(|shots| stats::Rounds::new(shots).ok()?.fit().ok());
+        Measured { table: self, measure, by_build, in_rounds, rounds }
     }
 
     /// All shots with the measure at `index`, with their rounds; `None` when not hit in turn.

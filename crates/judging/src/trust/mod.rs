@@ -4,6 +4,7 @@
 //! widen an interval has widened it already (see [`crate::analysis`]).
 
 mod look;
+mod moved;
 mod odd;
 mod seen;
 
@@ -16,6 +17,7 @@ use crate::judge::Judged;
 pub fn trust(judged: &Judged<'_>, removals_to_flip: Option<usize>) -> Vec<Seen> {
     let Some(headline) = judged.headline() else { return Vec::new() };
     let mut seen = odd::odd_values(&judged.settled, headline);
+    seen.extend(moved::moved(judged.settled.session, headline));
     seen.extend(look::look(&judged.settled, headline));
     seen.extend(removals_to_flip.map(|shots| Seen::FewShotsDecide { shots }));
     arrange::sort_by_key(&mut seen, Seen::weight);

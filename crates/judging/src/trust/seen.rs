@@ -1,6 +1,7 @@
 //! What can be seen of a session that speaks for or against it, and how much each weighs.
 
 use crate::analysis::PartOf;
+use crate::interval::Interval;
 use serde::Serialize;
 use session::Order;
 use session::measure::MeasureId;
@@ -67,6 +68,19 @@ pub enum Seen {
         because: Odd,
         /// How many more values of this measure are like it.
         others: usize,
+    },
+    /// A build moved where something changed, a lesson say.
+    Moved {
+        /// Index of the build.
+        build: usize,
+        /// What stood before the change, and what after it.
+        names: [String; 2],
+        /// Its average before.
+        before: f64,
+        /// Its average after.
+        after: f64,
+        /// After − before: the interval that decided.
+        change: Interval,
     },
     /// The clubs were changed so rarely that each turn is a small block.
     LongTurns {
@@ -181,6 +195,7 @@ impl Seen {
             Self::Order { order: Order::Interleaved, .. } => Weight::Note,
             Self::Order { .. }
             | Self::OddValue { .. }
+            | Self::Moved { .. }
             | Self::LongTurns { .. }
             | Self::ColdStart { .. }
             | Self::NumbersMissing { .. }

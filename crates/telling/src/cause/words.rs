@@ -166,13 +166,16 @@ fn unmeasured(speech: &Speech<'_>) -> Vec<String> {
 
 fn note(speech: &Speech<'_>) -> String {
     let (voice, split) = (speech.voice, &speech.facts.split);
-    let in_turn = speech.session.order == Order::Interleaved;
+    let order = speech.order;
     let not_flown = split.not_flown;
     sentences(&[
         say::note(voice, &shots(voice, split.candidate_shots), &shots(voice, split.baseline_shots)),
         if not_flown > 0 { say::not_flown(voice, &shots(voice, not_flown)) } else { String::new() },
-        if in_turn { String::new() } else { say::not_in_turn(voice) },
-        say::needs_turns(voice),
+        match order {
+            Order::Interleaved => say::through_which(voice),
+            Order::Blocked => sentences(&[say::not_in_turn(voice), say::needs_turns(voice)]),
+            Order::Unknown => sentences(&[say::order_not_known(voice), say::needs_turns(voice)]),
+        },
     ])
 }
 

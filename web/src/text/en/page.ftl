@@ -6,6 +6,7 @@ page-title = Straight Answer: do these two clubs really differ?
 lead = Do two clubs really perform differently, or was it luck?
 promise = Nothing leaves this device.
 your-shots = Your shots
+their-shots = The shots in this link
 opening = Opening…
 loading = Loading…
 working = Working it out…
@@ -286,6 +287,7 @@ add-file = Add a file
 
 counts-title = What counts
 which-yours = Which club is yours?
+which-theirs = Which club is the sender’s own?
 whichever = Whichever leads
 whichever-now = Whichever leads ({ $name })
 against = Hold against it

@@ -6,6 +6,7 @@ page-title = Straight Answer: ¿de verdad se diferencian estos dos palos?
 lead = ¿Rinden distinto dos palos o fue suerte?
 promise = Nada sale de este dispositivo.
 your-shots = Tus golpes
+their-shots = Los golpes de este enlace
 opening = Abriendo…
 loading = Cargando…
 working = Calculando…
@@ -285,6 +286,7 @@ add-file = Añadir un archivo
 
 counts-title = Lo que cuenta
 which-yours = ¿Qué palo es el tuyo?
+which-theirs = ¿Qué palo es el de quien lo envió?
 whichever = El que vaya delante
 whichever-now = El que vaya delante ({ $name })
 against = Compararlo con
