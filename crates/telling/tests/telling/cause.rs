@@ -27,7 +27,7 @@ struct Effect {
     spin: f64,
 }
 
-/// A driver in a good amateur's hands, one shot in twelve a mishit, hit in turns of three; carry as the ball flew, with
+/// A driver in a good amateur's hands, one shot in twelve a mishit, hit in sets of three; carry as the ball flew, with
 /// ball and device of its own.
 fn session(dice: &mut Dice, rounds: usize, effect: Effect) -> Session {
     let mut session = empty("carry", 2);
