@@ -49,10 +49,18 @@ test("sixty clubs are no list: another column is offered, and the page answers w
 
 test("averages in a sentence open the form filled in", async () => {
   const { page, context } = await open();
-  await type(page, "With my old driver I averaged 248 carry over 12 shots, with the new driver 255 carry over 10 shots.");
+  await type(
+    page,
+    "With my old driver I averaged 248 carry over 12 shots, with the new driver 255 carry over 10 shots.",
+  );
   await page.locator("straight-answer-averages input").first().waitFor();
-  const values = await page.locator("straight-answer-averages input").evaluateAll((all) => all.map(({ value }) => value));
-  assert.ok(["old driver", "12", "248", "new driver", "10", "255"].every((value) => values.includes(value)), values.join());
+  const values = await page
+    .locator("straight-answer-averages input")
+    .evaluateAll((all) => all.map(({ value }) => value));
+  assert.ok(
+    ["old driver", "12", "248", "new driver", "10", "255"].every((value) => values.includes(value)),
+    values.join(),
+  );
   await context.close();
 });
 

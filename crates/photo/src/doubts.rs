@@ -67,11 +67,14 @@ pub(crate) fn against_another(one: &[Option<f64>], other: &[Option<f64>]) -> Vec
     (0..pairs.len()).filter(|at| is_out(*at)).map(|at| pairs[at].0).collect()
 }
 
-/// Whether numbers count the rows: each one more than the last, or one again.
+/// Whether numbers count the rows: each one more for each row, or one again.
 pub(crate) fn counts_rows(column: &[Option<f64>]) -> bool {
-    let known: Vec<f64> = column.iter().flatten().copied().collect();
-    let is_whole = known.iter().all(|it| it.fract().abs() < 1e-9 && *it >= 0.0);
-    let goes_on = |it: &[f64]| (it[1] - it[0] - 1.0).abs() < 1e-9 || (it[1] - 1.0).abs() < 1e-9;
+    let known: Vec<(f64, f64)> =
+        column.iter().enumerate().filter_map(|(row, it)| Some((row as f64, (*it)?))).collect();
+    let is_whole = known.iter().all(|(_, it)| it.fract().abs() < 1e-9 && *it >= 0.0);
+    let goes_on = |it: &[(f64, f64)]| {
+        (it[1].1 - it[0].1 - (it[1].0 - it[0].0)).abs() < 1e-9 || (it[1].1 - 1.0).abs() < 1e-9
+    };
     let follows = known.windows(2).filter(|it| goes_on(it)).count();
     known.len() >= FEWEST && is_whole && follows * 10 >= (known.len() - 1) * 9
 }
@@ -130,5 +133,8 @@ mod tests {
         assert!(counts_rows(&column(&[1.0, 2.0, 3.0, 1.0, 2.0, 3.0, 4.0])));
         assert!(!counts_rows(&column(&[231.0, 232.0, 230.0, 229.0, 231.0])));
         assert!(!counts_rows(&column(&[1.0, 2.0])));
+        let mut gaps = column(&[1.0, 2.0, 3.0, 4.0, 5.0, 6.0, 7.0]);
+        (gaps[3], gaps[5]) = (None, None);
+        assert!(counts_rows(&gaps));
     }
 }

@@ -174,34 +174,50 @@ impl Reader<'_> {
             let letters = it.text.chars().filter(char::is_ascii_alphabetic).count();
             number(&it.text).is_none() && (it.text.contains(|it: char| it.is_ascii_digit()) || letters == 1)
         };
-        let is_measured = |column: usize| layout.columns[column].is_number && !counting[column];
-        let words: Vec<usize> = (0..work.len())
-            .filter(|at| is_measured(work[*at].column) && looks_like_one(&work[*at]))
-            .collect();
-        let holes = holes(work, layout, &is_measured);
+        let is_asked = |column: usize| layout.columns[column].is_number;
+        // What counts the rows is known before it is read.
+        let rows = layout.rows.len();
+        let counts: Vec<Vec<Option<f64>>> =
+            (0..layout.columns.len()).map(|column| values(work, column, rows)).collect();
+        let is_next = |text: &str, row: usize, column: usize| {
+            let before = row.checked_sub(1).and_then(|row| counts[column][row]);
+            let after = counts[column].get(row + 1).copied().flatten();
+            let expected = before.map(|it| it + 1.0).or(after.map(|it| it - 1.0));
+            expected.is_some() && number(text).and_then(|it| it.value()) == expected
+        };
+        let words: Vec<usize> =
+            (0..work.len()).filter(|at| is_asked(work[*at].column) && looks_like_one(&work[*at])).collect();
+        let holes = holes(work, layout, &is_asked);
         let quads = words.iter().map(|at| work[*at].quad).chain(holes.iter().map(|it| it.2));
         let strips = self.cut(quads);
         let read: Vec<Read> = self.look(&strips);
         let (of_words, of_holes) = read.split_at(words.len());
         for (at, read) in words.iter().zip(of_words) {
             let line = read.number();
+            let Work { row, column, .. } = work[*at];
+            if counting[column] && !is_next(&line.text, row, column) {
+                continue;
+            }
             if number(&line.text).is_some() {
+                if !counting[column] {
+                    work[*at].doubts.push(Doubt::Filled);
+                }
                 work[*at].text = line.text;
                 work[*at].sure = line.sure;
                 work[*at].first = line.places.first().copied().unwrap_or(0.0);
-                work[*at].doubts.push(Doubt::Filled);
             }
         }
         for (((row, column, quad), read), strip) in holes.iter().zip(of_holes).zip(&strips[words.len()..]) {
             let line = read.number();
             let is_read = number(&line.text).is_some();
-            if !is_read && is_blank(strip) {
+            let counts = counting[*column];
+            if (counts && !is_next(&line.text, *row, *column)) || (!is_read && is_blank(strip)) {
                 continue;
             }
             let doubt = if is_read { Doubt::Filled } else { Doubt::Missing };
             let text = if is_read { line.text } else { String::new() };
             let first = line.places.first().copied().unwrap_or(0.0);
-            let (doubts, quad) = (vec![doubt], *quad);
+            let (doubts, quad) = (if counts { Vec::new() } else { vec![doubt] }, *quad);
             let (row, column, sure, other) = (*row, *column, line.sure, None);
             work.push(Work { row, column, quad, text, sure, other, doubts, first });
         }

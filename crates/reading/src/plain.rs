@@ -11,7 +11,6 @@ use crate::lexicon::word::Word;
 use crate::limits::{MAX_BYTES, MAX_COLUMNS};
 use crate::outcome::{Delimiter, Layout, ReadResult};
 use crate::own::write::MARK;
-use crate::prose;
 use crate::report::finish::Shown;
 use crate::report::{finish, whole};
 use crate::take::around::Around;
@@ -40,7 +39,7 @@ pub fn read_plain(text: &str, voice: &Voice) -> Option<ReadResult> {
     if is_wide || down::has_measures_down(&grid, &hints) {
         return None;
     }
-    if prose::form(text).is_some() || !shape::is_plain(text, &grid, delimiter, &hints) {
+    if !shape::is_plain(&grid) {
         return None;
     }
     let sorted = blocks::sort(&grid, &hints);

@@ -1,5 +1,6 @@
 //! Sentences with figures in them: never taken for a table, but found for a form that opens filled in.
 
+use crate::cut::lines::numbered;
 use crate::form::{AveragesRow, Form, ListRow};
 use crate::lexicon::figure::Mark;
 use crate::lexicon::heading::{understand, words};
@@ -65,7 +66,7 @@ pub(crate) fn form(text: &str) -> Option<Form> {
 
 /// Every line is a sentence or more: words for the most part, closed as sentences are.
 fn is_prose(text: &str) -> bool {
-    let lines = || text.lines().map(trim).filter(|line| !line.is_empty());
+    let lines = || numbered(text).map(|(_, line)| trim(line)).filter(|line| !line.is_empty());
     let is_sentence = |line: &str| {
         let tokens: Vec<&str> = line.split_whitespace().collect();
         let plain = tokens.iter().filter(|token| number(token).is_none()).count();

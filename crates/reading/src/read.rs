@@ -42,14 +42,17 @@ pub fn read(text: &str, hints: &Hints, voice: &Voice) -> ReadResult {
     if text.chars().all(is_blank) {
         talk.problem(ProblemKind::EmptyText, place(0, ""), "");
     }
-    if let Some(form) = said_in_sentences(text, hints) {
-        return refuse_sentences(text, form, hints, talk);
-    }
-    let (grid, delimiter) = source::cells(text, hints, &mut talk);
-    let mut grid = shape::in_english(grid);
-    if let Some(Laid { grid, single }) = shape::lay_out(text, &grid, delimiter, hints) {
-        let format = Format { bytes: text.len(), delimiter, is_stacked: false, laid: Some(single) };
-        return read_tables(&grid, format, hints, talk);
+    let (mut grid, delimiter) = source::cells(text, hints, &mut talk);
+    let is_plain = shape::is_plain(&grid);
+    if !is_plain {
+        if let Some(form) = said_in_sentences(text, hints) {
+            return refuse_sentences(text, form, hints, Talk::new(voice));
+        }
+        grid = shape::in_english(grid);
+        if let Some(Laid { grid, single }) = shape::lay_out(text, &grid, delimiter, hints) {
+            let format = Format { bytes: text.len(), delimiter, is_stacked: false, laid: Some(single) };
+            return read_tables(&grid, format, hints, talk);
+        }
     }
     let mut is_stacked = false;
     if delimiter == Delimiter::Lines && !matches!(hints.layout, Some(Layout::Rows | Layout::Blocks)) {
@@ -60,7 +63,7 @@ pub fn read(text: &str, hints: &Hints, voice: &Voice) -> ReadResult {
             is_stacked = true;
         }
     }
-    let grid = shape::mend(grid);
+    let grid = if is_plain { grid } else { shape::mend(grid) };
     if down::has_measures_down(&grid, hints) {
         let mut ctx = Ctx::new(&grid, hints, talk, text.len());
         let measures = receipt::read(&mut ctx);

@@ -4,7 +4,7 @@ anything-between = anything between { $low } and { $high }
 supported = The claim holds up: promised { $claimed }, the retest shows { $span } ({ $level } interval).
 nothing-against = Nothing speaks against the claim, and nothing yet for it: promised { $claimed }, the retest allows { $span } ({ $level }
     interval).
-promise-too-small = Nothing to hold up or fall: promised { $claimed }, less than the { $margin } that matter to you. The retest allows
+promise-too-small = Nothing to hold up or fall: promised { $claimed }, no more than the { $margin } that matter to you. The retest allows
     { $span } ({ $level } interval).
 no-gain-at-all = The retest contradicts the claim: promised { $claimed }, it allows no gain at all ({ $level } interval).
 contradicted = The retest contradicts the claim: promised { $claimed }, it allows at most { $high } ({ $level } interval).

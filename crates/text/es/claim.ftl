@@ -3,7 +3,7 @@ anything-between = cualquier cosa entre { $low } y { $high }
 supported = La promesa se sostiene: prometido, { $claimed }; la repetición muestra { $span } (intervalo del { $level }).
 nothing-against = Nada habla en contra de la promesa, y todavía nada a favor: prometido, { $claimed }; la repetición permite { $span } (intervalo
     del { $level }).
-promise-too-small = No hay nada que se sostenga o caiga: prometido, { $claimed }, menos que lo que te importa, { $margin }. La repetición
+promise-too-small = No hay nada que se sostenga o caiga: prometido, { $claimed }, y lo que te importa empieza en { $margin }. La repetición
     permite { $span } (intervalo del { $level }).
 no-gain-at-all = La repetición contradice la promesa: prometido, { $claimed }; no permite ninguna ganancia (intervalo del { $level }).
 contradicted = La repetición contradice la promesa: prometido, { $claimed }; permite como mucho { $high } (intervalo del { $level }).

@@ -1,10 +1,14 @@
 /** In the place of the answer while a reading is in doubt: one question with a tap, and some shots of each club as they were read. */
+import "./doubts.css";
 import { html, nothing, type TemplateResult } from "lit";
 import type { ReadingDoubt, Session } from "../core/engine.js";
 import { build } from "../pieces/pieces.js";
 import type { Actions } from "../state/actions.js";
 import type { Held } from "../state/doubts.js";
-import { say } from "../text/say.js";
+import english from "../text/en/doubts.ftl?raw";
+import { learn, say } from "../text/say.js";
+
+learn(english);
 
 export const doubts = (held: readonly Held[], session: Session, actions: Actions): TemplateResult => {
   const { doubt, at } = held[0]!;

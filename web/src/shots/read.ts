@@ -102,7 +102,7 @@ function text(
     ${problems(
       result.problems,
       reading.rows.problems,
-      session.builds.map(({ name }) => name),
+      namesTooMany(state.given) ? [] : session.builds.map(({ name }) => name),
       own,
     )}
     ${reading.single_measure ? singleMeasure(state, reading.single_measure, own) : nothing}

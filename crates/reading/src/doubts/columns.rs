@@ -41,7 +41,7 @@ pub(crate) fn measure_guessed(ctx: &Ctx<'_>, single: &Single, found: &mut Vec<Do
     let unit = single.unit;
     let fits = |known: &Known| {
         let facts = known.facts();
-        MeasureId::from(*known) != single.measure && of_unit(facts, unit) && are_usual(facts, unit, &values)
+        single.measure != *known && of_unit(facts, unit) && are_usual(facts, unit, &values)
     };
     let mut choices: Vec<Choice> = Vec::new();
     if let Some(known) = single.measure.known() {

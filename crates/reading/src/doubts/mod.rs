@@ -7,6 +7,7 @@ mod asked;
 mod averages;
 mod columns;
 mod names;
+mod plain;
 mod told;
 mod units;
 mod values;
@@ -22,6 +23,12 @@ pub(crate) use told::told;
 
 /// Settles what was said, and gives back what is still to be asked, the most urgent first.
 pub(crate) fn settle(ctx: &mut Ctx<'_>, columns: &[&Column<'_>], single: Option<&Single>) -> Vec<Doubt> {
+    if plain::is_plain(ctx, columns, single) { Vec::new() } else { thorough(ctx, columns, single) }
+}
+
+/// Every search, in the order of their kinds.
+#[inline(never)]
+fn thorough(ctx: &mut Ctx<'_>, columns: &[&Column<'_>], single: Option<&Single>) -> Vec<Doubt> {
     let mut found = Vec::new();
     if ctx.draft.session.builds.len() > MOST_BUILDS {
         names::too_many(ctx, columns, &mut found);
@@ -43,7 +50,6 @@ pub(crate) fn settle(ctx: &mut Ctx<'_>, columns: &[&Column<'_>], single: Option<
     names::one_row(ctx, &mut found);
     names::odd(ctx, columns, &mut found);
     names::left_out(ctx, columns, &mut found);
-    arrange::sort_by_key(&mut found, |doubt: &Doubt| doubt.kind);
     if !found.is_empty() {
         let samples = asked::samples(ctx, columns);
         found.iter_mut().for_each(|doubt| doubt.samples.clone_from(&samples));

@@ -2,6 +2,7 @@
 
 use crate::doubt::{Doubt, DoubtKind, Settled};
 use crate::doubts::asked::{choice, doubt, first_lines, said};
+use crate::doubts::plain::spelled;
 use crate::lexicon::heading::{edits, understand};
 use crate::lexicon::number::{Cell, scan};
 use crate::lexicon::word::Word;
@@ -66,13 +67,9 @@ pub(crate) fn same(ctx: &mut Ctx<'_>, found: &mut Vec<Doubt>) {
     }
 }
 
-/// Letters and digits in lower case, and signs that tell clubs apart.
+/// A name as it is spelled, or as it is where nothing is left of it.
 fn plain(name: &str) -> String {
-    let plain: String = name
-        .chars()
-        .filter(|c| c.is_alphanumeric() || matches!(c, '+' | '.' | '°'))
-        .flat_map(char::to_lowercase)
-        .collect();
+    let plain: String = spelled(name).collect();
     if plain.is_empty() { name.to_owned() } else { plain }
 }
 

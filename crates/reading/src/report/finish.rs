@@ -60,7 +60,7 @@ pub(crate) fn finish(mut ctx: Ctx<'_>, sorted: &Sorted, columns: &[&Column<'_>],
     let points =
         columns.iter().filter(|c| c.profile.votes.any() && c.measure().is_some() && c.mark == Mark::Point);
     let decimal_mark = if commas.count() > points.count() { "," } else { "." };
-    let questions = doubts::unit_questions(&shown.doubts);
+    let questions = if shown.doubts.is_empty() { Vec::new() } else { doubts::unit_questions(&shown.doubts) };
     let reading = Reading {
         delimiter: shown.delimiter,
         decimal_mark: decimal_mark.to_owned(),

@@ -25,14 +25,14 @@ pub(crate) struct Question {
 }
 
 /// One measure above another one, and the range of their ratio.
-struct Ratio {
-    above: Known,
-    below: Known,
-    low: f64,
-    high: f64,
+pub(crate) struct Ratio {
+    pub(crate) above: Known,
+    pub(crate) below: Known,
+    pub(crate) low: f64,
+    pub(crate) high: f64,
 }
 
-const RATIOS: [Ratio; 2] = [
+pub(crate) const RATIOS: [Ratio; 2] = [
     Ratio { above: Known::Carry, below: Known::BallSpeed, low: 0.6, high: 2.2 },
     Ratio { above: Known::BallSpeed, below: Known::ClubSpeed, low: 0.7, high: 1.6 },
 ];

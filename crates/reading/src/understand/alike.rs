@@ -14,6 +14,15 @@ const SMASH: std::ops::RangeInclusive<f64> = 1.05..=1.6;
 /// A ball rolls no farther than this beyond its carry, for two columns that only say "distance".
 const MOST_ROLL: f64 = 1.3;
 
+/// Whether any two columns are headed alike.
+pub(crate) fn any(columns: &[Column<'_>]) -> bool {
+    let same = |one: &Column<'_>, other: &Column<'_>| {
+        let both = !one.understood.plain.is_empty() && one.understood.plain == other.understood.plain;
+        both || one.understood.word.is_some() && one.understood.word == other.understood.word
+    };
+    (1..columns.len()).any(|at| columns[..at].iter().any(|before| same(before, &columns[at])))
+}
+
 /// Two plain speeds are the club's and the ball's, two plain distances the carry and the total.
 pub(crate) fn tell_apart(columns: &mut [Column<'_>], hinted: &Set<usize>, grid: &Grid, rows: &[usize]) {
     let is_plain = |c: &Column<'_>, word: &str| {

@@ -33,15 +33,20 @@ pub(crate) fn assign(columns: &mut [Column<'_>], hints: &Hints, averages: bool, 
             column.sure = true;
         }
     }
-    formats::settle_marks(columns, hints);
-    alike::tell_apart(columns, &hinted, grid, rows);
+    let are_alike = alike::any(columns);
+    if are_alike {
+        formats::settle_marks(columns, hints);
+        alike::tell_apart(columns, &hinted, grid, rows);
+    }
     own_measures::settle_repeats(columns, &hinted);
     own_measures::name_custom(columns);
     for column in columns.iter_mut() {
         formats::settle_unit(column, hints);
     }
     formats::settle_marks(columns, hints);
-    alike::drop_repeats(columns, &hinted, grid, rows);
+    if are_alike {
+        alike::drop_repeats(columns, &hinted, grid, rows);
+    }
 }
 
 fn by_heading(column: &Column<'_>, averages: bool) -> Role {

@@ -95,8 +95,8 @@ fn a_promise_within_the_margin_is_not_held_up_by_no_gain_at_all() {
 #[test]
 fn what_holds_up_excludes_no_gain_and_what_does_not_is_not_said_to() {
     let mut seen = Vec::new();
-    for gap in 0..40 {
-        let report = held(claimed(6.0), retest(0.25 * f64::from(gap), 5.0));
+    for (gap, scatter) in (0..60).flat_map(|gap| [(gap, 5.0), (gap, 15.0)]) {
+        let report = held(claimed(6.0), retest(0.25 * f64::from(gap), scatter));
         let retest = report.facts.retest.expect("a retest");
         match report.facts.kind {
             ClaimKind::Supported => {
@@ -111,7 +111,7 @@ fn what_holds_up_excludes_no_gain_and_what_does_not_is_not_said_to() {
         }
         seen.push(report.facts.kind);
     }
-    for kind in [ClaimKind::Supported, ClaimKind::NotSettled] {
+    for kind in [ClaimKind::Supported, ClaimKind::NothingAgainst, ClaimKind::NotSettled] {
         assert!(seen.contains(&kind), "{kind:?} is never said: {seen:?}");
     }
 }

@@ -4,12 +4,14 @@ mod list;
 mod list_line;
 mod measure;
 mod over;
+mod plain;
 mod short;
 mod sideways;
 mod translate;
 mod wide;
 
 pub(crate) use measure::guessed;
+pub(crate) use plain::is_plain;
 
 use crate::cut::grid::Grid;
 use crate::hints::Hints;
@@ -31,14 +33,6 @@ pub(crate) struct Laid {
     pub(crate) grid: Grid,
     /// The measure that stands over the whole table, where it is one.
     pub(crate) single: Option<Single>,
-}
-
-/// Whether none of this changes a table.
-pub(crate) fn is_plain(text: &str, grid: &Grid, delimiter: Delimiter, hints: &Hints) -> bool {
-    translate::translated(grid).is_none()
-        && lay_out(text, grid, delimiter, hints).is_none()
-        && over::with_groups(grid).is_none()
-        && short::filled_up(grid).is_none()
 }
 
 /// Lays the text out, where it is of such a form. `None` leaves the grid as it was cut.

@@ -82,7 +82,7 @@ fn heading(language: &Words, cell: &str) -> Option<String> {
     let words: Vec<String> = name
         .split(|c: char| !(c.is_alphanumeric() || c == '°'))
         .filter(|word| !word.is_empty())
-        .map(str::to_lowercase)
+        .map(lower)
         .collect();
     if words.len() > MOST_WORDS {
         return None;
@@ -109,6 +109,15 @@ fn heading(language: &Words, cell: &str) -> Option<String> {
     any.then(|| format!("{} {unit}", english.join(" ")).trim_end().to_owned())
 }
 
+/// In lower case, as far as the languages here have capitals: the tables for all of them weigh more than the words.
+fn lower(word: &str) -> String {
+    let one = |c: char| match c {
+        'À'..='Ö' | 'Ø'..='Þ' => char::from_u32(u32::from(c) + 32).unwrap_or(c),
+        other => other.to_ascii_lowercase(),
+    };
+    word.chars().map(one).collect()
+}
+
 fn is_side(english: &str) -> bool {
     use session::known::Known;
     matches!(
@@ -123,7 +132,7 @@ fn with_side(language: &Words, cell: &str) -> String {
     let (before, after) = (cell.trim_start_matches(is_letter), cell.trim_end_matches(is_letter));
     let lead = &cell[..cell.len() - before.len()];
     let tail = &cell[after.len()..];
-    let side = |word: &str| language.side(&word.trim().to_lowercase());
+    let side = |word: &str| language.side(&lower(word.trim()));
     match (side(lead), side(tail)) {
         (Some(side), _) if !before.is_empty() => format!("{side} {}", before.trim()),
         (_, Some(side)) if !after.is_empty() => format!("{} {side}", after.trim()),
