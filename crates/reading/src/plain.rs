@@ -45,9 +45,6 @@ pub fn read_plain(text: &str, voice: &Voice) -> Option<ReadResult> {
     let sorted = blocks::sort(&grid, &hints);
     let [block] = sorted.blocks.as_slice() else { return None };
     block.headings?;
-    if breaks::are_among(&sorted.others, &grid) {
-        return None;
-    }
     let said = Around::of(&grid, &sorted).speaks_of_averages;
     let mut columns = column::profile(&grid, &[block]);
     if !are_plain(&columns) || averages::are_averages(&columns, &block.body, &grid, &hints, said) {
@@ -56,6 +53,9 @@ pub fn read_plain(text: &str, voice: &Voice) -> Option<ReadResult> {
     columns::assign(&mut columns, &hints, false, &grid, &block.body);
     let mut ctx = Ctx::new(&grid, &hints, Talk::new(voice), text.len());
     shots::read_block(&mut ctx, block, &columns, &strands(&columns));
+    if breaks::are_among(&ctx, &sorted.others) {
+        return None;
+    }
     if !ctx.summaries.is_empty() || ctx.too_many_summaries {
         return None;
     }

@@ -143,7 +143,7 @@ fn read_tables(grid: &Grid, format: Format, hints: &Hints, talk: Talk) -> ReadRe
         let rows: Vec<usize> = table.blocks.iter().flat_map(|b| b.body.iter().copied()).collect();
         second_factor::attach(&mut ctx.draft, &table.columns, grid, &rows);
     }
-    breaks::mark(&mut ctx.draft, &sorted.others, grid, &mut ctx.talk);
+    breaks::mark(&mut ctx, &sorted.others);
     second_factor::settle(&mut ctx.draft.session, &mut ctx.talk);
     let rows = std::mem::take(&mut ctx.summaries);
     let gaps = agreement::compare(&ctx.draft, &rows, &mut ctx.talk);

@@ -79,6 +79,6 @@ async function addressOf(way: Way, page: PagePort): Promise<string | null> {
   const address = pageIn(way.language, way.units);
   const current = page.current();
   if (!current) return address + location.hash;
-  const { session, question } = current;
-  return (await (await page.engine).share({ session, question, view: {}, address: asOwn(address) })).link;
+  const { session, question, isSent } = current;
+  return (await (await page.engine).share({ session, question, view: {}, address: isSent ? address : asOwn(address) })).link;
 }

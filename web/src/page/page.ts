@@ -84,8 +84,8 @@ export class StraightAnswerPage extends LightElement {
 
   /** What stands on the page, for the parts beside it; null before anything was read. */
   get current(): Current | null {
-    const { read, question, report } = this.#state;
-    return read && question ? { session: read.session, question, report } : null;
+    const { read, question, report, sent } = this.#state;
+    return read && question ? { session: read.session, question, report, isSent: sent !== null } : null;
   }
 
   /** Answers a session in the tool's own CSV, as the log of a test hands it over. */

@@ -3,11 +3,10 @@
 //! Nobody knows that it did; the notice asks. Shots before and after it are told apart, so that before and after can be
 //! held beside what the clubs did. Bare rules and titles say nothing of a change.
 
-use crate::cut::grid::Grid;
 use crate::outcome::LineIs;
 use crate::remarks::NoticeKind;
-use crate::take::draft::Draft;
-use crate::talk::{Talk, place};
+use crate::take::ctx::Ctx;
+use crate::talk::place;
 use crate::trim::shortened;
 use session::{MOST_SECOND, SecondFactor};
 use text::reading as say;
@@ -18,15 +17,18 @@ const DRAWN: &[char] = &['-', '=', '*', '_', '#', '~', '\u{2013}', '\u{2014}'];
 const FEWEST_DRAWN: usize = 2;
 
 /// Takes each such line as a change, where no column tells of another.
-pub(crate) fn mark(draft: &mut Draft, others: &[(usize, LineIs)], grid: &Grid, talk: &mut Talk) {
-    if draft.session.second.is_some() {
+pub(crate) fn mark(ctx: &mut Ctx<'_>, others: &[(usize, LineIs)]) {
+    if ctx.draft.session.second.is_some() {
         return;
     }
-    let (Some(&first), Some(&last)) = (draft.lines.iter().min(), draft.lines.iter().max()) else { return };
+    let lines = &ctx.draft.lines;
+    let (Some(&first), Some(&last)) = (lines.iter().min(), lines.iter().max()) else { return };
     let within = |line: &u32| (first..last).contains(line);
-    let mut found: Vec<(u32, String)> = drawn(others, grid).filter(|(line, _)| within(line)).collect();
+    let mut found = drawn(ctx, others);
+    found.retain(|(line, _)| within(line));
     found.sort_unstable();
     found.truncate(MOST_SECOND - 1);
+    let Ctx { draft, talk, .. } = ctx;
     let Some((_, name)) = found.first() else { return };
     let after = found.iter().map(|(_, label)| say::after_break(talk.voice(), label));
     let values = std::iter::once(say::before_break(talk.voice(), name)).chain(after).collect();
@@ -42,16 +44,23 @@ pub(crate) fn mark(draft: &mut Draft, others: &[(usize, LineIs)], grid: &Grid, t
 }
 
 /// Whether there is such a line anywhere.
-pub(crate) fn are_among(others: &[(usize, LineIs)], grid: &Grid) -> bool {
-    drawn(others, grid).next().is_some()
+pub(crate) fn are_among(ctx: &Ctx<'_>, others: &[(usize, LineIs)]) -> bool {
+    !drawn(ctx, others).is_empty()
 }
 
-/// Every line of text that is drawn and named.
-fn drawn(others: &[(usize, LineIs)], grid: &Grid) -> impl Iterator<Item = (u32, String)> {
-    others.iter().filter(|(_, is)| *is == LineIs::Text).filter_map(|(row, _)| {
-        let text = grid.cells(*row).collect::<Vec<_>>().join(" ");
-        Some((grid.line(*row), label(&text)?))
-    })
+/// Every line of text that is drawn and named; a title that named no shot's club is only text.
+fn drawn(ctx: &Ctx<'_>, others: &[(usize, LineIs)]) -> Vec<(u32, String)> {
+    let is_text = |row: usize, is: LineIs| match is {
+        LineIs::Text => true,
+        LineIs::Build => !ctx.titles_used.contains(&row),
+        _ => false,
+    };
+    let lines = others.iter().chain(&ctx.outcomes).filter(|(row, is)| is_text(*row, *is));
+    let named = |&(row, _): &(usize, LineIs)| {
+        let text = ctx.grid.cells(row).collect::<Vec<_>>().join(" ");
+        Some((ctx.grid.line(row), label(&text)?))
+    };
+    lines.filter_map(named).collect()
 }
 
 /// What stands on a drawn line.
@@ -61,4 +70,23 @@ fn label(text: &str) -> Option<String> {
     let drawn = text.chars().count() - inner.chars().count();
     let inner = inner.trim_end_matches(DRAWN).trim();
     (drawn >= FEWEST_DRAWN && inner.chars().any(char::is_alphabetic)).then(|| shortened(inner))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::label;
+
+    #[test]
+    fn a_drawn_line_with_a_name_says_that_something_changed_and_no_other_does() {
+        for (text, name) in [
+            ("--- lesson ---", Some("lesson")),
+            ("== new ball", Some("new ball")),
+            ("\u{2014}\u{2014} break \u{2014}\u{2014}", Some("break")),
+            ("------", None),
+            ("the weather was fine", None),
+            ("- 5 yd", None),
+        ] {
+            assert_eq!(label(text).as_deref(), name, "{text}");
+        }
+    }
 }
