@@ -174,7 +174,7 @@ impl<'a> Case<'a> {
             others.iter().map(|id| Subject::of(id, self.session, self.voice).name).collect();
         match names.as_slice() {
             [] => text::answer::choose_freely(self.voice),
-            names => text::answer::choose_after(self.voice, &self.subject.name, &names.join(", ")),
+            names => text::answer::choose_after(self.voice, &capital(&self.subject.name), &names.join(", ")),
         }
     }
 

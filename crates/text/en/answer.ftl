@@ -32,7 +32,7 @@ not-apart-order-not-known = It is not known whether { $baseline } and { $candida
 not-apart-averages = From averages alone, { $baseline } and { $candidate } cannot be told apart ({ $measure }).
 
 # What to do next.
-choose-after = { $measure } does not decide between them, but they differ on { $others }: look there before you choose.
+choose-after = { $measure } does not decide between them, but they differ on { $others }: look there before choosing.
 choose-freely = Choose by feel, look or price.
 hint-no-proof = The clubs were hit one after the other, so this is a strong hint and no proof.
 hint-order-not-known = Whether the clubs were hit in turn is not known, so this is a strong hint and no proof.

@@ -17,53 +17,53 @@ use text::Voice;
 /// More shots than anybody hits: said in words, not in digits.
 const MOST_SHOTS_NAMED: f64 = 500.0;
 
-const DECIDED: [&str; 2] = [
+pub(super) const DECIDED: [&str; 2] = [
     "the interval printed is the one that decided",
     "A decision made by one interval beside the ends of another reads as a contradiction; one interval decides and is shown everywhere.",
 ];
-const DENIED: [&str; 2] = [
+pub(super) const DENIED: [&str; 2] = [
     "the interval printed beside a decision bears it out",
     "'The same' beside an end beyond the margin, or 'different' beside one that holds zero, is denied by its own numbers.",
 ];
-const LANDED: [&str; 2] = [
+pub(super) const LANDED: [&str; 2] = [
     "chances of a fairway come in the order of the shots counted on it",
     "Three mishits widen a bell curve and turn 22 of 30 above 23 of 30; then the reason is said, and what the curve is.",
 ];
-const INSIDE: [&str; 2] = [
+pub(super) const INSIDE: [&str; 2] = [
     "a share of shots is that of the shots counted, and inside its range",
     "23 of 30 are 77 of 100, and a range that does not hold what it is of is none.",
 ];
-const CLEAR: [&str; 2] = [
+pub(super) const CLEAR: [&str; 2] = [
     "no part is clear beside the sentence that none is",
     "An interval of 95 beside a finding of 99 in 100 excludes zero where the finding does not, and nothing says so.",
 ];
-const LINES: [&str; 2] = [
+pub(super) const LINES: [&str; 2] = [
     "no printed end crosses a line that the end does not cross",
     "4.7 printed as 5 where 5 is the margin, or 0.3 printed as 0, denies the decision.",
 ];
-const LEVEL: [&str; 2] = [
+pub(super) const LEVEL: [&str; 2] = [
     "the level printed is the interval's",
     "99.96 printed as 100, or 95 beside an interval of 90, is false.",
 ];
-const AVERAGES: [&str; 2] = [
+pub(super) const AVERAGES: [&str; 2] = [
     "the averages printed are of what was compared",
     "Averages over all shots beside a gap within rounds do not differ by that gap.",
 ];
-const WITHIN: [&str; 2] = [
+pub(super) const WITHIN: [&str; 2] = [
     "'at most' covers the interval and stays inside the margin",
     "It is the equivalence interval, rounded up.",
 ];
-const GAP: [&str; 2] =
+pub(super) const GAP: [&str; 2] =
     ["the gap printed is the gap", "A size that is printed is a rounded size and no other."];
-const MARGIN: [&str; 2] = [
+pub(super) const MARGIN: [&str; 2] = [
     "the margin printed is the margin",
     "What starts to matter is one size: the one that the decision was held to.",
 ];
-const ENOUGH: [&str; 2] = [
+pub(super) const ENOUGH: [&str; 2] = [
     "the number of shots named as enough is enough",
     "5 rounds of 3 tell what 43 shots would tell only by luck.",
 ];
-const COUNTABLE: [&str; 2] = [
+pub(super) const COUNTABLE: [&str; 2] = [
     "a number of shots is one that can be hit",
     "98,982 shots is no advice; more than can be hit is said in words.",
 ];
@@ -293,7 +293,8 @@ fn outside(fact: &Fact, facts: &[Fact]) -> Option<Fault> {
         "landing_chance" => "landing_range",
         _ => return None,
     };
-    let Value::Number(printed) = &fact.value else { return None };
+    // What is told of all at once stands in one place for several clubs.
+    let (Scope::Part(_), Value::Number(printed)) = (&fact.scope, &fact.value) else { return None };
     let beside = |key| facts.iter().find(|other| other.key == key && other.scope == fact.scope);
     if let Some(Value::Ends(low, high)) = beside(range).map(|range| &range.value)
         && (printed.value < low.value || printed.value > high.value)

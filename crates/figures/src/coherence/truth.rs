@@ -193,8 +193,10 @@ fn one_club_first(session: &Session, judgment: &Judgment) -> bool {
     let rounds: Vec<u32> = session.shots.iter().filter_map(|shot| shot.round).collect();
     let last = rounds.iter().copied().max().unwrap_or(0);
     let first_of = |round| {
-        let mut of_round = session.shots.iter().filter(|s| s.round == Some(round) && pair.contains(&s.build));
-        of_round.next().map(|shot| shot.build)
+        let of_round = session.shots.iter().filter(|s| s.round == Some(round) && pair.contains(&s.build));
+        let clubs: Vec<usize> = of_round.map(|shot| shot.build).collect();
+        let holds_both = pair.iter().all(|club| clubs.contains(club));
+        clubs.first().copied().filter(|_| holds_both)
     };
     let firsts: Vec<usize> = (1..=last).filter_map(first_of).collect();
     firsts.len() > 1 && firsts.iter().all(|first| *first == firsts[0])

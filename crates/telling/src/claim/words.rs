@@ -1,6 +1,6 @@
 //! A claim and its retest in plain words. Reads what was decided; accuses nobody.
 
-use crate::case::sentences;
+use crate::case::{Case, sentences};
 use crate::ends::level_text;
 use crate::format::{Subject, chance_of_fittings, number};
 use crate::phrases::phrase_for;
@@ -114,7 +114,7 @@ fn detail(told: &Told<'_>, subject: &Subject<'_>) -> String {
     let numbers = &judgment.pair.numbers;
     let builds = &told.session.builds;
     let name = |build: usize| builds.get(build).map_or_else(String::new, |b| short_name(&b.name));
-    let averages = numbers.candidate.zip(numbers.baseline).map(|(candidate, baseline)| {
+    let pooled = numbers.candidate.zip(numbers.baseline).map(|(candidate, baseline)| {
         say::averages(
             told.voice,
             &name(judgment.candidate),
@@ -125,6 +125,11 @@ fn detail(told: &Told<'_>, subject: &Subject<'_>) -> String {
             &baseline.n.to_string(),
         )
     });
+    // Averages are those of what was compared.
+    let averages = match judgment.pair.compared {
+        Some(_) => Some(Case::of(told.session, judgment, told.voice).averages()),
+        None => pooled,
+    };
     let good_faith = match (told.facts.kind, told.facts.luck_explains) {
         (ClaimKind::Contradicted, Some(true)) => say::luck_can_mislead_that_far(told.voice),
         (ClaimKind::Contradicted, Some(false)) => say::luck_rarely_misleads_that_far(told.voice),
