@@ -82,7 +82,7 @@ mod tests {
     fn a_record_holds_what_was_said_in_its_voice_alone() {
         let record = Record::default();
         let voice = Voice::english().heard_by(&record);
-        let same = answer::same(&voice, "4.7 yd");
+        let same = answer::same(&voice, "carry", "Driver B", "Own driver", false, "4.7 yd");
         let _unheard = format::shots(&Voice::english(), 3);
         let shots = format::shots(&voice, 2);
         let said = record.take();
