@@ -7,6 +7,7 @@ import { methodsPage } from "./methods/plugin.mjs";
 import { offline } from "./offline/plugin.mjs";
 import manifest from "./package.json" with { type: "json" };
 import { hasPhotos } from "./photos.mjs";
+import { siteAddress } from "./preview/address.mjs";
 
 /** The build server injects styles and a socket that the page's own policy forbids; the built page keeps the policy. */
 const policyOnlyWhenBuilt: Plugin = {
@@ -38,7 +39,7 @@ const policy: Plugin = { name: "policy", transformIndexHtml: (html) => html.repl
 /** A preview of a link takes its picture from a whole address, which only the host knows: SITE_ADDRESS, when it is given. */
 const preview: Plugin = {
   name: "preview",
-  transformIndexHtml: (html) => html.replace("%SITE%", process.env.SITE_ADDRESS?.replace(/\/*$/, "/") ?? "./"),
+  transformIndexHtml: (html) => html.replace("%SITE%", siteAddress()),
 };
 
 /** All that the first answer needs is one file: on a slow network every request costs more than its bytes. */

@@ -2277,7 +2277,7 @@ export type Notice = {
 /**
  * What a notice is about.
  */
-export type NoticeKind = "build_assumed" | "build_column_guessed" | "build_carried_down" | "no_headings" | "column_unsure" | "column_repeated" | "measure_guessed" | "unit_assumed" | "unit_question" | "implausible" | "letters_read" | "ordered_by_number" | "ordered_by_time" | "rounds_inferred" | "numbers_missing" | "numbers_repeated" | "summary_disagrees" | "summary_agrees" | "too_many_summaries" | "deviation_missing" | "count_missing" | "chosen_shots" | "perhaps_averages" | "text_passed_over" | "quotes_ignored" | "marked_values" | "column_too_sparse" | "second_mixed_up" | "more";
+export type NoticeKind = "build_assumed" | "build_column_guessed" | "build_carried_down" | "no_headings" | "column_unsure" | "column_repeated" | "measure_guessed" | "unit_assumed" | "unit_question" | "implausible" | "letters_read" | "ordered_by_number" | "ordered_by_time" | "rounds_inferred" | "numbers_missing" | "numbers_repeated" | "summary_disagrees" | "summary_agrees" | "too_many_summaries" | "deviation_missing" | "count_missing" | "chosen_shots" | "perhaps_averages" | "text_passed_over" | "quotes_ignored" | "marked_values" | "column_too_sparse" | "second_mixed_up" | "something_changed" | "more";
 
 /**
  * Whose turn it is.
@@ -2464,7 +2464,7 @@ export type Overlay = {
 /**
  * What stands over a verdict and changes how it must be read.
  */
-export type OverlayKind = "odd_value" | "order_mixed_up" | "left_out" | "several_builds" | "looked_at_before" | "margin_changed" | "averages_only";
+export type OverlayKind = "odd_value" | "moved" | "order_mixed_up" | "left_out" | "several_builds" | "looked_at_before" | "margin_changed" | "averages_only";
 
 /**
  * Which build it was for each question; null where the golfer felt no difference or did not say.
@@ -2530,6 +2530,10 @@ export type PairFacts = {
    * What it rests on.
    */
   rests_on: RestsOn,
+  /**
+   * The other measures on which the same two differ, by enough to matter or perhaps so.
+   */
+  differs_on: Array<MeasureId>,
   /**
    * What was set aside; absent when nothing was.
    */
@@ -3560,7 +3564,27 @@ because: Odd,
 /**
  * How many more values of this measure are like it.
  */
-others: number, } | { "kind": "long_turns",
+others: number, } | { "kind": "moved",
+/**
+ * Index of the build.
+ */
+build: number,
+/**
+ * What stood before the change, and what after it.
+ */
+names: [string, string],
+/**
+ * Its average before.
+ */
+before: number,
+/**
+ * Its average after.
+ */
+after: number,
+/**
+ * After − before: the interval that decided.
+ */
+change: Interval, } | { "kind": "long_turns",
 /**
  * Average number of shots with one build in a round.
  */

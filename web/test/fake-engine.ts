@@ -82,7 +82,6 @@ export function report(measure = "carry", margin: number | null = 5): Report {
     measure,
     decision,
     estimate: null,
-    printed: null,
     words,
     numbers: { baseline: null, candidate: null },
     printed: null,

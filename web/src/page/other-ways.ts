@@ -80,5 +80,6 @@ async function addressOf(way: Way, page: PagePort): Promise<string | null> {
   const current = page.current();
   if (!current) return address + location.hash;
   const { session, question, isSent } = current;
-  return (await (await page.engine).share({ session, question, view: {}, address: isSent ? address : asOwn(address) })).link;
+  return (await (await page.engine).share({ session, question, view: {}, address: isSent ? address : asOwn(address) }))
+    .link;
 }
