@@ -71,6 +71,7 @@ const FACTS: Finding["facts"] = {
   order_allowance: "included",
   number: "not_said",
   rests_on: "shots",
+  differs_on: [],
 };
 
 export function report(measure = "carry", margin: number | null = 5): Report {
