@@ -10,6 +10,8 @@
 
 mod doubts;
 mod find;
+#[cfg(test)]
+mod grids;
 mod headings;
 mod hull;
 mod layout;

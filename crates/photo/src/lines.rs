@@ -97,14 +97,12 @@ fn converging(along: &[f32], across: &[f32], height: f32) -> (f32, f32) {
             .zip(across)
             .map(|(along, across)| (across - a * along) / (1.0 + b * along))
             .collect();
-        let first = places.iter().copied().fold(f32::MAX, f32::min);
-        let mut counts = vec![0_u32; MOST_BINS + 2];
-        let mut last = 0;
-        for place in places {
-            let at = (((place - first) / bin) as usize).min(MOST_BINS);
-            counts[at] += 1;
-            last = last.max(at);
-        }
+        let (first, end) =
+            places.iter().fold((f32::MAX, f32::MIN), |(low, high), it| (low.min(*it), high.max(*it)));
+        let bin_of = |place: f32| (((place - first) / bin) as usize).min(MOST_BINS);
+        let last = bin_of(end);
+        let mut counts = vec![0_u32; last + 2];
+        places.into_iter().for_each(|place| counts[bin_of(place)] += 1);
         let pairs = counts[..=last].iter().zip(&counts[1..]);
         pairs.map(|(one, next)| u64::from(one + next).pow(2)).sum::<u64>()
     };

@@ -45,7 +45,7 @@ fn without_unit(text: &str) -> (&str, &str) {
         let at = text.len().checked_sub(unit.len())?;
         let (before, behind) = text.split_at_checked(at)?;
         let fits = behind.eq_ignore_ascii_case(unit)
-            && before.ends_with(|it: char| it.is_ascii_digit() || it == ' ');
+            && before.ends_with(|it: char| it.is_ascii_digit() || " LR".contains(it));
         fits.then(|| (before.trim_end(), behind))
     });
     found.unwrap_or((text, ""))
@@ -104,6 +104,7 @@ mod tests {
             ("14.2°", 14.2, 1),
             ("231 yd", 231.0, 0),
             ("104mph", 104.0, 0),
+            ("0.5 Rdeg", 0.5, 1),
         ] {
             let found = number(text).unwrap_or_else(|| panic!("{text}"));
             assert!((found.value().unwrap() - value).abs() < 1e-9, "{text}");

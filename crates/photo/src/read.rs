@@ -117,6 +117,7 @@ impl Reader<'_> {
     fn of_tiles(&mut self, tokens: &[Token], tiles: &[Tile], above: Vec<String>) -> Reading {
         let mut work: Vec<Work> =
             tiles.iter().enumerate().map(|(column, tile)| begun(&tokens[tile.number], 0, column)).collect();
+        self.read_tiles_as_numbers(&mut work);
         self.look_again(&mut work);
         let columns = tiles.iter().zip(&mut work).map(|(tile, work)| {
             let unit = take_unit(work);
@@ -128,6 +129,18 @@ impl Reader<'_> {
         let columns = columns.collect();
         let reading = Reading { is_tiles: true, columns, rows: 1, above, ..Reading::default() };
         self.finished(reading, work)
+    }
+
+    /// What was read as a word is read as digits alone; what stays a word is missing.
+    fn read_tiles_as_numbers(&mut self, work: &mut [Work]) {
+        let words: Vec<usize> = (0..work.len()).filter(|at| number(&work[*at].text).is_none()).collect();
+        let strips = self.cut(words.iter().map(|at| work[*at].quad));
+        for (at, read) in words.iter().zip(self.look(&strips)) {
+            let line = read.number();
+            let is_read = number(&line.text).is_some();
+            work[*at].text = if is_read { line.text } else { String::new() };
+            work[*at].doubts.push(if is_read { Doubt::Filled } else { Doubt::Missing });
+        }
     }
 
     fn of_table(&mut self, tokens: &[Token], layout: &Layout) -> Result<Reading, Refused> {

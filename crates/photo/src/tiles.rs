@@ -25,7 +25,12 @@ pub(crate) struct Tile {
 pub(crate) fn tiles(tokens: &[Token]) -> Option<(Vec<Tile>, Vec<String>)> {
     let heights: Vec<f32> = tokens.iter().filter(|it| it.is_number()).map(|it| it.quad.height()).collect();
     let tallest = heights.iter().copied().fold(0.0, f32::max);
-    let is_big = |it: &Token| it.is_number() && it.quad.height() > 0.6 * tallest;
+    // What is as large and has a digit is a number that was not read as one.
+    let looks_like_one = |it: &Token| {
+        let letters = it.text().chars().filter(char::is_ascii_alphabetic).count();
+        letters < 3 && it.text().contains(|it: char| it.is_ascii_digit())
+    };
+    let is_big = |it: &Token| (it.is_number() || looks_like_one(it)) && it.quad.height() > 0.6 * tallest;
     let big: Vec<usize> = (0..tokens.len()).filter(|at| is_big(&tokens[*at])).collect();
     let height = median(&big.iter().map(|at| tokens[*at].quad.height()).collect::<Vec<_>>());
     let mut used: Vec<usize> = big.clone();
