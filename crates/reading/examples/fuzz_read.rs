@@ -274,7 +274,9 @@ fn answer(text: &str, hints: &Hints, random: &mut Random) {
         let result = read(text, &hints, &Voice::english());
         hold(&result);
         let Some(doubt) = result.doubts.first() else { return };
-        assert!(!doubt.question.is_empty() && doubt.builds.iter().all(|at| *at < result.session.builds.len()));
+        assert!(
+            !doubt.question.is_empty() && doubt.builds.iter().all(|at| *at < result.session.builds.len())
+        );
         assert!(!hints.settled.contains_key(&doubt.key), "{} is asked again", doubt.key);
         // Nothing names the clubs: another text has to be given.
         if doubt.choices.is_empty() {
