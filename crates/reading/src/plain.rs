@@ -74,6 +74,7 @@ pub fn read_plain(text: &str, voice: &Voice) -> Option<ReadResult> {
         gaps: Vec::new(),
         measures: Vec::new(),
         doubts: Vec::new(),
+        questions: Vec::new(),
     };
     Some(finish::finish(ctx, &sorted, &columns, shown))
 }

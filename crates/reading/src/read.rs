@@ -75,6 +75,7 @@ pub fn read(text: &str, hints: &Hints, voice: &Voice) -> ReadResult {
             single: None,
             gaps: Vec::new(),
             measures,
+            questions: doubts::unit_questions(&doubts),
             doubts,
         };
         return finish::finish(ctx, &Sorted::default(), &[], shown);
@@ -96,8 +97,15 @@ fn refuse_sentences(text: &str, form: Form, hints: &Hints, mut talk: Talk) -> Re
     let mut ctx = Ctx::new(&grid, hints, talk, text.len());
     ctx.outcomes = (0..grid.len()).map(|row| (row, LineIs::Text)).collect();
     let (delimiter, layout) = (Delimiter::Lines, Layout::Rows);
-    let shown =
-        Shown { delimiter, layout, single: None, gaps: Vec::new(), measures: Vec::new(), doubts: Vec::new() };
+    let shown = Shown {
+        delimiter,
+        layout,
+        single: None,
+        gaps: Vec::new(),
+        measures: Vec::new(),
+        doubts: Vec::new(),
+        questions: Vec::new(),
+    };
     ReadResult { form: Some(form), ..finish::finish(ctx, &Sorted::default(), &[], shown) }
 }
 
@@ -167,7 +175,15 @@ fn read_tables(grid: &Grid, format: Format, hints: &Hints, talk: Talk) -> ReadRe
         ctx,
         &sorted,
         &columns,
-        Shown { delimiter, layout, single, gaps, measures: Vec::new(), doubts },
+        Shown {
+            delimiter,
+            layout,
+            single,
+            gaps,
+            measures: Vec::new(),
+            questions: doubts::unit_questions(&doubts),
+            doubts,
+        },
     )
 }
 

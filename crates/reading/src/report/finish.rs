@@ -4,7 +4,6 @@ use crate::cut::blocks::Sorted;
 use crate::cut::grid::Grid;
 use crate::cut::shape::Single;
 use crate::doubt::Doubt;
-use crate::doubts;
 use crate::lexicon::figure::Mark;
 use crate::limits::MAX_LISTED;
 use crate::outcome::{
@@ -31,6 +30,8 @@ pub(crate) struct Shown {
     pub(crate) measures: Vec<ColumnReading>,
     /// What only the golfer can say.
     pub(crate) doubts: Vec<Doubt>,
+    /// Measures that make sense only in another unit.
+    pub(crate) questions: Vec<(MeasureId, SourceUnit)>,
 }
 
 /// Puts the result together.
@@ -60,7 +61,7 @@ pub(crate) fn finish(mut ctx: Ctx<'_>, sorted: &Sorted, columns: &[&Column<'_>],
     let points =
         columns.iter().filter(|c| c.profile.votes.any() && c.measure().is_some() && c.mark == Mark::Point);
     let decimal_mark = if commas.count() > points.count() { "," } else { "." };
-    let questions = if shown.doubts.is_empty() { Vec::new() } else { doubts::unit_questions(&shown.doubts) };
+    let questions = shown.questions;
     let reading = Reading {
         delimiter: shown.delimiter,
         decimal_mark: decimal_mark.to_owned(),

@@ -2,8 +2,9 @@
 
 use crate::cut::grid::Grid;
 use crate::cut::lines::numbered;
+use crate::cut::shape::laid::Laid;
 use crate::cut::shape::list_line::{Listed, listed, numbers, plain_name, read};
-use crate::cut::shape::{Laid, measure};
+use crate::cut::shape::measure;
 use crate::hints::Hints;
 use crate::lexicon::heading::understand;
 use crate::lexicon::number::{Cell, scan};
@@ -154,7 +155,8 @@ fn by_measure(clubs: &[Club<'_>]) -> Laid {
     grid.begin(clubs.first().map_or(1, |club| club.line));
     grid.push("Club");
     for (known, unit) in &measures {
-        let single = crate::cut::shape::Single { measure: (*known).into(), unit: *unit, guessed: false };
+        let single =
+            crate::cut::shape::laid::Single { measure: (*known).into(), unit: *unit, guessed: false };
         grid.push(&measure::heading(&single));
     }
     for name in names {

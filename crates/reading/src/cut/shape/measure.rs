@@ -1,6 +1,6 @@
 //! The measure of a table without headings: said in a title, said by the golfer, or guessed from the size of its values.
 
-use crate::cut::shape::Single;
+use crate::cut::shape::laid::Single;
 use crate::hints::Hints;
 use crate::lexicon::heading::understand;
 use crate::lexicon::word::Word;

@@ -1,5 +1,6 @@
 //! Tables that lie otherwise than one row for each shot, laid out as if they did, before anything else looks at them.
 
+mod laid;
 mod list;
 mod list_line;
 mod measure;
@@ -10,30 +11,13 @@ mod sideways;
 mod translate;
 mod wide;
 
+pub(crate) use laid::{Laid, Single};
 pub(crate) use measure::guessed;
 pub(crate) use plain::is_plain;
 
 use crate::cut::grid::Grid;
 use crate::hints::Hints;
 use crate::outcome::{Delimiter, Layout};
-use session::measure::MeasureId;
-use session::units::SourceUnit;
-
-/// The one measure of a table that has no heading for it.
-#[derive(Debug, Clone, PartialEq)]
-pub(crate) struct Single {
-    pub(crate) measure: MeasureId,
-    pub(crate) unit: Option<SourceUnit>,
-    pub(crate) guessed: bool,
-}
-
-/// A grid with one row for each shot, made of one that had none.
-#[derive(Debug)]
-pub(crate) struct Laid {
-    pub(crate) grid: Grid,
-    /// The measure that stands over the whole table, where it is one.
-    pub(crate) single: Option<Single>,
-}
 
 /// Lays the text out, where it is of such a form. `None` leaves the grid as it was cut.
 pub(crate) fn lay_out(text: &str, grid: &Grid, delimiter: Delimiter, hints: &Hints) -> Option<Laid> {

@@ -1,8 +1,8 @@
 //! A table on its side: measures down, a column for each shot, the club over its block or over each column.
 
 use crate::cut::grid::Grid;
+use crate::cut::shape::laid::{Laid, Single};
 use crate::cut::shape::wide::across;
-use crate::cut::shape::{Laid, Single};
 use crate::lexicon::heading::understand;
 use crate::lexicon::number::{Cell, is_missing, scan};
 use crate::lexicon::word::Word;

@@ -1,8 +1,9 @@
 //! A wide table: a row for each club, its shots across under "Shot 1", "Shot 2" and so on.
 
 use crate::cut::grid::Grid;
+use crate::cut::shape::laid::{Laid, Single};
 use crate::cut::shape::list_line::read;
-use crate::cut::shape::{Laid, Single, measure};
+use crate::cut::shape::measure;
 use crate::hints::Hints;
 use crate::lexicon::heading::{understand, words};
 use crate::lexicon::number::{Cell, is_missing, scan};

@@ -1,6 +1,6 @@
 //! The trade's words in German. From memory, no source.
 
-use crate::lexicon::languages::Words;
+use crate::lexicon::languages::words::Words;
 
 pub(crate) static WORDS: Words = Words {
     headings: &[

@@ -11,14 +11,9 @@ mod japanese;
 mod korean;
 mod portuguese;
 mod swedish;
+mod words;
 
-/// The words of one language.
-pub(crate) struct Words {
-    /// English headings, and the words for each set apart by spaces.
-    pub(crate) headings: &'static [(&'static str, &'static str)],
-    /// Words for left and for right, set apart by spaces.
-    pub(crate) sides: [&'static str; 2],
-}
+pub(crate) use words::Words;
 
 /// Every language beside English and Spanish, whose words the vocabulary holds.
 pub(crate) static ALL: [&Words; 8] = [
@@ -31,26 +26,6 @@ pub(crate) static ALL: [&Words; 8] = [
     &japanese::WORDS,
     &korean::WORDS,
 ];
-
-impl Words {
-    /// The English heading for a word.
-    pub(crate) fn english(&self, word: &str) -> Option<&'static str> {
-        let listed = |list: &str| list.split_whitespace().any(|there| there == word);
-        self.headings.iter().find(|(_, list)| !word.is_empty() && listed(list)).map(|(english, _)| *english)
-    }
-
-    /// "L" or "R" for a word.
-    pub(crate) fn side(&self, word: &str) -> Option<&'static str> {
-        let is = |at: usize| self.sides[at].split(' ').any(|there| there == word);
-        if is(0) {
-            Some("L")
-        } else if is(1) {
-            Some("R")
-        } else {
-            None
-        }
-    }
-}
 
 #[cfg(test)]
 mod tests {
