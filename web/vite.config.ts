@@ -5,9 +5,8 @@ import { bareCatalogues } from "./catalogues.mjs";
 import { colors } from "./colors/plugin.mjs";
 import { methodsPage } from "./methods/plugin.mjs";
 import { offline } from "./offline/plugin.mjs";
-import manifest from "./package.json" with { type: "json" };
-import { hasPhotos } from "./photos.mjs";
 import { siteAddress } from "./preview/address.mjs";
+import manifest from "./package.json" with { type: "json" };
 
 /** The build server injects styles and a socket that the page's own policy forbids; the built page keeps the policy. */
 const policyOnlyWhenBuilt: Plugin = {
@@ -63,7 +62,7 @@ export default defineConfig({
     bundled("page"),
     offline(),
   ],
-  define: { APP_VERSION: JSON.stringify(manifest.version), HAS_PHOTOS: JSON.stringify(hasPhotos()) },
+  define: { APP_VERSION: JSON.stringify(manifest.version) },
   build: {
     outDir: "../dist",
     emptyOutDir: true,
@@ -72,14 +71,7 @@ export default defineConfig({
     // What `cargo xtask sizes` counts by.
     manifest: true,
     rolldownOptions: {
-      input: [
-        "index.html",
-        "methods.html",
-        "methods.es.html",
-        "methods-full.html",
-        "methods-full.es.html",
-        "embed.html",
-      ],
+      input: ["index.html", "methods.html", "methods.es.html", "embed.html"],
       output: { codeSplitting: { groups: [firstAnswer] }, chunkFileNames: afterItsFolder },
     },
     modulePreload: { polyfill: false },

@@ -40,7 +40,6 @@ pub mod analysis;
 pub mod cause;
 pub mod claim;
 pub mod consistency;
-pub mod facts;
 pub mod feel;
 pub mod flying;
 pub mod fragile;

@@ -57,7 +57,7 @@ pub struct Cell {
 pub struct Effect {
     /// Its size, in the measure's unit.
     pub value: f64,
-    /// The interval that decided: for 'the same' the one that lies inside the margin.
+    /// The interval that decides.
     pub range: Interval,
     /// What was decided.
     pub decision: Decision,
@@ -77,8 +77,6 @@ pub struct Effect {
 pub struct SecondFacts {
     /// The measure.
     pub measure: MeasureId,
-    /// The smallest difference that matters on it; `None` where nothing is known of that.
-    pub margin: Option<f64>,
     /// Names of the conditions.
     pub names: [String; 2],
     /// Baseline and candidate, each in both conditions.
@@ -143,12 +141,11 @@ pub fn second(request: &SecondRequest) -> Result<SecondFacts, SecondRefused> {
             let ends = careful.interval(level);
             Interval { low: ends.low, high: ends.high, level: level.coverage() }
         };
-        let (different, same) = (range(levels.different), range(levels.same));
-        let decision = decide(&different, &same, margin);
+        let different = range(levels.different);
         Effect {
             value: term.diff,
-            decision,
-            range: if decision.is_inside_the_margin() { same } else { different },
+            decision: decide(&different, &range(levels.same), margin),
+            range: different,
             order_allowance: allowance,
             se: term.se,
             df: term.df,
@@ -157,7 +154,6 @@ pub fn second(request: &SecondRequest) -> Result<SecondFacts, SecondRefused> {
     };
     Ok(SecondFacts {
         measure: question.measure.clone(),
-        margin,
         names: names.clone().unwrap_or_else(|| ["before".into(), "after".into()]),
         cells,
         build: effect(&fitted.build, by_build),

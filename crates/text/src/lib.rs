@@ -31,13 +31,11 @@ mod capital;
 pub mod names;
 mod number;
 mod render;
-#[cfg(feature = "traced")]
-pub mod traced;
 mod voice;
 
 pub use capital::capital;
-pub use number::{decimal_mark, grouped, with_marks};
-pub use voice::{Language, NotOfThisVersion, Units, Voice, Whose};
+pub use number::{grouped, with_marks};
+pub use voice::{Language, NotOfThisVersion, Units, Voice};
 
 include!(concat!(env!("OUT_DIR"), "/messages.rs"));
 

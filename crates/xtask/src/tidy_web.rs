@@ -18,15 +18,13 @@ const GROUND: [(&str, &[&str]); 7] = [
 ];
 
 /// What a golfer sees, a folder for each, and what it may use beside the ground.
-const THINGS: [(&str, &[&str]); 20] = [
+const THINGS: [(&str, &[&str]); 18] = [
     ("start", &[]),
     ("entry", &[]),
-    ("photo", &["entry"]),
     ("shots", &["start"]),
     ("question", &[]),
     ("numbers", &[]),
-    ("doubts", &[]),
-    ("answer", &["doubts", "numbers"]),
+    ("answer", &["numbers"]),
     ("consistency", &[]),
     ("trust", &["consistency"]),
     ("luck", &[]),

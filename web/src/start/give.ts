@@ -4,7 +4,6 @@ import { part } from "../pieces/pieces.js";
 import { trouble } from "../pieces/trouble.js";
 import type { Actions } from "../state/actions.js";
 import { EXAMPLES, type Example } from "../state/examples.js";
-import { takesPhotos } from "../state/photos.js";
 import type { Source, State } from "../state/state.js";
 import { say } from "../text/say.js";
 import { lengthUnit } from "../text/units.js";
@@ -12,7 +11,7 @@ import { lengthUnit } from "../text/units.js";
 /** Longer texts are not shown again: a phone would stop. */
 export const SHOWABLE = 200_000;
 /** What a file may be; the browser offers these first. */
-export const FILES = `.csv,.tsv,.txt,.json,.html,.md,.xlsx,.ods,text/*${takesPhotos ? ",image/*" : ""}`;
+export const FILES = ".csv,.tsv,.txt,.json,.html,.md,.xlsx,.ods,text/*";
 
 const sample = (): string =>
   [
@@ -41,7 +40,7 @@ export const give = (state: State, actions: Actions): TemplateResult =>
           <label class="button">
             <input type="file" class="visually-hidden" accept=${FILES} multiple
               @change=${(event: Event) => chosen(event, (files) => actions.giveFiles(files))} />
-            ${say(takesPhotos ? "choose-file-or-photo" : "choose-file")}
+            ${say("choose-file")}
           </label>
         </div>
         ${trouble(state.trouble)}

@@ -10,12 +10,9 @@ type Weight = TrustFinding["weight"];
 const SIGNS: Record<Weight, string> = { serious: "!", note: "i", good: "✓" };
 
 export const trust = ({ trust: findings }: Report): TemplateResult => html`
-  <details class="card trust" ?open=${count(findings, "serious") > 0}>
+  <details class="card trust">
     <summary><span class=${count(findings, "serious") > 0 ? "alert" : ""}>${inShort(findings)}</span></summary>
-    ${whenOpen(
-      () => html`<ul class="findings">${findings.map(finding)}</ul>
-      <p class="hint">${say("trust-setup")}</p>`,
-    )}
+    ${whenOpen(() => html`<ul class="findings">${findings.map(finding)}</ul>`)}
   </details>`;
 
 const finding = ({ weight, what, why, next }: TrustFinding): TemplateResult => html`

@@ -7,10 +7,8 @@
 mod effort;
 mod more;
 mod plans;
-mod prose;
 mod rate;
 pub(crate) mod rivals;
-mod said;
 mod sessions;
 mod targets;
 

@@ -2,7 +2,6 @@
 
 use serde::Serialize;
 use session::known::Known;
-use stats::Level;
 
 /// Through what a part of the gap came.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
@@ -57,11 +56,7 @@ pub enum Belongs {
     Unexplained,
 }
 
-/// The level of every interval here: what is looked at is one of five parts, or of nine numbers of the delivery, and what
-/// is said of one must agree with what is said of the others.
-pub(super) const LEVEL: Level = Level::P99;
-
-/// A size with its interval, at 99 %.
+/// A size with its 95 % interval.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct Span {
@@ -89,7 +84,7 @@ pub struct PartFacts {
     pub factor: Factor,
     /// Carry, yd.
     pub yards: Span,
-    /// Whether its interval lies to one side of zero.
+    /// Whether it is clear even as one of five parts that were looked at.
     pub is_sure: bool,
     /// Whose doing.
     pub belongs: Belongs,

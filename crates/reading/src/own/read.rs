@@ -331,15 +331,7 @@ impl Own {
             single_measure: None,
         };
         let (problems, notices) = self.talk.finish();
-        ReadResult {
-            session: self.session,
-            problems,
-            notices,
-            reading,
-            gaps: Vec::new(),
-            doubts: Vec::new(),
-            form: None,
-        }
+        ReadResult { session: self.session, problems, notices, reading, gaps: Vec::new() }
     }
 }
 

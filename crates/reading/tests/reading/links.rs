@@ -20,7 +20,6 @@ fn stopping() -> impl Strategy<Value = Stopping> {
     prop_oneof![
         Just(Stopping::Word(StoppingWord::Fixed)),
         Just(Stopping::Word(StoppingWord::Unknown)),
-        Just(Stopping::Word(StoppingWord::NotFixed)),
         (2_u32..60, any::<u32>()).prop_map(|(planned_rounds, last)| Stopping::Planned {
             planned_rounds,
             looked_after: LookedAfter::EveryRoundTo(last)
@@ -133,8 +132,7 @@ fn mail_and_people_wrap_links_and_copy_whole_addresses() {
             "{text}"
         );
     }
-    for behind in [".", ")", ").", ",", "…", ">", "&utm_source=forum", "?x=1", "\")", "]", "» and more words"]
-    {
+    for behind in [".", ")", ").", ",", "…", ">", "&utm_source=forum", "?x=1", "\")", "]", "» and more words"] {
         let opened = unpack(&format!("https://example.org/#{text}{behind}"), &Voice::english());
         assert_eq!(opened.map(|u| u.session), Ok(request.session.clone()), "{behind}");
         let cut = format!("https://example.org/#{}{behind}", &text[..text.len() - 3]);

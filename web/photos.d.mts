@@ -1,2 +1,0 @@
-/** Types of `photos.mjs`. */
-export function hasPhotos(): boolean;
