@@ -132,7 +132,8 @@ fn mail_and_people_wrap_links_and_copy_whole_addresses() {
             "{text}"
         );
     }
-    for behind in [".", ")", ").", ",", "…", ">", "&utm_source=forum", "?x=1", "\")", "]", "» and more words"] {
+    for behind in [".", ")", ").", ",", "…", ">", "&utm_source=forum", "?x=1", "\")", "]", "» and more words"]
+    {
         let opened = unpack(&format!("https://example.org/#{text}{behind}"), &Voice::english());
         assert_eq!(opened.map(|u| u.session), Ok(request.session.clone()), "{behind}");
         let cut = format!("https://example.org/#{}{behind}", &text[..text.len() - 3]);
