@@ -5,8 +5,8 @@ import { bareCatalogues } from "./catalogues.mjs";
 import { colors } from "./colors/plugin.mjs";
 import { methodsPage } from "./methods/plugin.mjs";
 import { offline } from "./offline/plugin.mjs";
-import { siteAddress } from "./preview/address.mjs";
 import manifest from "./package.json" with { type: "json" };
+import { siteAddress } from "./preview/address.mjs";
 
 /** The build server injects styles and a socket that the page's own policy forbids; the built page keeps the policy. */
 const policyOnlyWhenBuilt: Plugin = {
