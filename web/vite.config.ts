@@ -33,13 +33,11 @@ const POLICY = [
   "trusted-types lit-html straight-answer",
 ].join("; ");
 
-const policy: Plugin = { name: "policy", transformIndexHtml: (html) => html.replace("%POLICY%", POLICY) };
-
-/** A preview of a link takes its picture from a whole address, which only the host knows: SITE_ADDRESS, when it is given. */
-const preview: Plugin = {
-  name: "preview",
-  transformIndexHtml: (html) => html.replace("%SITE%", siteAddress()),
-};
+/** Puts a text in the place of its mark in every page. */
+const filledIn = (name: string, text: string): Plugin => ({
+  name,
+  transformIndexHtml: (html) => html.replace(`%${name.toUpperCase()}%`, () => text),
+});
 
 /** All that the first answer needs is one file: on a slow network every request costs more than its bytes. */
 const firstAnswer = { name: "page", test: /\/web\/src\/page\/page\.ts$/, includeDependenciesRecursively: true };
@@ -54,8 +52,9 @@ export default defineConfig({
   base: "./",
   plugins: [
     bareCatalogues(),
-    policy,
-    preview,
+    filledIn("policy", POLICY),
+    // A preview of a link takes its picture from a whole address.
+    filledIn("site", siteAddress()),
     policyOnlyWhenBuilt,
     methodsPage(),
     colors(),

@@ -89,7 +89,7 @@ function turns(order, builds, rounds, atOnce, draw) {
 }
 
 /** Numbers from 0 to 1, by a linear congruence. */
-function dice(seed) {
+export function dice(seed) {
   let state = (Math.imul(seed, 2654435761) ^ 0x9e3779b9) >>> 0;
   return () => {
     state = (Math.imul(state, 1664525) + 1013904223) >>> 0;

@@ -28,9 +28,15 @@ test("a browser without WebAssembly is told what it lacks, in the page's languag
   }
 });
 
-test("a script that did not arrive is said", async () => {
-  const { page, context } = await opened((page) => page.route(/assets\/main-.*\.js/, (route) => route.abort()));
-  await page.getByText("A part of the page did not arrive").waitFor();
+test("a script that did not arrive is said, and stays said", async () => {
+  const { page, context } = await opened(async (page) => {
+    await page.clock.install();
+    await page.route(/assets\/main-.*\.js/, (route) => route.abort());
+  });
+  const broken = page.getByText("A part of the page did not arrive");
+  await broken.waitFor();
+  await page.clock.fastForward(6000);
+  assert.equal(await broken.count(), 1);
   await context.close();
 });
 

@@ -12,6 +12,7 @@ import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
+import { dice } from "../../crates/boundary/plain-sessions.mjs";
 import { serveSite } from "../browser/site.mjs";
 
 const RUNS = 3;
@@ -196,11 +197,7 @@ const nextPaint = () =>
 
 /** Ten thousand invented shots of two clubs in turn. */
 function manyShots() {
-  let state = 7;
-  const even = () => {
-    state = (state * 1_103_515_245 + 12_345) % 2_147_483_648;
-    return state / 2_147_483_648;
-  };
+  const even = dice(7);
   const about = (center, reach) => (center + reach * (even() + even() - 1)).toFixed(1);
   const shots = Array.from({ length: 10_000 }, (_, at) => {
     const club = Math.floor(at / 3) % 2;

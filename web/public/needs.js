@@ -15,17 +15,17 @@
         slow: "Still on its way. If nothing changes, load the page again, or open it in another browser.",
       };
 
-  /** Beside "Opening…", as long as that stands. */
+  /** Beside "Opening…", as long as that stands; what is known first is known best. */
   function tell(what) {
     var opening = document.querySelector("straight-answer-page .opening");
-    if (!opening) return;
-    var line = opening.querySelector(".needs") || opening.appendChild(document.createElement("p"));
+    if (!opening || opening.querySelector(".needs")) return;
+    var line = opening.appendChild(document.createElement("p"));
     line.className = "needs";
     line.setAttribute("role", "status");
     line.textContent = words[what];
   }
 
-  /** The words of the page's own scripts; nothing that an old browser lacks may be asked for by name. */
+  /** Whether the page's own scripts cannot run here. Nothing that an old browser lacks may be used to find out. */
   function isOld() {
     return !("noModule" in document.createElement("script")) || typeof WebAssembly !== "object";
   }

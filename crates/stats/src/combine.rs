@@ -73,13 +73,7 @@ pub fn combine(sessions: &[SessionEffect]) -> Result<Combined, Refusal> {
     if sessions.len() < 2 {
         return Err(Refusal::TooFew { got: sessions.len(), need: 2 });
     }
-    for (index, session) in sessions.iter().enumerate() {
-        check_value(index, session.effect).map_err(|_| Refusal::Argument { got: session.effect })?;
-        let weight = 1.0 / session.variance;
-        if !(weight > 0.0 && weight.is_finite()) {
-            return Err(Refusal::Argument { got: session.variance });
-        }
-    }
+    check(sessions)?;
     let df = (sessions.len() - 1) as f64;
     let fixed = weighted(sessions, 0.0)?;
     let weight = |session: &SessionEffect| 1.0 / session.variance;
@@ -93,6 +87,18 @@ pub fn combine(sessions: &[SessionEffect]) -> Result<Combined, Refusal> {
     // Equal effects leave Hartung and Knapp's error at zero; the headline then takes the other one.
     let hartung_knapp = TDifference { diff: random.mean, se, df };
     Ok(Combined { fixed, random, hartung_knapp, q, between, sessions: sessions.len() })
+}
+
+/// Every effect is usable, every variance above zero and of some weight.
+pub(crate) fn check(sessions: &[SessionEffect]) -> Result<(), Refusal> {
+    for (index, session) in sessions.iter().enumerate() {
+        check_value(index, session.effect).map_err(|_| Refusal::Argument { got: session.effect })?;
+        let weight = 1.0 / session.variance;
+        if !(weight > 0.0 && weight.is_finite()) {
+            return Err(Refusal::Argument { got: session.variance });
+        }
+    }
+    Ok(())
 }
 
 fn weighted(sessions: &[SessionEffect], between: f64) -> Result<NormalEstimate, Refusal> {

@@ -6,12 +6,11 @@
 //! Sources: A. Gelman, Bayesian Analysis 1 (2006), 515–533; C. Röver, Journal of Statistical Software 93 (2020), no. 6,
 //! for the half-normal prior and the marginal by quadrature.
 
-use crate::combine::SessionEffect;
+use crate::combine::{SessionEffect, check};
 use crate::difference::Refusal;
 use crate::normal_mixture::{NormalMixture, Part, chances};
 use crate::quadrature::{Node, nodes};
 use crate::real::{ln, square};
-use crate::sample::check_value;
 
 /// Panels of twenty nodes for the day-to-day deviation: with twice as many no figure changes in its tenth digit.
 const PANELS: usize = 24;
@@ -45,12 +44,7 @@ pub fn day_to_day(sessions: &[SessionEffect], usual: f64) -> Result<DayToDay, Re
     if !(usual > 0.0 && usual.is_finite()) {
         return Err(Refusal::Argument { got: usual });
     }
-    for (index, session) in sessions.iter().enumerate() {
-        check_value(index, session.effect).map_err(|_| Refusal::Argument { got: session.effect })?;
-        if !(session.variance > 0.0 && (1.0 / session.variance).is_finite()) {
-            return Err(Refusal::Argument { got: session.variance });
-        }
-    }
+    check(sessions)?;
     let effects = || sessions.iter().map(|session| session.effect);
     let range = effects().fold(f64::MIN, f64::max) - effects().fold(f64::MAX, f64::min);
     let places = nodes(0.0, FARTHEST * usual + 2.0 * range, PANELS);

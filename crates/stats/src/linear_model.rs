@@ -52,11 +52,7 @@ impl LinearModel {
 /// each other, no residual scatter.
 pub fn linear_model(y: &[f64], columns: &[Vec<f64>], intercept: Intercept) -> Result<LinearModel, Refusal> {
     let n = y.len();
-    let mut x: Vec<Vec<f64>> = Vec::with_capacity(columns.len() + 1);
-    if intercept == Intercept::Fitted {
-        x.push(vec![1.0; n]);
-    }
-    x.extend_from_slice(columns);
+    let mut x = design(n, columns, intercept);
     for column in x.iter().map(Vec::as_slice).chain([y]) {
         if column.len() != n {
             return Err(Refusal::TooFew { got: column.len(), need: n });
@@ -87,6 +83,12 @@ pub fn linear_model(y: &[f64], columns: &[Vec<f64>], intercept: Intercept) -> Re
         terms.push(TDifference::new(coefficient / scale, error / scale, df, 0.0)?);
     }
     Ok(LinearModel { terms, residual_squares, df })
+}
+
+/// All columns of X for `n` observations, the constant first.
+pub(crate) fn design(n: usize, columns: &[Vec<f64>], intercept: Intercept) -> Vec<Vec<f64>> {
+    let constant = (intercept == Intercept::Fitted).then(|| vec![1.0; n]);
+    constant.into_iter().chain(columns.iter().cloned()).collect()
 }
 
 /// The coefficients alone, of columns that were seen to be usable.

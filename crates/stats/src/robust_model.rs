@@ -6,7 +6,7 @@
 
 use crate::describe::median;
 use crate::difference::{Refusal, TDifference};
-use crate::linear_model::{Intercept, coefficients, linear_model};
+use crate::linear_model::{Intercept, coefficients, design, linear_model};
 use crate::real::square;
 
 /// Residuals beyond this many scales weigh less. Source: 95 % efficiency for normal values (Huber 1981).
@@ -43,11 +43,7 @@ pub struct RobustModel {
 /// As [`linear_model`]; no scatter also where more than half of the values lie exactly on the fit.
 pub fn robust_model(y: &[f64], columns: &[Vec<f64>], intercept: Intercept) -> Result<RobustModel, Refusal> {
     let plain = linear_model(y, columns, intercept)?;
-    let mut x: Vec<Vec<f64>> = Vec::with_capacity(columns.len() + 1);
-    if intercept == Intercept::Fitted {
-        x.push(vec![1.0; y.len()]);
-    }
-    x.extend_from_slice(columns);
+    let x = design(y.len(), columns, intercept);
     let mut beta: Vec<f64> = plain.terms.iter().map(|term| term.diff).collect();
     let mut residuals = residuals(y, &x, &beta);
     let mut scale = scale_of(&residuals, plain.residual_sd())?;
