@@ -6,6 +6,7 @@ import { colors } from "./colors/plugin.mjs";
 import { methodsPage } from "./methods/plugin.mjs";
 import { offline } from "./offline/plugin.mjs";
 import manifest from "./package.json" with { type: "json" };
+import { hasPhotos } from "./photos.mjs";
 import { siteAddress } from "./preview/address.mjs";
 
 /** The build server injects styles and a socket that the page's own policy forbids; the built page keeps the policy. */
@@ -61,7 +62,7 @@ export default defineConfig({
     bundled("page"),
     offline(),
   ],
-  define: { APP_VERSION: JSON.stringify(manifest.version) },
+  define: { APP_VERSION: JSON.stringify(manifest.version), HAS_PHOTOS: JSON.stringify(hasPhotos()) },
   build: {
     outDir: "../dist",
     emptyOutDir: true,
@@ -70,7 +71,14 @@ export default defineConfig({
     // What `cargo xtask sizes` counts by.
     manifest: true,
     rolldownOptions: {
-      input: ["index.html", "methods.html", "methods.es.html", "embed.html"],
+      input: [
+        "index.html",
+        "methods.html",
+        "methods.es.html",
+        "methods-full.html",
+        "methods-full.es.html",
+        "embed.html",
+      ],
       output: { codeSplitting: { groups: [firstAnswer] }, chunkFileNames: afterItsFolder },
     },
     modulePreload: { polyfill: false },

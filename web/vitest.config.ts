@@ -2,5 +2,6 @@
 import { defineConfig } from "vitest/config";
 
 export default defineConfig({
+  define: { HAS_PHOTOS: "true" },
   test: { include: ["test/**/*.test.ts"], environment: "node", setupFiles: ["test/english.ts"], css: true },
 });

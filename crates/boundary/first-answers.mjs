@@ -2,7 +2,7 @@
 // Prints a JSON object: which points of the core ran, where it notes them, and one text for all that was answered.
 // Arguments: the core's script, the core, the whole core, the tables of other languages.
 //
-// Shots pasted, a link opened; in each language and in both units. Every answer more is weight for everybody: what is not
+// Shots pasted, a link opened; in each language, in all units and with either decimal mark. Every answer more is weight for everybody: what is not
 // asked here is answered by the whole core.
 
 import { createHash } from "node:crypto";
@@ -53,6 +53,7 @@ const SAID = [
   {},
   { stopping: "fixed" },
   { stopping: "fixed", margin: 4 },
+  { stopping: "not_fixed" },
   { candidate: 1 },
   { goal: "higher", margin: 5 / 0.9144 },
   { baseline: 1 },
@@ -90,12 +91,15 @@ function giveEveryAnswer(manner, voice) {
     const { session: sent, question: what } = answer(() =>
       core.unpack(`#${sender.pack(link(session, question, at))}`, voice),
     );
+    answer(() => core.check({ session: sent, question: what }, { ...voice, whose: "sender" }));
+    // One's own session, gone on to another language or other units.
     answer(() => core.check({ session: sent, question: what }, voice));
   }
 }
 
 const languages = [null, ...tables.map((file) => readFileSync(file, "utf8"))];
-const voices = ["yards", "meters"].flatMap((units) => languages.map((table) => ({ table, units })));
+const voices = ["yards", "meters", "meters_and_mph"].flatMap((units) => languages.map((table) => ({ table, units })));
+voices.push({ table: languages.at(-1), units: "yards", point: true });
 for (const [at, voice] of voices.entries()) giveEveryAnswer(at, voice);
 
 const ran = Object.entries(exports).filter(([name, mark]) => name.startsWith("ran ") && mark.value === 1);

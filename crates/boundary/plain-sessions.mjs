@@ -48,19 +48,27 @@ export function plainSession(seed) {
     ["\t", "."],
     [";", ","],
   ]);
-  const value = (name, at, { build }, share) => {
+  const written = pick(WRITTEN);
+  const value = (name, at, { build }, share, carry) => {
     const [, , scatter, decimals] = MEASURES[name];
     const strayed = draw() < 0.02 ? -5 : 0;
-    const shot = centers[at] + scatter * (gaps[build] + normal(draw) + drift * share + strayed);
-    return draw() < missing ? "" : shot.toFixed(isRounded && scatter > 1 ? 0 : decimals).replace(".", point);
+    const drawn = centers[at] + scatter * (gaps[build] + normal(draw) + drift * share + strayed);
+    const shot = believable(name, drawn, carry);
+    const isLost = draw() < missing;
+    const shown = shot * unitOf(name, written(name));
+    return { shot, text: isLost ? "" : shown.toFixed(isRounded && scatter > 1 ? 0 : decimals).replace(".", point) };
+  };
+  const values = (shot, at) => {
+    const carry = value("Carry (yd)", 0, shot, at / shots.length);
+    const others = columns.slice(1).map((name, column) => value(name, column + 1, shot, at / shots.length, carry.shot));
+    return [carry, ...others].map(({ text }) => text);
   };
   const rows = shots.map((shot, at) => [
     ...(withNumber ? [at + 1] : []),
     builds[shot.build],
     ...(withRound ? [shot.round] : []),
-    ...columns.map((name, column) => value(name, column, shot, at / shots.length)),
+    ...values(shot, at),
   ]);
-  const written = pick(WRITTEN);
   const headings = [
     ...(withNumber ? ["Shot"] : []),
     pick(["Build", "Club", "club"]),
@@ -69,6 +77,25 @@ export function plainSession(seed) {
   ];
   const end = pick(["\n", "\n", "\r\n"]);
   return [headings, ...rows].map((cells) => cells.join(mark)).join(end) + pick(["", end]);
+}
+
+/** What goes with a carry, so that nothing about the table is in doubt: what is asked then, the whole core asks. */
+function believable(name, drawn, carry) {
+  const [low, high] = MEASURES[name];
+  const around = (drawn - (low + high) / 2) / (high - low);
+  if (name === "Total (yd)") return carry + Math.max(2, 12 + 6 * around);
+  if (name === "Ball speed (mph)") return carry * 0.61 + 2 * around;
+  if (name === "Club speed (mph)") return carry * 0.42 + 2 * around;
+  if (name === "Smash factor") return Math.min(1.54, drawn);
+  return name === "Spin rate (rpm)" ? Math.max(900, drawn) : drawn;
+}
+
+/** What a value is multiplied by in the unit of its heading; a height without one is in yards. */
+function unitOf(name, heading) {
+  if (name.endsWith("(ft)") && !heading.includes("(")) return 1 / 3;
+  if (heading === name || !heading.includes("(")) return 1;
+  const factors = { "(yd)": 0.9144, "(mph)": 1.609344, "(ft)": 0.3048 };
+  return factors[name.slice(name.indexOf("("))] ?? 1;
 }
 
 /** The same heading with the units of the other half of the world. */

@@ -39,7 +39,20 @@ export type Answer = {
    * Sentences for it.
    */
   words: Words,
+  /**
+   * What is known of how it came about; null when there is no candidate.
+   */
+  facts: PairFacts | null,
 };
+
+/**
+ * What only the golfer knows, and a tap can say.
+ */
+export type Ask = { "about": "number_of_shots" } | { "about": "order" } | { "about": "shot",
+/**
+ * Its place in the session, from 0.
+ */
+shot: number, };
 
 /**
  * The question with every default filled in, so that a link opened later says the same.
@@ -73,6 +86,24 @@ export type Asked = {
    * How it was decided when to stop.
    */
   stopping: Stopping,
+};
+
+/**
+ * The averages of one build.
+ */
+export type AveragesRow = {
+  /**
+   * The build, as the sentence names it.
+   */
+  name: string,
+  /**
+   * The number of shots, null when it is not said.
+   */
+  n: number | null,
+  /**
+   * Averages as written, by measure.
+   */
+  values: { [key in string]: number },
 };
 
 /**
@@ -122,6 +153,10 @@ export type BestBand = {
    * What it would add, yd; never below zero.
    */
   gain: number,
+  /**
+   * Whether the window set it, not the flight.
+   */
+  at_edge: boolean,
 };
 
 /**
@@ -186,6 +221,14 @@ export type BuildLanding = {
    */
   counted: number,
   /**
+   * The same as a share, 0 to 1, with its interval.
+   */
+  counted_share: HitChance,
+  /**
+   * Share counted on the fairway as aimed on the day.
+   */
+  counted_as_aimed: number,
+  /**
    * Chance at this aim; null for too few shots.
    */
   at_aim: HitChance | null,
@@ -208,7 +251,7 @@ export type BuildWords = {
    */
   miss: string,
   /**
-   * Chance at this aim, with its interval and the count.
+   * What was counted at this aim, and what the curve says, each with its interval.
    */
   chance: string,
   /**
@@ -383,6 +426,10 @@ export type CauseWords = {
    */
   detail: string,
   /**
+   * What to take to a coach, by the number through which the gap came; empty where none is named.
+   */
+  next: string,
+  /**
    * What could not be attributed, and what measuring it would settle; one sentence each.
    */
   unmeasured: Array<string>,
@@ -462,9 +509,23 @@ export type CheckRequest = {
 };
 
 /**
+ * One tap that settles a doubt.
+ */
+export type Choice = {
+  /**
+   * What it says.
+   */
+  says: Settled,
+  /**
+   * On its button.
+   */
+  label: string,
+};
+
+/**
  * How claim and retest lie.
  */
-export type ClaimKind = "supported" | "contradicted" | "not_settled" | "no_retest";
+export type ClaimKind = "supported" | "nothing_against" | "too_small" | "contradicted" | "not_settled" | "no_retest";
 
 /**
  * What luck alone does with as many shots as the claim rested on.
@@ -529,11 +590,11 @@ export type ClaimReport = {
    */
   candidate?: number,
   /**
-   * The retest's difference; null without one.
+   * The retest's difference, by the interval that decided; null without one.
    */
   retest?: Interval,
   /**
-   * Claim − retest at the level of 'different'.
+   * Claim − retest, by the interval that decided.
    */
   difference?: Interval,
   /**
@@ -931,6 +992,10 @@ export type Decision = {
    * For `cannot_answer`, and for `cannot_tell` with a special cause.
    */
   why?: Why,
+  /**
+   * For `different` where nearer to zero is better: which of the two is.
+   */
+  nearer?: Nearer,
 };
 
 /**
@@ -983,9 +1048,18 @@ export type Doubt = {
 };
 
 /**
+ * What a doubt is about.
+ */
+export type DoubtKind = "many_clubs" | "measure_guessed" | "unknown_heading" | "headed_alike" | "unit" | "unit_of_club" | "units_mixed" | "out_of_range" | "above_total" | "plus_minus" | "odd_spread" | "same_name" | "one_row" | "odd_name" | "left_out_why";
+
+/**
  * An effect, told.
  */
 export type Effect = {
+  /**
+   * Its interval as it is printed.
+   */
+  printed: Printed,
   /**
    * In words.
    */
@@ -995,7 +1069,7 @@ export type Effect = {
    */
   value: number,
   /**
-   * The interval that decides.
+   * The interval that decided: for 'the same' the one that lies inside the margin.
    */
   range: Interval,
   /**
@@ -1045,6 +1119,10 @@ export type Estimate = {
    */
   equivalence: Interval,
   /**
+   * Which of the two decided, and is told: that of `same` where the answer is that or 'too small to matter'.
+   */
+  decided_by: Interval,
+  /**
    * Unit of all of them, empty for a plain ratio.
    */
   unit: string,
@@ -1069,9 +1147,13 @@ export type Estimate = {
    */
   detectable: number,
   /**
-   * Shots with each build that a planned test in turns would need to settle the margin.
+   * Shots with each build with which 8 of 10 planned tests in turns tell, whatever is true: different or the same.
    */
   shots_to_settle?: number,
+  /**
+   * What more shots would do for this answer; null where they are not called for, and without a margin.
+   */
+  more_shots?: MoreShots,
 };
 
 /**
@@ -1154,6 +1236,10 @@ export type Finding = {
    */
   estimate: Estimate | null,
   /**
+   * The interval that decided, as it is printed; null as `estimate`.
+   */
+  printed: Printed | null,
+  /**
    * Sentences for it.
    */
   words: Words,
@@ -1161,6 +1247,10 @@ export type Finding = {
    * Textbook results.
    */
   numbers: Numbers,
+  /**
+   * What is known of how it came about.
+   */
+  facts: PairFacts,
 };
 
 /**
@@ -1295,6 +1385,11 @@ export type ForBuild = {
 };
 
 /**
+ * Figures found in sentences, as the forms of the page hold them.
+ */
+export type Form = { "kind": "averages", "rows": Array<AveragesRow> } | { "kind": "list", "rows": Array<ListRow> };
+
+/**
  * How often a test like this finds a true difference of some size.
  */
 export type Found = {
@@ -1422,6 +1517,10 @@ export type Hints = {
    * Read the letters O, l, I, S and B in numbers as the digits 0, 1, 1, 5 and 8.
    */
   letters_as_digits?: boolean,
+  /**
+   * What was said to doubts, by their keys.
+   */
+  settled?: { [key in string]: Settled },
 };
 
 /**
@@ -1439,11 +1538,11 @@ export type Histogram = {
 };
 
 /**
- * A chance, 0 to 1, with its 95 % interval.
+ * A chance or a share, 0 to 1, with its 95 % interval.
  */
 export type HitChance = {
   /**
-   * Of a normal scatter like this one.
+   * As counted, or of a normal scatter like this one.
    */
   value: number,
   /**
@@ -1477,6 +1576,11 @@ export type HonestLead = {
    */
   by_luck: number,
 };
+
+/**
+ * What is known of the order in which two clubs were hit, and whether it could be used.
+ */
+export type HowHit = "in_turn" | "in_turn_not_compared" | "one_after_the_other" | "not_known";
 
 /**
  * One way to carry farther at the same ball speed.
@@ -1753,7 +1857,7 @@ export type Launch = {
 /**
  * How shots lie in the text.
  */
-export type Layout = "rows" | "blocks" | "column_per_build" | "side_by_side" | "column_after_column" | "averages" | "measures_down";
+export type Layout = "rows" | "blocks" | "column_per_build" | "row_per_build" | "side_by_side" | "column_after_column" | "averages" | "measures_down";
 
 /**
  * The least and the most of a count.
@@ -1842,6 +1946,20 @@ message: string, } | { "kind": "skipped",
  * In plain words.
  */
 message: string, };
+
+/**
+ * The shots of one build.
+ */
+export type ListRow = {
+  /**
+   * The build, as the sentence names it.
+   */
+  name: string,
+  /**
+   * Shots as written.
+   */
+  shots: Array<number>,
+};
 
 /**
  * One shot as it was written down in the bay.
@@ -2087,6 +2205,27 @@ export type MeasureId = string;
 export type Method = "rounds" | "welch_with_allowance" | "summary_with_allowance" | "summary_assumed_spread" | "spread_ratio";
 
 /**
+ * What more shots would do.
+ */
+export type MoreShots = { "kind": "tell",
+/**
+ * Shots with each build.
+ */
+shots: number, } | { "kind": "too_many",
+/**
+ * Shots with each build.
+ */
+shots: number, } | { "kind": "were_hit" } | { "kind": "narrow",
+/**
+ * Shots with each build.
+ */
+shots: number,
+/**
+ * Half of the 95 % interval that such a test leaves, in the unit of the measure.
+ */
+half_width: number, } | { "kind": "hardly_narrow" };
+
+/**
  * A number of the delivery that was measured with both builds.
  */
 export type Moved = {
@@ -2113,6 +2252,11 @@ export type Moved = {
 };
 
 /**
+ * Which of two builds is nearer to zero, where nearer is better.
+ */
+export type Nearer = "candidate" | "baseline" | "not_settled";
+
+/**
  * Something understood by a guess, or worth knowing, that costs no row.
  */
 export type Notice = {
@@ -2133,7 +2277,7 @@ export type Notice = {
 /**
  * What a notice is about.
  */
-export type NoticeKind = "build_assumed" | "build_column_guessed" | "build_carried_down" | "no_headings" | "column_unsure" | "column_repeated" | "measure_guessed" | "unit_assumed" | "unit_question" | "implausible" | "letters_read" | "ordered_by_number" | "ordered_by_time" | "rounds_inferred" | "numbers_missing" | "numbers_repeated" | "summary_disagrees" | "summary_agrees" | "too_many_summaries" | "deviation_missing" | "count_missing" | "chosen_shots" | "perhaps_averages" | "text_passed_over" | "quotes_ignored" | "marked_values" | "column_too_sparse" | "second_mixed_up" | "more";
+export type NoticeKind = "build_assumed" | "build_column_guessed" | "build_carried_down" | "no_headings" | "column_unsure" | "column_repeated" | "measure_guessed" | "unit_assumed" | "unit_question" | "implausible" | "letters_read" | "ordered_by_number" | "ordered_by_time" | "rounds_inferred" | "numbers_missing" | "numbers_repeated" | "summary_disagrees" | "summary_agrees" | "too_many_summaries" | "deviation_missing" | "count_missing" | "chosen_shots" | "perhaps_averages" | "text_passed_over" | "quotes_ignored" | "marked_values" | "column_too_sparse" | "second_mixed_up" | "something_changed" | "more";
 
 /**
  * Whose turn it is.
@@ -2170,6 +2314,27 @@ export type NowTurn = {
 };
 
 /**
+ * What was said of the number of shots.
+ */
+export type NumberOfShots = "said_fixed" | "said_not_fixed" | "not_said" | { "planned": {
+  /**
+   * Rounds that were hit.
+   */
+  round: number,
+  /**
+   * Rounds that were planned.
+   */
+  planned: number, } } | { "not_of_the_plan": {
+  /**
+   * Rounds that hold both clubs.
+   */
+  rounds: number,
+  /**
+   * Rounds that were planned.
+   */
+  planned: number, } };
+
+/**
  * The numbers behind a finding, as a textbook would print them: no widening, no allowance.
  */
 export type Numbers = {
@@ -2200,6 +2365,27 @@ export type Numbers = {
 };
 
 /**
+ * Why a value is asked about.
+ */
+export type Odd = { "kind": "out_of_range",
+/**
+ * The least it can be.
+ */
+low: number,
+/**
+ * The most.
+ */
+high: number, } | { "kind": "moves_the_answer",
+/**
+ * By how much.
+ */
+by: number,
+/**
+ * What matters.
+ */
+margin: number, };
+
+/**
  * A shot's place on the map.
  */
 export type OnMap = {
@@ -2225,6 +2411,11 @@ export type OnMap = {
  * How builds and time lie in the session.
  */
 export type Order = "interleaved" | "blocked" | "unknown";
+
+/**
+ * Whether the interval leaves room for what warming up and tiring can do.
+ */
+export type OrderAllowance = "not_needed" | "included" | "size_not_known";
 
 /**
  * Where a normal scatter like this puts a share of its shots.
@@ -2264,12 +2455,16 @@ export type Overlay = {
    * What it means for this session, in its own numbers.
    */
   detail: string,
+  /**
+   * What the golfer can say to it; null when there is nothing to say.
+   */
+  asks: Ask | null,
 };
 
 /**
  * What stands over a verdict and changes how it must be read.
  */
-export type OverlayKind = "order_mixed_up" | "left_out" | "several_builds" | "looked_at_before" | "margin_changed" | "averages_only";
+export type OverlayKind = "odd_value" | "moved" | "order_mixed_up" | "left_out" | "several_builds" | "looked_at_before" | "margin_changed" | "averages_only";
 
 /**
  * Which build it was for each question; null where the golfer felt no difference or did not say.
@@ -2316,6 +2511,36 @@ export type PackRequest = {
 };
 
 /**
+ * The facts of one comparison.
+ */
+export type PairFacts = {
+  /**
+   * How the two were hit.
+   */
+  order: HowHit,
+  /**
+   * Whether the interval leaves room for it.
+   */
+  order_allowance: OrderAllowance,
+  /**
+   * What was said of the number of shots.
+   */
+  number: NumberOfShots,
+  /**
+   * What it rests on.
+   */
+  rests_on: RestsOn,
+  /**
+   * The other measures on which the same two differ, by enough to matter or perhaps so.
+   */
+  differs_on: Array<MeasureId>,
+  /**
+   * What was set aside; absent when nothing was.
+   */
+  set_aside?: SetAside,
+};
+
+/**
  * How the choices behind the shares came about.
  */
 export type Pairs = {
@@ -2354,13 +2579,27 @@ export type Part = {
    */
   yards: Span,
   /**
-   * Whether it is clear even as one of five parts that were looked at.
+   * Whether its interval lies to one side of zero.
    */
   is_sure: boolean,
   /**
    * Whose doing.
    */
   belongs: Belongs,
+};
+
+/**
+ * So many shots of so many.
+ */
+export type PartOf = {
+  /**
+   * How many.
+   */
+  shots: number,
+  /**
+   * Of all of this club.
+   */
+  of: number,
 };
 
 /**
@@ -2775,6 +3014,28 @@ export type Price = {
 };
 
 /**
+ * An estimate with the interval that decided, as texts.
+ */
+export type Printed = {
+  /**
+   * The difference, or how much more or less the candidate scatters.
+   */
+  value: string,
+  /**
+   * Lower end.
+   */
+  low: string,
+  /**
+   * Upper end.
+   */
+  high: string,
+  /**
+   * Its level: `95 %`.
+   */
+  level: string,
+};
+
+/**
  * A row or cell that could not be used.
  */
 export type Problem = {
@@ -2944,6 +3205,14 @@ export type ReadResult = {
    * Figures in the file that cannot come from its shots.
    */
   gaps: Array<SummaryGap>,
+  /**
+   * What only the golfer can say, most urgent first; the answer waits for it.
+   */
+  doubts: Array<ReadingDoubt>,
+  /**
+   * What was found in sentences, for a form that opens filled in.
+   */
+  form: Form | null,
 };
 
 /**
@@ -2978,6 +3247,48 @@ export type Reading = {
    * The measure of a table with one column for each build.
    */
   single_measure: MeasureId | null,
+};
+
+/**
+ * Something about the reading that only the golfer can say.
+ */
+export type ReadingDoubt = {
+  /**
+   * Its name in [`crate::Hints::settled`].
+   */
+  key: string,
+  /**
+   * What it is about.
+   */
+  kind: DoubtKind,
+  /**
+   * The measure, null where it is about no single one.
+   */
+  measure: MeasureId | null,
+  /**
+   * Builds it touches, by index.
+   */
+  builds: Array<number>,
+  /**
+   * Lines it touches, the first ones; empty when it is about a whole column or build.
+   */
+  lines: Array<number>,
+  /**
+   * The measures whose answer waits for it; empty: every answer waits.
+   */
+  holds: Array<MeasureId>,
+  /**
+   * What is asked, in plain words.
+   */
+  question: string,
+  /**
+   * What can be said to it, the likeliest first.
+   */
+  choices: Array<Choice>,
+  /**
+   * Some shots of each build, as they were read.
+   */
+  samples: Array<Sample>,
 };
 
 /**
@@ -3071,6 +3382,11 @@ export type ReportFile = {
 };
 
 /**
+ * What a comparison rests on.
+ */
+export type RestsOn = "shots" | "averages";
+
+/**
  * What a column holds.
  */
 export type Role = "build" | "round" | "number" | "time" | "count" | "left_out" | { "measure": MeasureId } | { "deviation": MeasureId } | { "low": MeasureId } | { "high": MeasureId } | "second" | "ignored";
@@ -3099,6 +3415,20 @@ export type RowCounts = {
    * Rows that could not be used; each has a problem.
    */
   problems: number,
+};
+
+/**
+ * Some shots of a build, in words, to see whether they were understood.
+ */
+export type Sample = {
+  /**
+   * Index of the build.
+   */
+  build: number,
+  /**
+   * Its first shots, one text each.
+   */
+  shots: Array<string>,
 };
 
 /**
@@ -3206,7 +3536,55 @@ order: Order,
 /**
  * Rounds that hold both builds.
  */
-rounds: number, } | { "kind": "long_turns",
+rounds: number,
+/**
+ * The one of the two that was hit first in every round.
+ */
+always_first: number | null, } | { "kind": "odd_value",
+/**
+ * Its shot, from 0; null for an average.
+ */
+shot: number | null,
+/**
+ * Index of the build.
+ */
+build: number,
+/**
+ * The measure.
+ */
+measure: MeasureId,
+/**
+ * The value.
+ */
+value: number,
+/**
+ * Why it is asked about.
+ */
+because: Odd,
+/**
+ * How many more values of this measure are like it.
+ */
+others: number, } | { "kind": "moved",
+/**
+ * Index of the build.
+ */
+build: number,
+/**
+ * What stood before the change, and what after it.
+ */
+names: [string, string],
+/**
+ * Its average before.
+ */
+before: number,
+/**
+ * Its average after.
+ */
+after: number,
+/**
+ * After − before: the interval that decided.
+ */
+change: Interval, } | { "kind": "long_turns",
 /**
  * Average number of shots with one build in a round.
  */
@@ -3284,9 +3662,9 @@ n: number,
  */
 claimed: number | null, } | { "kind": "left_out",
 /**
- * How many, by build index.
+ * How many of how many, by build index.
  */
-by_build: Array<number>, } | { "kind": "far_shots",
+by_build: Array<PartOf>, } | { "kind": "far_shots",
 /**
  * How many.
  */
@@ -3298,7 +3676,15 @@ build: number, } | { "kind": "few_shots_decide",
 /**
  * How many.
  */
-shots: number, } | { "kind": "not_fixed" } | { "kind": "planned_looks",
+shots: number, } | { "kind": "not_fixed" } | { "kind": "fixed_not_said" } | { "kind": "not_of_the_plan",
+/**
+ * Rounds that hold both builds.
+ */
+rounds: number,
+/**
+ * Rounds planned.
+ */
+planned: number, } | { "kind": "planned_looks",
 /**
  * Rounds hit.
  */
@@ -3357,6 +3743,41 @@ export type Session = {
    */
   weather?: Conditions,
 };
+
+/**
+ * What was set aside of two clubs, and the answer without it.
+ */
+export type SetAside = {
+  /**
+   * Of the baseline.
+   */
+  baseline: PartOf,
+  /**
+   * Of the candidate.
+   */
+  candidate: PartOf,
+  /**
+   * Values of this measure among them that cannot be, and count in neither answer.
+   */
+  slips: number,
+  /**
+   * What every shot decides.
+   */
+  with_all: Decision,
+  /**
+   * What the others decide.
+   */
+  without: Decision,
+  /**
+   * Size and uncertainty from the others; absent where nothing can be estimated.
+   */
+  estimate_without?: Estimate,
+};
+
+/**
+ * What the golfer can say to a doubt.
+ */
+export type Settled = "right" | "leave_out" | "one_club" | "second" | "count" | { "unit": string } | { "measure": MeasureId } | { "column": number } | { "reason": string };
 
 /**
  * What [`share`] is asked.
@@ -3478,7 +3899,7 @@ export type ShownLimits = {
 };
 
 /**
- * A size with its 95 % interval.
+ * A size with its interval, at 99 %.
  */
 export type Span = {
   /**
@@ -3601,7 +4022,7 @@ export type Stopping = StoppingWord | {
 /**
  * Plain stopping rules, without a plan.
  */
-export type StoppingWord = "fixed" | "unknown";
+export type StoppingWord = "fixed" | "not_fixed" | "unknown";
 
 /**
  * Averages that a source gave for one build.
@@ -3903,7 +4324,7 @@ export type Weight = "serious" | "note" | "good";
 /**
  * Why there is no plain answer.
  */
-export type Why = "no_shots" | "one_build" | "too_few_shots" | "not_measured" | "counts_missing" | "only_the_best" | "spread_missing" | "only_averages" | "no_scatter" | "depends_on_left_out";
+export type Why = "no_shots" | "one_build" | "too_few_shots" | "not_measured" | "counts_missing" | "only_the_best" | "spread_missing" | "only_averages" | "no_scatter" | "no_scatter_in_rounds" | "depends_on_left_out";
 
 /**
  * Sentences for the golfer.

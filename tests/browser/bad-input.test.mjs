@@ -125,7 +125,7 @@ test("without a network an example says so, and pasted shots are still answered"
   await page.locator("#text").waitFor();
   await page.waitForLoadState("networkidle");
   await context.setOffline(true);
-  await page.getByRole("button", { name: /The sales floor/ }).click();
+  await page.getByRole("button", { name: /At the shop/ }).click();
   assert.match(await page.getByRole("alert").innerText(), /offline[\s\S]*paste/);
   await paste(page, `club,carry\n${shots("Mine", 231, 226, 240, 229)}\n${shots("New", 238, 229, 244, 240)}`);
   await answer(page);

@@ -103,7 +103,7 @@ test("a grid opened before the core is there waits for the names of its columns"
     await page
       .locator("table.cells thead")
       .innerText()
-      .then((text) => text.match(/Carry|Offline|Round/g)),
+      .then((text) => text.match(/Carry|Offline|Lap/g)),
     ["Carry", "Offline"],
   );
   await context.close();
@@ -182,7 +182,7 @@ test("the other club is typed beside one that was pasted; six columns scroll ins
     await page.getByLabel("Add a measure").selectOption(id);
   await page.waitForFunction(() => document.querySelectorAll("table.cells thead th").length === 7);
   assert.equal(await overflows(page), false);
-  await page.getByLabel("Leave Round out").click();
+  await page.getByLabel("Leave Lap out").click();
   await typeRows(page, [
     ["251", "0", "", "", ""],
     ["254", "1", "", "", ""],
@@ -206,7 +206,7 @@ test("averages from a photo: counts, averages, one scatter; the answer follows, 
   await page.getByLabel("Average Carry of New").fill("254,0");
   await page.getByLabel("Scatter of Carry of New").fill("9");
   await page.getByLabel("Scatter of Carry of New").press("Enter");
-  await page.getByText("This is no number of shots.").waitFor();
+  await page.getByText("That is not a number of shots.").waitFor();
   assert.equal(await page.getByLabel("Number of shots of New").inputValue(), "many");
   assert.deepEqual(await faults(page), []);
   await page.getByLabel("Number of shots of New").fill("14");

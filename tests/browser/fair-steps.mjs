@@ -27,14 +27,14 @@ export async function rounds(page, wanted) {
   for (;;) {
     const now = Number(await page.locator("#fair-rounds").innerText());
     if (now === wanted) return;
-    await page.getByRole("button", { name: now > wanted ? "One round less" : "One round more" }).click();
+    await page.getByRole("button", { name: now > wanted ? "One lap less" : "One lap more" }).click();
     await page.waitForFunction((before) => document.querySelector("#fair-rounds").textContent !== String(before), now);
   }
 }
 
 export async function start(page) {
   await page.getByRole("button", { name: "Start the test on this phone" }).click();
-  await page.getByRole("button", { name: "I am warm" }).click();
+  await page.getByRole("button", { name: "I’m warmed up" }).click();
   await page.locator(".log-keys").waitFor();
 }
 

@@ -24,7 +24,7 @@ test("plan, log, lose the page between shots, lose the network, finish, read the
   const long = await page.locator(".fair-power").innerText();
   await rounds(page, 2);
   assert.match(await page.locator(".fair-headline").innerText(), /^2 rounds of 3 shots/);
-  await page.getByLabel("When to look at the answer").selectOption({ label: "After every round" });
+  await page.getByLabel("When to look at the answer").selectOption({ label: "After every lap" });
   await rounds(page, 5);
   await page.getByText("What each look costs").click();
   const sure = await page.locator(".fair-looks td").allInnerTexts();
@@ -34,7 +34,7 @@ test("plan, log, lose the page between shots, lose the network, finish, read the
     levels.every((level, at) => at === 0 || level < levels[at - 1]) && levels.at(-1) > 95,
     `each look less strict than the one before, and none as lax as a single one: ${sure}`,
   );
-  await page.getByLabel("When to look at the answer").selectOption({ label: "Halfway and at end" });
+  await page.getByLabel("When to look at the answer").selectOption({ label: "Halfway and at the end" });
   await rounds(page, 2);
   assert.notEqual(await page.locator(".fair-power").innerText(), long);
   assert.equal(await overflows(page), false);
@@ -225,7 +225,7 @@ test("a plan goes to another phone as a link, opens there ready to start, and ne
   // The same link again, with a test under way: nothing is lost.
   await page.goto(address);
   await page.reload();
-  await page.getByText("The plan from the link waits").waitFor();
+  await page.getByText("then the plan from the link opens").waitFor();
   assert.equal(await shots(page), 1);
   // A link that was cut on its way says so.
   const other = await open(address.slice(siteUrl.length, -6), touched);

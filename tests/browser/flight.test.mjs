@@ -231,7 +231,7 @@ test("the weather brings carry to standard air, modeled, with the answer there",
   assert.match(words, /The answer in standard air, modeled\s+Modeled standard-air carry of Driver B is higher/);
   await page.getByLabel("Temperature", { exact: true }).fill("900");
   await page.keyboard.press("Tab");
-  await page.locator("#weather", { hasText: "Nobody plays golf in this weather" }).waitFor();
+  await page.locator("#weather", { hasText: "This page cannot fly a ball in such weather" }).waitFor();
   assert.deepEqual(await faults(page), []);
   assertQuiet(watched);
   await context.close();

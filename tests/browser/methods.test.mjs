@@ -10,7 +10,7 @@ test("the numbers lead to the method that decided, the footer to the whole, and 
   await answer(page);
   await page.locator("#numbers > summary").click();
   for (const [from, ends] of [
-    ["#numbers", /methods\.html#blocked$/],
+    ["#numbers", /methods-full\.html#blocked$/],
     ["footer", /methods\.html$/],
   ]) {
     const beside = page.waitForEvent("popup");
@@ -31,8 +31,10 @@ test("the numbers lead to the method that decided, the footer to the whole, and 
 
 const COMMON = ["Welch", "Bonett", "Holm", "Schuirmann"];
 const SAID = {
-  "methods.html": [...COMMON, "Common practice, no source", "Our judgement, measured by simulation"],
-  "methods.es.html": [...COMMON, "Práctica habitual, sin fuente", "Criterio nuestro, medido por simulación"],
+  "methods.html": ["Cannot tell", "above the promise"],
+  "methods.es.html": ["No se puede saber", "por encima de lo prometido"],
+  "methods-full.html": [...COMMON, "no study behind it", "Our judgment, measured by simulation"],
+  "methods-full.es.html": [...COMMON, "sin estudio detrás", "Criterio nuestro, medido por simulación"],
 };
 
 for (const [colorScheme, file] of ["light", "dark"].flatMap((scheme) =>
@@ -59,7 +61,7 @@ test("in Spanish the methods are in Spanish, and lead back to the Spanish page",
   await answer(page);
   await page.locator("#numbers > summary").click();
   for (const [from, ends] of [
-    ["#numbers", /methods\.es\.html#blocked$/],
+    ["#numbers", /methods-full\.es\.html#blocked$/],
     ["footer", /methods\.es\.html$/],
   ]) {
     const beside = page.waitForEvent("popup");
@@ -68,7 +70,7 @@ test("in Spanish the methods are in Spanish, and lead back to the Spanish page",
       .getByRole("link", { name: /Cómo se encuentra la respuesta/ })
       .click();
     const methods = await beside;
-    await methods.getByRole("heading", { name: "Un palo después del otro, o en un orden que nadie sabe" }).waitFor();
+    await methods.locator("#blocked").getByText("Un palo después del otro, o en un orden que nadie sabe").waitFor();
     assert.match(methods.url(), ends);
     await methods.getByRole("link", { name: "Straight Answer", exact: true }).click();
     await methods.getByRole("button", { name: "Leer estos golpes" }).waitFor();
@@ -76,17 +78,22 @@ test("in Spanish the methods are in Spanish, and lead back to the Spanish page",
   const english = await context.newPage();
   await english.goto(new URL("methods.es.html", page.url()).href);
   await english.getByRole("link", { name: "English" }).click();
-  await english.getByRole("heading", { name: "How the answer is worked out" }).waitFor();
+  await english.getByRole("heading", { name: "How the answer is found" }).waitFor();
   assertQuiet(watched);
   await context.close();
 });
 
-test("every section can be reached by its address, and the contents name them all", async () => {
-  const { page, context } = await open("methods.html");
+test("every section can be reached by its address, and the contents of both pages name them all", async () => {
+  const { page, context } = await open("methods-full.html");
   const [sections, links] = await page.evaluate(() => [
     [...document.querySelectorAll("section")].map(({ id }) => `#${id}`),
     [...document.querySelectorAll("nav a")].map((link) => link.getAttribute("href")),
   ]);
   assert.deepEqual(links, sections);
+  // A link to a section from before there were two pages leads to the first one, and from there on.
+  await page.goto(new URL("methods.html#blocked", page.url()).href);
+  await page.locator("#blocked a").click();
+  await page.getByRole("heading", { name: "One club after the other, or in an order nobody knows" }).waitFor();
+  assert.match(page.url(), /methods-full\.html#blocked$/);
   await context.close();
 });

@@ -75,7 +75,7 @@ test("a link made in Spanish opens in Spanish, and every part of the page is Spa
     "Ancho de la calle",
     "Golpes mostrados de cada palo",
     "Mejora prometida",
-    "Rondas de 3\u00a0golpes",
+    "Ciclos de 3\u00a0golpes con cada palo",
     "Juegas",
   ]) {
     assert.ok(said.includes(seen), seen);
@@ -109,6 +109,8 @@ const SHARED = new Set([
   "Smash factor",
   "Shot",
   "Invented shots: nobody hit them",
+  // Headings of the example's file, as they stand in it.
+  "Round",
   "Shot Round Build Carry (yd) Offline (yd)…",
 ]);
 
@@ -166,3 +168,38 @@ test("a table headed in Spanish is read, its club without a name is asked for, a
   assertQuiet(watched);
   await context.close();
 });
+
+test("a browser that speaks Spanish is offered it at once, and the page turns to it only when asked", async () => {
+  const { page, context, watched } = await open("", { locale: "es-MX" });
+  const offer = page.locator("#other-ways a.own");
+  await offer.waitFor();
+  assert.equal(await offer.innerText(), "Español");
+  assert.equal(await offer.getAttribute("lang"), "es");
+  await page.getByRole("button", { name: "Read these shots" }).waitFor();
+  assert.equal(await page.evaluate(() => document.documentElement.lang), "en");
+  await offer.click();
+  await page.getByRole("button", { name: "Leer estos golpes" }).waitFor();
+  assert.equal(await page.locator("#other-ways a.own").count(), 0);
+  assertQuiet(watched);
+  await context.close();
+  const english = await open();
+  await english.page.getByRole("link", { name: "Español" }).waitFor();
+  assert.equal(await english.page.locator("#other-ways a.own").count(), 0);
+  await english.context.close();
+});
+
+for (const [locale, own, other] of [
+  ["es-ES", /\d,\d/, /\d\.\d(?!\d\d)/],
+  ["es-MX", /\d\.\d/, /\d,\d(?!\d\d)/],
+]) {
+  test(`numbers in Spanish are those of the region, in the page's words and the core's: ${locale}`, async () => {
+    const { page, context, watched } = await open("?lang=es&units=imperial#example=twelve", { locale });
+    await answer(page);
+    await page.locator("#numbers > summary").click();
+    const said = await page.locator("#answer, #numbers").allInnerTexts();
+    assert.match(said.join("\n"), own);
+    assert.doesNotMatch(said.join("\n"), other);
+    assertQuiet(watched);
+    await context.close();
+  });
+}

@@ -9,7 +9,9 @@ import { assertQuiet, open } from "./harness.mjs";
 import { answer, demo, openEverything, overflows, paste } from "./steps.mjs";
 
 before(() => {
-  core.initSync({ module: readFileSync(new URL("../../web/pkg/straight_answer_bg.wasm", import.meta.url)) });
+  core.initSync({
+    module: readFileSync(new URL("../../web/pkg/straight_answer_bg.wasm", import.meta.url)),
+  });
 });
 
 /** Two invented clubs in turn, one ahead by about as much as matters: 5 yd are within its interval, 5 m are not. */
@@ -29,14 +31,14 @@ test("a session goes along into meters and back, and its answer is the same one"
   await paste(page, await demo("fair-12-yards"));
   const yards = await answer(page);
   await page.getByRole("link", { name: "Meters" }).click();
-  await page.waitForURL(/\?units=metric#/);
+  await page.waitForURL(/\?units=mixed#/);
   const meters = await answer(page);
   assert.equal(meters.kind, yards.kind);
   assert.match(yards.headline, /starts to matter at 5\syd/);
   // The margin that was asked with goes along: the answer must not turn with the units.
   assert.match(
     meters.headline,
-    /^Driver B carries farther\. Expect 6 to 17\sm more; it starts to matter at 4\.6\sm\.$/,
+    /^Driver B carries farther\. On average 6 to 17\sm more; it starts to matter at 4\.6\sm\.$/,
   );
   assert.equal(await page.locator("#margin").inputValue(), "4.6");
   await page.getByRole("link", { name: "Yards" }).click();
@@ -152,4 +154,29 @@ test("shots are logged in meters and kept in yards", async () => {
   assert.match(headline, /New driver carries farther\..* \d+\sm more; it starts to matter at 5\sm/);
   assertQuiet(watched);
   await context.close();
+});
+
+test("where meters are played with miles an hour the page begins so; a link that was sent opens as it was made", async () => {
+  const { page, context, watched } = await open("#example=twelve", {
+    locale: "en-AU",
+  });
+  const { headline } = await answer(page);
+  assert.match(headline, /\sm\b/);
+  const said = await page.locator("body").innerText();
+  assert.match(said, /mph/);
+  assert.doesNotMatch(said, /\d\skm\/h/);
+  await page.getByRole("link", { name: "km/h" }).waitFor();
+  await page.getByRole("link", { name: "Yards" }).click();
+  await page.waitForURL(/units=imperial/);
+  assert.match((await answer(page)).headline, /\syd\b/);
+  assertQuiet(watched);
+  await context.close();
+  const { session } = core.read(almostEnough(), null);
+  const link = core.pack({
+    session,
+    question: { baseline: 0, measure: "carry", stopping: "fixed", margin: 5 },
+  });
+  const sent = await open(`#${link}`, { locale: "en-AU" });
+  assert.match((await answer(sent.page)).headline, /\syd\b/);
+  await sent.context.close();
 });

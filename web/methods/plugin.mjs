@@ -3,11 +3,14 @@ import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { initSync, measures } from "../pkg/straight_answer.js";
 import { fill } from "./fill.mjs";
 
-/** The page of each language; the core is handed the words of all but its own. */
-const PAGES = [
-  { language: "en", name: "English", file: "methods.html", table: null },
-  { language: "es", name: "Español", file: "methods.es.html", table: "../pkg/straight_answer_es.txt" },
+/** The languages; the core is handed the words of all but its own. */
+const LANGUAGES = [
+  { language: "en", name: "English", ending: ".html", table: null },
+  { language: "es", name: "Español", ending: ".es.html", table: "../pkg/straight_answer_es.txt" },
 ];
+/** What a golfer reads in two minutes, and everything else. */
+const PARTS = { first: "methods", full: "methods-full" };
+const fileOf = (part, { ending }) => `${PARTS[part]}${ending}`;
 
 const here = new URL("./", import.meta.url);
 const text = (name) => readFileSync(new URL(name, here), "utf8");
@@ -18,19 +21,27 @@ export const methodsPage = () => ({
   transformIndexHtml: {
     order: "pre",
     handler: (html, { path }) => {
-      const page = PAGES.find(({ file }) => path.endsWith(`/${file}`));
-      return page ? fill(text("frame.html"), contentOf(page)) : html;
+      for (const language of LANGUAGES)
+        for (const part of Object.keys(PARTS))
+          if (path.endsWith(`/${fileOf(part, language)}`)) return fill(text("frame.html"), contentOf(part, language));
+      return html;
     },
   },
 });
 
-function contentOf({ language, table }) {
+function contentOf(part, own) {
+  const { language, table } = own;
   const sections = readdirSync(new URL(`${language}/`, here))
-    .filter((name) => name.endsWith(".html"))
+    .filter((name) => /^\d.*\.html$/.test(name))
     .sort();
+  const other = LANGUAGES.find((one) => one.language !== language);
   return {
+    part,
     language,
-    other: PAGES.find((page) => page.language !== language),
+    other: { language: other.language, name: other.name, file: fileOf(part, other) },
+    firstPage: fileOf("first", own),
+    fullPage: fileOf("full", own),
+    first: text(`${language}/first.html`),
     words: text(`${language}/words.ftl`),
     // The tests write down in English what they count.
     figures: language === "en" ? null : JSON.parse(text(`${language}/figures.json`)),

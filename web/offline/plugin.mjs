@@ -2,6 +2,9 @@
 import { fileURLToPath } from "node:url";
 import { generateSW } from "workbox-build";
 
+/** The program and the models. */
+const PHOTO_FILES = "assets/straight_answer_photo*";
+
 const dist = fileURLToPath(new URL("../../dist/", import.meta.url));
 
 /** @returns {import("vite").Plugin} */
@@ -16,7 +19,15 @@ export function offline() {
         const { warnings } = await generateSW({
           globDirectory: dist,
           globPatterns: ["**/*"],
-          globIgnores: ["sw.js", "licenses.md"],
+          // What reads photos is large: kept once somebody has chosen one.
+          globIgnores: ["sw.js", "licenses.md", PHOTO_FILES],
+          runtimeCaching: [
+            {
+              urlPattern: /\/assets\/straight_answer_photo/,
+              handler: "CacheFirst",
+              options: { cacheName: "photo", expiration: { maxEntries: 4 } },
+            },
+          ],
           swDest: `${dist}sw.js`,
           inlineWorkboxRuntime: true,
           sourcemap: false,

@@ -12,16 +12,19 @@ import { openEngine } from "./core/remote.js";
 import { startWorker } from "./core/trusted.js";
 import address from "./core/worker.ts?worker&url";
 import { hangDoors } from "./page/doors.js";
+import { offerOwnLanguage } from "./page/own-language.js";
 import { StraightAnswerPage } from "./page/page.js";
 import type { PagePort } from "./state/page-port.js";
 import print from "./styles/print.css?url";
 import english from "./text/en/page.ftl?raw";
+import { browserLanguages, holdsSession, unitsOfRegion } from "./text/region.js";
 import { learn } from "./text/say.js";
 import { languageIn, speak } from "./text/spoken.js";
 import { showUnits, unitsIn } from "./text/units.js";
 
 const wanted = languageIn(location.search);
-showUnits(unitsIn(location.search));
+showUnits(unitsIn(location.search) ?? (holdsSession(location.hash) ? null : unitsOfRegion(browserLanguages())));
+offerOwnLanguage(wanted);
 const engine = openEngine(() => startWorker(address, wanted));
 
 learn(english);

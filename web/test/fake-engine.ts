@@ -54,6 +54,8 @@ export function readResult(of: Session): ReadResult {
     session: of,
     problems: [],
     notices: [],
+    doubts: [],
+    form: null,
     reading: {
       delimiter: "comma",
       decimal_mark: ".",
@@ -63,6 +65,14 @@ export function readResult(of: Session): ReadResult {
     },
   } as unknown as ReadResult;
 }
+
+const FACTS: Finding["facts"] = {
+  order: "not_known",
+  order_allowance: "included",
+  number: "not_said",
+  rests_on: "shots",
+  differs_on: [],
+};
 
 export function report(measure = "carry", margin: number | null = 5): Report {
   const decision = { kind: "cannot_tell" } as const;
@@ -75,12 +85,14 @@ export function report(measure = "carry", margin: number | null = 5): Report {
     estimate: null,
     words,
     numbers: { baseline: null, candidate: null },
+    printed: null,
+    facts: FACTS,
   };
   return {
     asked: { baseline: 0, candidate: 1, measure, goal: "higher", margin, margin_is_default: true, stopping: "unknown" },
     order: "unknown",
     rounds: 0,
-    answer: { candidate: 1, decision, estimate: null, words },
+    answer: { candidate: 1, decision, estimate: null, words, facts: FACTS },
     overlays: [],
     findings: [finding],
   } as unknown as Report;

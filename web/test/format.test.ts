@@ -4,7 +4,9 @@ import type { ColumnReading } from "../src/core/engine.js";
 import {
   buildCounts,
   distinctColumns,
+  endOf,
   goalsFor,
+  levelOf,
   measureView,
   moreOrLess,
   moreOrLessInWords,
@@ -40,6 +42,38 @@ describe("numbers", () => {
   });
 
   test("a probability is never zero", () => expect(probability(0)).toBe("< 0.001"));
+});
+
+describe("intervals", () => {
+  test("a level below all is not printed as all", () => {
+    const rows: [number, string][] = [
+      [0.95, "95"],
+      [0.9, "90"],
+      [0.983333, "98.3"],
+      [0.9996, "99.96"],
+      [0.99999992, "99.99999"],
+    ];
+    for (const [level, text] of rows) expect(levelOf(level)).toBe(`${text}\u00a0%`);
+  });
+
+  test("an end is not printed on the margin or on no difference, or across them", () => {
+    const yards = { unit: "yd", scale: 1, decimals: 0 };
+    const rows: [number, string][] = [
+      [4.73, "+4.7"],
+      [5.47, "+5.5"],
+      [-4.96, "\u22124.96"],
+      [0.3, "+0.3"],
+      [5, "+5"],
+      [30.2, "+30"],
+    ];
+    for (const [end, text] of rows) expect(endOf(end, 5, yards)).toBe(`${text}\u00a0yd`);
+    expect(endOf(4.73, null, yards)).toBe("+5\u00a0yd");
+  });
+
+  test("a chance is never all or none", () => {
+    expect(share(0.9999)).toBe("above 99\u00a0%");
+    expect(share(0.001)).toBe("below 1\u00a0%");
+  });
 });
 
 describe("what the golfer types", () => {

@@ -51,7 +51,7 @@ describe("the grid as a text", () => {
   test("rounds tell the order, and a unit that was chosen is said", () => {
     const grid = { ...withColumn(typed(), "round"), units: { carry: "m" } };
     const { text, hints } = written(grid, MEASURES);
-    expect(text.split("\n")[0]).toBe("Club\tCarry (m)\tOffline (yd)\tRound");
+    expect(text.split("\n")[0]).toBe("Club\tCarry (m)\tOffline (yd)\tLap");
     expect(hints.order).toBeUndefined();
     expect(hints.units).toEqual({ 1: "m" });
     expect(hints.columns?.[3]).toBe("round");
@@ -96,7 +96,7 @@ describe("the grid itself", () => {
 
   test("names and units come from the trade's list", () => {
     expect(headingOf("carry", typed(), MEASURES)).toEqual({ name: "Carry", unit: "yd" });
-    expect(headingOf("round", typed(), MEASURES)).toEqual({ name: "Round", unit: "" });
+    expect(headingOf("round", typed(), MEASURES)).toEqual({ name: "Lap", unit: "" });
   });
 });
 
@@ -158,7 +158,7 @@ describe("averages as a text", () => {
     } as unknown as ReadResult;
     expect(faults(result, writtenAverages(form, MEASURES), form, MEASURES)).toEqual([
       { club: 1, column: "carry", part: "deviation", message: "m" },
-      { club: 1, column: null, part: "average", message: "This is no number of shots." },
+      { club: 1, column: null, part: "average", message: "That is not a number of shots." },
     ]);
   });
 });

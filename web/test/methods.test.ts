@@ -5,6 +5,7 @@ import measuredRivals from "../../tests/rivals.json";
 import { messagesOf } from "../catalogues.mjs";
 import spanish from "../methods/es/figures.json";
 import { type Content, fill, type Row } from "../methods/fill.mjs";
+import frame from "../methods/frame.html?raw";
 import { MEASURES } from "./fake-engine.js";
 
 const files = import.meta.glob<string>("../methods/{en,es}/*.{html,ftl}", {
@@ -16,11 +17,12 @@ const LANGUAGES = ["en", "es"] as const;
 type Language = (typeof LANGUAGES)[number];
 const sectionsOf = (language: Language) =>
   Object.keys(files)
-    .filter((path) => path.startsWith(`../methods/${language}/`) && path.endsWith(".html"))
+    .filter((path) => path.startsWith(`../methods/${language}/`) && /\/\d[\w-]*\.html$/.test(path))
     .sort()
     .map((path) => files[path]!);
+const firstOf = (language: Language) => files[`../methods/${language}/first.html`]!;
 const wordsOf = (language: Language) => files[`../methods/${language}/words.ftl`]!;
-const FRAME = "%title% %page% <!-- contents --><!-- sections -->";
+const FRAME = frame;
 const rust = import.meta.glob<string>("../../crates/{stats,session,judging}/src/**/*.rs", {
   query: "?raw",
   import: "default",
@@ -28,20 +30,27 @@ const rust = import.meta.glob<string>("../../crates/{stats,session,judging}/src/
 
 const row = (target: number, change: Partial<Row> = {}): Row => ({
   target,
-  what: "equal builds <in turn>",
+  what: "equal clubs <in turn>",
   measured: 0.0312,
   se: 0.0019,
   sessions: 8000,
   at_least: null,
   at_most: 0.06,
   pass: true,
+  promised_at_most: 0.05,
+  promised_at_least: null,
+  unit: null,
   ...change,
 });
 
 /** The page of a language; without rates unless they are given. */
 const filled = (content: Partial<Content> = {}, language: Language = "en") =>
   fill(FRAME, {
+    part: "full",
     language,
+    firstPage: "first.html",
+    fullPage: "full.html",
+    first: firstOf(language),
     other: { language: "xx", name: "Other", file: "other.html" },
     words: wordsOf(language),
     figures: language === "es" ? spanish : null,
@@ -62,7 +71,7 @@ function behind(source: string, code: string): string | undefined {
 }
 
 test.each(LANGUAGES)("every constant on the page is the one in the code: %s", async (language) => {
-  const text = sectionsOf(language).join("\n");
+  const text = [firstOf(language), ...sectionsOf(language)].join("\n");
   const constants = [...text.matchAll(/<data value="([^"]+)"\s+data-code=(["'])(.*?): (.*?)\2>(.*?)<\/data>/gs)];
   expect(constants.length).toBe(text.split("<data ").length - 1);
   expect(constants.length).toBeGreaterThan(20);
@@ -77,8 +86,8 @@ test.each(LANGUAGES)("every constant on the page is the one in the code: %s", as
 describe("the page in Spanish", () => {
   /** What no language may change: sections, constants, what is measured where, sources by year and page. */
   const bones = (language: Language) =>
-    sectionsOf(language).map((text) => ({
-      ids: [...text.matchAll(/(?:id|href)="([^"]+)"/g)].map(([, id]) => id),
+    [firstOf(language), ...sectionsOf(language)].map((text) => ({
+      ids: [...text.matchAll(/(?:id|href)="([^"]+)"/g)].map(([, id]) => id!.replace(".es.html", ".html")),
       constants: [...text.matchAll(/<data value=.*?>/gs)].map(([tag]) => tag),
       measured: [...text.matchAll(/<!-- (.*?) -->/g)].map(([, mark]) => mark),
       sources: [...text.matchAll(/\d+ \(\d{4}\), \d+(?:–\d+)?/g)].map(([source]) => source),
@@ -107,7 +116,7 @@ describe("the page in Spanish", () => {
       names.filter((name) => /\b(each|with|called|equal|apart|looks?|rounds|scatter|typical|strong|the)\b/.test(name)),
     ).toEqual([]);
     expect(text).toContain(
-      "palos iguales por turnos, deriva típica, 15 con cada uno: llamados distintos en velocidad de bola",
+      "palos iguales alternados, deriva típica, 15 con cada uno: llamados distintos en velocidad de bola",
     );
     expect(text).toMatch(/razón real 2: fuera del intervalo<\/th><td>\d,\d\d\u00a0%/);
     expect(() => filled({ rows: [row(1)] }, "es")).toThrow("no words for");
@@ -122,22 +131,60 @@ describe("measured error rates", () => {
     expect(text).not.toMatch(/within their limits<\/summary>/);
   });
 
-  test("with them every figure stands at its method, in percent or in yards, and a missed limit is said", () => {
+  test("with them every figure stands beside its promise, in percent or in its unit, and what is worse is marked", () => {
     const text = filled({
       rows: [
         row(1),
-        row(2, { pass: false, measured: 0.081 }),
-        row(7, { at_least: 0.77, at_most: 0.86, measured: 0.8 }),
-        row(14, { what: "honest lead less the true one, yd", measured: -0.21, at_least: -0.6, at_most: 0.6 }),
+        row(2, { measured: 0.081 }),
+        row(7, { promised_at_most: null, promised_at_least: 0.8, at_least: 0.77, at_most: 0.86, measured: 0.791 }),
+        row(6, { what: "5 yd apart: called the same within 5 yd", measured: 0.0425 }),
+        row(14, { what: "honest lead less the true one", promised_at_most: null, measured: -0.21, unit: "yd" }),
+        row(22, { promised_at_most: null }),
       ],
+      sections: [...sectionsOf("en").map((text) => text.replace(/<!-- (?:in100|range|value) .*? -->/g, "7"))],
     });
-    expect(text).toContain("<strong>3 of 4</strong> figures lie within their limits, on 32,000 invented sessions");
-    expect(text).toContain("Measured: 1 of 2 within their limits");
-    expect(text).toMatch(/3\.12\u00a0%<\/td><td>0\.19\u00a0%<\/td>\s*<td>at most 6\.00\u00a0%/);
-    expect(text).toMatch(/8\.10\u00a0%.*?<strong>no<\/strong>/s);
-    expect(text).toContain("77.00\u00a0% to 86.00\u00a0%");
-    expect(text).toContain("\u22120.21\u00a0yd");
-    expect(text).toContain("equal builds &lt;in turn&gt;");
+    expect(text).toContain("Of 3 error rates 1 lie above the 5 in 100 that is promised. The highest is 8.1 in 100");
+    expect(text).toMatch(/Of 1 promised chances to find a\s+difference 1 came out lower, by 0.9 points at most/);
+    expect(text).toContain("48,000 invented sessions");
+    expect(text).toContain("Measured: wrong in 3.1 to 8.1 of 100, promised at most 5; 1 of 2 above the promise.");
+    expect(text).toMatch(/3\.12\u00a0%<\/td>\s*<td>0\.19\u00a0%<\/td><td>at most 5\u00a0%<\/td><td>kept/);
+    expect(text).toMatch(/8\.10\u00a0%.*?<strong>above the promise<\/strong>/s);
+    expect(text).toMatch(/79\.10\u00a0%<\/td>.*?<td>80\u00a0%<\/td><td><strong>below the promise<\/strong>/s);
+    expect(text).toMatch(/called the same within 5 yd<\/th><td>4\.25\u00a0%<\/td>/);
+    expect(text).toMatch(/\u22120\.21\u00a0yd<\/td>\s*<td>0\.00\u00a0yd<\/td><td>nothing/);
+    expect(text).toContain("equal clubs &lt;in turn&gt;");
+  });
+
+  test("a rate is no yardage: whatever has no unit is a share", () => {
+    for (const { what, measured, unit } of calibration) expect(unit !== null || measured <= 1, what).toBe(true);
+    const text = filled({ rows: calibration, rivals: measuredRivals });
+    expect(text).toMatch(/90 each: called the same within 5 yd<\/th><td>4\.2\d\u00a0%/);
+    expect(text).not.toMatch(/within 5 yd<\/th><td>[\d.]+\u00a0yd/);
+  });
+
+  test("± is that of the rate itself, also above one half", () => {
+    const rates = calibration.filter(({ unit }) => unit === null);
+    expect(rates.some(({ measured }) => measured > 0.9)).toBe(true);
+    for (const { what, measured, se, sessions } of rates) {
+      const share = Math.min(Math.max(measured, 1 / sessions), 1 - 1 / sessions);
+      expect(se, what).toBeCloseTo(Math.sqrt((share * (1 - share)) / sessions), 9);
+    }
+  });
+
+  test("every error rate but those for comparison carries the promise that the page's words make", () => {
+    for (const { what, promised_at_most, promised_at_least, unit } of calibration)
+      if (unit === null && !what.startsWith("for comparison"))
+        expect(promised_at_most === 0.05 || (promised_at_least ?? 0) > 0, what).toBe(true);
+  });
+
+  test.each(LANGUAGES)("rows say clubs, laps and units, never a name of the code: %s", (language) => {
+    const text = filled({ rows: calibration, rivals: measuredRivals }, language);
+    const names = [...text.matchAll(/<th scope="row">(.*?)<\/th>/gs)].map(([, name]) => name!);
+    expect(names.length).toBeGreaterThan(calibration.length);
+    for (const name of names) {
+      expect(name).not.toMatch(/\w_\w|\bbuilds?\b|\brounds?\b|\brondas?\b|\bmiradas?\b|\bSD\b/);
+      expect(name).not.toMatch(/(?:carry|offline|speed|spin rate) [\d.]+ apart/);
+    }
   });
 
   test.each(LANGUAGES)("every target that is measured has its place: %s", (language) => {
@@ -146,7 +193,9 @@ describe("measured error rates", () => {
         .join("")
         .matchAll(/<!-- measured ([\d ]+) -->/g),
     ].flatMap(([, targets]) => targets!.split(" ").map(Number));
-    expect(named.sort((a, b) => a - b)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 16, 17]);
+    expect(named.sort((a, b) => a - b)).toEqual([
+      1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 16, 17, 18, 19, 20, 21, 22,
+    ]);
   });
 });
 
@@ -170,6 +219,54 @@ test("other methods stand beside the answer's, a column for each kind of session
   expect(text).toMatch(/&lt;other&gt;, 9 shots each<\/th><td>9\.0\u00a0%/);
   expect(text).toContain("standard error at most 0.7 points");
 });
+
+/** Words that an adult reads in a minute: M. Brysbaert, Journal of Memory and Language 109 (2019), 104047. */
+const WORDS_A_MINUTE = 238;
+
+describe.each(LANGUAGES)("the first page: %s", (language) => {
+  const page = filled({ part: "first", rows: calibration, rivals: measuredRivals }, language);
+  const own = firstOf(language);
+
+  test("is read in two minutes", () => {
+    const [, body = ""] = /<h1>(.*)<\/main>/s.exec(page) ?? [];
+    const read = body.replace(/<ul class="contents">.*?<\/ul>/s, "").replace(/<[^>]*>/g, " ");
+    const words = read.split(/\s+/).filter((word) => /[\p{L}\d]/u.test(word)).length;
+    expect(words).toBeGreaterThan(300);
+    expect(words).toBeLessThanOrEqual(2 * WORDS_A_MINUTE);
+  });
+
+  test("leads to every section of the full one, also from a link that was made before there were two", () => {
+    const sections = [
+      ...sectionsOf(language)
+        .join("")
+        .matchAll(/<section id="([\w-]+)"/g),
+    ].map(([, id]) => id!);
+    for (const id of sections) expect(page).toContain(`<li id="${id}"><a href="./full.html#${id}">`);
+  });
+
+  test("has its numbers from the table, and says where one is above the promise", () => {
+    expect(own.replace(/<[^>]*>/g, "")).not.toMatch(/\d+[.,]\d/);
+    const rates = calibration.filter(({ promised_at_most }) => promised_at_most !== null);
+    const highest = rates.reduce((most, rate) => (rate.measured > most.measured ? rate : most));
+    expect(own).toContain(
+      `<!-- in100 ${highest.target} ${highest.what.split(", ").slice(1).join(", ").split(" called")[0]} -->`,
+    );
+    expect(page).toContain(language === "en" ? "above the promise" : "por encima de lo prometido");
+    expect(page).not.toMatch(/<!-- /);
+  });
+});
+
+test.each(LANGUAGES)(
+  "no sentence has a source from memory, and counted numbers say what counts them: %s",
+  (language) => {
+    const text = sectionsOf(language).join("");
+    expect(text).not.toMatch(/from memory|de memoria|later public description|descripción pública posterior/);
+    // What is promised, and what a test of the tree counts where it stands.
+    for (const [, number] of text.matchAll(/(\d+) (?:of|in|de cada) 100\b/g))
+      expect(["5", "10", "90", "92", "95", "8"], number).toContain(number);
+    for (const counted of ["chances_hold", "a_known_cause", "calibrate --only 22"]) expect(text).toContain(counted);
+  },
+);
 
 test.each(LANGUAGES)("the margins are those of the core, and links inside the page lead somewhere: %s", (language) => {
   const text = filled({}, language);

@@ -30,20 +30,20 @@ const withReading = (given: Given, result: ReadResult): Given => ({ ...given, re
 
 describe("whose shots", () => {
   const [first] = withMore([], [text("a")]) as [Given];
-  const read = withReading(first, reading(["Build 1"], true));
+  const read = withReading(first, reading(["Club 1"], true));
 
   test("a text that names no club is asked about, until the golfer says it", () => {
     expect(hintsFor(first)).toEqual({});
-    expect(unnamed(read)).toBe("Build 1");
-    const [named] = renamed([read], "Build 1", "Mine") as [Given];
+    expect(unnamed(read)).toBe("Club 1");
+    const [named] = renamed([read], "Club 1", "Mine") as [Given];
     expect(named).toMatchObject({ hints: { build: "Mine" }, result: null });
     expect(unnamed(withReading(named, reading(["Mine"])))).toBeNull();
   });
 
   test("shots without a club in a second text never fall to a club that is there", () => {
     const [, second] = withMore([read], [text("b")]) as [Given, Given];
-    expect(hintsFor(second)).toEqual({ build: "Build 2" });
-    expect(unnamed(withReading(second, reading(["Build 2"])))).toBe("Build 2");
+    expect(hintsFor(second)).toEqual({ build: "Club 2" });
+    expect(unnamed(withReading(second, reading(["Club 2"])))).toBe("Club 2");
     expect(unnamed(withReading(second, reading(["Driver"])))).toBeNull();
   });
 

@@ -141,3 +141,15 @@ describe("columns that say no unit", () => {
     expect((await reading({ units: { 0: "ft" } })).at(-1)).toEqual({ units: { 0: "ft", 3: "km/h" } });
   });
 });
+
+describe("in meters with miles an hour", () => {
+  beforeEach(() => showUnits("mixed"));
+  afterEach(() => showUnits(null));
+
+  test("lengths are converted, speeds stay", () => {
+    expect(unitsIn("?units=mixed")).toBe("mixed");
+    expect(amountOf(250, view("carry"))).toBe("229\u00a0m");
+    expect(amountOf(100, view("ball_speed"))).toBe("100.0\u00a0mph");
+    expect(manner("es-ES")).toBe("es-ES mixed");
+  });
+});

@@ -12,8 +12,12 @@ const TYPE: &str = r#"
 export type Voice = {
   /** The table of a language, as it stands beside the package (`straight_answer_es.txt`); left out, English. */
   table?: string | null;
-  /** What distances and speeds are shown in; left out, yards and miles an hour. */
-  units?: "yards" | "meters" | null;
+  /** What distances and speeds are shown in; left out, yards and miles an hour. "meters" goes with kilometers an hour. */
+  units?: "yards" | "meters" | "meters_and_mph" | null;
+  /** Whether decimals follow a point, whatever the language's own mark: in Mexico Spanish has one, in Spain a comma. */
+  point?: boolean | null;
+  /** Whose shots are spoken of; left out, those of who reads it. */
+  whose?: "own" | "sender" | null;
 };
 "#;
 
@@ -23,6 +27,15 @@ export type Voice = {
 struct Wanted {
     table: Option<String>,
     units: Option<WantedUnits>,
+    point: Option<bool>,
+    whose: Option<WantedWhose>,
+}
+
+#[derive(Deserialize)]
+#[serde(rename_all = "snake_case")]
+enum WantedWhose {
+    Own,
+    Sender,
 }
 
 #[derive(Deserialize)]
@@ -30,6 +43,7 @@ struct Wanted {
 enum WantedUnits {
     Yards,
     Meters,
+    MetersAndMph,
 }
 
 /// The voice that a caller wants; English in yards where nothing is said.
@@ -37,9 +51,10 @@ pub(crate) fn heard(voice: JsValue) -> Result<Voice, JsValue> {
     if voice.is_null() || voice.is_undefined() {
         return Ok(Voice::english());
     }
-    let Wanted { table, units } = understood(voice, "voice", &Voice::english())?;
+    let Wanted { table, units, point, whose } = understood(voice, "voice", &Voice::english())?;
     let units = match units {
         Some(WantedUnits::Meters) => Units::Meters,
+        Some(WantedUnits::MetersAndMph) => Units::MetersAndMph,
         Some(WantedUnits::Yards) | None => Units::Yards,
     };
     let language = match table.as_deref().map(Language::from_table) {
@@ -47,7 +62,11 @@ pub(crate) fn heard(voice: JsValue) -> Result<Voice, JsValue> {
         Some(Ok(language)) => language,
         Some(Err(_)) => return Err(thrown(&of_another_version())),
     };
-    Ok(Voice::new(language, units))
+    let voice = Voice::new(language, units).with_point(point.unwrap_or(false));
+    Ok(match whose {
+        Some(WantedWhose::Sender) => voice.of_the_sender(),
+        Some(WantedWhose::Own) | None => voice,
+    })
 }
 
 /// Said in English: the other language is what could not be taken.

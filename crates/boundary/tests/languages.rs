@@ -104,7 +104,7 @@ fn held(path: &str, english: &Value, spanish: &Value, faults: &mut BTreeSet<Stri
 
 /// Names of measures and the like may be one word.
 fn may_be_a_word(path: &str) -> bool {
-    ["name", "label", "gap", "value"].iter().any(|key| path.ends_with(key))
+    ["name", "label", "gap", "value", "reason"].iter().any(|key| path.ends_with(key))
 }
 
 /// Three words or more in small letters.

@@ -4,6 +4,7 @@
 
 mod bench_inputs;
 mod calibrate;
+mod coherence;
 mod demo;
 mod folder;
 mod simulate;
@@ -28,6 +29,7 @@ fn command(words: &[&str]) -> Result<()> {
         ["demo"] => demo::write(),
         ["simulate", options @ ..] => simulate::report::print(options),
         ["calibrate", options @ ..] => calibrate::run(options),
+        ["coherence", options @ ..] => coherence::run(options),
         ["rivals"] => calibrate::rivals::run(),
         ["bench-inputs", folder] => bench_inputs::write(folder.as_ref()),
         other => bail!("`{}` is not a command: see `cargo xtask help`", other.join(" ")),

@@ -5,7 +5,7 @@
 
 use crate::judge::{Judged, Judgment, judge};
 use crate::settle::settle;
-use crate::verdict::{Decision, DecisionKind, Direction, Matters};
+use crate::verdict::{DecisionKind, Direction, Matters};
 use serde::{Deserialize, Serialize};
 use session::known::Known;
 use session::measure::MeasureId;
@@ -124,11 +124,17 @@ pub fn feel(say: &OwnSay, judged: &Judged<'_>) -> Result<FeelFacts, FeelRefused>
         let build = build?;
         Some(FeltFacts { build, feeling, agreement: agreement(judged, build, feeling) })
     });
-    Ok(FeelFacts { felt: felt.collect(), left_open: judged.headline().and_then(|j| left_open(&j.decision)) })
+    Ok(FeelFacts { felt: felt.collect(), left_open: judged.headline().and_then(left_open) })
 }
 
-fn left_open(decision: &Decision) -> Option<LeftOpen> {
+/// Not where the two differ on another measure, nor while the rounds of a plan that could still tell remain.
+fn left_open(judgment: &Judgment) -> Option<LeftOpen> {
+    let decision = &judgment.decision;
+    if !judgment.facts.differs_on.is_empty() {
+        return None;
+    }
     match decision.kind {
+        DecisionKind::CannotTell if judgment.facts.rounds_to_go().is_some() => None,
         DecisionKind::Same => Some(LeftOpen::Same),
         DecisionKind::CannotTell => Some(LeftOpen::CannotTell),
         DecisionKind::Different if decision.matters == Some(Matters::No) => Some(LeftOpen::TooSmall),

@@ -1,13 +1,19 @@
 //! Every candidate on every measure, judged: which levels apply, and what was decided.
 
-use crate::analysis::{Aspect, Basis, Comparison, Estimate, Include, Levels, Pair, compare};
+use crate::analysis::{
+    AskedOf, Aspect, Basis, Comparison, Estimate, Include, Levels, Pair, PartOf, compare, estimate, nearer,
+};
+use crate::facts::{HowHit, PairFacts, SetAside};
 use crate::holm::{self, Member};
 use crate::settle::{Asked, Candidate, Settled};
-use crate::verdict::{Decision, DecisionKind, decide, decide_ratio};
+use crate::verdict::{Decision, DecisionKind, Matters, decide, decide_ratio};
 use session::Session;
 use session::measure::{Margin, MeasureId};
 use session::names::short_name;
 use session::question::Goal;
+
+/// Of shots of a measure of which nothing is known.
+const NORMAL_KURTOSIS: f64 = 3.0;
 
 /// One candidate against the baseline on one measure, decided.
 #[derive(Debug, Clone, PartialEq)]
@@ -32,14 +38,14 @@ pub struct Judgment {
     pub with_all: Decision,
     /// On those not set aside.
     pub without_left_out: Decision,
-    /// Shots of the pair that were set aside.
-    pub left_out: usize,
     /// Rounds that hold both builds.
     pub shared_rounds: u32,
     /// Builds held against the baseline.
     pub candidates: usize,
     /// Size and uncertainty, where something can be estimated.
     pub estimate: Option<Estimate>,
+    /// What is known of how it came about.
+    pub facts: PairFacts,
 }
 
 impl Judgment {
@@ -53,7 +59,8 @@ impl Judgment {
     /// shots left out cannot be told either, and that is not the order's doing.
     #[must_use]
     pub fn order_hides_it(&self) -> bool {
-        self.with_all.kind == DecisionKind::CannotTell && self.drift_to_explain() > 0.0
+        let in_turn = matches!(self.facts.order, HowHit::InTurn | HowHit::InTurnNotCompared);
+        self.with_all.kind == DecisionKind::CannotTell && !in_turn && self.drift_to_explain() > 0.0
     }
 
     /// Whether a comparison of plain averages, blind to order and looks, would have found a difference.
@@ -112,6 +119,8 @@ pub fn judge(settled: Settled<'_>) -> Judged<'_> {
         judgment.levels.different = member.level;
     }
     decided(&settled, &mut judgments);
+    let per_measure = settled.candidates.len();
+    note_other_differences(per_measure, &mut judgments);
     let asked = &judgments[..settled.candidates.len()];
     let headline = match settled.question.candidate {
         Some(chosen) => asked.iter().position(|judgment| judgment.candidate == chosen),
@@ -136,6 +145,9 @@ fn compared(settled: &Settled<'_>) -> Vec<Judgment> {
 
 fn undecided(settled: &Settled<'_>, asked: &Asked, candidate: &Candidate, pair: Pair) -> Judgment {
     let undecided = Decision::undecided();
+    let (stopping, rounds) = (&settled.question.stopping, candidate.shared_rounds);
+    let facts =
+        PairFacts::of(settled.session, stopping, candidate.levels.rule, rounds, &pair, asked.aspect());
     Judgment {
         baseline: settled.question.baseline,
         candidate: candidate.build,
@@ -147,10 +159,10 @@ fn undecided(settled: &Settled<'_>, asked: &Asked, candidate: &Candidate, pair: 
         decision: undecided,
         with_all: undecided,
         without_left_out: undecided,
-        left_out: candidate.left_out,
         shared_rounds: candidate.shared_rounds,
         candidates: settled.candidates.len(),
         estimate: None,
+        facts,
     }
 }
 
@@ -158,24 +170,54 @@ fn undecided(settled: &Settled<'_>, asked: &Asked, candidate: &Candidate, pair: 
 fn decided(settled: &Settled<'_>, judgments: &mut [Judgment]) {
     let per_measure = settled.candidates.len().max(1);
     for (asked, of_measure) in settled.measures.iter().zip(judgments.chunks_mut(per_measure)) {
-        let some_left_out = of_measure.iter().any(|judgment| judgment.left_out > 0);
+        let parts: Vec<PartOf> = settled.candidates.iter().map(|candidate| candidate.left_out).collect();
+        let some_left_out = parts.iter().chain([&settled.left_out]).any(|part| part.shots > 0);
         let rest = some_left_out.then(|| settled.table.measured(&asked.measure, Include::NotLeftOut));
-        for judgment in of_measure {
+        let unit = match asked.aspect() {
+            Aspect::Average => reported_unit(&asked.measure, settled.session),
+            Aspect::Spread => String::new(),
+        };
+        let kurtosis = asked.measure.usual().map_or(NORMAL_KURTOSIS, |known| known.facts().kurtosis);
+        for (judgment, part) in of_measure.iter_mut().zip(parts) {
             judgment.with_all = decision(&judgment.pair, &judgment.levels, judgment.margin);
-            let rest = rest.as_ref().filter(|_| judgment.left_out > 0);
-            judgment.without_left_out = rest.map_or(judgment.with_all, |rest| {
-                let pair = compare(rest, judgment.baseline, judgment.candidate, asked.aspect());
-                decision(&pair, &judgment.levels, judgment.margin)
-            });
-            judgment.decision = judgment.with_all.unless_it_depends(&judgment.without_left_out);
-            let unit = match asked.aspect() {
-                Aspect::Average => reported_unit(&asked.measure, settled.session),
-                Aspect::Spread => String::new(),
+            judgment.without_left_out = judgment.with_all;
+            let (levels, margin, candidates) = (judgment.levels, judgment.margin, judgment.candidates);
+            let asked_of = AskedOf { levels: &levels, unit: &unit, margin, candidates, kurtosis };
+            let estimated = |pair: &Pair, decided: &Decision| {
+                Some(estimate(pair.comparison.as_ref().ok()?, decided, &asked_of))
             };
-            judgment.estimate = judgment.comparison().map(|comparison| {
-                comparison.estimate(&judgment.levels, &unit, judgment.margin, judgment.candidates)
-            });
+            if let Some(rest) = rest.as_ref().filter(|_| part.shots + settled.left_out.shots > 0) {
+                let pair = compare(rest, judgment.baseline, judgment.candidate, asked.aspect());
+                judgment.without_left_out = decision(&pair, &levels, margin);
+                judgment.facts.set_aside = Some(SetAside {
+                    baseline: settled.left_out,
+                    candidate: part,
+                    slips: settled.table.slips(&judgment.measure, [judgment.baseline, judgment.candidate]),
+                    with_all: judgment.with_all,
+                    without: judgment.without_left_out,
+                    estimate_without: estimated(&pair, &judgment.without_left_out),
+                });
+            }
+            judgment.decision = judgment.with_all.unless_it_depends(&judgment.without_left_out);
+            if judgment.goal == Goal::NearerZero {
+                judgment.decision.nearer = nearer(&judgment.decision, &judgment.pair.numbers, &levels);
+            }
+            judgment.estimate = estimated(&judgment.pair, &judgment.decision);
         }
+    }
+}
+
+/// To each judgment, on which other measures its two builds differ: advice on one measure reads all.
+fn note_other_differences(per_measure: usize, judgments: &mut [Judgment]) {
+    let differs =
+        |j: &Judgment| j.decision.kind == DecisionKind::Different && j.decision.matters != Some(Matters::No);
+    let found: Vec<Option<MeasureId>> =
+        judgments.iter().map(|j| differs(j).then(|| j.measure.clone())).collect();
+    for (at, judgment) in judgments.iter_mut().enumerate() {
+        let of_the_same = found.iter().enumerate().filter(|(other, _)| {
+            *other != at && other.checked_rem(per_measure) == at.checked_rem(per_measure)
+        });
+        judgment.facts.differs_on = of_the_same.filter_map(|(_, measure)| measure.clone()).collect();
     }
 }
 

@@ -40,6 +40,7 @@ pub mod analysis;
 pub mod cause;
 pub mod claim;
 pub mod consistency;
+pub mod facts;
 pub mod feel;
 pub mod flying;
 pub mod fragile;

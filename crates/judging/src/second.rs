@@ -57,7 +57,7 @@ pub struct Cell {
 pub struct Effect {
     /// Its size, in the measure's unit.
     pub value: f64,
-    /// The interval that decides.
+    /// The interval that decided: for 'the same' the one that lies inside the margin.
     pub range: Interval,
     /// What was decided.
     pub decision: Decision,
@@ -77,6 +77,8 @@ pub struct Effect {
 pub struct SecondFacts {
     /// The measure.
     pub measure: MeasureId,
+    /// The smallest difference that matters on it; `None` where nothing is known of that.
+    pub margin: Option<f64>,
     /// Names of the conditions.
     pub names: [String; 2],
     /// Baseline and candidate, each in both conditions.
@@ -141,11 +143,12 @@ pub fn second(request: &SecondRequest) -> Result<SecondFacts, SecondRefused> {
             let ends = careful.interval(level);
             Interval { low: ends.low, high: ends.high, level: level.coverage() }
         };
-        let different = range(levels.different);
+        let (different, same) = (range(levels.different), range(levels.same));
+        let decision = decide(&different, &same, margin);
         Effect {
             value: term.diff,
-            decision: decide(&different, &range(levels.same), margin),
-            range: different,
+            decision,
+            range: if decision.is_inside_the_margin() { same } else { different },
             order_allowance: allowance,
             se: term.se,
             df: term.df,
@@ -154,6 +157,7 @@ pub fn second(request: &SecondRequest) -> Result<SecondFacts, SecondRefused> {
     };
     Ok(SecondFacts {
         measure: question.measure.clone(),
+        margin,
         names: names.clone().unwrap_or_else(|| ["before".into(), "after".into()]),
         cells,
         build: effect(&fitted.build, by_build),

@@ -4,7 +4,7 @@
 //! Everything that judges starts here. Margins are in canonical units whatever the units shown, so that the same request
 //! gets the same decision in front of every reader.
 
-use crate::analysis::{Aspect, Levels, ShotTable, levels};
+use crate::analysis::{Aspect, Levels, PartOf, ShotTable, levels};
 use session::Session;
 use session::few;
 use session::measure::{Margin, MeasureId};
@@ -58,8 +58,8 @@ pub struct Candidate {
     pub shared_rounds: u32,
     /// How strict the answer must be before several comparisons share the error.
     pub levels: Levels,
-    /// Shots of the pair that were set aside.
-    pub left_out: usize,
+    /// Its shots that were set aside.
+    pub left_out: PartOf,
 }
 
 /// A question that can be asked of a session, every gap filled.
@@ -75,6 +75,8 @@ pub struct Settled<'a> {
     pub measures: Vec<Asked>,
     /// Every build but the baseline.
     pub candidates: Vec<Candidate>,
+    /// Shots of the baseline that were set aside.
+    pub left_out: PartOf,
 }
 
 /// Fills every gap of the question.
@@ -96,7 +98,7 @@ pub fn settle<'a>(question: &'a Question, session: &'a Session) -> Result<Settle
                 build,
                 shared_rounds,
                 levels: *by_rounds.entry(shared_rounds, || levels(&question.stopping, shared_rounds)),
-                left_out: table.left_out(question.baseline, build),
+                left_out: table.left_out(build),
             }
         })
         .collect();
@@ -105,6 +107,7 @@ pub fn settle<'a>(question: &'a Question, session: &'a Session) -> Result<Settle
         question,
         measures: measures.map(|measure| Asked::of(question, measure)).collect(),
         candidates,
+        left_out: table.left_out(question.baseline),
         table,
     })
 }

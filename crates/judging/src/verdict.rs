@@ -66,10 +66,25 @@ pub enum Why {
     SpreadMissing,
     /// Spread was asked for, and averages do not hold it.
     OnlyAverages,
-    /// Every shot has the same value: the numbers were probably rounded or copied.
+    /// All shots of a build have the same value: the numbers were probably rounded or copied.
     NoScatter,
+    /// Every round shows the same gap, without scatter around it: the same suspicion.
+    NoScatterInRounds,
     /// The answer changes with the shots that were left out.
     DependsOnLeftOut,
+}
+
+/// Which of two builds is nearer to zero, where nearer is better.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Nearer {
+    /// The candidate.
+    Candidate,
+    /// The baseline.
+    Baseline,
+    /// They differ, and these shots leave open which of them is nearer.
+    NotSettled,
 }
 
 /// A decision with its reasons.
@@ -87,13 +102,16 @@ pub struct Decision {
     /// For `cannot_answer`, and for `cannot_tell` with a special cause.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub why: Option<Why>,
+    /// For `different` where nearer to zero is better: which of the two is.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub nearer: Option<Nearer>,
 }
 
 impl Decision {
     /// The session cannot answer, and this is why.
     #[must_use]
     pub const fn cannot_answer(why: Why) -> Self {
-        Self { kind: DecisionKind::CannotAnswer, matters: None, direction: None, why: Some(why) }
+        Self { why: Some(why), ..Self::plain(DecisionKind::CannotAnswer) }
     }
 
     /// Nothing was decided yet.
@@ -102,7 +120,14 @@ impl Decision {
     }
 
     const fn plain(kind: DecisionKind) -> Self {
-        Self { kind, matters: None, direction: None, why: None }
+        Self { kind, matters: None, direction: None, why: None, nearer: None }
+    }
+
+    /// Whether the interval that must lie inside the margin decided: for `same`, and for a difference that is too small
+    /// to matter. It is narrower than the other, so that it lies on the same side of zero.
+    #[must_use]
+    pub fn is_inside_the_margin(&self) -> bool {
+        self.kind == DecisionKind::Same || self.matters == Some(Matters::No)
     }
 
     /// Whether two decisions would tell the golfer something different.
@@ -126,7 +151,8 @@ impl Decision {
 ///
 /// Both intervals are of candidate − baseline, widened and with their allowance already in them.
 /// Without a margin nothing can be 'the same', and nobody can say whether a difference matters.
-/// Source of the two-interval rule: two one-sided tests, Schuirmann (1987), from memory.
+/// Source of the two-interval rule: two one-sided tests, D. J. Schuirmann, J. Pharmacokinetics and
+/// Biopharmaceutics 15 (1987), 657–680.
 #[must_use]
 pub fn decide(different: &Interval, equivalence: &Interval, margin: Option<f64>) -> Decision {
     let inside = margin.is_some_and(|m| equivalence.low > -m && equivalence.high < m);
@@ -143,7 +169,7 @@ pub fn decide(different: &Interval, equivalence: &Interval, margin: Option<f64>)
         () if nearest >= m => Matters::Yes,
         () => Matters::Maybe,
     });
-    Decision { kind: DecisionKind::Different, matters, direction: Some(direction), why: None }
+    Decision { matters, direction: Some(direction), ..Decision::plain(DecisionKind::Different) }
 }
 
 /// The same decision for a ratio of spreads, where 'no difference' is 1 and the margin a ratio above 1.

@@ -1,5 +1,6 @@
 //! What the golfer says about the text; every part overrules the guess of the same name.
 
+use crate::doubt::Settled;
 use crate::outcome::{Delimiter, Layout, LineIs, Role};
 use serde::{Deserialize, Serialize};
 use session::few::Map;
@@ -63,4 +64,11 @@ pub struct Hints {
     /// Read the letters O, l, I, S and B in numbers as the digits 0, 1, 1, 5 and 8.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub letters_as_digits: Option<bool>,
+    /// What was said to doubts, by their keys.
+    #[cfg_attr(
+        feature = "typescript",
+        ts(optional, as = "Option<std::collections::BTreeMap<String, Settled>>")
+    )]
+    #[serde(skip_serializing_if = "Map::is_empty")]
+    pub settled: Map<String, Settled>,
 }

@@ -2,7 +2,7 @@
 //!
 //! Layers, each seeing only those above it in this list: what is given and found ([`hints`], [`outcome`], [`remarks`]);
 //! `lexicon`, what a cell or a heading means; `cut`, from text to cells; `understand`, what columns hold; `take`, from
-//! cells to shots; `report`, what is said of it. [`read()`] is the one way through. It sees no statistics.
+//! cells to shots; `report`, what is said of it; `doubts`, what only the golfer can say. [`read()`] is the one way through. It sees no statistics.
 //!
 //! ```
 //! use reading::{Hints, read};
@@ -21,6 +21,9 @@
 #![warn(clippy::disallowed_methods)]
 
 mod cut;
+pub mod doubt;
+mod doubts;
+pub mod form;
 pub mod hints;
 mod join;
 mod lexicon;
@@ -30,6 +33,7 @@ pub mod outcome;
 mod own;
 mod plain;
 mod position;
+mod prose;
 mod read;
 mod refusals;
 pub mod remarks;
@@ -41,6 +45,8 @@ mod trim;
 mod understand;
 
 pub use cut::file::{Encoding, FileIs, NotText, recognize};
+pub use doubt::{Choice, Doubt, DoubtKind, Sample, Settled};
+pub use form::{AveragesRow, Form, ListRow};
 pub use hints::Hints;
 pub use join::join;
 pub use outcome::{

@@ -15,5 +15,8 @@ pub(crate) const MAX_COLUMNS: usize = 200;
 /// Problems and notices listed one by one; further ones are counted.
 pub(crate) const MAX_LISTED: usize = 200;
 
+/// Longest name of a build or a measure, and longest reason, in characters: a quote that never closes is none.
+pub(crate) const MAX_NAME: usize = 200;
+
 /// Longest piece of the text repeated in a message, in characters.
 pub(crate) const MAX_QUOTED: usize = 40;

@@ -3,6 +3,8 @@
 //! Everything that was guessed stands in [`Reading`] and can be overruled through
 //! [`crate::Hints`] in the same words.
 
+use crate::doubt::Doubt;
+use crate::form::Form;
 use crate::remarks::{Notice, Problem};
 use serde::{Deserialize, Serialize};
 use session::Session;
@@ -120,6 +122,8 @@ pub enum Layout {
     Blocks,
     /// One column for each build, all of one measure.
     ColumnPerBuild,
+    /// One row for each build, its shots one behind the other; a row of [`RowCounts`] is then a shot.
+    RowPerBuild,
     /// Each build has its own set of columns beside the others.
     SideBySide,
     /// Columns stand one below the other, as text taken from a photo has them.
@@ -265,4 +269,8 @@ pub struct ReadResult {
     pub reading: Reading,
     /// Figures in the file that cannot come from its shots.
     pub gaps: Vec<SummaryGap>,
+    /// What only the golfer can say, most urgent first; the answer waits for it.
+    pub doubts: Vec<Doubt>,
+    /// What was found in sentences, for a form that opens filled in.
+    pub form: Option<Form>,
 }

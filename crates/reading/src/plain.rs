@@ -3,18 +3,20 @@
 //! It goes through the same stages as [`crate::read()`] and gives the same result, or none: whatever would need
 //! another stage is left to the whole reader. A page that starts with this alone has a third as much to load.
 
+use crate::cut::shape;
 use crate::cut::{blocks, delimited, down, lines};
+use crate::doubts;
 use crate::hints::Hints;
 use crate::lexicon::word::Word;
 use crate::limits::{MAX_BYTES, MAX_COLUMNS};
 use crate::outcome::{Delimiter, Layout, ReadResult};
 use crate::own::write::MARK;
 use crate::report::finish::Shown;
-use crate::report::{finish, plausible, whole};
+use crate::report::{finish, whole};
 use crate::take::around::Around;
 use crate::take::ctx::Ctx;
 use crate::take::strand::strands;
-use crate::take::{averages, shots};
+use crate::take::{averages, breaks, shots};
 use crate::talk::Talk;
 use crate::trim::{has, is_blank};
 use crate::understand::column::Column;
@@ -37,6 +39,9 @@ pub fn read_plain(text: &str, voice: &Voice) -> Option<ReadResult> {
     if is_wide || down::has_measures_down(&grid, &hints) {
         return None;
     }
+    if !shape::is_plain(&grid) {
+        return None;
+    }
     let sorted = blocks::sort(&grid, &hints);
     let [block] = sorted.blocks.as_slice() else { return None };
     block.headings?;
@@ -48,22 +53,28 @@ pub fn read_plain(text: &str, voice: &Voice) -> Option<ReadResult> {
     columns::assign(&mut columns, &hints, false, &grid, &block.body);
     let mut ctx = Ctx::new(&grid, &hints, Talk::new(voice), text.len());
     shots::read_block(&mut ctx, block, &columns, &strands(&columns));
+    if breaks::are_among(&ctx, &sorted.others) {
+        return None;
+    }
     if !ctx.summaries.is_empty() || ctx.too_many_summaries {
+        return None;
+    }
+    let columns: Vec<&Column<'_>> = columns.iter().collect();
+    if !doubts::settle(&mut ctx, &columns, None).is_empty() {
         return None;
     }
     whole::settle(&mut ctx, true);
     if ctx.draft.session.shots.is_empty() {
         return None;
     }
-    let columns: Vec<&Column<'_>> = columns.iter().collect();
-    let questions = plausible::question(&ctx.draft, &columns, &mut ctx.talk);
     let shown = Shown {
         delimiter,
         layout: Layout::Rows,
         single: None,
         gaps: Vec::new(),
         measures: Vec::new(),
-        questions,
+        doubts: Vec::new(),
+        questions: Vec::new(),
     };
     Some(finish::finish(ctx, &sorted, &columns, shown))
 }

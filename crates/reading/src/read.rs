@@ -7,17 +7,21 @@
 
 use crate::cut::blocks::{Block, Sorted};
 use crate::cut::grid::Grid;
-use crate::cut::{blocks, down, source, stacked};
+use crate::cut::shape::{self, Laid, Single};
+use crate::cut::{blocks, down, lines, source, stacked};
+use crate::doubts;
+use crate::form::Form;
 use crate::hints::Hints;
-use crate::outcome::{Delimiter, Layout, ReadResult};
+use crate::outcome::{Delimiter, Layout, LineIs, ReadResult};
 use crate::own;
+use crate::prose;
 use crate::remarks::ProblemKind;
 use crate::report::finish::Shown;
-use crate::report::{agreement, finish, plausible, whole};
+use crate::report::{agreement, finish, whole};
 use crate::take::around::Around;
 use crate::take::ctx::Ctx;
 use crate::take::strand::strands;
-use crate::take::{averages, receipt, second_factor, shots, summary};
+use crate::take::{averages, breaks, receipt, second_factor, shots, summary};
 use crate::talk::{Talk, place};
 use crate::trim::is_blank;
 use crate::understand::column::Column;
@@ -33,11 +37,23 @@ pub fn read(text: &str, hints: &Hints, voice: &Voice) -> ReadResult {
     if let Some(own) = own::read::read(text, hints, voice) {
         return own;
     }
+    let hints = &*doubts::told(hints);
     let mut talk = Talk::new(voice);
     if text.chars().all(is_blank) {
         talk.problem(ProblemKind::EmptyText, place(0, ""), "");
     }
     let (mut grid, delimiter) = source::cells(text, hints, &mut talk);
+    let is_plain = shape::is_plain(&grid);
+    if !is_plain {
+        if let Some(form) = said_in_sentences(text, hints) {
+            return refuse_sentences(text, form, hints, Talk::new(voice));
+        }
+        grid = shape::in_english(grid);
+        if let Some(Laid { grid, single }) = shape::lay_out(text, &grid, delimiter, hints) {
+            let format = Format { bytes: text.len(), delimiter, is_stacked: false, laid: Some(single) };
+            return read_tables(&grid, format, hints, talk);
+        }
+    }
     let mut is_stacked = false;
     if delimiter == Delimiter::Lines && !matches!(hints.layout, Some(Layout::Rows | Layout::Blocks)) {
         if let Some(split) = down::split_lines(&grid) {
@@ -47,9 +63,11 @@ pub fn read(text: &str, hints: &Hints, voice: &Voice) -> ReadResult {
             is_stacked = true;
         }
     }
+    let grid = if is_plain { grid } else { shape::mend(grid) };
     if down::has_measures_down(&grid, hints) {
         let mut ctx = Ctx::new(&grid, hints, talk, text.len());
         let measures = receipt::read(&mut ctx);
+        let doubts = doubts::settle(&mut ctx, &[], None);
         whole::note_lacking(&ctx.draft.session, &mut ctx.talk);
         let shown = Shown {
             delimiter,
@@ -57,12 +75,38 @@ pub fn read(text: &str, hints: &Hints, voice: &Voice) -> ReadResult {
             single: None,
             gaps: Vec::new(),
             measures,
-            questions: Vec::new(),
+            questions: doubts::unit_questions(&doubts),
+            doubts,
         };
         return finish::finish(ctx, &Sorted::default(), &[], shown);
     }
-    let format = Format { bytes: text.len(), delimiter, is_stacked };
+    let format = Format { bytes: text.len(), delimiter, is_stacked, laid: None };
     read_tables(&grid, format, hints, talk)
+}
+
+/// What sentences hold, where nothing was said of how the text is to be read.
+fn said_in_sentences(text: &str, hints: &Hints) -> Option<Form> {
+    let told = hints.delimiter.is_some() || hints.layout.is_some() || !hints.lines.is_empty();
+    if told { None } else { prose::form(text) }
+}
+
+/// No sentence is taken for a table: its figures go into a form.
+fn refuse_sentences(text: &str, form: Form, hints: &Hints, mut talk: Talk) -> ReadResult {
+    let (grid, _) = lines::whole(text);
+    talk.problem(ProblemKind::NoNumbers, place(0, ""), "");
+    let mut ctx = Ctx::new(&grid, hints, talk, text.len());
+    ctx.outcomes = (0..grid.len()).map(|row| (row, LineIs::Text)).collect();
+    let (delimiter, layout) = (Delimiter::Lines, Layout::Rows);
+    let shown = Shown {
+        delimiter,
+        layout,
+        single: None,
+        gaps: Vec::new(),
+        measures: Vec::new(),
+        doubts: Vec::new(),
+        questions: Vec::new(),
+    };
+    ReadResult { form: Some(form), ..finish::finish(ctx, &Sorted::default(), &[], shown) }
 }
 
 /// Blocks under the same headings, with their columns.
@@ -78,10 +122,12 @@ struct Format {
     bytes: usize,
     delimiter: Delimiter,
     is_stacked: bool,
+    /// It was laid out anew, with the measure that stands over all of it.
+    laid: Option<Option<Single>>,
 }
 
 fn read_tables(grid: &Grid, format: Format, hints: &Hints, talk: Talk) -> ReadResult {
-    let Format { bytes, delimiter, is_stacked } = format;
+    let Format { bytes, delimiter, is_stacked, laid } = format;
     let sorted = blocks::sort(grid, hints);
     let mut ctx = Ctx::new(grid, hints, talk, bytes);
     let around = Around::of(grid, &sorted);
@@ -105,26 +151,39 @@ fn read_tables(grid: &Grid, format: Format, hints: &Hints, talk: Talk) -> ReadRe
         let rows: Vec<usize> = table.blocks.iter().flat_map(|b| b.body.iter().copied()).collect();
         second_factor::attach(&mut ctx.draft, &table.columns, grid, &rows);
     }
+    breaks::mark(&mut ctx, &sorted.others);
     second_factor::settle(&mut ctx.draft.session, &mut ctx.talk);
     let rows = std::mem::take(&mut ctx.summaries);
     let gaps = agreement::compare(&ctx.draft, &rows, &mut ctx.talk);
     summary::settle(&mut ctx.draft, &rows);
+    let columns: Vec<&Column<'_>> = tables.iter().flat_map(|t| &t.columns).collect();
+    let single = laid.clone().flatten().or_else(|| {
+        tables.iter().find_map(|t| match &t.shape {
+            Shape::ColumnPerBuild(single) => Some(single.clone()),
+            _ => None,
+        })
+    });
+    let doubts = doubts::settle(&mut ctx, &columns, single.as_ref());
     let grouped = tables.iter().any(|t| t.shape != Shape::Plain);
     whole::settle(&mut ctx, !grouped);
-    let single = tables.iter().find_map(|t| match &t.shape {
-        Shape::ColumnPerBuild(single) => Some(single.clone()),
-        _ => None,
-    });
+    let is_laid = laid.is_some();
     let session = &ctx.draft.session;
     let only_averages = session.shots.is_empty() && !session.summaries.is_empty();
-    let layout = layout_of(&tables, &sorted, is_stacked, only_averages);
-    let columns: Vec<&Column<'_>> = tables.iter().flat_map(|t| &t.columns).collect();
-    let questions = plausible::question(&ctx.draft, &columns, &mut ctx.talk);
+    let layout =
+        if is_laid { Layout::RowPerBuild } else { layout_of(&tables, &sorted, is_stacked, only_averages) };
     finish::finish(
         ctx,
         &sorted,
         &columns,
-        Shown { delimiter, layout, single, gaps, measures: Vec::new(), questions },
+        Shown {
+            delimiter,
+            layout,
+            single,
+            gaps,
+            measures: Vec::new(),
+            questions: doubts::unit_questions(&doubts),
+            doubts,
+        },
     )
 }
 

@@ -122,6 +122,8 @@ pub enum NoticeKind {
     ColumnTooSparse,
     /// A second thing changed during the session, and no club was hit on both sides of it.
     SecondMixedUp,
+    /// A line between the shots says that something changed there.
+    SomethingChanged,
     /// Further notices, counted but not listed.
     More,
 }

@@ -32,6 +32,8 @@ pub enum MarginBecause {
     QuarterFairway,
     /// What it is worth in yards.
     Speed,
+    /// The same of what makes the ball fast: more, since the ball leaves faster than the club comes.
+    SpeedOfClub,
     /// What changes the flight visibly.
     Flight,
     /// What a golfer can tell from one swing to another.
@@ -98,7 +100,7 @@ macro_rules! known {
 }
 
 use Better::{Depends, Higher, NearerZero};
-use MarginBecause::{ClubLength, Delivery, Flight, QuarterFairway, Speed, Strike};
+use MarginBecause::{ClubLength, Delivery, Flight, QuarterFairway, Speed, SpeedOfClub, Strike};
 use Unit::{Deg, Mm, Mph, Ratio, Rpm, S, Yd};
 
 known! {
@@ -115,7 +117,7 @@ known! {
     BallSpeed "ball_speed": row("Ball speed", Mph, 1, Higher, (15.0, 235.0), (1.5, Speed))
         .scatters(2.5, 3.0, 4.0, 5.5).drifts(2.7).per_yard(0.45),
     /// Speed of the club head; its scatter is our assumption.
-    ClubSpeed "club_speed": row("Club speed", Mph, 1, Higher, (10.0, 160.0), (1.5, Speed))
+    ClubSpeed "club_speed": row("Club speed", Mph, 1, Higher, (10.0, 160.0), (1.5, SpeedOfClub))
         .scatters(1.2, 1.6, 2.2, 4.0).drifts(1.9).per_yard(0.31),
     /// Up or down at the start; its scatter is our assumption.
     LaunchAngle "launch_angle": row("Launch angle", Deg, 1, Depends, (-5.0, 60.0), (1.0, Flight))
@@ -123,7 +125,7 @@ known! {
     /// Left or right at the start.
     LaunchDirection "launch_direction": row("Launch direction", Deg, 1, NearerZero, (-45.0, 45.0), (1.0, Flight)),
     /// Revolutions.
-    SpinRate "spin_rate": row("Spin rate", Rpm, 0, Depends, (0.0, 15000.0), (250.0, Flight))
+    SpinRate "spin_rate": row("Spin rate", Rpm, 0, Depends, (500.0, 15000.0), (250.0, Flight))
         .scatters(250.0, 400.0, 600.0, 8.0).drifts(150.0),
     /// Tilt of the spin.
     SpinAxis "spin_axis": row("Spin axis", Deg, 1, NearerZero, (-60.0, 60.0), (3.0, Flight)),
@@ -134,7 +136,7 @@ known! {
     /// How long it flies.
     HangTime "hang_time": row("Hang time", S, 1, Depends, (0.0, 12.0), (0.3, Flight)),
     /// Ball speed over club speed.
-    Smash "smash": row("Smash factor", Ratio, 2, Higher, (0.7, 1.56), (0.02, Speed)),
+    Smash "smash": row("Smash factor", Ratio, 2, Higher, (0.7, 1.56), (0.02, SpeedOfClub)),
     /// Up or down through the ball.
     AttackAngle "attack_angle": row("Attack angle", Deg, 1, Depends, (-20.0, 20.0), (1.0, Delivery)),
     /// Left or right through the ball.

@@ -11,6 +11,8 @@ use std::fmt;
 pub enum StoppingWord {
     /// The number of shots was fixed before the first one.
     Fixed,
+    /// It was not fixed, or the numbers were looked at on the way without a plan.
+    NotFixed,
     /// Nobody knows why it stopped there; taken as looked at again and again.
     Unknown,
 }
@@ -86,12 +88,13 @@ impl<'de> Visitor<'de> for StoppingVisitor {
     type Value = Stopping;
 
     fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str("\"fixed\", \"unknown\" or a plan { planned_rounds, looked_after }")
+        f.write_str("\"fixed\", \"not_fixed\", \"unknown\" or a plan { planned_rounds, looked_after }")
     }
 
     fn visit_str<E: Error>(self, word: &str) -> Result<Stopping, E> {
         match word {
             "fixed" => Ok(Stopping::Word(StoppingWord::Fixed)),
+            "not_fixed" => Ok(Stopping::Word(StoppingWord::NotFixed)),
             "unknown" => Ok(Stopping::Word(StoppingWord::Unknown)),
             _ => Err(E::invalid_value(Unexpected::Str(word), &self)),
         }
@@ -137,6 +140,7 @@ mod tests {
     fn a_stopping_rule_is_a_word_or_a_plan_and_reads_back() {
         for text in [
             r#""fixed""#,
+            r#""not_fixed""#,
             r#""unknown""#,
             r#"{"planned_rounds":6,"looked_after":3}"#,
             r#"{"planned_rounds":6,"looked_after":[2,4]}"#,

@@ -65,15 +65,27 @@ const fn row(unit: SourceUnit, canonical: Unit, multiply: f64, divide: f64, spel
 static ROWS: [Row; 15] = {
     use SourceUnit as S;
     [
-        row(S::Yard, Unit::Yd, 1.0, 1.0, "yd yds yard yards y yarda yardas"),
+        row(S::Yard, Unit::Yd, 1.0, 1.0, "yd yds yard yards y yarda yardas ヤード 야드"),
         row(S::Meter, Unit::Yd, 1.0, M_PER_YD, "m meter meters metre metres mtr mtrs metro metros"),
         row(S::Foot, Unit::Yd, 1.0, 3.0, "ft foot feet ' pie pies"),
         row(S::MilePerHour, Unit::Mph, 1.0, 1.0, "mph mih mileshour milesperhour"),
-        row(S::KilometerPerHour, Unit::Mph, 1.0, KM_PER_MILE, "km/h kmh kph kmph kmhr"),
+        row(S::KilometerPerHour, Unit::Mph, 1.0, KM_PER_MILE, "km/h kmh kph kmph kmhr km/u"),
         row(S::MeterPerSecond, Unit::Mph, 1.0, MPS_PER_MPH, "m/s ms mps msec"),
         row(S::FootPerSecond, Unit::Mph, M_PER_FT, MPS_PER_MPH, "ft/s fts fps"),
-        row(S::RevolutionPerMinute, Unit::Rpm, 1.0, 1.0, "rpm rev/min revmin umin"),
-        row(S::Degree, Unit::Deg, 1.0, 1.0, "deg degs degree degrees ° º grado grados"),
+        row(
+            S::RevolutionPerMinute,
+            Unit::Rpm,
+            1.0,
+            1.0,
+            "rpm rev/min revmin umin varv/min tr/min giri/min omw/min 回転",
+        ),
+        row(
+            S::Degree,
+            Unit::Deg,
+            1.0,
+            1.0,
+            "deg degs degree degrees ° º grado grados grad grader gradi graden graus degrés 度 도",
+        ),
         row(S::Second, Unit::S, 1.0, 1.0, "s sec secs second seconds segundo segundos"),
         row(S::Millimeter, Unit::Mm, 1.0, 1.0, "mm millimeter millimeters millimetre millimetres"),
         row(S::Centimeter, Unit::Mm, 10.0, 1.0, "cm centimeter centimeters centimetre centimetres"),

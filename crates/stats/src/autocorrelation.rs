@@ -3,7 +3,8 @@
 //! A raw lag-1 autocorrelation is nearly useless at ten shots, so none is ever turned into an 'effective
 //! number of shots'. Corrected for its bias it may widen an interval, never narrow one.
 //! Sources: bias −(1 + 3ρ)/n, Marriott and Pope, Biometrika 41 (1954), 390–402; with a slope fitted as well
-//! −(2 + 4ρ)/n, from memory; variance of a mean of a first-order autoregression.
+//! −(2 + 4ρ)/n, since a trend adds as much bias as a mean does (On the effect of deterministic terms on the bias
+//! in stable AR models, UvA Econometrics Discussion Paper 2004/08); variance of a mean of a first-order autoregression.
 
 use crate::choices::WIDENING;
 use crate::sample::Sample;

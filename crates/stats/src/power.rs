@@ -121,6 +121,46 @@ pub fn shots_for_equivalence(margin: f64, difference: f64, level: Level, power: 
     })
 }
 
+/// Chance that a test tells: that the interval at `different` excludes zero or the one at `same` lies inside ±`margin`.
+///
+/// 1 − E[Φ(t·s − δ) − Φ(m − u·s − δ)] and the same on the other side, over s = χ/√df: neither holds where the estimate
+/// lies between the two. δ and m in standard errors, t and u the points of Student's t. Requires: as for
+/// `detection_power`, `margin` > 0. Accuracy: 1e-3 absolute, as the two bounds cross at one s.
+#[must_use]
+pub fn telling_power(margin: f64, difference: f64, sizes: Sizes, different: Level, same: Level) -> f64 {
+    if !(sizes.usable() && margin > 0.0 && difference.is_finite()) {
+        return f64::NAN;
+    }
+    let (df, error) = (sizes.df(), sizes.se());
+    let (margin, delta) = (margin / error, difference / error);
+    let (excludes, lies_inside) = (t_upper(different.tail(), df), t_upper(same.tail(), df));
+    let neither = |s: f64| {
+        let (outer, inner) = (excludes * s, (margin - lies_inside * s).max(0.0));
+        let between = normal_cdf(outer - delta) - normal_cdf(inner - delta) + normal_cdf(-inner - delta)
+            - normal_cdf(-outer - delta);
+        if outer > inner { between } else { 0.0 }
+    };
+    let steepness = delta.abs().max(margin) + NORMAL_REACH;
+    Scale::new(df).map_or(f64::NAN, |scale| 1.0 - scale.mean(steepness, &neither))
+}
+
+/// Shots with each build so that a test tells with chance `power`, whatever the true difference.
+///
+/// The worst one lies in the middle of the estimates that tell neither: (m + (t − u)·e)/2, e the standard error.
+#[must_use]
+pub fn shots_to_tell(margin: f64, different: Level, same: Level, power: f64) -> Option<Shots> {
+    if !(proper(power) && margin > 0.0 && margin.is_finite()) {
+        return None;
+    }
+    let (excludes, lies_inside) = (normal_upper(different.tail()), normal_upper(same.tail()));
+    let room = excludes + lies_inside - 2.0 * normal_upper(0.5 * power);
+    fewest_shots(2.0 * square(room / margin), &|n| {
+        let sizes = Sizes::each(n);
+        let worst = 0.5 * (margin + (excludes - lies_inside) * sizes.se());
+        telling_power(margin, worst, sizes, different, same) >= power
+    })
+}
+
 /// Shots by the normal distribution, where `room` is what error may use up and `missed` the chance that it uses more.
 fn large_sample(room: f64, level: Level, missed: f64) -> f64 {
     2.0 * square((normal_upper(level.tail()) + normal_upper(missed)) / room)
@@ -185,6 +225,45 @@ mod tests {
         }
         assert!(fewest_shots(50.0, &|_| false).is_none());
         assert!(fewest_shots(50.0, &|n| n > MOST_SHOTS as f64).is_none());
+    }
+
+    /// Where an interval cannot both exclude zero and lie inside the margin, to tell is the one or the other.
+    #[test]
+    fn to_tell_is_to_find_or_to_show_the_same() {
+        let (different, same) = (Level::P95, Level::P90);
+        for n in [8.0, 20.0, 60.0] {
+            let sizes = Sizes::each(n);
+            for margin in [0.5, 1.0, 2.0].map(|errors| errors * sizes.se()) {
+                for difference in [0.0, 0.5 * margin, margin, 2.0 * margin] {
+                    let told = telling_power(margin, difference, sizes, different, same);
+                    let either = detection_power(difference, sizes, different)
+                        + equivalence_power(margin, difference, sizes, same);
+                    // They overlap only where the deviation comes out at half of what it is, or less.
+                    assert!(
+                        (told - either).abs() < 5e-3,
+                        "{n} {margin} {difference}: {told} is not {either}"
+                    );
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn the_shots_that_tell_do_so_whatever_is_true_and_one_fewer_does_not() {
+        for margin in [0.3, 0.6, 1.0, 2.0] {
+            for different in [Level::P95, Level::missing(0.0125).unwrap()] {
+                let shots = shots_to_tell(margin, different, Level::P90, 0.8).expect("a number").ideal;
+                let least = |n: usize| {
+                    let told = |at: u32| {
+                        let sizes = Sizes::each(n as f64);
+                        telling_power(margin, 0.02 * f64::from(at) * margin, sizes, different, Level::P90)
+                    };
+                    (0..100).map(told).fold(1.0, f64::min)
+                };
+                assert!(least(shots) > 0.795, "{margin}: {} with {shots}", least(shots));
+                assert!(least(shots - 1) < 0.8, "{margin}: {} with one fewer than {shots}", least(shots - 1));
+            }
+        }
     }
 
     /// 1.1 · 1.1 is a rounding more than 1.21: hundreds of shots must not cost one more for it.

@@ -78,6 +78,18 @@ impl TurnsDesign {
         })
     }
 
+    /// Half of the headline's interval at `level` where sets agree, in standard deviations of a shot: 1.10 · t · √(1/W).
+    ///
+    /// Requires: two builds, two rounds, a shot in every set; else NaN.
+    #[must_use]
+    pub fn half_width(&self, level: Level) -> f64 {
+        if !self.usable() {
+            return f64::NAN;
+        }
+        let Parts { between, within, rest } = self.parts();
+        WIDENING * t_upper(level.tail(), between + within + rest) / self.information().sqrt()
+    }
+
     /// The mean of a function of the headline's half-width, in standard deviations of a shot.
     fn mean_over_half_widths(&self, level: Level, f: &dyn Fn(f64) -> f64) -> f64 {
         if !self.usable() {

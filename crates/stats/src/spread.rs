@@ -3,8 +3,8 @@
 //! The iterated form is the one verdicts use: it estimates the kurtosis both builds share at the ratio in
 //! question instead of at 1, and holds its level where builds truly differ. Needs five shots with each build,
 //! and at ten or fewer nearly always says 'cannot tell'.
-//! Sources: D. G. Bonett, Applied Psychological Measurement 30 (2006), 432–439; the iteration follows the
-//! author's later public description of the method.
+//! Sources: D. G. Bonett, Applied Psychological Measurement 30 (2006), 432–439; the iteration pools as
+//! `ci.ratio.sd2` of the same author's R package statpsych, whose printed example it gives (tests/reference).
 
 use crate::count::whole;
 use crate::describe::{mean, median_of_sorted, sum_of_squares};

@@ -9,7 +9,8 @@ use rand_pcg::rand_core::{Rng, SeedableRng};
 use stats::permutation::Deals;
 use stats::points::{Ellipse, Points};
 use stats::{
-    Level, OrderedShot, RoundShot, Rounds, Sample, planned_looks, shrinkage, spread_ratio, trend, welch,
+    Level, OrderedShot, RoundShot, Rounds, Sample, TurnsDesign, planned_looks, shrinkage, spread_ratio,
+    trend, welch,
 };
 
 struct Normal(Pcg64);
@@ -209,4 +210,22 @@ fn honest_leads_are_honest() {
     assert!(naive > 2.0 && honest.abs() < 0.6 && rms < 4.3, "naive {naive}, honest {honest}, RMSE {rms}");
     let [_, _, _, among_equals] = simulate(0.0);
     assert!(among_equals < 2.4, "{among_equals}");
+}
+
+/// The half-width that is promised for a test of some length is that of the headline, but for the scatter and for sets
+/// that disagree.
+#[test]
+fn the_width_of_a_planned_test_is_known_before() {
+    let mut normal = Normal::seeded(31);
+    for rounds in [4, 10, 20] {
+        let found = Rounds::new(&normal.session(rounds, 0.0)).unwrap().compare(1, 0).unwrap();
+        let design = TurnsDesign { builds: 2, rounds, set: 3 };
+        let promised = found.residual_sd * design.half_width(Level::P95);
+        let headline = found.headline().half_width(Level::P95);
+        let is_as_promised = (headline / promised - 1.0).abs() < 1e-9;
+        assert!(
+            is_as_promised || found.falls_back() && headline > promised,
+            "{rounds}: {headline} {promised}"
+        );
+    }
 }

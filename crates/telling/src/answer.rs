@@ -6,8 +6,9 @@ use crate::left_out::depends_on_left_out;
 use crate::spread;
 use crate::words::Words;
 use judging::Judgment;
-use judging::analysis::{Estimate, Method};
-use judging::verdict::{Decision, DecisionKind, Direction, Matters, Why};
+use judging::analysis::Estimate;
+use judging::facts::{HowHit, RestsOn};
+use judging::verdict::{Decision, DecisionKind, Direction, Matters, Nearer, Why};
 use session::Session;
 use session::measure::{Margin, MeasureId};
 use session::question::Goal;
@@ -46,42 +47,55 @@ fn different(case: &Case, estimate: &Estimate) -> Words {
     let decision = &case.judgment.decision;
     let direction = decision.direction.unwrap_or(Direction::Higher);
     let (does, more, margin) = (case.does(direction), case.more(direction), case.margin());
-    let span = case.subject.span(estimate.low, estimate.high, case.judgment.margin.map(Margin::value));
-    let mixed_up = estimate.order_allowance > 0.0;
+    let (low, high) = (estimate.decided_by.low, estimate.decided_by.high);
+    let span = case.subject.span(low, high, case.judgment.margin.map(Margin::value));
+    let allowed = case.order_is_allowed_for();
     let headline = match decision.matters {
-        Some(Matters::Yes) => say::matters(case.voice, &does, mixed_up, &span, more, &margin),
-        Some(Matters::Maybe) => say::may_matter(case.voice, &does, mixed_up, &span, &margin),
+        Some(Matters::Yes) => say::matters(case.voice, &does, allowed, &span, more, &margin),
+        Some(Matters::Maybe) => say::may_matter(case.voice, &does, allowed, &span, &margin),
         Some(Matters::No) => say::too_small(case.voice, &does, &span),
-        None => say::different(case.voice, &does, mixed_up, &span),
+        None => say::different(case.voice, &does, allowed, &span),
     };
     let next = match decision.matters {
-        Some(Matters::No) => say::choose_freely(case.voice),
-        _ if mixed_up => sentences(&[say::hint_no_proof(case.voice), say::short_test(case.voice)]),
-        Some(Matters::Maybe) => case.settle(estimate),
-        Some(Matters::Yes) | None => say::holds_that_day(case.voice),
+        Some(Matters::No) => case.choose(),
+        _ if case.judgment.facts.order_is_mixed_up() => {
+            sentences(&[hint_no_proof(case), case.shots_in_turn(estimate)])
+        }
+        Some(Matters::Maybe) => case.more_shots(estimate),
+        Some(Matters::Yes) | None => say::holds_that_day(case.voice, case.voice.is_of_the_sender()),
     };
     let line = match decision.matters {
         Some(Matters::No) => say::too_small_in_short(case.voice, &does, &span),
         _ => say::different(case.voice, &does, false, &span),
     };
     Words {
-        headline,
+        headline: sentences(&[headline, nearer_to_zero(case)]),
         line,
-        detail: sentences(&[case.averages(), nearer_the_line(case), case.luck(estimate)]),
+        detail: sentences(&[case.averages(), case.luck(estimate)]),
         next,
     }
 }
 
-/// For a goal of 'straighter': which of the two averages is nearer the line.
-fn nearer_the_line(case: &Case) -> String {
-    let numbers = &case.judgment.pair.numbers;
-    let (Goal::NearerZero, Some(candidate), Some(baseline)) =
-        (case.judgment.goal, numbers.candidate, numbers.baseline)
-    else {
-        return String::new();
-    };
-    let nearer = if candidate.mean.abs() < baseline.mean.abs() { &case.candidate } else { &case.baseline };
-    say::nearer_to_zero(case.voice, nearer)
+/// Why a difference is a hint, as far as the order is known.
+fn hint_no_proof(case: &Case) -> String {
+    match (case.judgment.facts.order, case.judgment.facts.rests_on) {
+        (HowHit::InTurn | HowHit::InTurnNotCompared, _) => {
+            say::hint_not_compared(case.voice, &case.subject.name)
+        }
+        (HowHit::OneAfterTheOther, _) => say::hint_no_proof(case.voice),
+        (HowHit::NotKnown, RestsOn::Shots) => say::hint_order_not_known(case.voice),
+        (HowHit::NotKnown, RestsOn::Averages) => say::hint_averages(case.voice),
+    }
+}
+
+/// For a goal of 'straighter': which of the two is, or that it is not settled.
+fn nearer_to_zero(case: &Case) -> String {
+    match case.judgment.decision.nearer {
+        None => String::new(),
+        Some(Nearer::Candidate) => say::nearer_to_zero(case.voice, &case.candidate),
+        Some(Nearer::Baseline) => say::nearer_to_zero(case.voice, &case.baseline),
+        Some(Nearer::NotSettled) => say::nearer_not_settled(case.voice),
+    }
 }
 
 fn same(case: &Case, estimate: &Estimate) -> Words {
@@ -89,10 +103,17 @@ fn same(case: &Case, estimate: &Estimate) -> Words {
     let widest = estimate.equivalence.low.abs().max(estimate.equivalence.high.abs());
     let at_most = case.subject.at_most(widest, margin);
     Words {
-        headline: say::same(case.voice, &at_most),
+        headline: say::same(
+            case.voice,
+            &capital(&case.subject.name),
+            &case.candidate,
+            &case.baseline,
+            case.voice.is_of_the_sender(),
+            &at_most,
+        ),
         line: say::same_in_short(case.voice, &at_most),
         detail: sentences(&[case.averages(), say::more_is_ruled_out(case.voice, &case.margin())]),
-        next: say::choose_freely(case.voice),
+        next: case.choose(),
     }
 }
 
@@ -105,22 +126,27 @@ fn cannot_tell(case: &Case, estimate: &Estimate) -> Words {
             headline: say::order_could_explain(case.voice),
             line: case.cannot_tell_in_short(estimate),
             detail: sentences(&[case.averages(), case.between(estimate)]),
-            next: say::short_test(case.voice),
+            next: case.shots_in_turn(estimate),
         };
     }
     let (baseline, candidate, name) = (&case.baseline, &case.candidate, &case.subject.name);
-    let headline = match estimate.method {
-        Method::Rounds | Method::SpreadRatio => say::not_apart(case.voice, baseline, candidate, name),
-        Method::WelchWithAllowance => say::not_apart_not_in_turn(case.voice, baseline, candidate, name),
-        Method::SummaryWithAllowance | Method::SummaryAssumedSpread => {
-            say::not_apart_averages(case.voice, baseline, candidate, name)
+    let headline = match (case.judgment.facts.rests_on, case.judgment.facts.order) {
+        (RestsOn::Averages, _) => say::not_apart_averages(case.voice, baseline, candidate, name),
+        (RestsOn::Shots, HowHit::OneAfterTheOther) => {
+            say::not_apart_not_in_turn(case.voice, baseline, candidate, name)
+        }
+        (RestsOn::Shots, HowHit::NotKnown) => {
+            say::not_apart_order_not_known(case.voice, baseline, candidate, name)
+        }
+        (RestsOn::Shots, HowHit::InTurn | HowHit::InTurnNotCompared) => {
+            say::not_apart(case.voice, baseline, candidate, name)
         }
     };
     Words {
         headline,
         line: case.cannot_tell_in_short(estimate),
         detail: sentences(&[case.averages(), case.luck(estimate), case.between(estimate)]),
-        next: case.settle(estimate),
+        next: case.more_shots(estimate),
     }
 }
 
@@ -147,6 +173,11 @@ fn cannot_answer(why: Option<Why>, subject: &Subject<'_>, counts: &str) -> Words
         Some(Why::NoScatter) => {
             (say::no_scatter(voice, name), say::no_scatter_why(voice), say::no_scatter_next(voice, name))
         }
+        Some(Why::NoScatterInRounds) => (
+            say::no_scatter_in_rounds(voice, name),
+            say::no_scatter_why(voice),
+            say::no_scatter_next(voice, name),
+        ),
         Some(Why::NotMeasured | Why::DependsOnLeftOut) | None => {
             (say::not_measured(voice, &capital(name)), counts.to_owned(), say::not_measured_next(voice))
         }

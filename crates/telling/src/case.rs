@@ -1,18 +1,21 @@
 //! The parts that sentences are made of: names, values, sizes, chances, all from one judgment.
 
+use crate::ends::{level_text, lines};
 use crate::format::{Subject, chance, count_of, shots};
 use crate::phrases::{Phrase, phrase_for};
 use judging::Judgment;
-use judging::analysis::{Estimate, Group, Method, Rule};
+use judging::analysis::{Estimate, Group, MoreShots};
+use judging::facts::{HowHit, OrderAllowance};
 use judging::verdict::Direction;
 use session::Session;
 use session::measure::Margin;
 use session::names::short_name;
 use text::case as say;
+use text::case::Hit;
 use text::{Voice, capital};
 
-/// Above this many shots with each build nobody is sent to the range.
-const MOST_SHOTS_ASKED: u32 = 60;
+/// Above this many shots a number tells less than words.
+const MOST_SHOTS_NAMED: u32 = 500;
 
 /// One judgment with the names that its sentences use.
 #[derive(Debug)]
@@ -25,10 +28,11 @@ pub(crate) struct Case<'a> {
     /// Shortened.
     pub(crate) candidate: String,
     phrase: Phrase,
+    session: &'a Session,
 }
 
 impl<'a> Case<'a> {
-    pub(crate) fn of(session: &Session, judgment: &'a Judgment, voice: &'a Voice) -> Self {
+    pub(crate) fn of(session: &'a Session, judgment: &'a Judgment, voice: &'a Voice) -> Self {
         let name = |build: usize| session.builds.get(build).map_or_else(String::new, |b| short_name(&b.name));
         Self {
             voice,
@@ -37,6 +41,7 @@ impl<'a> Case<'a> {
             baseline: name(judgment.baseline),
             candidate: name(judgment.candidate),
             phrase: phrase_for(&judgment.measure, voice),
+            session,
         }
     }
 
@@ -70,6 +75,18 @@ impl<'a> Case<'a> {
     /// `Driver B averaged 262 yd over 15 shots, Own driver 254 yd over 15.`
     pub(crate) fn averages(&self) -> String {
         let numbers = &self.judgment.pair.numbers;
+        if let Some(compared) = &self.judgment.pair.compared {
+            return say::averages_compared(
+                self.voice,
+                &compared.rounds.to_string(),
+                &self.candidate,
+                &self.value(compared.candidate),
+                &shots(self.voice, compared.n.candidate),
+                &self.baseline,
+                &self.value(compared.baseline),
+                &count_of(self.voice, compared.n.baseline),
+            );
+        }
         let (Some(candidate), Some(baseline)) = (numbers.candidate, numbers.baseline) else {
             return String::new();
         };
@@ -95,56 +112,119 @@ impl<'a> Case<'a> {
 
     /// How often luck alone does this.
     pub(crate) fn luck(&self, estimate: &Estimate) -> String {
-        say::luck(self.voice, estimate.order_allowance > 0.0, &chance(self.voice, estimate.chance_if_same))
+        say::luck(self.voice, self.order_of_luck(), &chance(self.voice, estimate.chance_if_same))
     }
 
-    /// `Allowing for luck, the true difference lies between 5 yd less and 11 yd more.`
+    /// `Allowing for luck, the true difference may lie anywhere from 5 yd less to 11 yd more (95 % interval).`
     pub(crate) fn between(&self, estimate: &Estimate) -> String {
-        let (low, high) = (self.signed(estimate.low), self.signed(estimate.high));
-        say::between(self.voice, estimate.order_allowance > 0.0, &low, &high)
+        let (low, high) = self.ends(estimate);
+        let level = level_text(self.voice, estimate.decided_by.level);
+        say::between(self.voice, self.order_is_allowed_for(), &low, &high, &level)
     }
 
     /// `Cannot tell: anything between 5 yd less and 11 yd more.`
     pub(crate) fn cannot_tell_in_short(&self, estimate: &Estimate) -> String {
-        let (low, high) = (self.signed(estimate.low), self.signed(estimate.high));
+        let (low, high) = self.ends(estimate);
         say::cannot_tell_in_short(self.voice, &low, &high)
     }
 
-    fn signed(&self, x: f64) -> String {
-        if self.subject.prints_as_zero(x) {
-            return say::no_difference(self.voice);
-        }
-        let direction = if x > 0.0 { Direction::Higher } else { Direction::Lower };
-        say::gap(self.voice, &self.subject.amount(x), self.more(direction))
+    /// Whether the interval leaves room for warming up and tiring.
+    pub(crate) fn order_is_allowed_for(&self) -> bool {
+        self.judgment.facts.order_allowance == OrderAllowance::Included
     }
 
-    /// What a better test would need.
-    pub(crate) fn settle(&self, estimate: &Estimate) -> String {
-        let (Some(needed), Some(Margin::Difference(margin))) =
-            (estimate.shots_to_settle, self.judgment.margin)
-        else {
-            return say::shows_at_best(self.voice, &self.subject.amount(estimate.detectable));
+    /// What a chance of luck holds of the order.
+    fn order_of_luck(&self) -> Hit {
+        let facts = &self.judgment.facts;
+        match (facts.order_allowance, facts.order) {
+            (OrderAllowance::NotNeeded, _) => Hit::Alike,
+            (OrderAllowance::SizeNotKnown, _) => Hit::LuckAlone,
+            (OrderAllowance::Included, HowHit::OneAfterTheOther) => Hit::InThisOrder,
+            (OrderAllowance::Included, _) => Hit::InWhateverOrder,
+        }
+    }
+
+    /// What has to be done first where the order is mixed up.
+    fn first(&self) -> String {
+        let facts = &self.judgment.facts;
+        match facts.order {
+            _ if !facts.order_is_mixed_up() => String::new(),
+            HowHit::InTurnNotCompared => say::first_read_every_shot(self.voice, &self.subject.name),
+            _ => say::first_in_turn(self.voice),
+        }
+    }
+
+    /// Both ends of the interval that decided: `5 yd less`, `11 yd more`.
+    fn ends(&self, estimate: &Estimate) -> (String, String) {
+        let lines = lines(self.judgment.margin.map(Margin::value));
+        let end = |x: f64| {
+            if self.subject.is_nothing(x, &lines) {
+                return say::no_difference(self.voice);
+            }
+            let direction = if x > 0.0 { Direction::Higher } else { Direction::Lower };
+            say::gap(self.voice, &self.subject.end_amount(x, &lines), self.more(direction))
         };
-        let (margin, each) = (self.subject.chosen(margin), count_of(self.voice, needed as usize));
-        let mixed_up = estimate.order_allowance > 0.0;
-        let fewest = estimate.n.baseline.min(estimate.n.candidate);
-        if needed > MOST_SHOTS_ASKED {
-            let settled = say::more_than_a_visit(self.voice, &each, &margin);
-            return if mixed_up { sentences(&[say::first_in_turn(self.voice), settled]) } else { settled };
+        (end(estimate.decided_by.low), end(estimate.decided_by.high))
+    }
+
+    /// What to choose by where this measure does not decide: freely, or by the others on which the two differ.
+    pub(crate) fn choose(&self) -> String {
+        let others = &self.judgment.facts.differs_on;
+        let names: Vec<String> =
+            others.iter().map(|id| Subject::of(id, self.session, self.voice).name).collect();
+        match names.as_slice() {
+            [] => text::answer::choose_freely(self.voice),
+            names => text::answer::choose_after(self.voice, &capital(&self.subject.name), &names.join(", ")),
         }
-        if estimate.method == Method::Rounds
-            && self.judgment.levels.rule == Rule::Fixed
-            && fewest >= needed as usize
-        {
-            return say::usually_settles(self.voice, &margin);
+    }
+
+    /// What more shots would do.
+    pub(crate) fn more_shots(&self, estimate: &Estimate) -> String {
+        if let Some(rounds) = self.judgment.facts.rounds_to_go() {
+            return say::go_on(self.voice, rounds as usize);
         }
-        if mixed_up {
-            return sentences(&[
-                say::first_in_turn(self.voice),
-                say::would_then_settle(self.voice, &each, &margin),
-            ]);
+        let mixed_up = self.judgment.facts.order_is_mixed_up();
+        let each = |shots: u32| count_of(self.voice, shots as usize);
+        match estimate.more_shots {
+            None => say::shows_at_best(self.voice, &self.subject.amount(estimate.detectable)),
+            Some(MoreShots::Tell { shots }) if mixed_up => {
+                sentences(&[self.first(), say::would_then_tell(self.voice, &each(shots))])
+            }
+            Some(MoreShots::Tell { shots }) => {
+                sentences(&[say::would_tell(self.voice, &each(shots)), say::another_day(self.voice)])
+            }
+            Some(MoreShots::TooMany { shots }) => {
+                let too_many = match shots {
+                    ..=MOST_SHOTS_NAMED => say::more_than_a_visit(self.voice, &each(shots)),
+                    _ => say::more_than_can_be_hit(self.voice),
+                };
+                sentences(&[self.first(), too_many])
+            }
+            Some(MoreShots::WereHit) => say::usually_tells(self.voice),
+            Some(MoreShots::Narrow { shots, half_width }) => say::narrows(
+                self.voice,
+                &each(shots),
+                &self.subject.at_most(half_width, f64::INFINITY),
+                &self.margin(),
+            ),
+            Some(MoreShots::HardlyNarrow) => say::hardly_narrows(self.voice, &self.margin()),
         }
-        say::would_settle(self.voice, &each, &margin)
+    }
+
+    /// How many shots in turn tell the club from the order; where that is too many for a visit, who says it.
+    pub(crate) fn shots_in_turn(&self, estimate: &Estimate) -> String {
+        if let Some(rounds) = self.judgment.facts.rounds_to_go() {
+            return say::go_on(self.voice, rounds as usize);
+        }
+        if self.judgment.facts.order == HowHit::InTurnNotCompared {
+            return self.first();
+        }
+        match estimate.more_shots {
+            Some(MoreShots::Tell { shots }) => {
+                say::in_turn_would_tell(self.voice, &count_of(self.voice, shots as usize))
+            }
+            _ => say::plan_says_how_many(self.voice),
+        }
     }
 
     /// The margin in words, empty without one.

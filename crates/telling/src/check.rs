@@ -1,6 +1,8 @@
 //! A session and a question in, a report out: settled, judged and told.
 
 use crate::answer;
+use crate::ends::printed;
+use crate::format::Subject;
 use crate::overlay::overlays;
 use crate::refusals;
 use crate::report::{Answer, Asked, Finding, Report};
@@ -8,7 +10,7 @@ use crate::trust;
 use judging::fragile::removals_to_flip;
 use judging::honest_lead::honest_lead;
 use judging::trust::trust;
-use judging::verdict::{Decision, Why};
+use judging::verdict::{Decision, DecisionKind, Why};
 use judging::{Judged, Judgment, judge, settle};
 use serde::{Deserialize, Serialize};
 use session::Session;
@@ -48,6 +50,7 @@ pub fn say(judged: &Judged<'_>, voice: &Voice) -> Report {
     let honest_lead = honest_lead(judged);
     let removals_to_flip = removals_to_flip(judged);
     let asked = judged.settled.asked();
+    let seen = trust(judged, removals_to_flip);
     Report {
         asked: Asked {
             baseline: question.baseline,
@@ -62,15 +65,28 @@ pub fn say(judged: &Judged<'_>, voice: &Voice) -> Report {
         rounds: headline.map_or(0, |j| j.shared_rounds),
         answer: told(judged, voice),
         overlays: headline
-            .map_or_else(Vec::new, |j| overlays(session, question, j, honest_lead.as_ref(), voice)),
-        trust: trust(judged, removals_to_flip)
-            .into_iter()
-            .map(|seen| trust::say(session, &question.measure, seen, voice))
-            .collect(),
+            .map_or_else(Vec::new, |j| overlays(session, question, j, honest_lead.as_ref(), &seen, voice)),
+        trust: seen.into_iter().map(|seen| trust::say(session, &question.measure, seen, voice)).collect(),
         honest_lead,
         removals_to_flip,
-        findings: judged.judgments.iter().map(|j| finding(session, j, voice)).collect(),
+        findings: judged.judgments.iter().map(|j| finding_beside(headline, session, j, voice)).collect(),
     }
+}
+
+/// A finding in its report: while a planned test has not decided, no measure says to choose.
+fn finding_beside(
+    headline: Option<&Judgment>,
+    session: &Session,
+    judgment: &Judgment,
+    voice: &Voice,
+) -> Finding {
+    let mut finding = finding(session, judgment, voice);
+    let undecided = headline.filter(|asked| asked.decision.kind == DecisionKind::CannotTell);
+    let to_go = undecided.and_then(|asked| asked.facts.rounds_to_go());
+    if let Some(rounds) = to_go.filter(|_| judgment.decision.is_inside_the_margin()) {
+        finding.words.next = text::case::go_on(voice, rounds as usize);
+    }
+    finding
 }
 
 /// The answer alone.
@@ -89,6 +105,7 @@ pub(crate) fn answer(session: &Session, judgment: &Judgment, voice: &Voice) -> A
         decision: judgment.decision,
         estimate: judgment.estimate.clone(),
         words: answer::words(session, judgment, voice),
+        facts: Some(judgment.facts.clone()),
     }
 }
 
@@ -101,8 +118,13 @@ pub fn finding(session: &Session, judgment: &Judgment, voice: &Voice) -> Finding
         measure: judgment.measure.clone(),
         decision: judgment.decision,
         estimate: judgment.estimate.clone(),
+        printed: judgment.estimate.as_ref().map(|estimate| {
+            let subject = Subject::of(&judgment.measure, session, voice);
+            printed(estimate, judgment.margin, &subject)
+        }),
         words: answer::words(session, judgment, voice),
         numbers: judgment.pair.numbers.clone(),
+        facts: judgment.facts.clone(),
     }
 }
 
@@ -111,5 +133,5 @@ fn no_answer(session: &Session, question: &Question, voice: &Voice) -> Answer {
     let nothing = session.shots.is_empty() && session.summaries.is_empty();
     let decision = Decision::cannot_answer(if nothing { Why::NoShots } else { Why::OneBuild });
     let words = answer::without_a_pair(session, &question.measure, &decision, voice);
-    Answer { candidate: None, decision, estimate: None, words }
+    Answer { candidate: None, decision, estimate: None, words, facts: None }
 }

@@ -60,6 +60,16 @@ impl<'v> Subject<'v> {
         (self.unit.trim_start(), self.scale)
     }
 
+    /// The unit as it is printed after a number.
+    pub(crate) fn unit(&self) -> &str {
+        &self.unit
+    }
+
+    /// Digits behind the point that the measure deserves.
+    pub(crate) fn decimals(&self) -> usize {
+        self.decimals
+    }
+
     /// A size without a sign: `8 yd`.
     pub(crate) fn amount(&self, x: f64) -> String {
         let x = (x * self.scale).abs();
@@ -90,22 +100,26 @@ impl<'v> Subject<'v> {
         format!("{}{}", number(self.voice, x.abs(), decimals), self.unit)
     }
 
-    /// Two sizes without signs, the smaller first: `7 to 15 yd`. With enough digits that the smaller one
-    /// stays on its side of the margin.
+    /// Two sizes without signs, the smaller first: `7 to 15 yd`. With enough digits that the smaller one stays on its
+    /// side of the margin, and that the larger one is not read as reaching it where it does not, or as ending there.
     pub(crate) fn span(&self, a: f64, b: f64, margin: Option<f64>) -> String {
         let (a, b, margin) = (a * self.scale, b * self.scale, margin.map(|m| m * self.scale));
         let (small, large) = if a.abs() <= b.abs() { (a.abs(), b.abs()) } else { (b.abs(), a.abs()) };
-        let on_its_side = |d: &usize| {
-            let scale = power_of_ten(*d);
-            let printed = (small * scale).round() / scale;
-            margin.is_none_or(|m| (printed < m) == (small < m))
+        let printed = |x: f64, d: usize| {
+            let scale = power_of_ten(d);
+            (x * scale).round() / scale
+        };
+        let on_its_side = |d: &usize| margin.is_none_or(|m| (printed(small, *d) < m) == (small < m));
+        let beside = |d: &usize| {
+            let shown = printed(large, *d);
+            margin.is_none_or(|m| (shown < m) == (large < m) && (shown > m) == (large > m))
         };
         let (least, least_large) = (self.decimals_for(small), self.decimals_for(large));
         let decimals = (least..least + 3).find(on_its_side).unwrap_or(least + 3);
         // An end near zero needs more digits than the other deserves.
-        let of_the_other = decimals.min(self.decimals + 1);
-        let (small, large) =
-            (number(self.voice, small, decimals), number(self.voice, large, of_the_other.max(least_large)));
+        let of_the_other = decimals.min(self.decimals + 1).max(least_large);
+        let of_the_other = (of_the_other..of_the_other + 3).find(beside).unwrap_or(of_the_other + 3);
+        let (small, large) = (number(self.voice, small, decimals), number(self.voice, large, of_the_other));
         say::span(self.voice, &small, &large, &self.unit)
     }
 
@@ -240,6 +254,8 @@ mod tests {
     fn a_span_does_not_cross_the_margin_by_rounding() {
         assert_eq!(said("carry", |s| s.span(4.6, 25.2, Some(5.0))), "4.6 to 25.2\u{a0}yd");
         assert_eq!(said("carry", |s| s.span(5.4, 25.2, Some(5.0))), "5 to 25\u{a0}yd");
+        assert_eq!(said("carry", |s| s.span(0.8, 4.96, Some(5.0))), "1 to 4.96\u{a0}yd");
+        assert_eq!(said("carry", |s| s.span(1.2, 5.3, Some(5.0))), "1 to 5.3\u{a0}yd");
         assert_eq!(said("carry", |s| s.chosen(5.0)), "5\u{a0}yd");
         assert_eq!(said("ball_speed", |s| s.chosen(1.5)), "1.5\u{a0}mph");
     }

@@ -29,7 +29,7 @@
 //! let report = check(&CheckRequest { session, question }, &Voice::english()).expect("a question that fits");
 //! assert_eq!(
 //!     report.answer.words.headline,
-//!     "Driver B carries farther. Expect 7 to 18\u{a0}yd more; it starts to matter at 5\u{a0}yd."
+//!     "Driver B carries farther. On average 7 to 18\u{a0}yd more; it starts to matter at 5\u{a0}yd."
 //! );
 //! # Ok::<(), serde_json::Error>(())
 //! ```
@@ -37,11 +37,13 @@
 #![warn(clippy::disallowed_methods)]
 
 mod answer;
+mod both_ways;
 mod case;
 pub mod cause;
 pub mod check;
 pub mod claim;
 pub mod consistency;
+mod ends;
 pub mod feel;
 pub mod flying;
 mod format;
@@ -50,6 +52,7 @@ pub mod landing;
 mod left_out;
 pub mod luck;
 pub mod measures;
+mod odd;
 mod overlay;
 mod paste;
 mod phrases;

@@ -59,6 +59,7 @@ fn because(because: MarginBecause) -> Reason {
         MarginBecause::ClubLength => Reason::ClubLength,
         MarginBecause::QuarterFairway => Reason::QuarterFairway,
         MarginBecause::Speed => Reason::Speed,
+        MarginBecause::SpeedOfClub => Reason::SpeedOfClub,
         MarginBecause::Flight => Reason::Flight,
         MarginBecause::Delivery => Reason::Delivery,
         MarginBecause::Strike => Reason::Strike,

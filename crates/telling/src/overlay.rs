@@ -1,17 +1,20 @@
 //! What stands over a verdict, in words: each warning says what was seen, what it is worth in the
 //! measure's own unit, and what to do.
 
+use crate::both_ways::{figures, in_short};
 use crate::case::{Case, sentences};
 use crate::format::number;
-use crate::report::{Overlay, OverlayKind};
+use crate::report::{Ask, Overlay, OverlayKind};
+use crate::{left_out, odd, trust};
 use judging::Judgment;
-use judging::analysis::{Estimate, Method, Rule};
+use judging::facts::{HowHit, NumberOfShots, OrderAllowance, RestsOn, SetAside};
 use judging::honest_lead::HonestLead;
-use judging::verdict::{Decision, DecisionKind};
+use judging::trust::Seen;
+use judging::verdict::DecisionKind;
+use session::Session;
 use session::question::{Goal, Question};
-use session::{Order, Session};
-use text::Voice;
 use text::overlay as say;
+use text::{Voice, capital};
 
 /// Every warning that applies to the headline, the weightiest first.
 pub(crate) fn overlays(
@@ -19,14 +22,16 @@ pub(crate) fn overlays(
     question: &Question,
     judgment: &Judgment,
     lead: Option<&HonestLead>,
+    seen: &[Seen],
     voice: &Voice,
 ) -> Vec<Overlay> {
     let case = Case::of(session, judgment, voice);
-    let mut overlays = Vec::new();
+    let mut overlays: Vec<Overlay> = seen.iter().filter_map(|seen| odd_value(session, seen, voice)).collect();
+    overlays.extend(seen.iter().filter_map(|seen| moved(&case, session, seen)));
     overlays.extend(left_out(&case));
-    if let Some(estimate) = &judgment.estimate {
-        overlays.extend(order_mixed_up(&case, session.order, estimate));
-        overlays.extend(averages_only(&case, estimate));
+    if judgment.estimate.is_some() {
+        overlays.extend(order_mixed_up(&case));
+        overlays.extend(averages_only(&case));
         overlays.extend(looked_at_before(&case));
         overlays.extend(several_builds(&case, lead));
     }
@@ -35,87 +40,125 @@ pub(crate) fn overlays(
 }
 
 fn overlay(kind: OverlayKind, headline: String, detail: String) -> Option<Overlay> {
-    Some(Overlay { kind, headline, detail })
+    Some(Overlay { kind, headline, detail, asks: None })
+}
+
+fn asking(asks: Ask, overlay: Option<Overlay>) -> Option<Overlay> {
+    overlay.map(|overlay| Overlay { asks: Some(asks), ..overlay })
+}
+
+fn odd_value(session: &Session, seen: &Seen, voice: &Voice) -> Option<Overlay> {
+    let Seen::OddValue { shot, .. } = seen else { return None };
+    let [what, why, next] = odd::sentences(session, seen, voice)?;
+    let asks = shot.map(|shot| Ask::Shot { shot });
+    Some(Overlay { kind: OverlayKind::OddValue, headline: what, detail: sentences(&[why, next]), asks })
+}
+
+fn moved(case: &Case, session: &Session, seen: &Seen) -> Option<Overlay> {
+    let Seen::Moved { .. } = seen else { return None };
+    let [what, why, next] = trust::sentences(session, &case.subject, seen);
+    overlay(OverlayKind::Moved, what, sentences(&[why, next]))
 }
 
 fn left_out(case: &Case) -> Option<Overlay> {
-    let (judgment, voice) = (case.judgment, case.voice);
-    if judgment.left_out == 0 {
-        return None;
-    }
-    let detail = if judgment.with_all.disagrees_with(&judgment.without_left_out) {
-        say::answer_hangs_on_few(
-            voice,
-            &in_short(voice, &judgment.with_all),
-            &in_short(voice, &judgment.without_left_out),
-        )
-    } else {
-        say::counts_them_too(voice)
+    let (voice, set_aside) = (case.voice, case.judgment.facts.set_aside.as_ref()?);
+    let counted = left_out::of_both(case, set_aside);
+    let SetAside { with_all, without, .. } = set_aside;
+    let detail = match (&case.judgment.estimate, &set_aside.estimate_without) {
+        // Both answers stand in the detail of one that depends on them.
+        _ if with_all.disagrees_with(without) => say::answer_hangs_on_few(voice),
+        (Some(every), Some(rest)) => {
+            let (every, rest) = (figures(case, every), figures(case, rest));
+            say::counts_them_too(voice, &in_short(voice, with_all), &every, &rest)
+        }
+        _ => say::counts_them_all_the_same(voice),
     };
-    overlay(OverlayKind::LeftOut, say::left_out(voice, judgment.left_out), detail)
+    let slips = match set_aside.slips {
+        0 => String::new(),
+        slips => say::slips(voice, slips),
+    };
+    overlay(OverlayKind::LeftOut, say::left_out(voice, &counted), sentences(&[detail, slips]))
 }
 
-/// A decision for the middle of a sentence.
-fn in_short(voice: &Voice, decision: &Decision) -> String {
-    match decision.kind {
-        DecisionKind::Different => say::short_different(voice),
-        DecisionKind::Same => say::short_same(voice),
-        DecisionKind::CannotTell => say::short_cannot_tell(voice),
-        DecisionKind::CannotAnswer => say::short_cannot_answer(voice),
-    }
-}
-
-fn order_mixed_up(case: &Case, order: Order, estimate: &Estimate) -> Option<Overlay> {
-    if estimate.method != Method::WelchWithAllowance {
+fn order_mixed_up(case: &Case) -> Option<Overlay> {
+    let (voice, name, facts) = (case.voice, &case.subject.name, &case.judgment.facts);
+    if !facts.order_is_mixed_up() || facts.rests_on == RestsOn::Averages {
         return None;
     }
-    let mut detail = vec![if order == Order::Unknown {
-        say::order_unknown(case.voice)
-    } else {
-        say::one_after_the_other(case.voice, &case.baseline, &case.candidate)
-    }];
-    if estimate.order_allowance > 0.0 {
-        let allowance = case.subject.chosen(estimate.order_allowance);
-        detail.push(say::order_could_move_unseen(case.voice, &case.subject.name, &allowance));
+    let (headline, seen) = match facts.order {
+        HowHit::InTurn | HowHit::InTurnNotCompared => {
+            (say::not_compared_in_turn(voice, &capital(name)), say::why_not_compared(voice, name))
+        }
+        HowHit::OneAfterTheOther => (
+            say::clubs_and_time_mixed_up(voice),
+            say::one_after_the_other(voice, &case.baseline, &case.candidate),
+        ),
+        HowHit::NotKnown => (say::order_not_known(voice), say::order_unknown(voice)),
+    };
+    let mut detail = vec![seen];
+    match (facts.order_allowance, case.judgment.estimate.as_ref()) {
+        (OrderAllowance::Included, Some(estimate)) => {
+            let allowance = case.subject.chosen(estimate.order_allowance);
+            detail.push(say::order_could_move_unseen(voice, name, &allowance));
+        }
+        _ => detail.push(say::order_could_move_unknown(voice, name)),
     }
-    if case.judgment.plain_averages_differ() {
+    if case.judgment.plain_averages_differ() && facts.order != HowHit::InTurnNotCompared {
         let drift = case.judgment.drift_to_explain();
         let size = case.subject.amount(drift);
-        detail.push(say::plain_averages_differ(case.voice));
+        if case.judgment.decision.kind != DecisionKind::Different {
+            detail.push(say::plain_averages_differ(case.voice));
+        }
         if case.judgment.order_hides_it() {
             detail.push(say::small_drift_explains(case.voice, &size));
         } else if drift > 0.0 {
             detail.push(say::drift_would_explain(case.voice, &size));
         }
     }
-    overlay(OverlayKind::OrderMixedUp, say::clubs_and_time_mixed_up(case.voice), sentences(&detail))
+    let told = overlay(OverlayKind::OrderMixedUp, headline, sentences(&detail));
+    if facts.order == HowHit::NotKnown { asking(Ask::Order, told) } else { told }
 }
 
-fn averages_only(case: &Case, estimate: &Estimate) -> Option<Overlay> {
-    if !matches!(estimate.method, Method::SummaryWithAllowance | Method::SummaryAssumedSpread) {
+fn averages_only(case: &Case) -> Option<Overlay> {
+    let facts = &case.judgment.facts;
+    if facts.rests_on != RestsOn::Averages {
         return None;
     }
-    let mut detail = vec![say::no_single_shots(case.voice)];
+    let (voice, name) = (case.voice, &case.subject.name);
+    let mut detail = vec![say::no_single_shots(voice)];
     if let Some(sd) = case.judgment.comparison().and_then(|c| c.assumed_sd) {
-        detail.push(say::assumed_to_scatter(case.voice, &case.subject.chosen(sd)));
+        detail.push(say::assumed_to_scatter(voice, &case.subject.chosen(sd)));
     }
-    if estimate.order_allowance > 0.0 {
-        let allowance = case.subject.chosen(estimate.order_allowance);
-        detail.push(say::order_could_move(case.voice, &case.subject.name, &allowance));
+    match (facts.order_allowance, case.judgment.estimate.as_ref()) {
+        (OrderAllowance::Included, Some(estimate)) => {
+            detail.push(say::order_could_move(voice, name, &case.subject.chosen(estimate.order_allowance)));
+        }
+        _ => detail.push(say::order_could_move_unknown(voice, name)),
     }
-    overlay(OverlayKind::AveragesOnly, say::only_averages(case.voice), sentences(&detail))
+    overlay(OverlayKind::AveragesOnly, say::only_averages(voice), sentences(&detail))
 }
 
 fn looked_at_before(case: &Case) -> Option<Overlay> {
-    let kind = OverlayKind::LookedAtBefore;
-    match case.judgment.levels.rule {
-        Rule::Planned { round, planned } if round < planned => overlay(
+    let (kind, voice) = (OverlayKind::LookedAtBefore, case.voice);
+    let theirs = voice.is_of_the_sender();
+    match case.judgment.facts.number {
+        NumberOfShots::SaidFixed => None,
+        NumberOfShots::Planned { round, planned } if round >= planned => None,
+        NumberOfShots::Planned { round, planned } => overlay(
             kind,
-            say::looked_early(case.voice, &round.to_string(), &planned.to_string()),
-            say::early_is_stricter(case.voice),
+            say::looked_early(voice, &round.to_string(), &planned.to_string()),
+            say::early_is_stricter(voice),
         ),
-        Rule::Fixed | Rule::Planned { .. } => None,
-        Rule::Open => overlay(kind, say::not_fixed(case.voice), say::open_is_stricter(case.voice)),
+        NumberOfShots::SaidNotFixed => overlay(kind, say::not_fixed(voice), say::open_is_stricter(voice)),
+        NumberOfShots::NotSaid => asking(
+            Ask::NumberOfShots,
+            overlay(kind, say::fixed_not_said(voice, theirs), say::not_said_is_stricter(voice, theirs)),
+        ),
+        NumberOfShots::NotOfThePlan { rounds, planned } => overlay(
+            kind,
+            say::not_of_the_plan(voice, rounds as usize, &planned.to_string()),
+            say::open_is_stricter(voice),
+        ),
     }
 }
 

@@ -3,12 +3,20 @@
 //! Names and reasons are somebody's text: what would be markup in a style is escaped in it, or replaced where the
 //! style knows no escape.
 
-use crate::format::{Subject, number, shots};
+use crate::case::sentences;
+use crate::ends::{level_text, more_or_less, printed, ratio_lines};
+use crate::format::{Subject, shots};
+use crate::left_out::of_club;
 use crate::report::{OverlayKind, Report};
-use judging::analysis::{Estimate, Method};
+use crate::trust::TrustFinding;
+use judging::analysis::{Estimate, PartOf};
+use judging::facts::{HowHit, NumberOfShots, OrderAllowance};
+use judging::trust::{Seen, Weight};
 use serde::Serialize;
+use session::Session;
+use session::measure::Margin;
 use session::names::short_name;
-use session::{Order, Session};
+use session::question::Goal;
 use text::paste as say;
 use text::{Voice, capital};
 
@@ -55,9 +63,10 @@ pub(crate) fn card_words(session: &Session, report: &Report, voice: &Voice) -> C
     let headline = report.answer.words.headline.clone();
     let difference =
         report.answer.estimate.as_ref().map_or_else(String::new, |e| difference(session, report, e, voice));
-    let (counts, left_out) = (counts(session, voice), left_out(session, voice));
+    let (counts, left_out) = (counts(session, report, voice), left_out(session, report, voice));
     let warnings = report.overlays.iter().filter(|overlay| overlay.kind != OverlayKind::LeftOut);
-    let warnings: Vec<String> = warnings.map(|overlay| overlay.headline.clone()).collect();
+    let serious = report.trust.iter().filter(|finding| travels(finding)).map(|finding| finding.what.clone());
+    let warnings: Vec<String> = warnings.map(|overlay| overlay.headline.clone()).chain(serious).collect();
     let lines = [&title, &headline, &difference, &counts, &left_out].into_iter().chain(&warnings);
     let alternative =
         lines.filter(|line| !line.is_empty()).map(|line| ended(line)).collect::<Vec<_>>().join(" ");
@@ -73,12 +82,26 @@ pub(crate) fn paste_words(
 ) -> PasteWords {
     let said = &report.answer.words;
     let mut facts = vec![said.detail.as_str(), &card.difference, &card.counts, &card.left_out];
+    let both_ways = report.overlays.iter().find(|overlay| overlay.kind == OverlayKind::LeftOut);
+    facts.extend(both_ways.map(|overlay| overlay.detail.as_str()));
     facts.extend(card.warnings.iter().map(String::as_str));
+    let who_says = who_says(report, voice);
+    facts.push(&who_says);
     facts.push(&said.next);
     facts.retain(|fact| !fact.is_empty());
     let [plain, markdown, brackets] =
         [PLAIN, MARKDOWN, BRACKETS].map(|style| written(&style, card, &facts, link, voice));
     PasteWords { title: card.title.clone(), plain, markdown, brackets }
+}
+
+/// Who says that the number was fixed, and that nobody can check what was typed.
+fn who_says(report: &Report, voice: &Voice) -> String {
+    let fixed = report.answer.facts.as_ref().map(|facts| facts.number);
+    match fixed {
+        Some(NumberOfShots::SaidFixed) => say::sender_says_fixed(voice),
+        Some(NumberOfShots::Planned { .. }) => say::sender_says_planned(voice),
+        _ => say::cannot_be_checked(voice),
+    }
 }
 
 /// How a style writes what all of them say.
@@ -137,32 +160,41 @@ fn title(session: &Session, report: &Report, voice: &Voice) -> String {
     }
 }
 
-fn difference(session: &Session, report: &Report, estimate: &Estimate, voice: &Voice) -> String {
-    let subject = Subject::of(&report.asked.measure, session, voice);
-    let level = number(voice, estimate.level * 100.0, 0);
-    if estimate.method == Method::SpreadRatio {
-        let ratio = |x: f64| match (number(voice, ((x - 1.0) * 100.0).abs(), 0).as_str(), x < 1.0) {
-            ("0", _) => say::the_same(voice),
-            (hundredths, less) => text::spread::end(voice, hundredths, less),
-        };
-        return say::scatter(
-            voice,
-            &ratio(estimate.value),
-            &ratio(estimate.low),
-            &ratio(estimate.high),
-            &level,
-        );
-    }
-    let signed = |x: f64| {
-        let plus = if x > 0.0 && !subject.prints_as_zero(x) { "+" } else { "" };
-        format!("{plus}{}", subject.value(x))
-    };
-    let mixed_up = estimate.order_allowance > 0.0;
-    let (low, high) = (signed(estimate.low), signed(estimate.high));
-    say::gap(voice, &signed(estimate.value), mixed_up, &low, &high, &level)
+/// Serious warnings go with every form of the answer; those that stand over it already, or in the line of what was left
+/// out, are not said twice.
+fn travels(finding: &TrustFinding) -> bool {
+    let said = matches!(
+        finding.seen,
+        Seen::OddValue { .. }
+            | Seen::Moved { .. }
+            | Seen::Order { .. }
+            | Seen::AveragesOnly
+            | Seen::NumbersMissing { .. }
+    );
+    finding.weight == Weight::Serious && !said
 }
 
-fn counts(session: &Session, voice: &Voice) -> String {
+fn difference(session: &Session, report: &Report, estimate: &Estimate, voice: &Voice) -> String {
+    let subject = Subject::of(&report.asked.measure, session, voice);
+    if report.asked.goal == Goal::Tighter {
+        let lines = ratio_lines(report.asked.margin.map(Margin::Ratio));
+        let ratio = |x: f64, lines: &[f64]| more_or_less(voice, x, lines);
+        let decided = estimate.decided_by;
+        return say::scatter(
+            voice,
+            &ratio(estimate.value, &[]),
+            &ratio(decided.low, &lines),
+            &ratio(decided.high, &lines),
+            &level_text(voice, decided.level),
+        );
+    }
+    let printed = printed(estimate, report.asked.margin.map(Margin::Difference), &subject);
+    let facts = report.answer.facts.as_ref();
+    let mixed_up = facts.is_some_and(|facts| facts.order_allowance == OrderAllowance::Included);
+    say::gap(voice, &printed.value, mixed_up, &printed.low, &printed.high, &printed.level)
+}
+
+fn counts(session: &Session, report: &Report, voice: &Voice) -> String {
     let of = |build: usize| session.shots.iter().filter(|shot| shot.build == build).count();
     let averages = |build: usize| session.summaries.iter().find(|summary| summary.build == build);
     let each: Vec<String> = session
@@ -181,17 +213,21 @@ fn counts(session: &Session, voice: &Voice) -> String {
         })
         .collect();
     let each = each.join(", ");
-    match session.order {
-        Order::Interleaved => say::hit_in_turn(voice, &each),
-        Order::Blocked => say::hit_one_after_the_other(voice, &each),
-        Order::Unknown => say::hit_somehow(voice, &each),
+    match report.answer.facts.as_ref().map(|facts| facts.order) {
+        Some(HowHit::InTurn | HowHit::InTurnNotCompared) => say::hit_in_turn(voice, &each),
+        Some(HowHit::OneAfterTheOther) => say::hit_one_after_the_other(voice, &each),
+        Some(HowHit::NotKnown) => say::hit_somehow(voice, &each),
+        None => say::hit_by_one(voice, &each),
     }
 }
 
-fn left_out(session: &Session, voice: &Voice) -> String {
+fn left_out(session: &Session, report: &Report, voice: &Voice) -> String {
+    let missing = report.trust.iter().find(|finding| matches!(finding.seen, Seen::NumbersMissing { .. }));
+    let missing = missing.map_or_else(String::new, |finding| finding.what.clone());
     let reasons: Vec<&str> = session.shots.iter().filter_map(|shot| shot.left_out.as_deref()).collect();
     if reasons.is_empty() {
-        return if session.shots.is_empty() { String::new() } else { say::none_left_out(voice) };
+        let marked = if session.shots.is_empty() { String::new() } else { say::none_left_out(voice) };
+        return sentences(&[marked, missing]);
     }
     let mut named: Vec<(String, usize)> = Vec::new();
     for why in &reasons {
@@ -206,7 +242,23 @@ fn left_out(session: &Session, voice: &Voice) -> String {
     if named.len() > REASONS_NAMED {
         said.push(say::other_reasons(voice));
     }
-    say::left_out(voice, &shots(voice, reasons.len()), &said.join(", "))
+    let parts: Vec<String> = left_out_by_club(session, voice);
+    sentences(&[say::left_out(voice, &parts.join(", "), &said.join(", ")), missing])
+}
+
+/// `2 of 12 Driver B shots`, for every club of which some were.
+fn left_out_by_club(session: &Session, voice: &Voice) -> Vec<String> {
+    let of = |build: usize, out: bool| {
+        session.shots.iter().filter(|shot| shot.build == build && (!out || shot.left_out.is_some())).count()
+    };
+    session
+        .builds
+        .iter()
+        .enumerate()
+        .map(|(at, build)| (build, PartOf { shots: of(at, true), of: of(at, false) }))
+        .filter(|(_, part)| part.shots > 0)
+        .map(|(build, part)| of_club(voice, &short_name(&build.name), part))
+        .collect()
 }
 
 fn ended(line: &str) -> String {

@@ -2,9 +2,11 @@
 //!
 //! Everything a page shows stands here; a page reads it and computes nothing.
 
+use crate::ends::Printed;
 use crate::trust::TrustFinding;
 use crate::words::Words;
 use judging::analysis::{Estimate, Numbers};
+use judging::facts::PairFacts;
 use judging::honest_lead::HonestLead;
 use judging::verdict::Decision;
 use serde::Serialize;
@@ -26,10 +28,14 @@ pub struct Finding {
     pub decision: Decision,
     /// Null when nothing can be estimated.
     pub estimate: Option<Estimate>,
+    /// The interval that decided, as it is printed; null as `estimate`.
+    pub printed: Option<Printed>,
     /// Sentences for it.
     pub words: Words,
     /// Textbook results.
     pub numbers: Numbers,
+    /// What is known of how it came about.
+    pub facts: PairFacts,
 }
 
 /// The answer to the question asked.
@@ -44,6 +50,8 @@ pub struct Answer {
     pub estimate: Option<Estimate>,
     /// Sentences for it.
     pub words: Words,
+    /// What is known of how it came about; null when there is no candidate.
+    pub facts: Option<PairFacts>,
 }
 
 /// What stands over a verdict and changes how it must be read.
@@ -51,6 +59,10 @@ pub struct Answer {
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum OverlayKind {
+    /// A value is probably a slip of the keys or of the reading.
+    OddValue,
+    /// A club itself moved where something changed.
+    Moved,
     /// Builds and time were mixed up.
     OrderMixedUp,
     /// Shots were left out.
@@ -65,6 +77,22 @@ pub enum OverlayKind {
     AveragesOnly,
 }
 
+/// What only the golfer knows, and a tap can say.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case", tag = "about")]
+pub enum Ask {
+    /// Whether the number of shots was fixed before the first one.
+    NumberOfShots,
+    /// Whether the clubs were hit in turn.
+    Order,
+    /// Whether the value of a shot is right.
+    Shot {
+        /// Its place in the session, from 0.
+        shot: usize,
+    },
+}
+
 /// A plain warning beside the verdict.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
@@ -75,6 +103,8 @@ pub struct Overlay {
     pub headline: String,
     /// What it means for this session, in its own numbers.
     pub detail: String,
+    /// What the golfer can say to it; null when there is nothing to say.
+    pub asks: Option<Ask>,
 }
 
 /// The question with every default filled in, so that a link opened later says the same.

@@ -1,5 +1,6 @@
 //! Before and after, in words: what the build did, what the other change did, and which of the two did more.
 
+use crate::ends::{Printed, printed_difference};
 use crate::format::Subject;
 use crate::phrases::phrase_for;
 use crate::refusals;
@@ -21,6 +22,8 @@ pub struct Effect {
     /// The figures.
     #[serde(flatten)]
     pub facts: second::Effect,
+    /// Its interval as it is printed.
+    pub printed: Printed,
     /// In words.
     pub words: String,
 }
@@ -82,16 +85,18 @@ fn said(
     let (own, other) = (name(question.baseline), name(candidate));
     let subject = Subject::of(&found.measure, session, voice);
     let [first, second] = found.names.each_ref().map(|name| short_name(name));
+    let printed =
+        |effect: &second::Effect| printed_difference(effect.value, &effect.range, found.margin, &subject);
     let of_effect = |effect: &second::Effect, who: &str, whom: &str| {
         let phrase = phrase_for(&found.measure, voice);
         let way = if effect.value > 0.0 { &phrase.more } else { &phrase.less };
-        let (low, high) = (subject.signed(effect.range.low), subject.signed(effect.range.high));
+        let Printed { value, low, high, level } = printed(effect);
         match effect.decision.kind {
             DecisionKind::Different => {
-                say::different(voice, who, &subject.amount(effect.value), way, whom, &low, &high)
+                say::different(voice, who, &subject.amount(effect.value), way, whom, &low, &high, &level)
             }
-            DecisionKind::Same => say::same(voice, who, whom, &low, &high),
-            _ => say::not_settled(voice, who, whom, &subject.signed(effect.value), &low, &high),
+            DecisionKind::Same => say::same(voice, who, whom, &low, &high, &level),
+            _ => say::not_settled(voice, who, whom, &value, &low, &high, &level),
         }
     };
     let build = of_effect(&found.build, &other, &own);
@@ -115,7 +120,7 @@ fn said(
             String::new()
         },
     };
-    let told = |facts: second::Effect, words: String| Effect { facts, words };
+    let told = |facts: second::Effect, words: String| Effect { printed: printed(&facts), facts, words };
     Second {
         measure: found.measure,
         names: found.names,

@@ -80,11 +80,15 @@ pub struct Shared {
 pub fn share(request: &ShareRequest, packed: Option<&str>, voice: &Voice) -> Result<Shared, Refusal> {
     let ShareRequest { session, question, address, .. } = request;
     let settled = settle(question, session).map_err(|misfit| refusals::misfit(&misfit, voice))?;
-    let report = say(&judge(settled), voice);
+    let judged = judge(settled);
+    let report = say(&judged, voice);
+    // Whoever gets the words or the picture reads of somebody else's shots.
+    let theirs = &voice.of_the_sender();
+    let told = say(&judged, theirs);
     let link = packed.map(|text| format!("{}#{text}", plain(address)));
     let fits_forums = link.as_ref().is_some_and(|link| link.len() <= FORUM_CHARACTERS);
-    let card = card_words(session, &report, voice);
-    let words = paste_words(&card, &report, link.as_deref().filter(|_| fits_forums), voice);
+    let card = card_words(session, &told, theirs);
+    let words = paste_words(&card, &told, link.as_deref().filter(|_| fits_forums), theirs);
     let (session, question) = (session.clone(), question.clone());
     let file = ReportFile { format: FORMAT.into(), version: FORMAT_VERSION, session, question, report };
     Ok(Shared { link, fits_forums, words, card, file })

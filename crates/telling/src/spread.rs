@@ -1,14 +1,14 @@
 //! The sentences for the goal 'tighter': scatter in hundredths more or less, never a bare ratio.
 
 use crate::case::{Case, sentences};
-use crate::format::number;
+use crate::ends::{self, level_text, more_or_less, ratio_lines};
 use crate::left_out::depends_on_left_out;
 use crate::words::Words;
-use judging::analysis::Estimate;
+use judging::analysis::{Estimate, MoreShots};
 use judging::verdict::{DecisionKind, Direction, Matters, Why};
 use session::measure::Margin;
 use text::Voice;
-use text::answer::{choose_freely, holds_here};
+use text::answer::holds_here;
 use text::spread as say;
 
 /// The sentences when scatter was asked for and can be compared.
@@ -17,40 +17,46 @@ pub(crate) fn words(case: &Case, estimate: &Estimate) -> Words {
     match (decision.kind, decision.direction) {
         (DecisionKind::Different, Some(direction)) => different(case, estimate, direction),
         (DecisionKind::Same, _) => Words {
-            headline: say::same(case.voice, &case.baseline, &case.candidate),
+            headline: say::same(case.voice, case.voice.is_of_the_sender(), &case.baseline, &case.candidate),
             line: say::same_in_short(case.voice),
             detail: sentences(&[
                 deviations(case),
                 say::ruled_out(case.voice, &margin(case, Direction::Higher)),
             ]),
-            next: choose_freely(case.voice),
+            next: case.choose(),
         },
         _ if decision.why == Some(Why::DependsOnLeftOut) => depends_on_left_out(case),
         _ => Words {
             headline: say::cannot_tell(case.voice, &case.baseline, &case.candidate, &case.subject.name),
             line: say::cannot_tell_in_short(case.voice),
             detail: sentences(&[deviations(case), case.luck(estimate), between(case, estimate)]),
-            next: settle(case, estimate),
+            next: more_shots(case, estimate, Direction::Higher),
         },
     }
 }
 
 fn different(case: &Case, estimate: &Estimate, direction: Direction) -> Words {
     let (candidate, name) = (&case.candidate, &case.subject.name);
+    let (low, high) = (estimate.decided_by.low, estimate.decided_by.high);
     let (near, far) = match direction {
-        Direction::Higher => (estimate.low, estimate.high),
-        Direction::Lower => (estimate.high, estimate.low),
+        Direction::Higher => (low, high),
+        Direction::Lower => (high, low),
     };
-    let (from, to) = (hundredths(case.voice, near), hundredths(case.voice, far));
+    let lines = ratio_lines(case.judgment.margin);
+    let (from, to) = (hundredths(case.voice, near, &lines), hundredths(case.voice, far, &lines));
     let does = match direction {
         Direction::Higher => say::scatters_more(case.voice, candidate, name, &from, &to),
         Direction::Lower => say::is_tighter(case.voice, candidate, name, &from, &to),
     };
     let margin = margin(case, direction);
     let (headline, next) = match case.judgment.decision.matters {
-        Some(Matters::No) => (say::too_small(case.voice, &does), choose_freely(case.voice)),
-        Some(Matters::Yes) | None => (say::matters(case.voice, &does, &margin), holds_here(case.voice)),
-        Some(Matters::Maybe) => (say::may_matter(case.voice, &does, &margin), settle(case, estimate)),
+        Some(Matters::No) => (say::too_small(case.voice, &does), case.choose()),
+        Some(Matters::Yes) | None => {
+            (say::matters(case.voice, &does, &margin), holds_here(case.voice, case.voice.is_of_the_sender()))
+        }
+        Some(Matters::Maybe) => {
+            (say::may_matter(case.voice, &does, &margin), more_shots(case, estimate, direction))
+        }
     };
     Words {
         headline,
@@ -60,16 +66,16 @@ fn different(case: &Case, estimate: &Estimate, direction: Direction) -> Words {
     }
 }
 
-/// How much more or less than 1 a ratio is, in hundredths.
-fn hundredths(voice: &Voice, ratio: f64) -> String {
-    number(voice, ((ratio - 1.0) * 100.0).abs(), 0)
+/// How much more or less than 1 a ratio is, in hundredths; in words without a limit.
+fn hundredths(voice: &Voice, ratio: f64, lines: &[f64]) -> String {
+    ends::hundredths(voice, ratio, lines).unwrap_or_else(|| say::no_limit(voice))
 }
 
 /// The margin as hundredths, in the direction spoken of: a ratio of 1.25 is 25 % more, or 20 % less.
 fn margin(case: &Case, direction: Direction) -> String {
     let ratio = case.judgment.margin.map_or(1.0, Margin::value);
     let toward = if direction == Direction::Higher { ratio } else { 1.0 / ratio };
-    format!("{} %", hundredths(case.voice, toward))
+    format!("{} %", hundredths(case.voice, toward, &[]))
 }
 
 /// How far single shots lie from their average, with each club.
@@ -92,15 +98,18 @@ fn deviations(case: &Case) -> String {
 }
 
 fn between(case: &Case, estimate: &Estimate) -> String {
-    let end = |ratio: f64| say::end(case.voice, &hundredths(case.voice, ratio), ratio < 1.0);
-    say::between(case.voice, &case.candidate, &end(estimate.low), &end(estimate.high))
+    let lines = ratio_lines(case.judgment.margin);
+    let end = |ratio: f64| more_or_less(case.voice, ratio, &lines);
+    let judging::interval::Interval { low, high, level } = estimate.decided_by;
+    say::between(case.voice, &case.candidate, &end(low), &end(high), &level_text(case.voice, level))
 }
 
-fn settle(case: &Case, estimate: &Estimate) -> String {
-    let margin = margin(case, Direction::Higher);
-    match estimate.shots_to_settle {
-        Some(needed) if needed > 200 => say::more_than_200(case.voice, &margin),
-        Some(needed) => say::would_settle(case.voice, needed as usize, &margin),
-        None => say::slow_to_show(case.voice),
+fn more_shots(case: &Case, estimate: &Estimate, direction: Direction) -> String {
+    let (voice, margin) = (case.voice, margin(case, direction));
+    match estimate.more_shots {
+        Some(MoreShots::Tell { shots }) => say::would_show(voice, shots as usize, &margin),
+        Some(MoreShots::TooMany { .. }) => say::more_than_200(voice, &margin),
+        Some(MoreShots::HardlyNarrow) => say::size_stays_open(voice, &margin),
+        Some(MoreShots::WereHit | MoreShots::Narrow { .. }) | None => say::slow_to_show(voice),
     }
 }

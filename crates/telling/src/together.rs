@@ -2,6 +2,7 @@
 
 use crate::case::sentences;
 use crate::check;
+use crate::ends::{level_text, lines};
 use crate::format::Subject;
 use crate::phrases::phrase_for;
 use crate::refusals;
@@ -10,6 +11,7 @@ use judging::together::{CombinedDays, JudgedPair};
 use judging::verdict::{Decision, DecisionKind, Direction};
 use serde::{Deserialize, Serialize};
 use session::Session;
+use session::measure::Margin;
 use session::names::short_name;
 use session::question::Question;
 use session::refusal::Refusal;
@@ -101,28 +103,40 @@ fn words(pair: &JudgedPair, request: &TogetherRequest, voice: &Voice) -> (String
         () if subject.prints_as_zero(x) => case::no_difference(voice),
         () => case::gap(voice, &subject.amount(x), if x > 0.0 { &phrase.more } else { &phrase.less }),
     };
-    let (low, high) = (signed(combined.different.low), signed(combined.different.high));
+    let decided = if decision.is_inside_the_margin() { &combined.same } else { &combined.different };
+    let lines = lines(request.question.margin_on(measure).map(Margin::value));
+    let end = |x: f64| match () {
+        () if subject.is_nothing(x, &lines) => case::no_difference(voice),
+        () => {
+            let way = if x > 0.0 { &phrase.more } else { &phrase.less };
+            case::gap(voice, &subject.end_amount(x, &lines), way)
+        }
+    };
+    let (low, high, level) = (end(decided.low), end(decided.high), level_text(voice, decided.level));
     let days = combined.days;
     let headline = match decision.kind {
         DecisionKind::Different => {
             let higher = decision.direction == Some(Direction::Higher);
             let verb = if higher { &phrase.higher } else { &phrase.lower };
-            say::different(voice, days, &name, verb, &low, &high)
+            say::different(voice, days, &name, verb, &low, &high, &level)
         }
-        DecisionKind::Same => say::same(voice, days, &low, &high),
+        DecisionKind::Same => say::same(voice, days, &low, &high, &level),
         DecisionKind::CannotTell | DecisionKind::CannotAnswer => match days {
             _ if pair.wide_open => say::wide_open(voice, days, &signed(combined.value)),
-            ..3 => say::too_few_days(voice, days, &low, &high),
-            _ => say::cannot_tell(voice, days, &low, &high),
+            ..3 => say::too_few_days(voice, days, &low, &high, &level),
+            _ => say::cannot_tell(voice, days, &low, &high, &level),
         },
     };
-    let differ = if subject.prints_as_zero(combined.between) {
+    // Two days do not show by how much days differ, and no sentence says that they do.
+    let differ = if days < 3 {
+        String::new()
+    } else if subject.prints_as_zero(combined.between) {
         say::days_agree(voice)
     } else {
         say::days_differ(voice, &subject.amount(combined.between))
     };
     let few = match days {
-        _ if pair.wide_open => say::two_days_wide_open(voice, &low, &high),
+        _ if pair.wide_open => say::two_days_wide_open(voice),
         ..3 => say::two_days(voice),
         3 => say::few_days(voice),
         _ => String::new(),

@@ -1,6 +1,9 @@
 //! Trust findings in words: what was seen, why it matters, what to do.
 
+use crate::ends::printed_difference;
 use crate::format::{Subject, count_of, shots};
+use crate::left_out::of_club;
+use crate::odd;
 use judging::trust::{Seen, Weight};
 use serde::Serialize;
 use session::digits::rounded;
@@ -34,13 +37,36 @@ pub(crate) fn say(session: &Session, measure: &MeasureId, seen: Seen, voice: &Vo
 }
 
 /// What was seen, why it matters, what to do.
-fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -> [String; 3] {
+pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -> [String; 3] {
     let voice = subject.voice;
     let name = |build: usize| session.builds.get(build).map_or_else(String::new, |b| short_name(&b.name));
     match seen {
-        Seen::Order { order: Order::Interleaved, rounds } => {
+        Seen::OddValue { .. } => odd::sentences(session, seen, voice).unwrap_or_default(),
+        Seen::Moved { build, names, before, after, change } => {
+            let [first, second] = names.each_ref().map(|name| short_name(name));
+            let printed = printed_difference(after - before, change, None, subject);
+            [
+                say::moved(
+                    voice,
+                    &name(*build),
+                    &subject.name,
+                    &subject.value(*before),
+                    &first,
+                    &subject.value(*after),
+                    &second,
+                ),
+                say::moved_why(voice, &printed.value, &printed.low, &printed.high, &printed.level),
+                say::moved_next(voice),
+            ]
+        }
+        Seen::Order { order: Order::Interleaved, rounds, always_first: None } => {
             [say::in_turn(voice, &rounds.to_string()), say::in_turn_why(voice), say::in_turn_next(voice)]
         }
+        Seen::Order { order: Order::Interleaved, rounds, always_first: Some(first) } => [
+            say::in_turn_same_first(voice, &rounds.to_string(), &name(*first)),
+            say::in_turn_same_first_why(voice, &name(*first)),
+            say::in_turn_same_first_next(voice),
+        ],
         Seen::Order { order: Order::Blocked, .. } => {
             [say::blocked(voice), say::blocked_why(voice), say::blocked_next(voice)]
         }
@@ -56,7 +82,15 @@ fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -> [String; 
             say::cold_start(voice, &name(*build), &shots(voice, *n)),
             head_start.map_or_else(
                 || say::first_shots_are_rarely_the_best(voice),
-                |gain| say::cold_start_why(voice, &subject.amount(gain), &subject.name),
+                |gain| match subject.id.usual().map(|known| known.facts().order_allowance) {
+                    Some(allowed) => say::cold_start_why(
+                        voice,
+                        &subject.amount(gain),
+                        &subject.name,
+                        &subject.chosen(allowed),
+                    ),
+                    None => say::first_shots_are_rarely_the_best(voice),
+                },
             ),
             say::cold_start_next(voice),
         ],
@@ -94,8 +128,8 @@ fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -> [String; 
             let counts: Vec<String> = by_build
                 .iter()
                 .enumerate()
-                .filter(|(_, n)| **n > 0)
-                .map(|(build, n)| say::of_club(voice, &count_of(voice, *n), &name(build)))
+                .filter(|(_, part)| part.shots > 0)
+                .map(|(build, part)| of_club(voice, &name(build), *part))
                 .collect();
             [say::left_out(voice, &counts.join(", ")), say::left_out_why(voice), say::left_out_next(voice)]
         }
@@ -113,6 +147,14 @@ fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -> [String; 
             [say::few_decide(voice, *few), say::few_decide_why(voice), say::few_decide_next(voice)]
         }
         Seen::NotFixed => [say::not_fixed(voice), say::not_fixed_why(voice), say::not_fixed_next(voice)],
+        Seen::FixedNotSaid => {
+            [say::fixed_not_said(voice), say::not_fixed_why(voice), say::fixed_not_said_next(voice)]
+        }
+        Seen::NotOfThePlan { rounds, planned } => [
+            say::not_of_the_plan(voice, *rounds as usize, &planned.to_string()),
+            say::not_fixed_why(voice),
+            say::not_of_the_plan_next(voice),
+        ],
         Seen::PlannedLooks { round, planned } => [
             say::planned_looks(voice, &round.to_string(), &planned.to_string()),
             say::planned_looks_why(voice),
@@ -125,7 +167,11 @@ fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -> [String; 
                 (false, true) => say::no_speed(voice),
             },
             say::club_or_swing_unknown(voice, *club_speed || *strike),
-            say::no_speed_no_strike_next(voice),
+            match (club_speed, strike) {
+                (false, false) => say::no_speed_no_strike_next(voice),
+                (true, _) => say::no_strike_next(voice),
+                (false, true) => say::no_speed_next(voice),
+            },
         ],
         Seen::AveragesOnly => {
             [say::averages_only(voice), say::averages_only_why(voice), say::averages_only_next(voice)]

@@ -8,7 +8,7 @@ use text::{Units, Voice};
 #[must_use]
 pub fn shown(unit: Unit, voice: &Voice) -> (&'static str, f64) {
     match (unit, voice.units) {
-        (Unit::Yd, Units::Meters) => ("m", M_PER_YD),
+        (Unit::Yd, Units::Meters | Units::MetersAndMph) => ("m", M_PER_YD),
         (Unit::Mph, Units::Meters) => ("km/h", KM_PER_MILE),
         _ => (unit.label(), 1.0),
     }
@@ -22,7 +22,7 @@ pub fn offered(unit: Unit, size: f64, voice: &Voice) -> f64 {
     let (_, scale) = shown(unit, voice);
     match (unit, voice.units) {
         (Unit::Mph, Units::Meters) => (size * scale * 2.0).round() / 2.0 / scale,
-        (Unit::Yd, Units::Meters) => size / scale,
+        (Unit::Yd, Units::Meters | Units::MetersAndMph) => size / scale,
         _ => size,
     }
 }
@@ -38,6 +38,14 @@ mod tests {
         let (yards, meters) = (Voice::english(), Voice::new(Language::english(), Units::Meters));
         assert_eq!((shown(Unit::Yd, &yards), shown(Unit::Yd, &meters)), (("yd", 1.0), ("m", 0.9144)));
         assert_eq!((shown(Unit::Rpm, &meters), shown(Unit::Mph, &yards)), (("rpm", 1.0), ("mph", 1.0)));
+    }
+
+    #[test]
+    fn where_meters_go_with_miles_an_hour_speeds_stay() {
+        let there = Voice::new(Language::english(), Units::MetersAndMph);
+        assert_eq!((shown(Unit::Yd, &there), shown(Unit::Mph, &there)), (("m", 0.9144), ("mph", 1.0)));
+        assert!((offered(Unit::Yd, 5.0, &there) * 0.9144 - 5.0).abs() < 1e-12);
+        assert!((offered(Unit::Mph, 1.5, &there) - 1.5).abs() < 1e-12);
     }
 
     #[test]

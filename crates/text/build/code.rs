@@ -31,6 +31,7 @@ pub(crate) fn messages(first: &Catalogue, stamp: &str) -> String {
         plural::forms(&first.language),
         first.messages.len(),
     );
+    code.push_str(&named(first));
     let words = words(first);
     let mut room = "";
     for (number, (id, message)) in first.messages.iter().enumerate() {
@@ -45,6 +46,20 @@ pub(crate) fn messages(first: &Catalogue, stamp: &str) -> String {
         code.push_str(&function(number, &id.1, message, enums));
     }
     code + "}\n"
+}
+
+/// What the messages are called, for voices that note what they say.
+fn named(first: &Catalogue) -> String {
+    let mut rows = String::new();
+    for ((room, id), message) in &first.messages {
+        let arguments: Vec<&str> = message.arguments.iter().map(|argument| argument.name.as_str()).collect();
+        write!(rows, "crate::traced::Message {{ room: {room:?}, id: {id:?}, arguments: &{arguments:?} }}, ")
+            .expect("a string takes text");
+    }
+    format!(
+        "/// What they are called, in the order of their numbers.\n#[cfg(feature = \"traced\")]\n\
+         pub(crate) const NAMED: &[crate::traced::Message] = &[{rows}];\n"
+    )
 }
 
 fn function(number: usize, id: &str, message: &Message, enums: &Words) -> String {

@@ -1,8 +1,8 @@
-# The answer in one sentence: `Driver B carries farther. Expect 8 to 17 yd more; it starts to matter at 5 yd.`
+# The answer in one sentence: `Driver B carries farther. On average 8 to 17 yd more; it starts to matter at 5 yd.`
 matters = { $does }{ $mixed-up ->
     [yes] {" "}here, beyond what warming up or tiring usually explains
    *[no] {""}
-}. Expect { $span } { $more }; it starts to matter at { $margin }.
+}. On average { $span } { $more }; it starts to matter at { $margin }.
 may-matter = { $does }{ $mixed-up ->
     [yes] {" "}here, beyond what warming up or tiring usually explains
    *[no] {""}
@@ -13,24 +13,40 @@ different = { $does }{ $mixed-up ->
    *[no] {""}
 }, by { $span }.
 too-small-in-short = { $does }, by { $span }: too small to matter.
-same = For your purpose the same: at most { $size } apart.
+same = { $measure }: { $candidate } and { $baseline } are the same for { $theirs ->
+    [yes] the sender’s
+   *[no] your
+} purpose, at most { $size } apart.
 same-in-short = The same: at most { $size } apart.
-more-is-ruled-out = Anything below { $margin } would not matter, and these shots rule out more.
+more-is-ruled-out = Anything below { $margin } would not matter, and these shots speak clearly against more.
 nearer-to-zero = On average { $club } is the nearer to zero.
+nearer-not-settled = Which of the two is nearer to zero is not settled.
 depends = It depends on the shots left out.
 depends-in-short = Depends on the shots left out.
-depends-how = With every shot the answer is one thing, without those set aside another.
+depends-how = With every shot: { $with-all }. Without { $shots }: { $without }.
 order-could-explain = The order of hitting could explain this gap, so these shots cannot tell.
-not-apart = With this many shots, { $baseline } and { $candidate } cannot be told apart on { $measure }.
-not-apart-not-in-turn = { $baseline } and { $candidate } were not hit in turn, and cannot be told apart on { $measure }.
-not-apart-averages = From averages alone, { $baseline } and { $candidate } cannot be told apart on { $measure }.
+not-apart = With this many shots, { $baseline } and { $candidate } cannot be told apart ({ $measure }).
+not-apart-not-in-turn = { $baseline } and { $candidate } were not hit in turn, and cannot be told apart ({ $measure }).
+not-apart-order-not-known = It is not known whether { $baseline } and { $candidate } were hit in turn, and these shots cannot tell them apart
+    ({ $measure }).
+not-apart-averages = From averages alone, { $baseline } and { $candidate } cannot be told apart ({ $measure }).
 
 # What to do next.
+choose-after = { $measure } does not decide between them, but they differ on { $others }: look there before choosing.
 choose-freely = Choose by feel, look or price.
-short-test = 5 rounds of 3 shots with each, hit in turn, would tell club from order.
-hint-no-proof = The clubs were not hit in turn, so this is a strong hint and no proof.
-holds-that-day = This holds for these clubs as built, with your swing that day. A second day would show whether it lasts.
-holds-here = This holds for these clubs as built, with your swing that day.
+hint-no-proof = The clubs were hit one after the other, so this is a strong hint and no proof.
+hint-order-not-known = Whether the clubs were hit in turn is not known, so this is a strong hint and no proof.
+hint-averages = Averages do not show in which order the shots were hit, so this is a strong hint and no proof.
+hint-not-compared = The clubs were hit in turn, but { $measure } could not be compared lap by lap, so this is a strong hint and no
+    proof.
+holds-that-day = This holds for these clubs as built, with { $theirs ->
+    [yes] the sender’s
+   *[no] your
+} swing that day. A second day would show whether it lasts.
+holds-here = This holds for these clubs as built, with { $theirs ->
+    [yes] the sender’s
+   *[no] your
+} swing that day.
 leave-nothing-out = Count every shot, or hit a planned test and leave nothing out.
 
 # Why a session cannot answer, and what would help.
@@ -38,8 +54,9 @@ no-shots = There are no shots to compare yet.
 no-shots-next = Paste the shots of two clubs, or try an example.
 one-club = There is only one club here, and nothing to hold it against.
 one-club-next = Add shots with a second club, and name the club of each shot.
-too-few-shots = There are too few shots to compare on { $measure }.
-too-few-shots-next = At least 3 shots with each club are needed for any answer (5 for scatter), and 15 for a useful one.
+too-few-shots = There are too few shots to compare the clubs ({ $measure }).
+too-few-shots-next = At least 3 shots with each club are needed for any answer, 5 for scatter. The plan of a fair test says how many
+    most likely tell.
 counts-missing = Averages alone cannot answer this: nobody said how many shots they come from.
 counts-missing-why = An average of 3 shots and an average of 30 look the same and mean very different things.
 counts-missing-next = Add the number of shots behind each average.
@@ -51,7 +68,8 @@ spread-missing-next = Add the standard deviation beside each average, or every s
 only-averages = Averages do not show which club is tighter.
 only-averages-why = Scatter lies in the single shots; a deviation printed beside an average is too unsure to decide on.
 only-averages-next = Add every shot.
-no-scatter = Every shot has the same { $measure }, so there is nothing to judge luck by.
+no-scatter = With one club or both, every shot has the same { $measure }, so there is nothing to judge luck by.
+no-scatter-in-rounds = Every lap shows the same gap in { $measure }, without any scatter around it, so there is nothing to judge luck by.
 no-scatter-why = Real shots scatter. Numbers that do not were probably rounded or copied.
 no-scatter-next = Check the { $measure } column.
 not-measured = { $measure } was not recorded for both clubs.

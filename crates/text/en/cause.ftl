@@ -62,16 +62,19 @@ swing-differed = The swing that day differed: { $how }
 swing-did-not-differ = Nothing that was measured of the swing clearly differed between the two.
 swing-not-measured = Nothing was measured of the swing.
 belongs-to-both = To club and swing together belongs: { $what }
-within-ball-speed = Of the part of ball speed, { $club } is how fast the club was swung and { $smash } how much of that reached the ball.
+within-ball-speed = Of what ball speed was worth, { $club } came from how fast the club was swung and { $smash } from how well it was struck.
 no-direction = Launch direction or spin axis was not measured: what starting or curving off line cost is part of what is not explained.
 no-club-speed = Club speed was not measured: it would tell whether ball speed came from a faster swing or a better strike.
 no-loft = Loft and attack angle at impact were not measured: with both, a change of spin can be held against how the club arrived.
-no-strike = Where on the face the ball was struck was not measured. With a driver 5 mm higher is about 700 rpm less spin, so no difference in
-    spin can be put down to the club without it.
+no-strike = Where on the face the ball was struck was not measured. With a driver 5 mm higher is about 700 rpm less spin, by a golfers’ rule of thumb
+    with no study behind it, so no difference in spin can be put down to the club without it.
 note = Split over a model of the flight, shot against shot of the same rank, { $shots } and { $other-shots }; the model is good to about 3 % of
-    carry, and to less than that for a difference.
+    carry, and to less than that for a difference. What stands in brackets is a 99 % interval, since several parts are looked at; clear is what it
+    shows on one side of zero.
 not-flown = { $shots } without all these numbers, or that did not fly, are not in it.
 not-in-turn = The clubs were not hit in turn, so warming up or tiring is in these parts too.
+order-not-known = Whether the clubs were hit in turn is not known, so warming up or tiring may be in these parts too.
+through-which = It says through which number the gap came, not that the club made that number.
 needs-turns = It says through which number the gap came, not that the club made that number: that needs the clubs hit in turn.
 bar = { $part }: { $size }, from { $span }.
 bars = Bars from left, shorter, to right, longer, that add up to { $gap } of carry with { $club }. { $parts }
@@ -80,3 +83,9 @@ from-to = { $low } to { $high }
 moved = { $measure }: { $size } { $way } ({ $span }).
 not-moved = { $measure }: no clear difference ({ $span }).
 worth = { $size } { $way }, { $measure }: worth about { $effect } ({ $span }).
+# What to take to a coach, by the number through which the gap came; never a club to buy.
+next-club-speed = Next: the club was swung at another speed that day. Hit both in turn again before you put that down to the club.
+next-smash = Next: mark the face and see where each club was struck; take that to a coach before anything else.
+next-ball-speed = Next: have club speed measured and mark the face, to see whether the swing or the strike made the ball speed; take that to a coach.
+next-launch-or-spin = Next: look with a coach, in this order, at tee height, the strike on the face, then loft.
+next-start-or-curve = Next: look with a coach, in this order, at aim, the face at impact and the lie of the club. A lesson may do more than a club.

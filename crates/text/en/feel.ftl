@@ -1,5 +1,5 @@
 # What was felt, beside the shots.
-no-such-build = There is no build number { $build }.
+no-such-build = There is no club number { $build }.
 easier = { $club } felt easier to hit. No number measures that; it counts.
 shown = { $club } felt { $feeling ->
     [straighter] straighter

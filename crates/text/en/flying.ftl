@@ -1,7 +1,7 @@
 # Why something cannot be flown, and what would help.
-no-such-build = There is no build number { $build }; there are { $builds }, counted from 0.
-no-such-build-remedy = Name a build that is in the session.
-not-conditions = Nobody plays golf in this weather.
+no-such-build = There is no club number { $build }; there are { $builds }, counted from 0.
+no-such-build-remedy = Name a club that is in the session.
+not-conditions = This page cannot fly a ball in such weather.
 not-conditions-remedy = { $condition ->
     [temperature] Enter −50 to 55 °C, or −58 to 131 °F.
     [humidity] Enter 0 to 100.
@@ -11,7 +11,7 @@ not-conditions-remedy = { $condition ->
 no-conditions = These conditions cannot be used.
 no-conditions-remedy = Leave them open for standard air.
 no-number = This must be a number.
-no-launch = No golf ball is launched like this.
+no-launch = This page cannot fly a ball that is launched like this.
 no-flight = A ball launched like this does not fly.
 no-launch-remedy = Check the number and its unit.
 nothing-to-bring = No shot here has its { $measures } and carry.
@@ -22,7 +22,7 @@ nothing-to-map = Fewer than { $least } shots with your club have carry, ball spe
 add-columns = Add these columns, shot by shot.
 no-such-group = There is no group number { $group }; there are { $groups }, counted from 0.
 no-such-group-remedy = Name a group of the answer, or leave it open.
-same-build-twice = A build cannot be compared with itself.
+same-build-twice = A club cannot be compared with itself.
 same-build-twice-remedy = Choose another candidate.
 too-few-to-split = Fewer than { $least } shots with each club have carry, ball speed, launch angle and spin.
 too-few-to-split-remedy = Add shots with all four numbers.

@@ -18,27 +18,32 @@ counted = { NUMBER($landed) } of { $shots } { $other-aim ->
    *[no] landed
 } on it.
 too-few-for-a-chance = Too few shots for a chance.
-chance = About { $chance } ({ $low } to { $high }).
+counted-share = That is { $share } ({ $low } to { $high }, 95 % interval).
+chance = A bell curve as wide as these shots says { $chance } ({ $low } to { $high }).
 no-better-aim = No other aim did better than that of the day.
-best-at-the-middle = Best aimed at the middle: about { $chance } ({ $low } to { $high }).
-best-aimed = Best aimed { $side }: about { $chance } ({ $low } to { $high }).
+best-at-the-middle = Best aimed at the middle: by the curve about { $chance } ({ $low } to { $high }).
+best-aimed = Best aimed { $side }: by the curve about { $chance } ({ $low } to { $high }).
 aim-over-club = You miss { $side } on average with { $club }: aiming off would fix more than the club does.
 hits-more-often = As aimed, { $better } hits { $strip } more often than { $worse }.
 not-settled = These shots do not settle which of the two hits { $strip } more often.
 alone = With { $club } about { $chance } hit { $strip }.
 too-few = Too few shots to say how often a fairway would be hit.
-as-aimed = As aimed: about { $chance } with { $own }, { $other-chance } with { $other }; the true gap may lie from { $low } to { $high }.
-would-hit = Aimed { $side }, { $club } would hit about { $chance }.
+as-aimed = As aimed, by the bell curve: about { $chance } with { $own }, { $other-chance } with { $other }; the true gap may lie from { $low } to { $high }
+    (95 % interval).
+counted-against-the-curve = Counted, more shots with { $favored } landed on it: a few shots far off with { $favored } widen its curve, or a few of
+    { $other } just missed. Neither way settles which of the two hits more often.
+would-hit = Aimed { $side }, { $club } would hit about { $chance }, by the curve.
 centers = The middle of { $candidate } lies { $carry } { $longer ->
     [yes] longer
    *[no] shorter
 } and { $side } of that of { $baseline }.
-centers-by-luck = Two identical clubs would show middles that far apart in { $sessions }.
+centers-by-luck = Two identical clubs would show middles at least that far apart in { $sessions }.
 order-may-move = One club was hit after the other, so warming up or tiring may have moved a middle.
-aimed-off = Aimed { $side } of where it was aimed.
+aimed-off = Aimed { $side } of that day’s aim.
 aimed-as-on-the-day = Aimed as on the day.
-note = Where balls land, not where they roll to. A chance is that of shots that scatter like these around the same middle; its range
-    is what other sessions of this size could have shown. The best aim supposes that the middle of your shots stays where it is.
+note = Where balls land, not where they roll to. First stands what was counted; the bell curve beside it is that of shots that scatter like these
+    around the same middle, and mishits widen it. The ranges are what other sessions of this size could have shown. What another aim would do is
+    the curve’s; the best aim supposes that the middle of your shots stays where it is.
 build-said = { $club }: { $miss } { $chance }
 oval = Nine in ten lie in an oval { $long } by { $wide }.
 from-above = The landings from above, the target straight ahead, with { $strip }. { $aimed }

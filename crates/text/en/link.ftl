@@ -16,4 +16,4 @@ names-too-long-remedy = Shorten them.
 # What is worth knowing of one that opens.
 parts-unknown = A newer version of this page made this link and put something into it that this one does not know.
     Everything else is here.
-digits-lost = { $measure } was given with more digits than anybody measures; the link keeps seven.
+digits-lost = { $measure } was given with many digits; the link keeps seven of them.

@@ -25,9 +25,10 @@ name = { $id ->
 # Why the smallest difference that matters is usually that large.
 margin-why = { $reason ->
     [club-length] About half a club in distance.
-    [quarter-fairway] A small part of a fairway's width.
-    [speed] Worth a little over 1 % of a driver’s carry.
+    [quarter-fairway] A small part of a fairway’s width.
+    [speed] Worth 1 to 1½ % of a driver’s carry.
+    [speed-of-club] Worth 1½ to 2 % of a driver’s carry.
     [flight] Just visible in the flight.
     [delivery] About what a lesson tries to change.
-   *[strike] A few millimetres of strike move spin and speed.
-} Common practice, no source.
+   *[strike] A few millimeters of strike move spin and speed.
+} A golfers’ rule of thumb, no study behind it.

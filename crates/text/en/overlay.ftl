@@ -1,33 +1,60 @@
 # What stands over an answer.
-left-out = { $shots ->
-    [one] 1 shot was left out.
-   *[other] { $shots } shots were left out.
-}
-answer-hangs-on-few = With every shot: { $with-all }. Without the shots left out: { $without }. An answer that hangs on a few
-    shots is no answer yet.
-counts-them-too = The answer counts every shot, these too; without them it would be the same.
+part-of-club = { $shots } of { $all } { $club } shots
+both-parts = { $one } and { $other }
+left-out = Left out: { $shots }.
+# A decision with its size and the interval that decided it.
+result = { $decision }, { $figures }
+figures = { $gap } ({ $low } to { $high }, { $level } interval)
+slips = { NUMBER($slips) } { $slips ->
+    [one] value that cannot be counts
+   *[other] values that cannot be count
+} in neither.
+answer-hangs-on-few = An answer that hangs on a few shots is no answer yet.
+counts-them-too = The answer counts every shot, these too. Both ways: { $decision }. With every shot { $with-all }, without the shots left out
+    { $without }.
+counts-them-all-the-same = The answer counts every shot, these too; without them it would be the same.
 short-different = a difference
-short-same = the same for your purpose
+short-same = the same for { $theirs ->
+    [yes] the sender’s
+   *[no] your
+} purpose
 short-cannot-tell = cannot tell
 short-cannot-answer = no answer possible
 clubs-and-time-mixed-up = Clubs and time are mixed up.
-order-unknown = Nobody knows in which order these shots were hit.
+order-not-known = Whether the clubs were hit in turn is not known.
+order-unknown = One club may have had the cold shots and the other the warm ones.
+not-compared-in-turn = { $measure } could not be compared lap by lap.
+why-not-compared = The clubs were hit in turn, but too few laps hold { $measure } for both, with scatter to judge luck by.
 one-after-the-other = { $baseline } and { $candidate } were hit one after the other, not in turn.
 order-could-move-unseen = Warming up or tiring could move { $measure } by about { $size }; these shots cannot tell that from the
     club.
+order-could-move-unknown = How far warming up and tiring move { $measure } is not known, so nothing is allowed for them.
 order-could-move = Warming up or tiring could move { $measure } by about { $size }.
 plain-averages-differ = Comparing the plain averages would have called this a difference.
 small-drift-explains = A drift of only { $size } from one club to the other would explain that.
-drift-would-explain = It would take a drift of { $size } from one club to the other to explain that.
+drift-would-explain = It would take a drift of { $size } from one club to the other to explain this gap.
 only-averages = Only averages were given.
 no-single-shots = There are no single shots here, so their order, the bad ones and the scatter cannot be checked.
-assumed-to-scatter = No deviation was given, so single shots are taken to scatter by { $size }, the high end of what is usual.
-looked-early = Looked at early: round { $round } of { $planned }.
+assumed-to-scatter = No deviation was given, so single shots are taken to scatter by { $size }, the high end of what is usual (a golfers’ rule of thumb; no study behind it).
+looked-early = Looked at early: lap { $round } of { $planned }.
 early-is-stricter = An early look must be more convincing than the last one, so the answer is held to a stricter level. A lead
     seen early usually shrinks.
-not-fixed = The number of shots was not fixed before.
-open-is-stricter = Stopping when it looks good makes luck look like proof, so the answer must hold up at 99 in 100 instead of
-    95. If the number was fixed before the first shot, say so under what counts.
+not-fixed = The number of shots was not fixed before, or was looked at on the way.
+not-of-the-plan = { $rounds ->
+    [0] No lap holds
+    [one] 1 lap holds
+   *[other] { $rounds } laps hold
+} both clubs; { $planned } were planned.
+fixed-not-said = { $theirs ->
+    [yes] The sender
+   *[no] You
+} didn’t say whether the number of shots was fixed before the first one.
+not-said-is-stricter = Stopping when it looks good makes luck look like proof, so until { $theirs ->
+    [yes] the sender says
+   *[no] you say
+} that it was fixed, a 99 % interval decides in place
+    of a 95 % one.
+open-is-stricter = Stopping when it looks good makes luck look like proof, so a 99 % interval decides in place of a 95 % one.
 clubs-held-against = { $clubs ->
     [2] Two
     [3] Three
@@ -39,7 +66,7 @@ clubs-held-against = { $clubs ->
 } clubs were held against { $baseline }.
 best-of-several = The best of several looks good by luck alone, so each must be more convincing than if it were the only one.
 best-by-luck = The best of as many equal clubs would lead by about { $size } without being better.
-honest-lead = { $club } shows a gap of { $shown }; with that luck taken out, expect about { $honest }.
+honest-lead = { $club } shows a gap of { $shown }; with that luck taken out, count on about { $honest } on average.
 margin-changed = What counts was changed after the answer was seen.
 margin-first-and-now = It was { $first } first and is { $now } now. An answer is worth most under the number that was named
     before.

@@ -3,18 +3,22 @@ open = See every number and try your own margin
 in-the-file = The shots are in the file that goes with this.
 title = { $measure }: { $candidate } against { $baseline }
 the-same = the same
-scatter = Scatter: { $ratio }; allowing for luck { $low } to { $high } ({ $level } % interval).
+scatter = Scatter: { $ratio }; allowing for luck { $low } to { $high } ({ $level } interval).
 gap = Gap: { $gap }; allowing for luck{ $mixed-up ->
     [yes] {" "}and order
    *[no] {""}
-} { $low } to { $high } ({ $level } % interval).
-average-of = { $club } average of { $shots }
-average-of-unknown = { $club } average of nobody knows how many shots
-shots-with = { $club } { $shots }
+} { $low } to { $high } ({ $level } interval).
+average-of = { $club }: average of { $shots }
+average-of-unknown = { $club }: average of nobody knows how many shots
+shots-with = { $club }: { $shots }
 hit-in-turn = { $counts }, hit in turn.
 hit-one-after-the-other = { $counts }, hit one club after the other.
-hit-somehow = { $counts }.
-none-left-out = No shot was left out.
+hit-somehow = { $counts }; in which order they were hit is not known.
+hit-by-one = { $counts }.
+none-left-out = None is marked as left out.
+sender-says-fixed = The sender says that the number of shots was fixed before; neither that nor typed numbers can be checked here.
+sender-says-planned = The sender says that the laps were planned before; neither that nor typed numbers can be checked here.
+cannot-be-checked = Numbers that were typed cannot be checked here.
 no-reason = no reason given
 times-reason = { NUMBER($times) } { $reason }
 other-reasons = other reasons

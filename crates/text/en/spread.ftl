@@ -1,11 +1,14 @@
 # Scatter in hundredths more or less.
-same = For your purpose { $baseline } and { $candidate } scatter the same.
+same = For { $theirs ->
+    [yes] the sender’s
+   *[no] your
+} purpose { $baseline } and { $candidate } scatter the same.
 same-in-short = They scatter the same.
-ruled-out = A difference of { $margin } or more is ruled out.
-cannot-tell = With this many shots nobody can say which of { $baseline } and { $candidate } is tighter on { $measure }.
+ruled-out = These shots speak clearly against a difference of { $margin } or more.
+cannot-tell = With this many shots nobody can say which of { $baseline } and { $candidate } is tighter ({ $measure }).
 cannot-tell-in-short = Cannot tell which is tighter.
-scatters-more = { $club } scatters more on { $measure }, by { $from } to { $to } %
-is-tighter = { $club } is tighter on { $measure }: its shots scatter { $from } to { $to } % less
+scatters-more = { $club } scatters more in { $measure }, by { $from } to { $to } %
+is-tighter = { $club } is tighter in { $measure }: its shots scatter { $from } to { $to } % less
 line = { $does }.
 too-small = A real difference, too small to matter: { $does }.
 matters = { $does }. It starts to matter at { $margin }.
@@ -16,8 +19,11 @@ end = { $hundredths } % { $below ->
     [yes] less
    *[no] more
 }
-between = Allowing for luck, { $club } scatters anything between { $low } and { $high }.
-more-than-200 = Scatter is slow to show: it would take more than 200 shots with each to see a difference of { $margin }.
-would-settle = Scatter is slow to show: about { NUMBER($shots) } shots with each, planned before, to see a difference of
-    { $margin }.
+between = Allowing for luck, { $club } scatters anything between { $low } and { $high } ({ $level } interval).
+more-than-200 = Scatter is slow to show: it would take more than 200 shots with each to see a difference of { $margin } in 8 of 10 tests.
+would-show = Scatter is slow to show: about { NUMBER($shots) } shots with each, planned before, show a difference of
+    { $margin } in 8 of 10 tests.
+size-stays-open = Scatter is slow to show: more shots narrow this slowly. If the truth is near { $margin }, no number of shots settles whether it
+    reaches that.
+no-limit = no limit
 slow-to-show = Scatter is slow to show: it takes far more shots than an average.

@@ -5,15 +5,15 @@ no-scatter = Scatter cannot be put together over several days here.
 no-scatter-remedy = Choose a goal about averages.
 too-few-sessions = Only { NUMBER($days) } of these sessions hold both clubs; it takes two.
 same-names = Give the clubs the same names in every session.
-different = Over { NUMBER($days) } days { $club } { $verb }: between { $low } and { $high }.
-same = Over { NUMBER($days) } days they are the same for your purpose: between { $low } and { $high }.
-wide-open = { NUMBER($days) } days are too few to settle it together: { $gap } on average, and nearly anything is still possible.
-too-few-days = { NUMBER($days) } days are too few to settle it together: between { $low } and { $high }.
-cannot-tell = Over { NUMBER($days) } days it cannot be told: between { $low } and { $high }.
+different = Over { NUMBER($days) } days { $club } { $verb }: between { $low } and { $high } ({ $level } interval).
+same = Over { NUMBER($days) } days they are the same for your purpose: between { $low } and { $high } ({ $level } interval).
+wide-open = { NUMBER($days) } days are too few to settle it together: { $gap } on average, and two do not show what a third would.
+too-few-days = { NUMBER($days) } days are too few to settle it together: between { $low } and { $high } ({ $level } interval).
+cannot-tell = Over { NUMBER($days) } days it cannot be told: between { $low } and { $high } ({ $level } interval).
 days-agree = The days agree as well as their shots allow.
 days-differ = From day to day the true difference moves by about { $size }.
-two-days-wide-open = Two days cannot show by how much days differ. In figures that is between { $low } and { $high }: more than any
-    club does. Each day's own answer stands below; a third day narrows this most.
-two-days = Two days cannot show by how much days differ, so the interval allows for a lot. Each day's own answer stands below; a
+two-days-wide-open = Two days cannot show by how much days differ, so together they say less than each alone. Each day’s own answer stands below;
+    a third day narrows this most.
+two-days = Two days cannot show by how much days differ, so the interval allows for a lot. Each day’s own answer stands below; a
     third day narrows this most.
 few-days = Few days say little about how much days differ, so the interval is wide; another day narrows it most.

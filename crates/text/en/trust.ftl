@@ -1,7 +1,27 @@
 # What was seen, why it matters, what to do.
-in-turn = The clubs were hit in turn, in { $rounds } rounds.
+in-turn = The clubs were hit in turn, in { $rounds } laps.
 in-turn-why = Warming up, tiring and a change of wind meet all clubs alike.
 in-turn-next = Keep hitting them in turn.
+in-turn-same-first = The clubs were hit in turn, in { $rounds } laps, { $club } first in every one.
+in-turn-same-first-why = What the first shots of a lap lose, after a rest or a walk, fell on { $club } alone.
+in-turn-same-first-next = Begin every second lap with the other club.
+moved = { $club } itself moved: { $measure } of { $before } with “{ $first }”, of { $after } with “{ $second }”.
+moved-why = That is { $gap } ({ $low } to { $high }, { $level } interval) with one and the same club. Whatever changed there, or only came with
+    time, moves the other clubs too: those hit on different sides of it are not held against each other fairly.
+moved-next = See “Before and after” for what the change did and what the club did.
+odd-shot = Is this right? Shot { $number }, { $club }: { $measure } of { $value }.
+odd-average = Is this right? Average of { $club }: { $measure } of { $value }.
+out-of-range = { $measure } lies between { $low } and { $high }, if it was read and typed right{ $others ->
+    [0] {""}
+    [one] ; one more value lies outside
+   *[other] ; { $others } more values lie outside
+}. It counts all the same, and the answer is worth nothing while it is wrong.
+moves-the-answer = It lies far from the rest, and alone it moves the answer by { $size }, where { $margin } matter{ $others ->
+    [0] {""}
+    [one] ; one more shot does that too
+   *[other] ; { $others } more shots do that too
+}. It counts all the same.
+odd-next = If it is a slip, correct it or set it aside; if the ball was hit so, leave it.
 blocked = One club was hit after the other.
 blocked-why = Whatever changed between the two, warming up, tiring, a tip from the side, counts as the club.
 blocked-next = Next time hit them in turn: three with one, three with the other, again and again.
@@ -9,13 +29,14 @@ order-unknown = The order in which the shots were hit is not known.
 order-unknown-why = One club may have had the cold shots, the other the warm ones.
 order-unknown-next = If you know the order, say so where your shots are shown.
 long-turns = The clubs changed hands only every { $shots } shots or so.
-long-turns-why = Within such a turn warming up and tiring count as the club, so only whole rounds are taken as evidence: the
+long-turns-why = Within so long a set warming up and tiring count as the club, so only whole laps are taken as evidence: the
     answer is much less sure than the number of shots suggests.
 long-turns-next = Change clubs every three shots.
 cold-start = { $club } was hit first, with { $shots } before the other club came into play.
-cold-start-why = Warming up alone usually gives the later club about { $size } of { $measure }.
+cold-start-why = Warming up alone usually gives the later club about { $size } of { $measure } (a golfers’ rule of thumb; no study behind it). With tiring and wind the answer reckons with up
+    to { $allowed }.
 first-shots-are-rarely-the-best = The first shots of a session are rarely the best.
-cold-start-next = Hit ten or so shots to warm up before any of them count.
+cold-start-next = Hit ten or so shots to warm up before any of them count: a golfers’ rule of thumb, no study behind it.
 unequal = { $more } has { $shots }, { $fewer } only { $count }.
 unequal-why = The answer is only as sure as the smaller number allows, and one bad shot weighs more there.
 unequal-next = Give every club the same number of shots.
@@ -35,7 +56,6 @@ average-disagrees = The average { $measure } printed for { $club } is not that o
 printed = Printed is { $printed }; the { $shots } here average { $average }.
 printed-over = Printed is { $printed } over { $claimed }; the { $shots } here average { $average }.
 average-disagrees-next = Ask which shots the printed average stands for.
-of-club = { $count } of { $club }
 left-out = Shots were left out: { $counts }.
 left-out-why = Leaving out the worst two of one club alone can make two equal clubs look different in 1 of 10 sessions. They still
     count in the answer.
@@ -51,11 +71,19 @@ few-decide = Taking out { $shots ->
 } would change the answer.
 few-decide-why = An answer that a few shots can turn around rests on little.
 few-decide-next = Leave none out, and hit more before you decide.
-not-fixed = Nobody said how many shots were planned.
-not-fixed-why = Two equal clubs that are watched until one looks better will differ in about 2 of 10 sessions. The answer is held to
+not-fixed = The number of shots was not fixed before, or was looked at on the way.
+fixed-not-said = Nobody said whether the number of shots was fixed before.
+fixed-not-said-next = If it was fixed before the first shot, say so.
+not-of-the-plan = { $rounds ->
+    [0] No lap holds
+    [one] 1 lap holds
+   *[other] { $rounds } laps hold
+} both clubs; { $planned } were planned.
+not-of-the-plan-next = Stop where the plan says.
+not-fixed-why = Two equal clubs that are watched until one looks better will look different in about 2 of 10 sessions. The answer is held to
     a stricter level for that.
 not-fixed-next = Fix the number before the first shot.
-planned-looks = { $round } of { $planned } planned rounds were hit.
+planned-looks = { $round } of { $planned } planned laps were hit.
 planned-looks-why = Looking on the way was planned, and the answer takes it into account.
 planned-looks-next = Stop where the plan says.
 no-speed-no-strike = Neither club speed nor the place of the strike was measured.
@@ -65,6 +93,8 @@ club-or-swing-unknown = Without { $one-of-them ->
     [yes] it
    *[no] them
 } nobody can say whether the club or the swing made a difference.
+no-strike-next = Mark the face to see where the ball was struck.
+no-speed-next = Ask for club speed.
 no-speed-no-strike-next = Ask for club speed, and mark the face to see where the ball was struck.
 averages-only = Only averages are here.
 averages-only-why = Cold shots, left-out shots and the order of hitting cannot be seen in an average.

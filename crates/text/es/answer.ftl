@@ -1,34 +1,49 @@
 matters = { $does }{ $mixed-up ->
     [yes] {" "}aquí, más de lo que suelen explicar el calentamiento o el cansancio
    *[no] {""}
-}. Espera { $span } { $more }; empieza a importar a partir de { $margin }.
+}. En promedio, { $span } { $more }; empieza a importar a partir de { $margin }.
 may-matter = { $does }{ $mixed-up ->
     [yes] {" "}aquí, más de lo que suelen explicar el calentamiento o el cansancio
    *[no] {""}
-}: { $span }. Aún no se sabe si llega a los { $margin } que importan.
+}: { $span }. Aún no se sabe si llega a lo que importa ({ $margin }).
 too-small = Una diferencia real, pero demasiado pequeña para importar: { $does }, { $span }.
 different = { $does }{ $mixed-up ->
     [yes] {" "}aquí, más de lo que suelen explicar el calentamiento o el cansancio
    *[no] {""}
 }: { $span }.
 too-small-in-short = { $does }, { $span }: demasiado poco para importar.
-same = Para lo que buscas son iguales: { $size } de diferencia como mucho.
+same = { $measure }: { $candidate } y { $baseline } son iguales para lo que { $theirs ->
+    [yes] busca quien lo envió
+   *[no] buscas
+}, { $size } de diferencia como mucho.
 same-in-short = Iguales: { $size } de diferencia como mucho.
-more-is-ruled-out = Menos de { $margin } no importaría, y estos golpes descartan más.
-nearer-to-zero = De media { $club } es el más cercano a cero.
+more-is-ruled-out = Menos de { $margin } no importaría, y estos golpes hablan claramente en contra de que sea más.
+nearer-to-zero = En promedio, { $club } queda más cerca de cero.
+nearer-not-settled = No está decidido cuál de los dos queda más cerca de cero.
 depends = Depende de los golpes apartados.
 depends-in-short = Depende de los golpes apartados.
-depends-how = Con todos los golpes la respuesta es una, sin los apartados es otra.
+depends-how = Con todos los golpes: { $with-all }. Sin { $shots }: { $without }.
 order-could-explain = El orden de los golpes podría explicar esta diferencia, así que estos golpes no lo deciden.
 not-apart = Con estos golpes no se puede distinguir { $baseline } de { $candidate } en { $measure }.
-not-apart-not-in-turn = { $baseline } y { $candidate } no se golpearon por turnos, y no se pueden distinguir en { $measure }.
+not-apart-not-in-turn = { $baseline } y { $candidate } no se alternaron, y no se pueden distinguir en { $measure }.
+not-apart-order-not-known = No se sabe si { $baseline } y { $candidate } se alternaron, y estos golpes no los distinguen en { $measure }.
 not-apart-averages = Solo con promedios no se puede distinguir { $baseline } de { $candidate } en { $measure }.
 
-choose-freely = Elige por tacto, aspecto o precio.
-short-test = 5 rondas de 3 golpes con cada uno, por turnos, distinguirían el palo del orden.
-hint-no-proof = Los palos no se golpearon por turnos: es un buen indicio, no una prueba.
-holds-that-day = Vale para estos palos tal como están montados, con tu swing de ese día. Un segundo día diría si se mantiene.
-holds-here = Vale para estos palos tal como están montados, con tu swing de ese día.
+choose-after = { $measure } no decide entre ellos, pero se diferencian en { $others }: míralo antes de elegir.
+choose-freely = Elige por sensaciones, estética o precio.
+hint-no-proof = Se usó un palo después del otro: es un buen indicio, no una prueba.
+hint-order-not-known = No se sabe si los palos se alternaron: es un buen indicio, no una prueba.
+hint-averages = Los promedios no muestran en qué orden se dieron los golpes: es un buen indicio, no una prueba.
+hint-not-compared = Los palos se alternaron, pero { $measure } no se pudo comparar ciclo a ciclo: es un buen indicio, no una
+    prueba.
+holds-that-day = Vale para estos palos tal como están montados, con { $theirs ->
+    [yes] el swing de quien lo envió
+   *[no] tu swing
+} de ese día. Un segundo día diría si se mantiene.
+holds-here = Vale para estos palos tal como están montados, con { $theirs ->
+    [yes] el swing de quien lo envió
+   *[no] tu swing
+} de ese día.
 leave-nothing-out = Cuenta todos los golpes, o haz una prueba planeada sin apartar ninguno.
 
 no-shots = Todavía no hay golpes que comparar.
@@ -36,7 +51,8 @@ no-shots-next = Pega los golpes de dos palos, o prueba un ejemplo.
 one-club = Aquí hay un solo palo, y nada con que compararlo.
 one-club-next = Añade golpes con un segundo palo, y di con qué palo fue cada golpe.
 too-few-shots = Hay muy pocos golpes para comparar en { $measure }.
-too-few-shots-next = Hacen falta al menos 3 golpes con cada palo para responder algo (5 para la dispersión), y 15 para que sirva.
+too-few-shots-next = Hacen falta al menos 3 golpes con cada palo para responder algo, 5 para la dispersión. El plan de una prueba justa
+    dice con cuántos muy probablemente se sabría.
 counts-missing = Los promedios solos no responden: nadie dijo de cuántos golpes salen.
 counts-missing-why = Un promedio de 3 golpes y uno de 30 parecen iguales y dicen cosas muy distintas.
 counts-missing-next = Añade de cuántos golpes sale cada promedio.
@@ -48,7 +64,8 @@ spread-missing-next = Añade la desviación estándar junto a cada promedio, o t
 only-averages = Los promedios no muestran qué palo agrupa mejor.
 only-averages-why = La dispersión está en los golpes; una desviación escrita junto a un promedio es demasiado insegura para decidir.
 only-averages-next = Añade todos los golpes.
-no-scatter = Todos los golpes tienen el mismo valor de { $measure }, así que no hay con qué medir el azar.
+no-scatter = Con un palo o con los dos, todos los golpes tienen el mismo valor de { $measure }, así que no hay con qué medir el azar.
+no-scatter-in-rounds = Todos los ciclos muestran la misma diferencia de { $measure }, sin ninguna dispersión, así que no hay con qué medir el azar.
 no-scatter-why = Los golpes reales se dispersan. Los números que no lo hacen se habrán redondeado o copiado.
 no-scatter-next = Revisa la columna de { $measure }.
 not-measured = { $measure }: no se anotó con los dos palos.

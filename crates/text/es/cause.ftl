@@ -14,7 +14,7 @@ no-gap = { $candidate } y { $baseline } llegaron igual de lejos, así que no hay
 carried-by-rest = { $club } llegó { $gap } { $farther ->
     [yes] más
    *[no] menos
-} lejos en estos golpes: unos { $size } están en la bola, el viento, el azar o cómo se midió el carry, no
+} lejos en estos golpes: cerca de { $size } están en la bola, el viento, el azar o cómo se midió el carry, no
     en la salida.
 carried-by-nothing-clear = { $club } llegó { $gap } { $farther ->
     [yes] más
@@ -28,7 +28,7 @@ carried-through = { $club } llegó { $gap } { $farther ->
     [all] todo eso
    *[largest] la mayor parte clara
 }, { $size }, vino de { $through }.
-lie-in-rest = Unos { $size } están en la bola, el viento, el azar o cómo se midió el carry, no en la salida.
+lie-in-rest = Cerca de { $size } están en la bola, el viento, el azar o cómo se midió el carry, no en la salida.
 through-ball-speed = { $up ->
     [yes] más
    *[no] menos
@@ -61,21 +61,29 @@ swing-differed = El swing de ese día fue distinto: { $how }
 swing-did-not-differ = Nada de lo medido en el swing fue claramente distinto entre los dos.
 swing-not-measured = No se midió nada del swing.
 belongs-to-both = Del palo y del swing juntos es: { $what }
-within-ball-speed = De la parte de la velocidad de bola, { $club } es lo rápido que fue el palo y { $smash } cuánto de eso llegó a la bola.
-no-direction = No se midió la dirección de salida o el eje del spin: lo que costó empezar o curvar fuera de línea está en lo que queda sin explicar.
+within-ball-speed = De lo que valió la velocidad de bola, { $club } viene de lo rápido que fue el palo y { $smash } de lo bien que impactó.
+no-direction = No se midió la dirección de salida o el eje del spin: lo que costó salir desviada o curvar está en lo que queda sin explicar.
 no-club-speed = No se midió la velocidad de palo: diría si la velocidad de bola vino de un swing más rápido o de un impacto mejor.
 no-loft = No se midieron el loft y el ángulo de ataque en el impacto: con los dos, un cambio de spin se puede comparar con cómo llegó el palo.
-no-strike = No se midió dónde impactó la bola en la cara. Con un driver, 5 mm más arriba son unas 700 rpm menos de spin: sin ese dato ninguna
+no-strike = No se midió dónde impactó la bola en la cara. Con un driver, 5 mm más arriba son unas 700 rpm menos de spin (regla de golfistas, sin estudio detrás): sin ese dato ninguna
     diferencia de spin se puede atribuir al palo.
 note = Repartido con un modelo del vuelo, golpe frente a golpe del mismo puesto, { $shots } y { $other-shots }; el modelo acierta con un 3 % del
-    carry, y con menos que eso en una diferencia.
+    carry, y con menos que eso en una diferencia. Lo que va entre paréntesis es un intervalo del 99 %, porque se miran varias partes; claro es lo que
+    queda entero a un lado de cero.
 not-flown = { $shots } sin todos estos números, o que no volaron, no están incluidos.
-not-in-turn = Los palos no se golpearon por turnos, así que el calentamiento o el cansancio también están en estas partes.
-needs-turns = Dice por qué número vino la diferencia, no que el palo hiciera ese número: para eso hay que golpear los palos por turnos.
+not-in-turn = Los palos no se alternaron, así que el calentamiento o el cansancio también están en estas partes.
+order-not-known = No se sabe si los palos se alternaron, así que el calentamiento o el cansancio también pueden estar en estas partes.
+through-which = Dice por qué número vino la diferencia, no que el palo hiciera ese número.
+needs-turns = Dice por qué número vino la diferencia, no que el palo hiciera ese número: para eso hay que alternar los palos.
 bar = { $part }: { $size }, de { $span }.
 bars = Barras de la izquierda, más corto, a la derecha, más largo, que suman { $gap } de carry con { $club }. { $parts }
 bars-within = Dentro de la velocidad de bola: { $parts }
 from-to = { $low } a { $high }
 moved = { $measure }: { $size } { $way } ({ $span }).
 not-moved = { $measure }: ninguna diferencia clara ({ $span }).
-worth = { $size } { $way }, { $measure }: vale unos { $effect } ({ $span }).
+worth = { $size } { $way }, { $measure }: vale cerca de { $effect } ({ $span }).
+next-club-speed = Siguiente paso: ese día el palo fue a otra velocidad. Alterna los dos otra vez antes de atribuirlo al palo.
+next-smash = Siguiente paso: marca la cara y mira dónde impactó cada palo; llévaselo a un profesor antes que nada.
+next-ball-speed = Siguiente paso: que midan la velocidad de palo, y marca la cara, para ver si la velocidad de bola vino del swing o del impacto; llévaselo a un profesor.
+next-launch-or-spin = Siguiente paso: mira con un profesor, en este orden, la altura del tee, el impacto en la cara y luego el loft.
+next-start-or-curve = Siguiente paso: mira con un profesor, en este orden, la puntería, la cara en el impacto y el lie del palo. Una clase puede hacer más que un palo.

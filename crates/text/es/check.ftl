@@ -10,5 +10,5 @@ not-a-margin = La menor diferencia que importa debe ser un número, cero o más.
 not-a-margin-remedy = Escribe un tamaño sin signo, o déjalo abierto para el habitual.
 not-a-ratio = Para el objetivo de agrupar mejor, la menor diferencia es una razón de dispersiones y debe pasar de 1.
 not-a-ratio-remedy = Escribe 1,25 para una cuarta parte, o déjalo abierto para lo habitual.
-not-a-plan = Un plan tiene de 2 a { $most } rondas, no { $rounds }.
-not-a-plan-remedy = Escribe el número de rondas previsto, o di que no se fijó.
+not-a-plan = Un plan tiene de 2 a { $most } ciclos, no { $rounds }.
+not-a-plan-remedy = Escribe el número de ciclos previsto, o di que no se fijó.

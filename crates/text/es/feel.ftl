@@ -1,5 +1,5 @@
 no-such-build = No hay un palo número { $build }.
-easier = { $club } te pareció más fácil de golpear. Ningún número mide eso; cuenta.
+easier = { $club } te pareció más fácil de pegar. Ningún número mide eso; cuenta.
 shown = { $club } te pareció { $feeling ->
     [straighter] más recto
    *[longer] más largo
@@ -20,9 +20,9 @@ not-measured = { $club } te pareció { $feeling ->
     [straighter] más recto
    *[longer] más largo
 }. No se anotó nada que pueda mostrarlo.
-choose-same = Según los golpes son iguales para lo que buscas: elige por tacto, aspecto o precio.
-choose-cannot-tell = Los golpes no lo dicen: elige por tacto, aspecto o precio.
-choose-too-small = La diferencia es demasiado pequeña para importar: elige por tacto, aspecto o precio.
+choose-same = Según los golpes son iguales para lo que buscas: elige por sensaciones, estética o precio.
+choose-cannot-tell = Los golpes no lo dicen: elige por sensaciones, estética o precio.
+choose-too-small = La diferencia es demasiado pequeña para importar: elige por sensaciones, estética o precio.
 likes-look = Te gusta el aspecto de { $club }.
 likes-sound = Te gusta el sonido de { $club }.
 likes-both = Te gustan el aspecto de { $look } y el sonido de { $sound }.

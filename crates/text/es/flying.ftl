@@ -1,6 +1,6 @@
 no-such-build = No hay un palo número { $build }; hay { $builds }, contados desde 0.
 no-such-build-remedy = Di un palo que esté en la sesión.
-not-conditions = Con este tiempo nadie juega al golf.
+not-conditions = Con ese tiempo esta página no puede calcular el vuelo.
 not-conditions-remedy = { $condition ->
     [temperature] Escribe de −50 a 55 °C, o de −58 a 131 °F.
     [humidity] Escribe de 0 a 100.
@@ -10,7 +10,7 @@ not-conditions-remedy = { $condition ->
 no-conditions = Estas condiciones no se pueden usar.
 no-conditions-remedy = Déjalas abiertas para el aire estándar.
 no-number = Esto debe ser un número.
-no-launch = Ninguna bola de golf sale así.
+no-launch = Con esa salida esta página no puede calcular el vuelo.
 no-flight = Una bola que sale así no vuela.
 no-launch-remedy = Revisa el número y su unidad.
 nothing-to-bring = Ningún golpe tiene { $measures } y carry.
@@ -36,15 +36,15 @@ nothing-landed-remedy = Añade el desvío lateral de cada golpe junto a su carry
 no-candidate = No se dice qué palo se compara con el primero.
 no-candidate-remedy = Di uno de los palos de la sesión que no sea el de referencia.
 too-few-on-a-side = Para antes y después hacen falta al menos 3 golpes con cada uno de dos palos a cada lado.
-too-few-on-a-side-remedy = Pon el cambio en otro golpe, o vuelve a golpear los dos palos después.
+too-few-on-a-side-remedy = Pon el cambio en otro golpe, o pega otra vez con los dos palos después.
 no-scatter = Estos valores no se dispersan, así que nada distingue el azar de una causa.
 no-scatter-remedy = Revisa la columna, o elige otra medida.
 
 standard-air-carry = Carry modelado en aire estándar
 would-carry = En aire estándar (15 °C a nivel del mar, seco, en calma) un golpe medio tuyo llegaría { $how ->
     [same] igual de lejos
-    [farther] unos { $size } más lejos
-   *[less] unos { $size } menos lejos
+    [farther] cerca de { $size } más lejos
+   *[less] cerca de { $size } menos lejos
 }.
 note = Modelado: solo lo está el cambio de aire, tu propia bola sigue en el número. Una lectura cerca del suelo dice poco del viento
     que la bola encuentra más arriba.

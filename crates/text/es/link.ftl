@@ -14,4 +14,4 @@ names-too-long = Los nombres de los palos son demasiado largos para un enlace.
 names-too-long-remedy = Acórtalos.
 parts-unknown = Este enlace lo hizo una versión más nueva de esta página y lleva algo que esta no conoce. Todo lo demás
     está aquí.
-digits-lost = { $measure }: tenía más cifras de las que nadie mide; el enlace guarda siete.
+digits-lost = { $measure }: tenía muchas cifras; el enlace guarda siete.

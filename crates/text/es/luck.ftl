@@ -1,9 +1,9 @@
-headline-in-a-row = De todas las series de { NUMBER($shots) } que te podrían haber enseñado, { $share } dicen que { $first } y
+headline-in-a-row = De todas las rachas de { NUMBER($shots) } que te podrían haber enseñado, { $share } dicen que { $first } y
     { $other-share } que { $second }.
 headline-picked = De todas las formas de elegir { NUMBER($shots) } golpes con cada palo, { $share } dicen que { $first } y
     { $other-share } que { $second }.
 at-least = {" "}por { $margin } o más
-nearer-to-zero = { $club } queda de media más cerca de cero
+nearer-to-zero = { $club } queda en promedio más cerca de cero
 other-does = lo hace { $club }
 other-is = lo hace { $club }
 other-has = lo hace { $club }
@@ -29,7 +29,7 @@ whole = { $shots }: { $gap } con { $club }.
 whole-no-difference = { $shots }: ninguna diferencia.
 note-in-a-row = Nadie tiene que hacerlo a propósito: basta con parar en un buen momento.
 note-picked = Nadie tiene que hacerlo a propósito: basta con apartar los que dieron mala sensación.
-note-as-listed = No se conoce el orden de los golpes, así que una serie sigue el orden en que están en la lista.
+note-as-listed = No se conoce el orden de los golpes, así que una racha sigue el orden en que están en la lista.
 marked = { $gap } en los { NUMBER($shots) } { $extreme ->
     [highest] más altos
    *[best] mejores

@@ -24,8 +24,9 @@ name = { $id ->
 margin-why = { $reason ->
     [club-length] Más o menos medio palo de distancia.
     [quarter-fairway] Una pequeña parte del ancho de una calle.
-    [speed] Vale algo más del 1 % del carry de un driver.
+    [speed] Vale del 1 al 1½ % del carry de un driver.
+    [speed-of-club] Vale del 1½ al 2 % del carry de un driver.
     [flight] Apenas se ve en el vuelo.
     [delivery] Más o menos lo que intenta cambiar una clase.
    *[strike] Unos milímetros de impacto mueven el spin y la velocidad.
-} Práctica habitual, sin fuente.
+} Regla de golfistas, sin estudio detrás.

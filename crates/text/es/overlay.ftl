@@ -1,32 +1,58 @@
-left-out = { $shots ->
-    [one] Se apartó 1 golpe.
-   *[other] Se apartaron { $shots } golpes.
-}
-answer-hangs-on-few = Con todos los golpes: { $with-all }. Sin los apartados: { $without }. Una respuesta que depende de unos
-    pocos golpes todavía no es una respuesta.
-counts-them-too = La respuesta cuenta todos los golpes, también estos; sin ellos sería la misma.
+part-of-club = { $shots } de los { $all } golpes con { $club }
+both-parts = { $one } y { $other }
+left-out = Apartados: { $shots }.
+result = { $decision }, { $figures }
+figures = { $gap } (de { $low } a { $high }, intervalo del { $level })
+slips = { NUMBER($slips) } { $slips ->
+    [one] valor imposible no cuenta
+   *[other] valores imposibles no cuentan
+} en ninguna.
+answer-hangs-on-few = Una respuesta que depende de unos pocos golpes todavía no es una respuesta.
+counts-them-too = La respuesta cuenta todos los golpes, también estos. De las dos formas: { $decision }. Con todos { $with-all }, sin los apartados
+    { $without }.
+counts-them-all-the-same = La respuesta cuenta todos los golpes, también estos; sin ellos sería la misma.
 short-different = una diferencia
-short-same = iguales para lo que buscas
+short-same = iguales para lo que { $theirs ->
+    [yes] busca quien lo envió
+   *[no] buscas
+}
 short-cannot-tell = no se sabe
 short-cannot-answer = no hay respuesta posible
 clubs-and-time-mixed-up = El palo y el momento están mezclados.
-order-unknown = Nadie sabe en qué orden se dieron estos golpes.
-one-after-the-other = { $baseline } y { $candidate } se golpearon uno detrás de otro, no por turnos.
-order-could-move-unseen = El calentamiento o el cansancio podrían mover { $measure } unos { $size }; estos golpes no lo
+order-not-known = No se sabe si los palos se alternaron.
+order-unknown = Un palo pudo llevarse los golpes en frío y el otro los golpes en caliente.
+not-compared-in-turn = { $measure }: no se pudo comparar ciclo a ciclo.
+why-not-compared = Los palos se alternaron, pero muy pocos ciclos tienen { $measure } con los dos, con dispersión para medir el azar.
+one-after-the-other = { $baseline } y { $candidate } se usaron uno después del otro, sin alternarlos.
+order-could-move-unseen = El calentamiento o el cansancio podrían suponer cerca de { $size } de { $measure }; estos golpes no lo
     distinguen del palo.
-order-could-move = El calentamiento o el cansancio podrían mover { $measure } unos { $size }.
+order-could-move-unknown = No se sabe cuánto cambian el calentamiento y el cansancio en { $measure }, así que no se cuenta con ellos.
+order-could-move = El calentamiento o el cansancio podrían suponer cerca de { $size } de { $measure }.
 plain-averages-differ = Comparando solo los promedios se habría dicho que hay diferencia.
 small-drift-explains = Bastaría una deriva de { $size } de un palo al otro para explicarlo.
-drift-would-explain = Haría falta una deriva de { $size } de un palo al otro para explicarlo.
+drift-would-explain = Haría falta una deriva de { $size } de un palo al otro para explicar esta diferencia.
 only-averages = Solo hay promedios.
 no-single-shots = Aquí no hay golpes sueltos: no se puede comprobar su orden, los malos ni la dispersión.
-assumed-to-scatter = No hay desviación, así que se supone que los golpes se dispersan { $size }, lo más alto de lo habitual.
-looked-early = Se miró antes de tiempo: ronda { $round } de { $planned }.
-early-is-stricter = Una mirada temprana debe convencer más que la última, así que se le exige más a la respuesta. Una
+assumed-to-scatter = No hay desviación, así que se supone que los golpes se dispersan { $size }, lo más alto de lo habitual (regla de golfistas, sin estudio detrás).
+looked-early = Se consultó antes de tiempo: ciclo { $round } de { $planned }.
+early-is-stricter = Una consulta temprana debe convencer más que la última, así que se le exige más a la respuesta. Una
     ventaja vista pronto suele encoger.
-not-fixed = El número de golpes no se fijó antes.
-open-is-stricter = Parar cuando pinta bien hace que el azar parezca prueba, así que la respuesta debe sostenerse en 99 de cada
-    100 casos y no en 95. Si el número se fijó antes del primer golpe, dilo en lo que cuenta.
+not-fixed = El número de golpes no se fijó antes, o se consultó por el camino.
+not-of-the-plan = { $rounds ->
+    [0] Ningún ciclo tiene
+    [one] 1 ciclo tiene
+   *[other] { $rounds } ciclos tienen
+} los dos palos; se planearon { $planned }.
+fixed-not-said = { $theirs ->
+    [yes] Quien lo envió no dijo
+   *[no] No has dicho
+} si el número de golpes se fijó antes del primero.
+not-said-is-stricter = Parar cuando pinta bien hace que el azar parezca prueba, así que, hasta que { $theirs ->
+    [yes] quien lo envió diga
+   *[no] digas
+} que se fijó, decide un intervalo del 99 %
+    en lugar de uno del 95 %.
+open-is-stricter = Parar cuando pinta bien hace que el azar parezca prueba, así que decide un intervalo del 99 % en lugar de uno del 95 %.
 clubs-held-against = { $clubs ->
     [2] Dos
     [3] Tres
@@ -37,7 +63,7 @@ clubs-held-against = { $clubs ->
    *[other] { $clubs }
 } palos se compararon con { $baseline }.
 best-of-several = El mejor de varios parece bueno solo por azar, así que cada uno debe convencer más que si fuera el único.
-best-by-luck = El mejor de otros tantos palos iguales llevaría unos { $size } de ventaja sin ser mejor.
-honest-lead = { $club } muestra una diferencia de { $shown }; quitando ese azar, cuenta con unos { $honest }.
+best-by-luck = El mejor de otros tantos palos iguales llevaría cerca de { $size } de ventaja sin ser mejor.
+honest-lead = { $club } muestra una diferencia de { $shown }; quitando ese azar, cuenta con { $honest } en promedio, más o menos.
 margin-changed = Lo que cuenta se cambió después de ver la respuesta.
 margin-first-and-now = Primero era { $first } y ahora es { $now }. Una respuesta vale más con el número que se dijo antes.

@@ -2,23 +2,32 @@ best-third = Tu mejor tercio
 band = salida de { $launch-low } a { $launch-high }, spin de { $spin-low } a { $spin-high }
 now = Llega a { $carry } de carry con { $speed }, { $launch } y { $spin } ({ $shots }).
 no-better-launch = Salida: nada que ganar; está a menos de { $flat } de lo mejor.
-better-launch = Saliendo a { $launch }{ $at-edge ->
-    [yes] , hasta donde mira esta página,
-   *[no] {""}
-} con su propio spin: unos { $gain } más.
+better-launch = Saliendo a { $launch } con su propio spin: cerca de { $gain } más.
+edge-of-launch = Salida: { $higher ->
+    [yes] una más alta
+   *[no] una más baja
+} llegaría más lejos, hasta { $launch } y quizá más allá, donde esta página no mira; no se dice cuánto.
 no-better-spin = Spin: nada que ganar; está a menos de { $flat } de lo mejor.
-better-spin = Con { $spin }{ $at-edge ->
-    [yes] , hasta donde mira esta página,
-   *[no] {""}
-} y su propia salida: unos { $gain } más.
+better-spin = Con { $spin } y su propia salida: cerca de { $gain } más.
+edge-of-spin = Spin: { $more ->
+    [yes] con más
+   *[no] con menos
+} llegaría más lejos, hasta { $spin } y quizá más allá, donde esta página no mira; no se dice cuánto.
 already-best = Ya llega tan lejos como da esta velocidad de bola ({ $band }), con { $flat } de margen.
-both-at-their-best = Los dos en lo mejor ({ $band }): unos { $gain } más.
+both-at-their-best = Los dos en lo mejor ({ $band }): cerca de { $gain } más.
+edge-of-both = Los dos en lo mejor: eso está donde esta página deja de mirar ({ $band }), así que no se dice ninguna ganancia.
 clubs-changed = Los palos de esta sesión cambiaron el carry medio en { $size } como mucho.
 nothing-unused = Con { $club } esta velocidad de bola ya llega casi tan lejos como permiten su salida y su spin.
-unused = Con { $club } quedan unos { $size } de carry sin usar solo en { $in-launch ->
+unused = Con { $club } quedan cerca de { $size } de carry sin usar solo en { $in-launch ->
     [yes] la salida
    *[no] el spin
 }.
+unused-at-edge = Con { $club }, solo con { $direction ->
+    [higher-launch] una salida más alta
+    [lower-launch] una salida más baja
+    [more-spin] más spin
+   *[less-spin] menos spin
+}, la bola llegaría más lejos. Lo mejor está donde esta página deja de mirar, así que no se dice ninguna ganancia.
 looks-like-an-iron = Parece un hierro o un wedge, donde la altura y la parada cuentan tanto como el carry: léelo como física, no como
     objetivo.
 ask-a-coach = La salida y el spin vienen del palo y de cómo llega: la altura del tee, el punto de impacto en la cara, el ángulo de ataque.

@@ -1,6 +1,9 @@
-same = Para lo que buscas, { $baseline } y { $candidate } se dispersan igual.
+same = Para lo que { $theirs ->
+    [yes] busca quien lo envió
+   *[no] buscas
+}, { $baseline } y { $candidate } se dispersan igual.
 same-in-short = Se dispersan igual.
-ruled-out = Una diferencia de { $margin } o más queda descartada.
+ruled-out = Estos golpes hablan claramente en contra de una diferencia de un { $margin } o más.
 cannot-tell = Con estos golpes nadie puede decir si agrupa mejor { $baseline } o { $candidate } en { $measure }.
 cannot-tell-in-short = No se sabe cuál agrupa mejor.
 scatters-more = { $club } se dispersa más en { $measure }, de un { $from } a un { $to } %
@@ -15,8 +18,12 @@ end = un { $hundredths } % { $below ->
     [yes] menos
    *[no] más
 }
-between = Contando con el azar, { $club } se dispersa entre { $low } y { $high }.
-more-than-200 = La dispersión tarda en verse: harían falta más de 200 golpes con cada uno para ver una diferencia de un { $margin }.
-would-settle = La dispersión tarda en verse: unos { NUMBER($shots) } golpes con cada uno, planeados de antemano, para ver
-    una diferencia de un { $margin }.
+between = Contando con el azar, { $club } se dispersa entre { $low } y { $high } (intervalo del { $level }).
+more-than-200 = La dispersión tarda en verse: harían falta más de 200 golpes con cada uno para ver una diferencia de un { $margin } en 8 de
+    cada 10 pruebas.
+would-show = La dispersión tarda en verse: con unos { NUMBER($shots) } golpes con cada uno, planeados de antemano, una diferencia de
+    un { $margin } se ve en 8 de cada 10 pruebas.
+size-stays-open = La dispersión tarda en verse: más golpes reducen la duda poco a poco. Si la verdad está cerca de un { $margin }, ningún número de
+    golpes decide si llega.
+no-limit = sin límite
 slow-to-show = La dispersión tarda en verse: pide muchos más golpes que un promedio.

@@ -7,15 +7,15 @@ too-few-sessions = Solo { $days ->
    *[other] { $days } de estas sesiones tienen
 } los dos palos; hacen falta dos.
 same-names = Da a los palos los mismos nombres en todas las sesiones.
-different = En { NUMBER($days) } días { $club } { $verb }: entre { $low } y { $high }.
-same = En { NUMBER($days) } días son iguales para lo que buscas: entre { $low } y { $high }.
-wide-open = { NUMBER($days) } días son pocos para decidirlo juntos: { $gap } de media, y casi todo es posible todavía.
-too-few-days = { NUMBER($days) } días son pocos para decidirlo juntos: entre { $low } y { $high }.
-cannot-tell = En { NUMBER($days) } días no se sabe: entre { $low } y { $high }.
+different = En { NUMBER($days) } días { $club } { $verb }: entre { $low } y { $high } (intervalo del { $level }).
+same = En { NUMBER($days) } días son iguales para lo que buscas: entre { $low } y { $high } (intervalo del { $level }).
+wide-open = { NUMBER($days) } días son pocos para decidirlo juntos: { $gap } en promedio, y dos no muestran qué diría un tercero.
+too-few-days = { NUMBER($days) } días son pocos para decidirlo juntos: entre { $low } y { $high } (intervalo del { $level }).
+cannot-tell = En { NUMBER($days) } días no se sabe: entre { $low } y { $high } (intervalo del { $level }).
 days-agree = Los días coinciden tan bien como permiten sus golpes.
-days-differ = De un día a otro la diferencia real se mueve unos { $size }.
-two-days-wide-open = Dos días no muestran cuánto cambian los días. En números es entre { $low } y { $high }: más de lo que hace
-    cualquier palo. Abajo está la respuesta de cada día; un tercer día es lo que más la afina.
+days-differ = De un día a otro la diferencia real se mueve cerca de { $size }.
+two-days-wide-open = Dos días no muestran cuánto cambian los días, así que juntos dicen menos que cada uno solo. Abajo está la respuesta de cada
+    día; un tercero es lo que más la estrecha.
 two-days = Dos días no muestran cuánto cambian los días, así que el intervalo deja mucho margen. Abajo está la respuesta de cada
     día; un tercer día es lo que más la afina.
 few-days = Pocos días dicen poco de cuánto cambian los días, así que el intervalo es ancho; otro día es lo que más lo afina.

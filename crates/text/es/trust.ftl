@@ -1,28 +1,49 @@
-in-turn = Los palos se golpearon por turnos, en { $rounds } rondas.
+in-turn = Los palos se alternaron, en { $rounds } ciclos.
 in-turn-why = El calentamiento, el cansancio y un cambio de viento afectan a todos los palos por igual.
-in-turn-next = Sigue golpeándolos por turnos.
-blocked = Un palo se golpeó detrás del otro.
+in-turn-next = Sigue alternándolos.
+in-turn-same-first = Los palos se alternaron en { $rounds } ciclos, siempre con { $club } primero.
+in-turn-same-first-why = Lo que pierden los primeros golpes de un ciclo, tras un descanso o un paseo, cayó solo en { $club }.
+in-turn-same-first-next = Empieza uno de cada dos ciclos con el otro palo.
+moved = { $club } cambió él mismo: { $measure } de { $before } con «{ $first }» y de { $after } con «{ $second }».
+moved-why = Son { $gap } (de { $low } a { $high }, intervalo del { $level }) con un mismo palo. Lo que cambió ahí, o solo vino con el tiempo, mueve también
+    los otros palos: los que se usaron a un lado y a otro no se comparan con justicia.
+moved-next = Mira «Antes y después»: qué hizo el cambio y qué hizo el palo.
+odd-shot = ¿Es correcto? Golpe { $number }, { $club }: { $measure }, { $value }.
+odd-average = ¿Es correcto? Promedio de { $club }: { $measure }, { $value }.
+out-of-range = { $measure } va de { $low } a { $high } si se leyó y se escribió bien{ $others ->
+    [0] {""}
+    [one] ; hay otro valor fuera
+   *[other] ; hay otros { $others } valores fuera
+}. Cuenta de todos modos, y mientras esté mal la respuesta no vale nada.
+moves-the-answer = Queda lejos de los demás, y él solo mueve la respuesta { $size }, cuando importan { $margin }{ $others ->
+    [0] {""}
+    [one] ; otro golpe también lo hace
+   *[other] ; otros { $others } golpes también lo hacen
+}. Cuenta de todos modos.
+odd-next = Si es un error, corrígelo o apártalo; si la bola salió así, déjalo.
+blocked = Se usó un palo después del otro.
 blocked-why = Todo lo que cambió entre los dos, calentar, cansarse, un consejo desde fuera, cuenta como si fuera el palo.
-blocked-next = La próxima vez golpéalos por turnos: tres con uno, tres con el otro, una y otra vez.
+blocked-next = La próxima vez altérnalos: tres con uno, tres con el otro, una y otra vez.
 order-unknown = No se conoce el orden en que se dieron los golpes.
 order-unknown-why = Un palo pudo llevarse los golpes en frío y el otro los golpes en caliente.
 order-unknown-next = Si conoces el orden, dilo donde se ven tus golpes.
 long-turns = Los palos solo cambiaron de mano cada { $shots } golpes más o menos.
-long-turns-why = Dentro de un turno así, calentar y cansarse cuentan como si fuera el palo, de modo que solo las rondas enteras
+long-turns-why = Dentro de una tanda así, calentar y cansarse cuentan como si fuera el palo, de modo que solo los ciclos enteros
     sirven de prueba: la respuesta es mucho menos segura de lo que sugiere el número de golpes.
 long-turns-next = Cambia de palo cada tres golpes.
-cold-start = { $club } se golpeó primero, con { $shots } antes de que entrara el otro palo.
-cold-start-why = Solo el calentamiento suele dar al palo que va después unos { $size } de { $measure }.
+cold-start = { $club } fue el primero, con { $shots } antes de que entrara el otro palo.
+cold-start-why = Solo el calentamiento suele dar al palo que va después cerca de { $size } de { $measure } (regla de golfistas, sin estudio detrás). Con el cansancio y el viento la
+    respuesta cuenta con hasta { $allowed }.
 first-shots-are-rarely-the-best = Los primeros golpes de una sesión rara vez son los mejores.
-cold-start-next = Da unos diez golpes para calentar antes de que cuente ninguno.
+cold-start-next = Da unos diez golpes para calentar antes de que cuente ninguno: regla de golfistas, sin estudio detrás.
 unequal = { $more } tiene { $shots }, { $fewer } solo { $count }.
-unequal-why = La respuesta solo es tan segura como permite el número menor, y ahí pesa más un golpe malo.
+unequal-why = La respuesta solo es tan segura como permite el número menor, y ahí pesa más un fallo.
 unequal-next = Da a cada palo el mismo número de golpes.
-drift = A lo largo de la sesión { $measure } { $up ->
-    [yes] subió
-   *[no] bajó
-} unos { $size }, con cualquiera de los palos.
-drift-why = Contando con el azar, { $span }. Los palos golpeados por turnos lo comparten; uno detrás de otro, no.
+drift = A lo largo de la sesión hubo cerca de { $size } { $up ->
+    [yes] más
+   *[no] menos
+} de { $measure }, con cualquiera de los palos.
+drift-why = Contando con el azar, { $span }. Los palos que se alternan lo comparten; uno después del otro, no.
 drift-next = Calienta antes del primer golpe que cuenta y descansa entre tandas.
 numbers-missing = { $missing ->
     [one] Falta 1 golpe
@@ -34,11 +55,10 @@ average-disagrees = El promedio de { $measure } escrito para { $club } no es el 
 printed = Está escrito { $printed }; los { $shots } de aquí promedian { $average }.
 printed-over = Está escrito { $printed } en { $claimed }; los { $shots } de aquí promedian { $average }.
 average-disagrees-next = Pregunta de qué golpes es el promedio escrito.
-of-club = { $count } de { $club }
 left-out = Se apartaron golpes: { $counts }.
 left-out-why = Apartar los dos peores de un solo palo puede hacer que dos palos iguales parezcan distintos en 1 de cada 10
     sesiones. En la respuesta siguen contando.
-left-out-next = Quédate con todos los golpes. Un golpe fallado también es del palo.
+left-out-next = Quédate con todos los golpes. Un fallo también es del palo.
 one-far-shot = 1 golpe con { $club } queda lejos de los demás.
 one-far-shot-why = Cuenta. Uno solo puede mover mucho un promedio.
 far-shots = { NUMBER($shots) } golpes quedan lejos de los demás, la mayoría con { $club }.
@@ -50,12 +70,20 @@ few-decide = Quitar { $shots ->
 } cambiaría la respuesta.
 few-decide-why = Una respuesta que unos pocos golpes pueden volver del revés se apoya en poco.
 few-decide-next = No apartes ninguno y da más golpes antes de decidir.
-not-fixed = Nadie dijo cuántos golpes estaban previstos.
-not-fixed-why = Dos palos iguales que se miran hasta que uno parece mejor saldrán distintos en unas 2 de cada 10 sesiones. Por eso se
+not-fixed = El número de golpes no se fijó antes, o se consultó por el camino.
+fixed-not-said = Nadie dijo si el número de golpes se fijó antes.
+fixed-not-said-next = Si se fijó antes del primer golpe, dilo.
+not-of-the-plan = { $rounds ->
+    [0] Ningún ciclo tiene
+    [one] 1 ciclo tiene
+   *[other] { $rounds } ciclos tienen
+} los dos palos; se planearon { $planned }.
+not-of-the-plan-next = Para donde dice el plan.
+not-fixed-why = Dos palos iguales que se miran hasta que uno parece mejor parecerán distintos en unas 2 de cada 10 sesiones. Por eso se
     le exige más a la respuesta.
 not-fixed-next = Fija el número antes del primer golpe.
-planned-looks = Se golpearon { $round } de las { $planned } rondas previstas.
-planned-looks-why = Mirar por el camino estaba previsto, y la respuesta lo tiene en cuenta.
+planned-looks = Se hicieron { $round } de los { $planned } ciclos previstos.
+planned-looks-why = Consultar por el camino estaba previsto, y la respuesta lo tiene en cuenta.
 planned-looks-next = Para donde dice el plan.
 no-speed-no-strike = No se midió ni la velocidad de palo ni el punto de impacto.
 no-strike = No se midió el punto de impacto en la cara.
@@ -64,6 +92,8 @@ club-or-swing-unknown = Sin { $one-of-them ->
     [yes] ese dato
    *[no] esos datos
 } nadie puede decir si la diferencia la hizo el palo o el swing.
+no-strike-next = Marca la cara para ver dónde impactó la bola.
+no-speed-next = Pide la velocidad de palo.
 no-speed-no-strike-next = Pide la velocidad de palo y marca la cara para ver dónde impactó la bola.
 averages-only = Aquí solo hay promedios.
 averages-only-why = En un promedio no se ven los golpes en frío, los apartados ni el orden.

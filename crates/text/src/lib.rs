@@ -31,11 +31,13 @@ mod capital;
 pub mod names;
 mod number;
 mod render;
+#[cfg(feature = "traced")]
+pub mod traced;
 mod voice;
 
 pub use capital::capital;
-pub use number::{grouped, with_marks};
-pub use voice::{Language, NotOfThisVersion, Units, Voice};
+pub use number::{decimal_mark, grouped, with_marks};
+pub use voice::{Language, NotOfThisVersion, Units, Voice, Whose};
 
 include!(concat!(env!("OUT_DIR"), "/messages.rs"));
 

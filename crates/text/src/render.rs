@@ -16,6 +16,10 @@ pub(crate) fn said(voice: &Voice, number: usize, english: &str, args: &[Arg<'_>]
     let pattern = voice.language().pattern(number, english);
     let mut text = String::with_capacity(pattern.len() * 2);
     Said { args, voice }.append(&mut text, pattern);
+    #[cfg(feature = "traced")]
+    if let Some(record) = voice.record() {
+        record.note(number, args, &text);
+    }
     text
 }
 

@@ -12,13 +12,32 @@ pub struct Voice {
     language: Language,
     /// What sizes are shown in.
     pub units: Units,
+    /// Whose shots are spoken of.
+    pub whose: Whose,
+    /// Whether decimals follow a point whatever the language's own mark: Spanish has a comma in Madrid and a point in Mexico.
+    pub point: bool,
+    #[cfg(feature = "traced")]
+    record: Option<crate::traced::Record>,
 }
 
 impl Voice {
     /// A language and what it shows sizes in.
     #[must_use]
     pub const fn new(language: Language, units: Units) -> Self {
-        Self { language, units }
+        Self {
+            language,
+            units,
+            whose: Whose::Own,
+            point: false,
+            #[cfg(feature = "traced")]
+            record: None,
+        }
+    }
+
+    /// The same, with decimals after a point or as the language has them.
+    #[must_use]
+    pub fn with_point(self, point: bool) -> Self {
+        Self { point, ..self }
     }
 
     /// English, in yards.
@@ -27,11 +46,46 @@ impl Voice {
         Self::new(Language::english(), Units::Yards)
     }
 
+    /// The same voice, with every message it says noted in a record.
+    #[cfg(feature = "traced")]
+    #[must_use]
+    pub fn heard_by(&self, record: &crate::traced::Record) -> Self {
+        Self { record: Some(record.clone()), ..self.clone() }
+    }
+
+    /// Where what is said is noted, if it is.
+    #[cfg(feature = "traced")]
+    pub(crate) const fn record(&self) -> Option<&crate::traced::Record> {
+        self.record.as_ref()
+    }
+
+    /// The same, of somebody else's shots.
+    #[must_use]
+    pub fn of_the_sender(&self) -> Self {
+        Self { whose: Whose::Sender, ..self.clone() }
+    }
+
+    /// Whether somebody else's shots are spoken of.
+    #[must_use]
+    pub fn is_of_the_sender(&self) -> bool {
+        self.whose == Whose::Sender
+    }
+
     /// The language alone.
     #[must_use]
     pub const fn language(&self) -> &Language {
         &self.language
     }
+}
+
+/// Whose shots are spoken of: whoever reads it, or somebody who shared them.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Whose {
+    /// Of who reads it.
+    #[default]
+    Own,
+    /// Of who shared them.
+    Sender,
 }
 
 /// What distances and speeds are shown in.
@@ -42,6 +96,8 @@ pub enum Units {
     Yards,
     /// Meters, and kilometers an hour.
     Meters,
+    /// Meters, and miles an hour: what much of the world plays by.
+    MetersAndMph,
 }
 
 /// English, which is compiled in, or another language from its table. A clone shares the table.
@@ -141,6 +197,17 @@ mod tests {
     }
 
     #[test]
+    fn where_decimals_follow_a_point_numbers_are_written_so_and_words_stay() {
+        let there = spanish().with_point(true);
+        assert_eq!(
+            (with_marks(&there, "2850.5"), grouped(&there, "12850")),
+            ("2,850.5".into(), "12,850".into())
+        );
+        assert_eq!(format::shots(&there, 2), "2 golpes");
+        assert_eq!(crate::decimal_mark(&spanish()), ",");
+    }
+
+    #[test]
     fn threads_share_a_voice() {
         let spanish = spanish();
         let said =
@@ -185,6 +252,8 @@ mod tests {
 
     #[test]
     fn a_voice_tells_its_language_and_not_its_table() {
-        assert_eq!(format!("{:?}", spanish()), "Voice { language: Language(\"es\"), units: Meters }");
+        let told = format!("{:?}", spanish());
+        assert!(told.starts_with("Voice { language: Language(\"es\"), units: Meters"), "{told}");
+        assert!(told.len() < 100, "{told}");
     }
 }

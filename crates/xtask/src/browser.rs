@@ -29,7 +29,7 @@ pub(crate) fn found() -> Option<PathBuf> {
 }
 
 /// A Chromium to run, installed with apt where there is none and this is root.
-fn chromium() -> Result<PathBuf> {
+pub(crate) fn chromium() -> Result<PathBuf> {
     if let Some(found) = found() {
         return Ok(found);
     }

@@ -2,8 +2,9 @@
 
 use crate::abridged::{self, Made};
 use crate::licenses;
-use crate::packages::{CORE, PACKAGES, Package, WASM_TARGET};
-use crate::shell::{cargo, find, npm, output, program, root, run};
+use crate::packages::{CORE, PACKAGES, PHOTO, Package, SMALL, WASM_TARGET};
+use crate::photo_models;
+use crate::shell::{cargo, find, npm, output, program, root, run, target_folder};
 use anyhow::{Context, Result, anyhow, bail};
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -11,9 +12,6 @@ use std::thread;
 use std::time::SystemTime;
 use walrus::{Module, ModuleConfig};
 use wasm_bindgen_cli_support::Bindgen;
-
-/// Optimized for the size of a download.
-const PROFILE: &str = "wasm";
 
 /// The files of the core that gives a page's first answer, made of the whole one.
 const FIRST: &str = "straight_answer_first";
@@ -34,12 +32,20 @@ pub(crate) fn site() -> Result<()> {
     compiled?;
     let folder = root().join("web/pkg");
     PACKAGES.iter().try_for_each(|it| package(it, &folder))?;
+    photos()?;
     describe_package()?;
     run(&mut npm(&["run", "--silent", "build"])?)?;
     if !root().join("dist/index.html").is_file() {
         bail!("the web build left no dist/index.html");
     }
     licenses::write_site()
+}
+
+/// What reads photos, and its models. A machine that cannot fetch these builds a site that takes no photos, and says so.
+pub(crate) fn photos() -> Result<()> {
+    compile(std::slice::from_ref(&PHOTO))?;
+    package(&PHOTO, &root().join("web/pkg"))?;
+    photo_models::ship()
 }
 
 /// Adds the wasm target of the toolchain in use when it is missing.
@@ -68,24 +74,25 @@ pub(crate) fn install_web_packages() -> Result<()> {
 
 /// The package that only `bench` loads, in a folder of its own.
 pub(crate) fn bench_package(folder: &Path) -> Result<()> {
-    let bench = Package { of: "straight-answer-bench", name: "straight_answer_bench" };
+    let bench = Package { of: "straight-answer-bench", name: "straight_answer_bench", compiled: &SMALL };
     compile(std::slice::from_ref(&bench))?;
     package(&bench, folder)
 }
 
-/// Compiles crates, next to each other.
+/// Compiles crates that are compiled alike, next to each other.
 fn compile(packages: &[Package]) -> Result<()> {
-    let mut build = cargo(&["build", "--quiet", "--lib", "--profile", PROFILE, "--target", WASM_TARGET]);
-    // The linker leaves in which addresses stand where: of the core the abridged one is made by them.
-    build.args(["--config", r#"target.wasm32-unknown-unknown.rustflags = ["-Clink-arg=--emit-relocs"]"#]);
+    let Some(Package { compiled, .. }) = packages.first() else { return Ok(()) };
+    let mut build =
+        cargo(&["build", "--quiet", "--lib", "--profile", compiled.profile, "--target", WASM_TARGET]);
+    build.args(["--config", &format!(r#"target.{WASM_TARGET}.rustflags = ["{}"]"#, compiled.flags)]);
     build.args(packages.iter().flat_map(|it| ["--package", it.of]));
     run(build.arg("--target-dir").arg(target_folder()))
 }
 
 /// Generates the package of a crate in a folder; of the core an abridged one too.
-fn package(Package { of, name }: &Package, folder: &Path) -> Result<()> {
-    let compiled =
-        target_folder().join(WASM_TARGET).join(PROFILE).join(of.replace('-', "_")).with_extension("wasm");
+fn package(Package { of, name, compiled }: &Package, folder: &Path) -> Result<()> {
+    let built = target_folder().join(WASM_TARGET).join(compiled.profile);
+    let compiled = built.join(of.replace('-', "_")).with_extension("wasm");
     let shipped = folder.join(format!("{name}_bg.wasm"));
     let made_by = ANSWERS.map(|file| root().join(file));
     if is_newer(&shipped, &[vec![compiled.clone(), std::env::current_exe()?], made_by.to_vec()].concat()) {
@@ -184,6 +191,7 @@ fn wasm_opt(from: &Path, to: &Path, passes: &[&str]) -> Result<()> {
         "--enable-nontrapping-float-to-int",
         "--enable-reference-types",
         "--enable-sign-ext",
+        "--enable-simd",
     ]);
     run(command.args(passes).arg("--output").arg(to).arg(from))
 }
@@ -222,11 +230,6 @@ fn manifest() -> String {
 "#,
         env!("CARGO_PKG_VERSION")
     )
-}
-
-/// Where cargo builds.
-pub(crate) fn target_folder() -> PathBuf {
-    std::env::var_os("CARGO_TARGET_DIR").map_or_else(|| root().join("target"), PathBuf::from)
 }
 
 /// Whether `made` exists and is newer than everything it is made of.

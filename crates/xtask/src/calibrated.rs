@@ -19,13 +19,13 @@ const LINES: [(&str, u32, &str); 11] = [
     (
         "equal clubs, one after the other, typical drift: called different on carry",
         5,
-        "equal builds, typical: carry",
+        "equal clubs, typical: carry",
     ),
-    ("the same, strong drift, 5 cold shots against 30 among them", 5, "equal builds, strong: carry"),
-    ("the same on ball speed", 5, "equal builds, strong: ball speed"),
+    ("the same, strong drift, 5 cold shots against 30 among them", 5, "equal clubs, strong: carry"),
+    ("the same on ball speed", 5, "equal clubs, strong: ball speed"),
     ("clubs 5 yd apart, 15 to 90 shots each: called the same within 5 yd", 6, ""),
-    ("plan of 5 or 10 rounds, looked at after each, equal clubs: ever called different", 8, ""),
-    ("no plan, looked at after each of 10 or 20 rounds, equal clubs: ever called different", 9, ""),
+    ("plan of 5 or 10 laps, looked at after each, equal clubs: ever called different", 8, ""),
+    ("no plan, looked at after each of 10 or 20 laps, equal clubs: ever called different", 9, ""),
     ("scatter, 5 to 30 shots each: truth missed by the interval", 11, ""),
     ("number of shots that the page names: a difference of that size found", 7, "called different"),
 ];

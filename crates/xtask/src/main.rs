@@ -13,6 +13,8 @@ mod licenses;
 mod lighthouse;
 mod mutants;
 mod packages;
+mod photo;
+mod photo_models;
 mod quoted;
 mod serve;
 mod shell;
@@ -48,6 +50,8 @@ cargo xtask COMMAND
                      (again: spare what a test noticed before; FILE: part of a path, printed only)
   links              how long the links of real-shaped sessions are, as a table
   licenses           write licenses.md anew, of the site and of the package that were built
+  photo [...]        draw photos and read them with what was built; writes tests/photo.json (--photos, --seed)
+  photo-models       fetch, cut and pack anew the models that read a photo; a build does it once
   sizes              what a visitor downloads, file by file; writes tests/sizes.json
   help               this text
 ";
@@ -86,6 +90,8 @@ fn command(words: &[&str]) -> Result<()> {
         ["calibrate", options @ ..] => calibrated::run(options),
         ["demo" | "rivals"] | ["simulate", ..] => calibrated::figures(words),
         ["licenses"] => licenses::write(),
+        ["photo", options @ ..] => photo::measure(options),
+        ["photo-models"] => photo_models::write(),
         ["mutants"] => mutants::run_all(&[]),
         ["mutants", "again"] => mutants::run_all(&[("AGAIN", "1")]),
         ["mutants", file] => mutants::run_all(&[("ONLY", file)]),

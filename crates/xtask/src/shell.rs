@@ -10,6 +10,11 @@ pub(crate) fn root() -> PathBuf {
     here.ancestors().nth(2).unwrap_or(here).to_owned()
 }
 
+/// Where cargo builds.
+pub(crate) fn target_folder() -> PathBuf {
+    std::env::var_os("CARGO_TARGET_DIR").map_or_else(|| root().join("target"), PathBuf::from)
+}
+
 /// The same cargo that runs this program.
 pub(crate) fn cargo(arguments: &[&str]) -> Command {
     program(&std::env::var("CARGO").unwrap_or_else(|_| "cargo".into()), arguments)

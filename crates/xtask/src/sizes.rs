@@ -39,13 +39,14 @@ const BUDGETS: [Budget; 3] = [
         most: 230 * KB,
         files: Site::link,
     },
-    Budget { name: "wasm", what: "all wasm, workbooks apart", most: 620 * KB, files: Site::wasm },
+    Budget { name: "wasm", what: "all wasm, workbooks and photos apart", most: 620 * KB, files: Site::wasm },
 ];
 
 /// Prints and fails when a budget is passed.
 pub(crate) fn print_and_check() -> Result<()> {
     let found = measured()?;
     print!("{}", markdown(&found)?);
+    println!("   {}", Site::built()?.photos()?);
     let passed = |it: &&Budget| found[it.name]["gzip"].as_u64().is_none_or(|size| size > it.most);
     let passed: Vec<_> = BUDGETS.iter().filter(passed).map(|it| it.what).collect();
     if passed.is_empty() { Ok(()) } else { bail!("too large: {}", passed.join(", ")) }
@@ -142,7 +143,33 @@ impl Site {
     }
 
     fn wasm(&self) -> Result<BTreeSet<String>> {
-        Ok(self.files()?.into_iter().filter(|file| is_wasm(file) && !file.contains("workbook")).collect())
+        Ok(self
+            .files()?
+            .into_iter()
+            .filter(|file| is_wasm(file) && !file.contains("workbook") && !file.contains("photo"))
+            .collect())
+    }
+
+    /// What comes with the first photo, counted apart: program, models, which are packed already, and scripts.
+    fn photos(&self) -> Result<String> {
+        let files: Vec<String> = self
+            .files()?
+            .into_iter()
+            .filter(|file| file.starts_with("assets/") && file.contains("photo"))
+            .collect();
+        let ends = |file: &str, ending: &str| file.ends_with(ending);
+        if !files.iter().any(|file| ends(file, ".bin")) {
+            return Ok("photos are left out".into());
+        }
+        let mut total = 0;
+        for file in &files {
+            if ends(file, ".bin") {
+                total += fs::metadata(self.dist.join(file))?.len();
+            } else if [".wasm", ".js", ".css"].iter().any(|ending| ends(file, ending)) {
+                total += self.weight(file)?.gzip;
+            }
+        }
+        Ok(format!("what reads photos, once and apart: {} kB after gzip", total.div_ceil(KB)))
     }
 
     fn later(&self, than: &BTreeSet<String>) -> Result<BTreeSet<String>> {

@@ -2,7 +2,7 @@
 
 use crate::packages::WASM_TARGET;
 use crate::shell::{cargo, node_tests, npm, program, run};
-use crate::{audit, browser, build, calibrated, everywhere, licenses, lighthouse, sizes, tidy, types};
+use crate::{audit, browser, build, calibrated, everywhere, licenses, lighthouse, photo, sizes, tidy, types};
 use anyhow::{Result, bail};
 use std::time::Instant;
 
@@ -29,7 +29,7 @@ const fn built(step: Step) -> Step {
     Step { needs_build: true, ..step }
 }
 
-static STEPS: [Step; 19] = [
+static STEPS: [Step; 21] = [
     quick(step("format", "rustfmt has nothing to change", format)),
     quick(step("lints", "clippy without a warning, native", lints)),
     quick(step("lints-wasm", "clippy without a warning, wasm32", lints_wasm)),
@@ -39,6 +39,7 @@ static STEPS: [Step; 19] = [
     quick(step("docs", "documentation without a warning", docs)),
     quick(step("audit", "known weaknesses of the packages in the lock files", audit::check)),
     step("rust", "Rust tests of every crate", rust),
+    step("coherence", "no sentence that another one or the session contradicts", coherence),
     step("calibrate", "error rates, in short", || calibrated::run(&["--short"])),
     quick(step("build", "the static site in dist/", build::site)),
     quick(built(step("sizes", "download budgets", sizes::print_and_check))),
@@ -48,6 +49,7 @@ static STEPS: [Step; 19] = [
         licenses::check,
     ))),
     built(step("node", "the generated package in Node", || run(&mut node_tests("tests/node")?))),
+    built(step("photo", "the photos of the tree, read by the package that was built", photo::test)),
     built(step("typecheck", "the web side's types", || npm_script("typecheck"))),
     built(step("web", "web unit tests", || npm_script("test"))),
     built(step("browser", "journeys in a real browser", browser::test)),
@@ -135,6 +137,8 @@ fn lints_wasm() -> Result<()> {
         "--package=request",
         "--package=straight-answer",
         "--package=straight-answer-workbook",
+        "--package=photo",
+        "--package=straight-answer-photo",
         "--target",
         WASM_TARGET,
         "--",
@@ -145,6 +149,13 @@ fn lints_wasm() -> Result<()> {
 fn docs() -> Result<()> {
     let arguments = ["doc", "--quiet", "--workspace", "--no-deps", "--lib", "--all-features"];
     run(cargo(&arguments).env("RUSTDOCFLAGS", "--deny=warnings"))
+}
+
+/// The page draws some of the sessions first, so that what its scripts say is held against the facts too.
+fn coherence() -> Result<()> {
+    calibrated::figures(&["coherence", "--pages"])?;
+    npm_script("coherence")?;
+    calibrated::figures(&["coherence"])
 }
 
 fn rust() -> Result<()> {

@@ -18,13 +18,15 @@ const GROUND: [(&str, &[&str]); 7] = [
 ];
 
 /// What a golfer sees, a folder for each, and what it may use beside the ground.
-const THINGS: [(&str, &[&str]); 18] = [
+const THINGS: [(&str, &[&str]); 20] = [
     ("start", &[]),
     ("entry", &[]),
+    ("photo", &["entry"]),
     ("shots", &["start"]),
     ("question", &[]),
     ("numbers", &[]),
-    ("answer", &["numbers"]),
+    ("doubts", &[]),
+    ("answer", &["doubts", "numbers"]),
     ("consistency", &[]),
     ("trust", &["consistency"]),
     ("luck", &[]),

@@ -7,9 +7,11 @@ import { build, part } from "../pieces/pieces.js";
 import { trouble } from "../pieces/trouble.js";
 import { whenOpen } from "../pieces/when-open.js";
 import type { Actions } from "../state/actions.js";
+import { holding } from "../state/doubts.js";
 import type { State } from "../state/state.js";
 import { say } from "../text/say.js";
 import { withTexts } from "../text/spoken.js";
+import { asked } from "./asks.js";
 import { picture } from "./picture.js";
 
 const numbers = later(() =>
@@ -20,8 +22,16 @@ export function answer(state: State, session: Session, actions: Actions): Templa
   return part(
     "answer",
     say("answer-title"),
-    state.report ? answered(state, state.report, session, actions) : waiting(state),
+    state.report ? answered(state, state.report, session, actions) : before(state, session, actions),
   );
+}
+
+const doubts = later(() => withTexts(["doubts"], () => import("../doubts/doubts.js")).then((module) => module.doubts));
+
+/** Without an answer: what has to be said first, or that it is on its way. */
+function before(state: State, session: Session, actions: Actions): TemplateResult {
+  const held = state.wants || state.trouble ? [] : holding(state.given, state.question);
+  return held.length > 0 ? doubts(actions.drawAgain, held, session, actions) : waiting(state);
 }
 
 const waiting = (state: State): TemplateResult =>
@@ -32,19 +42,19 @@ function answered(state: State, report: Report, session: Session, actions: Actio
   const measure = measureView(report.asked.measure, state.measures, session);
   return html`
     <article class="card answer ${decision.kind}" aria-busy=${state.wants ? "true" : "false"}>
-      <p class="asked">${asked(report, session, measure.name)}</p>
+      <p class="asked">${question(report, session, measure.name)}</p>
       <p class="headline" id="answer-headline">${words.headline}</p>
       ${picture(report, session, measure)}
       ${words.detail ? html`<p class="detail">${words.detail}</p>` : nothing}
       ${words.next ? html`<p class="next">${words.next}</p>` : nothing}
       ${asksForMore(report) ? html`<p class="caution">${say("caution")}</p>` : nothing}
     </article>
-    ${report.overlays.length > 0 ? html`<ul class="overlays">${report.overlays.map(overlay)}</ul>` : nothing}
+    ${report.overlays.length > 0 ? html`<ul class="overlays">${report.overlays.map((one) => overlay(one, state, actions))}</ul>` : nothing}
     ${others(report, state, session)}
     ${behind(state, report, session, actions)}`;
 }
 
-const asked = (report: Report, session: Session, measure: string): TemplateResult => html`
+const question = (report: Report, session: Session, measure: string): TemplateResult => html`
   <span class="measure">${measure}</span>
   ${report.asked.candidate === null ? nothing : build(report.asked.candidate, session.builds[report.asked.candidate]?.name ?? "")}
   ${report.asked.candidate === null ? nothing : html`<span>${say("answer-against")}</span>`}
@@ -55,12 +65,13 @@ const asksForMore = ({ answer }: Report): boolean =>
   answer.decision.kind === "cannot_tell" ||
   answer.decision.kind === "cannot_answer" ||
   answer.decision.matters === "maybe" ||
-  (answer.estimate?.order_allowance ?? 0) > 0;
+  (answer.facts !== null && answer.facts.order_allowance !== "not_needed");
 
-const overlay = ({ headline, detail }: Overlay): TemplateResult => html`
+const overlay = ({ headline, detail, asks }: Overlay, state: State, actions: Actions): TemplateResult => html`
   <li class="overlay">
     <h3>${headline}</h3>
     <p>${detail}</p>
+    ${asks ? asked(asks, state.confirmed, actions) : nothing}
   </li>`;
 
 function others(report: Report, state: State, session: Session): TemplateResult | typeof nothing {

@@ -1,15 +1,13 @@
 /** The answer's one picture: each candidate's interval against 'no difference' and the zone too small to matter. */
 import { html, nothing, type TemplateResult } from "lit";
 import { drawInterval } from "../chart/draw-interval.js";
-import { deciding, intervalGeometry, type Row } from "../chart/interval.js";
+import { intervalGeometry, type Row } from "../chart/interval.js";
 import type { Finding, Report, Session } from "../core/engine.js";
 import {
   chosenOf,
-  gapOf,
   type MeasureView,
   moreOrLess,
   moreOrLessInWords,
-  percent,
   plain,
   sides,
   signed,
@@ -17,6 +15,8 @@ import {
 } from "../format/values.js";
 import { build } from "../pieces/pieces.js";
 import { say } from "../text/say.js";
+
+const NOTHING = { value: "", low: "", high: "" };
 
 export function picture(report: Report, session: Session, measure: MeasureView): TemplateResult | typeof nothing {
   const shown = report.findings.filter((finding) => finding.measure === measure.id && finding.estimate !== null);
@@ -38,8 +38,8 @@ export function picture(report: Report, session: Session, measure: MeasureView):
   });
   const baseline = session.builds[report.asked.baseline]?.name ?? "";
   const { left, right } = sides(measure.id, isRatio);
-  const value = (x: number) => (isRatio ? moreOrLessInWords(x) : gapOf(x, measure));
-  const end = (x: number) => (isRatio ? moreOrLess(x) : signed(x * measure.scale, measure.decimals));
+  const printed = (build: number) => shown.find(({ candidate }) => candidate === build)?.printed ?? NOTHING;
+  const tick = (x: number) => (isRatio ? moreOrLess(x) : signed(x * measure.scale, measure.decimals));
   return html`
     <figure class="picture">
       <div class="sides" aria-hidden="true">
@@ -47,27 +47,33 @@ export function picture(report: Report, session: Session, measure: MeasureView):
         <span>${right} →</span>
       </div>
       ${drawInterval(geometry, {
-        alternative: alternative(shown, session, measure, baseline, small, value, isRatio),
+        alternative: alternative(shown, session, measure, baseline, small, isRatio),
         zone: small === null ? say("picture-no-difference") : say("picture-zone", { margin: small }),
-        value,
-        end,
-        tick: end,
+        printed: ({ build }) => printed(build),
+        tick,
       })}
       ${
         shown.length > 1
-          ? html`<ul class="legend">${shown.map((finding) => html`<li>${build(finding.candidate, session.builds[finding.candidate]?.name ?? "")}</li>`)}</ul>`
+          ? html`<ul class="legend">${shown.map(({ candidate, printed }) => html`<li>${build(candidate, session.builds[candidate]?.name ?? "")} <small>${say("picture-level", { level: printed?.level ?? "" })}</small></li>`)}</ul>`
           : nothing
       }
       <figcaption>
-        ${isRatio ? say("picture-caption-ratio") : say("picture-caption")}${first.order_allowance > 0 ? ` ${say("picture-allowance")}` : nothing}
+        ${caption(shown, isRatio)}${first.order_allowance > 0 ? ` ${say("picture-allowance")}` : nothing}
       </figcaption>
     </figure>`;
+}
+
+/** Of one club with the level of its interval; of several each has its own in the legend. */
+function caption(shown: readonly Finding[], isRatio: boolean): string {
+  const level = shown.length === 1 ? shown[0]?.printed?.level : undefined;
+  if (level === undefined) return isRatio ? say("picture-caption-ratio") : say("picture-caption");
+  return isRatio ? say("picture-caption-ratio-level", { level }) : say("picture-caption-level", { level });
 }
 
 function row(finding: Finding, report: Report): Row[] {
   const estimate = finding.estimate;
   if (!estimate) return [];
-  const { low, high } = deciding(finding.decision, estimate);
+  const { low, high } = estimate.decided_by;
   return [
     {
       build: finding.candidate,
@@ -87,24 +93,13 @@ function alternative(
   measure: MeasureView,
   baseline: string,
   small: string | null,
-  value: (x: number) => string,
   isRatio: boolean,
 ): string {
   const each = shown.flatMap((finding) => {
-    const { candidate, estimate } = finding;
-    if (!estimate) return [];
-    const { low, high, level } = deciding(finding.decision, estimate);
+    const { candidate, printed } = finding;
+    if (!printed) return [];
     const name = session.builds[candidate]?.name ?? "";
-    return [
-      say("picture-each", {
-        candidate: name,
-        baseline,
-        value: value(estimate.value),
-        low: value(low),
-        high: value(high),
-        level: percent(level),
-      }),
-    ];
+    return [say("picture-each", { candidate: name, baseline, ...printed })];
   });
   const said = {
     what: isRatio ? say("picture-scatter-of", { measure: measure.name }) : measure.name,

@@ -23,6 +23,7 @@ export function causeView(
     <div class="card">
       <p class="said">${words.headline}</p>
       <p>${words.detail}</p>
+      ${words.next ? html`<p class="next">${words.next}</p>` : nothing}
       ${picture(cause, name)}
       <div class="part-list">
         <h3>${say("cause-rests")}</h3>

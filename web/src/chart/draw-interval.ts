@@ -9,8 +9,8 @@ export interface IntervalTexts {
   alternative: string;
   /** Named inside the shaded zone. */
   zone: string;
-  value: (value: number) => string;
-  end: (value: number) => string;
+  /** A bar's value and its ends, as the report prints them. */
+  printed: (bar: Bar) => { value: string; low: string; high: string };
   tick: (value: number) => string;
 }
 
@@ -38,16 +38,19 @@ function zoneLabel(none: number, text: string): TemplateResult {
   return svg`<text class="zone-label" x=${percent(at)} y="14" text-anchor=${anchor}>${text}</text>`;
 }
 
-const drawBar = (bar: Bar, texts: IntervalTexts): TemplateResult => svg`
+function drawBar(bar: Bar, texts: IntervalTexts): TemplateResult {
+  const { value, low, high } = texts.printed(bar);
+  return svg`
   <g class="bar ${bar.chosen ? "chosen" : ""}">
     <line class="reach" x1=${percent(bar.from)} x2=${percent(bar.to)} y1=${bar.y} y2=${bar.y} />
     <line class="core" x1=${percent(bar.coreFrom)} x2=${percent(bar.coreTo)} y1=${bar.y} y2=${bar.y} />
     <line class="cap" x1=${percent(bar.from)} x2=${percent(bar.from)} y1=${bar.y - 7} y2=${bar.y + 7} />
     <line class="cap" x1=${percent(bar.to)} x2=${percent(bar.to)} y1=${bar.y - 7} y2=${bar.y + 7} />
-    <text class="end" x=${percent(bar.from)} dx="-7" y=${bar.y + 5} text-anchor="end">${texts.end(bar.low)}</text>
-    <text class="end" x=${percent(bar.to)} dx="7" y=${bar.y + 5} text-anchor="start">${texts.end(bar.high)}</text>
+    <text class="end" x=${percent(bar.from)} dx="-7" y=${bar.y + 5} text-anchor="end">${low}</text>
+    <text class="end" x=${percent(bar.to)} dx="7" y=${bar.y + 5} text-anchor="start">${high}</text>
     ${mark(bar.build, percent(bar.at), bar.y)}
-    <text class="value" x=${percent(bar.at)} y=${bar.y - 16} text-anchor="middle">${texts.value(bar.value)}</text>
+    <text class="value" x=${percent(bar.at)} y=${bar.y - 16} text-anchor="middle">${value}</text>
   </g>`;
+}
 
 const percent = (value: number): string => `${Math.round(value * 100) / 100}%`;

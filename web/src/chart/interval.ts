@@ -2,14 +2,9 @@
  * Geometry of the answer's picture: each candidate's interval against 'no difference' and the zone
  * too small to matter. Pure; positions across are percent of the width, heights are pixels.
  */
-import type { Decision, Estimate } from "../core/engine.js";
 import { linear, ratio, type Scale } from "./scale.js";
 
-/** The interval that decided, and its level: for "the same" the one inside the zone, which the words speak of too. */
-export const deciding = ({ kind }: Decision, estimate: Estimate): Pick<Estimate, "low" | "high" | "level"> =>
-  kind === "same" ? estimate.equivalence : estimate;
-
-/** One candidate's interval, as the report has it. */
+/** One candidate's interval, the one that decided, as the report has it. */
 export interface Row {
   build: number;
   value: number;

@@ -3,13 +3,17 @@
  * stands beside the core; English needs nothing and fetches nothing. Sizes are shown in yards unless told otherwise.
  */
 import type { Voice } from "../../pkg/straight_answer.js";
+import { hasPoint } from "../text/region.js";
 
 const TABLES: Readonly<Record<string, URL>> = { es: new URL("../../pkg/straight_answer_es.txt", import.meta.url) };
 
+const UNITS: Readonly<Record<string, Voice["units"]>> = { metric: "meters", mixed: "meters_and_mph" };
+
 /** The words of a language and the units that go with them; where the words cannot be had, English. */
 export async function voiceOf(manner: string): Promise<Voice> {
-  const [language = "", units] = manner.split(" ");
-  return { table: await tableOf(language), units: units === "metric" ? "meters" : "yards" };
+  const [tag = "", units = ""] = manner.split(" ");
+  const [language = ""] = tag.split("-");
+  return { table: await tableOf(language), units: UNITS[units] ?? "yards", point: tag !== "" && hasPoint(tag) };
 }
 
 async function tableOf(language: string): Promise<string | null> {

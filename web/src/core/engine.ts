@@ -35,6 +35,7 @@ import { asking } from "./refusal.js";
 
 export type {
   Answer,
+  Ask,
   Build,
   CheckRequest,
   ColumnReading,
@@ -44,6 +45,7 @@ export type {
   Delimiter,
   Estimate,
   Finding,
+  Form,
   Goal,
   Group,
   Hints,
@@ -61,6 +63,7 @@ export type {
   Problem,
   Question,
   Reading,
+  ReadingDoubt,
   ReadResult,
   Refusal,
   Report,
@@ -72,6 +75,7 @@ export type {
   Shot,
   Showing,
   Stopping,
+  StoppingWord,
   TextbookTest,
   TrustFinding,
   Unpacked,
@@ -79,6 +83,9 @@ export type {
 } from "../../pkg/straight_answer.js";
 
 /** What the page asks of the core; a worker answers to the same interface (see `remote.ts`). */
+/** Whose shots are spoken of. */
+export type Whose = "own" | "sender";
+
 export interface Engine {
   /** The measures of the trade, with their usual smallest difference that matters. */
   measures(): Promise<Measure[]>;
@@ -91,7 +98,7 @@ export interface Engine {
   /** Loads the whole core, which what is asked after an answer may take: it comes while the answer is read. */
   loadTheRest(): Promise<void>;
   /** Answers a question from a session's shots. */
-  check(request: CheckRequest): Promise<Report>;
+  check(request: CheckRequest, whose?: Whose): Promise<Report>;
   /** Shows how far luck reaches on a session's own shots. */
   luck(request: LuckRequest): Promise<Luck>;
   /** What a link holds; anything else is refused. */
@@ -122,7 +129,8 @@ export async function openLocal(manner: string, abridged: WebAssembly.Module): P
     decode: (bytes, name) => asking(() => soon((core, voice) => core.decode(bytes, name, voice))),
     read: (text, hints) => asking(() => soon((core, voice) => core.read_in_columns(text, hints, voice))),
     join: (sessions, order) => asking(() => later((core, voice) => core.join([...sessions], order, voice))),
-    check: (request) => asking(() => soon((core, voice) => core.check(request, voice))),
+    check: (request, whose = "own") =>
+      asking(() => soon((core, voice) => core.check(request, whose === "own" ? voice : { ...voice, whose }))),
     loadTheRest: () => asking(() => later(() => undefined)),
     luck: (request) => asking(() => later((core, voice) => core.luck(request, voice))),
     unpack: (link) => asking(() => soon((core, voice) => core.unpack(link, voice))),

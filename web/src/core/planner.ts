@@ -21,7 +21,7 @@ import type {
   TogetherPair,
   TogetherRequest,
 } from "../../pkg/straight_answer.js";
-import { language } from "../text/say.js";
+import { numberTag } from "../text/say.js";
 import { manner } from "../text/units.js";
 import { openWhole } from "./core.js";
 import { voiceOf } from "./core-language.js";
@@ -77,7 +77,7 @@ export function openPlanner(): Promise<Planner> {
 }
 
 async function load(): Promise<Planner> {
-  const [core, voice] = await Promise.all([openWhole(), voiceOf(manner(language()))]);
+  const [core, voice] = await Promise.all([openWhole(), voiceOf(manner(numberTag()))]);
   const limits = asking(core.plan_limits);
   return {
     plan: (request) => asking(() => core.plan(request, voice)),

@@ -5,6 +5,7 @@ import type { ColumnReading, Engine, Hints, ReadResult } from "./engine.js";
 /** What each system takes columns for that name no unit. */
 const TAKEN: Readonly<Record<System, readonly string[]>> = {
   metric: ["m", "km/h", "mm"],
+  mixed: ["m", "mph", "mm"],
   imperial: ["yd", "mph", "in"],
 };
 

@@ -2,6 +2,8 @@
  * The one place where an address becomes a script: the page's policy requires Trusted Types, and this one lets
  * nothing through but files of the page's own origin.
  */
+
+import { browserLanguages, tagOf } from "../text/region.js";
 import { language } from "../text/say.js";
 import { manner } from "../text/units.js";
 
@@ -25,4 +27,4 @@ export const scriptAddress = (address: string): string => (policy?.createScriptU
 
 /** A worker from a file of the page, named after how it is to speak. */
 export const startWorker = (address: string, spoken = language()): Worker =>
-  new Worker(scriptAddress(address), { type: "module", name: manner(spoken) });
+  new Worker(scriptAddress(address), { type: "module", name: manner(tagOf(spoken, browserLanguages())) });

@@ -12,14 +12,14 @@ const sheets = later(() => import("./sheets.js").then((module) => module.sheets)
 /** Asked for once; the elements say by themselves when they are there. */
 let isAsked = false;
 
-export function entry(state: State, entry: Entry, actions: Actions): TemplateResult {
+export function entry(state: State, entry: Exclude<Entry, { kind: "photos" }>, actions: Actions): TemplateResult {
   if (entry.kind === "sheets") return sheets(actions.drawAgain, entry.workbook, actions);
   if (!isAsked) loadPart();
-  const { kind, at } = entry;
+  const { kind, at, draft: brought } = entry;
   const given = at === null ? undefined : state.given[at];
   const clubs = state.read?.session.builds.map(({ name }) => name) ?? [];
   const done = (text: Parameters<Actions["entered"]>[0]) => actions.entered(text, at);
-  const draft = state.unfinished[entryKey(entry)] ?? given?.source.draft;
+  const draft = brought ?? state.unfinished[entryKey(entry)] ?? given?.source.draft;
   const leave = (left: unknown) => actions.leave(left);
   const waiting = html`<div class="card entry-loading"><p class="hint">${say("loading")}</p><div class="buttons"><button type="button" @click=${() => actions.enter(null)}>${say("back")}</button></div></div>`;
   return part("shots", kind === "grid" ? say("entry-grid") : say("entry-averages"), shown());

@@ -1,7 +1,7 @@
 /** Values into text: numbers with their unit, names of measures, roles and orders. Pure; no verdict is worded here. */
 import type { ColumnReading, Goal, Measure, Order, Role, Session } from "../core/engine.js";
 import { STANDARD_AIR_CARRY } from "../core/standard-air.js";
-import { language, say } from "../text/say.js";
+import { numberTag, say } from "../text/say.js";
 import { type Shown, shownIn } from "../text/units.js";
 
 /** What the page needs to know of a measure, of the trade's list or of the golfer's own; its unit is the one shown. */
@@ -42,10 +42,10 @@ export function number(value: number, decimals: number): string {
 const formats = new Map<string, Intl.NumberFormat>();
 
 function withDecimals(decimals: number): Intl.NumberFormat {
-  const key = `${language()} ${decimals}`;
+  const key = `${numberTag()} ${decimals}`;
   const known = formats.get(key);
   if (known) return known;
-  const made = new Intl.NumberFormat(language(), { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
+  const made = new Intl.NumberFormat(numberTag(), { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
   formats.set(key, made);
   return made;
 }
@@ -58,7 +58,7 @@ export function signed(value: number, decimals: number): string {
 
 /** A number with as many decimals as it needs, at most `most`: for what the golfer typed. */
 export function plain(value: number, most = 6): string {
-  return new Intl.NumberFormat(language(), { maximumFractionDigits: most, useGrouping: false })
+  return new Intl.NumberFormat(numberTag(), { maximumFractionDigits: most, useGrouping: false })
     .format(value)
     .replace("-", MINUS);
 }
@@ -72,7 +72,7 @@ export function typedNumber(text: string): number | null {
 
 /** What stands between whole numbers and decimals. */
 export const decimalMark = (): string =>
-  new Intl.NumberFormat(language()).formatToParts(0.5).find(({ type }) => type === "decimal")?.value ?? ".";
+  new Intl.NumberFormat(numberTag()).formatToParts(0.5).find(({ type }) => type === "decimal")?.value ?? ".";
 
 /** Text followed by its unit, as the unit is written. */
 export function withUnit(text: string, unit: string): string {
@@ -104,7 +104,7 @@ const SPELLED: Readonly<Record<string, string>> = { yd: "yard", m: "meter" };
 
 /** A length with its unit in full, for those who hear it. */
 export const spelledOut = (length: number, unit: string): string =>
-  new Intl.NumberFormat(language(), {
+  new Intl.NumberFormat(numberTag(), {
     style: "unit",
     unit: SPELLED[unit]!,
     unitDisplay: "long",
@@ -114,6 +114,26 @@ export const spelledOut = (length: number, unit: string): string =>
 /** A share of 1 as percent. */
 export function percent(share: number): string {
   return `${number(share * 100, 0)}${SPACE}%`;
+}
+
+/** The level of an interval, with as many nines as it takes not to be all. */
+export function levelOf(level: number): string {
+  const hundredths = level * 100;
+  const isWhole = Math.abs(hundredths - Math.round(hundredths)) < 1e-6 && Math.round(hundredths) < 100;
+  let decimals = isWhole ? 0 : 1;
+  while (decimals < 9 && Number(hundredths.toFixed(decimals)) >= 100) decimals += 1;
+  return `${number(hundredths, decimals)}${SPACE}%`;
+}
+
+/** An end of an interval, with the digits it takes to stand on its own side of no difference and of the margin. */
+export function endOf(end: number, margin: number | null, { unit, scale, decimals }: Written, more = 0): string {
+  const lines = [0, ...(margin === null ? [] : [margin * scale, -margin * scale])];
+  const at = end * scale;
+  const stands = (digits: number) =>
+    lines.every((line) => Math.sign(Number(at.toFixed(digits)) - line) === Math.sign(at - line));
+  let digits = decimals + more;
+  while (digits < decimals + more + 3 && !stands(digits)) digits += 1;
+  return withUnit(signed(at, digits), unit);
 }
 
 /** A ratio of scatters as percent more or less, short enough for the end of a bar. */

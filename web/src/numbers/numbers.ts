@@ -3,11 +3,12 @@ import { html, nothing, type TemplateResult } from "lit";
 import type { Estimate, Finding, Group, Numbers, Report, Session, TextbookTest } from "../core/engine.js";
 import {
   amountOf,
+  endOf,
   gapOf,
+  levelOf,
   type MeasureView,
   measureView,
   number,
-  percent,
   probability,
   share,
   signed,
@@ -30,9 +31,9 @@ export const numbers = (
 ): TemplateResult => html`
   <p class="hint">
     ${say("numbers-help")}
-    <a href=${`${say("methods-page")}#${methodsSection(report)}`} target="_blank" rel="noopener">${say("numbers-methods")}</a>.
+    <a href=${`${say("numbers-methods-page")}#${methodsSection(report)}`} target="_blank" rel="noopener">${say("numbers-methods")}</a>.
   </p>
-  ${shown.map((finding, at) => measured(finding, at === 0, state, session))}`;
+  ${shown.map((finding, at) => measured(finding, at === 0, report, state, session))}`;
 
 /** Where the methods page explains the comparison that decided. */
 function methodsSection({ answer: { estimate } }: Report): string {
@@ -54,6 +55,7 @@ function methodsSection({ answer: { estimate } }: Report): string {
 function measured(
   { baseline, candidate, measure, numbers, estimate }: Finding,
   open: boolean,
+  report: Report,
   state: State,
   session: Session,
 ): TemplateResult {
@@ -62,7 +64,7 @@ function measured(
   return html`
     <details class="measured" ?open=${open}>
       <summary><h4>${view.name}</h4></summary>
-      ${groups(numbers, view, builds)} ${tests(numbers, view)} ${scatter(numbers)} ${estimate ? deciding(estimate, view) : nothing}
+      ${groups(numbers, view, builds)} ${tests(numbers, view)} ${scatter(numbers)} ${estimate ? deciding(estimate, view, marginOn(measure, view, report)) : nothing}
     </details>`;
 }
 
@@ -139,14 +141,19 @@ const scatter = ({ spread }: Numbers): TemplateResult | typeof nothing =>
         </dl>`
     : nothing;
 
+/** The smallest difference that matters on a finding's measure: the one asked for, elsewhere the usual one. */
+function marginOn(measure: string, { margin }: MeasureView, { asked }: Report): number | null {
+  return measure === asked.measure ? asked.margin : margin;
+}
+
 /** What the decision itself rests on. */
-function deciding(estimate: Estimate, view: MeasureView): TemplateResult {
+function deciding(estimate: Estimate, view: MeasureView, margin: number | null): TemplateResult {
   const ratio = estimate.method === "spread_ratio";
   const interval = (level: number) =>
     ratio
-      ? say("numbers-interval-of", { level: percent(level) })
-      : say("numbers-interval-of-widened", { level: percent(level) });
-  const value = (x: number) => (ratio ? number(x, 2) : gapOf(x, view, 1));
+      ? say("numbers-interval-of", { level: levelOf(level) })
+      : say("numbers-interval-of-widened", { level: levelOf(level) });
+  const value = (x: number) => (ratio ? number(x, 2) : endOf(x, margin, view, 1));
   return html`
     <dl>
       <div><dt>${say("numbers-held-none")}</dt><dd>${say("from-to", { from: value(estimate.low), to: value(estimate.high) })} <small>${interval(estimate.level)}</small></dd></div>

@@ -3,30 +3,54 @@
  * it as in any link, so that nobody loses a session to a change of words.
  */
 import type { PagePort } from "../state/page-port.js";
-import { type Language, language, say } from "../text/say.js";
+import { browserLanguages, ownLanguage } from "../text/region.js";
+import { type Language, language, type PlainId, say } from "../text/say.js";
 import { LANGUAGES, pageIn } from "../text/spoken.js";
-import { isMetric, type System } from "../text/units.js";
+import { type System, units } from "../text/units.js";
+import { asOwn } from "./own-session.js";
 
 /** How the page would go on. */
 interface Way {
   language: Language;
   units: System;
   text: string;
+  /** Whether it is the browser's own language. */
+  isOwn: boolean;
 }
+
+/** What is offered from each system, by what would be other there: lengths first, then speeds. */
+const OTHERS: Readonly<Record<System, readonly (readonly [System, PlainId])[]>> = {
+  imperial: [["mixed", "show-meters"]],
+  mixed: [
+    ["imperial", "show-yards"],
+    ["metric", "show-kilometers-an-hour"],
+  ],
+  metric: [
+    ["imperial", "show-yards"],
+    ["mixed", "show-miles-an-hour"],
+  ],
+};
 
 export function offerOtherWays(page: PagePort): void {
   const place = document.querySelector<HTMLElement>("#other-ways");
   if (!place) return;
-  const units: System = isMetric() ? "metric" : "imperial";
+  const now = units() ?? "imperial";
+  const own = ownLanguage(browserLanguages(), Object.keys(LANGUAGES) as Language[]);
   const others = (Object.keys(LANGUAGES) as Language[]).filter((one) => one !== language());
-  const ways: Way[] = [
-    {
-      language: language(),
-      units: isMetric() ? "imperial" : "metric",
-      text: isMetric() ? say("show-yards") : say("show-meters"),
-    },
-    ...others.map((one) => ({ language: one, units, text: LANGUAGES[one] })),
-  ];
+  const inLanguages: Way[] = others.map((one) => ({
+    language: one,
+    units: now,
+    text: LANGUAGES[one],
+    isOwn: one === own,
+  }));
+  const inUnits: Way[] = OTHERS[now].map(([one, text]) => ({
+    language: language(),
+    units: one,
+    text: say(text),
+    isOwn: false,
+  }));
+  // The browser's own language stands first, where it was offered before anything else.
+  const ways = [...inLanguages.filter(({ isOwn }) => isOwn), ...inUnits, ...inLanguages.filter(({ isOwn }) => !isOwn)];
   place.replaceChildren(...ways.map((way) => linkTo(way, page)));
   place.hidden = false;
 }
@@ -37,6 +61,7 @@ function linkTo(way: Way, page: PagePort): HTMLAnchorElement {
     href: pageIn(way.language, way.units),
     hreflang: way.language,
     lang: way.language,
+    className: way.isOwn ? "own" : "",
     textContent: way.text,
   });
   link.addEventListener("click", (event) => {
@@ -54,6 +79,7 @@ async function addressOf(way: Way, page: PagePort): Promise<string | null> {
   const address = pageIn(way.language, way.units);
   const current = page.current();
   if (!current) return address + location.hash;
-  const { session, question } = current;
-  return (await (await page.engine).share({ session, question, view: {}, address })).link;
+  const { session, question, isSent } = current;
+  return (await (await page.engine).share({ session, question, view: {}, address: isSent ? address : asOwn(address) }))
+    .link;
 }

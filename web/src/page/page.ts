@@ -11,17 +11,20 @@ import { asRefusal } from "../core/refusal.js";
 import { LightElement } from "../pieces/light-element.js";
 import { openNow } from "../pieces/when-open.js";
 import type { Actions } from "../state/actions.js";
+import { copied, fromClipboard } from "../state/clipboard.js";
 import { type Example, exampleIn } from "../state/examples.js";
 import { take } from "../state/intake.js";
 import { isLink } from "../state/link.js";
 import { nextFrame, nextTurn } from "../state/next-frame.js";
 import { once } from "../state/once.js";
 import type { Current } from "../state/page-port.js";
+import { arePhotos } from "../state/photos.js";
 import { type Message, reduce, type State, start } from "../state/state.js";
 import { type NewText, textsOf } from "../state/texts.js";
 import { work } from "../state/work.js";
 import { say } from "../text/say.js";
 import { watchingWith } from "./answer-place.js";
+import { isOwnSession } from "./own-session.js";
 import { fetching, page } from "./view.js";
 
 export class StraightAnswerPage extends LightElement {
@@ -58,6 +61,7 @@ export class StraightAnswerPage extends LightElement {
     enter: (entry) => this.#enter({ type: "entry", entry }),
     leave: (draft) => this.#enter({ type: "entry_left", draft }),
     entered: (text, at) => this.#entered(text, at),
+    photographed: (texts) => this.#photographed(texts),
     chooseSheets: (sheets) => this.#chooseSheets(sheets),
     changeText: (at, text) => this.#changeText(at, text),
     removeText: (at) => this.#dispatch({ type: "text_removed", at }),
@@ -67,6 +71,7 @@ export class StraightAnswerPage extends LightElement {
     undo: () => this.#dispatch({ type: "undone" }),
     ask: (patch) => this.#dispatch({ type: "asked", patch }),
     leaveOut: (shot, reason) => this.#dispatch({ type: "left_out", shot, reason }),
+    confirm: (shot) => this.#dispatch({ type: "confirmed", shot }),
     showMoreShots: () => this.#dispatch({ type: "more_shots" }),
     startAgain: () => this.#startAgain(),
     asSent: () => this.#dispatch({ type: "as_sent" }),
@@ -79,8 +84,8 @@ export class StraightAnswerPage extends LightElement {
 
   /** What stands on the page, for the parts beside it; null before anything was read. */
   get current(): Current | null {
-    const { read, question, report } = this.#state;
-    return read && question ? { session: read.session, question, report } : null;
+    const { read, question, report, sent } = this.#state;
+    return read && question ? { session: read.session, question, report, isSent: sent !== null } : null;
   }
 
   /** Answers a session in the tool's own CSV, as the log of a test hands it over. */
@@ -206,11 +211,17 @@ export class StraightAnswerPage extends LightElement {
   }
 
   async #giveFiles(files: readonly File[], adding = false): Promise<void> {
+    if (arePhotos(files)) return this.#enter({ type: "entry", entry: { kind: "photos", files, adding } });
     const taken = await take(files, await this.engine);
     if ("refusal" in taken) this.#dispatch({ type: "file_refused", refusal: taken.refusal });
     else if ("workbook" in taken)
       this.#enter({ type: "entry", entry: { kind: "sheets", workbook: taken.workbook, adding } });
     else this.#give(taken.texts, adding);
+  }
+
+  #photographed(texts: readonly NewText[]): void {
+    const { entry } = this.#state;
+    if (entry?.kind === "photos") this.#give(texts, entry.adding);
   }
 
   #chooseSheets(sheets: readonly number[]): void {
@@ -236,7 +247,7 @@ export class StraightAnswerPage extends LightElement {
 
   async #pasteFromClipboard(adding?: boolean): Promise<void> {
     try {
-      this.#giveText(await navigator.clipboard.readText(), adding);
+      this.#giveText(await fromClipboard(navigator.clipboard), adding);
     } catch {
       const field = this.querySelector<HTMLTextAreaElement>(adding ? "#more" : "#text");
       field?.focus();
@@ -296,8 +307,9 @@ export class StraightAnswerPage extends LightElement {
         const text = await engine.writeCsv(session);
         this.#dispatch({ type: "link_written", source, text, result: await readIn(engine, text, {}) });
       });
-      this.#goTo = "sent";
-      this.#dispatch({ type: "link_opened", source, session, sent });
+      const isOwn = isOwnSession();
+      this.#goTo = isOwn ? "answer" : "sent";
+      this.#dispatch({ type: "link_opened", source, session, sent, isOwn });
     } catch (thrown) {
       this.#dispatch({ type: "started_again" });
       this.#dispatch({ type: "file_refused", refusal: { ...asRefusal(thrown), place: "" } });
@@ -329,9 +341,13 @@ export class StraightAnswerPage extends LightElement {
     const adding = isField && into.id === "more";
     if (this.#state.entry || (isField && ((into.id !== "text" && !adding) || into.value.trim() !== ""))) return;
     // A copied table comes as text and as its picture.
-    const text = event.clipboardData?.getData("text/plain") ?? "";
+    const given = (type: string) => event.clipboardData?.getData(type) ?? "";
+    const text = copied(given("text/plain"), given("text/html"));
     if (text.trim() !== "") this.#giveText(text, adding);
-    else if (!this.#take(event.clipboardData, adding)) return;
+    else if (!this.#take(event.clipboardData, adding)) {
+      if (!isField) this.#giveText("", adding);
+      return;
+    }
     event.preventDefault();
   }
 

@@ -8,12 +8,15 @@ import { counts } from "../question/counts.js";
 import { read } from "../shots/read.js";
 import { give } from "../start/give.js";
 import type { Actions } from "../state/actions.js";
-import type { State } from "../state/state.js";
+import { namesTooMany } from "../state/doubts.js";
+import type { Entry, State } from "../state/state.js";
 import { say } from "../text/say.js";
 import { withTexts } from "../text/spoken.js";
 
 const sent = later(() => withTexts(["sent"], () => import("../sent/sent.js")).then((module) => module.sent));
 const below = later(() => withTexts(["trust"], () => import("./below.js")).then((module) => module.below));
+
+const photos = later(() => withTexts(["photo"], () => import("../photo/part.js")).then((module) => module.photos));
 
 /** `whole`: with what stands below the answer, which is drawn once the first answer can be seen. */
 export function page(state: State, actions: Actions, whole: boolean): TemplateResult {
@@ -21,17 +24,17 @@ export function page(state: State, actions: Actions, whole: boolean): TemplateRe
     const first = state.wants
       ? reading(state, actions)
       : state.entry
-        ? entry(state, state.entry, actions)
+        ? entered(state, state.entry, actions)
         : give(state, actions);
     return html`<div class="parts empty">${first}</div>${announcement(state)}`;
   }
   const { session } = state.read;
-  const comparable = session.builds.length > 1;
+  const comparable = session.builds.length > 1 && !namesTooMany(state.given);
   return html`
     ${state.sent ? sent(actions.drawAgain, state, state.sent, session, actions) : nothing}
     <div class="parts">
       <div class="said">
-        ${state.entry ? entry(state, state.entry, actions) : read(state, session, actions)}
+        ${state.entry ? entered(state, state.entry, actions) : read(state, session, actions)}
         ${comparable && state.question ? counts(state, session, state.question, actions) : nothing}
       </div>
       <div class="told">
@@ -41,6 +44,20 @@ export function page(state: State, actions: Actions, whole: boolean): TemplateRe
     </div>
     ${state.report && !state.entry && state.answerIs === "below" ? html`<a class="see-answer" href="#answer">${say("see-answer")}</a>` : nothing}
     ${announcement(state)}`;
+}
+
+/** What is entered in the place of the shots. */
+function entered(state: State, shown: Entry, actions: Actions): TemplateResult {
+  if (shown.kind !== "photos") return entry(state, shown, actions);
+  const taking = {
+    measures: state.measures,
+    read: (text: string) => actions.read(text, {}),
+    taken: actions.photographed,
+    averages: (draft: unknown) => actions.enter({ kind: "averages", at: null, draft }),
+    type: () => actions.enter({ kind: "grid", at: null }),
+    cancel: () => actions.enter(null),
+  };
+  return part("shots", say("photo-title"), photos(actions.drawAgain, shown.files, taking));
 }
 
 /** Before it is known what there is to show, as the page's own file has it. */

@@ -25,7 +25,7 @@ export function counts(state: State, session: Session, question: Question, actio
     say("counts-title"),
     html`
       <form class="card" @submit=${(event: Event) => event.preventDefault()}>
-        ${baseline(session, question, actions)}
+        ${baseline(state, session, question, actions)}
         ${session.builds.length > 2 ? candidate(session, question, state.report, actions) : nothing}
         <label class="row">
           <span>${say("compare")}</span>
@@ -39,8 +39,8 @@ export function counts(state: State, session: Session, question: Question, actio
   );
 }
 
-function baseline(session: Session, question: Question, actions: Actions): TemplateResult {
-  const title = say("which-yours");
+function baseline({ sent }: State, session: Session, question: Question, actions: Actions): TemplateResult {
+  const title = sent ? say("which-theirs") : say("which-yours");
   if (session.builds.length > OPEN_CHOICES) {
     return html`
       <label class="row">

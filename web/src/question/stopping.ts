@@ -1,12 +1,12 @@
 /** Whether the number of shots was fixed before: it decides how convincing the shots must be. */
 import { html, nothing, type TemplateResult } from "lit";
-import type { Stopping } from "../core/engine.js";
+import type { Stopping, StoppingWord } from "../core/engine.js";
 import type { Actions } from "../state/actions.js";
 import { say } from "../text/say.js";
 
-type Kind = "fixed" | "unknown" | "planned";
+type Kind = StoppingWord | "planned";
 
-const KINDS: readonly Kind[] = ["fixed", "unknown", "planned"];
+const KINDS: readonly Kind[] = ["fixed", "not_fixed", "unknown", "planned"];
 
 /** A plan to begin with: five rounds is the short test the answers speak of. */
 const PLAN: Stopping = { planned_rounds: 5, looked_after: 5 };

@@ -96,24 +96,27 @@ const byShot = ({ from, names, shots }: Sides, actions: SecondActions): Template
   </div>`;
 
 function picture(second: Second, measure: MeasureView): TemplateResult {
-  const row = (key: string, name: string, { value, range }: Effect): PartRow => ({
-    key,
-    name,
-    value,
-    low: range.low,
-    high: range.high,
-    belongs: "both",
-    inner: false,
-  });
-  const rows = [
-    row("build", say("change-club"), second.build),
-    row("condition", say("change-condition", { before: second.names[0], after: second.names[1] }), second.condition),
-    row("interaction", say("change-interaction"), second.interaction),
+  const effects: [string, string, Effect][] = [
+    ["build", say("change-club"), second.build],
+    ["condition", say("change-condition", { before: second.names[0], after: second.names[1] }), second.condition],
+    ["interaction", say("change-interaction"), second.interaction],
   ];
-  const value = (x: number) => gapOf(x, measure);
-  const each = rows.map(({ name, value: x, low, high }) =>
-    say("change-bar", { name, value: value(x), low: value(low), high: value(high) }),
+  const rows = effects.map(
+    ([
+      key,
+      name,
+      {
+        value,
+        range: { low, high },
+      },
+    ]): PartRow => ({
+      ...{ key, name, value, low, high },
+      belongs: "both",
+      inner: false,
+    }),
   );
+  const value = (x: number) => gapOf(x, measure);
+  const each = effects.map(([, name, { printed }]) => say("change-bar", { name, ...printed }));
   const alternative = say("change-bars", { measure: measure.name, each: each.join(" ") });
   return html`
     <figure class="picture">

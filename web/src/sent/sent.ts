@@ -16,7 +16,7 @@ export function sent(state: State, sender: Sent, session: Session, actions: Acti
   return html`
     <section class="card sent" id="sent" aria-labelledby="sent-title">
       <h2 id="sent-title" tabindex="-1">${say("sent-title")}</h2>
-      <p>${holds(session)}</p>
+      <p>${holds(session)} ${missing(state)}</p>
       ${state.report && !changed ? html`<p>${sayAround("sent-says", { headline: html`<strong>${state.report.answer.words.headline}</strong>` })}</p>` : nothing}
       ${sender.view.note ? html`<p>${sayAround("sent-note", { note: html`<bdi class="note">${sender.view.note}</bdi>` })}</p>` : nothing}
       ${sender.notices.map(({ message }) => html`<p class="hint">${message}</p>`)}
@@ -24,6 +24,10 @@ export function sent(state: State, sender: Sent, session: Session, actions: Acti
       ${changed ? html`<div class="buttons"><button type="button" @click=${actions.asSent}>${say("sent-back")}</button></div>` : nothing}
     </section>`;
 }
+
+/** Shots that the numbering misses: none of them is marked, and so none is left out. */
+const missing = ({ report }: State): string =>
+  report?.trust.find(({ seen }) => seen.kind === "numbers_missing")?.what ?? "";
 
 function holds(session: Session): string {
   const { builds, summaries, measures } = session;

@@ -4,7 +4,7 @@
  * 1,200 pixels wide, so that it is sharp at the 600 or so that forums show; as high as its words need.
  */
 
-import { deciding, type IntervalGeometry, intervalGeometry } from "../chart/interval.js";
+import { type IntervalGeometry, intervalGeometry } from "../chart/interval.js";
 import { markerPath } from "../chart/marker.js";
 import type { Report, Shared } from "../core/engine.js";
 import { type MeasureView, moreOrLess, sides, signed } from "../format/values.js";
@@ -123,11 +123,11 @@ interface Picture {
 }
 
 function interval({ answer, asked }: Report, { scale }: MeasureView): Picture | null {
-  const { decision, estimate, candidate } = answer;
+  const { estimate, candidate } = answer;
   if (!estimate || candidate === null) return null;
   const isRatio = estimate.method === "spread_ratio";
   const { value, order_allowance: allowance } = estimate;
-  const { low, high } = deciding(decision, estimate);
+  const { low, high } = estimate.decided_by;
   const rows = [{ build: candidate, value, low, high, allowance, chosen: true }];
   return { geometry: intervalGeometry({ rows, margin: asked.margin, isRatio, scale }), isRatio };
 }

@@ -16,6 +16,7 @@ import { trouble } from "../pieces/trouble.js";
 import { whenOpen } from "../pieces/when-open.js";
 import { add } from "../start/add.js";
 import type { Actions } from "../state/actions.js";
+import { namesTooMany } from "../state/doubts.js";
 import { shotCount } from "../state/shots.js";
 import type { State } from "../state/state.js";
 import type { Given } from "../state/texts.js";
@@ -30,11 +31,11 @@ export const read = (state: State, session: Session, actions: Actions): Template
   const several = state.given.length > 1;
   return part(
     "shots",
-    say("your-shots"),
+    state.sent ? say("their-shots") : say("your-shots"),
     html`
       <div class="card" aria-busy=${state.wants === "read" ? "true" : "false"}>
         ${state.report ? trouble(state.trouble) : nothing}
-        ${clubs(session, actions)}
+        ${namesTooMany(state.given) ? nothing : clubs(session, actions)}
         ${state.given.map((one) => whose(one, several, session, actions))}
         ${session.builds.length > 1 && shotCount(session) > 0 ? order(session, actions) : nothing}
         ${state.given.map((one, at) => (several ? oneOfSeveral(state, one, at, session, actions) : text(state, one, at, session, actions)))}
@@ -101,7 +102,7 @@ function text(
     ${problems(
       result.problems,
       reading.rows.problems,
-      session.builds.map(({ name }) => name),
+      namesTooMany(state.given) ? [] : session.builds.map(({ name }) => name),
       own,
     )}
     ${reading.single_measure ? singleMeasure(state, reading.single_measure, own) : nothing}

@@ -13,6 +13,7 @@ const LAYOUTS: readonly Layout[] = [
   "rows",
   "blocks",
   "column_per_build",
+  "row_per_build",
   "side_by_side",
   "column_after_column",
   "averages",

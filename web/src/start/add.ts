@@ -3,6 +3,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import { keyed } from "lit/directives/keyed.js";
 import { trouble } from "../pieces/trouble.js";
 import type { Actions } from "../state/actions.js";
+import { takesPhotos } from "../state/photos.js";
 import type { State } from "../state/state.js";
 import { say } from "../text/say.js";
 import { byHand, chosen, FILES } from "./give.js";
@@ -24,7 +25,7 @@ export const add = (state: State, clubs: number, actions: Actions): TemplateResu
             <label class="button">
               <input type="file" class="visually-hidden" accept=${FILES} multiple
                 @change=${(event: Event) => chosen(event, (files) => actions.giveFiles(files, true))} />
-              ${say("add-file")}
+              ${say(takesPhotos ? "choose-file-or-photo" : "add-file")}
             </label>
           </div>
           ${trouble(state.notAdded)}
@@ -36,5 +37,5 @@ export const add = (state: State, clubs: number, actions: Actions): TemplateResu
 function submit(event: Event, actions: Actions): void {
   event.preventDefault();
   const text = new FormData(event.target as HTMLFormElement).get("text");
-  if (typeof text === "string" && text.trim() !== "") actions.giveText(text, true);
+  actions.giveText(typeof text === "string" ? text : "", true);
 }

@@ -4,6 +4,7 @@ import { part } from "../pieces/pieces.js";
 import { trouble } from "../pieces/trouble.js";
 import type { Actions } from "../state/actions.js";
 import { EXAMPLES, type Example } from "../state/examples.js";
+import { takesPhotos } from "../state/photos.js";
 import type { Source, State } from "../state/state.js";
 import { say } from "../text/say.js";
 import { lengthUnit } from "../text/units.js";
@@ -11,7 +12,7 @@ import { lengthUnit } from "../text/units.js";
 /** Longer texts are not shown again: a phone would stop. */
 export const SHOWABLE = 200_000;
 /** What a file may be; the browser offers these first. */
-export const FILES = ".csv,.tsv,.txt,.json,.html,.md,.xlsx,.ods,text/*";
+export const FILES = `.csv,.tsv,.txt,.json,.html,.md,.xlsx,.ods,text/*${takesPhotos ? ",image/*" : ""}`;
 
 const sample = (): string =>
   [
@@ -40,7 +41,7 @@ export const give = (state: State, actions: Actions): TemplateResult =>
           <label class="button">
             <input type="file" class="visually-hidden" accept=${FILES} multiple
               @change=${(event: Event) => chosen(event, (files) => actions.giveFiles(files))} />
-            ${say("choose-file")}
+            ${say(takesPhotos ? "choose-file-or-photo" : "choose-file")}
           </label>
         </div>
         ${trouble(state.trouble)}

@@ -31,6 +31,8 @@ export interface Actions {
   leave: (draft: unknown) => void;
   /** What was entered, as a text: in the place of the text at `at`, or as one more. */
   entered: (text: NewText, at: number | null) => void;
+  /** What was read of photos. */
+  photographed: (texts: readonly NewText[]) => void;
   chooseSheets: (sheets: readonly number[]) => void;
   changeText: (at: number, text: string) => void;
   removeText: (at: number) => void;
@@ -42,6 +44,8 @@ export interface Actions {
   ask: (patch: Patch<Question>) => void;
   /** Sets a shot aside for a reason, or puts it back (null). */
   leaveOut: (shot: number, reason: string | null) => void;
+  /** Says of a shot that was asked about that it is right. */
+  confirm: (shot: number) => void;
   showMoreShots: () => void;
   /** Draws the page anew: something that it shows has been loaded. */
   drawAgain: () => void;

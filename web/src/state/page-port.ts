@@ -6,6 +6,8 @@ export interface Current {
   session: Session;
   question: Question;
   report: Report | null;
+  /** Whether somebody sent it. */
+  isSent: boolean;
 }
 
 export interface PagePort {

@@ -17,6 +17,8 @@ import type {
 } from "../core/engine.js";
 import { isSpread } from "../format/margin.js";
 import { say } from "../text/say.js";
+import { holding } from "./doubts.js";
+import { formDraft } from "./form.js";
 import { type Patch, patched } from "./patch.js";
 import { opened, settled, withOffered } from "./question.js";
 import { buildOf, numberOf, type SetAside, shotCount, withReasons } from "./shots.js";
@@ -47,7 +49,9 @@ interface Seen {
 
 /** What stands in the place of the shots while something is entered; `at` is the text that it will replace. */
 export type Entry =
-  | { kind: "grid" | "averages"; at: number | null }
+  /** `draft` is what it opens with, when that came from elsewhere. */
+  | { kind: "grid" | "averages"; at: number | null; draft?: unknown }
+  | { kind: "photos"; files: readonly File[]; adding: boolean }
   | { kind: "sheets"; workbook: Workbook; adding: boolean };
 
 /** What came with a link: how its sender asked, and what is worth knowing of it. */
@@ -93,6 +97,8 @@ export interface State {
   answerIs: AnswerPlace;
   /** What was said by hand of single shots, by their place: why one is left out, or null that it counts. */
   setAside: SetAside;
+  /** Shots that were asked about and said to be right. */
+  confirmed: readonly number[];
   /** Rows of the list of shots that are open to view. */
   shotsShown: number;
   seen: Seen | null;
@@ -102,7 +108,8 @@ export type Message =
   | { type: "opened"; measures: readonly Measure[] }
   /** `opening` is what is known of a question that the page begins; `question` one that was asked elsewhere. */
   | { type: "texts_given"; texts: readonly NewText[]; opening?: Partial<Question>; question?: Question }
-  | { type: "link_opened"; source: Source; session: Session; sent: Sent }
+  /** `isOwn`: it is the page's own session, on its way to another language or other units. */
+  | { type: "link_opened"; source: Source; session: Session; sent: Sent; isOwn?: boolean }
   /** The shots of a link as a text, and what reading it says: they can be corrected from then on as any. */
   | { type: "link_written"; source: Source; text: string; result: ReadResult }
   | { type: "as_sent" }
@@ -116,6 +123,7 @@ export type Message =
   | { type: "undone" }
   | { type: "read"; turn: number; results: readonly ReadResult[]; session: Session }
   | { type: "left_out"; shot: number; reason: string | null }
+  | { type: "confirmed"; shot: number }
   | { type: "more_shots" }
   | { type: "asked"; patch: Patch<Question> }
   | { type: "answered"; turn: number; report: Report }
@@ -147,12 +155,19 @@ export const start: State = {
   turn: 0,
   answerIs: "below",
   setAside: {},
+  confirmed: [],
   shotsShown: SHOTS_AT_ONCE,
   seen: null,
 };
 
 export function reduce(state: State, message: Message): State {
-  return noteWhatWasSeen(step(state, message));
+  return noteWhatWasSeen(unlessInDoubt(step(state, message)));
+}
+
+/** While a doubt of the reading could change the answer there is none: it is asked about first. */
+function unlessInDoubt(state: State): State {
+  if (state.wants !== "check" || holding(state.given, state.question).length === 0) return state;
+  return { ...state, report: null, trouble: null, wants: null };
 }
 
 function step(state: State, message: Message): State {
@@ -170,9 +185,9 @@ function step(state: State, message: Message): State {
         ...wish(state, "read"),
       };
     case "link_opened": {
-      const { source, session, sent } = message;
+      const { source, session, sent, isOwn = false } = message;
       const begun = step(state, { type: "texts_given", texts: [{ source }], question: sent.question });
-      const came = afterReading({ ...begun, sent }, { results: [asCame(session)], session });
+      const came = afterReading({ ...begun, sent: isOwn ? null : sent }, { results: [asCame(session)], session });
       // Nothing was taken apart yet that could be shown.
       return { ...came, given: came.given.map((one) => ({ ...one, shown: null })) };
     }
@@ -208,6 +223,8 @@ function step(state: State, message: Message): State {
       return message.turn === state.turn ? afterReading(state, message) : state;
     case "left_out":
       return state.read ? afterLeavingOut(remembered(state, say("done-left-out")), state.read, message) : state;
+    case "confirmed":
+      return { ...state, confirmed: [...state.confirmed, message.shot] };
     case "more_shots":
       return { ...state, shotsShown: state.shotsShown + SHOTS_AT_ONCE };
     case "asked":
@@ -283,13 +300,25 @@ function afterReading(state: State, { results, session }: { results: readonly Re
   const question = state.question
     ? settled(state.question, session, state.measures)
     : opened(state.opening, session, state.measures);
+  const filledIn = formDraft(results);
+  if (filledIn)
+    return {
+      ...state,
+      given: [],
+      read: null,
+      entry: filledIn.entry,
+      unfinished: { [entryKey(filledIn.entry)]: filledIn.draft },
+      wants: null,
+    };
   const read = { session, texts: given.length };
-  const setAside = isSameShots(read, state.read) ? state.setAside : {};
+  const same = isSameShots(read, state.read);
+  const [setAside, confirmed] = same ? [state.setAside, state.confirmed] : [{}, []];
   return {
     ...state,
     given,
     read: joinedWith(read, setAside),
     setAside,
+    confirmed,
     question,
     trouble: null,
     ...wish({ ...state, wants: null }, "check"),

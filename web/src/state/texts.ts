@@ -6,7 +6,7 @@ import { shotCount } from "./shots.js";
 
 /** Where a text came from. */
 export interface Source {
-  kind: "pasted" | "file" | "example" | "typed" | "averages" | "link";
+  kind: "pasted" | "file" | "example" | "typed" | "averages" | "link" | "photo";
   name: string;
   text: string;
   /** What was typed into the grid or the form, for opening it again. */
@@ -37,7 +37,7 @@ export interface Workbook {
 }
 
 /** What the core calls a club without a name, in every language; numbered on for the texts that follow. */
-const UNNAMED = /^(?:Build|Palo) (\d+)$/;
+const UNNAMED = /^(?:Club|Build|Palo) (\d+)$/;
 
 /** Whether a name is only a number, which says nothing of the club. */
 export const isNumbered = (name: string): boolean => UNNAMED.test(name);
@@ -132,6 +132,8 @@ export function asCame(session: Session): ReadResult {
     problems: [],
     notices: [],
     gaps: [],
+    doubts: [],
+    form: null,
     reading: {
       delimiter: "comma",
       decimal_mark: ".",

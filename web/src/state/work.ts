@@ -5,9 +5,13 @@ import type { Message, State } from "./state.js";
 import { hintsFor } from "./texts.js";
 
 export async function work(engine: Engine, state: State): Promise<Message> {
-  const { turn, read, question } = state;
+  const { turn, read, question, sent } = state;
   if (state.wants === "check" && read && question) {
-    return { type: "answered", turn, report: await engine.check({ session: read.session, question }) };
+    return {
+      type: "answered",
+      turn,
+      report: await engine.check({ session: read.session, question }, sent ? "sender" : "own"),
+    };
   }
   return { type: "read", turn, ...(await readAll(engine, state)) };
 }

@@ -5,6 +5,7 @@
  */
 import { FluentBundle, FluentResource, type FluentVariable } from "@fluent/bundle";
 import type { Messages } from "./messages.js";
+import { browserLanguages, tagOf } from "./region.js";
 
 export type Language = "en" | "es";
 
@@ -22,6 +23,9 @@ let bundle = emptyBundle("en");
 
 /** The language the page speaks, as `Intl` takes it. */
 export const language = (): Language => bundle.locales[0] as Language;
+
+/** The tag by which `Intl` writes numbers in it: that of the golfer's region, where the browser says one. */
+export const numberTag = (): string => tagOf(language(), browserLanguages());
 
 /** Speaks another language from here on, of which it knows nothing yet. */
 export function turnTo(next: Language): void {

@@ -1,5 +1,6 @@
 /** Which language the page speaks, and the catalogues of all but English, loaded when that language is spoken. */
 
+import { browserLanguages, unitsOfRegion } from "./region.js";
 import { type Language, language, learn, type PlainId, say, turnTo } from "./say.js";
 import { units } from "./units.js";
 
@@ -19,7 +20,9 @@ export function languageIn(query: string): Language {
 export function pageIn(wanted = language(), shown = units()): string {
   const address = new URL("./", location.href);
   if (wanted !== "en") address.searchParams.set("lang", wanted);
-  if (shown === "metric") address.searchParams.set("units", shown);
+  // Yards go unsaid, save where the page would take something else for granted.
+  if (shown !== null && (shown !== "imperial" || unitsOfRegion(browserLanguages()) !== null))
+    address.searchParams.set("units", shown);
   return address.href;
 }
 

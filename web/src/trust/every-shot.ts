@@ -13,7 +13,7 @@ import { type Drift, type OrderedShot, orderGeometry } from "./order.js";
 /** More shots than these are no picture any more. */
 const DRAWN = 2000;
 const COUNTS = "";
-const REASONS = ["mishit", "club", "fault", "other"] as const;
+const REASONS = ["mishit", "club", "fault", "slip", "other"] as const;
 
 export function shots(
   session: Session,

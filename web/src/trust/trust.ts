@@ -10,9 +10,12 @@ type Weight = TrustFinding["weight"];
 const SIGNS: Record<Weight, string> = { serious: "!", note: "i", good: "✓" };
 
 export const trust = ({ trust: findings }: Report): TemplateResult => html`
-  <details class="card trust">
+  <details class="card trust" ?open=${count(findings, "serious") > 0}>
     <summary><span class=${count(findings, "serious") > 0 ? "alert" : ""}>${inShort(findings)}</span></summary>
-    ${whenOpen(() => html`<ul class="findings">${findings.map(finding)}</ul>`)}
+    ${whenOpen(
+      () => html`<ul class="findings">${findings.map(finding)}</ul>
+      <p class="hint">${say("trust-setup")}</p>`,
+    )}
   </details>`;
 
 const finding = ({ weight, what, why, next }: TrustFinding): TemplateResult => html`

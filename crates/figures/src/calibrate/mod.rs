@@ -7,8 +7,10 @@
 mod effort;
 mod more;
 mod plans;
+mod prose;
 mod rate;
 pub(crate) mod rivals;
+mod said;
 mod sessions;
 mod targets;
 

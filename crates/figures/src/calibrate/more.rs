@@ -1,7 +1,7 @@
 //! Targets about scatter, about leads among several builds, and about turns that take too long.
 
 use super::effort::{Effort, seed, sessions};
-use super::rate::{Limit, Row, rate, values};
+use super::rate::{ERROR, Limit, Row, rate, values};
 use super::sessions::{BALL_SPEED, CARRY, Design, Kind, MEASURED, answer, differs, fixed};
 use crate::simulate::model::{NONE, STRONG, TYPICAL};
 use crate::simulate::{Effects, random};
@@ -28,7 +28,7 @@ pub(super) fn scatter(effort: Effort) -> Vec<Row> {
                 let limit = Limit::AtMost(if measure == CARRY { 0.075 } else { 0.060 });
                 let what =
                     format!("scatter of {name}, {each} each, true ratio {ratio}: missed by the interval");
-                rows.push(Row::of_rate(11, what, found, limit, effort));
+                rows.push(Row::of_rate(11, what, found, limit, effort).promised_wrong_at_most(ERROR));
             }
         }
     }
@@ -71,28 +71,31 @@ pub(super) fn honest_leads(effort: Effort) -> Vec<Row> {
     vec![
         Row::of_value(
             14,
-            "4 builds that differ by 4 yd (SD), 10 each: honest lead less the true one, yd".to_owned(),
+            "4 clubs whose true averages scatter by 4 yd, 10 each: honest lead less the true one".to_owned(),
             (bias, bias_se),
             n,
             Limit::Between(-0.6, 0.6),
             effort,
-        ),
+        )
+        .in_unit("yd"),
         Row::of_value(
             14,
-            "the same: root mean square error of the honest lead, yd".to_owned(),
+            "the same: usual error of the honest lead (root of the mean square)".to_owned(),
             (rmse, square_se / (2.0 * rmse)),
             n,
             Limit::AtMost(4.3),
             effort,
-        ),
+        )
+        .in_unit("yd"),
         Row::of_value(
             14,
-            "4 equal builds, 10 each: honest lead of the best, yd".to_owned(),
+            "4 equal clubs, 10 each: honest lead of the best".to_owned(),
             mean_and_se(&equal),
             n,
             Limit::AtMost(2.4),
             effort,
-        ),
+        )
+        .in_unit("yd"),
     ]
 }
 
@@ -113,9 +116,11 @@ pub(super) fn long_sets(effort: Effort) -> Vec<Row> {
                 };
                 let found = rate(sessions(8_000, effort), |number| differs(&kind, number, measure));
                 let what = format!(
-                    "equal builds in turns of {set}, {each} each, {name}: {measure_name} called different"
+                    "equal clubs in turns of {set}, {each} each, {name}: {measure_name} called different"
                 );
-                rows.push(Row::of_rate(16, what, found, Limit::AtMost(limit), effort));
+                rows.push(
+                    Row::of_rate(16, what, found, Limit::AtMost(limit), effort).promised_wrong_at_most(ERROR),
+                );
             }
         }
     }

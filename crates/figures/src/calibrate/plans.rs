@@ -84,7 +84,7 @@ impl Planned {
     }
 
     /// The report at each look, in turn; `within` makes the looks ones that no plan covers.
-    fn at_looks(&self, number: u64, rounds: &[u32], within: bool) -> impl Iterator<Item = Report> {
+    pub(super) fn at_looks(&self, number: u64, rounds: &[u32], within: bool) -> impl Iterator<Item = Report> {
         let log = self.log(number);
         let looks: Vec<LookTaken> =
             rounds.iter().map(|&after_round| LookTaken { after_round, within_a_round: within }).collect();
@@ -114,6 +114,11 @@ impl Planned {
             report.findings.iter().any(|f| f.candidate == last && f.decision.kind == DecisionKind::Different)
         })
     }
+}
+
+/// Looks after every round from the second.
+pub(super) fn every_round(rounds: u32) -> Vec<u32> {
+    (2..=rounds).collect()
 }
 
 fn made<T>(result: Result<T, Refusal>) -> T {
@@ -159,6 +164,15 @@ pub(super) fn promises(effort: Effort) -> Vec<Row> {
 /// Measures with the deviations of their invented shots, as `cargo xtask simulate --level none` prints them.
 const SHOT_SD: [(usize, f64); 4] = [(CARRY, 11.48), (OFFLINE, 15.65), (BALL_SPEED, 3.0), (SPIN_RATE, 382.0)];
 
+fn in_words(measure: usize) -> (&'static str, &'static str) {
+    match measure {
+        CARRY => ("carry", "yd"),
+        OFFLINE => ("offline", "yd"),
+        BALL_SPEED => ("ball speed", "mph"),
+        _ => ("spin rate", "rpm"),
+    }
+}
+
 fn promise(planned: &Planned, difference: f64, effort: Effort) -> Row {
     let plan = &planned.plan;
     let promised = plan.power.as_ref().map_or(f64::NAN, |power| power.seen[0].facts.chance);
@@ -170,12 +184,13 @@ fn promise(planned: &Planned, difference: f64, effort: Effort) -> Row {
     } else {
         format!("{} looks", plan.facts.looks.len())
     };
+    let (measure, unit) = in_words(planned.measure);
     let what = format!(
-        "plan of {} builds, {} rounds of {}, {looks}, {} {difference:.1} apart: found, {promised:.2} promised",
+        "plan of {} clubs, {} laps of {}, {looks}, {measure} {difference:.1} {unit} apart: found",
         plan.builds.len(),
         plan.facts.rounds,
         plan.facts.set,
-        MEASURES[planned.measure],
     );
-    Row::of_rate(17, what, found, Limit::Between(promised - POINTS, promised + POINTS), effort)
+    let limit = Limit::Between(promised - POINTS, promised + POINTS);
+    Row::of_rate(17, what, found, limit, effort).promised_found(promised)
 }

@@ -33,6 +33,9 @@ pub(crate) fn values<T: Send>(sessions: u64, of: impl Fn(u64) -> Option<T> + Syn
     found.into_iter().map(|(_, value)| value).collect()
 }
 
+/// How often an answer may be wrong when the number of shots was fixed, or looks were planned.
+pub(crate) const ERROR: f64 = 0.05;
+
 /// A counted share.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Rate {
@@ -41,13 +44,19 @@ pub(crate) struct Rate {
 }
 
 impl Rate {
+    /// So many of so many, of which at least one.
+    pub(crate) fn of(counted: u64, sessions: u64) -> Self {
+        Self { counted, sessions: sessions.max(1) }
+    }
+
     pub(crate) fn value(self) -> f64 {
         self.counted as f64 / self.sessions as f64
     }
 
-    /// √(p(1−p)/n), with p no smaller than one in n.
+    /// √(p(1−p)/n), with p no nearer to none or to all than one in n.
     pub(crate) fn se(self) -> f64 {
-        let p = self.value().clamp(1.0 / self.sessions as f64, 0.5);
+        let one = 1.0 / self.sessions as f64;
+        let p = self.value().clamp(one, 1.0 - one);
         (p * (1.0 - p) / self.sessions as f64).sqrt()
     }
 }
@@ -75,6 +84,15 @@ pub(crate) struct Row {
     /// Highest value allowed.
     pub(crate) at_most: f64,
     pub(crate) pass: bool,
+    /// The error that a sentence of the page promises not to pass; a limit is no promise.
+    #[serde(default)]
+    pub(crate) promised_at_most: Option<f64>,
+    /// The chance of finding something that is promised.
+    #[serde(default)]
+    pub(crate) promised_at_least: Option<f64>,
+    /// What a figure that is no share is measured in.
+    #[serde(default)]
+    pub(crate) unit: Option<String>,
 }
 
 impl Row {
@@ -98,7 +116,34 @@ impl Row {
             Limit::Between(least, most) => (Some(least), most),
         };
         let pass = measured <= at_most + slack && at_least.is_none_or(|least| measured >= least - slack);
-        Self { target, what, measured, se, sessions, at_least, at_most, pass }
+        Self {
+            target,
+            what,
+            measured,
+            se,
+            sessions,
+            at_least,
+            at_most,
+            pass,
+            promised_at_most: None,
+            promised_at_least: None,
+            unit: None,
+        }
+    }
+
+    /// A verdict that is to be wrong in no more than this share of sessions.
+    pub(crate) fn promised_wrong_at_most(self, error: f64) -> Self {
+        Self { promised_at_most: Some(error), ..self }
+    }
+
+    /// A difference that is found as often as this.
+    pub(crate) fn promised_found(self, chance: f64) -> Self {
+        Self { promised_at_least: Some(chance), ..self }
+    }
+
+    /// A figure in a unit, where it is no share.
+    pub(crate) fn in_unit(self, unit: &str) -> Self {
+        Self { unit: Some(unit.to_owned()), ..self }
     }
 }
 
@@ -114,5 +159,22 @@ impl fmt::Display for Row {
             "{:>3}  {:66}{:>9.4}{:>9.4}{limit:>10}  {verdict}",
             self.target, self.what, self.measured, self.se
         )
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_uncertainty_of_a_share_is_the_same_from_either_side() {
+        for counted in [0, 1, 40, 200, 360, 399, 400] {
+            let rate = Rate { counted, sessions: 400 };
+            let rest = Rate { counted: 400 - counted, sessions: 400 };
+            assert!((rate.se() - rest.se()).abs() < 1e-15, "{counted}");
+            assert!(rate.se() > 0.0, "{counted}");
+        }
+        let found = Rate { counted: 3_865, sessions: 4_000 };
+        assert!((found.se() - 0.002_86).abs() < 0.000_01, "{}", found.se());
     }
 }

@@ -34,11 +34,11 @@ const PICKED_UP: Parameters = Parameters { pick_up_sd: 4.0, ..NONE };
 type Method = (&'static str, fn(&Session) -> bool);
 
 const METHODS: [Method; 5] = [
-    ("the answer: rounds, widened", headline),
+    ("the answer: laps, widened", headline),
     ("averages (Welch)", welch),
     ("trimmed averages (Yuen)", trimmed),
-    ("rounds by a mixed model", mixed),
-    ("rounds, trimmed", rounds_trimmed),
+    ("laps by a mixed model", mixed),
+    ("laps, trimmed", rounds_trimmed),
 ];
 
 /// One figure of the table.

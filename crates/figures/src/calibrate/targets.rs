@@ -2,8 +2,10 @@
 
 use super::effort::{Effort, seed, sessions};
 use super::more;
-use super::plans::{self, Planned, Wanted};
-use super::rate::{Limit, Row, rate};
+use super::plans::{self, Planned, Wanted, every_round};
+use super::prose;
+use super::rate::{ERROR, Limit, Row, rate};
+use super::said;
 use super::sessions::{
     BALL_SPEED, CARRY, Design, Kind, MEASURED, OFFLINE, SPIN_RATE, answer, averages_only, differs, fixed,
 };
@@ -18,7 +20,7 @@ pub(crate) type Target = (&'static [u32], fn(Effort) -> Vec<Row>);
 
 /// Every target, in the order of their numbers. The fifteenth, that the same input gives the same figures to the
 /// last digit, is a test of the worked session in `stats`.
-pub(crate) const ALL: [Target; 14] = [
+pub(crate) const ALL: [Target; 19] = [
     (&[1, 2, 3], in_turn),
     (&[4], pick_ups),
     (&[5], blocked),
@@ -33,6 +35,11 @@ pub(crate) const ALL: [Target; 14] = [
     (&[14], more::honest_leads),
     (&[16], more::long_sets),
     (&[17], plans::promises),
+    (&[18], said::more_shots),
+    (&[19], said::after_blocks),
+    (&[20], said::claims),
+    (&[21], said::nearer),
+    (&[22], prose::sentences),
 ];
 
 const SIZES: [usize; 5] = [6, 9, 15, 20, 30];
@@ -52,8 +59,8 @@ fn in_turn(effort: Effort) -> Vec<Row> {
                 let limit = Limit::AtMost(if measure == CARRY { carry } else { others });
                 let found = rate(sessions(8_000, effort), |number| differs(&kind, number, measure));
                 let what =
-                    format!("equal builds in turn, {name}, {each} each: {measure_name} called different");
-                rows.push(Row::of_rate(target, what, found, limit, effort));
+                    format!("equal clubs in turn, {name}, {each} each: {measure_name} called different");
+                rows.push(Row::of_rate(target, what, found, limit, effort).promised_wrong_at_most(ERROR));
             }
         }
     }
@@ -67,7 +74,7 @@ fn pick_ups(effort: Effort) -> Vec<Row> {
         let kind = Kind::in_turn(level, each, seed(4, i));
         let found = rate(sessions(8_000, effort), |number| differs(&kind, number, CARRY));
         let what = format!("every pick-up of a club differs by 4 yd, {each} each: carry called different");
-        Row::of_rate(4, what, found, Limit::AtMost(0.065), effort)
+        Row::of_rate(4, what, found, Limit::AtMost(0.065), effort).promised_wrong_at_most(ERROR)
     };
     [9, 15, 30].into_iter().enumerate().map(row).collect()
 }
@@ -94,8 +101,10 @@ fn blocked(effort: Effort) -> Vec<Row> {
             ] {
                 let kind = Kind::blocked(level, counts, seed(5, rows.len()));
                 let found = rate(sessions(8_000, effort), |number| differs(&kind, number, measure));
-                let what = format!("equal builds, {design}, {name}: {measure_name} called different");
-                rows.push(Row::of_rate(5, what, found, Limit::AtMost(limit), effort));
+                let what = format!("equal clubs, {design}, {name}: {measure_name} called different");
+                rows.push(
+                    Row::of_rate(5, what, found, Limit::AtMost(limit), effort).promised_wrong_at_most(ERROR),
+                );
             }
         }
     }
@@ -120,7 +129,9 @@ fn same_at_the_margin(effort: Effort) -> Vec<Row> {
                 decision.kind == DecisionKind::Same
             });
             let what = format!("5 yd apart, {name}, {each} each: called the same within 5 yd");
-            rows.push(Row::of_rate(6, what, found, Limit::AtMost(limit), effort));
+            rows.push(
+                Row::of_rate(6, what, found, Limit::AtMost(limit), effort).promised_wrong_at_most(ERROR),
+            );
         }
     }
     rows
@@ -158,7 +169,8 @@ fn power(effort: Effort) -> Vec<Row> {
                     decision.kind == wanted || (wanted == DecisionKind::Same && no)
                 });
                 let what = format!("{name} {margin} {unit}, {each} each, truly {shift} {unit} apart: {word}");
-                rows.push(Row::of_rate(7, what, found, Limit::Between(0.77, 0.86), effort));
+                let row = Row::of_rate(7, what, found, Limit::Between(0.77, 0.86), effort);
+                rows.push(row.promised_found(PLANNED_POWER));
             }
         }
     }
@@ -179,11 +191,6 @@ fn planned(measure: usize, rounds: u32, level: Parameters, seed: u64) -> Planned
     Planned::new(&wanted, level, seed)
 }
 
-/// Looks after every round from the second.
-fn every_round(rounds: u32) -> Vec<u32> {
-    (2..=rounds).collect()
-}
-
 /// Target 8: looking after every round of a plan.
 fn planned_looks(effort: Effort) -> Vec<Row> {
     let mut rows = Vec::new();
@@ -196,8 +203,10 @@ fn planned_looks(effort: Effort) -> Vec<Row> {
                 test.ever(number, &every_round(rounds), false, DecisionKind::Different)
             });
             let what =
-                format!("{rounds} planned rounds, looked at after each, {name}: carry ever called different");
-            rows.push(Row::of_rate(8, what, found, Limit::AtMost(limit), effort));
+                format!("{rounds} planned laps, looked at after each, {name}: carry ever called different");
+            rows.push(
+                Row::of_rate(8, what, found, Limit::AtMost(limit), effort).promised_wrong_at_most(ERROR),
+            );
         }
     }
     rows
@@ -220,9 +229,11 @@ fn open_looks(effort: Effort) -> Vec<Row> {
                 test.ever(number, &every_round(rounds), true, DecisionKind::Different)
             });
             let what = format!(
-                "no plan, looked at after each of {rounds} rounds, {name}: {measure_name} ever different"
+                "no plan, looked at after each of {rounds} laps, {name}: {measure_name} ever different"
             );
-            rows.push(Row::of_rate(9, what, found, Limit::AtMost(limit), effort));
+            rows.push(
+                Row::of_rate(9, what, found, Limit::AtMost(limit), effort).promised_wrong_at_most(ERROR),
+            );
         }
     }
     rows
@@ -236,8 +247,8 @@ fn open_looks_same(effort: Effort) -> Vec<Row> {
             test.ever(number, &every_round(20), true, DecisionKind::Same)
         });
         let what =
-            format!("5 yd apart, no plan, looked at after each of 20 rounds, {name}: ever called the same");
-        Row::of_rate(10, what, found, Limit::AtMost(limit), effort)
+            format!("5 yd apart, no plan, looked at after each of 20 laps, {name}: ever called the same");
+        Row::of_rate(10, what, found, Limit::AtMost(limit), effort).promised_wrong_at_most(ERROR)
     };
     let levels = [("no drift", NONE, 0.045), ("typical", TYPICAL, 0.045), ("strong", STRONG, 0.070)];
     levels.into_iter().enumerate().map(row).collect()
@@ -267,10 +278,12 @@ fn families(effort: Effort) -> Vec<Row> {
                     [(true, primary, "carry"), (false, everything, "any of 4 measures")]
                 {
                     let found = rate(sessions(4_000, effort), |number| called(number, only_asked));
-                    let what = format!(
-                        "{builds} equal builds, {each} each, {name}: {word} called different for any"
+                    let what =
+                        format!("{builds} equal clubs, {each} each, {name}: {word} called different for any");
+                    rows.push(
+                        Row::of_rate(12, what, found, Limit::AtMost(limit), effort)
+                            .promised_wrong_at_most(ERROR),
                     );
-                    rows.push(Row::of_rate(12, what, found, Limit::AtMost(limit), effort));
                 }
             }
         }
@@ -287,7 +300,7 @@ fn averages(effort: Effort) -> Vec<Row> {
             answer(session, fixed(CARRY)).answer.decision.kind == DecisionKind::Different
         });
         let what = format!("averages of {each} each without a deviation, no drift: carry called different");
-        Row::of_rate(13, what, found, Limit::AtMost(0.03), effort)
+        Row::of_rate(13, what, found, Limit::AtMost(0.03), effort).promised_wrong_at_most(ERROR)
     };
     [5, 10, 20].into_iter().enumerate().map(row).collect()
 }

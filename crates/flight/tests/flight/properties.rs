@@ -221,6 +221,20 @@ fn more_ball_speed_carries_farther() {
     assert!(carries.windows(2).all(|pair| pair[1] > pair[0]));
 }
 
+/// The words at the smallest differences that matter: 1.5 mph of ball speed, 1.5 mph of club speed, 0.02 of smash.
+#[test]
+fn worth_of_speed() {
+    for (ball_mph, degrees, rpm) in [(140.0, 14.0, 2900.0), (160.0, 13.0, 2800.0), (175.0, 11.0, 2500.0)] {
+        let carry = |mph: f64| calm(&launch(mph, degrees, rpm)).carry_m;
+        let worth = |mph: f64| (carry(ball_mph + mph) / carry(ball_mph) - 1.0) * 100.0;
+        let smash = 1.48;
+        assert!((0.95..1.5).contains(&worth(1.5)), "ball speed: {} % of carry", worth(1.5));
+        for club in [worth(1.5 * smash), worth(0.02 * ball_mph / smash)] {
+            assert!((1.45..2.15).contains(&club), "club speed or smash: {club} % of carry");
+        }
+    }
+}
+
 #[test]
 fn thinner_air_carries_a_driver_farther() {
     let carry = |kelvin: f64, altitude_m: f64, humidity: f64| {

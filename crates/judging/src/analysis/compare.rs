@@ -21,8 +21,14 @@ pub fn compare(measured: &Measured, baseline: usize, candidate: usize, aspect: A
         return averages::compare(&averages(baseline, &base), &averages(candidate, &cand), aspect);
     }
     let fitted = measured.rounds.as_ref().filter(|_| table.shared_rounds(baseline, candidate) > 0);
-    let rounds = fitted.and_then(|fitted| fitted.compare(candidate, baseline).ok());
+    let compared = fitted.map(|fitted| fitted.compare(candidate, baseline));
+    // Without scatter within the rounds there is nothing to judge by; blocks would call it the order's doing.
+    let same_in_every_round = matches!(compared, Some(Err(stats::Refusal::NoScatter)));
+    let rounds = compared.and_then(Result::ok);
     let rounds = rounds.filter(|found| found.shared_rounds >= 2);
+    let compared = rounds
+        .as_ref()
+        .and_then(|found| measured.compared(baseline, candidate, found.headline().diff(), &[&base, &cand]));
     let turns = rounds
         .as_ref()
         .map(|found| Turns { shots: found.shots_per_turn, are_too_long: found.turns_too_long() });
@@ -30,7 +36,7 @@ pub fn compare(measured: &Measured, baseline: usize, candidate: usize, aspect: A
     let mut numbers =
         Numbers { baseline: Some(group(&base)), candidate: Some(group(&cand)), ..Numbers::default() };
     let (Ok(base), Ok(cand)) = (Sample::new(base), Sample::new(cand)) else {
-        return Pair { numbers, comparison: Err(Why::TooFewShots), turns };
+        return Pair { numbers, comparison: Err(Why::TooFewShots), turns, compared };
     };
     let welch = stats::welch(&cand, &base).ok();
     numbers.welch = welch.map(|d| textbook(&d));
@@ -39,7 +45,7 @@ pub fn compare(measured: &Measured, baseline: usize, candidate: usize, aspect: A
     numbers.spread = spread.as_ref().and_then(ratio_test);
     numbers.round = rounds.as_ref().map(|r| textbook(&r.fixed_effects));
     if n.baseline < FEWEST_SHOTS || n.candidate < FEWEST_SHOTS {
-        return Pair { numbers, comparison: Err(Why::TooFewShots), turns };
+        return Pair { numbers, comparison: Err(Why::TooFewShots), turns, compared };
     }
     let shot_sd =
         rounds.as_ref().map_or_else(|| pooled_sd(&base.summary(), &cand.summary()), |r| r.residual_sd);
@@ -49,6 +55,7 @@ pub fn compare(measured: &Measured, baseline: usize, candidate: usize, aspect: A
         (Aspect::Spread, None, ..) if n.baseline.min(n.candidate) < FEWEST_FOR_SPREAD => {
             Err(Why::TooFewShots)
         }
+        (Aspect::Average, ..) if same_in_every_round => Err(Why::NoScatterInRounds),
         (Aspect::Average, _, Some(rounds), _) => Ok(on(Basis::Difference(rounds.headline()), Method::Rounds)),
         (Aspect::Average, _, None, Some(welch)) => {
             let careful =
@@ -57,7 +64,7 @@ pub fn compare(measured: &Measured, baseline: usize, candidate: usize, aspect: A
         }
         _ => Err(Why::NoScatter),
     };
-    Pair { numbers, comparison, turns }
+    Pair { numbers, comparison, turns, compared }
 }
 
 fn group(values: &[f64]) -> Group {

@@ -1,10 +1,8 @@
 //! What a verdict may rest on: a careful difference of averages, or a ratio of spreads.
 
-use super::estimate::{Counts, Estimate, Method};
-use super::levels::Levels;
+use super::estimate::{Counts, Method};
 use crate::interval::Interval;
 use libm::exp;
-use session::measure::Margin;
 use stats::choices::PLANNED_POWER;
 use stats::distributions::normal_upper;
 use stats::{CautiousDifference, Level, SpreadRatio};
@@ -85,34 +83,8 @@ impl Comparison {
         }
     }
 
-    /// The estimate as the decision at these levels sees it.
-    #[must_use]
-    pub fn estimate(
-        &self,
-        levels: &Levels,
-        unit: &str,
-        margin: Option<Margin>,
-        candidates: usize,
-    ) -> Estimate {
-        let different = self.interval(levels.different);
-        Estimate {
-            value: self.value(),
-            low: different.low,
-            high: different.high,
-            level: different.level,
-            equivalence: self.interval(levels.same),
-            unit: unit.to_owned(),
-            n: self.n,
-            method: self.method,
-            order_allowance: self.allowance(),
-            chance_if_same: self.p_value(),
-            detectable: self.detectable(levels.different),
-            shots_to_settle: margin.and_then(|m| self.shots_to_settle(m.value(), candidates)),
-        }
-    }
-
     /// Smallest true difference (or ratio above 1) that a session like this shows in 8 of 10 cases.
-    fn detectable(&self, level: Level) -> f64 {
+    pub(super) fn detectable(&self, level: Level) -> f64 {
         match &self.basis {
             Basis::Difference(careful) => careful.detectable(level, PLANNED_POWER),
             Basis::Spread(spread) => {
@@ -122,17 +94,14 @@ impl Comparison {
         }
     }
 
-    /// Shots with each build that a planned test in turns needs, so that a difference of `margin` shows as
-    /// different and none at all shows as the same, each in 8 of 10 cases. With several candidates the first
-    /// is held to its share of the error. For spreads the former only.
-    fn shots_to_settle(&self, margin: f64, candidates: usize) -> Option<u32> {
-        let strict = Level::missing(Level::P95.alpha() / candidates.max(1) as f64).ok()?;
+    /// Shots with each build that a planned test in turns needs, so that 8 of 10 tests tell, different or the same,
+    /// whatever the true difference. With several candidates the first is held to its share of the error. For spreads
+    /// so that a ratio of `margin` shows.
+    pub(super) fn shots_to_settle(&self, margin: f64, candidates: usize) -> Option<u32> {
+        let strict = strict(candidates)?;
         let shots = whole_turns(match &self.basis {
             Basis::Difference(_) => {
-                let size = margin / self.shot_sd;
-                let detect = stats::power::shots_to_detect(size, strict, PLANNED_POWER)?.tool;
-                let same = stats::power::shots_for_equivalence(size, 0.0, Level::P90, PLANNED_POWER)?.tool;
-                detect.max(same)
+                stats::power::shots_to_tell(margin / self.shot_sd, strict, Level::P90, PLANNED_POWER)?.tool
             }
             Basis::Spread(spread) => {
                 stats::shots_for_ratio(margin, spread.pooled_kurtosis(1.0), strict, PLANNED_POWER)?
@@ -142,8 +111,13 @@ impl Comparison {
     }
 }
 
+/// The level of 'different' in a planned test of several candidates, the first of them.
+pub(super) fn strict(candidates: usize) -> Option<Level> {
+    Level::missing(Level::P95.alpha() / candidates.max(1) as f64).ok()
+}
+
 /// Shots in a turn of the tests that the words advise.
-const TURN: usize = 3;
+pub(super) const TURN: usize = 3;
 
 /// A number of shots that fills its last turn: a started one costs a round's degree of freedom and gives less.
 #[must_use]

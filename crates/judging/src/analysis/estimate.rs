@@ -44,6 +44,8 @@ pub struct Estimate {
     pub level: f64,
     /// The interval that decides `same`.
     pub equivalence: Interval,
+    /// Which of the two decided, and is told: that of `same` where the answer is that or 'too small to matter'.
+    pub decided_by: Interval,
     /// Unit of all of them, empty for a plain ratio.
     pub unit: String,
     /// Shots behind it.
@@ -56,9 +58,40 @@ pub struct Estimate {
     pub chance_if_same: f64,
     /// Smallest true difference that a session like this shows in 8 of 10 cases.
     pub detectable: f64,
-    /// Shots with each build that a planned test in turns would need to settle the margin.
+    /// Shots with each build with which 8 of 10 planned tests in turns tell, whatever is true: different or the same.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub shots_to_settle: Option<u32>,
+    /// What more shots would do for this answer; null where they are not called for, and without a margin.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub more_shots: Option<MoreShots>,
+}
+
+/// What more shots would do.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case", tag = "kind")]
+pub enum MoreShots {
+    /// So many with each, planned before and hit in turn, tell in 8 of 10 tests.
+    Tell {
+        /// Shots with each build.
+        shots: u32,
+    },
+    /// The same, but more than one visit holds.
+    TooMany {
+        /// Shots with each build.
+        shots: u32,
+    },
+    /// As many were hit in turn, with their number fixed before, and did not tell.
+    WereHit,
+    /// It is the size that is open: so many with each would leave ± `half_width` of it, or less, in 8 of 10 tests.
+    Narrow {
+        /// Shots with each build.
+        shots: u32,
+        /// Half of the 95 % interval that such a test leaves, in the unit of the measure.
+        half_width: f64,
+    },
+    /// It is the size that is open, and no test of one visit narrows it by much.
+    HardlyNarrow,
 }
 
 /// Average and spread of one build on one measure; all its shots.

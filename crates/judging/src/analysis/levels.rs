@@ -41,7 +41,7 @@ pub fn levels(stopping: &Stopping, rounds: u32) -> Levels {
         Stopping::Word(StoppingWord::Fixed) => {
             Levels { different: Level::P95, same: Level::P90, rule: Rule::Fixed }
         }
-        Stopping::Word(StoppingWord::Unknown) => OPEN,
+        Stopping::Word(StoppingWord::NotFixed | StoppingWord::Unknown) => OPEN,
         Stopping::Planned { planned_rounds, looked_after } => {
             planned(*planned_rounds, looked_after, rounds).unwrap_or(OPEN)
         }

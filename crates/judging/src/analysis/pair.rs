@@ -1,7 +1,7 @@
 //! What is known of one candidate beside the baseline on one measure, from shots or from averages.
 
 use super::comparison::Comparison;
-use super::estimate::{Numbers, TextbookTest};
+use super::estimate::{Counts, Numbers, TextbookTest};
 use crate::verdict::Why;
 use libm::hypot;
 use stats::{Level, TDifference};
@@ -22,8 +22,23 @@ pub struct Pair {
     pub numbers: Numbers,
     /// The careful difference, or why there is none.
     pub comparison: Result<Comparison, Why>,
+    /// The averages of what was compared, where they are not those of all shots: within the rounds that hold both.
+    pub compared: Option<Compared>,
     /// How often the builds changed hands, where they were hit in turn and compared round by round.
     pub turns: Option<Turns>,
+}
+
+/// The averages that a comparison within rounds rests on; their gap is its difference.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Compared {
+    /// The baseline's average over the rounds that hold both.
+    pub baseline: f64,
+    /// The candidate's.
+    pub candidate: f64,
+    /// Shots of both in these rounds.
+    pub n: Counts,
+    /// How many rounds those are.
+    pub rounds: u32,
 }
 
 /// How often two builds changed hands, over the rounds that both share.

@@ -1,10 +1,16 @@
 //! The shots of a session laid out for comparison: who hit what, in which round.
 
+use super::estimate::Counts;
+use super::pair::Compared;
+use serde::Serialize;
 use session::measure::MeasureId;
-use session::{Order, Session, infer_rounds};
+use session::{Order, Session, few, infer_rounds};
 
 /// Fewest rounds that hold both builds before the comparison may rest on rounds.
 const FEWEST_ROUNDS: u32 = 2;
+
+/// Two gaps that are worked out two ways are one within this share.
+const SAME: f64 = 1e-9;
 
 /// Whether shots that were set aside count.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -13,6 +19,23 @@ pub enum Include {
     All,
     /// Only those not set aside: shown beside it.
     NotLeftOut,
+}
+
+/// So many shots of so many.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct PartOf {
+    /// How many.
+    pub shots: usize,
+    /// Of all of this club.
+    pub of: usize,
+}
+
+/// Whether a value cannot be, and the golfer set its shot aside: a slip of the keys or of the reading, which counts
+/// neither with the shots set aside nor without them.
+fn is_slip(shot: &session::Shot, measure: &MeasureId, value: f64) -> bool {
+    let plausible = || measure.usual().map(|known| known.facts().plausible);
+    shot.left_out.is_some() && plausible().is_some_and(|p| !(p.low..=p.high).contains(&value))
 }
 
 /// A session with the round of every shot settled.
@@ -24,7 +47,7 @@ pub struct ShotTable<'a> {
     /// Per build, ascending; empty when not hit in turn.
     rounds_of: Vec<Vec<u32>>,
     /// Shots set aside, per build.
-    left_out: Vec<usize>,
+    left_out: Vec<PartOf>,
 }
 
 /// One measure of every build, laid out once for all pairs: a session of many builds would otherwise cost by their
@@ -35,6 +58,8 @@ pub struct Measured<'a> {
     pub(super) measure: &'a MeasureId,
     /// Values of each build, in the order hit.
     by_build: Vec<Vec<f64>>,
+    /// All its shots with their rounds; `None` when not hit in turn.
+    in_rounds: Option<Vec<stats::RoundShot>>,
     /// `None` when not hit in turn, or when that says nothing.
     pub(super) rounds: Option<stats::FittedRounds>,
 }
@@ -46,14 +71,50 @@ impl Measured<'_> {
     }
 }
 
+impl Measured<'_> {
+    /// The averages of two builds over the rounds that hold both, each round by what it says of the gap, and set so far
+    /// apart as the comparison found; `None` where they are those of all shots.
+    pub(super) fn compared(&self, one: usize, other: usize, gap: f64, all: &[&[f64]; 2]) -> Option<Compared> {
+        let mut by_round: few::Map<usize, [(usize, f64); 2]> = few::Map::default();
+        for shot in self.in_rounds.as_ref()? {
+            let Some(side) = [one, other].iter().position(|&build| build == shot.build) else { continue };
+            let cells = by_round.entry(shot.round, || [(0, 0.0); 2]);
+            cells[side] = (cells[side].0 + 1, cells[side].1 + shot.value);
+        }
+        let shared: Vec<_> = by_round.into_values().filter(|[a, b]| a.0 > 0 && b.0 > 0).collect();
+        let n = |side: usize| shared.iter().map(|cells| cells[side].0).sum::<usize>();
+        let weight = |cells: &[(usize, f64); 2]| {
+            let (a, b) = (cells[0].0 as f64, cells[1].0 as f64);
+            a * b / (a + b)
+        };
+        let weights: f64 = shared.iter().map(weight).sum();
+        let average = |side: usize| {
+            let sum: f64 = shared.iter().map(|c| weight(c) * c[side].1 / c[side].0 as f64).sum();
+            sum / weights
+        };
+        let mean = |values: &[f64]| stats::describe::mean(values);
+        let plain = mean(all[1]) - mean(all[0]);
+        let middle = 0.5 * (average(0) + average(1));
+        let is_all =
+            n(0) == all[0].len() && n(1) == all[1].len() && (plain - gap).abs() <= SAME * gap.abs().max(1.0);
+        let rounds = u32::try_from(shared.len()).ok()?;
+        let n = Counts { baseline: n(0), candidate: n(1) };
+        let compared = Compared { baseline: middle - 0.5 * gap, candidate: middle + 0.5 * gap, n, rounds };
+        (!is_all && weights > 0.0).then_some(compared)
+    }
+}
+
 impl<'a> ShotTable<'a> {
     /// Takes the rounds that the session names, or reads them off the order of hitting.
     #[must_use]
     pub fn new(session: &'a Session) -> Self {
         let builds = session.builds.len();
-        let mut left_out = vec![0; builds];
-        for shot in session.shots.iter().filter(|shot| shot.left_out.is_some()) {
-            left_out.get_mut(shot.build).into_iter().for_each(|count| *count += 1);
+        let mut left_out = vec![PartOf { shots: 0, of: 0 }; builds];
+        for shot in &session.shots {
+            if let Some(part) = left_out.get_mut(shot.build) {
+                part.of += 1;
+                part.shots += usize::from(shot.left_out.is_some());
+            }
         }
         if session.order != Order::Interleaved {
             return Self { session, rounds: None, rounds_of: Vec::new(), left_out };
@@ -82,7 +143,7 @@ impl<'a> ShotTable<'a> {
     pub fn values(&self, build: usize, index: usize, include: Include) -> Vec<f64> {
         self.counted(include)
             .filter(|(_, shot)| shot.build == build)
-            .filter_map(|(_, shot)| shot.values.get(index).copied().flatten())
+            .filter_map(|(_, shot)| self.value(shot, index))
             .collect()
     }
 
@@ -92,26 +153,41 @@ impl<'a> ShotTable<'a> {
         let mut by_build = vec![Vec::new(); self.session.builds.len()];
         let index = self.session.measure_index(measure);
         for (_, shot) in self.counted(include) {
-            let value = index.and_then(|index| shot.values.get(index).copied().flatten());
+            let value = index.and_then(|index| self.value(shot, index));
             if let (Some(value), Some(values)) = (value, by_build.get_mut(shot.build)) {
                 values.push(value);
             }
         }
-        let rounds = index.and_then(|index| self.in_rounds(index, include)).and_then(|shots| {
-            let rounds = stats::Rounds::new(&shots).ok()?;
-            rounds.fit().ok()
-        });
-        Measured { table: self, measure, by_build, rounds }
+        let in_rounds = index.and_then(|index| self.in_rounds(index, include));
+        let rounds = in_rounds.as_ref().and_then(|shots| stats::Rounds::new(shots).ok()?.fit().ok());
+        Measured { table: self, measure, by_build, in_rounds, rounds }
     }
 
     /// All shots with the measure at `index`, with their rounds; `None` when not hit in turn.
     fn in_rounds(&self, index: usize, include: Include) -> Option<Vec<stats::RoundShot>> {
         let rounds = self.rounds.as_deref()?;
         let shot = |(i, shot): (usize, &session::Shot)| {
-            let value = shot.values.get(index).copied().flatten()?;
+            let value = self.value(shot, index)?;
             Some(stats::RoundShot { round: *rounds.get(i)? as usize, build: shot.build, value })
         };
         Some(self.counted(include).filter_map(shot).collect())
+    }
+
+    /// What a shot holds of a measure; a slip that was set aside holds nothing.
+    fn value(&self, shot: &session::Shot, index: usize) -> Option<f64> {
+        let value = shot.values.get(index).copied().flatten()?;
+        (!is_slip(shot, self.session.measures.get(index)?, value)).then_some(value)
+    }
+
+    /// Values of this measure with one of two builds that count nowhere.
+    #[must_use]
+    pub fn slips(&self, measure: &MeasureId, builds: [usize; 2]) -> usize {
+        let Some(index) = self.session.measure_index(measure) else { return 0 };
+        let shots = self.session.shots.iter().filter(|shot| builds.contains(&shot.build));
+        let of_shot = |shot: &&session::Shot| {
+            shot.values.get(index).copied().flatten().is_some_and(|value| is_slip(shot, measure, value))
+        };
+        shots.filter(of_shot).count()
     }
 
     /// Rounds that hold both builds, whatever was measured; 0 when fewer than two do.
@@ -122,10 +198,30 @@ impl<'a> ShotTable<'a> {
         u32::try_from(shared).ok().filter(|&s| s >= FEWEST_ROUNDS).unwrap_or(0)
     }
 
-    /// Shots of these two different builds that were set aside.
+    /// Shots of a build that were set aside.
     #[must_use]
-    pub fn left_out(&self, one: usize, other: usize) -> usize {
-        [one, other].iter().filter_map(|&build| self.left_out.get(build)).sum()
+    pub fn left_out(&self, build: usize) -> PartOf {
+        self.left_out.get(build).copied().unwrap_or(PartOf { shots: 0, of: 0 })
+    }
+
+    /// The one of these two builds that was hit first in every round that holds both; `None` when they changed about, and
+    /// when they were not hit in turn.
+    #[must_use]
+    pub fn always_first(&self, one: usize, other: usize) -> Option<usize> {
+        let rounds = self.rounds.as_deref()?;
+        let (of_one, of_other) = self.rounds_of.get(one).zip(self.rounds_of.get(other))?;
+        let holds_both =
+            |round: &u32| of_one.binary_search(round).is_ok() && of_other.binary_search(round).is_ok();
+        let mut opened = few::Set::default();
+        let mut first = Vec::new();
+        for (shot, round) in self.session.shots.iter().zip(rounds) {
+            if (shot.build == one || shot.build == other) && holds_both(round) && opened.insert(*round) {
+                first.push(shot.build);
+            }
+        }
+        let opener = *first.first()?;
+        (first.len() >= FEWEST_ROUNDS as usize && first.iter().all(|&build| build == opener))
+            .then_some(opener)
     }
 
     fn counted(&self, include: Include) -> impl Iterator<Item = (usize, &'a session::Shot)> {

@@ -3,11 +3,10 @@
 //! Where there are many shots, a sample of the pairs is flown and corrects the quadratic of all of them; the rest takes
 //! up what that leaves, so the parts add up all the same.
 
-use super::part::Span;
+use super::part::{LEVEL, Span};
 use super::quick::Quadratic;
 use super::split::{self, Pairing};
 use crate::flying::{Flown, VALUES, forward_yd};
-use stats::Level;
 use stats::bootstrap::bootstrap;
 use stats::choices::WIDENING;
 use stats::distributions::t_upper;
@@ -33,15 +32,9 @@ pub(super) struct Figures {
     pub(super) gap: f64,
     values: [f64; ALL],
     reach: [f64; ALL],
-    sure_reach: [f64; ALL],
 }
 
 impl Figures {
-    /// Whether a part lies to one side of zero even as one of five that were looked at: at 99 %.
-    pub(super) fn is_sure(&self, at: usize) -> bool {
-        self.values[at].abs() > self.sure_reach[at]
-    }
-
     pub(super) fn sized(&self, at: usize) -> Span {
         let (value, reach) = (self.values[at], self.reach[at]);
         Span { value, low: value - reach, high: value + reach }
@@ -80,8 +73,7 @@ pub(super) fn figures(base: &[Flown], cand: &[Flown]) -> Figures {
     values[REST] = gap - values.iter().take(VALUES).sum::<f64>();
     let errors = errors(base, cand, quick.as_ref());
     let df = (base.len() + cand.len() - 2) as f64;
-    let reach = |level: Level| errors.map(|error| t_upper(level.tail(), df) * error);
-    Figures { gap, values, reach: reach(Level::P95), sure_reach: reach(Level::P99) }
+    Figures { gap, values, reach: errors.map(|error| t_upper(LEVEL.tail(), df) * error) }
 }
 
 /// Adds the two parts of ball speed: at the slope between both shots, club speed at their average smash; the rest is

@@ -78,12 +78,10 @@ pub fn cause(session: &Session, baseline: usize, candidate: usize) -> Result<Cau
     }
     let figures = figures::figures(&base, &cand);
     let two = Two::of(session, baseline, candidate);
-    let part = |at: usize, factor: Factor, belongs| PartFacts {
-        factor,
-        yards: figures.sized(at),
-        is_sure: figures.is_sure(at),
-        belongs,
-        differed: factor.measure().and_then(|known| two.difference(known)),
+    let part = |at: usize, factor: Factor, belongs| {
+        let yards = figures.sized(at);
+        let differed = factor.measure().and_then(|known| two.difference(known));
+        PartFacts { factor, yards, is_sure: yards.is_clear(), belongs, differed }
     };
     let mut parts: Vec<PartFacts> =
         (0..VALUES).filter(|&i| columns.has(i)).map(|i| part(i, OF_FLIGHT[i], Belongs::Both)).collect();

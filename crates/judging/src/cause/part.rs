@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 use session::known::Known;
+use stats::Level;
 
 /// Through what a part of the gap came.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
@@ -56,7 +57,11 @@ pub enum Belongs {
     Unexplained,
 }
 
-/// A size with its 95 % interval.
+/// The level of every interval here: what is looked at is one of five parts, or of nine numbers of the delivery, and what
+/// is said of one must agree with what is said of the others.
+pub(super) const LEVEL: Level = Level::P99;
+
+/// A size with its interval, at 99 %.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct Span {
@@ -84,7 +89,7 @@ pub struct PartFacts {
     pub factor: Factor,
     /// Carry, yd.
     pub yards: Span,
-    /// Whether it is clear even as one of five parts that were looked at.
+    /// Whether its interval lies to one side of zero.
     pub is_sure: bool,
     /// Whose doing.
     pub belongs: Belongs,

@@ -1,11 +1,10 @@
 //! The two builds between which a gap is split, on any measure.
 
-use super::part::Span;
+use super::part::{LEVEL, Span};
 use crate::analysis::{Aspect, Include, ShotTable, compare};
 use session::Session;
 use session::known::Known;
 use session::measure::MeasureId;
-use stats::Level;
 
 /// The two builds, with the session's shots laid out once for all measures.
 pub(super) struct Two<'a> {
@@ -25,7 +24,7 @@ impl<'a> Two<'a> {
         let measured = self.table.measured(&measure, Include::All);
         let pair = compare(&measured, self.baseline, self.candidate, Aspect::Average);
         let comparison = pair.comparison.ok()?;
-        let interval = comparison.interval(Level::P95);
+        let interval = comparison.interval(LEVEL);
         let allowed = comparison.allowance();
         Some(Span { value: comparison.value(), low: interval.low + allowed, high: interval.high - allowed })
     }

@@ -23,8 +23,12 @@ use session::measure::Margin;
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum ClaimKind {
-    /// The retest falls short by less than would matter, if at all.
+    /// The retest shows a gain, and falls short by less than would matter, if at all.
     Supported,
+    /// The retest falls short by less than would matter, if at all, and may show no gain: nothing speaks against it.
+    NothingAgainst,
+    /// What was promised is less than would matter, so that there is nothing to hold up or fall.
+    TooSmall,
     /// The retest falls short, or goes the other way.
     Contradicted,
     /// The retest allows both.
@@ -43,9 +47,9 @@ pub struct ClaimFacts {
     pub claimed: f64,
     /// The candidate of the retest; null without one.
     pub candidate: Option<usize>,
-    /// The retest's difference; null without one.
+    /// The retest's difference, by the interval that decided; null without one.
     pub retest: Option<Interval>,
-    /// Claim − retest at the level of 'different'.
+    /// Claim − retest, by the interval that decided.
     pub difference: Option<Interval>,
     /// Whether the luck of the claim's own shots, and the order they were hit in, are enough to explain the distance
     /// between both; null where the shots are not known.
@@ -65,19 +69,22 @@ pub fn claim(said: &Claimed, judged: &Judged<'_>) -> Result<ClaimFacts, ClaimRef
     let claimed = said::claimed_difference(said, question)?;
     let judgment = retest(judged);
     let luck = luck::luck(said, claimed, &question.measure, judgment);
+    let margin = judgment.and_then(|j| j.margin).map_or(0.0, Margin::value);
     let short = judgment.and_then(|j| short_of(claimed, j));
-    let kind =
-        short.as_ref().map_or(ClaimKind::NoRetest, |short| decide(short, judgment.and_then(|j| j.margin)));
+    let kind = short.as_ref().map_or(ClaimKind::NoRetest, |short| decide(claimed.abs(), short, margin));
     let luck_explains = short.zip(luck.as_ref()).map(|(short, luck)| {
         short.middle().abs() <= hypot(short.half_width(), luck.error_95) + luck.order_allowance
     });
-    let retest = judgment.and_then(|j| Some(j.comparison()?.interval(j.levels.different)));
+    let is_close = kind == ClaimKind::Supported;
+    let retest = judgment.and_then(|j| {
+        Some(j.comparison()?.interval(if is_close { j.levels.same } else { j.levels.different }))
+    });
     Ok(ClaimFacts {
         kind,
         claimed,
         candidate: judgment.map(|j| j.candidate),
         retest,
-        difference: short.map(|short| short.signed(claimed)),
+        difference: short.map(|short| toward(if is_close { &short.same } else { &short.different }, claimed)),
         luck_explains,
         price: retest.and_then(|retest| luck::price(said, &toward(&retest, claimed))),
         luck,
@@ -111,10 +118,6 @@ impl Short {
     fn half_width(&self) -> f64 {
         0.5 * (self.different.high - self.different.low)
     }
-
-    fn signed(&self, claimed: f64) -> Interval {
-        toward(&self.different, claimed)
-    }
 }
 
 fn short_of(claimed: f64, judgment: &Judgment) -> Option<Short> {
@@ -126,13 +129,17 @@ fn short_of(claimed: f64, judgment: &Judgment) -> Option<Short> {
     Some(Short { different: short(judgment.levels.different), same: short(judgment.levels.same) })
 }
 
-/// Supported when the retest falls short by less than the margin; contradicted when it falls short at all.
-fn decide(short: &Short, margin: Option<Margin>) -> ClaimKind {
-    if short.same.high < margin.map_or(0.0, Margin::value) {
-        ClaimKind::Supported
-    } else if short.different.low > 0.0 {
-        ClaimKind::Contradicted
-    } else {
-        ClaimKind::NotSettled
+/// Contradicted when the retest falls short, unless by less than the margin. Supported when it falls short by less than
+/// the margin and shows a gain; a promise within the margin would be held up by no gain at all.
+fn decide(claimed: f64, short: &Short, margin: f64) -> ClaimKind {
+    let is_close = short.same.high < margin;
+    let is_short = short.different.low > 0.0;
+    let shows_a_gain = short.different.high < claimed;
+    match () {
+        () if is_short && !is_close => ClaimKind::Contradicted,
+        () if claimed <= margin => ClaimKind::TooSmall,
+        () if is_close && shows_a_gain => ClaimKind::Supported,
+        () if is_close => ClaimKind::NothingAgainst,
+        () => ClaimKind::NotSettled,
     }
 }

@@ -20,11 +20,11 @@ pub(super) const DRAWS: u32 = 1_000;
 /// Any number would do, and always the same one gives everybody the same.
 pub(super) const SEED: u32 = 1;
 
-/// A chance, 0 to 1, with its 95 % interval.
+/// A chance or a share, 0 to 1, with its 95 % interval.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct HitChance {
-    /// Of a normal scatter like this one.
+    /// As counted, or of a normal scatter like this one.
     pub value: f64,
     /// Lower end.
     pub low: f64,

@@ -18,6 +18,10 @@ pub struct BuildFacts {
     pub ovals: Vec<Oval>,
     /// Shots on the fairway at this aim, counted.
     pub counted: usize,
+    /// The same as a share, 0 to 1, with its interval.
+    pub counted_share: HitChance,
+    /// Share counted on the fairway as aimed on the day.
+    pub counted_as_aimed: f64,
     /// Chance at this aim; null for too few shots.
     pub at_aim: Option<HitChance>,
     /// Chance as aimed on the day; null for too few shots.

@@ -15,7 +15,7 @@ pub enum LandingFinding {
         /// Index of the other.
         worse: usize,
     },
-    /// Neither.
+    /// Neither, or counting puts the two in the other order than the curve.
     NotSettled,
 }
 
@@ -30,6 +30,8 @@ impl LandingFacts {
         let aiming_gains = base.best.is_some_and(|best| best.surely_gains());
         let finding = if aim_over_club.low > 0.0 && aiming_gains {
             LandingFinding::AimOverClub
+        } else if self.counted_against_the_curve().is_some() {
+            LandingFinding::NotSettled
         } else if gain_of_club.low > 0.0 {
             LandingFinding::HitsMoreOften { better: candidate, worse: baseline }
         } else if gain_of_club.high < 0.0 {

@@ -1,12 +1,14 @@
 //! Where they land: each build's shots on the ground, its center and ellipses, and the chance to hit a fairway of a
 //! chosen width, as aimed and with the best aim.
 //!
-//! A chance is that of a normal scatter with the shots' own center and deviation; its interval comes from a bootstrap of
-//! whole shots (see `chances`); beside it stands how many were counted. Carry only: where a ball rolls to is not known.
+//! First stands how many were counted, as a share with its interval (see `counted`); beside it the chance of a normal
+//! scatter with the shots' own center and deviation, whose interval comes from a bootstrap of whole shots (see `chances`):
+//! it alone can say what another aim would do. Carry only: where a ball rolls to is not known.
 //! Aiming elsewhere moves every shot sideways by the same amount, which is right to a yard or two for shots about
 //! equally long.
 
 mod chances;
+mod counted;
 mod facts;
 mod finding;
 mod shots;
@@ -104,7 +106,9 @@ pub fn landing(
             n: group.offline.len(),
             center: group.center(),
             ovals: group.ovals(),
-            counted: group.offline.iter().filter(|x| (*x + aim).abs() <= 0.5 * fairway).count(),
+            counted: group.landed(aim, fairway),
+            counted_share: counted::share(group.landed(aim, fairway), group.offline.len()),
+            counted_as_aimed: group.landed(0.0, fairway) as f64 / group.offline.len() as f64,
             at_aim: chances.at_aim,
             as_aimed: chances.as_aimed,
             best: chances.best,

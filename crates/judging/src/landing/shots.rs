@@ -63,6 +63,11 @@ impl Group {
         }
     }
 
+    /// Shots on a fairway of this width, each moved to the right by the aim.
+    pub(super) fn landed(&self, aim: f64, fairway: f64) -> usize {
+        self.offline.iter().filter(|x| (*x + aim).abs() <= 0.5 * fairway).count()
+    }
+
     pub(super) fn center(&self) -> Spot {
         let mean = stats::describe::mean;
         Spot { offline: mean(&self.offline), carry: mean(&self.carry) }

@@ -234,8 +234,8 @@ fn session(settled: &SettledPlan, turns: &[Turn], logged: &[LoggedShot]) -> Sess
         ..Shot::default()
     };
     let shots: Vec<Shot> = (1..).zip(logged).map(shot).collect();
-    // Hit in turn as soon as two builds share two rounds; before that nothing can be compared within rounds.
+    // Hit in turn as soon as two builds share two rounds; the first round alone is one build after the other.
     let order =
-        if shots.iter().any(|shot| shot.round > Some(1)) { Order::Interleaved } else { Order::Unknown };
+        if shots.iter().any(|shot| shot.round > Some(1)) { Order::Interleaved } else { Order::Blocked };
     Session { measures, shots, order, ..Session::default() }
 }

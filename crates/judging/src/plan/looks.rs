@@ -72,7 +72,7 @@ fn never() -> Level {
 pub fn stopping(planned: u32, looks: &[LookTaken]) -> Stopping {
     let covered = |look: &LookTaken| !look.within_a_round && (2..=planned).contains(&look.after_round);
     if !(2..=MOST_PLANNED_ROUNDS).contains(&planned) || !looks.iter().all(covered) {
-        return Stopping::Word(StoppingWord::Unknown);
+        return Stopping::Word(StoppingWord::NotFixed);
     }
     let rounds = arrange::distinct(looks.iter().map(|look| look.after_round));
     Stopping::Planned { planned_rounds: planned, looked_after: LookedAfter::Rounds(rounds) }
@@ -138,7 +138,8 @@ mod tests {
     #[test]
     fn a_look_that_no_plan_covers_is_held_to_the_open_levels() {
         for uncovered in [look(3, true), look(1, false), look(0, true), look(7, false)] {
-            assert_eq!(stopping(6, &[look(2, false), uncovered]), Stopping::default(), "{uncovered:?}");
+            let held = stopping(6, &[look(2, false), uncovered]);
+            assert_eq!(held, Stopping::Word(StoppingWord::NotFixed), "{uncovered:?}");
         }
     }
 }

@@ -17,6 +17,7 @@ mod settled;
 
 pub use chance::{FoundFacts, Power, PowerFacts};
 pub use follow::{FollowRequest, Followed, LoggedShot, LookCost, NowTurn, ProgressFacts, follow};
+pub use hour::days;
 pub use length::Length;
 pub use limits::{LONGEST_SET, LeastAndMost, PlanLimits, limits};
 pub use looks::{LookTaken, PlannedLook, opening_question, stopping};

@@ -86,6 +86,8 @@ pub struct BestBand {
     pub spin_high: f64,
     /// What it would add, yd; never below zero.
     pub gain: f64,
+    /// Whether the window set it, not the flight.
+    pub at_edge: bool,
 }
 
 impl BestBand {
@@ -116,6 +118,19 @@ pub struct GroupFacts {
     pub best: BestBand,
 }
 
+/// A single change that would carry farther.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Change {
+    /// A higher launch.
+    HigherLaunch,
+    /// A lower launch.
+    LowerLaunch,
+    /// More spin.
+    MoreSpin,
+    /// Less spin.
+    LessSpin,
+}
+
 /// What a single change, of launch or of spin, would bring.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Unused {
@@ -125,16 +140,36 @@ pub enum Unused {
     InLaunch(f64),
     /// So much, yd, by spin.
     InSpin(f64),
+    /// More, but the search ended before the flight did: how much is the window's doing.
+    AtTheEdge(Change),
 }
 
 impl GroupFacts {
+    /// Which way the best launch lies.
+    #[must_use]
+    pub fn launch_change(&self) -> Change {
+        if self.best_launch.at > self.launch.launch_angle {
+            Change::HigherLaunch
+        } else {
+            Change::LowerLaunch
+        }
+    }
+
+    /// Which way the best spin lies.
+    #[must_use]
+    pub fn spin_change(&self) -> Change {
+        if self.best_spin.at > self.launch.spin_rate { Change::MoreSpin } else { Change::LessSpin }
+    }
+
     /// The better of the two single changes.
     #[must_use]
     pub fn unused(&self) -> Unused {
         let (launch, spin) = (self.best_launch.gain, self.best_spin.gain);
         match () {
             () if launch.max(spin) < NOTHING => Unused::Nothing,
+            () if launch >= spin && self.best_launch.at_edge => Unused::AtTheEdge(self.launch_change()),
             () if launch >= spin => Unused::InLaunch(launch),
+            () if self.best_spin.at_edge => Unused::AtTheEdge(self.spin_change()),
             () => Unused::InSpin(spin),
         }
     }
@@ -236,6 +271,7 @@ fn group(build: Option<usize>, shots: &[&Flown]) -> Option<GroupFacts> {
             spin_low: best.band.spin_low_radps / RADPS_PER_RPM,
             spin_high: best.band.spin_high_radps / RADPS_PER_RPM,
             gain: gain(best.flight.forward_m),
+            at_edge: best.launch_at_edge || best.spin_at_edge,
         },
     })
 }

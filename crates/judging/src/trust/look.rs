@@ -1,9 +1,10 @@
 //! Looks for what makes a comparison lie, in the session's own numbers.
 
 use super::seen::Seen;
-use crate::analysis::Rule;
 use crate::analysis::warming_up::warm_up_deficit_yd;
+use crate::facts::NumberOfShots;
 use crate::judge::Judgment;
+use crate::settle::Settled;
 use session::digits::power_of_ten;
 use session::few;
 use session::known::Known;
@@ -17,12 +18,13 @@ const SMALLEST_HEAD_START_YD: f64 = 1.0;
 /// One build with this many times the shots of the other is worth a word.
 const UNEQUAL: f64 = 2.0;
 /// Shots farther from their build's median than this many robust deviations are pointed at.
-const FAR: f64 = 3.5;
+pub(super) const FAR: f64 = 3.5;
 /// Numbers that miss more than this share of themselves are no count of shots.
 const MOST_MISSING: f64 = 2.0;
 
 /// Everything seen, in the order of the session's life.
-pub(super) fn look(session: &Session, headline: &Judgment) -> Vec<Seen> {
+pub(super) fn look(settled: &Settled<'_>, headline: &Judgment) -> Vec<Seen> {
+    let session = settled.session;
     let (baseline, candidate, rounds) = (headline.baseline, headline.candidate, headline.shared_rounds);
     let measure = &headline.measure;
     let of_pair: Vec<(usize, &Shot)> = session
@@ -39,6 +41,7 @@ pub(super) fn look(session: &Session, headline: &Judgment) -> Vec<Seen> {
     let mut seen = vec![Seen::Order {
         order: if rounds > 0 { Order::Interleaved } else { not_in_turn(session.order) },
         rounds,
+        always_first: settled.table.always_first(baseline, candidate).filter(|_| rounds > 0),
     }];
     if rounds == 0 && session.order != Order::Unknown {
         seen.extend(cold_start(&of_pair, measure, baseline, candidate));
@@ -50,15 +53,17 @@ pub(super) fn look(session: &Session, headline: &Judgment) -> Vec<Seen> {
     seen.extend(numbers_missing(session));
     seen.extend(summaries_that_disagree(session, baseline, candidate));
     if session.shots.iter().any(|s| s.left_out.is_some()) {
-        let left = |build| session.shots.iter().filter(|s| s.build == build && s.left_out.is_some()).count();
+        let left = |build| settled.table.left_out(build);
         seen.push(Seen::LeftOut { by_build: (0..session.builds.len()).map(left).collect() });
     }
     seen.extend(far_shots(session, measure, baseline, candidate));
-    match headline.levels.rule {
-        Rule::Open => seen.push(Seen::NotFixed),
-        Rule::Planned { round, planned } => seen.push(Seen::PlannedLooks { round, planned }),
-        Rule::Fixed => {}
-    }
+    seen.extend(match headline.facts.number {
+        NumberOfShots::SaidFixed => None,
+        NumberOfShots::SaidNotFixed => Some(Seen::NotFixed),
+        NumberOfShots::NotSaid => Some(Seen::FixedNotSaid),
+        NumberOfShots::Planned { round, planned } => Some(Seen::PlannedLooks { round, planned }),
+        NumberOfShots::NotOfThePlan { rounds, planned } => Some(Seen::NotOfThePlan { rounds, planned }),
+    });
     seen.extend(no_swing_or_strike(session));
     seen
 }
@@ -197,13 +202,19 @@ fn far_shots(session: &Session, id: &MeasureId, baseline: usize, candidate: usiz
             .filter(|s| s.build == build)
             .filter_map(|s| s.values.get(index).copied().flatten())
             .collect();
-        let (Some(middle), Some(spread)) = (median(&values), mad(&values)) else { return 0 };
-        values.iter().filter(|v| spread > 0.0 && (*v - middle).abs() / (MAD_TO_SD * spread) > FAR).count()
+        let Some(distance) = robust_distance(&values) else { return 0 };
+        values.iter().filter(|value| distance(**value) > FAR).count()
     };
     let (of_baseline, of_candidate) = (far(baseline), far(candidate));
     let count = of_baseline + of_candidate;
     let build = if of_candidate > of_baseline { candidate } else { baseline };
     (count > 0).then_some(Seen::FarShots { count, build })
+}
+
+/// How far a value lies from the median of these, in robust deviations; `None` where most of them are the same.
+pub(super) fn robust_distance(values: &[f64]) -> Option<impl Fn(f64) -> f64> {
+    let (middle, spread) = (median(values)?, mad(values)?);
+    (spread > 0.0).then_some(move |value: f64| (value - middle).abs() / (MAD_TO_SD * spread))
 }
 
 fn no_swing_or_strike(session: &Session) -> Option<Seen> {

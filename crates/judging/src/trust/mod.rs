@@ -4,9 +4,11 @@
 //! widen an interval has widened it already (see [`crate::analysis`]).
 
 mod look;
+mod moved;
+mod odd;
 mod seen;
 
-pub use seen::{Seen, Weight};
+pub use seen::{Odd, Seen, Weight};
 
 use crate::judge::Judged;
 
@@ -14,7 +16,9 @@ use crate::judge::Judged;
 #[must_use]
 pub fn trust(judged: &Judged<'_>, removals_to_flip: Option<usize>) -> Vec<Seen> {
     let Some(headline) = judged.headline() else { return Vec::new() };
-    let mut seen = look::look(judged.settled.session, headline);
+    let mut seen = odd::odd_values(&judged.settled, headline);
+    seen.extend(moved::moved(judged.settled.session, headline));
+    seen.extend(look::look(&judged.settled, headline));
     seen.extend(removals_to_flip.map(|shots| Seen::FewShotsDecide { shots }));
     arrange::sort_by_key(&mut seen, Seen::weight);
     seen

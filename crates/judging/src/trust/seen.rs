@@ -1,5 +1,7 @@
 //! What can be seen of a session that speaks for or against it, and how much each weighs.
 
+use crate::analysis::PartOf;
+use crate::interval::Interval;
 use serde::Serialize;
 use session::Order;
 use session::measure::MeasureId;
@@ -17,6 +19,27 @@ pub enum Weight {
     Good,
 }
 
+/// Why a value is asked about.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case", tag = "kind")]
+pub enum Odd {
+    /// Outside what the measure can be.
+    OutOfRange {
+        /// The least it can be.
+        low: f64,
+        /// The most.
+        high: f64,
+    },
+    /// Far from the rest of its build, and alone it moves the gap by more than matters.
+    MovesTheAnswer {
+        /// By how much.
+        by: f64,
+        /// What matters.
+        margin: f64,
+    },
+}
+
 /// What was seen.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
@@ -28,6 +51,36 @@ pub enum Seen {
         order: Order,
         /// Rounds that hold both builds.
         rounds: u32,
+        /// The one of the two that was hit first in every round.
+        always_first: Option<usize>,
+    },
+    /// A value that is probably mistyped or misread, or one that decides alone.
+    OddValue {
+        /// Its shot, from 0; null for an average.
+        shot: Option<usize>,
+        /// Index of the build.
+        build: usize,
+        /// The measure.
+        measure: MeasureId,
+        /// The value.
+        value: f64,
+        /// Why it is asked about.
+        because: Odd,
+        /// How many more values of this measure are like it.
+        others: usize,
+    },
+    /// A build moved where something changed, a lesson say.
+    Moved {
+        /// Index of the build.
+        build: usize,
+        /// What stood before the change, and what after it.
+        names: [String; 2],
+        /// Its average before.
+        before: f64,
+        /// Its average after.
+        after: f64,
+        /// After − before: the interval that decided.
+        change: Interval,
     },
     /// The clubs were changed so rarely that each turn is a small block.
     LongTurns {
@@ -87,8 +140,8 @@ pub enum Seen {
     },
     /// Shots were set aside by hand.
     LeftOut {
-        /// How many, by build index.
-        by_build: Vec<usize>,
+        /// How many of how many, by build index.
+        by_build: Vec<PartOf>,
     },
     /// Shots far from the rest of their build; they count.
     FarShots {
@@ -104,6 +157,15 @@ pub enum Seen {
     },
     /// The number of shots was not fixed before.
     NotFixed,
+    /// Nobody said whether the number of shots was fixed before.
+    FixedNotSaid,
+    /// A plan was named, and these rounds are not of it.
+    NotOfThePlan {
+        /// Rounds that hold both builds.
+        rounds: u32,
+        /// Rounds planned.
+        planned: u32,
+    },
     /// Looked at on the way, as planned.
     PlannedLooks {
         /// Rounds hit.
@@ -127,8 +189,13 @@ impl Seen {
     #[must_use]
     pub fn weight(&self) -> Weight {
         match self {
-            Self::Order { order: Order::Interleaved, .. } | Self::PlannedLooks { .. } => Weight::Good,
+            Self::Order { order: Order::Interleaved, always_first: None, .. } | Self::PlannedLooks { .. } => {
+                Weight::Good
+            }
+            Self::Order { order: Order::Interleaved, .. } => Weight::Note,
             Self::Order { .. }
+            | Self::OddValue { .. }
+            | Self::Moved { .. }
             | Self::LongTurns { .. }
             | Self::ColdStart { .. }
             | Self::NumbersMissing { .. }
@@ -140,6 +207,8 @@ impl Seen {
             | Self::FarShots { .. }
             | Self::FewShotsDecide { .. }
             | Self::NotFixed
+            | Self::FixedNotSaid
+            | Self::NotOfThePlan { .. }
             | Self::NoSwingOrStrike { .. } => Weight::Note,
         }
     }

@@ -4,11 +4,18 @@ use crate::cut::grid::Grid;
 use crate::hints::Hints;
 use crate::lexicon::heading::{understand, words};
 use crate::lexicon::number::{Cell, scan};
-use crate::lexicon::vocabulary::statistic;
+use crate::lexicon::vocabulary::{lists, statistic};
 use crate::lexicon::word::Word;
 use crate::outcome::LineIs;
 use crate::trim::trim;
 use session::units::SourceUnit;
+
+/// Rows that are looked through for the first headings.
+const MOST_ABOVE: usize = 30;
+
+/// What programs print around a table, in several languages.
+const PRINTED: &str = "page seite sida pagina página exported export printed created generated file version \
+     datum handicap";
 
 /// Rows under one heading, or under none.
 #[derive(Debug, Default, Clone)]
@@ -92,7 +99,12 @@ fn same_cells(grid: &Grid, one: usize, other: usize) -> bool {
 
 /// Sorts the rows.
 pub(crate) fn sort(grid: &Grid, hints: &Hints) -> Sorted {
-    let mut walk = Walk { grid, sorted: Sorted::default(), pending: Vec::new(), text_before: None };
+    let first_headings = (0..grid.len().min(MOST_ABOVE)).find(|&row| {
+        let here = look(grid, row);
+        here.figures == 0 && here.known + here.builds > 1 && here.known > 0
+    });
+    let sorted = Sorted::default();
+    let mut walk = Walk { grid, sorted, pending: Vec::new(), text_before: None, first_headings };
     for row in 0..grid.len() {
         let kind = hints.lines.get(&grid.line(row)).copied().unwrap_or_else(|| walk.guess(row));
         walk.take(row, kind);
@@ -107,6 +119,8 @@ struct Walk<'a> {
     pending: Vec<usize>,
     /// A row of several texts just above, which may name groups of columns.
     text_before: Option<usize>,
+    /// The first row that can be nothing but headings, near the top.
+    first_headings: Option<usize>,
 }
 
 impl Walk<'_> {
@@ -117,6 +131,9 @@ impl Walk<'_> {
     fn guess(&self, row: usize) -> LineIs {
         let grid = self.grid;
         if is_rule(grid, row) {
+            return LineIs::Text;
+        }
+        if self.is_beside_the_table(row) {
             return LineIs::Text;
         }
         let here = look(grid, row);
@@ -159,6 +176,33 @@ impl Walk<'_> {
             return LineIs::Headings;
         }
         if self.headings().is_some() && self.has_width_of_headings(row) { LineIs::Shot } else { LineIs::Text }
+    }
+
+    /// "Shots;16", "Page;1;of;1", "Date;12.05.2031": keys with their values, over the table or below it.
+    fn is_beside_the_table(&self, row: usize) -> bool {
+        let grid = self.grid;
+        let Some(headings) = self.first_headings.filter(|&headings| headings != row) else { return false };
+        // Far from both ends there are shots, by the ten thousand.
+        if row > headings && row + MOST_ABOVE < grid.len() {
+            return false;
+        }
+        let key = grid.cell(row, 0).trim_end_matches(':');
+        let filled = grid.filled(row);
+        if !(2..=4).contains(&filled) || key.is_empty() || !matches!(scan(key), Cell::Text) {
+            return false;
+        }
+        let is_key = || {
+            let word = words(key).concat();
+            lists(PRINTED, &word)
+                || matches!(understand(key).word, Some(Word::Remark | Word::Time | Word::Count))
+        };
+        let differs = filled != grid.filled(headings) || grid.width(row) != grid.width(headings);
+        if row > headings {
+            return differs && lists(PRINTED, &words(key).concat());
+        }
+        let has_value = grid.cells(row).skip(1).any(|c| matches!(scan(c), Cell::Figure(_)));
+        let is_label = !matches!(understand(key).word, Some(Word::Build(_) | Word::Measure(_)));
+        is_key() || has_value && is_label && filled == 2
     }
 
     /// Whether the row below holds one number and nothing else, in the column of this row's only cell.

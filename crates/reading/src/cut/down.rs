@@ -12,6 +12,8 @@ use session::units::SourceUnit;
 
 /// Most rows that are looked at: a receipt is short.
 const MOST_ROWS: usize = 200;
+/// Rows that may stand above the headings.
+const MOST_ABOVE: usize = 5;
 
 /// Splits lines such as "Carry 251 yd" and "Carry: 251" into heading and value.
 ///
@@ -64,6 +66,18 @@ fn is_down_row(grid: &Grid, row: usize) -> bool {
     values > 0 && matches!(understand(first).word, Some(Word::Measure(_) | Word::Count))
 }
 
+/// Whether a row heads a table of shots: the club's column, then nothing but measures.
+fn is_headed(grid: &Grid, row: usize) -> bool {
+    let mut cells = grid.cells(row).filter(|c| !c.is_empty());
+    let first = cells.next().unwrap_or_default();
+    let (mut all, mut any) = (true, false);
+    for cell in cells {
+        any = true;
+        all &= matches!(scan(cell), Cell::Text) && matches!(understand(cell).word, Some(Word::Measure(_)));
+    }
+    all && any && matches!(understand(first).word, Some(Word::Build(_)))
+}
+
 /// Whether the rows are measures rather than shots.
 pub(crate) fn has_measures_down(grid: &Grid, hints: &Hints) -> bool {
     match hints.layout {
@@ -71,7 +85,10 @@ pub(crate) fn has_measures_down(grid: &Grid, hints: &Hints) -> bool {
         Some(_) => return false,
         None => {}
     }
-    if grid.len() == 0 || grid.len() > MOST_ROWS {
+    if grid.len() == 0
+        || grid.len() > MOST_ROWS
+        || (0..grid.len().min(MOST_ABOVE)).any(|row| is_headed(grid, row))
+    {
         return false;
     }
     let down = (0..grid.len()).filter(|&row| is_down_row(grid, row)).count();

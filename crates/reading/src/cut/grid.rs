@@ -1,7 +1,7 @@
 //! Rows of cells in one piece of memory: four bytes a cell beside its text.
 
 use crate::limits::{MAX_CELLS, MAX_ROWS};
-use crate::trim::trim;
+use crate::trim::{is_unseen, trim};
 
 /// Cells by row, in the order of the text.
 #[derive(Debug, Default)]
@@ -10,6 +10,8 @@ pub(crate) struct Grid {
     /// Where each cell ends in `text`.
     ends: Vec<u32>,
     rows: Vec<GridRow>,
+    /// Headings that stand for others: as they are read, and as they were written.
+    written: Vec<(String, String)>,
 }
 
 #[derive(Debug, Clone, Copy)]
@@ -33,10 +35,26 @@ impl Grid {
     /// Adds a cell to the last row.
     pub(crate) fn push(&mut self, cell: &str) {
         if let Some(row) = self.rows.last_mut() {
-            self.text.push_str(cell);
+            // Marks that nobody sees within a number are no part of it.
+            if !cell.is_ascii() && cell.bytes().any(|b| b.is_ascii_digit()) && cell.chars().any(is_unseen) {
+                self.text.extend(cell.chars().filter(|c| !is_unseen(*c)));
+            } else {
+                self.text.push_str(cell);
+            }
             self.ends.push(position(self.text.len()));
             row.cells += 1;
         }
+    }
+
+    /// Adds a heading that was written in another way.
+    pub(crate) fn push_as(&mut self, heading: &str, written: &str) {
+        self.push(heading);
+        self.written.push((heading.to_owned(), written.to_owned()));
+    }
+
+    /// A heading as it was written.
+    pub(crate) fn as_written<'a>(&'a self, heading: &'a str) -> &'a str {
+        self.written.iter().find(|(read, _)| read == heading).map_or(heading, |(_, written)| written)
     }
 
     /// Takes the last row back when it holds nothing but delimiters.

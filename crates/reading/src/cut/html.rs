@@ -5,6 +5,7 @@
 
 use crate::cut::grid::Grid;
 use crate::cut::lines::line_ends;
+use crate::lexicon::number::{Cell, scan};
 use crate::trim::trim;
 
 /// Cells one tag may span; more is a mistake or an attack.
@@ -28,7 +29,16 @@ fn starts_with(text: &str, tag: &str) -> bool {
 
 /// Cuts the text. The second value is the line from which on nothing was read.
 pub(crate) fn cut(text: &str) -> (Grid, Option<u32>) {
-    let mut walk = Walk { grid: Grid::default(), cell: String::new(), in_row: false, span: 1, line: 1 };
+    let mut walk = Walk {
+        grid: Grid::default(),
+        cell: String::new(),
+        in_row: false,
+        span: 1,
+        rows: 1,
+        tall: Vec::new(),
+        at: 0,
+        line: 1,
+    };
     let mut rest = text;
     while !rest.is_empty() {
         if walk.grid.is_full() {
@@ -83,6 +93,12 @@ struct Walk {
     cell: String,
     in_row: bool,
     span: usize,
+    /// Rows that the open cell spans.
+    rows: usize,
+    /// Cells of rows above that reach into this row or further: column, rows to come, text.
+    tall: Vec<(usize, usize, String)>,
+    /// The column that the next cell of the row stands in.
+    at: usize,
     line: u32,
 }
 
@@ -98,21 +114,23 @@ impl Walk {
         match name.to_ascii_lowercase().as_str() {
             "tr" => {
                 self.end_row();
-                self.grid.begin(self.line);
-                self.in_row = true;
-                self.cell.clear();
+                self.begin_row();
             }
-            "/tr" | "table" | "/table" | "/tbody" | "/thead" => self.end_row(),
+            "/tr" => self.end_row(),
+            "table" | "/table" | "/tbody" | "/thead" => {
+                self.end_row();
+                self.tall.clear();
+            }
             "td" | "th" => {
                 if self.in_row {
                     self.end_cell();
                 } else {
                     self.end_row();
-                    self.grid.begin(self.line);
-                    self.in_row = true;
+                    self.begin_row();
                 }
                 self.cell.clear();
-                self.span = spanned(tag);
+                self.span = spanned(tag, "colspan");
+                self.rows = spanned(tag, "rowspan");
             }
             "/td" | "/th" => self.end_cell(),
             "br" | "br/" if self.in_row => self.cell.push(' '),
@@ -126,18 +144,41 @@ impl Walk {
         }
     }
 
+    fn begin_row(&mut self) {
+        self.grid.begin(self.line);
+        self.in_row = true;
+        self.at = 0;
+        self.cell.clear();
+    }
+
     fn end_cell(&mut self) {
         if self.in_row && self.span > 0 {
+            self.push_tall();
             let text = trim(&self.cell);
-            if text.contains(['\n', '\r', '\t']) {
-                self.grid.push(&text.split_whitespace().collect::<Vec<_>>().join(" "));
+            let text = if text.contains(['\n', '\r', '\t']) {
+                text.split_whitespace().collect::<Vec<_>>().join(" ")
             } else {
-                self.grid.push(text);
-            }
+                text.to_owned()
+            };
+            self.grid.push(&text);
             (1..self.span).for_each(|_| self.grid.push(""));
+            // A name holds for all rows it stands beside; a number is one shot's.
+            if self.rows > 1 && self.tall.len() < WIDEST {
+                let text = if matches!(scan(&text), Cell::Text) { text } else { String::new() };
+                self.tall.push((self.at, self.rows, text));
+            }
+            self.at += self.span;
         }
         self.span = 0;
         self.cell.clear();
+    }
+
+    /// Cells of rows above that stand where the next cell would.
+    fn push_tall(&mut self) {
+        while let Some((.., text)) = self.tall.iter().find(|(at, ..)| *at == self.at) {
+            self.grid.push(text);
+            self.at += 1;
+        }
     }
 
     /// Ends a row of the table, or turns the text since the last row into a line of its own.
@@ -146,6 +187,11 @@ impl Walk {
             if !trim(&self.cell).is_empty() {
                 self.end_cell();
             }
+            self.push_tall();
+            for (_, rows, _) in &mut self.tall {
+                *rows -= 1;
+            }
+            self.tall.retain(|(_, rows, _)| *rows > 0);
             self.grid.drop_if_blank();
         } else if !trim(&self.cell).is_empty() {
             let text = self.cell.split_whitespace().collect::<Vec<_>>().join(" ");
@@ -158,9 +204,9 @@ impl Walk {
     }
 }
 
-/// Columns that a cell's tag spans.
-fn spanned(tag: &str) -> usize {
-    let Some(at) = find_ignoring_case(tag, "colspan") else { return 1 };
+/// Columns or rows that a cell's tag spans.
+fn spanned(tag: &str, name: &str) -> usize {
+    let Some(at) = find_ignoring_case(tag, name) else { return 1 };
     let digits: String = tag[at..]
         .chars()
         .skip_while(|c| !c.is_ascii_digit())

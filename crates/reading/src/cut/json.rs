@@ -6,6 +6,8 @@
 //! costs no stack.
 
 use crate::cut::grid::Grid;
+use crate::cut::json_lists::Lists;
+use crate::lexicon::vocabulary::lists;
 use crate::limits::MAX_COLUMNS;
 use session::few::Map;
 
@@ -22,6 +24,7 @@ pub(crate) fn cut(text: &str) -> Option<(Grid, Option<u32>)> {
         return None;
     }
     let mut table = Table::default();
+    let mut lists = Lists::default();
     let mut stopped_at = None;
     let mut scanner = Scanner { text, at: 0, line: 1 };
     // Where we are: for each level the key it stands under and whether it is an object.
@@ -41,20 +44,27 @@ pub(crate) fn cut(text: &str) -> Option<(Grid, Option<u32>)> {
                 levels.push(Level { key: key.take(), object, record: object && in_array });
             }
             Token::Close => {
+                lists.end();
                 if levels.pop().is_some_and(|level| level.record) {
                     table.end();
                 }
                 key = None;
             }
             Token::Key(text) => key = Some(text),
-            Token::Value(value) => {
-                if levels.last().is_some_and(|level| level.object) {
-                    table.set(&path(&levels, key.take()), value);
+            Token::Value(value) => match levels.last() {
+                Some(level) if level.object && levels.iter().any(Level::is_units) => {
+                    table.units.push((key.take().unwrap_or_default(), value));
                 }
-            }
+                Some(level) if level.object => table.set(&path(&levels, key.take()), value),
+                Some(level) => lists.add(scanner.line, level.key.as_deref(), value),
+                None => {}
+            },
         }
     }
-    let grid = table.finish()?;
+    let grid = match table.finish() {
+        Some(grid) => grid,
+        None => lists.finish()?,
+    };
     Some((grid, stopped_at))
 }
 
@@ -63,6 +73,13 @@ struct Level {
     object: bool,
     /// An object that is a row of its own.
     record: bool,
+}
+
+impl Level {
+    /// What stands inside says in which units columns are.
+    fn is_units(&self) -> bool {
+        self.object && self.key.as_deref().is_some_and(|key| lists("unit units", &key.to_ascii_lowercase()))
+    }
 }
 
 /// The names inside the row's object that lead to a value: the last one says enough.
@@ -78,7 +95,7 @@ fn path(levels: &[Level], key: Option<String>) -> String {
 
 /// Names of arrays that say nothing about their objects.
 fn says_nothing(name: &str) -> bool {
-    crate::lexicon::vocabulary::lists(
+    lists(
         "shots data rows results items values records session sessions list builds clubs groups",
         &name.to_ascii_lowercase(),
     )
@@ -96,6 +113,8 @@ struct Open {
 struct Table {
     columns: Map<String, usize>,
     headings: Vec<String>,
+    /// Units by heading, as a block of their own says them.
+    units: Vec<(String, String)>,
     grid: Grid,
     /// Innermost last.
     open: Vec<Open>,
@@ -157,7 +176,12 @@ impl Table {
         }
         let line = self.grid.line(0);
         self.grid.begin(line);
-        self.headings.iter().for_each(|heading| self.grid.push(heading));
+        for heading in &self.headings {
+            match self.units.iter().find(|(of, _)| of == heading) {
+                Some((_, unit)) => self.grid.push(&format!("{heading} ({unit})")),
+                None => self.grid.push(heading),
+            }
+        }
         self.grid.last_row_first();
         Some(self.grid)
     }

@@ -35,7 +35,9 @@ pub(crate) fn cells(whole: &str, hints: &Hints, talk: &mut Talk) -> (Grid, Delim
 }
 
 fn kind(text: &str) -> Delimiter {
-    if text.trim_start().starts_with(['[', '{']) && text.contains('}') {
+    let start = text.trim_start();
+    let of_arrays = start.strip_prefix('[').is_some_and(|inside| inside.trim_start().starts_with('['));
+    if of_arrays || start.starts_with(['[', '{']) && text.contains('}') {
         return Delimiter::Json;
     }
     if html::has_table(text) { Delimiter::Html } else { delimited::sniff(text) }

@@ -220,7 +220,7 @@ pub(crate) fn nearest(text: &str) -> Option<Known> {
 /// Number of single-letter changes between two words.
 ///
 /// Source: V. I. Levenshtein, Soviet Physics Doklady 10 (1966) 707–710.
-fn edits(one: &[u8], other: &[u8]) -> usize {
+pub(crate) fn edits(one: &[u8], other: &[u8]) -> usize {
     let mut above: Vec<usize> = (0..=other.len()).collect();
     for (i, a) in one.iter().enumerate() {
         let mut corner = above[0];

@@ -5,6 +5,7 @@ pub(crate) mod clock;
 pub(crate) mod decimal;
 pub(crate) mod figure;
 pub(crate) mod heading;
+pub(crate) mod languages;
 pub(crate) mod marks;
 pub(crate) mod number;
 pub(crate) mod pair;

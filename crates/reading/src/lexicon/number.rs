@@ -49,6 +49,9 @@ pub(crate) fn figure(text: &str) -> Option<Figure<'_>> {
     if text.len() > LONGEST {
         return None;
     }
+    if let Some(inside) = text.strip_prefix('(') {
+        return in_brackets(inside);
+    }
     let (before, rest) = leading_side(text);
     let mut chars = rest.chars();
     let (negative, rest) = match chars.next()? {
@@ -70,6 +73,18 @@ pub(crate) fn figure(text: &str) -> Option<Figure<'_>> {
         (one, other) => one.or(other),
     };
     Some(Figure { body, negative, side, unit, starred })
+}
+
+/// `(2.7)` as bookkeepers write a negative number, `(L) 7.0` with its side in brackets.
+fn in_brackets(text: &str) -> Option<Figure<'_>> {
+    let (inside, rest) = text.split_once(')')?;
+    if rest.is_empty() {
+        let found = figure(trim(inside)).filter(|found| !found.negative && found.side.is_none())?;
+        return Some(Figure { negative: true, ..found });
+    }
+    let named = side(inside)?;
+    let found = figure(trim(rest)).filter(|found| found.side.is_none() && !found.negative)?;
+    Some(Figure { side: Some(named), ..found })
 }
 
 /// `L 12`, `R12.5`, `left 3`: the side before the number.

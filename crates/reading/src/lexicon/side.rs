@@ -26,16 +26,22 @@ impl Side {
 }
 
 /// In English and Spanish. `D` alone is "down" to one and "derecha", right, to the other: what is measured decides.
-const SIDES: [(Side, &str); 4] = [
-    (Side::Left, "l left lt heel izq izquierda talón talon"),
-    (Side::Right, "r right rt toe der dcha derecha punta"),
-    (Side::Down, "d down low abajo bajo"),
-    (Side::Up, "u up high arriba alto"),
+const SIDES: [(Side, &[&str]); 4] = [
+    (Side::Left, &["l", "left", "lt", "heel", "izq", "izquierda", "talón", "talon"]),
+    (Side::Right, &["r", "right", "rt", "toe", "der", "dcha", "derecha", "punta"]),
+    (Side::Down, &["d", "down", "low", "abajo", "bajo"]),
+    (Side::Up, &["u", "up", "high", "arriba", "alto"]),
 ];
+/// Bytes of the longest of them.
+const LONGEST: usize = 9;
 
 /// The side that a word names.
 pub(crate) fn side(word: &str) -> Option<Side> {
     let word = trim(word).trim_end_matches('.');
-    let names = |list: &str| list.split(' ').any(|w| w.eq_ignore_ascii_case(word));
+    // Asked of every cell that is no number: most are names, and longer.
+    if word.len() > LONGEST {
+        return None;
+    }
+    let names = |list: &[&str]| list.iter().any(|w| w.eq_ignore_ascii_case(word));
     SIDES.iter().find(|(_, list)| names(list)).map(|(side, _)| *side)
 }

@@ -1,6 +1,6 @@
 //! The words of the trade in Spanish, without spaces and accents: "Velocidad de bola" is "velocidaddebola".
 //!
-//! "Desviación" stands for none of them alone: it is the miss to the side in one table, a spread in another.
+//! "Desviación" is a spread beside averages; among single shots, where nothing has a spread, the miss to the side.
 
 use crate::lexicon::word::{Claim, Word};
 use crate::outcome::Statistic;
@@ -9,15 +9,18 @@ use session::known::Known;
 pub(crate) static WORDS: [(Word, &str); 29] = [
     (Word::Measure(Known::Carry), "distanciadevuelo vuelo"),
     (Word::Measure(Known::Total), "distanciatotal distancia"),
-    (Word::Measure(Known::Offline), "desvio desviolateral desviacionlateral distancialateral"),
+    (
+        Word::Measure(Known::Offline),
+        "desvio desviolateral desviacionlateral distancialateral dispersionlateral",
+    ),
     (Word::Measure(Known::BallSpeed), "velocidaddebola velocidadbola velbola"),
     (
         Word::Measure(Known::ClubSpeed),
-        "velocidaddepalo velocidadpalo velocidaddelpalo velpalo velocidaddeswing velocidaddelacabeza",
+        "velocidaddepalo velocidadpalo velocidaddelpalo velpalo velocidaddeswing velocidaddelacabeza velocidaddecabeza velocidadcabeza",
     ),
     (
         Word::Measure(Known::LaunchAngle),
-        "angulodesalida angulosalida angulodelanzamiento angulodedespegue lanzamiento despegue",
+        "angulodesalida angulosalida angulodevuelo angulodelanzamiento angulodedespegue lanzamiento despegue",
     ),
     (Word::Measure(Known::LaunchDirection), "direcciondesalida direccion direcciondelanzamiento"),
     (Word::Measure(Known::SpinRate), "giro efecto velocidaddegiro"),
@@ -37,7 +40,7 @@ pub(crate) static WORDS: [(Word, &str); 29] = [
     (Word::Build(Claim::Part), "cabeza cabezas vara varas cabezayvara modelo"),
     (Word::Build(Claim::Group), "grupo grupos"),
     (Word::Build(Claim::Label), "nombre tipo etiqueta"),
-    (Word::Round, "ronda rondas tanda tandas vuelta bloque"),
+    (Word::Round, "ciclo ciclos ronda rondas tanda tandas vuelta bloque"),
     (Word::Number, "golpe golpeno numero num numerodegolpe"),
     (Word::Count, "golpes bolas numerodegolpes cantidad"),
     (Word::Time, "hora fecha fechayhora fechahora"),
@@ -50,7 +53,7 @@ pub(crate) static WORDS: [(Word, &str); 29] = [
 pub(crate) static STATISTICS: [(Statistic, &str); 6] = [
     (Statistic::Mean, "media promedio medias promedios"),
     (Statistic::Median, "mediana"),
-    (Statistic::Deviation, "desviacionestandar desviaciontipica desvest"),
+    (Statistic::Deviation, "desviacionestandar desviaciontipica desvest desviacion"),
     (Statistic::Low, "minimo minima"),
     (Statistic::High, "maximo maxima"),
     (Statistic::Count, "golpes bolas numerodegolpes cantidad"),

@@ -118,7 +118,10 @@ pub(crate) static WORDS: [(Word, &str); 33] = [
         "n shots count ofshots numberofshots shotcount noofshots #shots nshots balls numshots samplesize \
          shotshit ballshit hits noshots nrofshots swings",
     ),
-    (Word::LeftOut, "leftout excluded excludedbecause leftoutbecause reasonleftout"),
+    (
+        Word::LeftOut,
+        "leftout excluded excludedbecause leftoutbecause reasonleftout include included use used keep valid counted",
+    ),
     (Word::Statistic, "stat statistic statistics summary figure measurekind"),
     (
         Word::Remark,

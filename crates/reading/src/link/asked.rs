@@ -16,6 +16,7 @@ const FIXED: u8 = 0;
 const UNKNOWN: u8 = 1;
 const PLANNED_EVERY_ROUND: u8 = 2;
 const PLANNED_ROUNDS: u8 = 3;
+const NOT_FIXED: u8 = 4;
 
 /// More looks than a plan can have rounds tell nothing more.
 const MOST_LOOKS: usize = 1_000;
@@ -44,6 +45,7 @@ fn write_stopping(section: &mut Writer, stopping: &Stopping) {
     match stopping {
         Stopping::Word(StoppingWord::Fixed) => section.byte(FIXED),
         Stopping::Word(StoppingWord::Unknown) => section.byte(UNKNOWN),
+        Stopping::Word(StoppingWord::NotFixed) => section.byte(NOT_FIXED),
         Stopping::Planned { planned_rounds, looked_after } => match looked_after {
             LookedAfter::EveryRoundTo(last) => {
                 section.byte(PLANNED_EVERY_ROUND);
@@ -87,6 +89,7 @@ fn read_stopping(input: &mut Reader<'_>) -> Result<Stopping, Broken> {
     match input.byte()? {
         FIXED => Ok(Stopping::Word(StoppingWord::Fixed)),
         UNKNOWN => Ok(Stopping::Word(StoppingWord::Unknown)),
+        NOT_FIXED => Ok(Stopping::Word(StoppingWord::NotFixed)),
         PLANNED_EVERY_ROUND => {
             let planned_rounds = round(input)?;
             Ok(Stopping::Planned { planned_rounds, looked_after: LookedAfter::EveryRoundTo(round(input)?) })

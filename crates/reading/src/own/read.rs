@@ -331,7 +331,15 @@ impl Own {
             single_measure: None,
         };
         let (problems, notices) = self.talk.finish();
-        ReadResult { session: self.session, problems, notices, reading, gaps: Vec::new() }
+        ReadResult {
+            session: self.session,
+            problems,
+            notices,
+            reading,
+            gaps: Vec::new(),
+            doubts: Vec::new(),
+            form: None,
+        }
     }
 }
 

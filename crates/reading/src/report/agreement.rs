@@ -272,5 +272,5 @@ pub(crate) fn shown(value: f64, voice: &Voice) -> String {
     let digits = session::digits::rounded(value, 2);
     let digits = if has(&digits, '.') { digits.trim_end_matches('0').trim_end_matches('.') } else { &digits };
     let sign = if value < 0.0 && digits != "0" { "-" } else { "" };
-    format!("{sign}{}", digits.replace('.', &text::marks::decimal(voice)))
+    format!("{sign}{}", digits.replace('.', &text::decimal_mark(voice)))
 }

@@ -1,6 +1,9 @@
 //! What was understood, put together for the golfer's eye.
 
 use crate::cut::blocks::Sorted;
+use crate::cut::grid::Grid;
+use crate::cut::shape::Single;
+use crate::doubt::Doubt;
 use crate::lexicon::figure::Mark;
 use crate::limits::MAX_LISTED;
 use crate::outcome::{
@@ -10,9 +13,8 @@ use crate::outcome::{
 use crate::remarks::{NoticeKind, ProblemKind};
 use crate::take::ctx::Ctx;
 use crate::talk::{Talk, place};
-use crate::trim::shortened;
+use crate::trim::{named, shortened};
 use crate::understand::column::Column;
-use crate::understand::layout::Single;
 use session::measure::{self, MeasureId};
 use session::units::SourceUnit;
 use text::names::spoken;
@@ -26,6 +28,8 @@ pub(crate) struct Shown {
     pub(crate) gaps: Vec<SummaryGap>,
     /// Rows that do what columns do elsewhere.
     pub(crate) measures: Vec<ColumnReading>,
+    /// What only the golfer can say.
+    pub(crate) doubts: Vec<Doubt>,
     /// Measures that make sense only in another unit.
     pub(crate) questions: Vec<(MeasureId, SourceUnit)>,
 }
@@ -42,6 +46,7 @@ pub(crate) fn finish(mut ctx: Ctx<'_>, sorted: &Sorted, columns: &[&Column<'_>],
     }
     note_columns(columns, &mut ctx.talk);
     note_counts(&mut ctx);
+    let grid = ctx.grid;
     let (rows, lines) = count_rows(&ctx, sorted);
     if ctx.draft.drop_sparse() {
         let message = say::too_sparse(ctx.talk.voice());
@@ -56,20 +61,21 @@ pub(crate) fn finish(mut ctx: Ctx<'_>, sorted: &Sorted, columns: &[&Column<'_>],
     let points =
         columns.iter().filter(|c| c.profile.votes.any() && c.measure().is_some() && c.mark == Mark::Point);
     let decimal_mark = if commas.count() > points.count() { "," } else { "." };
+    let questions = shown.questions;
     let reading = Reading {
         delimiter: shown.delimiter,
         decimal_mark: decimal_mark.to_owned(),
         layout: shown.layout,
-        columns: columns.iter().map(|c| column_reading(c, &shown.questions)).chain(shown.measures).collect(),
+        columns: columns.iter().map(|c| column_reading(grid, c, &questions)).chain(shown.measures).collect(),
         rows,
         lines,
         single_measure: shown.single.map(|s| s.measure),
     };
     let (problems, notices) = ctx.talk.finish();
-    ReadResult { session, problems, notices, reading, gaps: shown.gaps }
+    ReadResult { session, problems, notices, reading, gaps: shown.gaps, doubts: shown.doubts, form: None }
 }
 
-fn column_reading(column: &Column<'_>, questions: &[(MeasureId, SourceUnit)]) -> ColumnReading {
+fn column_reading(grid: &Grid, column: &Column<'_>, questions: &[(MeasureId, SourceUnit)]) -> ColumnReading {
     let known = column.measure().and_then(measure::known);
     let units = known.map(|m| SourceUnit::choices(m.unit).map(|u| u.label().to_owned()).collect());
     let asked = questions.iter().find(|(id, _)| column.measure() == Some(id)).map(|(_, unit)| *unit);
@@ -80,7 +86,7 @@ fn column_reading(column: &Column<'_>, questions: &[(MeasureId, SourceUnit)]) ->
     }
     ColumnReading {
         index: column.index,
-        heading: column.heading.clone(),
+        heading: named(grid.as_written(&column.heading)),
         role: column.role.clone(),
         unit: column.unit_label.clone(),
         unit_source: column.unit_source,

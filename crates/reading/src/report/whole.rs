@@ -53,12 +53,24 @@ pub(crate) fn note_lacking(session: &Session, talk: &mut Talk) {
         talk.notice(NoticeKind::ChosenShots, place(0, ""), say::chosen_shots(talk.voice(), &names));
     }
     let mut without: Vec<String> = Vec::new();
-    for summary in &session.summaries {
-        for (id, _) in summary.values.iter().filter(|(_, v)| v.mean.is_some() && v.sd.is_none()) {
-            let name = id.known().map_or_else(|| id.to_string(), |known| title(known, talk.voice()));
-            if !without.contains(&name) {
-                without.push(name);
-            }
+    for id in &session.measures {
+        let has = |s: &&Summary, sd: bool| {
+            s.values.get(id).is_some_and(|v| v.mean.is_some() && v.sd.is_some() == sd)
+        };
+        let lacking: Vec<&Summary> = session.summaries.iter().filter(|s| has(s, false)).collect();
+        if lacking.is_empty() {
+            continue;
+        }
+        let name = id.known().map_or_else(|| id.to_string(), |known| title(known, talk.voice()));
+        if session.summaries.iter().any(|s| has(&s, true)) {
+            // One club has it: the golfer may take the other's for a guess.
+            let named =
+                lacking.iter().filter_map(|s| session.builds.get(s.build)).map(|b| shortened(&b.name));
+            let names = named.collect::<Vec<_>>().join(", ");
+            let message = say::deviation_of_some_missing(talk.voice(), &name, &names);
+            talk.notice(NoticeKind::DeviationMissing, place(0, ""), message);
+        } else {
+            without.push(name);
         }
     }
     if !without.is_empty() {

@@ -25,6 +25,8 @@ pub(crate) struct Ctx<'a> {
     pub(crate) too_many_summaries: bool,
     /// Titles that gave a shot its build.
     pub(crate) titles_used: Set<usize>,
+    /// Shots that a mark without a reason sets aside.
+    pub(crate) unexplained: Vec<usize>,
     /// Cells already found to be no label of a summary.
     pub(crate) no_labels: Set<String>,
 }
@@ -43,6 +45,7 @@ impl<'a> Ctx<'a> {
             build_assumed: false,
             too_many_summaries: false,
             titles_used: Set::default(),
+            unexplained: Vec::new(),
             no_labels: Set::default(),
         }
     }

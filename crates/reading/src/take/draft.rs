@@ -2,10 +2,13 @@
 
 use crate::hints::Hints;
 use crate::lexicon::clock::Moment;
+use crate::limits::MAX_NAME;
+use crate::trim::{is_unseen, named};
 use crate::understand::column::Column;
 use session::few::Map;
 use session::measure::{self, MeasureId};
 use session::{Build, CustomMeasure, Session, Shot};
+use std::borrow::Cow;
 use std::collections::HashMap;
 use std::hash::{BuildHasherDefault, DefaultHasher};
 use text::Voice;
@@ -15,6 +18,18 @@ pub(crate) const LEAST_SLOTS: usize = 500_000;
 
 /// Most measures of one session.
 const MOST_MEASURES: usize = 200;
+
+/// A name as it looks: without what nobody sees in it, and with single spaces.
+fn as_seen(name: &str) -> Cow<'_, str> {
+    let is_plain = name.bytes().all(|b| b.is_ascii_graphic() || b == b' ')
+        && !name.as_bytes().windows(2).any(|two| two == b"  ");
+    if is_plain && name.len() <= MAX_NAME {
+        return Cow::Borrowed(name);
+    }
+    let kept: String =
+        name.chars().filter(|c| c.is_whitespace() || !is_unseen(*c) && !c.is_control()).collect();
+    Cow::Owned(named(&kept.split_whitespace().collect::<Vec<_>>().join(" ")))
+}
 
 /// A session in the making.
 #[derive(Debug, Default)]
@@ -38,7 +53,8 @@ pub(crate) struct Draft {
 impl Draft {
     /// Index of the build with this name, new ones behind the others.
     pub(crate) fn build(&mut self, name: &str, hints: &Hints) -> usize {
-        let name = hints.names.get(name).map_or(name, String::as_str);
+        let seen = as_seen(name);
+        let name = hints.names.get(seen.as_ref()).map_or(seen.as_ref(), String::as_str);
         if let Some(&index) = self.builds.get(name) {
             return index;
         }
@@ -50,8 +66,27 @@ impl Draft {
 
     /// Index of a build that is already there.
     pub(crate) fn known_build(&self, name: &str, hints: &Hints) -> Option<usize> {
-        let name = hints.names.get(name).map_or(name, String::as_str);
+        let seen = as_seen(name);
+        let name = hints.names.get(seen.as_ref()).map_or(seen.as_ref(), String::as_str);
         self.builds.get(name).copied()
+    }
+
+    /// Makes builds one, under the name of the first of them.
+    pub(crate) fn become_one(&mut self, builds: &[usize]) {
+        let Some((&first, others)) = builds.split_first() else { return };
+        let before = |at: usize| others.iter().filter(|&&other| other < at).count();
+        let moved = |at: usize| {
+            let at = if others.contains(&at) { first } else { at };
+            at - before(at)
+        };
+        let session = &mut self.session;
+        session.shots.iter_mut().for_each(|shot| shot.build = moved(shot.build));
+        session.summaries.iter_mut().for_each(|summary| summary.build = moved(summary.build));
+        let mut at = 0;
+        session.builds.retain(|_| {
+            at += 1;
+            !others.contains(&(at - 1))
+        });
     }
 
     /// Position of a column's measure; `None` when the column holds none.
@@ -74,7 +109,7 @@ impl Draft {
             } else if column.heading.is_empty() {
                 text::reading::column(voice, &(column.index + 1).to_string())
             } else {
-                column.heading.clone()
+                named(&column.heading)
             };
             self.session.custom.push(CustomMeasure { id: id.clone(), name, unit: column.unit_label.clone() });
         }

@@ -2,6 +2,7 @@
 
 pub(crate) mod around;
 pub(crate) mod averages;
+pub(crate) mod breaks;
 pub(crate) mod cell;
 pub(crate) mod ctx;
 pub(crate) mod draft;

@@ -4,6 +4,7 @@ use crate::cut::blocks::{Block, title_name};
 use crate::lexicon::clock;
 use crate::lexicon::clock::Moment;
 use crate::lexicon::number::{Cell, scan, with_letters_read};
+use crate::lexicon::vocabulary;
 use crate::outcome::{LineIs, Role};
 use crate::remarks::{NoticeKind, ProblemKind};
 use crate::take::cell::{read_cell, whole_number};
@@ -12,6 +13,7 @@ use crate::take::names::Names;
 use crate::take::strand::Strand;
 use crate::take::summary;
 use crate::talk::place;
+use crate::trim::named;
 use crate::understand::column::Column;
 use session::Shot;
 
@@ -116,6 +118,10 @@ fn read_row(
         values.shrink_to_fit();
         ctx.draft.slots += values.len();
         let Beside { round, number, moment, left_out } = beside;
+        if left_out.as_ref().is_some_and(|(_, is_reason)| !is_reason) {
+            ctx.unexplained.push(ctx.draft.session.shots.len());
+        }
+        let left_out = left_out.map(|(why, _)| why);
         let shot = Shot { build, round, number, values, left_out, ..Shot::default() };
         ctx.draft.push(shot, line, moment);
         shots += 1;
@@ -136,7 +142,8 @@ struct Beside {
     round: Option<u32>,
     number: Option<u32>,
     moment: Option<Moment>,
-    left_out: Option<String>,
+    /// And whether it is a reason.
+    left_out: Option<(String, bool)>,
 }
 
 /// Round, number, time and reason of a row: the strand's own columns, else the shared ones.
@@ -161,7 +168,7 @@ fn beside(ctx: &mut Ctx<'_>, row: usize, columns: &[Column<'_>], strand: &Strand
                 not_a_number = found.number.is_none();
             }
             Role::Time => found.moment = clock::parse(text),
-            Role::LeftOut => found.left_out = left_out(text),
+            Role::LeftOut => found.left_out = left_out(text, column),
             _ => {}
         }
         // A column that several builds share is complained of once.
@@ -172,10 +179,25 @@ fn beside(ctx: &mut Ctx<'_>, row: usize, columns: &[Column<'_>], strand: &Strand
     found
 }
 
-fn left_out(text: &str) -> Option<String> {
-    let no = ["no", "n", "false", "0", "counts"].iter().any(|w| w.eq_ignore_ascii_case(text));
-    (!no).then(|| text.to_owned())
+/// Why a shot is left out, and whether that is a reason rather than a mark.
+fn left_out(text: &str, column: &Column<'_>) -> Option<(String, bool)> {
+    let is = |words: &[&str]| words.iter().any(|w| w.eq_ignore_ascii_case(text));
+    let (no, yes) = (is(&["no", "n", "false", "0", "counts"]), is(&["yes", "y", "x", "true", "1", "✓", "✔"]));
+    let mark = || format!("{} {text}", column.heading);
+    if vocabulary::lists(INCLUDED, &column.understood.plain) {
+        return if no { Some((mark(), false)) } else { None };
+    }
+    if no {
+        None
+    } else if yes {
+        Some((mark(), false))
+    } else {
+        Some((named(text), true))
+    }
 }
+
+/// Headings under which "no" leaves a shot out.
+const INCLUDED: &str = "include included use used keep valid counted";
 
 fn note_extra_cells(ctx: &mut Ctx<'_>, row: usize, columns: &[Column<'_>]) {
     let grid = ctx.grid;

@@ -5,8 +5,9 @@ use crate::hints::Hints;
 use crate::lexicon::word::Word;
 use crate::outcome::{Role, Statistic};
 use crate::understand::column::{Column, Profile, unnamed};
-use crate::understand::{build_column, formats, layout, own_measures};
+use crate::understand::{alike, build_column, formats, layout, own_measures};
 use session::few::Set;
+use session::known::Known;
 use session::measure::MeasureId;
 
 /// Gives every column its role. `averages` says that the rows are averages of builds.
@@ -32,12 +33,20 @@ pub(crate) fn assign(columns: &mut [Column<'_>], hints: &Hints, averages: bool, 
             column.sure = true;
         }
     }
+    let are_alike = alike::any(columns);
+    if are_alike {
+        formats::settle_marks(columns, hints);
+        alike::tell_apart(columns, &hinted, grid, rows);
+    }
     own_measures::settle_repeats(columns, &hinted);
     own_measures::name_custom(columns);
     for column in columns.iter_mut() {
         formats::settle_unit(column, hints);
     }
     formats::settle_marks(columns, hints);
+    if are_alike {
+        alike::drop_repeats(columns, &hinted, grid, rows);
+    }
 }
 
 fn by_heading(column: &Column<'_>, averages: bool) -> Role {
@@ -62,9 +71,17 @@ fn by_heading(column: &Column<'_>, averages: bool) -> Role {
         Some(Word::Time) if profile.mostly_clocks() => Role::Time,
         Some(Word::LeftOut) => Role::LeftOut,
         Some(Word::Build(_) | Word::Remark | Word::Statistic) if !profile.mostly_figures() => Role::Ignored,
+        _ if profile.mostly_figures() && !averages && is_sideways(column) => {
+            Role::Measure(Known::Offline.into())
+        }
         _ if profile.mostly_figures() => own_measure(column, averages),
         _ => Role::Ignored,
     }
+}
+
+/// "Desviación": a spread beside averages, and among single shots, where nothing has one, the miss to the side.
+fn is_sideways(column: &Column<'_>) -> bool {
+    matches!(column.heading.trim().to_lowercase().as_str(), "desviación" | "desviacion")
 }
 
 fn in_averages(statistic: Statistic, id: MeasureId) -> Role {

@@ -2,6 +2,7 @@
 
 use crate::cut::blocks::Block;
 use crate::cut::grid::Grid;
+use crate::cut::shape::{self, Single};
 use crate::hints::Hints;
 use crate::lexicon::figure::Mark;
 use crate::lexicon::heading::{understand, words};
@@ -25,14 +26,6 @@ pub(crate) enum Shape {
     SideBySide,
     /// One column for each build, all of one measure.
     ColumnPerBuild(Single),
-}
-
-/// The one measure of a table with a column for each build.
-#[derive(Debug, Clone, PartialEq)]
-pub(crate) struct Single {
-    pub(crate) measure: MeasureId,
-    pub(crate) unit: Option<SourceUnit>,
-    pub(crate) guessed: bool,
 }
 
 /// Finds the shape and marks the columns with their groups and builds.
@@ -127,7 +120,7 @@ fn by_repeats(columns: &mut [Column<'_>], block: &Block, grid: &Grid) -> bool {
             column.build = match name {
                 Some(name) => Some(name.trim_end_matches(':').to_owned()),
                 None if own => None,
-                None => Some(format!("Build {}", group + 1)),
+                None => Some(format!("Club {}", group + 1)),
             };
         }
     }
@@ -163,6 +156,13 @@ fn column_per_build(
         };
         word && !c.heading.is_empty() && c.profile.mostly_figures() && !hints.columns.contains_key(&c.index)
     };
+    let carried: Vec<usize> = (0..columns.len())
+        .filter(|&at| hints.columns.is_empty() && is_named_by_words(&columns[at]))
+        .collect();
+    for &at in &carried {
+        // "High launch" over carries names a club.
+        columns[at].understood.word = None;
+    }
     let headed: Vec<usize> = (0..columns.len()).filter(|&at| is_build(&columns[at])).collect();
     if headed.len() < 2 {
         return Shape::Plain;
@@ -173,7 +173,8 @@ fn column_per_build(
     let labeled = columns
         .iter()
         .any(|c| c.profile.texts > 0 && !c.profile.mostly_figures() && !c.profile.mostly_clocks());
-    let names: Vec<&str> = headed.iter().map(|&at| columns[at].heading.as_str()).collect();
+    let unclear = headed.iter().filter(|at| !carried.contains(at));
+    let names: Vec<&str> = unclear.map(|&at| columns[at].heading.as_str()).collect();
     if !said
         && (golf
             || labeled
@@ -221,6 +222,21 @@ fn look_like_builds(names: &[&str]) -> bool {
     all.iter().all(club) || all.iter().all(letter) || one_stem
 }
 
+/// A heading with a measure's word and more, over values that cannot be that measure and can be carries.
+fn is_named_by_words(column: &Column<'_>) -> bool {
+    let Some(Word::Measure(known)) = column.understood.word else { return false };
+    let more = column.understood.beside.is_some() || column.understood.statistic.is_some();
+    let facts = known.facts();
+    let Some(middle) = middle(column).filter(|_| more && column.understood.unit.is_none()) else {
+        return false;
+    };
+    let fits = |unit: SourceUnit| {
+        let value = unit.convert(middle, facts.unit).unwrap_or(middle);
+        (facts.plausible.low..=facts.plausible.high).contains(&value)
+    };
+    known != Known::Carry && (60.0..360.0).contains(&middle) && !SourceUnit::choices(facts.unit).any(fits)
+}
+
 /// Whether the columns' middles lie within a factor of one and a half.
 fn of_one_scale(columns: &[Column<'_>], headed: &[usize]) -> bool {
     let middles: Vec<f64> = headed.iter().filter_map(|&at| middle(&columns[at])).collect();
@@ -244,22 +260,11 @@ fn middle(column: &Column<'_>) -> Option<f64> {
     values.get(values.len() / 2).copied()
 }
 
-/// A measure that the numbers can be, when nothing names it: told by their size alone.
+/// A measure that the numbers can be, when nothing names it: told by their unit and size alone.
 fn guessed_measure(columns: &[Column<'_>], headed: &[usize]) -> MeasureId {
     let unit = headed.iter().find_map(|&at| columns[at].profile.units.first().map(|(unit, _)| *unit));
     let size = headed.iter().filter_map(|&at| middle(&columns[at])).fold(0.0, f64::max);
-    let known = match unit {
-        Some(SourceUnit::RevolutionPerMinute) => Known::SpinRate,
-        Some(SourceUnit::MilePerHour | SourceUnit::KilometerPerHour | SourceUnit::MeterPerSecond) => {
-            Known::BallSpeed
-        }
-        Some(SourceUnit::Degree) => Known::LaunchAngle,
-        Some(SourceUnit::Yard | SourceUnit::Meter) => Known::Carry,
-        _ if (1200.0..12_000.0).contains(&size) => Known::SpinRate,
-        _ if (60.0..360.0).contains(&size) => Known::Carry,
-        _ => return MeasureId::from("value"),
-    };
-    known.into()
+    shape::guessed(unit, size)
 }
 
 /// Headings of a group's own build column count as build columns there.

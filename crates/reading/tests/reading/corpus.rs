@@ -2,8 +2,8 @@
 //! beside it as `NAME.expected.json`. All of them hold invented data.
 
 use crate::decoded::decoded;
-use reading::{Delimiter, Hints, Layout, ReadResult, read};
-use serde_json::{Value, json};
+use reading::{Delimiter, Hints, Layout, ReadResult, Settled, read};
+use serde_json::{Map, Value, json};
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 use text::Voice;
@@ -64,7 +64,18 @@ fn short(result: &ReadResult) -> Value {
             json!([g.line, g.build, g.measure, name(&g.statistic), round(g.printed), round(g.from_rows), g.n])
         })
         .collect();
+    let doubts: Vec<Value> = result
+        .doubts
+        .iter()
+        .map(|d| {
+            let builds: Vec<&String> =
+                d.builds.iter().filter_map(|&at| session.builds.get(at)).map(|b| &b.name).collect();
+            json!([name(&d.kind), d.measure, builds, d.lines])
+        })
+        .collect();
     json!({
+        "doubts": doubts,
+        "form": result.form,
         "delimiter": result.reading.delimiter,
         "layout": result.reading.layout,
         "decimal_mark": result.reading.decimal_mark,
@@ -108,44 +119,147 @@ fn files() -> Vec<String> {
     names
 }
 
+/// Files that are not yet read as expected; each must still fail, or leave the list.
+const NOT_YET: [&str; 0] = [];
+
+/// What stands in an expectation that says everything; one with a class says what it must.
+const ALWAYS: [&str; 6] = ["builds", "measures", "shots", "summaries", "problems", "doubts"];
+
 #[test]
 fn every_file_reads_as_a_careful_person_would() {
     let names = files();
-    assert!(names.len() >= 60, "only {} files", names.len());
+    assert!(names.len() >= 190, "only {} files", names.len());
     let mut wrong = Vec::new();
     for name in &names {
-        let bytes = std::fs::read(folder().join(name)).expect("the file can be read");
-        let text = decoded(&bytes);
-        let expected = std::fs::read_to_string(folder().join(format!("{name}.expected.json")))
-            .unwrap_or_else(|_| panic!("{name} has no expectation"));
-        let mut expected: Value = serde_json::from_str(&expected).expect("the expectation is JSON");
-        let keys = expected.as_object_mut().expect("the expectation is an object");
-        let about = keys.remove("about");
-        // In most files nothing changes beside the club.
-        keys.entry("second").or_insert(Value::Null);
-        assert!(
-            about.is_some_and(|a| a.as_str().is_some_and(|a| !a.is_empty())),
-            "{name} says not what it is for"
-        );
-        let hints: Hints =
-            keys.remove("hints").map(|h| serde_json::from_value(h).expect("hints")).unwrap_or_default();
-        let result = read(&text, &hints, &Voice::english());
-        let got = short(&result);
-        for (key, value) in keys.iter() {
-            // Numbers are compared as numbers: 250 and 250.0 are one.
-            if !alike(value, &got[key]) {
-                wrong.push(format!("{name}: {key}\n  expected {value}\n  got      {}", got[key]));
-            }
+        let found = differences(name);
+        if NOT_YET.contains(&name.as_str()) {
+            assert!(!found.is_empty(), "{name} is read as expected and can leave the list");
+        } else {
+            wrong.extend(found);
         }
-        assert_eq!(
-            keys.len(),
-            got.as_object().map_or(0, serde_json::Map::len),
-            "{name}: some of it is not expected"
-        );
-        check_rows(name, &text, &result);
-        check_words(name, &result);
     }
     assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+}
+
+/// Everything in which the reading of a file is not the expected one.
+fn differences(name: &str) -> Vec<String> {
+    let bytes = std::fs::read(folder().join(name)).expect("the file can be read");
+    let text = decoded(&bytes);
+    let expected = std::fs::read_to_string(folder().join(format!("{name}.expected.json")))
+        .unwrap_or_else(|_| panic!("{name} has no expectation"));
+    let mut expected: Value = serde_json::from_str(&expected).expect("the expectation is JSON");
+    let keys = expected.as_object_mut().expect("the expectation is an object");
+    let about = keys.remove("about");
+    assert!(
+        about.is_some_and(|a| a.as_str().is_some_and(|a| !a.is_empty())),
+        "{name} says not what it is for"
+    );
+    let mut hints: Hints =
+        keys.remove("hints").map(|h| serde_json::from_value(h).expect("hints")).unwrap_or_default();
+    let class = keys.remove("class");
+    let answers = keys.remove("answers");
+    let then = keys.remove("then");
+    // In most files nothing changes beside the club, nothing is in doubt, and nothing is left for a form.
+    keys.entry("second").or_insert(Value::Null);
+    keys.entry("form").or_insert(Value::Null);
+    keys.entry("doubts").or_insert(json!([]));
+    let result = read(&text, &hints, &Voice::english());
+    let got = short(&result);
+    let mut wrong = Vec::new();
+    said(name, keys, &result, &mut wrong);
+    compare(name, keys, &got, &mut wrong);
+    match &class {
+        Some(class) if class != class_of(&result) => {
+            wrong.push(format!("{name}: {} and not {class}: {:?}", class_of(&result), result.problems));
+        }
+        Some(_) => {}
+        None => {
+            assert_eq!(keys.len(), got.as_object().map_or(0, Map::len), "{name}: some of it is not expected")
+        }
+    }
+    assert!(class.is_none() || ALWAYS.iter().all(|key| keys.contains_key(*key)), "{name} lacks a part");
+    check_rows(name, &text, &result);
+    check_words(name, &result);
+    if let (Some(Value::Array(answers)), Some(Value::Object(then))) = (answers, then) {
+        for answer in &answers {
+            if !tap(answer, &result, &mut hints) {
+                wrong.push(format!("{name}: {answer} is not offered by {:?}", result.doubts));
+            }
+        }
+        compare(&format!("{name}, then"), &then, &short(&read(&text, &hints, &Voice::english())), &mut wrong);
+    }
+    wrong
+}
+
+fn compare(name: &str, keys: &Map<String, Value>, got: &Value, wrong: &mut Vec<String>) {
+    for (key, value) in keys {
+        // Numbers are compared as numbers: 250 and 250.0 are one.
+        if !alike(value, &got[key]) {
+            wrong.push(format!("{name}: {key}\n  expected {value}\n  got      {}", got[key]));
+        }
+    }
+}
+
+/// What has to be said in the words of a notice, and which notice must not be there.
+fn said(name: &str, keys: &mut Map<String, Value>, result: &ReadResult, wrong: &mut Vec<String>) {
+    let listed = |value: Option<Value>| match value {
+        Some(Value::Array(list)) => list.iter().filter_map(|v| v.as_str().map(str::to_owned)).collect(),
+        _ => Vec::new(),
+    };
+    for words in listed(keys.remove("says")) {
+        if !result.notices.iter().any(|n| n.message.contains(&words)) {
+            wrong.push(format!("{name}: nothing says {words:?}"));
+        }
+    }
+    for kind in listed(keys.remove("notices_not")) {
+        if result.notices.iter().any(|n| erased::Named::name(&n.kind) == kind) {
+            wrong.push(format!("{name}: {kind} is noted"));
+        }
+    }
+}
+
+/// Right without help, right after a question, or refused with a way forward.
+fn class_of(result: &ReadResult) -> &'static str {
+    if !result.doubts.is_empty() {
+        "asked"
+    } else if result.session.shots.is_empty() && result.session.summaries.is_empty() {
+        if result.problems.is_empty() { "lost" } else { "refused" }
+    } else {
+        "right"
+    }
+}
+
+/// Says what the choice of a doubt says; `false` when no doubt of that kind offers it.
+fn tap(answer: &Value, result: &ReadResult, hints: &mut Hints) -> bool {
+    let part = |at: usize| answer.get(at).and_then(Value::as_str).unwrap_or_default();
+    let says = |settled: &Settled| match settled {
+        Settled::Right => ("right", String::new()),
+        Settled::LeaveOut => ("leave_out", String::new()),
+        Settled::OneClub => ("one_club", String::new()),
+        Settled::Second => ("second", String::new()),
+        Settled::Count => ("count", String::new()),
+        Settled::Unit(unit) => ("unit", unit.clone()),
+        Settled::Measure(id) => ("measure", id.to_string()),
+        Settled::Column(at) => ("column", at.to_string()),
+        Settled::Reason(_) => ("reason", String::new()),
+    };
+    let wanted = |settled: &Settled| {
+        let (word, what) = says(settled);
+        word == part(1) && (what == part(2) || word == "reason")
+    };
+    let doubts = result.doubts.iter().filter(|d| erased::Named::name(&d.kind) == part(0));
+    let Some((doubt, choice)) =
+        doubts.flat_map(|d| d.choices.iter().map(move |c| (d, c))).find(|(_, choice)| wanted(&choice.says))
+    else {
+        return false;
+    };
+    // A reason is the golfer's own words where they are not those of a button.
+    let says = match &choice.says {
+        Settled::Reason(_) => Settled::Reason(part(2).to_owned()),
+        other => other.clone(),
+    };
+    hints.settled.insert(doubt.key.clone(), says);
+    true
 }
 
 fn alike(one: &Value, other: &Value) -> bool {
@@ -165,7 +279,7 @@ fn alike(one: &Value, other: &Value) -> bool {
 fn check_rows(name: &str, text: &str, result: &ReadResult) {
     let reading = &result.reading;
     let lines_are_rows = !matches!(reading.delimiter, Delimiter::Html | Delimiter::Json)
-        && reading.layout != Layout::ColumnAfterColumn
+        && !matches!(reading.layout, Layout::ColumnAfterColumn | Layout::RowPerBuild)
         && name != "quotes_newlines.csv";
     if !lines_are_rows {
         return;

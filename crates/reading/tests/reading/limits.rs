@@ -1,20 +1,22 @@
 //! Long and hostile texts: what they cost in time and memory, and what is said of their end.
 //!
-//! Memory is counted by the allocator of this test, so its cases run one after the other in one
-//! test. The allowance beside ten times the text is what 100,000 shots of one value and build each cost however
+//! Memory is counted by the allocator of these tests, for each thread by itself. The allowance beside ten times the text is what 100,000 shots of one value and build each cost however
 //! short their lines are: a shot has room for its numbers and reason whether given or not.
 
 use reading::limits::{MAX_BYTES, MAX_ROWS};
 use reading::{Hints, ProblemKind, ReadResult, read};
 use std::alloc::{GlobalAlloc, Layout, System};
-use std::sync::atomic::{AtomicUsize, Ordering};
+use std::cell::Cell;
 use std::time::{Duration, Instant};
 use text::Voice;
 
 struct Counting;
 
-static NOW: AtomicUsize = AtomicUsize::new(0);
-static PEAK: AtomicUsize = AtomicUsize::new(0);
+// Of each thread by itself: other tests run beside this one.
+thread_local! {
+    static NOW: Cell<usize> = const { Cell::new(0) };
+    static PEAK: Cell<usize> = const { Cell::new(0) };
+}
 
 #[expect(
     unsafe_code,
@@ -22,13 +24,14 @@ static PEAK: AtomicUsize = AtomicUsize::new(0);
 )]
 unsafe impl GlobalAlloc for Counting {
     unsafe fn alloc(&self, layout: Layout) -> *mut u8 {
-        let now = NOW.fetch_add(layout.size(), Ordering::Relaxed) + layout.size();
-        PEAK.fetch_max(now, Ordering::Relaxed);
+        let now = NOW.get().wrapping_add(layout.size());
+        NOW.set(now);
+        PEAK.set(PEAK.get().max(now));
         unsafe { System.alloc(layout) }
     }
 
     unsafe fn dealloc(&self, pointer: *mut u8, layout: Layout) {
-        NOW.fetch_sub(layout.size(), Ordering::Relaxed);
+        NOW.set(NOW.get().wrapping_sub(layout.size()));
         unsafe { System.dealloc(pointer, layout) }
     }
 }
@@ -43,12 +46,12 @@ const ALLOWANCE: usize = 32 << 20;
 const LONGEST: Duration = Duration::from_secs(30);
 
 fn measured(name: &str, text: &str) -> ReadResult {
-    let before = NOW.load(Ordering::Relaxed);
-    PEAK.store(before, Ordering::Relaxed);
+    let before = NOW.get();
+    PEAK.set(before);
     let start = Instant::now();
     let result = read(text, &Hints::default(), &Voice::english());
     let took = start.elapsed();
-    let peak = PEAK.load(Ordering::Relaxed) - before;
+    let peak = PEAK.get() - before;
     println!(
         "{name:24} {:9} bytes {:6} shots {:8.1?} {:5.1} MB ({:.1} times)",
         text.len(),

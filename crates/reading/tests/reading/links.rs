@@ -20,6 +20,7 @@ fn stopping() -> impl Strategy<Value = Stopping> {
     prop_oneof![
         Just(Stopping::Word(StoppingWord::Fixed)),
         Just(Stopping::Word(StoppingWord::Unknown)),
+        Just(Stopping::Word(StoppingWord::NotFixed)),
         (2_u32..60, any::<u32>()).prop_map(|(planned_rounds, last)| Stopping::Planned {
             planned_rounds,
             looked_after: LookedAfter::EveryRoundTo(last)

@@ -150,3 +150,24 @@ fn a_disagreeing_average_is_said_with_its_amount() {
     assert_eq!(said.len(), 1);
     assert!(said[0].message.contains("12 more"), "{}", said[0].message);
 }
+
+#[test]
+fn spanish_headings_as_devices_write_them_are_measures() {
+    for (heading, measure) in [
+        ("Desviación", "offline"),
+        ("Dispersión lateral", "offline"),
+        ("Velocidad de cabeza", "club_speed"),
+        ("Ángulo de vuelo", "launch_angle"),
+    ] {
+        let rows = ["Mío;1;3,5", "Mío;1;4,5", "Nuevo;1;5,5", "Nuevo;1;6,5", "Mío;2;4,1", "Nuevo;2;5,1"];
+        let result = plain(&format!("Palo;Ciclo;{heading}\n{}", rows.join("\n")));
+        assert_eq!(result.session.measures, [MeasureId::from(measure)], "{heading}");
+        assert_eq!(result.session.shots.iter().filter_map(|shot| shot.round).max(), Some(2), "{heading}");
+    }
+    // Beside an average it is the spread, as it is in the page's own form of averages.
+    for spread in ["Carry, desviación", "Carry, desv. est."] {
+        let result = plain(&format!("Palo;Golpes;Carry;{spread}\nMío;12;231;9,5\nNuevo;12;235;8,5"));
+        let (_, value) = result.session.summaries[0].values.iter().next().expect("an average");
+        assert_eq!((value.mean, value.sd), (Some(231.0), Some(9.5)), "{spread}");
+    }
+}

@@ -4,10 +4,10 @@ use super::told::Part;
 use crate::format::Subject;
 use crate::phrases::phrase_for;
 use judging::cause::{CauseFacts, Factor, MovedFacts, PartFacts, Span, SpinSourceFacts};
-use session::Session;
 use session::known::Known;
 use session::measure::MeasureId;
 use session::names::short_name;
+use session::{Order, Session};
 use text::Voice;
 use text::names::title;
 use text::{case, cause as say};
@@ -22,6 +22,8 @@ pub(super) struct Speech<'a> {
     pub(super) candidate: String,
     /// Shortened.
     pub(super) baseline: String,
+    /// Of these two.
+    pub(super) order: Order,
 }
 
 impl<'a> Speech<'a> {
@@ -33,6 +35,7 @@ impl<'a> Speech<'a> {
             carry: Subject::of(&Known::Carry.into(), session, voice),
             candidate: name(facts.split.candidate),
             baseline: name(facts.split.baseline),
+            order: order_of(session, [facts.split.baseline, facts.split.candidate]),
             facts,
         }
     }
@@ -96,7 +99,7 @@ impl<'a> Speech<'a> {
 
 /// An interval by its ends, each with its sign.
 pub(super) fn span(subject: &Subject<'_>, sized: &Span) -> String {
-    say::from_to(subject.voice, &subject.signed(sized.low), &subject.signed(sized.high))
+    say::from_to(subject.voice, &subject.end(sized.low, &[0.0]), &subject.end(sized.high, &[0.0]))
 }
 
 pub(super) fn name_of(factor: Factor, voice: &Voice) -> String {
@@ -109,5 +112,15 @@ pub(super) fn name_of(factor: Factor, voice: &Voice) -> String {
         Factor::Rest => say::rest(voice),
         Factor::ClubSpeed => say::club_speed(voice),
         Factor::Smash => say::smash(voice),
+    }
+}
+
+/// In turn over all clubs, but not for these two, is one after the other for them.
+fn order_of(session: &Session, [one, other]: [usize; 2]) -> Order {
+    let rounds = |club: usize| session.shots.iter().filter(move |s| s.build == club).filter_map(|s| s.round);
+    match session.order {
+        Order::Unknown => Order::Unknown,
+        _ if rounds(one).any(|round| rounds(other).any(|there| there == round)) => Order::Interleaved,
+        _ => Order::Blocked,
     }
 }

@@ -19,6 +19,8 @@ pub struct CauseWords {
     pub headline: String,
     /// What the swing did that day; what belongs to both.
     pub detail: String,
+    /// What to take to a coach, by the number through which the gap came; empty where none is named.
+    pub next: String,
     /// What could not be attributed, and what measuring it would settle; one sentence each.
     pub unmeasured: Vec<String>,
     /// What the split is good for, and what it does not say.
@@ -31,6 +33,7 @@ pub(super) fn words(speech: &Speech<'_>, moved: &[Moved], hand: Option<Hand>) ->
     CauseWords {
         headline: headline(speech),
         detail: sentences(&[within_ball_speed(speech), that_day(speech, moved, hand), both(speech, moved)]),
+        next: next(speech),
         unmeasured: unmeasured(speech),
         note: note(speech),
         alternative: alternative(speech),
@@ -81,6 +84,34 @@ fn named(speech: &Speech<'_>, part: &PartFacts) -> String {
         Factor::ClubSpeed => say::through_club_speed(voice, up),
         Factor::Smash => say::through_smash(voice, up),
         Factor::Rest => say::through_rest(voice),
+    }
+}
+
+/// The step after the finding; never a club to buy.
+fn next(speech: &Speech<'_>) -> String {
+    let Speech { voice, facts, .. } = speech;
+    let Some((main, _)) = facts.main() else { return String::new() };
+    match main.factor {
+        Factor::BallSpeed => through_speed(speech),
+        Factor::ClubSpeed => say::next_club_speed(voice),
+        Factor::Smash => say::next_smash(voice),
+        Factor::LaunchAngle | Factor::SpinRate => say::next_launch_or_spin(voice),
+        Factor::LaunchDirection | Factor::SpinAxis => say::next_start_or_curve(voice),
+        Factor::Rest => String::new(),
+    }
+}
+
+/// Whether the club was swung faster or struck better, where club speed says it.
+fn through_speed(Speech { voice, facts, .. }: &Speech<'_>) -> String {
+    let [club, smash] = [Factor::ClubSpeed, Factor::Smash].map(|factor| {
+        facts.part(factor).filter(|part| part.yards.is_clear()).map_or(0.0, |part| part.yards.value.abs())
+    });
+    if club > smash {
+        say::next_club_speed(voice)
+    } else if smash > 0.0 {
+        say::next_smash(voice)
+    } else {
+        say::next_ball_speed(voice)
     }
 }
 
@@ -135,13 +166,16 @@ fn unmeasured(speech: &Speech<'_>) -> Vec<String> {
 
 fn note(speech: &Speech<'_>) -> String {
     let (voice, split) = (speech.voice, &speech.facts.split);
-    let in_turn = speech.session.order == Order::Interleaved;
+    let order = speech.order;
     let not_flown = split.not_flown;
     sentences(&[
         say::note(voice, &shots(voice, split.candidate_shots), &shots(voice, split.baseline_shots)),
         if not_flown > 0 { say::not_flown(voice, &shots(voice, not_flown)) } else { String::new() },
-        if in_turn { String::new() } else { say::not_in_turn(voice) },
-        say::needs_turns(voice),
+        match order {
+            Order::Interleaved => say::through_which(voice),
+            Order::Blocked => sentences(&[say::not_in_turn(voice), say::needs_turns(voice)]),
+            Order::Unknown => sentences(&[say::order_not_known(voice), say::needs_turns(voice)]),
+        },
     ])
 }
 

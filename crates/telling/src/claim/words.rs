@@ -1,14 +1,16 @@
 //! A claim and its retest in plain words. Reads what was decided; accuses nobody.
 
-use crate::case::sentences;
+use crate::case::{Case, sentences};
+use crate::ends::level_text;
 use crate::format::{Subject, chance_of_fittings, number};
 use crate::phrases::phrase_for;
 use judging::Judgment;
 use judging::claim::{ClaimFacts, ClaimKind, Claimed, toward};
+use judging::facts::HowHit;
 use judging::interval::Interval;
 use serde::Serialize;
 use session::Session;
-use session::measure::MeasureId;
+use session::measure::{Margin, MeasureId};
 use session::names::short_name;
 use text::Voice;
 use text::{case, claim as say};
@@ -46,7 +48,7 @@ pub(super) fn words(told: &Told<'_>) -> ClaimWords {
         detail: detail(told, &subject),
         luck: luck(told, &subject),
         price: price(told, &subject),
-        next: next(told.facts.kind, told.voice),
+        next: next(told),
     }
 }
 
@@ -54,21 +56,41 @@ fn headline(told: &Told<'_>, subject: &Subject<'_>) -> String {
     let Told { facts, voice, .. } = *told;
     let claimed = case::gap(voice, &subject.chosen(facts.claimed), &promised_way(told));
     // As the claim counts it: positive is what was promised.
-    let Some(Interval { low, high, .. }) = facts.retest.map(|retest| toward(&retest, facts.claimed)) else {
+    let Some(Interval { low, high, level }) = facts.retest.map(|retest| toward(&retest, facts.claimed))
+    else {
         return say::no_retest(voice, &claimed);
     };
-    let at_most = signed(told, subject, high);
-    let span = if low > 0.0 && !subject.prints_as_zero(low) {
-        case::gap(voice, &subject.span(low, high, None), &promised_way(told))
+    let level = level_text(voice, level);
+    let at_most = end(told, subject, high);
+    let span = if low > 0.0 {
+        case::gap(voice, &subject.span(low, high, Some(facts.claimed.abs())), &promised_way(told))
     } else {
-        say::anything_between(voice, &signed(told, subject, low), &at_most)
+        say::anything_between(voice, &end(told, subject, low), &at_most)
     };
     match facts.kind {
-        ClaimKind::Supported => say::supported(voice, &claimed, &span),
-        ClaimKind::Contradicted if high <= 0.0 => say::no_gain_at_all(voice, &claimed),
-        ClaimKind::Contradicted => say::contradicted(voice, &claimed, &at_most),
-        ClaimKind::NotSettled | ClaimKind::NoRetest => say::not_settled(voice, &claimed, &span),
+        ClaimKind::Supported => say::supported(voice, &claimed, &span, &level),
+        ClaimKind::NothingAgainst => say::nothing_against(voice, &claimed, &span, &level),
+        ClaimKind::TooSmall => {
+            let margin = told.retest.and_then(|judgment| judgment.margin).map_or(0.0, Margin::value);
+            say::promise_too_small(voice, &claimed, &subject.chosen(margin), &span, &level)
+        }
+        ClaimKind::Contradicted if high <= 0.0 => say::no_gain_at_all(voice, &claimed, &level),
+        ClaimKind::Contradicted => say::contradicted(voice, &claimed, &at_most, &level),
+        ClaimKind::NotSettled | ClaimKind::NoRetest => say::not_settled(voice, &claimed, &span, &level),
     }
+}
+
+/// An end of the retest, counted as the claim counts it, on its own side of the claim and of no difference.
+fn end(told: &Told<'_>, subject: &Subject<'_>, toward_claim: f64) -> String {
+    let claimed = told.facts.claimed;
+    let size = if claimed > 0.0 { toward_claim } else { -toward_claim };
+    let lines = [0.0, claimed];
+    if subject.is_nothing(size, &lines) {
+        return case::no_difference(told.voice);
+    }
+    let phrase = phrase_for(told.measure, told.voice);
+    let way = if size > 0.0 { &phrase.more } else { &phrase.less };
+    case::gap(told.voice, &subject.end_amount(size, &lines), way)
 }
 
 /// `more` or `less`, the way the claim goes.
@@ -92,7 +114,7 @@ fn detail(told: &Told<'_>, subject: &Subject<'_>) -> String {
     let numbers = &judgment.pair.numbers;
     let builds = &told.session.builds;
     let name = |build: usize| builds.get(build).map_or_else(String::new, |b| short_name(&b.name));
-    let averages = numbers.candidate.zip(numbers.baseline).map(|(candidate, baseline)| {
+    let pooled = numbers.candidate.zip(numbers.baseline).map(|(candidate, baseline)| {
         say::averages(
             told.voice,
             &name(judgment.candidate),
@@ -103,6 +125,11 @@ fn detail(told: &Told<'_>, subject: &Subject<'_>) -> String {
             &baseline.n.to_string(),
         )
     });
+    // Averages are those of what was compared.
+    let averages = match judgment.pair.compared {
+        Some(_) => Some(Case::of(told.session, judgment, told.voice).averages()),
+        None => pooled,
+    };
     let good_faith = match (told.facts.kind, told.facts.luck_explains) {
         (ClaimKind::Contradicted, Some(true)) => say::luck_can_mislead_that_far(told.voice),
         (ClaimKind::Contradicted, Some(false)) => say::luck_rarely_misleads_that_far(told.voice),
@@ -151,10 +178,17 @@ fn price(told: &Told<'_>, subject: &Subject<'_>) -> String {
     }
 }
 
-fn next(kind: ClaimKind, voice: &Voice) -> String {
-    match kind {
+fn next(told: &Told<'_>) -> String {
+    let voice = told.voice;
+    match told.facts.kind {
         ClaimKind::Supported => say::next_supported(voice),
-        ClaimKind::Contradicted => say::next_contradicted(voice),
+        ClaimKind::Contradicted => match told.retest.map(|judgment| judgment.facts.order) {
+            Some(HowHit::InTurn | HowHit::InTurnNotCompared) => say::next_contradicted_in_turn(voice),
+            Some(HowHit::OneAfterTheOther) => say::next_contradicted(voice),
+            Some(HowHit::NotKnown) | None => say::next_contradicted_order_not_known(voice),
+        },
+        ClaimKind::NothingAgainst => say::next_nothing_against(voice),
+        ClaimKind::TooSmall => say::next_too_small(voice),
         ClaimKind::NotSettled => say::next_not_settled(voice),
         ClaimKind::NoRetest => say::next_no_retest(voice),
     }

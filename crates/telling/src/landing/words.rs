@@ -19,7 +19,7 @@ use text::{landing as say, luck};
 pub struct BuildWords {
     /// Its average miss.
     pub miss: String,
-    /// Chance at this aim, with its interval and the count.
+    /// What was counted at this aim, and what the curve says, each with its interval.
     pub chance: String,
     /// What the best aim would do.
     pub best: String,
@@ -125,11 +125,17 @@ impl Speech<'_> {
         let side = capital(&self.side(build.center.offline));
         let counted = say::counted(voice, build.counted, &shots(voice, build.n), self.is_aimed_off());
         let chance = match build.at_aim {
-            Some(chance) => {
-                let (low, high) = (hundredths(chance.low), hundredths(chance.high));
-                [say::chance(voice, &self.of_100(chance.value), &low, &high), counted]
+            Some(curve) => {
+                let share = build.counted_share;
+                let (low, high) = (hundredths(share.low), hundredths(share.high));
+                let (from, to) = (hundredths(curve.low), hundredths(curve.high));
+                [
+                    counted,
+                    say::counted_share(voice, &self.of_100(share.value), &low, &high),
+                    say::chance(voice, &self.of_100(curve.value), &from, &to),
+                ]
             }
-            None => [counted, say::too_few_for_a_chance(voice)],
+            None => [counted, say::too_few_for_a_chance(voice), String::new()],
         };
         BuildWords {
             miss: say::miss(voice, &side, &self.yards(build.center.carry)),
@@ -168,9 +174,10 @@ impl Speech<'_> {
     /// With nothing to hold a build against.
     fn alone(&self) -> String {
         let most = self.facts.most_hit();
-        match most.and_then(|build| Some((build.build, build.as_aimed?))) {
-            Some((build, chance)) => {
-                say::alone(self.voice, &self.name(build), &self.of_100(chance.value), &self.strip())
+        match most {
+            Some(build) => {
+                let counted = self.of_100(build.counted_as_aimed);
+                say::alone(self.voice, &self.name(build.build), &counted, &self.strip())
             }
             None => say::too_few(self.voice),
         }
@@ -193,12 +200,16 @@ impl Speech<'_> {
             &self.more_or_fewer(pair.gain_of_club.low),
             &self.more_or_fewer(pair.gain_of_club.high),
         );
-        if !best.surely_gains() {
-            return as_aimed;
-        }
-        let would_hit =
-            say::would_hit(self.voice, &self.plain_side(best.aim), &own, &self.of_100(best.chance.value));
-        sentences(&[as_aimed, would_hit])
+        let against = self.facts.counted_against_the_curve().map(|favored| {
+            let other = if favored == pair.baseline { pair.candidate } else { pair.baseline };
+            say::counted_against_the_curve(self.voice, &self.name(favored), &self.name(other))
+        });
+        let would_hit = if best.surely_gains() {
+            say::would_hit(self.voice, &self.plain_side(best.aim), &own, &self.of_100(best.chance.value))
+        } else {
+            String::new()
+        };
+        sentences(&[as_aimed, against.unwrap_or_default(), would_hit])
     }
 
     fn centers(&self, pair: &LandingPair) -> String {

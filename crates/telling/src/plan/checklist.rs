@@ -1,5 +1,6 @@
 //! What to write down for every shot, and why; and what to mind before swinging.
 
+use judging::plan::{PlanFacts, days};
 use serde::Serialize;
 use session::known::Known;
 use session::measure::MeasureId;
@@ -21,7 +22,7 @@ pub struct ToRecord {
     pub needed: bool,
 }
 
-/// Everything worth a column, the most telling first. Judgement, no source.
+/// Everything worth a column, the most telling first. Judgment, no source.
 const WORTH_IT: [(Known, Measure); 7] = [
     (Known::ClubSpeed, Measure::ClubSpeed),
     (Known::BallSpeed, Measure::BallSpeed),
@@ -46,7 +47,21 @@ pub(super) fn checklist(asked: Known, voice: &Voice) -> Vec<ToRecord> {
         .collect()
 }
 
-/// What to mind before swinging.
-pub(super) fn cautions(voice: &Voice) -> Vec<String> {
-    vec![say::warm_up(voice), say::rest(voice), say::stop(voice), say::room(voice)]
+/// What to keep alike for all clubs, what to write down of each, and what to mind before swinging.
+pub(super) fn cautions(facts: &PlanFacts, voice: &Voice) -> Vec<String> {
+    let days = days(facts.balls, facts.minutes);
+    let (balls, minutes) = (facts.balls as usize, facts.minutes.to_string());
+    let split = (days > 1).then(|| say::split_over_days(voice, balls, &minutes, &days.to_string()));
+    split
+        .into_iter()
+        .chain([
+            say::alike(voice),
+            say::of_each_club(voice),
+            say::warm_up(voice),
+            say::rest(voice),
+            say::stop(voice),
+            say::room(voice),
+            say::outdoors(voice),
+        ])
+        .collect()
 }

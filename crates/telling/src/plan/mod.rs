@@ -75,10 +75,10 @@ pub fn plan(request: &PlanRequest, voice: &Voice) -> Result<Plan, Refusal> {
     });
     Ok(Plan {
         builds: names::names(&planned.settled, voice),
+        cautions: checklist::cautions(&planned.facts, voice),
         facts: planned.facts,
         power,
         record: checklist::checklist(planned.settled.measure, voice),
-        cautions: checklist::cautions(voice),
         words,
     })
 }

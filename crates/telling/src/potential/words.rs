@@ -2,13 +2,14 @@
 
 use crate::case::sentences;
 use crate::format::{Subject, shots};
-use judging::potential::{GroupFacts, Improvement, NOTHING, PotentialFacts, Unused};
+use judging::potential::{Change, GroupFacts, NOTHING, PotentialFacts, Unused};
 use serde::Serialize;
 use session::Session;
 use session::known::Known;
 use session::names::short_name;
 use text::Voice;
 use text::potential as say;
+use text::potential::Direction;
 
 /// Sentences about one group.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
@@ -94,26 +95,34 @@ impl<'a> Speech<'a> {
                 &self.spin.value(launch.spin_rate),
                 &shots(voice, group.n),
             ),
-            launch: self.other_launch(&group.best_launch),
-            spin: self.other_spin(&group.best_spin),
+            launch: self.other_launch(group),
+            spin: self.other_spin(group),
             best: self.both_at_their_best(group),
         }
     }
 
-    fn other_launch(&self, better: &Improvement) -> String {
+    fn other_launch(&self, group: &GroupFacts) -> String {
+        let better = &group.best_launch;
         if better.is_nothing() {
             return say::no_better_launch(self.voice, &self.carry.amount(NOTHING));
         }
         let (at, gain) = (self.launch.value(better.at), self.carry.amount(better.gain));
-        say::better_launch(self.voice, &at, better.at_edge, &gain)
+        if better.at_edge {
+            return say::edge_of_launch(self.voice, group.launch_change() == Change::HigherLaunch, &at);
+        }
+        say::better_launch(self.voice, &at, &gain)
     }
 
-    fn other_spin(&self, better: &Improvement) -> String {
+    fn other_spin(&self, group: &GroupFacts) -> String {
+        let better = &group.best_spin;
         if better.is_nothing() {
             return say::no_better_spin(self.voice, &self.carry.amount(NOTHING));
         }
         let (at, gain) = (self.rough_spin(better.at), self.carry.amount(better.gain));
-        say::better_spin(self.voice, &at, better.at_edge, &gain)
+        if better.at_edge {
+            return say::edge_of_spin(self.voice, group.spin_change() == Change::MoreSpin, &at);
+        }
+        say::better_spin(self.voice, &at, &gain)
     }
 
     fn both_at_their_best(&self, group: &GroupFacts) -> String {
@@ -127,6 +136,8 @@ impl<'a> Speech<'a> {
         );
         if best.is_nothing() {
             say::already_best(self.voice, &band, &self.carry.amount(NOTHING))
+        } else if best.at_edge {
+            say::edge_of_both(self.voice, &band)
         } else {
             say::both_at_their_best(self.voice, &band, &self.carry.amount(best.gain))
         }
@@ -143,6 +154,7 @@ impl<'a> Speech<'a> {
             Unused::Nothing => say::nothing_unused(voice, name),
             Unused::InLaunch(gain) => say::unused(voice, name, &self.carry.amount(gain), true),
             Unused::InSpin(gain) => say::unused(voice, name, &self.carry.amount(gain), false),
+            Unused::AtTheEdge(change) => say::unused_at_edge(voice, name, direction(change)),
         };
         let clubs = largest_change.map(|change| say::clubs_changed(voice, &self.carry.amount(change)));
         sentences(&[left, clubs.unwrap_or_default()])
@@ -172,6 +184,15 @@ impl<'a> Speech<'a> {
             ),
             say::group_said(self.voice, name, now, launch, spin, best),
         ])
+    }
+}
+
+fn direction(change: Change) -> Direction {
+    match change {
+        Change::HigherLaunch => Direction::HigherLaunch,
+        Change::LowerLaunch => Direction::LowerLaunch,
+        Change::MoreSpin => Direction::MoreSpin,
+        Change::LessSpin => Direction::LessSpin,
     }
 }
 

@@ -27,7 +27,7 @@ struct Effect {
     spin: f64,
 }
 
-/// A driver in a good amateur's hands, one shot in twelve a mishit, hit in turns of three; carry as the ball flew, with
+/// A driver in a good amateur's hands, one shot in twelve a mishit, hit in sets of three; carry as the ball flew, with
 /// ball and device of its own.
 fn session(dice: &mut Dice, rounds: usize, effect: Effect) -> Session {
     let mut session = empty("carry", 2);
@@ -164,6 +164,36 @@ fn a_known_cause_is_named() {
     assert!(held >= 6 * 112, "{held} of {} parts", 6 * sessions);
 }
 
+/// What a golfer takes to a coach follows the number that is named; where none is, nothing is advised.
+#[test]
+fn the_next_step_follows_the_cause_and_is_never_a_club_to_buy() {
+    let of = |seed, effect| split(&session(&mut Dice::seeded(seed), 10, effect));
+    let cases = [
+        (Effect { club_speed: 4.0, ..Effect::default() }, Factor::BallSpeed, "swung at another speed"),
+        (Effect { smash: 0.05, ..Effect::default() }, Factor::BallSpeed, "mark the face"),
+        (
+            Effect { spin: 1_400.0, ..Effect::default() },
+            Factor::SpinRate,
+            "tee height, the strike on the face, then loft",
+        ),
+        (
+            Effect { launch: -6.0, ..Effect::default() },
+            Factor::LaunchAngle,
+            "tee height, the strike on the face, then loft",
+        ),
+    ];
+    for (effect, factor, step) in cases {
+        let found = of(3, effect);
+        assert_eq!(found.split.main, Some(factor), "{step}");
+        assert!(found.words.next.contains(step), "{}", found.words.next);
+        assert!(!found.words.next.contains("buy"), "{}", found.words.next);
+    }
+    let equal: Vec<_> =
+        (0..20).map(|seed| of(seed, Effect::default())).filter(|found| found.split.main.is_none()).collect();
+    assert!(equal.len() > 15);
+    assert!(equal.iter().all(|found| found.words.next.is_empty()));
+}
+
 #[test]
 fn what_is_said_in_full() {
     let effect = Effect { club_speed: 3.0, spin: 900.0, ..Effect::default() };
@@ -209,4 +239,34 @@ fn delivery_and_strike_are_told_where_measured() {
     assert!(strike.facts.effect.low < -700.0 && strike.facts.effect.high > -900.0);
     assert!(found.words.detail.contains("The path went more from out to in"), "{}", found.words.detail);
     assert!(!found.words.unmeasured.iter().any(|said| said.contains("Where on the face")));
+}
+
+/// Nothing may be called a clear part where it is said that nothing clearly accounts for the gap, nor the other way.
+#[test]
+fn what_is_clear_is_clear_at_one_level() {
+    let mut dice = Dice::seeded(11);
+    let mut unclear = 0;
+    for rounds in [3, 4, 5, 6] {
+        for club_speed in [0.6, 1.0, 1.5] {
+            let effect = Effect { club_speed, ..Effect::default() };
+            let told = split(&session(&mut dice, rounds, effect));
+            let gap = told.split.gap;
+            let clear = |part: &&telling::cause::Part| {
+                part.facts.factor != Factor::Rest
+                    && part.facts.yards.value * gap > 0.0
+                    && !part.words.contains("no clear part")
+            };
+            let none_accounts = told.words.headline.contains("clearly accounts for it");
+            if none_accounts {
+                assert_eq!(told.parts.iter().filter(clear).count(), 0, "{}", told.words.headline);
+                unclear += 1;
+            }
+            for moved in &told.swing {
+                let is_clear = moved.facts.change.low > 0.0 || moved.facts.change.high < 0.0;
+                assert_eq!(is_clear, !moved.words.contains("no clear difference"), "{}", moved.words);
+            }
+            assert!(told.words.note.contains("99\u{a0}% interval"), "{}", told.words.note);
+        }
+    }
+    assert!(unclear > 0, "no session is unclear");
 }

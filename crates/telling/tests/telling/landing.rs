@@ -170,3 +170,46 @@ fn few_shots_and_wrong_requests() {
         assert!(!refusal.remedy.is_empty());
     }
 }
+
+/// Shots with these places sideways, all as long.
+fn places(builds: [&[f64]; 2]) -> Session {
+    let mut session = empty("carry", 2);
+    session.measures.push("offline".into());
+    session.order = Order::Interleaved;
+    for (build, offline) in builds.iter().enumerate() {
+        for (at, x) in offline.iter().enumerate() {
+            let values = vec![Some(250.0 + (at % 5) as f64), Some(*x)];
+            session.shots.push(Shot { build, round: None, number: None, values, ..Shot::default() });
+        }
+    }
+    session
+}
+
+/// 23 of 30 on a fairway of 30 yards and three mishits far off, against 22 of 30 and none.
+fn three_mishits() -> Session {
+    let on = |n: usize| (0..n).map(|at| [-8.0, 3.0, 9.0, -4.0, 0.0][at % 5]);
+    let missed = |n: usize, by: f64| (0..n).map(move |at| if at % 2 == 0 { by } else { -by });
+    let own: Vec<f64> = on(23).chain(missed(4, 17.0)).chain([75.0, -80.0, 70.0]).collect();
+    let other: Vec<f64> = on(22).chain(missed(8, 16.5)).collect();
+    places([&own, &other])
+}
+
+#[test]
+fn three_mishits_do_not_turn_the_order_around_unsaid() {
+    let landing = shown(&three_mishits());
+    let [own, other] = &landing.builds[..] else { panic!("two clubs") };
+    assert!(own.facts.counted > other.facts.counted);
+    let curve = |of: &telling::landing::BuildLanding| of.facts.as_aimed.expect("a chance").value;
+    assert!(curve(own) < curve(other), "the curve has them the other way round");
+    assert!(
+        own.words.chance.starts_with("23 of 30 shots landed on it. That is 77 of 100"),
+        "{}",
+        own.words.chance
+    );
+    assert!(landing.words.headline.starts_with("These shots do not settle"), "{}", landing.words.headline);
+    assert!(
+        landing.words.detail.contains("Counted, more shots with Own driver landed on it"),
+        "{}",
+        landing.words.detail
+    );
+}

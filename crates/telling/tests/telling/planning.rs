@@ -87,6 +87,24 @@ fn the_words_of_a_plan() {
 }
 
 #[test]
+fn a_plan_says_what_to_keep_alike_what_to_mind_and_when_it_is_too_much_for_a_day() {
+    let usual = planned(&request(2));
+    let said = usual.cautions.join(" ");
+    for asked in ["same ball", "tee height", "mat or grass", "aim", "loft, length, lie and grip"] {
+        assert!(said.contains(asked), "{asked}: {said}");
+    }
+    for minded in ["Warm up", "hurts", "down the range", "thunder", "heat"] {
+        assert!(said.contains(minded), "{minded}: {said}");
+    }
+    assert!(usual.facts.balls <= 100 && usual.facts.minutes <= 90);
+    assert!(!said.contains("days"), "{said}");
+    let long = planned(&PlanRequest { rounds: Some(60), set: Some(5), ..request(2) });
+    assert_eq!((long.facts.balls, long.cautions.len()), (610, usual.cautions.len() + 1));
+    assert!(long.cautions[0].starts_with("610 balls in about 525 minutes"), "{}", long.cautions[0]);
+    assert!(long.cautions[0].contains("over 7 days"), "{}", long.cautions[0]);
+}
+
+#[test]
 fn what_is_no_plan_is_refused_with_its_place() {
     let good = request(2);
     let bad = [
@@ -153,7 +171,7 @@ fn shots_are_followed_to_the_end_and_become_a_session_that_answers() {
     let plan = planned(&asked);
     let start = where_it_stands(&asked, Vec::new(), Vec::new());
     assert_eq!((start.facts.hit, start.facts.of), (0, 24));
-    assert_eq!(start.words.place, "Round 1 of 4, shot 1 of 3");
+    assert_eq!(start.words.place, "Lap 1 of 4, shot 1 of 3");
     assert!(start.facts.turn.is_some_and(|turn| turn.change && !turn.rest));
     let under_way = where_it_stands(&asked, hit(&plan, 7, 6.0), Vec::new());
     let turn = under_way.facts.turn.clone().expect("not over");
@@ -188,7 +206,7 @@ fn a_look_is_due_once_and_an_early_one_makes_the_answer_stricter() {
     let uncovered = level(&[look(3, true)]);
     assert!((uncovered.0 - 0.99).abs() < 1e-12);
     let question = where_it_stands(&asked, hit(&plan, 20, 6.0), vec![look(3, true)]).facts.question;
-    assert_eq!(question.stopping, Stopping::Word(StoppingWord::Unknown));
+    assert_eq!(question.stopping, Stopping::Word(StoppingWord::NotFixed));
     let planned_rounds = Stopping::Planned { planned_rounds: 6, looked_after: LookedAfter::Rounds(vec![3]) };
     assert_eq!(taken.facts.question.stopping, planned_rounds);
 }

@@ -181,3 +181,21 @@ fn what_cannot_be_flown_is_refused_with_a_remedy() {
     let refusal = in_standard_air(&AirRequest { session: good, conditions }).unwrap_err();
     assert_eq!((refusal.kind.as_str(), refusal.place.as_str()), ("not_conditions", "conditions.temperature"));
 }
+
+#[test]
+fn no_gain_is_named_where_the_search_ends() {
+    // A driver's carry still rises with the launch where the window ends.
+    let driver = Launch { ball_speed: 160.0, launch_angle: 11.0, spin_rate: 1_900.0, ..LOW_AND_SPINNY };
+    let found = found(&session(3, 20, driver, 1.0));
+    let own = found.groups.iter().find(|group| group.facts.build == Some(0)).expect("the baseline");
+    assert!(own.facts.best_launch.at_edge && own.facts.best.at_edge, "{own:?}");
+    for said in [&found.words.headline, &own.words.launch, &own.words.best] {
+        assert!(!said.contains("more."), "{said}");
+    }
+    assert!(
+        found.words.headline.contains("a higher launch alone would carry farther"),
+        "{}",
+        found.words.headline
+    );
+    assert!(found.words.headline.contains("no gain is named"), "{}", found.words.headline);
+}

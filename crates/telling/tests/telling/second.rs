@@ -77,13 +77,16 @@ fn is(effect: &Effect, kind: DecisionKind) -> bool {
 fn a_hint_that_did_more_than_the_club_is_said_to() {
     let found = second(&made(1, 15, -150.0, -900.0, 0.0, 250.0)).unwrap();
     assert!(
-        found.words.headline.starts_with("The change to 'after' moved spin rate more than Driver B did"),
+        found
+            .words
+            .headline
+            .starts_with("The change to “after” made more difference to spin rate than Driver B did"),
         "{}",
         found.words.headline
     );
     let club = second(&made(2, 15, -1_400.0, 100.0, 0.0, 250.0)).unwrap();
     assert!(
-        club.words.headline.starts_with("Driver B moved spin rate more than the change"),
+        club.words.headline.starts_with("Driver B made more difference to spin rate than the change"),
         "{}",
         club.words.headline
     );

@@ -46,7 +46,7 @@ fn what_was_not_hit_in_turn_has_no_plan_to_keep() {
     let session = one_after_the_other("carry", &[12, 12], &[250.0, 252.0], 5.0);
     let report = answer(session, planned(6, LookedAfter::EveryRoundTo(3)));
     alike((estimate(&report).level, estimate(&report).equivalence.level), OPEN);
-    assert!(report.trust.iter().any(|f| f.seen == Seen::NotFixed));
+    assert!(report.trust.iter().any(|f| f.seen == Seen::NotOfThePlan { rounds: 0, planned: 6 }));
 }
 
 #[test]
@@ -90,8 +90,12 @@ fn the_plan_and_the_round_are_told_in_their_places() {
 fn an_open_end_is_told_and_a_fixed_one_is_not() {
     let session = || in_turn("carry", 4, &[250.0, 252.0], 5.0);
     let open = Question { stopping: Stopping::Word(StoppingWord::Unknown), ..asking("carry") };
-    let told = |question| answer(session(), question).trust.iter().any(|f| f.seen == Seen::NotFixed);
-    assert!(told(open) && !told(asking("carry")));
+    let not = Question { stopping: Stopping::Word(StoppingWord::NotFixed), ..asking("carry") };
+    let told = |question, seen| answer(session(), question).trust.iter().any(|f| f.seen == seen);
+    // Nobody said it is not the same as somebody saying no.
+    assert!(told(open.clone(), Seen::FixedNotSaid) && !told(open, Seen::NotFixed));
+    assert!(told(not.clone(), Seen::NotFixed) && !told(not, Seen::FixedNotSaid));
+    assert!(!told(asking("carry"), Seen::NotFixed) && !told(asking("carry"), Seen::FixedNotSaid));
 }
 
 #[test]

@@ -2,6 +2,7 @@
 
 use crate::made::{also, around, blocks, close, noise, rounds, set_aside};
 use crate::support::{answer, asking, in_turn, one_after_the_other};
+use judging::analysis::PartOf;
 use judging::trust::{Seen, Weight};
 use session::question::Question;
 use session::{Order, Session};
@@ -18,7 +19,7 @@ fn seen(session: Session, measure: &str) -> Vec<Seen> {
 
 fn order_of(seen: &[Seen]) -> Option<(Order, u32)> {
     seen.iter()
-        .find_map(|s| if let Seen::Order { order, rounds } = s { Some((*order, *rounds)) } else { None })
+        .find_map(|s| if let Seen::Order { order, rounds, .. } = s { Some((*order, *rounds)) } else { None })
 }
 
 #[test]
@@ -228,7 +229,7 @@ fn twice_the_shots_are_unequal_and_one_less_is_not_whichever_build_has_more() {
 fn shots_set_aside_are_counted_build_by_build() {
     let mut session = in_turn("carry", 4, &[250.0, 252.0, 251.0], 5.0);
     set_aside(&mut session, |at, shot| shot.build == 2 || (shot.build == 1 && at < 5));
-    let by_build = vec![0, 2, 12];
+    let by_build = [0, 2, 12].map(|shots| PartOf { shots, of: 12 }).to_vec();
     assert!(seen(session.clone(), "carry").contains(&Seen::LeftOut { by_build }));
     session.shots.iter_mut().for_each(|shot| shot.left_out = None);
     assert!(!seen(session, "carry").iter().any(|s| matches!(s, Seen::LeftOut { .. })));

@@ -1,5 +1,6 @@
 //! What others wrote of what is shipped, with the texts of their licenses: beside the site, and in the package.
 
+mod models;
 mod shipped;
 mod texts;
 
@@ -34,7 +35,7 @@ pub(crate) fn write_package() -> Result<()> {
 
 /// Writes the file of the site.
 pub(crate) fn write_site() -> Result<()> {
-    fs::write(root().join(SITE), page(&[wasm()?, scripts()?, worker()?, tools()?]))?;
+    fs::write(root().join(SITE), page(&[wasm()?, scripts()?, worker()?, tools()?, photo_models()?]))?;
     Ok(())
 }
 
@@ -47,6 +48,7 @@ pub(crate) fn check() -> Result<()> {
     let mut site = crates.clone();
     site.extend(imported(&root().join("web/src"))?);
     site.extend(marked(&read(WORKER)?).iter().map(|folder| folder.replace("node_modules/", "")));
+    site.extend(models::packages()?.into_iter().map(|package| package.name));
     let mut lacking = faults(&read(SITE)?, &site);
     lacking.extend(faults(&read(PACKAGE)?, &crates));
     println!("   {} crates, {} npm packages at least", crates.len(), site.len() - crates.len());
@@ -60,6 +62,10 @@ fn wasm() -> Result<Part> {
 
 fn scripts() -> Result<Part> {
     Ok(Part { title: "In the scripts", packages: shipped::npm(&shipped::bundled()?)? })
+}
+
+fn photo_models() -> Result<Part> {
+    Ok(Part { title: "In the models that read photos", packages: models::packages()? })
 }
 
 fn worker() -> Result<Part> {
@@ -77,7 +83,7 @@ fn page(parts: &[Part]) -> String {
         "# Licenses\n\nStraight Answer itself is licensed under MIT or Apache-2.0, as you like. It ships what others wrote:\n",
     );
     let mut texts: Vec<&str> = Vec::new();
-    for part in parts {
+    for part in parts.iter().filter(|part| !part.packages.is_empty()) {
         write!(page, "\n## {}\n\n", part.title).expect("a string takes text");
         for Package { name, version, license, texts: own } in &part.packages {
             let numbers = own.iter().map(|text| {

@@ -1,11 +1,8 @@
-/** What each look that a plan holds costs: how sure the answer must be there. */
+/** What each look that a plan holds costs: the level of its interval. */
 import { html, type TemplateResult } from "lit";
 import type { Plan } from "../../core/planner.js";
-import { number, withUnit } from "../../format/values.js";
+import { levelOf } from "../../format/values.js";
 import { say } from "../../text/say.js";
-
-/** A look as early as this can only be passed by a difference that nobody hits. */
-const SUREST = 0.9999;
 
 export const looksView = ({ looks }: Plan): TemplateResult => html`
   <details class="fair-looks">
@@ -16,7 +13,7 @@ export const looksView = ({ looks }: Plan): TemplateResult => html`
       <tbody>
         ${looks.map(
           ({ after_round, level }) => html`
-            <tr><th scope="row">${after_round}</th><td>${level > SUREST ? say("fair-surest", { level: number(SUREST * 100, 2) }) : withUnit(number(level * 100, 2), "%")}</td></tr>`,
+            <tr><th scope="row">${after_round}</th><td>${levelOf(level)}</td></tr>`,
         )}
       </tbody>
     </table>

@@ -9,8 +9,8 @@ import {
   goalsFor,
   type MeasureView,
   measureView,
-  percent,
   plain,
+  share,
   typedNumber,
   unitName,
   withUnit,
@@ -235,8 +235,8 @@ function lengths(plan: Plan, measures: readonly Measure[]): TemplateResult {
     say("fair-lengths-each", {
       rounds: row.rounds,
       minutes: row.minutes,
-      margin: share(row.margin_found),
-      double: share(row.double_found),
+      margin: counted(row.margin_found),
+      double: counted(row.double_found),
     }),
   );
   return html`
@@ -258,12 +258,12 @@ function lengths(plan: Plan, measures: readonly Measure[]): TemplateResult {
     </figure>`;
 }
 
-const share = (chance: number | null): string => (chance === null ? "–" : percent(chance));
+const counted = (chance: number | null): string => (chance === null ? "–" : share(chance));
 
 const lengthRow = (row: Length): TemplateResult => html`
   <tr class=${row.is_plan ? "is-plan" : ""}>
     <th scope="row">${row.rounds}${row.is_plan ? html`<span class="visually-hidden"> ${say("fair-this-plan")}</span>` : nothing}</th>
-    <td class="balls">${row.balls}</td><td>${row.minutes}</td><td>${share(row.margin_found)}</td><td>${share(row.double_found)}</td><td>${share(row.same)}</td>
+    <td class="balls">${row.balls}</td><td>${row.minutes}</td><td>${counted(row.margin_found)}</td><td>${counted(row.double_found)}</td><td>${counted(row.same)}</td>
   </tr>`;
 
 function record(plan: Plan, { record: chosen }: FairState, actions: FairActions): TemplateResult {

@@ -1,6 +1,8 @@
 ### A claim held against a retest, and days put together.
 
-claim-supported = Supported
+claim-supported = Holds up
+claim-nothing_against = Nothing against it
+claim-too_small = Too small to hold up
 claim-contradicted = Contradicted
 claim-not_settled = Not settled
 claim-no_retest = No retest yet

@@ -1,4 +1,4 @@
-### What the frame on somebody else's page says around the page itself.
+### What the frame on somebody else’s page says around the page itself.
 
 embed-consent = What the site around this frame may see
 embed-agree = Let { $host } see the answer. Your shots stay in this frame.

@@ -1,7 +1,7 @@
 ### The grid and the form of averages.
 
 entry-club = Club { $number }
-entry-round = Round
+entry-round = Lap
 heading-shots = Shots
 heading-of-which = Of which
 heading-average = { $measure } average
@@ -50,4 +50,4 @@ averages-average = Average
 averages-average-of = Average { $measure } of { $name }
 averages-scatter = ± scatter (SD)
 averages-scatter-of = Scatter of { $measure } of { $name }
-averages-no-count = This is no number of shots.
+averages-no-count = That is not a number of shots.

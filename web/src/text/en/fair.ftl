@@ -2,7 +2,7 @@
 
 ## The plan
 
-fair-waits = The plan from the link waits: a test is under way on this device. Finish it or forget it, then the plan opens.
+fair-waits = A test is under way on this device. Finish it or forget it, then the plan from the link opens.
 fair-my-driver = My driver
 fair-new-driver = New driver
 fair-new-driver-n = New driver { $number }
@@ -12,7 +12,7 @@ fair-share-title = A fair test
 fair-not-taken = The device did not take it. Copy the link instead.
 fair-sent = This plan came with the link.
 fair-sent-help = Look it over, then start it on this phone.
-fair-help = Decide before the first ball what counts. Then hit the clubs in turn and keep every shot.
+fair-help = Decide before the first ball what counts. Then hit the clubs in turn and keep every shot. A lap is once through all the clubs, a few shots with each.
 fair-the-club = The club
 fair-the-clubs = The clubs, yours first
 fair-club-name = Name of club { $number }
@@ -20,25 +20,25 @@ fair-club-out = Take out club { $number }
 fair-add-club = Add a club
 fair-same-club = One club under two labels, to see what luck does
 fair-what-counts = What counts
-fair-better = Better is
+fair-better = What would be better
 fair-margin = Smallest difference that matters
-fair-rounds-of = Rounds of { n-shots }
-fair-round-less = One round less
-fair-round-more = One round more
+fair-rounds-of = Laps of { n-shots } with each club
+fair-round-less = One lap less
+fair-round-more = One lap more
 fair-look = Look at the answer
 fair-look-when = When to look at the answer
-fair-look-halfway = Halfway and at end
+fair-look-halfway = Halfway and at the end
 fair-look-at_end = Only at the end
-fair-look-every_round = After every round
+fair-look-every_round = After every lap
 fair-more = More choices
-fair-set = Shots in a row with one club
-fair-set-label = Shots in a row
+fair-set = Shots in a set: in a row with one club
+fair-set-label = Shots in a set
 fair-warm = Warm-up shots, not counted
 fair-warm-label = Warm-up shots
 fair-spread = How far your shots scatter
 fair-earlier = Take the scatter from the session on this page
-fair-drawn = Draw the order in each round
-fair-seed = Drawn from the number
+fair-drawn = Draw the order in each lap by lot
+fair-seed = The number the draw starts from
 fair-start = Start the test on this phone
 fair-print = Print the sheet
 fair-copy-link = Copy the plan as a link
@@ -46,33 +46,32 @@ fair-share-plan = Share the plan…
 fair-kept-note = Once started, every shot is kept on this device, and only here, until you forget it.
 fair-lengths = How often a true difference is found, by the length of the test
 fair-lengths-alternative = Found with a true difference of { $margin } and of { $double }. { $each }.
-fair-lengths-each = { $rounds } rounds, { $minutes } minutes: { $margin } and { $double }
+fair-lengths-each = { $rounds } laps, { $minutes } minutes: { $margin } and { $double }
 fair-lengths-tick = { $tenths } of 10
 fair-lengths-table = What shorter and longer tests would show
-fair-rounds = Rounds
+fair-rounds = Laps
 fair-balls = Balls
 fair-minutes = Minutes
-fair-same = Same
-fair-same-note = Same: how often truly equal clubs are called the same within { $margin }.
+fair-same = The same
+fair-same-note = The same: how often truly equal clubs are called the same within { $margin }.
 fair-this-plan = (this plan)
 fair-record = Write down for every shot
 fair-looks = What each look costs
-fair-looks-help = An early look must be surer than the last, so that all of them together are wrong no more often than a single one.
-fair-after-round = After round
-fair-how-sure = How sure it must be
-fair-surest = more than { $level } %
+fair-looks-help = An early look is held to a wider interval than the last, so that all of them together are wrong no more often than a single one.
+fair-after-round = After lap
+fair-how-sure = Interval that decides
 
 ## The sheet on paper
 
 sheet-title = A fair test: { $clubs }
 sheet-against = against
 sheet-before = Before: { $count } warm-up shots, not counted. { $cautions }
-sheet-round = Round
+sheet-round = Lap
 sheet-club = Club
 sheet-shot = Shot { $number }
 sheet-look = look before
 sheet-cells = In each cell: { $measures }. Write every shot down; mark a mishit with m.
-sheet-felt = Which felt straighter? ________ longer? ________ easier? ________ Look liked best: ________ sound: ________ (before any average is worked out)
+sheet-felt = Before any average is worked out: which felt straighter? ________ longer? ________ easier to hit? ________ Which looks best? ________ sounds best? ________
 
 ## The log
 
@@ -82,8 +81,8 @@ log-warm-up = Warm up: { $count } { $count ->
    *[other] balls
   }
 log-warm-up-free = Warm up as you like
-log-warm-up-help = They do not count. Use any of the clubs, or all of them. Stop if anything hurts, and mind who stands near.
-log-warm = I am warm
+log-warm-up-help = These do not count. Use any of the clubs, or all of them. Stop if anything hurts, mind who stands near or down the range, and leave at the first thunder.
+log-warm = I’m warmed up
 log-rest = Rest two minutes first. Drink something.
 log-take = Take this club.
 log-change = Change the club.
@@ -117,11 +116,11 @@ log-not-kept = This device does not keep the shots.
 log-not-kept-why = Its store is full or blocked, as in a private window.
 log-not-kept-help = They stay on the screen: leave this page open, and save the shots as a file when you are done.
 paste-no-room = These are { $count } shots; this set has room for { $room }.
-paste-refused = The browser did not hand over the clipboard. Paste into the field instead.
+paste-refused = The browser did not let the page read what you copied. Paste into the field instead.
 paste-nothing = There is nothing to paste.
 paste-row-has = Row { $row } has { $count } values; { $wanted } are written down for each shot, in the order shown.
 paste-there-are = There are { $count } values; { $wanted } are written down for each shot, in the order shown.
-paste-no-number = “{ $cell }” is no number.
+paste-no-number = “{ $cell }” is not a number.
 
 ## The face of the club
 

@@ -1,6 +1,6 @@
 ### Where they land, club or swing, what could be carried, before and after, the weather.
 
-## The golfer's hand
+## The golfer’s hand
 
 hand = You play
 hand-right = Right-handed
@@ -19,7 +19,7 @@ short-right = { $size } R
 landing-caption = { $unit ->
     [m] Meters
    *[yd] Yards
-} from the tee and to each side. Ovals hold about half and nine tenths of a club's shots. Drag the aim line, or step it with the arrow keys: the shots move with it.
+} from the tee and to each side. Ovals hold about half and nine tenths of a club’s shots. Drag the aim line, or step it with the arrow keys: the shots move with it.
 fairway-width = Width of the fairway
 
 ## Club or swing
@@ -30,7 +30,7 @@ belongs-unexplained = Not explained
 cause-rests = What each part rests on
 cause-swing = How the club came to the ball
 cause-spin = What that does to spin and curve, roughly
-cause-spin-note = From a rigid head and a rolling ball, good to 30 %: which way, and which is larger, not how much.
+cause-spin-note = From a rigid head and a rolling ball, right to about 30 %: it says which way and which is larger, not how much.
 cause-unmeasured = What was not measured
 cause-shorter = { $club } shorter
 cause-longer = longer
@@ -45,7 +45,7 @@ part-inner = of it: { $name }
 
 map-for = The map for the ball speed of
 potential-before = Before anything is changed
-potential-best = Best, to { $size }
+potential-best = Within { $size } of the best
 potential-caption = Carry in { $unit } at { $speed } of ball speed, as modeled. Each small mark is a shot at its own launch and spin, the large one the average.
 axis-launch = Launch angle
 axis-spin = Spin, rpm
@@ -64,7 +64,7 @@ change-called-before = Called before it
 change-called-after = Called after it
 change-club = The club
 change-condition = { $before } to { $after }
-change-interaction = The club, after against before
+change-interaction = Did the club do more after it than before?
 change-bars = Bars for { $measure }. { $each }
 change-bar = { $name }: { $value }, from { $low } to { $high }.
 change-caption = The bar is what these shots show, the thin line where the truth may lie.

@@ -1,6 +1,6 @@
 ### How far luck reaches.
 
-luck-help = With your very own shots: what a few of them, shown alone, would have said.
+luck-help = With these very shots: what a few of them, shown alone, would have said.
 luck-shown = Shots shown with each club
 luck-chosen = How they were chosen
 luck-in_a_row = In a row, as hit

@@ -1,6 +1,8 @@
 ### The numbers behind the answer, as a textbook would print them.
 
 numbers-help = All gaps are the other club minus yours. The tables are plain textbook results; the answer above is held to wider limits.
+# The file of the full methods page in this language.
+numbers-methods-page = ./methods-full.html
 numbers-methods = How the answer is found (opens beside this page)
 numbers-each = { $measure }: each club
 numbers-comparison = { $measure }: the comparison
@@ -15,8 +17,8 @@ numbers-method-welch = All shots
 numbers-method-welch-term = Welch
 numbers-method-yuen = Typical shot, mishits aside
 numbers-method-yuen-term = Yuen, 20 % trimmed
-numbers-method-round = Within rounds
-numbers-method-round-term = round model
+numbers-method-round = Within laps
+numbers-method-round-term = laps as blocks
 numbers-gap = Gap
 numbers-gap-term = difference of averages
 numbers-may-lie-from = It may lie from
@@ -28,7 +30,7 @@ numbers-gap-in-uncertainties = Gap in uncertainties
 numbers-gap-in-uncertainties-term = t
 numbers-informing = Shots that inform it
 numbers-informing-term = degrees of freedom
-numbers-equal-show = Equal clubs show it
+numbers-equal-show = Equal clubs show at least that
 numbers-equal-show-term = p, two-sided
 numbers-scatter-ratio = Scatter, other club against yours
 numbers-scatter-ratio-value = { $ratio }; it may lie from { $low } to { $high }
@@ -40,9 +42,9 @@ numbers-allowed = Allowed for warming up and tiring
 numbers-allowed-term = at each end
 numbers-interval-of = { $level } interval
 numbers-interval-of-widened = { $level } interval, widened
-numbers-equal-such = Equal clubs show such a gap
+numbers-equal-such = Equal clubs show at least such a gap
 numbers-equal-such-term = of sessions like this
 numbers-detectable = A session like this finds, 8 times in 10
 numbers-detectable-term = or more, detectable difference
-numbers-settle = To settle it, hit in turn
+numbers-settle = 8 of 10 tests in turn would tell with
 numbers-settle-term = with each club

@@ -6,6 +6,7 @@ page-title = Straight Answer: do these two clubs really differ?
 lead = Do two clubs really perform differently, or was it luck?
 promise = Nothing leaves this device.
 your-shots = Your shots
+their-shots = The shots in this link
 opening = Opening…
 loading = Loading…
 working = Working it out…
@@ -14,9 +15,11 @@ fair-line = Plan it, hit in turn, log each shot
 claim-title = Check a claim, or put days together
 claim-line = Does a fitting’s promise hold?
 footer-average = An average of a few shots says little. This page counts every shot, and says so when they cannot tell.
-footer-paper = How the answer is found: every shot counts, clubs hit in turn are compared round by round, and intervals are wider than a textbook’s where the order of hitting or the way of stopping asks for it. The methods page of Straight Answer has the formulas, their sources and their measured error rates.
+footer-paper = How the answer is found: every shot counts, clubs hit in turn are compared lap by lap, and intervals are wider than a textbook’s where the order of hitting or the way of stopping asks for it. The methods page of Straight Answer has the formulas, their sources and their measured error rates.
 footer-kept = Your shots stay in this page and are gone when you close it; only a test that you log is kept on this device, until you forget it.
 show-meters = Meters
+show-kilometers-an-hour = km/h
+show-miles-an-hour = mph
 show-yards = Yards
 # The file of the methods page in this language.
 methods-page = ./methods.html
@@ -41,8 +44,8 @@ n-characters = { $count } { $count ->
    *[other] characters
   }
 n-rounds = { $count } { $count ->
-    [one] round
-   *[other] rounds
+    [one] lap
+   *[other] laps
   }
 n-rows = { $count } { $count ->
     [one] row
@@ -68,12 +71,12 @@ side-shorter = shorter
 side-longer = longer
 side-slower = slower
 side-faster = faster
-side-left = further left
-side-right = further right
+side-left = farther left
+side-right = farther right
 side-lower = lower
 side-higher = higher
 role-build = Club
-role-round = Round
+role-round = Lap
 role-number = Shot number
 role-time = Time
 role-count = Number of shots
@@ -103,17 +106,19 @@ give-help = One row for each shot, and a column that says which club. A copied t
 give-read = Read these shots
 paste = Paste
 choose-file = Choose a file
+choose-file-or-photo = Choose a file or a photo
+photo-title = Your photo
 try-title = No shots at hand? Try an invented session
 type-shots = Type shots one by one
 enter-averages = Only averages? Enter them
 example-fair = Fair test, equal drivers
-example-fair-truth = Hit in turns. In truth the two are the same.
+example-fair-truth = Hit in turn. In truth the two are the same.
 example-twelve = Fair test, one is longer
-example-twelve-truth = Hit in turns. In truth one carries { $unit ->
+example-twelve-truth = Hit in turn. In truth one carries { $unit ->
     [m] 11 meters
    *[yd] 12 yards
 } more.
-example-floor = The sales floor
+example-floor = At the shop
 example-floor-truth = Five cold shots with the old club, then thirty with the new one. In truth they are the same.
 example-name = Invented example: { $title }
 sample-mine = Mine
@@ -133,7 +138,7 @@ see-answer = See the answer
 
 empty-text = There is nothing here yet.
 empty-text-remedy = Paste the shots of two clubs, choose a file, or try an example below.
-clipboard-refused = The browser did not hand over the clipboard.
+clipboard-refused = The browser did not let the page read what you copied.
 clipboard-refused-remedy = Hold your finger on the field and choose Paste.
 example-not-loaded = This example could not be loaded.
 example-not-loaded-remedy = You seem to be offline. Your own shots can still be read: paste them here.
@@ -184,7 +189,7 @@ columns-unused = { $count ->
 }
 columns-help = Tap one to correct it.
 column-with-unit = { $name } ({ $unit })
-club-unnamed = Build { $number }
+club-unnamed = Club { $number }
 column-n = column { $number }
 please-check = please check
 column-holds = What “{ $heading }” holds
@@ -235,6 +240,7 @@ stand-as-how = How shots stand in the text
 layout-rows = one row for each shot
 layout-blocks = blocks, each under its club’s name
 layout-column_per_build = one column for each club
+layout-row_per_build = one row for each club, its shots in it
 layout-side_by_side = clubs side by side
 layout-column_after_column = columns one below the other
 layout-averages = averages, one row for each club
@@ -281,6 +287,7 @@ add-file = Add a file
 
 counts-title = What counts
 which-yours = Which club is yours?
+which-theirs = Which club is the sender’s own?
 whichever = Whichever leads
 whichever-now = Whichever leads ({ $name })
 against = Hold against it
@@ -292,21 +299,30 @@ margin-label = Smallest difference that would matter to you
 margin-less = { $step } { $unit } less
 margin-more = { $step } { $unit } more
 margin-none = none
-margin-spread = More or less scatter than with your club. Usual is common practice, no source.
+margin-spread = More or less scatter than with your club. What is usual here is our judgment; no study behind it.
 margin-own = Nothing is usual for this column. Leave it empty, or say what would matter.
 margin-usual = Usual is { $margin } { $unit }. Yours counts.
 stopping = Was the number of shots fixed before the first one?
 stopping-fixed = Yes, it was fixed
-stopping-unknown = No, or I don’t know
-stopping-planned = In planned rounds, and we looked on the way
-rounds-planned = Rounds planned
-looked-after = Looked at after round
+stopping-not_fixed = No, it was not
+stopping-unknown = I don’t know
+stopping-planned = In planned laps (once through the clubs), and we looked on the way
+rounds-planned = Laps planned
+looked-after = Looked at after lap
 
 ## The answer
 
 answer-title = The answer
 answer-against = against
-caution = Before you hit more balls: warm up, rest between sets, stop if anything hurts, and use a bay that is safe to swing in.
+caution = Before you hit more balls: warm up, rest between sets, stop if anything hurts, and mind who stands near or down the range.
+asks-was-fixed = It was fixed
+asks-was-not-fixed = It was not
+asks-in-turn = They were hit in turn
+asks-one-after-the-other = One after the other
+asks-shot-right = It is right
+asks-shot-slip = A slip: set it aside
+asks-shot-confirmed = You said that it is right.
+reason-slip = slip of the keys
 other-measures = The other measures
 numbers-title = The numbers behind this
 trust-title = Can this session be trusted?
@@ -314,12 +330,15 @@ picture-below = below { $margin }
 picture-zone = too small to matter: { $margin }
 picture-no-difference = no difference
 picture-caption = The mark is the gap in these shots. The bar is where the true gap may lie.
+picture-caption-level = The mark is the gap in these shots. The bar is where the true gap may lie: the { $level } interval.
 picture-caption-ratio = The mark is how much more or less it scattered in these shots. The bar is where the truth may lie.
+picture-caption-ratio-level = The mark is how much more or less it scattered in these shots. The bar is where the truth may lie: the { $level } interval.
+picture-level = { $level } interval
 picture-allowance = Its thin ends stand for warming up and tiring.
 picture-alternative = { $what }. { $each }
 picture-alternative-zone = { $what }. { $each } Too small to matter: { $margin }.
 picture-scatter-of = Scatter of { $measure }
-picture-each = { $candidate } against { $baseline }: { $value } in these shots; the truth may lie from { $low } to { $high }, at { $level } certainty.
+picture-each = { $candidate } against { $baseline }: { $value } in these shots; the truth may lie from { $low } to { $high } ({ $level } interval).
 
 ## The closed parts below the answer
 

@@ -19,5 +19,5 @@ n-measures = { $count ->
     [one] one measure
    *[other] { $count } measures
   }
-sent-none-out = No shot was left out.
+sent-none-out = None is marked as left out.
 sent-out = { n-shots } left out, and still shown: struck through under “Shots in order”.

@@ -3,6 +3,7 @@
 weight-serious = Serious
 weight-note = Worth knowing
 weight-good = Done well
+trust-setup = What no list of shots shows, ask or remember: the same ball, tee height, mat or grass, and aim with every club? And how do loft, length, lie and grip of the clubs differ? What differed there counts as the club.
 n-serious = { $count } { $count ->
     [one] serious warning
    *[other] serious warnings
@@ -24,7 +25,7 @@ shots-alternative-noted = { n-shots } noted by the golfer; they count.
 shots-alternative-list = The list below has every value.
 shots-average = average { $average }
 shots-caption = First shot on the left, last on the right. Broken lines: each club’s average.
-shots-caption-bands = Bands: rounds.
+shots-caption-bands = Bands: laps, once through the clubs.
 shots-caption-drift = Slanted lines: the drift, whichever club was in hand.
 shots-caption-out = Struck through: left out.
 shots-caption-noted-as = Ringed: noted as “{ $note }”; it counts.

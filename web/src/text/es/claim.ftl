@@ -1,6 +1,8 @@
 ### Una promesa frente a una nueva prueba, y varios días juntos.
 
-claim-supported = Respaldada
+claim-supported = Se sostiene
+claim-nothing_against = Nada en contra
+claim-too_small = Demasiado pequeña
 claim-contradicted = Desmentida
 claim-not_settled = Sin resolver
 claim-no_retest = Aún sin nueva prueba

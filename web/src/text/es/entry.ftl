@@ -1,11 +1,11 @@
 ### La tabla para escribir y el formulario de promedios.
 
 entry-club = Palo { $number }
-entry-round = Ronda
+entry-round = Ciclo
 heading-shots = Golpes
 heading-of-which = Cuáles
 heading-average = { $measure }, promedio
-heading-deviation = { $measure }, SD
+heading-deviation = { $measure }, desv. est.
 entry-undo = Deshacer
 entry-add-club = Añadir un palo
 grid-name = Su nombre
@@ -33,7 +33,7 @@ columns-unit = Unidad de { $name }
 columns-leave = Quitar { $name }
 columns-add = Añadir una medida
 columns-add-short = Añadir …
-averages-help = De un informe, una pantalla o una foto. Cuánto se dispersan los golpes puede quedar vacío: entonces se toma la mayor dispersión usual.
+averages-help = De un informe, una pantalla o una foto. Cuánto se dispersan los golpes puede quedar vacío: entonces se toma la mayor dispersión habitual.
 averages-empty = Introduce primero un promedio.
 averages-source = Promedios introducidos
 averages-read = Leer estos promedios
@@ -44,10 +44,10 @@ averages-meant = Promedios de
 averages-meant-of = De qué golpes son los promedios de { $name }
 averages-all = todos los golpes
 averages-best = solo los mejores
-averages-good = los buenos, sin los malos golpes
+averages-good = los buenos, sin los fallos
 averages-measure-of = { $measure } de { $name }
 averages-average = Promedio
 averages-average-of = Promedio de { $measure } de { $name }
-averages-scatter = ± dispersión (SD)
+averages-scatter = ± dispersión (DE)
 averages-scatter-of = Dispersión de { $measure } de { $name }
-averages-no-count = Esto no es un número de golpes.
+averages-no-count = Eso no es un número de golpes.

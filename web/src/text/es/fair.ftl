@@ -1,8 +1,8 @@
-### Una prueba justa: planeada, golpeada, anotada.
+### Una prueba justa: planeada, jugada, anotada.
 
 ## El plan
 
-fair-waits = El plan del enlace espera: hay una prueba en marcha en este dispositivo. Termínala o bórrala y el plan se abrirá.
+fair-waits = Hay una prueba en marcha en este dispositivo. Termínala o bórrala y se abrirá el plan del enlace.
 fair-my-driver = Mi driver
 fair-new-driver = Driver nuevo
 fair-new-driver-n = Driver nuevo { $number }
@@ -12,7 +12,7 @@ fair-share-title = Una prueba justa
 fair-not-taken = El dispositivo no lo aceptó. Mejor copia el enlace.
 fair-sent = Este plan vino con el enlace.
 fair-sent-help = Revísalo y empiézalo en este teléfono.
-fair-help = Decide antes de la primera bola qué cuenta. Luego alterna los palos y guarda cada golpe.
+fair-help = Decide antes de la primera bola qué cuenta. Luego alterna los palos y guarda cada golpe. Un ciclo es pasar una vez por todos los palos, con unos golpes de cada uno.
 fair-the-club = El palo
 fair-the-clubs = Los palos, el tuyo primero
 fair-club-name = Nombre del palo { $number }
@@ -20,25 +20,25 @@ fair-club-out = Quitar el palo { $number }
 fair-add-club = Añadir un palo
 fair-same-club = Un solo palo con dos etiquetas, para ver qué hace el azar
 fair-what-counts = Lo que cuenta
-fair-better = Mejor es
+fair-better = Qué sería mejor
 fair-margin = La menor diferencia que importa
-fair-rounds-of = Rondas de { n-shots }
-fair-round-less = Una ronda menos
-fair-round-more = Una ronda más
-fair-look = Mirar la respuesta
-fair-look-when = Cuándo mirar la respuesta
+fair-rounds-of = Ciclos de { n-shots } con cada palo
+fair-round-less = Un ciclo menos
+fair-round-more = Un ciclo más
+fair-look = Consultar la respuesta
+fair-look-when = Cuándo consultar la respuesta
 fair-look-halfway = A mitad y al final
 fair-look-at_end = Solo al final
-fair-look-every_round = Tras cada ronda
+fair-look-every_round = Tras cada ciclo
 fair-more = Más opciones
-fair-set = Golpes seguidos con un palo
-fair-set-label = Golpes seguidos
+fair-set = Golpes por tanda: seguidos con un palo
+fair-set-label = Golpes por tanda
 fair-warm = Golpes de calentamiento, no cuentan
 fair-warm-label = Golpes de calentamiento
 fair-spread = Cuánto se dispersan tus golpes
 fair-earlier = Tomar la dispersión de la sesión de esta página
-fair-drawn = Sortear el orden en cada ronda
-fair-seed = Sorteado con el número
+fair-drawn = Sortear el orden en cada ciclo
+fair-seed = Número del que parte el sorteo
 fair-start = Empezar la prueba en este teléfono
 fair-print = Imprimir la hoja
 fair-copy-link = Copiar el plan como enlace
@@ -46,33 +46,32 @@ fair-share-plan = Compartir el plan…
 fair-kept-note = Una vez empezada, cada golpe se guarda en este dispositivo, y solo aquí, hasta que lo borres.
 fair-lengths = Con qué frecuencia se encuentra una diferencia real, según la duración de la prueba
 fair-lengths-alternative = Encontrada con una diferencia real de { $margin } y de { $double }. { $each }.
-fair-lengths-each = { $rounds } rondas, { $minutes } minutos: { $margin } y { $double }
+fair-lengths-each = { $rounds } ciclos, { $minutes } minutos: { $margin } y { $double }
 fair-lengths-tick = { $tenths } de 10
 fair-lengths-table = Qué mostrarían pruebas más cortas y más largas
-fair-rounds = Rondas
+fair-rounds = Ciclos
 fair-balls = Bolas
 fair-minutes = Minutos
 fair-same = Iguales
 fair-same-note = Iguales: con qué frecuencia dos palos de verdad iguales se dan por iguales dentro de { $margin }.
 fair-this-plan = (este plan)
 fair-record = Anotar en cada golpe
-fair-looks = Lo que cuesta cada mirada
-fair-looks-help = Una mirada temprana tiene que ser más segura que la última, para que todas juntas no se equivoquen más que una sola.
-fair-after-round = Tras la ronda
-fair-how-sure = Qué certeza exige
-fair-surest = más del { $level } %
+fair-looks = Lo que cuesta consultar antes
+fair-looks-help = A una consulta temprana se le exige un intervalo más ancho que a la última, para que todas juntas no se equivoquen más que una sola.
+fair-after-round = Tras el ciclo
+fair-how-sure = Intervalo que decide
 
 ## La hoja en papel
 
 sheet-title = Una prueba justa: { $clubs }
 sheet-against = frente a
 sheet-before = Antes: { $count } golpes de calentamiento, que no cuentan. { $cautions }
-sheet-round = Ronda
+sheet-round = Ciclo
 sheet-club = Palo
 sheet-shot = Golpe { $number }
-sheet-look = mirar antes
-sheet-cells = En cada casilla: { $measures }. Anota todos los golpes; marca un mal golpe con una m.
-sheet-felt = ¿Cuál se sintió más recto? ________ ¿más largo? ________ ¿más fácil? ________ Aspecto preferido: ________ sonido: ________ (antes de calcular ningún promedio)
+sheet-look = consultar antes
+sheet-cells = En cada casilla: { $measures }. Anota todos los golpes; marca un fallo con una f.
+sheet-felt = Antes de calcular ningún promedio: ¿cuál se sintió más recto? ________ ¿más largo? ________ ¿más fácil de pegar? ________ ¿Cuál te gusta más a la vista? ________ ¿al oído? ________
 
 ## El registro
 
@@ -82,42 +81,42 @@ log-warm-up = Calienta: { $count } { $count ->
    *[other] bolas
   }
 log-warm-up-free = Calienta como quieras
-log-warm-up-help = No cuentan. Usa cualquiera de los palos, o todos. Para si algo te duele, y cuidado con quien esté cerca.
+log-warm-up-help = No cuentan. Usa cualquiera de los palos, o todos. Para si algo te duele, mira que no haya nadie cerca ni delante, y vete al primer trueno.
 log-warm = Ya he calentado
 log-rest = Descansa antes dos minutos. Bebe algo.
 log-take = Toma este palo.
 log-change = Cambia de palo.
 log-undo = Deshacer
 log-undo-last = Deshacer el último golpe
-log-end-set = Terminar esta serie
+log-end-set = Terminar esta tanda
 log-count = { n-shots } de { $of }. { $notes }
 log-keys = Teclas de números
 log-key-back = Borrar la última cifra
 log-key-side = Al otro lado de cero
-log-key-point = Coma
+log-key-point = Signo decimal
 log-next = Número siguiente
 log-sides = I / D
 log-left = I
 log-right = D
-log-mishit = Mal golpe
+log-mishit = Fallo
 log-mishit-counts = cuenta
-log-mishit-note = mal golpe
+log-mishit-note = fallo
 log-keep = Guardar este golpe
-log-paste = Pegar un golpe o una serie
+log-paste = Pegar un golpe o una tanda
 log-paste-help = Una fila por golpe: { $order }.
 log-paste-here = Pega aquí
 log-save-file = Guardar como archivo
-log-look = Mirar la respuesta
-log-look-early = Mirar ahora de todos modos
-log-look-again = Esta mirada ya se hizo; repetirla no cuesta nada.
-log-look-now = Mirar ahora
+log-look = Consultar la respuesta
+log-look-early = Consultar ahora de todos modos
+log-look-again = Esta consulta ya se hizo; repetirla no cuesta nada.
+log-look-now = Consultar ahora
 log-kept-plan = El plan queda guardado en este dispositivo, y desde ahora también cada golpe.
 log-kept = Guardados en este dispositivo: { $kept } de { n-shots }.
 log-not-kept = Este dispositivo no guarda los golpes.
 log-not-kept-why = Su almacén está lleno o bloqueado, como en una ventana privada.
 log-not-kept-help = Siguen en la pantalla: deja esta página abierta y guarda los golpes como archivo cuando termines.
-paste-no-room = Son { $count } golpes; en esta serie caben { $room }.
-paste-refused = El navegador no entregó el portapapeles. Pega en el campo.
+paste-no-room = Son { $count } golpes; en esta tanda caben { $room }.
+paste-refused = El navegador no dejó leer lo que copiaste. Pégalo en el campo.
 paste-nothing = No hay nada que pegar.
 paste-row-has = La fila { $row } tiene { $count } valores; por golpe se anotan { $wanted }, en el orden indicado.
 paste-there-are = Hay { $count } valores; por golpe se anotan { $wanted }, en el orden indicado.
@@ -149,7 +148,7 @@ feel-cannot-say = No sé decirlo
 feel-show = Mostrar ahora la respuesta
 feel-back = Volver a la prueba
 
-## Después de mirar
+## Después de consultar
 
 after-waits = La prueba espera: van { $hit } de { $of } golpes. { $look }
 after-stands = La respuesta está arriba, con { $hit } de { $of } golpes. { $stricter }

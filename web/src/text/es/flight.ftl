@@ -30,7 +30,7 @@ belongs-unexplained = Sin explicar
 cause-rests = En qué se apoya cada parte
 cause-swing = Cómo llegó el palo a la bola
 cause-spin = Qué hace eso con el spin y la curva, más o menos
-cause-spin-note = Con una cabeza rígida y una bola que rueda, exacto al 30 %: hacia dónde y cuál es mayor, no cuánto.
+cause-spin-note = Con una cabeza rígida y una bola que rueda, con un error de hasta el 30 %: dice hacia dónde y cuál es mayor, no cuánto.
 cause-unmeasured = Lo que no se midió
 cause-shorter = { $club } más corto
 cause-longer = más largo
@@ -45,7 +45,7 @@ part-inner = de ello: { $name }
 
 map-for = El mapa para la velocidad de bola de
 potential-before = Antes de cambiar nada
-potential-best = Lo mejor, con { $size } de margen
+potential-best = A menos de { $size } de lo mejor
 potential-caption = Carry en { $unit } con { $speed } de velocidad de bola, según el modelo. Cada marca pequeña es un golpe con su salida y su spin; la grande es el promedio.
 axis-launch = Ángulo de salida
 axis-spin = Spin, rpm
@@ -64,7 +64,7 @@ change-called-before = Cómo se llama lo de antes
 change-called-after = Cómo se llama lo de después
 change-club = El palo
 change-condition = De { $before } a { $after }
-change-interaction = El palo, después frente a antes
+change-interaction = ¿Influyó el palo más que antes?
 change-bars = Barras de { $measure }. { $each }
 change-bar = { $name }: { $value }, de { $low } a { $high }.
 change-caption = La barra es lo que muestran estos golpes; la línea fina, donde puede estar lo real.
@@ -76,12 +76,12 @@ temperature-hint = 15 °C si queda vacío
 altitude_ft = Altura sobre el mar, { $unit }
 altitude_ft-hint = 0 si queda vacío
 wind_helping_mph = Viento a favor, { $unit }
-wind_helping_mph-hint = con menos si es en contra
+wind_helping_mph-hint = con signo menos si es en contra
 wind_to_right_mph = Viento hacia la derecha, { $unit }
-wind_to_right_mph-hint = con menos si es a la izquierda
+wind_to_right_mph-hint = con signo menos si es a la izquierda
 temperature-in = Temperatura en
 weather-answer = La respuesta en aire estándar, según el modelo
 
 ## Si encajan el carry y la salida
 
-consistency-note = Cada carry se compara con el vuelo de su propia velocidad de bola, salida y spin, junto a lo usual en esta sesión.
+consistency-note = Cada carry se compara con el vuelo de su propia velocidad de bola, salida y spin, junto a lo habitual en esta sesión.

@@ -1,6 +1,6 @@
 ### Hasta dónde llega el azar.
 
-luck-help = Con tus propios golpes: qué habrían dicho unos pocos de ellos, mostrados solos.
+luck-help = Con estos mismos golpes: qué habrían dicho unos pocos de ellos, mostrados solos.
 luck-shown = Golpes mostrados de cada palo
 luck-chosen = Cómo se eligieron
 luck-in_a_row = Seguidos, como se dieron

@@ -1,6 +1,8 @@
 ### Los números tras la respuesta, como los daría un manual.
 
 numbers-help = Todas las diferencias son el otro palo menos el tuyo. Las tablas son resultados de manual; a la respuesta de arriba se le piden límites más amplios.
+# El archivo de la página completa de métodos en este idioma.
+numbers-methods-page = ./methods-full.es.html
 numbers-methods = Cómo se encuentra la respuesta (se abre aparte)
 numbers-each = { $measure }: cada palo
 numbers-comparison = { $measure }: la comparación
@@ -13,10 +15,10 @@ numbers-scatter = Dispersión
 numbers-scatter-term = desviación estándar
 numbers-method-welch = Todos los golpes
 numbers-method-welch-term = Welch
-numbers-method-yuen = Golpe típico, sin los malos golpes
+numbers-method-yuen = Golpe típico, sin los fallos
 numbers-method-yuen-term = Yuen, recortado al 20 %
-numbers-method-round = Dentro de las rondas
-numbers-method-round-term = modelo por rondas
+numbers-method-round = Dentro de los ciclos
+numbers-method-round-term = ciclos como bloques
 numbers-gap = Diferencia
 numbers-gap-term = diferencia de medias
 numbers-may-lie-from = Puede estar entre
@@ -28,7 +30,7 @@ numbers-gap-in-uncertainties = Diferencia en incertidumbres
 numbers-gap-in-uncertainties-term = t
 numbers-informing = Golpes que informan
 numbers-informing-term = grados de libertad
-numbers-equal-show = Palos iguales la muestran
+numbers-equal-show = Palos iguales muestran al menos eso
 numbers-equal-show-term = p, bilateral
 numbers-scatter-ratio = Dispersión, el otro palo frente al tuyo
 numbers-scatter-ratio-value = { $ratio }; puede estar entre { $low } y { $high }
@@ -40,9 +42,9 @@ numbers-allowed = Margen por calentamiento y cansancio
 numbers-allowed-term = en cada extremo
 numbers-interval-of = intervalo del { $level }
 numbers-interval-of-widened = intervalo del { $level }, ampliado
-numbers-equal-such = Palos iguales muestran una diferencia así
+numbers-equal-such = Palos iguales muestran al menos una diferencia así
 numbers-equal-such-term = de las sesiones como esta
 numbers-detectable = Una sesión como esta encuentra, 8 veces de cada 10
 numbers-detectable-term = o más, diferencia detectable
-numbers-settle = Para aclararlo, por turnos
+numbers-settle = En 8 de cada 10 pruebas alternadas se sabría con
 numbers-settle-term = con cada palo

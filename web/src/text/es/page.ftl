@@ -6,6 +6,7 @@ page-title = Straight Answer: ¿de verdad se diferencian estos dos palos?
 lead = ¿Rinden distinto dos palos o fue suerte?
 promise = Nada sale de este dispositivo.
 your-shots = Tus golpes
+their-shots = Los golpes de este enlace
 opening = Abriendo…
 loading = Cargando…
 working = Calculando…
@@ -14,9 +15,11 @@ fair-line = Planea, alterna los palos, anota cada golpe
 claim-title = Comprueba una promesa o junta varios días
 claim-line = ¿Se cumple lo que prometió un fitting?
 footer-average = El promedio de unos pocos golpes dice poco. Esta página cuenta cada golpe, y lo dice cuando no bastan para saberlo.
-footer-paper = Cómo se encuentra la respuesta: cada golpe cuenta, los palos golpeados por turnos se comparan ronda por ronda, y los intervalos son más anchos que los de un manual donde lo pide el orden de los golpes o la forma de parar. La página de métodos de Straight Answer tiene las fórmulas, sus fuentes y sus tasas de error medidas.
+footer-paper = Cómo se encuentra la respuesta: cada golpe cuenta, los palos alternados se comparan ciclo a ciclo, y los intervalos son más anchos que los de un manual donde lo pide el orden de los golpes o la forma de parar. La página de métodos de Straight Answer tiene las fórmulas, sus fuentes y sus tasas de error medidas.
 footer-kept = Tus golpes se quedan en esta página y desaparecen cuando la cierras; solo una prueba que anotas se guarda en este dispositivo, hasta que la borres.
 show-meters = Metros
+show-kilometers-an-hour = km/h
+show-miles-an-hour = mph
 show-yards = Yardas
 methods-page = ./methods.es.html
 footer-methods = Cómo se encuentra la respuesta: métodos, fuentes, tasas de error (se abre aparte)
@@ -40,8 +43,8 @@ n-characters = { $count } { $count ->
    *[other] caracteres
   }
 n-rounds = { $count } { $count ->
-    [one] ronda
-   *[other] rondas
+    [one] ciclo
+   *[other] ciclos
   }
 n-rows = { $count } { $count ->
     [one] fila
@@ -72,7 +75,7 @@ side-right = más a la derecha
 side-lower = más bajo
 side-higher = más alto
 role-build = Palo
-role-round = Ronda
+role-round = Ciclo
 role-number = Número de golpe
 role-time = Hora
 role-count = Número de golpes
@@ -83,7 +86,7 @@ role-deviation = { $measure }, dispersión
 role-low = { $measure }, mínimo
 role-high = { $measure }, máximo
 role-other = { $measure }, { $kind }
-order-interleaved = Por turnos
+order-interleaved = Alternados
 order-blocked = Un palo después del otro
 order-unknown = No se sabe
 unit-degrees = grados
@@ -102,13 +105,15 @@ give-help = Una fila por golpe y una columna que diga qué palo. Vale una tabla 
 give-read = Leer estos golpes
 paste = Pegar
 choose-file = Elegir un archivo
+choose-file-or-photo = Elegir un archivo o una foto
+photo-title = Tu foto
 try-title = ¿No tienes golpes a mano? Prueba una sesión inventada
 type-shots = Escribir los golpes uno a uno
 enter-averages = ¿Solo promedios? Introdúcelos
 example-fair = Prueba justa, drivers iguales
-example-fair-truth = Golpeados por turnos. En realidad los dos son iguales.
+example-fair-truth = Alternados. En realidad los dos son iguales.
 example-twelve = Prueba justa, uno es más largo
-example-twelve-truth = Golpeados por turnos. En realidad uno tiene { $unit ->
+example-twelve-truth = Alternados. En realidad uno tiene { $unit ->
     [m] 11 metros
    *[yd] 12 yardas
 } más de carry.
@@ -132,7 +137,7 @@ see-answer = Ver la respuesta
 
 empty-text = Aquí no hay nada todavía.
 empty-text-remedy = Pega los golpes de dos palos, elige un archivo o prueba un ejemplo de abajo.
-clipboard-refused = El navegador no entregó el portapapeles.
+clipboard-refused = El navegador no dejó leer lo que copiaste.
 clipboard-refused-remedy = Mantén el dedo sobre el campo y elige Pegar.
 example-not-loaded = No se pudo cargar este ejemplo.
 example-not-loaded-remedy = Parece que no tienes conexión. Tus propios golpes sí se pueden leer: pégalos aquí.
@@ -172,8 +177,8 @@ whose-added = ¿Con qué palo se dieron los golpes que añadiste?
 whose-other = U otro palo:
 whose-name = Su nombre
 whose-take = Ponerlo
-were-hit = Los palos se golpearon
-were-hit-how = Cómo se golpearon los palos
+were-hit = Orden de los palos
+were-hit-how = En qué orden se usaron los palos
 numbers-are = Los números son
 numbers-are-what = Qué son los números
 columns = Columnas: { $read }
@@ -234,6 +239,7 @@ stand-as-how = Cómo están los golpes en el texto
 layout-rows = una fila por golpe
 layout-blocks = bloques, cada uno bajo el nombre de su palo
 layout-column_per_build = una columna por palo
+layout-row_per_build = una fila por palo, con sus golpes
 layout-side_by_side = los palos uno al lado del otro
 layout-column_after_column = las columnas una debajo de otra
 layout-averages = promedios, una fila por palo
@@ -280,6 +286,7 @@ add-file = Añadir un archivo
 
 counts-title = Lo que cuenta
 which-yours = ¿Qué palo es el tuyo?
+which-theirs = ¿Qué palo es el de quien lo envió?
 whichever = El que vaya delante
 whichever-now = El que vaya delante ({ $name })
 against = Compararlo con
@@ -291,21 +298,30 @@ margin-label = La menor diferencia que te importaría
 margin-less = { $step } { $unit } menos
 margin-more = { $step } { $unit } más
 margin-none = ninguna
-margin-spread = Más o menos dispersión que con tu palo. Lo usual es práctica común, sin fuente.
-margin-own = No hay nada usual para esta columna. Déjala vacía o di qué importaría.
-margin-usual = Lo usual es { $margin } { $unit }. Cuenta lo que tú digas.
+margin-spread = Más o menos dispersión que con tu palo. Lo habitual aquí es criterio nuestro, sin estudio detrás.
+margin-own = No hay nada habitual para esta columna. Déjala vacía o di qué importaría.
+margin-usual = Lo habitual: { $margin } { $unit }. Cuenta lo que tú digas.
 stopping = ¿Estaba fijado el número de golpes antes del primero?
 stopping-fixed = Sí, estaba fijado
-stopping-unknown = No, o no lo sé
-stopping-planned = En rondas planeadas, y miramos por el camino
-rounds-planned = Rondas planeadas
-looked-after = Miramos tras la ronda
+stopping-not_fixed = No, no estaba fijado
+stopping-unknown = No lo sé
+stopping-planned = En ciclos planeados (una vez por todos los palos), con consultas por el camino
+rounds-planned = Ciclos planeados
+looked-after = Consulta tras el ciclo
 
 ## La respuesta
 
 answer-title = La respuesta
 answer-against = frente a
-caution = Antes de pegar más bolas: calienta, descansa entre series, para si algo te duele y usa un puesto donde puedas hacer el swing sin peligro.
+caution = Antes de pegar más bolas: calienta, descansa entre tandas, para si algo te duele y mira que no haya nadie cerca ni delante.
+asks-was-fixed = Estaba fijado
+asks-was-not-fixed = No lo estaba
+asks-in-turn = Se alternaron
+asks-one-after-the-other = Uno después del otro
+asks-shot-right = Es correcto
+asks-shot-slip = Es un error: apartarlo
+asks-shot-confirmed = Has dicho que es correcto.
+reason-slip = error al escribir
 other-measures = Las otras medidas
 numbers-title = Los números detrás de esto
 trust-title = ¿Se puede confiar en esta sesión?
@@ -313,12 +329,15 @@ picture-below = menos de { $margin }
 picture-zone = demasiado poco para importar: { $margin }
 picture-no-difference = sin diferencia
 picture-caption = La marca es la diferencia en estos golpes. La barra es donde puede estar la diferencia real.
+picture-caption-level = La marca es la diferencia en estos golpes. La barra es donde puede estar la diferencia real: el intervalo del { $level }.
 picture-caption-ratio = La marca es cuánta más o menos dispersión hubo en estos golpes. La barra es donde puede estar la real.
+picture-caption-ratio-level = La marca es cuánta más o menos dispersión hubo en estos golpes. La barra es donde puede estar la real: el intervalo del { $level }.
+picture-level = intervalo del { $level }
 picture-allowance = Sus extremos finos representan el calentamiento y el cansancio.
 picture-alternative = { $what }. { $each }
 picture-alternative-zone = { $what }. { $each } Demasiado poco para importar: { $margin }.
 picture-scatter-of = Dispersión de { $measure }
-picture-each = { $candidate } frente a { $baseline }: { $value } en estos golpes; lo real puede estar entre { $low } y { $high }, con una certeza del { $level }.
+picture-each = { $candidate } frente a { $baseline }: { $value } en estos golpes; lo real puede estar entre { $low } y { $high } (intervalo del { $level }).
 
 ## Las partes cerradas bajo la respuesta
 

@@ -19,7 +19,7 @@ n-measures = { $count ->
     [one] una medida
    *[other] { $count } medidas
   }
-sent-none-out = No se apartó ningún golpe.
+sent-none-out = Ninguno está marcado como apartado.
 sent-out = { n-shots } { $count ->
     [one] apartado, que se sigue viendo: tachado
    *[other] apartados, que se siguen viendo: tachados

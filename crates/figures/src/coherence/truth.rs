@@ -1,0 +1,213 @@
+//! What is true of a session and of what was judged of it, worked out from both and from no word.
+
+use super::fact::Value;
+use super::fact::{Fact, Scope};
+use super::number::Printed;
+use super::rooms::word;
+use judging::analysis::{Method, Rule};
+use judging::trust::{Seen, Weight, trust};
+use judging::verdict::{DecisionKind, Direction, Matters, Nearer, Why};
+use judging::{Judged, Judgment};
+use session::known::Known;
+use session::measure::MeasureId;
+use session::question::{Goal, Stopping, StoppingWord};
+use session::{Order, Session};
+
+/// Everything that is held against the words.
+pub(crate) fn truths(judged: &Judged<'_>) -> Vec<Fact> {
+    let mut facts = of_session(judged);
+    for (at, judgment) in judged.judgments.iter().enumerate() {
+        let scope = scope(judged, at);
+        let mut add = |key, value: &str| facts.push(Fact::truth(scope.clone(), key, value));
+        of_judgment(judged.settled.session, judgment, &mut add);
+        if let Some(needed) = judgment.estimate.as_ref().and_then(|estimate| estimate.shots_to_settle) {
+            let needed = Value::Number(Printed::whole(f64::from(needed)));
+            facts.push(Fact { value: needed, ..Fact::truth(scope, "is.shots_to_settle", "") });
+        }
+    }
+    facts
+}
+
+/// What the judgment at a place is of.
+pub(crate) fn scope(judged: &Judged<'_>, at: usize) -> Scope {
+    let per_measure = judged.settled.candidates.len().max(1);
+    Scope::Pair(judged.judgments[at].candidate, at / per_measure)
+}
+
+fn of_session(judged: &Judged<'_>) -> Vec<Fact> {
+    let session = judged.settled.session;
+    let mut facts = Vec::new();
+    let mut add = |key, value: &str| facts.push(Fact::truth(Scope::Session, key, value));
+    let measured = |known: Known| session.measure_index(&known.into()).is_some();
+    add("is.club_speed", if measured(Known::ClubSpeed) { "measured" } else { "not_measured" });
+    let strike = measured(Known::StrikeHeight) || measured(Known::StrikeOffset);
+    add("is.strike", if strike { "measured" } else { "not_measured" });
+    let some_out = session.shots.iter().any(|shot| shot.left_out.is_some());
+    add("is.left_out", if some_out { "some" } else { "none" });
+    add(
+        "is.number_fixed",
+        match judged.settled.question.stopping {
+            Stopping::Word(StoppingWord::Fixed) => "said",
+            Stopping::Word(StoppingWord::NotFixed) => "said_not",
+            Stopping::Word(StoppingWord::Unknown) => "not_said",
+            Stopping::Planned { .. } => "planned",
+        },
+    );
+    add("is.clubs_tried", if judged.settled.candidates.len() > 1 { "several" } else { "one" });
+    add("is.values", if has_wild_value(session) { "implausible" } else { "plausible" });
+    let Some(headline) = judged.headline() else { return facts };
+    add("is.first_in_rounds", if one_club_first(session, headline) { "always_one_club" } else { "both" });
+    add(
+        "is.plan",
+        match headline.levels.rule {
+            Rule::Planned { round, planned } if round < planned => "under_way",
+            Rule::Planned { .. } => "finished",
+            Rule::Open if matches!(judged.settled.question.stopping, Stopping::Planned { .. }) => "not_kept",
+            Rule::Fixed | Rule::Open => "none",
+        },
+    );
+    if let Rule::Planned { round, planned } = headline.levels.rule {
+        // A look that decides ends the test.
+        if round < planned && headline.decision.kind == DecisionKind::CannotTell {
+            add("is.next", "go_on");
+        }
+        let left = Value::Number(Printed::whole(f64::from(planned - round)));
+        facts.push(Fact { value: left, ..Fact::truth(Scope::Session, "is.rounds_left", "") });
+    }
+    let mut add = |key, value: &str| facts.push(Fact::truth(Scope::Session, key, value));
+    let is_big =
+        headline.decision.kind == DecisionKind::Different && headline.decision.matters != Some(Matters::No);
+    let method = headline.estimate.as_ref().map(|estimate| estimate.method);
+    if is_big && !matches!(method, None | Some(Method::Rounds | Method::SpreadRatio)) {
+        add("is.proof", "not_in_turn");
+    }
+    let seen = trust(judged, judging::fragile::removals_to_flip(judged));
+    let serious = seen.iter().any(|one| one.weight() == Weight::Serious);
+    add("is.serious", if serious { "some" } else { "none" });
+    if !seen.iter().any(|one| matches!(one, Seen::Moved { .. })) {
+        add("is.moved", "no");
+    }
+    if !seen.iter().any(|one| matches!(one, Seen::OddValue { .. })) {
+        add("is.odd", "none");
+    }
+    for one in &seen {
+        match one {
+            Seen::NumbersMissing { .. } => add("is.numbers", "missing"),
+            Seen::ColdStart { .. } => add("is.cold_start", "yes"),
+            Seen::LongTurns { .. } => add("is.turns", "long"),
+            Seen::SummaryDisagrees { .. } => add("is.printed_average", "disagrees"),
+            Seen::FewShotsDecide { .. } => add("is.few_decide", "yes"),
+            Seen::Moved { .. } => add("is.moved", "yes"),
+            _ => {}
+        }
+    }
+    facts
+}
+
+fn of_judgment(session: &Session, judgment: &Judgment, add: &mut impl FnMut(&'static str, &str)) {
+    let decision = &judgment.decision;
+    add("is.decision", word(decision.kind));
+    if let Some(matters) = decision.matters {
+        add(
+            "is.matters",
+            match matters {
+                Matters::Yes => "yes",
+                Matters::Maybe => "maybe",
+                Matters::No => "no",
+            },
+        );
+    }
+    if let Some(direction) = decision.direction {
+        add("is.direction", if direction == Direction::Higher { "higher" } else { "lower" });
+    }
+    if let Some(why) = decision.why {
+        add("is.why", why_word(why));
+    }
+    let has_shots = |build| session.shots.iter().any(|shot| shot.build == build);
+    let only_averages = !has_shots(judgment.baseline) || !has_shots(judgment.candidate);
+    add("is.shots", if only_averages { "averages" } else { "shots" });
+    add(
+        "is.order",
+        match session.order {
+            _ if only_averages => "not_known",
+            _ if judgment.shared_rounds > 0 => "in_turn",
+            Order::Unknown => "not_known",
+            Order::Blocked | Order::Interleaved => "one_after_the_other",
+        },
+    );
+    if let Some(aside) = &judgment.facts.set_aside {
+        let depends = aside.with_all.disagrees_with(&aside.without);
+        add("is.depends", if depends { "yes" } else { "no" });
+    }
+    if !only_averages {
+        let some_or_none = |scatters| if scatters { "some" } else { "none" };
+        let pair = [judgment.baseline, judgment.candidate];
+        add("is.scatter", some_or_none(scatters(session, &judgment.measure, &pair)));
+        let of_each = pair.iter().all(|club| scatters(session, &judgment.measure, &[*club]));
+        add("is.scatter_of_each", some_or_none(of_each));
+    }
+    if let Some(estimate) = judgment.estimate.as_ref().filter(|_| judgment.goal != Goal::Tighter) {
+        let in_turn = estimate.method == Method::Rounds;
+        add("is.compared", if in_turn { "in_turn" } else { "not_in_turn" });
+    }
+    if judgment.goal == Goal::NearerZero {
+        add(
+            "is.nearer",
+            match decision.nearer {
+                None => "not_asked",
+                Some(Nearer::NotSettled) => "open",
+                Some(Nearer::Candidate | Nearer::Baseline) => "settled",
+            },
+        );
+    }
+}
+
+const fn why_word(why: Why) -> &'static str {
+    match why {
+        Why::NoShots => "no_shots",
+        Why::OneBuild => "one_build",
+        Why::TooFewShots => "too_few_shots",
+        Why::NotMeasured => "not_measured",
+        Why::CountsMissing => "counts_missing",
+        Why::OnlyTheBest => "only_the_best",
+        Why::SpreadMissing => "spread_missing",
+        Why::OnlyAverages => "only_averages",
+        Why::NoScatter => "no_scatter",
+        Why::NoScatterInRounds => "no_scatter_in_rounds",
+        Why::DependsOnLeftOut => "depends_on_left_out",
+    }
+}
+
+/// Whether the shots of these clubs have more than one value between them.
+fn scatters(session: &Session, measure: &MeasureId, clubs: &[usize]) -> bool {
+    let Some(column) = session.measure_index(measure) else { return false };
+    let of_clubs = session.shots.iter().filter(|shot| clubs.contains(&shot.build));
+    let mut values = of_clubs.filter_map(|shot| shot.values.get(column).copied().flatten());
+    let Some(first) = values.next() else { return false };
+    values.any(|value| (value - first).abs() > 1e-9)
+}
+
+/// Whether the same club began every shared round, of which there are several.
+fn one_club_first(session: &Session, judgment: &Judgment) -> bool {
+    let pair = [judgment.baseline, judgment.candidate];
+    let rounds: Vec<u32> = session.shots.iter().filter_map(|shot| shot.round).collect();
+    let last = rounds.iter().copied().max().unwrap_or(0);
+    let first_of = |round| {
+        let of_round = session.shots.iter().filter(|s| s.round == Some(round) && pair.contains(&s.build));
+        let clubs: Vec<usize> = of_round.map(|shot| shot.build).collect();
+        let holds_both = pair.iter().all(|club| clubs.contains(club));
+        clubs.first().copied().filter(|_| holds_both)
+    };
+    let firsts: Vec<usize> = (1..=last).filter_map(first_of).collect();
+    firsts.len() > 1 && firsts.iter().all(|first| *first == firsts[0])
+}
+
+/// Whether some value lies where no shot does.
+fn has_wild_value(session: &Session) -> bool {
+    session.measures.iter().enumerate().any(|(column, measure)| {
+        let Some(known) = measure.known() else { return false };
+        let plausible = known.facts().plausible;
+        let values = session.shots.iter().filter_map(|shot| shot.values.get(column).copied().flatten());
+        values.into_iter().any(|value| value < plausible.low || value > plausible.high)
+    })
+}

@@ -1,0 +1,89 @@
+//! What more shots would do for an answer, decided once: tell it, narrow a size that is open, or neither.
+//!
+//! A number of shots tells two builds apart, or tells that they are the same. It does not tell whether a difference
+//! reaches the margin: where the true one lies near it, no number does, and all that can be promised is how wide the
+//! interval will be.
+
+use super::comparison::{Basis, Comparison, TURN, strict};
+use super::estimate::{Method, MoreShots};
+use super::levels::{Levels, Rule};
+use crate::verdict::{Decision, DecisionKind, Matters};
+use stats::distributions::f_upper;
+
+/// Above this many shots with each build nobody is sent to the range.
+const MOST_IN_A_VISIT: u32 = 60;
+/// The same where scatter is asked for, which takes more shots than any average.
+const MOST_FOR_SCATTER: u32 = 200;
+/// As many shots are named as leave this share of the present interval, or as a visit holds.
+const NARROWER: f64 = 0.7;
+/// Share of the tests after a session like any other that a half-width is named for. Own choice, measured by target 18.
+const KEPT_BY: f64 = 0.9;
+/// A test that leaves more than this share of it hardly narrows it.
+const HARDLY_NARROWER: f64 = 0.9;
+
+/// What was hit, as far as it says what another test would do.
+pub(super) struct Hit<'a> {
+    pub(super) comparison: &'a Comparison,
+    pub(super) levels: &'a Levels,
+    pub(super) candidates: usize,
+    /// Of single shots: 3 for normal ones.
+    pub(super) kurtosis: f64,
+}
+
+/// What more shots would do for this decision, `shots` with each build telling in 8 of 10 tests.
+pub(super) fn more_shots(decision: &Decision, shots: u32, hit: &Hit<'_>) -> Option<MoreShots> {
+    let method = hit.comparison.method;
+    let is_open = match (decision.kind, decision.matters) {
+        (DecisionKind::CannotTell, _) => false,
+        // Without turns it is open whether the difference is the club's at all.
+        (DecisionKind::Different, Some(Matters::Yes | Matters::Maybe))
+            if hit.comparison.allowance() > 0.0 =>
+        {
+            false
+        }
+        (DecisionKind::Different, Some(Matters::Maybe)) => true,
+        _ => return None,
+    };
+    if is_open {
+        return Some(narrowed(hit).unwrap_or(MoreShots::HardlyNarrow));
+    }
+    let most = if method == Method::SpreadRatio { MOST_FOR_SCATTER } else { MOST_IN_A_VISIT };
+    let n = hit.comparison.n;
+    let were_hit = method == Method::Rounds
+        && hit.levels.rule == Rule::Fixed
+        && n.baseline.min(n.candidate) >= shots as usize;
+    Some(match () {
+        () if were_hit => MoreShots::WereHit,
+        () if shots > most => MoreShots::TooMany { shots },
+        () => MoreShots::Tell { shots },
+    })
+}
+
+/// How far a test of one visit narrows a difference; `None` where it hardly does, and for scatter.
+///
+/// The width follows from the scatter, and that of another day is not that of today: the ratio of both variances follows
+/// F. A session whose size is open was picked by its answer, and a quiet one differs more easily: so that 8 of 10 tests keep
+/// to what is said, the point of [`KEPT_BY`] is taken.
+fn narrowed(hit: &Hit<'_>) -> Option<MoreShots> {
+    let Basis::Difference(careful) = &hit.comparison.basis else { return None };
+    let (level, present) = (strict(hit.candidates)?, careful.half_width(hit.levels.different));
+    let n = (hit.comparison.n.baseline + hit.comparison.n.candidate) as f64;
+    let now = variance_df(careful.widened.df, n, hit.kurtosis);
+    let left = |rounds: usize| {
+        let shots = (2 * TURN * rounds) as f64;
+        let then = variance_df(shots - rounds as f64 - 1.0, shots, hit.kurtosis);
+        let another_day = f_upper(1.0 - KEPT_BY, then, now).sqrt();
+        let design = stats::TurnsDesign { builds: 2, rounds, set: TURN };
+        another_day * hit.comparison.shot_sd * design.half_width(level)
+    };
+    let most = MOST_IN_A_VISIT as usize / TURN;
+    let rounds = (2..most).find(|rounds| left(*rounds) <= NARROWER * present).unwrap_or(most);
+    let half_width = left(rounds);
+    let shots = u32::try_from(rounds * TURN).ok()?;
+    (half_width < HARDLY_NARROWER * present).then_some(MoreShots::Narrow { shots, half_width })
+}
+
+/// Degrees of freedom of a variance whose shots have tails: 2/ν = 2/df + (κ − 3)/n, since that is its relative variance.
+fn variance_df(df: f64, n: f64, kurtosis: f64) -> f64 {
+    2.0 / (2.0 / df + (kurtosis - 3.0).max(0.0) / n)
+}

@@ -1,0 +1,194 @@
+//! What is known of how a comparison came about: the facts that sentences about it are built from.
+//!
+//! 'Not known' is a value of its own everywhere, so that nobody is told what nobody said. Words, pictures and pages read
+//! these, never the method of an estimate, a sign, or a printed number.
+
+use crate::analysis::{Aspect, Comparison, Estimate, Method, Pair, PartOf, Rule};
+use crate::verdict::Decision;
+use serde::Serialize;
+use session::measure::MeasureId;
+use session::question::{Stopping, StoppingWord};
+use session::{Order, Session};
+
+/// What is known of the order in which two clubs were hit, and whether it could be used.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum HowHit {
+    /// In turn, and compared within the rounds.
+    InTurn,
+    /// In turn, but too few rounds hold this measure for both clubs, or leave it any scatter, to compare within them.
+    InTurnNotCompared,
+    /// One club after the other.
+    OneAfterTheOther,
+    /// Nobody said it and the shots do not show it; of averages nobody can know.
+    NotKnown,
+}
+
+/// Whether the interval leaves room for what warming up and tiring can do.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum OrderAllowance {
+    /// It has no need to: both clubs were met alike.
+    NotNeeded,
+    /// It does.
+    Included,
+    /// It should, but how far they move this measure is not known.
+    SizeNotKnown,
+}
+
+/// What was said of the number of shots.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum NumberOfShots {
+    /// Fixed before the first one.
+    SaidFixed,
+    /// Not fixed, or looked at on the way without a plan.
+    SaidNotFixed,
+    /// Nobody was asked, or nobody knows.
+    NotSaid,
+    /// Planned in rounds.
+    Planned {
+        /// Rounds that were hit.
+        round: u32,
+        /// Rounds that were planned.
+        planned: u32,
+    },
+    /// A plan was named, and these rounds are not of it: too many, or fewer than two.
+    NotOfThePlan {
+        /// Rounds that hold both clubs.
+        rounds: u32,
+        /// Rounds that were planned.
+        planned: u32,
+    },
+}
+
+/// What a comparison rests on.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum RestsOn {
+    /// Single shots of both clubs.
+    Shots,
+    /// Averages of at least one of them.
+    Averages,
+}
+
+/// What was set aside of two clubs, and the answer without it.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
+pub struct SetAside {
+    /// Of the baseline.
+    pub baseline: PartOf,
+    /// Of the candidate.
+    pub candidate: PartOf,
+    /// Values of this measure among them that cannot be, and count in neither answer.
+    pub slips: usize,
+    /// What every shot decides.
+    pub with_all: Decision,
+    /// What the others decide.
+    pub without: Decision,
+    /// Size and uncertainty from the others; absent where nothing can be estimated.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub estimate_without: Option<Estimate>,
+}
+
+/// The facts of one comparison.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
+pub struct PairFacts {
+    /// How the two were hit.
+    pub order: HowHit,
+    /// Whether the interval leaves room for it.
+    pub order_allowance: OrderAllowance,
+    /// What was said of the number of shots.
+    pub number: NumberOfShots,
+    /// What it rests on.
+    pub rests_on: RestsOn,
+    /// The other measures on which the same two differ, by enough to matter or perhaps so.
+    pub differs_on: Vec<MeasureId>,
+    /// What was set aside; absent when nothing was.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub set_aside: Option<SetAside>,
+}
+
+impl PairFacts {
+    /// What is known before anything is decided.
+    pub(crate) fn of(
+        session: &Session,
+        stopping: &Stopping,
+        rule: Rule,
+        shared_rounds: u32,
+        pair: &Pair,
+        aspect: Aspect,
+    ) -> Self {
+        let comparison = pair.comparison.as_ref().ok();
+        let rests_on = rests_on(comparison);
+        let order = how_hit(session, shared_rounds, pair, rests_on);
+        Self {
+            order,
+            order_allowance: order_allowance(order, comparison, aspect),
+            number: number(stopping, rule, shared_rounds),
+            rests_on,
+            differs_on: Vec::new(),
+            set_aside: None,
+        }
+    }
+
+    /// Rounds of a plan that are still to be hit; `None` without a plan, and at its end.
+    #[must_use]
+    pub fn rounds_to_go(&self) -> Option<u32> {
+        match self.number {
+            NumberOfShots::Planned { round, planned } => planned.checked_sub(round).filter(|&left| left > 0),
+            _ => None,
+        }
+    }
+
+    /// Whether order and club are mixed up, as far as is known.
+    #[must_use]
+    pub fn order_is_mixed_up(&self) -> bool {
+        self.order_allowance != OrderAllowance::NotNeeded
+    }
+}
+
+fn rests_on(comparison: Option<&Comparison>) -> RestsOn {
+    match comparison.map(|c| c.method) {
+        Some(Method::SummaryWithAllowance | Method::SummaryAssumedSpread) => RestsOn::Averages,
+        _ => RestsOn::Shots,
+    }
+}
+
+/// In turn over all builds, but not for these two, is one after the other for them.
+fn how_hit(session: &Session, shared_rounds: u32, pair: &Pair, rests_on: RestsOn) -> HowHit {
+    match session.order {
+        _ if rests_on == RestsOn::Averages => HowHit::NotKnown,
+        Order::Unknown => HowHit::NotKnown,
+        _ if shared_rounds == 0 => HowHit::OneAfterTheOther,
+        _ if pair.turns.is_some() => HowHit::InTurn,
+        _ => HowHit::InTurnNotCompared,
+    }
+}
+
+/// Scatter is compared as it lies: what moves an average along hardly moves it.
+fn order_allowance(order: HowHit, comparison: Option<&Comparison>, aspect: Aspect) -> OrderAllowance {
+    let Some(comparison) = comparison else { return OrderAllowance::NotNeeded };
+    match (order, aspect) {
+        (HowHit::InTurn, _) | (_, Aspect::Spread) => OrderAllowance::NotNeeded,
+        _ if comparison.allowance() > 0.0 => OrderAllowance::Included,
+        _ => OrderAllowance::SizeNotKnown,
+    }
+}
+
+fn number(stopping: &Stopping, rule: Rule, rounds: u32) -> NumberOfShots {
+    match (stopping, rule) {
+        (_, Rule::Planned { round, planned }) => NumberOfShots::Planned { round, planned },
+        (Stopping::Planned { planned_rounds, .. }, _) => {
+            NumberOfShots::NotOfThePlan { rounds, planned: *planned_rounds }
+        }
+        (Stopping::Word(StoppingWord::Fixed), _) => NumberOfShots::SaidFixed,
+        (Stopping::Word(StoppingWord::NotFixed), _) => NumberOfShots::SaidNotFixed,
+        (Stopping::Word(StoppingWord::Unknown), _) => NumberOfShots::NotSaid,
+    }
+}

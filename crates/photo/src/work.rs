@@ -1,0 +1,149 @@
+//! Cells on their way to a reading: holes among them, units, what speaks against them, names in one spelling.
+
+use crate::doubts::{against_another, out_of_line};
+use crate::layout::Layout;
+use crate::number::{Number, number};
+use crate::quad::{Quad, Strip, less, sum, times};
+use crate::reading::{Column, Doubt};
+use crate::token::Token;
+
+/// A cell on its way.
+pub(crate) struct Work {
+    pub(crate) row: usize,
+    pub(crate) column: usize,
+    pub(crate) quad: Quad,
+    pub(crate) text: String,
+    pub(crate) sure: f32,
+    pub(crate) other: Option<String>,
+    pub(crate) doubts: Vec<Doubt>,
+    /// Where its first character stands, as a share of its width.
+    pub(crate) first: f32,
+}
+
+pub(crate) fn begun(token: &Token, row: usize, column: usize) -> Work {
+    let first = token.line.places.first().copied().unwrap_or(0.0);
+    let (text, sure, quad) = (token.text().trim(), token.line.sure, token.quad);
+    // A mark behind the last digit is the rest of a unit, or dirt.
+    let text = if token.is_number() { text.trim_end_matches(['.', ',']) } else { text }.to_owned();
+    Work { row, column, quad, text, sure, other: None, doubts: Vec::new(), first }
+}
+
+pub(crate) fn values(work: &[Work], column: usize, rows: usize) -> Vec<Option<f64>> {
+    let mut values = vec![None; rows];
+    for it in work.iter().filter(|it| it.column == column) {
+        values[it.row] = number(&it.text).and_then(|it| it.value());
+    }
+    values
+}
+
+/// In a column of which so many percent are filled, an empty place is a hole.
+const FULL: usize = 60;
+
+/// Where nothing stands in a column that is full elsewhere: as wide as what stands there, as high as its row.
+pub(crate) fn holes(
+    work: &[Work],
+    layout: &Layout,
+    is_asked: &dyn Fn(usize) -> bool,
+) -> Vec<(usize, usize, Quad)> {
+    let mut holes = Vec::new();
+    let is_full = |column: usize| {
+        work.iter().filter(|it| it.column == column).count() * 100 >= FULL * layout.rows.len()
+    };
+    for column in (0..layout.columns.len()).filter(|it| is_asked(*it) && is_full(*it)) {
+        let span = &layout.columns[column];
+        for row in
+            (0..layout.rows.len()).filter(|row| !work.iter().any(|it| (it.row, it.column) == (*row, column)))
+        {
+            // Its neighbor above or below, or in its row, shows how high it stands.
+            let near = |it: &&Work| it.row.abs_diff(row) + usize::from(it.column != column) * 2;
+            let Some(like) = work.iter().filter(|it| number(&it.text).is_some()).min_by_key(near) else {
+                continue;
+            };
+            let up = times(like.quad.down(), -0.5);
+            let (left, right) = (
+                layout.frame.point(span.from, layout.rows[row]),
+                layout.frame.point(span.to, layout.rows[row]),
+            );
+            holes.push((row, column, Quad([sum(left, up), sum(right, up), less(right, up), less(left, up)])));
+        }
+    }
+    holes
+}
+
+pub(crate) fn is_blank(strip: &Strip) -> bool {
+    const FAINTEST: u8 = 45;
+    let mut greens: Vec<u8> = strip.pixels.as_chunks::<3>().0.iter().map(|it| it[1]).collect();
+    greens.sort_unstable();
+    let at = |percent: usize| greens[(greens.len() - 1) * percent / 100];
+    at(97) - at(3) < FAINTEST
+}
+
+/// Units that stand in the cells go into the heading.
+pub(crate) fn columns(layout: &Layout, numbers: &mut [Work]) -> Vec<Column> {
+    let column = |(at, heading): (usize, &String)| {
+        let mut units: Vec<String> = Vec::new();
+        let (mut count, mut has_signs) = (0, false);
+        for work in numbers.iter_mut().filter(|it| it.column == at) {
+            has_signs |= number(&work.text).is_some_and(|it| it.sign.is_some() || it.side.is_some());
+            units.push(take_unit(work));
+            count += 1;
+        }
+        units.retain(|it| !it.is_empty());
+        let unit = if units.len() * 2 > count { units.swap_remove(0) } else { String::new() };
+        let is_number = layout.columns[at].is_number;
+        Column { heading: with_unit(heading, &unit), is_number, has_signs }
+    };
+    layout.headings.iter().enumerate().map(column).collect()
+}
+
+pub(crate) fn take_unit(work: &mut Work) -> String {
+    let Some(found) = number(&work.text).filter(|it| !it.unit.is_empty()) else { return String::new() };
+    work.text = work.text.trim().strip_suffix(&found.unit).unwrap_or(&work.text).trim_end().to_owned();
+    found.unit
+}
+
+pub(crate) fn with_unit(heading: &str, unit: &str) -> String {
+    if unit.is_empty() || heading.contains('(') { heading.to_owned() } else { format!("{heading} ({unit})") }
+}
+
+pub(crate) fn doubt(numbers: &mut [Work], columns: &[Column], rows: usize) {
+    for column in 0..columns.len() {
+        let at: Vec<usize> = (0..numbers.len()).filter(|at| numbers[*at].column == column).collect();
+        let read: Vec<Number> = at.iter().filter_map(|at| number(&numbers[*at].text)).collect();
+        for bad in out_of_line(&read.iter().collect::<Vec<_>>()) {
+            numbers[at[bad]].doubts.push(Doubt::OutOfLine);
+        }
+    }
+    let all: Vec<Vec<Option<f64>>> = (0..columns.len()).map(|column| values(numbers, column, rows)).collect();
+    for one in 0..columns.len() {
+        for other in one + 1..columns.len() {
+            for row in against_another(&all[one], &all[other]) {
+                let of = |it: &&mut Work| it.row == row && (it.column == one || it.column == other);
+                let mut pair: Vec<&mut Work> = numbers.iter_mut().filter(of).collect();
+                // What is known to be in doubt explains it.
+                if pair.iter().all(|it| it.doubts.is_empty()) {
+                    pair.iter_mut().for_each(|it| it.doubts.push(Doubt::AgainstAnother));
+                }
+            }
+        }
+    }
+}
+
+/// A name by its letters and digits alone.
+pub(crate) fn bare(text: &str) -> String {
+    text.chars().filter(char::is_ascii_alphanumeric).collect::<String>().to_ascii_lowercase()
+}
+
+/// One name read in two spellings is one: where only spaces, case or marks differ, the more frequent counts.
+pub(crate) fn one_spelling(words: &mut [Work], layout: &Layout) {
+    let before: Vec<(usize, String)> = words.iter().map(|it| (it.column, it.text.clone())).collect();
+    for word in words.iter_mut().filter(|it| !layout.columns[it.column].is_number) {
+        let alike =
+            before.iter().filter(|(column, text)| *column == word.column && bare(text) == bare(&word.text));
+        let count =
+            |it: &String| before.iter().filter(|(column, text)| *column == word.column && text == it).count();
+        if let Some((_, text)) = alike.max_by_key(|(_, text)| (count(text), text.clone())) {
+            word.text.clone_from(text);
+        }
+    }
+}

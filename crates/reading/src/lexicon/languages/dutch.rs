@@ -1,0 +1,40 @@
+//! The trade's words in Dutch. From memory, no source.
+
+use crate::lexicon::languages::words::Words;
+
+pub(crate) static WORDS: Words = Words {
+    headings: &[
+        ("Club", "stok samenstelling"),
+        ("Head", "kop clubkop"),
+        ("Shaft", "schacht"),
+        ("Shot", "slag slagnr slagnummer"),
+        ("Shots", "slagen aantal aantalslagen"),
+        ("Round", "ronde serie"),
+        ("Time", "tijd tijdstip"),
+        ("Date", "datum"),
+        ("Note", "opmerking notitie"),
+        ("Carry", "carryafstand draagafstand vliegafstand"),
+        ("Total distance", "totaleafstand totaal afstand totaalafstand"),
+        ("Offline", "zijwaartseafwijking zijafwijking afwijking zijwaarts"),
+        ("Ball speed", "balsnelheid"),
+        ("Club speed", "clubsnelheid clubkopsnelheid clubheadsnelheid swingsnelheid"),
+        ("Launch angle", "lanceerhoek lanceringshoek starthoek"),
+        ("Launch direction", "lanceerrichting startrichting"),
+        ("Spin rate", "spinsnelheid rotatie toerental"),
+        ("Spin axis", "spinas rotatieas"),
+        ("Peak height", "hoogte maximalehoogte maxhoogte piekhoogte"),
+        ("Descent angle", "landingshoek daalhoek"),
+        ("Hang time", "vluchttijd vliegtijd"),
+        ("Smash factor", "rendement"),
+        ("Attack angle", "aanvalshoek"),
+        ("Club path", "clubpad swingpad"),
+        ("Face angle", "bladhoek clubbladhoek"),
+        ("Dynamic loft", "dynamischeloft"),
+        ("Average", "gemiddelde gemiddeld gem"),
+        ("Standard deviation", "standaardafwijking standaarddeviatie spreiding"),
+        ("Median", "mediaan"),
+        ("Minimum", "laagste kleinste"),
+        ("Maximum", "hoogste grootste"),
+    ],
+    sides: ["l links", "r rechts"],
+};

@@ -1,0 +1,41 @@
+//! The trade's words in Japanese. From memory, no source.
+
+use crate::lexicon::languages::words::Words;
+
+pub(crate) static WORDS: Words = Words {
+    headings: &[
+        ("Club", "クラブ 番手 使用クラブ クラブ名"),
+        ("Head", "ヘッド"),
+        ("Shaft", "シャフト"),
+        ("Shot", "ショット 打数番号 ショット番号 番号 球"),
+        ("Shots", "ショット数 球数 打数"),
+        ("Round", "ラウンド セット"),
+        ("Time", "時刻 時間"),
+        ("Date", "日付 日時"),
+        ("Note", "メモ 備考"),
+        ("Carry", "キャリー キャリー距離 飛距離キャリー"),
+        ("Total distance", "総距離 トータル トータル距離 飛距離 合計距離 総飛距離"),
+        ("Offline", "左右ブレ 左右 左右のブレ 左右ずれ サイド 曲がり 曲がり幅 左右差"),
+        ("Ball speed", "ボール初速 ボールスピード 初速 ボール速度"),
+        ("Club speed", "ヘッドスピード クラブスピード ヘッド速度"),
+        ("Launch angle", "打ち出し角 打出角 打ち出し角度 打出し角 上下打ち出し角"),
+        ("Launch direction", "打ち出し方向 左右打ち出し角 打出方向"),
+        ("Spin rate", "スピン量 バックスピン スピン バックスピン量 総スピン量"),
+        ("Spin axis", "スピン軸 回転軸 スピンアクシス"),
+        ("Peak height", "最高到達点 高さ 最高点 最大高さ 打ち出し高さ"),
+        ("Descent angle", "落下角 落下角度 着地角 着弾角"),
+        ("Hang time", "滞空時間"),
+        ("Smash factor", "ミート率 スマッシュファクター"),
+        ("Attack angle", "入射角 アタックアングル アタック角"),
+        ("Club path", "クラブパス スイング軌道 軌道"),
+        ("Face angle", "フェース角 フェースアングル フェース向き"),
+        ("Face to path", "フェーストゥパス"),
+        ("Dynamic loft", "ダイナミックロフト"),
+        ("Average", "平均 平均値"),
+        ("Standard deviation", "標準偏差"),
+        ("Median", "中央値"),
+        ("Minimum", "最小 最小値"),
+        ("Maximum", "最大 最大値"),
+    ],
+    sides: ["左 左へ", "右 右へ"],
+};

@@ -1,0 +1,41 @@
+//! The trade's words in Korean. From memory, no source.
+
+use crate::lexicon::languages::words::Words;
+
+pub(crate) static WORDS: Words = Words {
+    headings: &[
+        ("Club", "클럽 클럽명 채"),
+        ("Head", "헤드"),
+        ("Shaft", "샤프트"),
+        ("Shot", "샷 샷번호 번호 타"),
+        ("Shots", "샷수 횟수 타수"),
+        ("Round", "라운드 세트"),
+        ("Time", "시간 시각"),
+        ("Date", "날짜 일시"),
+        ("Note", "메모 비고"),
+        ("Carry", "캐리 캐리거리 비거리캐리"),
+        ("Total distance", "총거리 토탈 비거리 전체거리 총비거리"),
+        ("Offline", "좌우편차 좌우 사이드 편차 좌우거리"),
+        ("Ball speed", "볼스피드 볼속도 공속도"),
+        ("Club speed", "클럽스피드 헤드스피드 클럽속도 스윙스피드"),
+        ("Launch angle", "발사각 발사각도 탄도각 런치앵글"),
+        ("Launch direction", "발사방향 방향각 좌우발사각"),
+        ("Spin rate", "스핀 스핀량 백스핀 백스핀량"),
+        ("Spin axis", "스핀축 회전축"),
+        ("Peak height", "최고높이 최고점 높이 정점"),
+        ("Descent angle", "낙하각 착지각 하강각"),
+        ("Hang time", "체공시간"),
+        ("Smash factor", "스매시팩터 스매쉬팩터 정타율"),
+        ("Attack angle", "어택앵글 입사각 공격각"),
+        ("Club path", "클럽패스 스윙궤도 클럽궤도"),
+        ("Face angle", "페이스각 페이스앵글 페이스각도"),
+        ("Face to path", "페이스투패스"),
+        ("Dynamic loft", "다이나믹로프트"),
+        ("Average", "평균 평균값"),
+        ("Standard deviation", "표준편차"),
+        ("Median", "중앙값"),
+        ("Minimum", "최소 최솟값"),
+        ("Maximum", "최대 최댓값"),
+    ],
+    sides: ["좌 왼쪽", "우 오른쪽"],
+};

@@ -1,0 +1,40 @@
+//! The trade's words in Swedish. From memory, no source.
+
+use crate::lexicon::languages::words::Words;
+
+pub(crate) static WORDS: Words = Words {
+    headings: &[
+        ("Club", "klubba klubbor uppsättning"),
+        ("Head", "huvud klubbhuvud"),
+        ("Shaft", "skaft"),
+        ("Shot", "slag slagnr slagnummer"),
+        ("Shots", "antal antalslag"),
+        ("Round", "varv runda serie"),
+        ("Time", "tid klockslag"),
+        ("Date", "datum"),
+        ("Note", "anteckning kommentar"),
+        ("Carry", "carrylängd bärlängd flyglängd"),
+        ("Total distance", "totallängd totaldistans längd"),
+        ("Offline", "sidavvikelse sidoavvikelse avvikelse sida sidled"),
+        ("Ball speed", "bollhastighet bollfart"),
+        ("Club speed", "klubbhastighet klubbhuvudhastighet svinghastighet klubbfart"),
+        ("Launch angle", "utgångsvinkel startvinkel"),
+        ("Launch direction", "utgångsriktning startriktning"),
+        ("Spin rate", "spinn spinnhastighet backspinn"),
+        ("Spin axis", "spinnaxel spinaxel"),
+        ("Peak height", "höjd maxhöjd högstahöjd topphöjd"),
+        ("Descent angle", "landningsvinkel nedslagsvinkel"),
+        ("Hang time", "flygtid hängtid"),
+        ("Smash factor", "smashfaktor träffkvot"),
+        ("Attack angle", "attackvinkel anfallsvinkel"),
+        ("Club path", "klubbana svingbana klubbväg"),
+        ("Face angle", "bladvinkel klubbladsvinkel"),
+        ("Face to path", "bladmotbana"),
+        ("Dynamic loft", "dynamisktloft dynamiskloft"),
+        ("Average", "medel medelvärde snitt genomsnitt"),
+        ("Standard deviation", "standardavvikelse spridning"),
+        ("Minimum", "lägsta minsta"),
+        ("Maximum", "högsta största"),
+    ],
+    sides: ["v vänster", "h höger"],
+};

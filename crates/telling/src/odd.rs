@@ -1,0 +1,39 @@
+//! A value that is probably a slip, as a question with its row, and why it matters.
+
+use crate::format::Subject;
+use judging::trust::{Odd, Seen};
+use session::Session;
+use session::names::short_name;
+use text::trust as say;
+use text::{Voice, capital};
+
+/// What was seen, why it matters, what to do; `None` for any other finding.
+pub(crate) fn sentences(session: &Session, seen: &Seen, voice: &Voice) -> Option<[String; 3]> {
+    let Seen::OddValue { shot, build, measure, value, because, others } = seen else { return None };
+    let subject = Subject::of(measure, session, voice);
+    let name = session.builds.get(*build).map_or_else(String::new, |b| short_name(&b.name));
+    let printed = subject.value(*value);
+    let what = match shot {
+        Some(at) => say::odd_shot(voice, &number_of(session, *at), &name, &subject.name, &printed),
+        None => say::odd_average(voice, &name, &subject.name, &printed),
+    };
+    let why = match because {
+        Odd::OutOfRange { low, high } => say::out_of_range(
+            voice,
+            &capital(&subject.name),
+            &subject.value(*low),
+            &subject.value(*high),
+            *others,
+        ),
+        Odd::MovesTheAnswer { by, margin } => {
+            say::moves_the_answer(voice, &subject.amount(*by), &subject.chosen(*margin), *others)
+        }
+    };
+    Some([what, why, say::odd_next(voice)])
+}
+
+/// The shot's own number, or its place.
+fn number_of(session: &Session, at: usize) -> String {
+    let own = session.shots.get(at).and_then(|shot| shot.number);
+    own.map_or_else(|| (at + 1).to_string(), |number| number.to_string())
+}

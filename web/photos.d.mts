@@ -1,0 +1,2 @@
+/** Types of `photos.mjs`. */
+export function hasPhotos(): boolean;
