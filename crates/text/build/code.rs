@@ -74,7 +74,7 @@ fn function(number: usize, id: &str, message: &Message, enums: &Words) -> String
             Kind::Word(_) => (enums.name(id, &argument.name), format!("Text({name}.word())")),
         };
         write!(takes, "{name}: {kind}, ").expect("a string takes text");
-        write!(gives, "crate::render::Arg::{given}, ").expect("a string takes text");
+        write!(gives, "crate::arg::Arg::{given}, ").expect("a string takes text");
     }
     let lint = match message.arguments.len() {
         ..MANY => "",

@@ -27,6 +27,7 @@
 //! text::feel::same(&english, "Driver B", text::feel::Feeling::Longest);
 //! ```
 
+mod arg;
 mod capital;
 pub mod names;
 mod number;

@@ -1,15 +1,8 @@
 //! Says a message: reads the marks that `build/pattern.rs` describes.
 
 use crate::Voice;
+use crate::arg::Arg;
 use crate::number::grouped;
-
-/// What a message is given.
-#[derive(Debug, Clone, Copy)]
-pub(crate) enum Arg<'a> {
-    Text(&'a str),
-    Count(usize),
-    Flag(bool),
-}
 
 /// The message of a number, in a voice.
 pub(crate) fn said(voice: &Voice, number: usize, english: &str, args: &[Arg<'_>]) -> String {

@@ -1,7 +1,7 @@
 //! Which messages were said, with what they were told: for tests that hold sentences against facts, behind the feature
 //! `traced`. Nothing that ships has it, and nothing is global: a voice that is to be listened to carries its [`Record`].
 
-use crate::render::Arg;
+use crate::arg::Arg;
 use std::sync::{Arc, Mutex, PoisonError};
 
 /// One message of the catalogues.

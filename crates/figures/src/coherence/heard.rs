@@ -2,8 +2,8 @@
 
 use super::fact::{Fact, Scope, Source, Value};
 use super::number::{Marks, Printed};
+use super::page_catalogues;
 use super::table::{Asserted, Declared, Rule, Table};
-use super::web;
 use std::collections::HashMap;
 use text::traced::{Message, Said, Told};
 
@@ -226,7 +226,7 @@ fn name(message: Message) -> &'static str {
     use std::sync::OnceLock;
     static NAMES: OnceLock<HashMap<(&'static str, &'static str), String>> = OnceLock::new();
     let names = NAMES.get_or_init(|| {
-        let all = text::traced::MESSAGES.iter().chain(web::messages());
+        let all = text::traced::MESSAGES.iter().chain(page_catalogues::messages());
         all.map(|message| ((message.room, message.id), format!("{}.{}", message.room, message.id))).collect()
     });
     names.get(&(message.room, message.id)).map_or("unknown", String::as_str)

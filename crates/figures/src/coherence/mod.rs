@@ -9,6 +9,7 @@ mod heard;
 mod intervals;
 mod known;
 mod number;
+mod page_catalogues;
 mod pairs;
 #[cfg(test)]
 mod put_back;

@@ -4,6 +4,7 @@ use super::fact::{Fact, Scope};
 use super::intervals::{Decided, Sizes};
 use super::sessions::{self, Asked, Kind};
 use super::told::Telling;
+use super::truth::decision_word;
 use judging::Judged;
 use judging::claim::{ClaimKind, Claimed, claim, toward};
 use judging::feel::OwnSay;
@@ -150,7 +151,7 @@ pub(crate) fn truths(number: u64, asked: &Asked, judged: &Judged<'_>) -> Vec<Fac
         for (part, effect) in
             [("build", &told.build), ("condition", &told.condition), ("interaction", &told.interaction)]
         {
-            add(&Scope::Part(part.to_owned()), "is.decision", word(effect.decision.kind));
+            add(&Scope::Part(part.to_owned()), "is.decision", decision_word(effect.decision.kind));
         }
     }
     if due(number, EVERY.landing) {
@@ -204,15 +205,6 @@ pub(crate) fn sizes(number: u64, asked: &Asked, voice: &Voice) -> Vec<(Scope, Si
         }));
     }
     sizes
-}
-
-pub(crate) const fn word(kind: DecisionKind) -> &'static str {
-    match kind {
-        DecisionKind::Different => "different",
-        DecisionKind::Same => "same",
-        DecisionKind::CannotTell => "cannot_tell",
-        DecisionKind::CannotAnswer => "cannot_answer",
-    }
 }
 
 fn due(number: u64, every: u64) -> bool {

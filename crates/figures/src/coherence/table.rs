@@ -11,7 +11,7 @@
 //! and may end in ` if argument=value`. A line that begins with `part` is of messages that assert nothing where they
 //! stand alone, only where another takes them in.
 
-use super::web;
+use super::page_catalogues;
 use crate::folder::root;
 use anyhow::{Context, Result, bail, ensure};
 use std::collections::BTreeMap;
@@ -65,7 +65,7 @@ impl Asserted {
 pub(crate) fn read() -> Result<Table> {
     let mut table = Table::new();
     read_folder("crates/text/facts", MESSAGES, &mut table)?;
-    read_folder("web/src/text/facts", web::messages(), &mut table)?;
+    read_folder("web/src/text/facts", page_catalogues::messages(), &mut table)?;
     Ok(table)
 }
 
@@ -73,8 +73,10 @@ fn read_folder(folder: &str, messages: &[Message], table: &mut Table) -> Result<
     for file in fs::read_dir(root().join(folder)).context(folder.to_owned())? {
         let path = file?.path();
         let room = path.file_stem().unwrap_or_default().to_string_lossy().into_owned();
-        let of_room: Vec<&Message> =
-            messages.iter().filter(|message| message.room == room || message.room == web::ROOM).collect();
+        let of_room: Vec<&Message> = messages
+            .iter()
+            .filter(|message| message.room == room || message.room == page_catalogues::ROOM)
+            .collect();
         // A table lives as long as the program.
         let text: &'static str = Box::leak(fs::read_to_string(&path)?.into_boxed_str());
         for (at, line) in text.lines().enumerate() {
@@ -86,7 +88,7 @@ fn read_folder(folder: &str, messages: &[Message], table: &mut Table) -> Result<
 
 /// Messages that the tables do not declare.
 pub(crate) fn undeclared(table: &Table) -> Vec<String> {
-    let all = MESSAGES.iter().chain(web::messages());
+    let all = MESSAGES.iter().chain(page_catalogues::messages());
     let missing = all.filter(|message| !table.contains_key(&(message.room, message.id)));
     missing.map(|message| format!("{}.{}", message.room, message.id)).collect()
 }

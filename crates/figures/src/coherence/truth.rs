@@ -3,7 +3,6 @@
 use super::fact::Value;
 use super::fact::{Fact, Scope};
 use super::number::Printed;
-use super::rooms::word;
 use judging::analysis::{Method, Rule};
 use judging::trust::{Seen, Weight, trust};
 use judging::verdict::{DecisionKind, Direction, Matters, Nearer, Why};
@@ -106,7 +105,7 @@ fn of_session(judged: &Judged<'_>) -> Vec<Fact> {
 
 fn of_judgment(session: &Session, judgment: &Judgment, add: &mut impl FnMut(&'static str, &str)) {
     let decision = &judgment.decision;
-    add("is.decision", word(decision.kind));
+    add("is.decision", decision_word(decision.kind));
     if let Some(matters) = decision.matters {
         add(
             "is.matters",
@@ -159,6 +158,16 @@ fn of_judgment(session: &Session, judgment: &Judgment, add: &mut impl FnMut(&'st
                 Some(Nearer::Candidate | Nearer::Baseline) => "settled",
             },
         );
+    }
+}
+
+/// How the list of pairs calls a decision.
+pub(crate) const fn decision_word(kind: DecisionKind) -> &'static str {
+    match kind {
+        DecisionKind::Different => "different",
+        DecisionKind::Same => "same",
+        DecisionKind::CannotTell => "cannot_tell",
+        DecisionKind::CannotAnswer => "cannot_answer",
     }
 }
 
