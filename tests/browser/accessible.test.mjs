@@ -14,9 +14,9 @@ const states = {
     await example(page, "fair");
     for (const details of await page.locator("details > summary").all()) await details.click();
   },
-  "planned rounds": async (page) => {
+  "planned laps": async (page) => {
     await example(page, "fair");
-    await page.getByText("In planned rounds").click();
+    await page.getByText("In planned laps").click();
     await answer(page);
   },
   "cannot answer, rows not understood": async (page) => {

@@ -32,7 +32,7 @@ test("a store that runs full in the middle is said; the shots stay on the screen
     await page.getByText("This device does not keep the shots").waitFor();
   }
   assert.equal(await shots(page), 4);
-  assert.match(await page.locator(".log-place").innerText(), /Round 1 of 2, shot 2 of 3/);
+  assert.match(await page.locator(".log-place").innerText(), /Lap 1 of 2, shot 2 of 3/);
   assert.equal((await savedShots(page, saveFromLog(page))).length, 4, "every shot is in the file");
   await context.close();
 });
@@ -85,7 +85,7 @@ test("a browser that dies between two shots loses none of them", async () => {
     await page.goto(siteUrl);
     await page.locator(".log-keys").waitFor();
     assert.equal(await shots(page), 5);
-    assert.match(await page.locator(".log-place").innerText(), /Round 1 of 2, shot 3 of 3/);
+    assert.match(await page.locator(".log-place").innerText(), /Lap 1 of 2, shot 3 of 3/);
     await hitTo(page, 6, 25);
   } finally {
     await running.kill();

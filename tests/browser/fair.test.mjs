@@ -23,7 +23,7 @@ test("plan, log, lose the page between shots, lose the network, finish, read the
   assert.deepEqual(await stored(page), NOTHING, "a plan alone stores nothing");
   const long = await page.locator(".fair-power").innerText();
   await rounds(page, 2);
-  assert.match(await page.locator(".fair-headline").innerText(), /^2 rounds of 3 shots/);
+  assert.match(await page.locator(".fair-headline").innerText(), /^2 laps of 3 shots/);
   await page.getByLabel("When to look at the answer").selectOption({ label: "After every lap" });
   await rounds(page, 5);
   await page.getByText("What each look costs").click();
@@ -45,7 +45,7 @@ test("plan, log, lose the page between shots, lose the network, finish, read the
   assert.equal(await page.locator("straight-answer-page").isVisible(), false, "nothing but the card");
   assert.equal(await overflows(page), false);
   await hitTo(page, 4, 25);
-  assert.match(await page.locator(".log-place").innerText(), /Round 1 of 2, shot 2 of 3/);
+  assert.match(await page.locator(".log-place").innerText(), /Lap 1 of 2, shot 2 of 3/);
 
   // Killed between two shots.
   await page.close();
@@ -95,7 +95,7 @@ test("the answer is covered; looking early is written down and makes it stricter
   await start(page);
   await hitTo(page, 7, 25);
   assert.equal(await page.locator(".headline").count(), 0, "covered");
-  assert.match(await page.locator(".log-look").innerText(), /covered until round 2 is complete/);
+  assert.match(await page.locator(".log-look").innerText(), /covered until lap 2 is complete/);
   await page.getByText("Look now all the same").click();
   assert.match(await page.locator(".log-look").innerText(), /No plan covers a look at this moment/);
   await page.getByRole("button", { name: "Look now", exact: true }).click();
@@ -117,7 +117,7 @@ test("the answer is covered; looking early is written down and makes it stricter
   await page.locator("#numbers > summary").click();
   await page.locator("#numbers table").first().waitFor();
   assert.match(await page.locator("#answer").textContent(), /99\s?%/, "the level of the last answer");
-  assert.equal(await page.locator("input[name=stopping][value=unknown]").isChecked(), true);
+  assert.equal(await page.locator("input[name=stopping][value=not_fixed]").isChecked(), true);
   assert.match(await page.locator(".fair-after").innerText(), /from 24 of 24 shots/);
   assert.equal(
     (
@@ -172,7 +172,7 @@ test("undo, a mishit, an ended set, a pasted set and a tapped strike keep the co
   await page.waitForFunction(() => document.querySelector("[data-shots]").dataset.shots === "3");
   assert.match(await whose(page), /New driver/);
   await page.getByRole("button", { name: "End this set" }).click();
-  await page.waitForFunction(() => /Round 2 of 2/.test(document.querySelector(".log-place").textContent));
+  await page.waitForFunction(() => /Lap 2 of 2/.test(document.querySelector(".log-place").textContent));
   assert.equal(await shots(page), 3);
   assert.deepEqual(await faults(page), []);
   assertQuiet(watched);

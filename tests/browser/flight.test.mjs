@@ -191,7 +191,9 @@ test("a row that does not fit its launch is told under trust, and nothing is cha
     return `${shot % 2 ? "New" : "Mine"},${carry},${speed},${launch},2700`;
   });
   await type(page, `club,carry (yd),ball speed (mph),launch angle (deg),spin rate (rpm)\n${rows.join("\n")}\n`);
-  await answer(page);
+  assert.equal((await answer(page)).kind, "doubt");
+  await page.getByRole("button", { name: "It is right" }).click();
+  await page.locator("article.answer:not(.doubt)[aria-busy=false]").waitFor();
   await page.locator("#consistency summary").click();
   await page.locator("#consistency .said").waitFor();
   const words = await page.locator("#consistency").innerText();
@@ -258,7 +260,7 @@ test("a column that says what changed is found, answers without typing, and trav
   const words = await page.locator("#change").innerText();
   assert.match(
     words,
-    /Your shots say what changed: Ball type[\s\S]*The change to 'hard' moved spin rate more than New did/,
+    /Your shots say what changed: Ball type[\s\S]*The change to “hard” made more difference to spin rate than New did/,
   );
   assert.match(words, /Hard: 7\d\d\srpm less than soft/);
   assert.deepEqual(await faults(page), []);
@@ -275,7 +277,7 @@ test("a column that says what changed is found, answers without typing, and trav
   await answer(elsewhere.page);
   await elsewhere.page.locator("#change summary").click();
   await elsewhere.page
-    .locator("#change .said", { hasText: "The change to 'hard' moved spin rate more than New did" })
+    .locator("#change .said", { hasText: "The change to “hard” made more difference to spin rate than New did" })
     .waitFor();
   assertQuiet(elsewhere.watched);
   await elsewhere.context.close();

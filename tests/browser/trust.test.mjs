@@ -45,7 +45,7 @@ test("two shots left out change the answer, and the page says that it depends on
   assert.match(without.headline, /left out/i);
   assert.match(
     without.everything,
-    /With every shot: cannot tell, \S+\syd \([^)]*95\s% interval\)\. Without 2 of 10 New shots: a difference,/,
+    /With every shot: cannot tell, \S+\syd \([^)]*99\s% interval\)\. Without 2 of 10 New shots: a difference,/,
   );
   assert.equal(await page.locator("tr.left-out").count(), 2, "they stay in view");
   assert.equal(await page.locator("svg.order .left-out").count(), 2);
@@ -63,7 +63,7 @@ test("of four equal clubs the lead is shown as what is left of it after luck", a
   const { everything } = await answer(page);
   assert.match(
     everything,
-    /as many equal clubs would lead by about \d+\syd[\s\S]*with that luck taken out, expect about/,
+    /as many equal clubs would lead by about \d+\syd[\s\S]*with that luck taken out, count on about/,
   );
   await page.locator("svg.order .average").first().waitFor({ state: "attached" });
   assert.equal(await page.locator("svg.order .average").count(), 4);

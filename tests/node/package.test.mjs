@@ -48,7 +48,15 @@ test("read takes any text, with hints, without hints, and never throws for text"
   const text = "build,carry (yd)\nA,250\nB,251\n";
   for (const hints of [undefined, null, {}, { columns: { 1: { measure: "carry" } }, units: { 1: "yd" } }]) {
     const result = read(text, hints);
-    assert.deepEqual(Object.keys(result).sort(), ["gaps", "notices", "problems", "reading", "session"]);
+    assert.deepEqual(Object.keys(result).sort(), [
+      "doubts",
+      "form",
+      "gaps",
+      "notices",
+      "problems",
+      "reading",
+      "session",
+    ]);
   }
   for (const odd of ["", "\0", "\u{feff}", ",,,,\n\n\n", '"', "\ud800", `carry\n${"9".repeat(400)}`]) {
     assert.ok(read(odd, null).session);

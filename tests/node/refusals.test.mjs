@@ -95,7 +95,7 @@ test("a wrong type names its place and what should stand there", () => {
     [
       { ...question, stopping: "fixt" },
       "request.question.stopping",
-      'This must be "fixed", "unknown" or a plan { planned_rounds, looked_after }.',
+      'This must be "fixed", "not_fixed", "unknown" or a plan { planned_rounds, looked_after }.',
     ],
   ];
   for (const [asked, place, message] of wrong) {

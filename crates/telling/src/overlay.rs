@@ -140,7 +140,7 @@ fn averages_only(case: &Case) -> Option<Overlay> {
 
 fn looked_at_before(case: &Case) -> Option<Overlay> {
     let (kind, voice) = (OverlayKind::LookedAtBefore, case.voice);
-    let theirs = voice.is_of_the_sender();
+    let (theirs, several) = (voice.is_of_the_sender(), case.judgment.candidates > 1);
     match case.judgment.facts.number {
         NumberOfShots::SaidFixed => None,
         NumberOfShots::Planned { round, planned } if round >= planned => None,
@@ -149,15 +149,21 @@ fn looked_at_before(case: &Case) -> Option<Overlay> {
             say::looked_early(voice, &round.to_string(), &planned.to_string()),
             say::early_is_stricter(voice),
         ),
-        NumberOfShots::SaidNotFixed => overlay(kind, say::not_fixed(voice), say::open_is_stricter(voice)),
+        NumberOfShots::SaidNotFixed => {
+            overlay(kind, say::not_fixed(voice), say::open_is_stricter(voice, several))
+        }
         NumberOfShots::NotSaid => asking(
             Ask::NumberOfShots,
-            overlay(kind, say::fixed_not_said(voice, theirs), say::not_said_is_stricter(voice, theirs)),
+            overlay(
+                kind,
+                say::fixed_not_said(voice, theirs),
+                say::not_said_is_stricter(voice, theirs, several),
+            ),
         ),
         NumberOfShots::NotOfThePlan { rounds, planned } => overlay(
             kind,
             say::not_of_the_plan(voice, rounds as usize, &planned.to_string()),
-            say::open_is_stricter(voice),
+            say::open_is_stricter(voice, several),
         ),
     }
 }

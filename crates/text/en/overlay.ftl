@@ -52,9 +52,14 @@ fixed-not-said = { $theirs ->
 not-said-is-stricter = Stopping when it looks good makes luck look like proof, so until { $theirs ->
     [yes] the sender says
    *[no] you say
-} that it was fixed, a 99 % interval decides in place
-    of a 95 % one.
-open-is-stricter = Stopping when it looks good makes luck look like proof, so a 99 % interval decides in place of a 95 % one.
+} that it was fixed, { $several ->
+    [yes] all clubs together get 1 chance in 100 of a mistake in place of 5
+   *[no] a 99 % interval decides in place of a 95 % one
+}.
+open-is-stricter = Stopping when it looks good makes luck look like proof, so { $several ->
+    [yes] all clubs together get 1 chance in 100 of a mistake in place of 5
+   *[no] a 99 % interval decides in place of a 95 % one
+}.
 clubs-held-against = { $clubs ->
     [2] Two
     [3] Three

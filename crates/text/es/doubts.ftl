@@ -12,8 +12,8 @@ out-of-range = { $cells } { $cells-are ->
     [one] valor de
    *[other] valores de
 } { $measure } no { $cells-are ->
-    [one] puede ser
-   *[other] pueden ser
+    [one] puede ser correcto
+   *[other] pueden ser correctos
 }: { $values }. { $cells-are ->
     [one] Queda
    *[other] Quedan

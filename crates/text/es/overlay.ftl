@@ -50,9 +50,14 @@ fixed-not-said = { $theirs ->
 not-said-is-stricter = Parar cuando pinta bien hace que el azar parezca prueba, así que, hasta que { $theirs ->
     [yes] quien lo envió diga
    *[no] digas
-} que se fijó, decide un intervalo del 99 %
-    en lugar de uno del 95 %.
-open-is-stricter = Parar cuando pinta bien hace que el azar parezca prueba, así que decide un intervalo del 99 % en lugar de uno del 95 %.
+} que se fijó, { $several ->
+    [yes] todos los palos juntos tienen 1 posibilidad de error entre 100 en lugar de 5
+   *[no] decide un intervalo del 99 % en lugar de uno del 95 %
+}.
+open-is-stricter = Parar cuando pinta bien hace que el azar parezca prueba, así que { $several ->
+    [yes] todos los palos juntos tienen 1 posibilidad de error entre 100 en lugar de 5
+   *[no] decide un intervalo del 99 % en lugar de uno del 95 %
+}.
 clubs-held-against = { $clubs ->
     [2] Dos
     [3] Tres

@@ -13,7 +13,7 @@ learn(english);
 export const doubts = (held: readonly Held[], session: Session, actions: Actions): TemplateResult => {
   const { doubt, at } = held[0]!;
   return html`
-    <article class="card answer doubt">
+    <article class="card answer doubt" aria-busy="false">
       <p class="asked">${say("doubt-first", { count: held.length })}</p>
       <p class="headline" id="answer-headline">${doubt.question}</p>
       ${doubt.lines.length > 0 ? html`<p class="hint">${say("doubt-lines", { count: doubt.lines.length, lines: doubt.lines.join(", ") })}</p>` : nothing}

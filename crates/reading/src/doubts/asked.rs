@@ -7,7 +7,7 @@ use crate::understand::column::Column;
 use session::measure::{self, MeasureId};
 use session::units::SourceUnit;
 use text::doubts as say;
-use text::names::title;
+use text::names::spoken;
 use text::{Voice, capital};
 
 /// Lines that are told of one doubt.
@@ -33,9 +33,9 @@ pub(crate) fn choice(says: Settled, label: String) -> Choice {
     Choice { says, label: capital(&label) }
 }
 
-/// The name of a measure, as in a title.
+/// The name of a measure, as in the middle of a sentence.
 pub(crate) fn name_of(id: &MeasureId, voice: &Voice) -> String {
-    id.known().map_or_else(|| id.to_string(), |known| title(known, voice))
+    id.known().map_or_else(|| id.to_string(), |known| spoken(known, voice))
 }
 
 /// The first lines, each once, in order.
@@ -77,11 +77,16 @@ pub(crate) fn samples(ctx: &Ctx<'_>, columns: &[&Column<'_>]) -> Vec<Sample> {
             .iter()
             .zip(&shot.values)
             .filter_map(|((name, unit, factor), value)| {
-                let value = format!("{} {unit}", shown((*value)? / factor, voice));
-                Some(say::of_a_shot(voice, name, value.trim_end()))
+                let value = shown((*value)? / factor, voice);
+                let size = match *unit {
+                    "" => value,
+                    "deg" => format!("{value}°"),
+                    unit => format!("{value}\u{a0}{unit}"),
+                };
+                Some(say::of_a_shot(voice, name, &size))
             })
             .collect();
-        samples[at].shots.push(parts.join(", "));
+        samples[at].shots.push(capital(&parts.join(", ")));
     }
     arrange::sort_by_key(&mut samples, |sample| sample.build);
     samples

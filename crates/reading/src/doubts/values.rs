@@ -44,7 +44,10 @@ pub(crate) fn out_of_range(ctx: &mut Ctx<'_>, columns: &[&Column<'_>], found: &m
         let question = say::out_of_range(voice, &count.to_string(), count, &name, &values.join(", "));
         let choices = vec![
             choice(Settled::LeaveOut, say::leave_cells_out(voice)),
-            choice(Settled::Right, say::they_are_right(voice)),
+            choice(
+                Settled::Right,
+                if count == 1 { say::it_is_right(voice) } else { say::they_are_right(voice) },
+            ),
         ];
         let asked = doubt(DoubtKind::OutOfRange, key, question, choices);
         let (builds, lines) = (out.builds.into_iter().collect(), first_lines(out.lines.into_iter()));
