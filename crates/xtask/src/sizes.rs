@@ -26,11 +26,13 @@ struct Budget {
 /// What this counted, in the README.
 pub(crate) const QUOTE: Quote = Quote { marker: "sizes", file: "tests/sizes.json", text: markdown };
 
+/// The cores were 182, 183 and 587 kB before sentences that no other contradicts (the facts of each comparison, levels beside
+/// intervals, a printed end that crosses no line) and doubts that an answer waits for came; what each later part adds is added here.
 const BUDGETS: [Budget; 3] = [
     Budget {
         name: "pasted",
         what: "everything before a first answer to pasted shots",
-        most: 185 * KB,
+        most: 205 * KB,
         files: Site::pasted,
     },
     Budget {
@@ -39,7 +41,7 @@ const BUDGETS: [Budget; 3] = [
         most: 230 * KB,
         files: Site::link,
     },
-    Budget { name: "wasm", what: "all wasm, workbooks and photos apart", most: 620 * KB, files: Site::wasm },
+    Budget { name: "wasm", what: "all wasm, workbooks and photos apart", most: 710 * KB, files: Site::wasm },
 ];
 
 /// Prints and fails when a budget is passed.
