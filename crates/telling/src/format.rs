@@ -119,6 +119,10 @@ impl<'v> Subject<'v> {
         // An end near zero needs more digits than the other deserves.
         let of_the_other = decimals.min(self.decimals + 1).max(least_large);
         let of_the_other = (of_the_other..of_the_other + 3).find(beside).unwrap_or(of_the_other + 3);
+        // However near, an end that is not zero is not printed as zero.
+        let most = self.decimals + 3;
+        let is_near = small > 0.0 && printed(small, decimals) == 0.0;
+        let (small, decimals) = if is_near { (1.0 / power_of_ten(most), most) } else { (small, decimals) };
         let (small, large) = (number(self.voice, small, decimals), number(self.voice, large, of_the_other));
         say::span(self.voice, &small, &large, &self.unit)
     }
@@ -248,6 +252,8 @@ mod tests {
         assert_eq!(said("carry", |s| s.span(0.004, 2.295, None)), "0.004 to 2.3\u{a0}yd");
         assert_eq!(said("carry", |s| s.span(0.04, 22.96, None)), "0.04 to 23.0\u{a0}yd");
         assert_eq!(said("carry", |s| s.span(0.001, 0.004, None)), "0.001 to 0.004\u{a0}yd");
+        assert_eq!(said("carry", |s| s.span(-27.4, -0.000_02, None)), "0.001 to 27.4\u{a0}yd");
+        assert_eq!(said("carry", |s| s.span(0.0, 27.4, None)), "0 to 27\u{a0}yd");
     }
 
     #[test]

@@ -310,14 +310,18 @@ fn outside(fact: &Fact, facts: &[Fact]) -> Option<Fault> {
     is_off.then(|| fault(INSIDE, fact, format!("{counted} of {of} are {share:.1} of 100")))
 }
 
-/// Parts whose printed intervals exclude zero beside the sentence that nothing is clear.
+/// Parts whose printed intervals lie beyond zero on the gap's side, beside the sentence that nothing clear accounts for it.
 fn none_clear(facts: &[Fact]) -> Vec<Fault> {
     let Some(says) = facts.iter().find(|fact| fact.key == "cause" && fact.value.word() == "nothing_clear")
     else {
         return Vec::new();
     };
+    let up = facts.iter().find(|fact| fact.key == "gap_is_up").map(|fact| fact.value.word() == "yes");
     let is_clear = |fact: &&Fact| match &fact.value {
-        Value::Ends(low, high) => fact.key == "part_interval" && (low.value > 0.0 || high.value < 0.0),
+        Value::Ends(low, high) if fact.key == "part_interval" => {
+            low.value > 0.0 && up != Some(false) || high.value < 0.0 && up != Some(true)
+        }
+        Value::Ends(..) => false,
         Value::Word(_) | Value::Number(_) => false,
     };
     let clear = facts.iter().filter(is_clear);

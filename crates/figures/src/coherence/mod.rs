@@ -2,7 +2,8 @@
 //!
 //! Invented sessions of every kind are told in both languages and both units; what the messages said assert, by the tables
 //! beside the catalogues, is held against each other and against what is true of the session and was decided of it. The
-//! page draws some of them, and what its scripts say is held against the same.
+//! page draws some of them, and what its scripts say is held against the same. `cargo run -p figures -- coherence --read 0 20`
+//! prints some for a reader.
 
 mod fact;
 mod heard;
@@ -23,6 +24,7 @@ mod web;
 use crate::folder::root;
 use anyhow::{Context, Result, bail};
 use known::Found;
+use std::collections::HashSet;
 use std::thread;
 use std::time::Instant;
 use text::{Language, Voice};
@@ -39,6 +41,7 @@ pub(crate) fn run(words: &[&str]) -> Result<()> {
     let (sessions, heard) = match words {
         [] => (SESSIONS, web::read_said(&folder)?),
         ["--pages"] => return web::write_pages(&folder),
+        ["--read", first, last] => return read_aloud(first.parse()?, last.parse()?),
         ["--sessions", count] => {
             (count.parse().context("--sessions takes a number")?, web::read_said(&folder).unwrap_or_default())
         }
@@ -74,6 +77,34 @@ pub(crate) fn run(words: &[&str]) -> Result<()> {
     println!("{sessions} sessions, {} facts, {:.0} s", all.facts, started.elapsed().as_secs_f64());
     println!("{} pairs, {} checks of sizes", pairs.pairs.len(), intervals::ALL.len());
     known::report(&all, &known::read(KNOWN)?)
+}
+
+/// Prints sessions and every text that is said of them, once each, for somebody who reads it.
+fn read_aloud(first: u64, last: u64) -> Result<()> {
+    let table = table::read()?;
+    let spanish = Language::from_table(text::SPANISH).map_err(|other| anyhow::anyhow!("{other}"))?;
+    for number in first..=last {
+        let asked = sessions::asked(number);
+        println!("\n=== session {number}: {:?}", asked.kind);
+        println!("question: {}", serde_json::to_string(&asked.question)?);
+        println!("session: {}", serde_json::to_string(&asked.session)?);
+        let Ok(settled) = judging::settle(&asked.question, &asked.session) else { continue };
+        let judged = judging::judge(settled);
+        for language in [Language::english(), spanish.clone()] {
+            let voice = Voice::new(language, sessions::units(number));
+            let mut telling = told::Telling::new(&table, &voice);
+            telling.answer(&judged);
+            rooms::tell(number, &asked, &judged, &mut telling);
+            println!("--- {}", voice.language().tag());
+            let mut told = HashSet::new();
+            for (place, text) in telling.texts {
+                if told.insert(text.clone()) {
+                    println!("{place}: {text}");
+                }
+            }
+        }
+    }
+    Ok(())
 }
 
 /// One session, told in both languages; every second one in meters.

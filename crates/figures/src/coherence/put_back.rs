@@ -238,6 +238,10 @@ fn parts_of_the_page_that_deny_each_other() {
     };
     sizes_break(11, intervals::CLEAR, &[said("cause", "nothing_clear"), part("+1", "+16")], None);
     passes(vec![said("cause", "nothing_clear"), part("\u{2212}2", "+16")], None);
+    // What worked against a gap does not account for it.
+    let farther = [said("cause", "nothing_clear"), said("gap_is_up", "yes")];
+    sizes_break(11, intervals::CLEAR, &[farther.as_slice(), &[part("+1", "+16")]].concat(), None);
+    passes([farther.as_slice(), &[part("\u{2212}5", "\u{2212}1")]].concat(), None);
     // 15: what is asked is not known.
     pair_breaks(15, "asks=order | is.order=in_turn", &[said("asks", "order"), is("is.order", "in_turn")]);
     // 23: the gain is the edge's.

@@ -26,13 +26,23 @@ pub(crate) struct Telling<'a> {
     pub(crate) facts: Vec<Fact>,
     /// Ids of what was said, to hold one language against another.
     pub(crate) said: Vec<&'static str>,
+    /// Every text with its place, in its order.
+    pub(crate) texts: Vec<(String, String)>,
 }
 
 impl<'a> Telling<'a> {
     pub(crate) fn new(table: &'a Table, voice: &Voice) -> Self {
         let record = Record::default();
         let marks = Marks::of(voice);
-        Self { table, marks, voice: voice.heard_by(&record), record, facts: Vec::new(), said: Vec::new() }
+        Self {
+            table,
+            marks,
+            voice: voice.heard_by(&record),
+            record,
+            facts: Vec::new(),
+            said: Vec::new(),
+            texts: Vec::new(),
+        }
     }
 
     /// The page's answer, the text to paste and the lines of the card.
@@ -84,6 +94,9 @@ impl<'a> Telling<'a> {
     }
 
     fn hear(&mut self, places: &[Place]) {
+        self.texts.extend(
+            places.iter().map(|place| (format!("{} {}", place.surface, place.path), place.text.clone())),
+        );
         let said: Vec<Said> = self.record.take();
         let stands = |one: &&Said| {
             self.table.get(&(one.message.room, one.message.id)).is_some_and(|declared| !declared.is_part)

@@ -49,9 +49,13 @@ impl CauseFacts {
     /// A clear part that worked the other way.
     #[must_use]
     pub fn against(&self) -> Option<&PartFacts> {
-        self.parts.iter().find(|part| {
+        let works_against = |part: &&PartFacts| {
             part.factor != Factor::Rest && part.is_sure && part.yards.value * self.split.gap < 0.0
-        })
+        };
+        let within_ball_speed = || self.ball_speed.iter().find(works_against);
+        let through_it_as_a_whole = self.part(Factor::BallSpeed).is_some_and(|part| part.is_sure);
+        let found = self.parts.iter().find(works_against);
+        found.or_else(|| if through_it_as_a_whole { None } else { within_ball_speed() })
     }
 }
 

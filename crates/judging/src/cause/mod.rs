@@ -94,8 +94,12 @@ pub fn cause(session: &Session, baseline: usize, candidate: usize) -> Result<Cau
     let gap = figures.gap;
     let explains =
         |part: &&PartFacts| part.factor != Factor::Rest && part.is_sure && part.yards.value * gap > 0.0;
-    let main =
-        parts.iter().filter(explains).max_by(|a, b| a.yards.value.abs().total_cmp(&b.yards.value.abs()));
+    let largest = |parts: &[PartFacts]| {
+        let clear = parts.iter().filter(explains);
+        clear.max_by(|a, b| a.yards.value.abs().total_cmp(&b.yards.value.abs())).map(|part| part.factor)
+    };
+    // Ball speed as a whole may leave open what club speed or smash factor alone shows.
+    let main = largest(&parts).or_else(|| largest(&ball_speed));
     let hit = session.shots.iter().filter(|s| s.build == baseline || s.build == candidate).count();
     Ok(CauseFacts {
         split: Split {
@@ -105,7 +109,7 @@ pub fn cause(session: &Session, baseline: usize, candidate: usize) -> Result<Cau
             baseline_shots: base.len(),
             candidate_shots: cand.len(),
             not_flown: hit - base.len() - cand.len(),
-            main: main.map(|part| part.factor),
+            main,
             draws: DRAWS,
             seed: SEED,
         },

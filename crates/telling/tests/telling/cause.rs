@@ -130,6 +130,28 @@ fn swapping_the_builds_turns_every_sign() {
     }
 }
 
+/// Few shots of which the swing alone was faster: where ball speed as a whole leaves it open, nobody is told that nothing
+/// accounts for the gap beside a part that does.
+#[test]
+fn a_clear_part_of_ball_speed_is_named_where_the_whole_is_not_clear() {
+    let mut seen = 0;
+    for seed in 0..400 {
+        let effect = Effect { club_speed: 3.0, smash: -0.01, ..Effect::default() };
+        let found = split(&session(&mut Dice::seeded(9_000 + seed), 2, effect));
+        let clear = |part: &&telling::cause::Part| part.facts.is_sure && part.facts.factor != Factor::Rest;
+        let helps = |part: &&telling::cause::Part| part.facts.yards.value * found.split.gap > 0.0;
+        let within = found.ball_speed.iter().filter(clear).find(helps);
+        if found.parts.iter().any(|part| clear(&part) && helps(&part)) {
+            continue;
+        }
+        let Some(within) = within else { continue };
+        seen += 1;
+        assert_eq!(found.split.main, Some(within.facts.factor), "{found:?}");
+        assert!(!found.words.headline.contains("clearly accounts for it"), "{}", found.words.headline);
+    }
+    assert!(seen > 5, "{seen} of 400");
+}
+
 /// 30 + 30 shots with one known cause: it is the one named in at least 95 of 100 sessions. Sizes are those of a real
 /// change: 3 mph of club speed (8 yd), 1,000 rpm of spin (8 yd).
 #[test]
