@@ -34,14 +34,16 @@ through-ball-speed = { $up ->
     [yes] more
    *[no] less
 } ball speed
-through-launch = a { $up ->
-    [yes] higher
-   *[no] lower
-} launch
-through-spin = { $up ->
-    [yes] more
-   *[no] less
-} spin
+through-launch = { $launched ->
+    [higher] a higher launch
+    [lower] a lower launch
+   *[somehow] the launch
+}
+through-spin = { $spun ->
+    [more] more spin
+    [less] less spin
+   *[somehow] the spin
+}
 through-direction = where the ball started
 through-curve = how the ball curved
 through-club-speed = { $up ->

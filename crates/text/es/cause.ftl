@@ -33,14 +33,16 @@ through-ball-speed = { $up ->
     [yes] más
    *[no] menos
 } velocidad de bola
-through-launch = una salida más { $up ->
-    [yes] alta
-   *[no] baja
+through-launch = { $launched ->
+    [higher] una salida más alta
+    [lower] una salida más baja
+   *[somehow] la salida
 }
-through-spin = { $up ->
-    [yes] más
-   *[no] menos
-} spin
+through-spin = { $spun ->
+    [more] más spin
+    [less] menos spin
+   *[somehow] el spin
+}
 through-direction = dónde empezó la bola
 through-curve = cómo curvó la bola
 through-club-speed = { $up ->

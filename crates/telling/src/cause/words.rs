@@ -71,14 +71,30 @@ fn headline(speech: &Speech<'_>) -> String {
     sentences(&[carried, against, rest.unwrap_or_default()])
 }
 
-/// `more ball speed`, `a higher launch`: by what differed, not by what it was worth.
+/// `more ball speed`, `a higher launch`.
 fn named(speech: &Speech<'_>, part: &PartFacts) -> String {
     let voice = speech.voice;
-    let up = part.differed.is_some_and(|change| change.value > 0.0);
+    // More speed always carries farther; what launch and spin are worth does not say which way they differed.
+    let up = part.yards.value > 0.0;
+    let differed = part.differed.map(|change| change.value > 0.0);
     match part.factor {
         Factor::BallSpeed => say::through_ball_speed(voice, up),
-        Factor::LaunchAngle => say::through_launch(voice, up),
-        Factor::SpinRate => say::through_spin(voice, up),
+        Factor::LaunchAngle => say::through_launch(
+            voice,
+            match differed {
+                Some(true) => say::Launched::Higher,
+                Some(false) => say::Launched::Lower,
+                None => say::Launched::Somehow,
+            },
+        ),
+        Factor::SpinRate => say::through_spin(
+            voice,
+            match differed {
+                Some(true) => say::Spun::More,
+                Some(false) => say::Spun::Less,
+                None => say::Spun::Somehow,
+            },
+        ),
         Factor::LaunchDirection => say::through_direction(voice),
         Factor::SpinAxis => say::through_curve(voice),
         Factor::ClubSpeed => say::through_club_speed(voice, up),
