@@ -5,7 +5,7 @@
 
 use crate::judge::{Judged, Judgment, judge};
 use crate::settle::settle;
-use crate::verdict::{DecisionKind, Direction, Matters};
+use crate::verdict::{DecisionKind, Direction, Matters, Nearer};
 use serde::{Deserialize, Serialize};
 use session::known::Known;
 use session::measure::MeasureId;
@@ -76,6 +76,8 @@ pub struct FeltFacts {
     pub feeling: Feeling,
     /// How it lies with the shots.
     pub agreement: Agreement,
+    /// Whether the order of hitting leaves that a hint.
+    pub is_hint: bool,
 }
 
 /// Why the shots leave the choice to feel.
@@ -122,7 +124,8 @@ pub fn feel(say: &OwnSay, judged: &Judged<'_>) -> Result<FeelFacts, FeelRefused>
         [(Feeling::Straighter, say.straighter), (Feeling::Longer, say.longer), (Feeling::Easier, say.easier)];
     let felt = feelings.into_iter().filter_map(|(feeling, build)| {
         let build = build?;
-        Some(FeltFacts { build, feeling, agreement: agreement(judged, build, feeling) })
+        let (agreement, is_hint) = agreement(judged, build, feeling);
+        Some(FeltFacts { build, feeling, agreement, is_hint })
     });
     Ok(FeelFacts { felt: felt.collect(), left_open: judged.headline().and_then(left_open) })
 }
@@ -142,26 +145,28 @@ fn left_open(judgment: &Judgment) -> Option<LeftOpen> {
     }
 }
 
-/// The felt build against every other one: shown if it is for any and opposite for none.
-fn agreement(judged: &Judged<'_>, build: usize, feeling: Feeling) -> Agreement {
+/// The felt build against every other one: shown if it is for all of them; and whether the order of hitting leaves it a hint.
+fn agreement(judged: &Judged<'_>, build: usize, feeling: Feeling) -> (Agreement, bool) {
     let recorded = |id: &MeasureId| judged.settled.session.measures.contains(id);
     let Some(measure) = feeling.shown_by().iter().map(|&known| MeasureId::from(known)).find(recorded) else {
-        return Agreement::NotMeasured;
+        return (Agreement::NotMeasured, false);
     };
     let pairs = against_every_other(judged, build, &measure);
-    let any = |kind| pairs.contains(&kind);
-    match () {
+    let any = |kind| pairs.iter().any(|(agreement, _)| *agreement == kind);
+    let all = |kind| !pairs.is_empty() && pairs.iter().all(|(agreement, _)| *agreement == kind);
+    let agreement = match () {
         () if any(Agreement::Opposite) => Agreement::Opposite,
-        () if any(Agreement::Shown) => Agreement::Shown,
-        () if any(Agreement::NotShown) => Agreement::NotShown,
+        () if all(Agreement::Shown) => Agreement::Shown,
+        () if any(Agreement::NotShown) || any(Agreement::Shown) => Agreement::NotShown,
         () if any(Agreement::Same) => Agreement::Same,
         () => Agreement::NotMeasured,
-    }
+    };
+    (agreement, pairs.iter().any(|(of_pair, is_hint)| *of_pair == agreement && *is_hint))
 }
 
 /// The pairs of a build with every other one. What was judged holds them when the build is its baseline, or one of two: a
 /// pair turned round says the same. Of one candidate among several the session was never asked.
-fn against_every_other(judged: &Judged<'_>, build: usize, measure: &MeasureId) -> Vec<Agreement> {
+fn against_every_other(judged: &Judged<'_>, build: usize, measure: &MeasureId) -> Vec<(Agreement, bool)> {
     let (session, question) = (judged.settled.session, judged.settled.question);
     if question.baseline == build || session.builds.len() == 2 {
         return of_measure(judged, build, measure);
@@ -170,9 +175,9 @@ fn against_every_other(judged: &Judged<'_>, build: usize, measure: &MeasureId) -
     settle(&asked, session).map_or_else(|_| Vec::new(), |asked| of_measure(&judge(asked), build, measure))
 }
 
-fn of_measure(judged: &Judged<'_>, build: usize, measure: &MeasureId) -> Vec<Agreement> {
+fn of_measure(judged: &Judged<'_>, build: usize, measure: &MeasureId) -> Vec<(Agreement, bool)> {
     let judgments = judged.judgments.iter().filter(|judgment| judgment.measure == *measure);
-    judgments.map(|judgment| of_pair(judgment, build)).collect()
+    judgments.map(|judgment| (of_pair(judgment, build), judgment.facts.order_is_mixed_up())).collect()
 }
 
 /// One pair, as whoever felt something of this build of it sees it.
@@ -186,6 +191,9 @@ fn of_pair(judgment: &Judgment, build: usize) -> Agreement {
         DecisionKind::CannotTell => Agreement::NotShown,
         DecisionKind::Same => Agreement::Same,
         DecisionKind::Different if judgment.decision.matters == Some(Matters::No) => Agreement::Same,
+        DecisionKind::Different if judgment.decision.nearer == Some(Nearer::NotSettled) => {
+            Agreement::NotShown
+        }
         DecisionKind::Different if judgment.measure == Known::Offline => match felt.zip(other) {
             Some((felt, other)) if felt.mean.abs() < other.mean.abs() => Agreement::Shown,
             _ => Agreement::Opposite,

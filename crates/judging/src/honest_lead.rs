@@ -3,9 +3,10 @@
 //! Shrinkage and the expected best of equal clubs are those of `stats`; here they meet the session's own averages.
 
 use crate::analysis::{Basis, Group};
-use crate::judge::Judged;
+use crate::judge::{Judged, Judgment};
 use serde::Serialize;
 use session::measure::MeasureId;
+use session::question::Goal;
 
 /// What is left of the shown lead of one candidate among several, and what luck alone would show.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
@@ -21,6 +22,20 @@ pub struct HonestLead {
     pub by_luck: f64,
 }
 
+/// Whether no other candidate gains more on the baseline than this one, and this one something.
+fn leads(judged: &Judged<'_>, headline: &Judgment) -> bool {
+    let gain = |judgment: &Judgment| {
+        let value = judgment.comparison().map_or(0.0, |comparison| comparison.value());
+        match headline.goal {
+            Goal::Higher => value,
+            Goal::Lower => -value,
+            _ => value.abs(),
+        }
+    };
+    let own = gain(headline);
+    own > 0.0 && judged.asked().all(|other| gain(other) <= own)
+}
+
 /// How far true averages of builds are taken to differ, as a standard deviation.
 #[must_use]
 pub fn usual_spread_of_builds(measure: &MeasureId, shot_sd: f64) -> f64 {
@@ -28,7 +43,8 @@ pub fn usual_spread_of_builds(measure: &MeasureId, shot_sd: f64) -> f64 {
     experience.unwrap_or_else(|| stats::usual_prior_sd(shot_sd))
 }
 
-/// The honest lead of the candidate spoken of; `None` with a single candidate or without averages to compare.
+/// The honest lead of the candidate spoken of; `None` with a single candidate, without averages to compare, and where another
+/// one leads.
 #[must_use]
 pub fn honest_lead(judged: &Judged<'_>) -> Option<HonestLead> {
     let headline = judged.headline()?;
@@ -36,7 +52,7 @@ pub fn honest_lead(judged: &Judged<'_>) -> Option<HonestLead> {
     let candidates: Vec<Group> = judged.asked().filter_map(|j| j.pair.numbers.candidate).collect();
     let groups: Vec<Group> =
         headline.pair.numbers.baseline.into_iter().chain(candidates.iter().copied()).collect();
-    if candidates.len() < 2 {
+    if candidates.len() < 2 || !leads(judged, headline) {
         return None;
     }
     let shot_sd = headline.comparison()?.shot_sd;

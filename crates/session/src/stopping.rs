@@ -44,6 +44,21 @@ pub enum Stopping {
     },
 }
 
+impl Stopping {
+    /// Whether a planned test was looked at before this round.
+    #[must_use]
+    pub fn was_looked_at_before(&self, round: u32) -> bool {
+        match self {
+            Self::Word(_) => false,
+            // The first look is after the second round.
+            Self::Planned { looked_after: LookedAfter::EveryRoundTo(last), .. } => *last >= 2 && round > 2,
+            Self::Planned { looked_after: LookedAfter::Rounds(rounds), .. } => {
+                rounds.iter().any(|r| *r < round)
+            }
+        }
+    }
+}
+
 /// Reads a plan's looks: a number of rounds, or a list of them.
 struct LookedAfterVisitor;
 

@@ -1,6 +1,7 @@
 //! The sentences of a verdict. They read the decision; they decide nothing.
 
 use crate::case::{Case, sentences};
+use crate::ends::lines;
 use crate::format::Subject;
 use crate::left_out::depends_on_left_out;
 use crate::spread;
@@ -78,13 +79,14 @@ fn different(case: &Case, estimate: &Estimate) -> Words {
 
 /// Why a difference is a hint, as far as the order is known.
 fn hint_no_proof(case: &Case) -> String {
+    let (voice, allowed) = (case.voice, case.order_is_allowed_for());
     match (case.judgment.facts.order, case.judgment.facts.rests_on) {
         (HowHit::InTurn | HowHit::InTurnNotCompared, _) => {
-            say::hint_not_compared(case.voice, &case.subject.name)
+            say::hint_not_compared(voice, &case.subject.name, allowed)
         }
-        (HowHit::OneAfterTheOther, _) => say::hint_no_proof(case.voice),
-        (HowHit::NotKnown, RestsOn::Shots) => say::hint_order_not_known(case.voice),
-        (HowHit::NotKnown, RestsOn::Averages) => say::hint_averages(case.voice),
+        (HowHit::OneAfterTheOther, _) => say::hint_no_proof(voice, allowed),
+        (HowHit::NotKnown, RestsOn::Shots) => say::hint_order_not_known(voice, allowed),
+        (HowHit::NotKnown, RestsOn::Averages) => say::hint_averages(voice, allowed),
     }
 }
 
@@ -101,7 +103,8 @@ fn nearer_to_zero(case: &Case) -> String {
 fn same(case: &Case, estimate: &Estimate) -> Words {
     let margin = case.judgment.margin.map_or(f64::INFINITY, Margin::value);
     let widest = estimate.equivalence.low.abs().max(estimate.equivalence.high.abs());
-    let at_most = case.subject.at_most(widest, margin);
+    // As the ends of the interval are printed.
+    let at_most = case.subject.end_amount(widest, &lines(Some(margin)));
     Words {
         headline: say::same(
             case.voice,

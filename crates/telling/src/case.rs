@@ -6,6 +6,7 @@ use crate::phrases::{Phrase, phrase_for};
 use judging::Judgment;
 use judging::analysis::{Estimate, Group, MoreShots};
 use judging::facts::{HowHit, OrderAllowance};
+use judging::trust::has_impossible_value;
 use judging::verdict::Direction;
 use session::Session;
 use session::measure::Margin;
@@ -61,42 +62,52 @@ impl<'a> Case<'a> {
     }
 
     /// A value with its side where the measure has sides: `4 yd right`.
-    fn value(&self, x: f64) -> String {
+    fn value(&self, subject: &Subject<'_>, x: f64) -> String {
         match &self.phrase.sides {
-            Some(_) if self.subject.prints_as_zero(x) => self.subject.amount(0.0),
+            Some(_) if subject.prints_as_zero(x) => subject.amount(0.0),
             Some(sides) => {
                 let side = if x > 0.0 { &sides.above } else { &sides.below };
-                say::on_a_side(self.voice, &self.subject.amount(x), side)
+                say::on_a_side(self.voice, &subject.amount(x), side)
             }
-            None => self.subject.value(x),
+            None => subject.value(x),
         }
+    }
+
+    /// Two averages with the digits it takes that their printed difference is the gap that is printed.
+    fn values(&self, candidate: f64, baseline: f64) -> [String; 2] {
+        let adds_up = self.subject.adds_up(candidate, baseline);
+        let closer = self.subject.with_one_digit_more();
+        let subject = if adds_up { &self.subject } else { &closer };
+        [candidate, baseline].map(|x| self.value(subject, x))
     }
 
     /// `Driver B averaged 262 yd over 15 shots, Own driver 254 yd over 15.`
     pub(crate) fn averages(&self) -> String {
         let numbers = &self.judgment.pair.numbers;
         if let Some(compared) = &self.judgment.pair.compared {
+            let [candidate, baseline] = self.values(compared.candidate, compared.baseline);
             return say::averages_compared(
                 self.voice,
                 &compared.rounds.to_string(),
                 &self.candidate,
-                &self.value(compared.candidate),
+                &candidate,
                 &shots(self.voice, compared.n.candidate),
                 &self.baseline,
-                &self.value(compared.baseline),
+                &baseline,
                 &count_of(self.voice, compared.n.baseline),
             );
         }
         let (Some(candidate), Some(baseline)) = (numbers.candidate, numbers.baseline) else {
             return String::new();
         };
+        let [candidate_mean, baseline_mean] = self.values(candidate.mean, baseline.mean);
         say::averages(
             self.voice,
             &self.candidate,
-            &self.value(candidate.mean),
+            &candidate_mean,
             &shots(self.voice, candidate.n),
             &self.baseline,
-            &self.value(baseline.mean),
+            &baseline_mean,
             &count_of(self.voice, baseline.n),
         )
     }
@@ -117,6 +128,9 @@ impl<'a> Case<'a> {
 
     /// `Allowing for luck, the true difference may lie anywhere from 5 yd less to 11 yd more (95 % interval).`
     pub(crate) fn between(&self, estimate: &Estimate) -> String {
+        if self.is_beyond_anything(estimate) {
+            return say::no_limits(self.voice);
+        }
         let (low, high) = self.ends(estimate);
         let level = level_text(self.voice, estimate.decided_by.level);
         say::between(self.voice, self.order_is_allowed_for(), &low, &high, &level)
@@ -124,8 +138,18 @@ impl<'a> Case<'a> {
 
     /// `Cannot tell: anything between 5 yd less and 11 yd more.`
     pub(crate) fn cannot_tell_in_short(&self, estimate: &Estimate) -> String {
+        if self.is_beyond_anything(estimate) {
+            return say::no_limits_in_short(self.voice);
+        }
         let (low, high) = self.ends(estimate);
         say::cannot_tell_in_short(self.voice, &low, &high)
+    }
+
+    /// Whether the interval reaches farther than any two values of the measure lie apart: two laps do that.
+    fn is_beyond_anything(&self, estimate: &Estimate) -> bool {
+        let Some(known) = self.judgment.measure.usual() else { return false };
+        let plausible = known.facts().plausible;
+        estimate.decided_by.high - estimate.decided_by.low > 2.0 * (plausible.high - plausible.low)
     }
 
     /// Whether the interval leaves room for warming up and tiring.
@@ -183,6 +207,13 @@ impl<'a> Case<'a> {
         if let Some(rounds) = self.judgment.facts.rounds_to_go() {
             return say::go_on(self.voice, rounds as usize);
         }
+        let Judgment { baseline, candidate, measure, .. } = self.judgment;
+        if has_impossible_value(self.session, measure, [*baseline, *candidate]) {
+            return say::check_the_value_first(self.voice);
+        }
+        if self.is_half_unread() {
+            return say::first_read_every_shot(self.voice, &self.subject.name);
+        }
         let mixed_up = self.judgment.facts.order_is_mixed_up();
         let each = |shots: u32| count_of(self.voice, shots as usize);
         match estimate.more_shots {
@@ -209,6 +240,16 @@ impl<'a> Case<'a> {
             ),
             Some(MoreShots::HardlyNarrow) => say::hardly_narrows(self.voice, &self.margin()),
         }
+    }
+
+    /// Whether the measure was read on no more than half of the shots of one of the two.
+    fn is_half_unread(&self) -> bool {
+        let numbers = &self.judgment.pair.numbers;
+        let read = [(self.judgment.baseline, numbers.baseline), (self.judgment.candidate, numbers.candidate)];
+        read.iter().any(|(build, group)| {
+            let hit = self.session.shots.iter().filter(|shot| shot.build == *build).count();
+            group.is_some_and(|group| hit > 0 && 2 * group.n <= hit)
+        })
     }
 
     /// How many shots in turn tell the club from the order; where that is too many for a visit, who says it.

@@ -64,7 +64,7 @@ pub fn feel(request: &FeelRequest, voice: &Voice) -> Result<Feel, Refusal> {
 }
 
 fn told(session: &Session, felt: FeltFacts, voice: &Voice) -> Felt {
-    let FeltFacts { build, feeling, agreement } = felt;
+    let FeltFacts { build, feeling, agreement, is_hint } = felt;
     let name = name(session, build);
     let feeling = match feeling {
         Feeling::Straighter => say::Feeling::Straighter,
@@ -72,8 +72,8 @@ fn told(session: &Session, felt: FeltFacts, voice: &Voice) -> Felt {
         Feeling::Easier => return Felt { build, agreement, words: say::easier(voice, &name) },
     };
     let words = match agreement {
-        Agreement::Shown => say::shown(voice, &name, feeling),
-        Agreement::Opposite => say::opposite(voice, &name, feeling),
+        Agreement::Shown => say::shown(voice, &name, feeling, is_hint),
+        Agreement::Opposite => say::opposite(voice, &name, feeling, is_hint),
         Agreement::Same => say::same(voice, &name, feeling),
         Agreement::NotShown => say::not_shown(voice, &name, feeling),
         Agreement::NotMeasured => say::not_measured(voice, &name, feeling),

@@ -140,6 +140,18 @@ impl<'v> Subject<'v> {
         format!("{}{}", number(self.voice, up(decimals), decimals), self.unit)
     }
 
+    /// Whether two values, each printed, differ by what their difference is printed as.
+    pub(crate) fn adds_up(&self, one: f64, other: f64) -> bool {
+        let scale = power_of_ten(self.decimals) * self.scale;
+        let steps = |x: f64| (x * scale).round();
+        (steps(one) - steps(other) - steps(one - other)).abs() < 0.5
+    }
+
+    /// The same, with one digit more.
+    pub(crate) fn with_one_digit_more(&self) -> Self {
+        Self { decimals: self.decimals + 1, ..self.clone() }
+    }
+
     /// Whether nothing but zeros would be printed.
     pub(crate) fn prints_as_zero(&self, x: f64) -> bool {
         rounded(x * self.scale, self.decimals).bytes().all(|b| matches!(b, b'0' | b'.'))

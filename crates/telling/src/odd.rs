@@ -1,14 +1,21 @@
 //! A value that is probably a slip, as a question with its row, and why it matters.
 
+use crate::case::sentences as sentences_of;
 use crate::format::Subject;
 use judging::trust::{Odd, Seen};
 use session::Session;
+use session::measure::MeasureId;
 use session::names::short_name;
 use text::trust as say;
 use text::{Voice, capital};
 
-/// What was seen, why it matters, what to do; `None` for any other finding.
-pub(crate) fn sentences(session: &Session, seen: &Seen, voice: &Voice) -> Option<[String; 3]> {
+/// What was seen, why it matters to the answer on the measure asked for, what to do; `None` for any other finding.
+pub(crate) fn sentences(
+    session: &Session,
+    seen: &Seen,
+    asked: &MeasureId,
+    voice: &Voice,
+) -> Option<[String; 3]> {
     let Seen::OddValue { shot, build, measure, value, because, others } = seen else { return None };
     let subject = Subject::of(measure, session, voice);
     let name = session.builds.get(*build).map_or_else(String::new, |b| short_name(&b.name));
@@ -17,19 +24,24 @@ pub(crate) fn sentences(session: &Session, seen: &Seen, voice: &Voice) -> Option
         Some(at) => say::odd_shot(voice, &number_of(session, *at), &name, &subject.name, &printed),
         None => say::odd_average(voice, &name, &subject.name, &printed),
     };
-    let why = match because {
-        Odd::OutOfRange { low, high } => say::out_of_range(
-            voice,
-            &capital(&subject.name),
-            &subject.value(*low),
-            &subject.value(*high),
-            *others,
-        ),
+    let (why, next) = match because {
+        Odd::OutOfRange { low, high } => {
+            let (low, high) = (subject.value(*low), subject.value(*high));
+            let lies = say::out_of_range(voice, &capital(&subject.name), &low, &high, *others);
+            let counts = if measure == asked {
+                say::counts_in_the_answer(voice)
+            } else {
+                let answered = Subject::of(asked, session, voice).name;
+                say::counts_beside_the_answer(voice, &subject.name, &answered)
+            };
+            (sentences_of(&[lies, counts]), say::out_of_range_next(voice))
+        }
         Odd::MovesTheAnswer { by, margin } => {
-            say::moves_the_answer(voice, &subject.amount(*by), &subject.chosen(*margin), *others)
+            let moves = say::moves_the_answer(voice, &subject.amount(*by), &subject.chosen(*margin), *others);
+            (moves, say::odd_next(voice))
         }
     };
-    Some([what, why, say::odd_next(voice)])
+    Some([what, why, next])
 }
 
 /// The shot's own number, or its place.

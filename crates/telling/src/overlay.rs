@@ -12,6 +12,7 @@ use judging::honest_lead::HonestLead;
 use judging::trust::Seen;
 use judging::verdict::DecisionKind;
 use session::Session;
+use session::measure::MeasureId;
 use session::question::{Goal, Question};
 use text::overlay as say;
 use text::{Voice, capital};
@@ -26,7 +27,8 @@ pub(crate) fn overlays(
     voice: &Voice,
 ) -> Vec<Overlay> {
     let case = Case::of(session, judgment, voice);
-    let mut overlays: Vec<Overlay> = seen.iter().filter_map(|seen| odd_value(session, seen, voice)).collect();
+    let mut overlays: Vec<Overlay> =
+        seen.iter().filter_map(|seen| odd_value(session, seen, &judgment.measure, voice)).collect();
     overlays.extend(seen.iter().filter_map(|seen| moved(&case, session, seen)));
     overlays.extend(left_out(&case));
     if judgment.estimate.is_some() {
@@ -47,9 +49,9 @@ fn asking(asks: Ask, overlay: Option<Overlay>) -> Option<Overlay> {
     overlay.map(|overlay| Overlay { asks: Some(asks), ..overlay })
 }
 
-fn odd_value(session: &Session, seen: &Seen, voice: &Voice) -> Option<Overlay> {
+fn odd_value(session: &Session, seen: &Seen, asked: &MeasureId, voice: &Voice) -> Option<Overlay> {
     let Seen::OddValue { shot, .. } = seen else { return None };
-    let [what, why, next] = odd::sentences(session, seen, voice)?;
+    let [what, why, next] = odd::sentences(session, seen, asked, voice)?;
     let asks = shot.map(|shot| Ask::Shot { shot });
     Some(Overlay { kind: OverlayKind::OddValue, headline: what, detail: sentences(&[why, next]), asks })
 }
@@ -99,11 +101,17 @@ fn order_mixed_up(case: &Case) -> Option<Overlay> {
     match (facts.order_allowance, case.judgment.estimate.as_ref()) {
         (OrderAllowance::Included, Some(estimate)) => {
             let allowance = case.subject.chosen(estimate.order_allowance);
-            detail.push(say::order_could_move_unseen(voice, name, &allowance));
+            // A gap that stands beyond the allowance was told from the order as far as that goes.
+            detail.push(if case.judgment.decision.kind == DecisionKind::Different {
+                say::order_could_move(voice, name, &allowance)
+            } else {
+                say::order_could_move_unseen(voice, name, &allowance)
+            });
         }
         _ => detail.push(say::order_could_move_unknown(voice, name)),
     }
-    if case.judgment.plain_averages_differ() && facts.order != HowHit::InTurnNotCompared {
+    let is_allowed_for = facts.order_allowance == OrderAllowance::Included;
+    if is_allowed_for && case.judgment.plain_averages_differ() && facts.order != HowHit::InTurnNotCompared {
         let drift = case.judgment.drift_to_explain();
         let size = case.subject.amount(drift);
         if case.judgment.decision.kind != DecisionKind::Different {
@@ -140,7 +148,12 @@ fn averages_only(case: &Case) -> Option<Overlay> {
 
 fn looked_at_before(case: &Case) -> Option<Overlay> {
     let (kind, voice) = (OverlayKind::LookedAtBefore, case.voice);
-    let (theirs, several) = (voice.is_of_the_sender(), case.judgment.candidates > 1);
+    let theirs = voice.is_of_the_sender();
+    let held = match (case.judgment.candidates, case.judgment.decision.kind) {
+        (2.., _) => say::Held::Together,
+        (_, DecisionKind::Same) => say::Held::Alike,
+        _ => say::Held::Alone,
+    };
     match case.judgment.facts.number {
         NumberOfShots::SaidFixed => None,
         NumberOfShots::Planned { round, planned } if round >= planned => None,
@@ -150,20 +163,16 @@ fn looked_at_before(case: &Case) -> Option<Overlay> {
             say::early_is_stricter(voice),
         ),
         NumberOfShots::SaidNotFixed => {
-            overlay(kind, say::not_fixed(voice), say::open_is_stricter(voice, several))
+            overlay(kind, say::not_fixed(voice), say::open_is_stricter(voice, held))
         }
         NumberOfShots::NotSaid => asking(
             Ask::NumberOfShots,
-            overlay(
-                kind,
-                say::fixed_not_said(voice, theirs),
-                say::not_said_is_stricter(voice, theirs, several),
-            ),
+            overlay(kind, say::fixed_not_said(voice, theirs), say::not_said_is_stricter(voice, theirs, held)),
         ),
         NumberOfShots::NotOfThePlan { rounds, planned } => overlay(
             kind,
             say::not_of_the_plan(voice, rounds as usize, &planned.to_string()),
-            say::open_is_stricter(voice, several),
+            say::open_is_stricter(voice, held),
         ),
     }
 }

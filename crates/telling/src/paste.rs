@@ -13,10 +13,10 @@ use judging::analysis::{Estimate, PartOf};
 use judging::facts::{HowHit, NumberOfShots, OrderAllowance};
 use judging::trust::{Seen, Weight};
 use serde::Serialize;
-use session::Session;
 use session::measure::Margin;
 use session::names::short_name;
 use session::question::Goal;
+use session::{Session, Shot, SummaryOf};
 use text::paste as say;
 use text::{Voice, capital};
 
@@ -196,6 +196,9 @@ fn difference(session: &Session, report: &Report, estimate: &Estimate, voice: &V
 
 fn counts(session: &Session, report: &Report, voice: &Voice) -> String {
     let of = |build: usize| session.shots.iter().filter(|shot| shot.build == build).count();
+    let index = session.measure_index(&report.asked.measure);
+    let has_it = |shot: &Shot| index.is_some_and(|at| shot.values.get(at).copied().flatten().is_some());
+    let measured = |build: usize| session.shots.iter().filter(|s| s.build == build && has_it(s)).count();
     let averages = |build: usize| session.summaries.iter().find(|summary| summary.build == build);
     let each: Vec<String> = session
         .builds
@@ -205,9 +208,15 @@ fn counts(session: &Session, report: &Report, voice: &Voice) -> String {
             let name = short_name(&build.name);
             match (of(at), averages(at)) {
                 (0, Some(summary)) => match summary.n {
+                    Some(n) if summary.of == SummaryOf::Best => {
+                        say::average_of_best(voice, &name, &shots(voice, n as usize))
+                    }
                     Some(n) => say::average_of(voice, &name, &shots(voice, n as usize)),
                     None => say::average_of_unknown(voice, &name),
                 },
+                (n, _) if measured(at) < n => {
+                    say::shots_measured(voice, &name, &shots(voice, n), &measured(at).to_string())
+                }
                 (n, _) => say::shots_with(voice, &name, &shots(voice, n)),
             }
         })

@@ -4,6 +4,7 @@ use crate::ends::printed_difference;
 use crate::format::{Subject, count_of, shots};
 use crate::left_out::of_club;
 use crate::odd;
+use crate::phrases::phrase_for;
 use judging::trust::{Seen, Weight};
 use serde::Serialize;
 use session::digits::rounded;
@@ -41,7 +42,7 @@ pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -
     let voice = subject.voice;
     let name = |build: usize| session.builds.get(build).map_or_else(String::new, |b| short_name(&b.name));
     match seen {
-        Seen::OddValue { .. } => odd::sentences(session, seen, voice).unwrap_or_default(),
+        Seen::OddValue { .. } => odd::sentences(session, seen, &subject.id, voice).unwrap_or_default(),
         Seen::Moved { build, names, before, after, change } => {
             let [first, second] = names.each_ref().map(|name| short_name(name));
             let printed = printed_difference(after - before, change, None, subject);
@@ -99,11 +100,20 @@ pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -
             say::unequal_why(voice),
             say::unequal_next(voice),
         ],
-        Seen::Drift { change, low, high } => [
-            say::drift(voice, &subject.name, *change > 0.0, &subject.amount(*change)),
-            say::drift_why(voice, &subject.span(*low, *high, None)),
-            say::drift_next(voice),
-        ],
+        Seen::Drift { change, low, high, in_turn } => {
+            let size = subject.amount(*change);
+            let moved = phrase_for(&subject.id, voice).sides.map(|sides| {
+                text::case::on_a_side(voice, &size, if *change > 0.0 { &sides.above } else { &sides.below })
+            });
+            [
+                match moved {
+                    Some(moved) => say::drift_sideways(voice, &subject.name, &moved),
+                    None => say::drift(voice, &subject.name, *change > 0.0, &size),
+                },
+                say::drift_why(voice, &subject.span(*low, *high, None), *in_turn),
+                if *in_turn { say::drift_next(voice) } else { say::blocked_next(voice) },
+            ]
+        }
         Seen::NumbersMissing { missing, first } => [
             say::numbers_missing(voice, *missing, &first.to_string()),
             say::numbers_missing_why(voice),
@@ -133,13 +143,13 @@ pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -
                 .collect();
             [say::left_out(voice, &counts.join(", ")), say::left_out_why(voice), say::left_out_next(voice)]
         }
-        Seen::FarShots { count: 1, build } => [
+        Seen::FarShots { count: 1, build, .. } => [
             say::one_far_shot(voice, &name(*build)),
             say::one_far_shot_why(voice),
             say::far_shots_next(voice),
         ],
-        Seen::FarShots { count, build } => [
-            say::far_shots(voice, *count, &name(*build)),
+        Seen::FarShots { count, build, others, other } => [
+            say::far_shots(voice, *count, *others, &name(*build), count - others, &name(*other)),
             say::far_shots_why(voice),
             say::far_shots_next(voice),
         ],
@@ -155,10 +165,10 @@ pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -
             say::not_fixed_why(voice),
             say::not_of_the_plan_next(voice),
         ],
-        Seen::PlannedLooks { round, planned } => [
+        Seen::PlannedLooks { round, planned, looked } => [
             say::planned_looks(voice, &round.to_string(), &planned.to_string()),
-            say::planned_looks_why(voice),
-            say::planned_looks_next(voice),
+            say::planned_looks_why(voice, *looked),
+            say::planned_looks_next(voice, round >= planned),
         ],
         Seen::NoSwingOrStrike { club_speed, strike } => [
             match (club_speed, strike) {

@@ -24,7 +24,7 @@ nearer-not-settled = Which of the two is nearer to zero is not settled.
 depends = It depends on the shots left out.
 depends-in-short = Depends on the shots left out.
 depends-how = With every shot: { $with-all }. Without { $shots }: { $without }.
-order-could-explain = The order of hitting could explain this gap, so these shots cannot tell.
+order-could-explain = The order of hitting and luck together could explain this gap, so these shots cannot tell.
 not-apart = With this many shots, { $baseline } and { $candidate } cannot be told apart ({ $measure }).
 not-apart-not-in-turn = { $baseline } and { $candidate } were not hit in turn, and cannot be told apart ({ $measure }).
 not-apart-order-not-known = It is not known whether { $baseline } and { $candidate } were hit in turn, and these shots cannot tell them apart
@@ -34,11 +34,22 @@ not-apart-averages = From averages alone, { $baseline } and { $candidate } canno
 # What to do next.
 choose-after = { $measure } does not decide between them, but they differ on { $others }: look there before choosing.
 choose-freely = Choose by feel, look or price.
-hint-no-proof = The clubs were hit one after the other, so this is a strong hint and no proof.
-hint-order-not-known = Whether the clubs were hit in turn is not known, so this is a strong hint and no proof.
-hint-averages = Averages do not show in which order the shots were hit, so this is a strong hint and no proof.
-hint-not-compared = The clubs were hit in turn, but { $measure } could not be compared lap by lap, so this is a strong hint and no
-    proof.
+hint-no-proof = The clubs were hit one after the other, so this is a { $allowed ->
+    [yes] strong hint
+   *[no] hint
+}, not proof.
+hint-order-not-known = Whether the clubs were hit in turn is not known, so this is a { $allowed ->
+    [yes] strong hint
+   *[no] hint
+}, not proof.
+hint-averages = Averages do not show in which order the shots were hit, so this is a { $allowed ->
+    [yes] strong hint
+   *[no] hint
+}, not proof.
+hint-not-compared = The clubs were hit in turn, but { $measure } could not be compared lap by lap, so this is a { $allowed ->
+    [yes] strong hint
+   *[no] hint
+}, not proof.
 holds-that-day = This holds for these clubs as built, with { $theirs ->
     [yes] the sender’s
    *[no] your
@@ -60,7 +71,7 @@ too-few-shots-next = At least 3 shots with each club are needed for any answer, 
 counts-missing = Averages alone cannot answer this: nobody said how many shots they come from.
 counts-missing-why = An average of 3 shots and an average of 30 look the same and mean very different things.
 counts-missing-next = Add the number of shots behind each average.
-only-the-best = Only the best shots are shown, and they cannot answer this.
+only-the-best = Of at least one club only the best shots are shown, and they cannot answer this.
 only-the-best-why = The best few of any club look good. What counts is what the club does on every swing.
 only-the-best-next = Ask for every shot, or for the average and the number of all of them.
 spread-missing = How much single shots scatter in { $measure } is missing, so the averages cannot be compared.

@@ -4,7 +4,7 @@ does = { $club } { $verb }
 measure-of-does = { $measure } of { $club } { $verb }
 on-a-side = { $size } { $side }
 averages = { $candidate } averaged { $candidate-mean } over { $candidate-shots }, { $baseline } { $baseline-mean } over { $baseline-count }.
-averages-compared = In the { $rounds } laps that hold both, { $candidate } averaged { $candidate-mean } over { $candidate-shots }, { $baseline }
+averages-compared = Lap by lap, over the { $rounds } laps that hold both, { $candidate } averaged { $candidate-mean } over { $candidate-shots }, { $baseline }
     { $baseline-mean } over { $baseline-count }.
 counts = { $baseline }: { $baseline-shots }. { $candidate }: { $candidate-shots }.
 luck = Two identical clubs{ $hit ->
@@ -19,6 +19,9 @@ between = Allowing for luck{ $mixed-up ->
 }, the true difference may lie anywhere between { $low } and { $high } ({ $level } interval).
 cannot-tell-in-short = Cannot tell: anything between { $low } and { $high }.
 no-difference = no difference
+check-the-value-first = First check the value that cannot be right: until then no number of shots can be named.
+no-limits = So few shots or laps set no limits to the true difference.
+no-limits-in-short = Cannot tell: too few shots or laps.
 # A size and which way: `8 yd more`.
 gap = { $size } { $way }
 shows-at-best = A session like this shows a difference of { $size } in 8 of 10 cases; smaller ones need more shots.

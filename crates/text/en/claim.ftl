@@ -1,5 +1,8 @@
 # A claim beside its retest.
-no-retest = The claim is { $claimed }. Nothing has been hit again yet to hold against it.
+no-retest = The claim is { $claimed }. { $hit ->
+    [yes] These shots cannot be compared with it: the answer says why.
+   *[no] No shots have been hit again yet to compare it with.
+}
 anything-between = anything between { $low } and { $high }
 supported = The claim holds up: promised { $claimed }, the retest shows { $span } ({ $level } interval).
 nothing-against = Nothing speaks against the claim, and nothing yet for it: promised { $claimed }, the retest allows { $span } ({ $level }
@@ -23,11 +26,13 @@ equal-clubs-would-show = By luck alone, equal clubs hit in turn would show what 
 honest = From such a claim alone, count on about { $gap } on average.
 yard = yard
 meter = meter
+degree = degree
 unit = unit
 no-gain-to-pay-for = At this price the retest shows no gain to pay for.
-costs-at-least = Each { $unit } costs at least { $price }; there is no upper limit, since the gain may be nothing.
+costs-at-least = Allowing for luck, each { $unit } costs { $price } or more; there is no upper limit, since there may be no gain, or a loss.
 costs-between = Each { $unit } costs between { $least } and { $most }.
 next-supported = What it is worth to you is yours to say.
+next-supported-not-in-turn = The retest was not hit in turn, so it supports the claim without proving it: hit both clubs in turn, three shots at a time, before you decide.
 next-contradicted = The retest was hit one club after the other: hit both in turn, three shots at a time, before you decide.
 next-contradicted-in-turn = The retest was hit in turn, which says more than a fitting that was not. Ask the fitter for every shot, in the order hit.
 next-contradicted-order-not-known = In which order the retest was hit is not known: hit both clubs in turn, three shots at a time, before you decide.

@@ -4,11 +4,17 @@ easier = { $club } felt easier to hit. No number measures that; it counts.
 shown = { $club } felt { $feeling ->
     [straighter] straighter
    *[longer] longer
-}, and the shots show it.
+}{ $hint ->
+    [yes] ; the shots point that way, but warming up or tiring may play a part.
+   *[no] , and the shots show it.
+}
 opposite = { $club } felt { $feeling ->
     [straighter] straighter
    *[longer] longer
-}; the shots show the opposite.
+}; { $hint ->
+    [yes] the shots point the other way, but warming up or tiring may play a part.
+   *[no] the shots show the opposite.
+}
 same = { $club } felt { $feeling ->
     [straighter] straighter
    *[longer] longer

@@ -30,7 +30,7 @@ order-could-move-unseen = Warming up or tiring could move { $measure } by about 
     club.
 order-could-move-unknown = How far warming up and tiring move { $measure } is not known, so nothing is allowed for them.
 order-could-move = Warming up or tiring could move { $measure } by about { $size }.
-plain-averages-differ = Comparing the plain averages would have called this a difference.
+plain-averages-differ = At the usual 95 %, comparing the plain averages would have called this a difference.
 small-drift-explains = A drift of only { $size } from one club to the other would explain that.
 drift-would-explain = It would take a drift of { $size } from one club to the other to explain this gap.
 only-averages = Only averages were given.
@@ -52,13 +52,15 @@ fixed-not-said = { $theirs ->
 not-said-is-stricter = Stopping when it looks good makes luck look like proof, so until { $theirs ->
     [yes] the sender says
    *[no] you say
-} that it was fixed, { $several ->
-    [yes] all clubs together get 1 chance in 100 of a mistake in place of 5
-   *[no] a 99 % interval decides in place of a 95 % one
+} that it was fixed, { $held ->
+    [together] all clubs together get 1 chance in 100 of a mistake in place of 5
+    [alike] a 98 % interval decides in place of a 90 % one
+   *[alone] a 99 % interval decides in place of a 95 % one
 }.
-open-is-stricter = Stopping when it looks good makes luck look like proof, so { $several ->
-    [yes] all clubs together get 1 chance in 100 of a mistake in place of 5
-   *[no] a 99 % interval decides in place of a 95 % one
+open-is-stricter = Stopping when it looks good makes luck look like proof, so { $held ->
+    [together] all clubs together get 1 chance in 100 of a mistake in place of 5
+    [alike] a 98 % interval decides in place of a 90 % one
+   *[alone] a 99 % interval decides in place of a 95 % one
 }.
 clubs-held-against = { $clubs ->
     [2] Two
@@ -71,7 +73,7 @@ clubs-held-against = { $clubs ->
 } clubs were held against { $baseline }.
 best-of-several = The best of several looks good by luck alone, so each must be more convincing than if it were the only one.
 best-by-luck = The best of as many equal clubs would lead by about { $size } without being better.
-honest-lead = { $club } shows a gap of { $shown }; with that luck taken out, count on about { $honest } on average.
+honest-lead = { $club } shows a gap of { $shown }; a fair guess is that about { $honest } of it remains.
 margin-changed = What counts was changed after the answer was seen.
 margin-first-and-now = It was { $first } first and is { $now } now. An answer is worth most under the number that was named
     before.

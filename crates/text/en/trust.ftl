@@ -15,7 +15,11 @@ out-of-range = { $measure } lies between { $low } and { $high }, if it was read 
     [0] {""}
     [one] ; one more value lies outside
    *[other] ; { $others } more values lie outside
-}. It counts all the same, and the answer is worth nothing while it is wrong.
+}.
+counts-in-the-answer = It counts all the same, and the answer is worth nothing while it is wrong.
+counts-beside-the-answer = It counts in what is said of { $measure }, which is worth nothing while it is wrong; the answer on { $asked } does not
+    use it.
+out-of-range-next = Correct it, or set it aside.
 moves-the-answer = It lies far from the rest, and alone it moves the answer by { $size }, where { $margin } matter{ $others ->
     [0] {""}
     [one] ; one more shot does that too
@@ -44,7 +48,11 @@ drift = Over the session { $measure } went { $up ->
     [yes] up
    *[no] down
 } by about { $size }, whichever club was in hand.
-drift-why = Allowing for luck, by { $span }. Clubs hit in turn share it; clubs hit one after the other do not.
+drift-sideways = Over the session { $measure } moved about { $moved }, whichever club was in hand.
+drift-why = Allowing for luck, by { $span }. { $in-turn ->
+    [yes] Clubs hit in turn share it.
+   *[no] Clubs hit one after the other do not share it: the answer may be off by more than it allows for.
+}
 drift-next = Warm up before the first shot that counts, and rest between sets.
 numbers-missing = { $missing ->
     [one] 1 shot is
@@ -62,7 +70,10 @@ left-out-why = Leaving out the worst two of one club alone can make two equal cl
 left-out-next = Keep every shot. A mishit belongs to the club too.
 one-far-shot = 1 shot with { $club } lies far from the rest.
 one-far-shot-why = It counts. A single one can move an average a long way.
-far-shots = { NUMBER($shots) } shots lie far from the rest, most of them with { $club }.
+far-shots = { NUMBER($shots) } shots lie far from the rest{ $others ->
+    [0] , all with { $club }
+   *[other] : { NUMBER($count) } with { $club }, { NUMBER($others) } with { $other }
+}.
 far-shots-why = They count. Whether a club makes more of them is part of the question.
 far-shots-next = Look at the typical shot in the numbers as well.
 few-decide = Taking out { $shots ->
@@ -70,7 +81,7 @@ few-decide = Taking out { $shots ->
    *[other] { $shots } well-chosen shots
 } would change the answer.
 few-decide-why = An answer that a few shots can turn around rests on little.
-few-decide-next = Leave none out, and hit more before you decide.
+few-decide-next = Leave none out. Before you decide, check it with a new test whose number of shots is fixed beforehand.
 not-fixed = The number of shots was not fixed before, or was looked at on the way.
 fixed-not-said = Nobody said whether the number of shots was fixed before.
 fixed-not-said-next = If it was fixed before the first shot, say so.
@@ -84,8 +95,14 @@ not-fixed-why = Two equal clubs that are watched until one looks better will loo
     a stricter level for that.
 not-fixed-next = Fix the number before the first shot.
 planned-looks = { $round } of { $planned } planned laps were hit.
-planned-looks-why = Looking on the way was planned, and the answer takes it into account.
-planned-looks-next = Stop where the plan says.
+planned-looks-why = { $looked ->
+    [yes] Looking on the way was planned, and the answer takes it into account.
+   *[no] Nobody looked before the end of the plan.
+}
+planned-looks-next = { $done ->
+    [yes] The plan is complete.
+   *[no] Stop where the plan says.
+}
 no-speed-no-strike = Neither club speed nor the place of the strike was measured.
 no-strike = The place of the strike on the face was not measured.
 no-speed = Club speed was not measured.

@@ -23,7 +23,7 @@ nearer-not-settled = No está decidido cuál de los dos queda más cerca de cero
 depends = Depende de los golpes apartados.
 depends-in-short = Depende de los golpes apartados.
 depends-how = Con todos los golpes: { $with-all }. Sin { $shots }: { $without }.
-order-could-explain = El orden de los golpes podría explicar esta diferencia, así que estos golpes no lo deciden.
+order-could-explain = El orden de los golpes y el azar juntos podrían explicar esta diferencia, así que estos golpes no lo deciden.
 not-apart = Con estos golpes no se puede distinguir { $baseline } de { $candidate } en { $measure }.
 not-apart-not-in-turn = { $baseline } y { $candidate } no se alternaron, y no se pueden distinguir en { $measure }.
 not-apart-order-not-known = No se sabe si { $baseline } y { $candidate } se alternaron, y estos golpes no los distinguen en { $measure }.
@@ -31,11 +31,22 @@ not-apart-averages = Solo con promedios no se puede distinguir { $baseline } de 
 
 choose-after = { $measure } no decide entre ellos, pero se diferencian en { $others }: míralo antes de elegir.
 choose-freely = Elige por sensaciones, estética o precio.
-hint-no-proof = Se usó un palo después del otro: es un buen indicio, no una prueba.
-hint-order-not-known = No se sabe si los palos se alternaron: es un buen indicio, no una prueba.
-hint-averages = Los promedios no muestran en qué orden se dieron los golpes: es un buen indicio, no una prueba.
-hint-not-compared = Los palos se alternaron, pero { $measure } no se pudo comparar ciclo a ciclo: es un buen indicio, no una
-    prueba.
+hint-no-proof = Se usó un palo después del otro: es un indicio{ $allowed ->
+    [yes] {" "}fuerte
+   *[no] {""}
+}, no una prueba.
+hint-order-not-known = No se sabe si los palos se alternaron: es un indicio{ $allowed ->
+    [yes] {" "}fuerte
+   *[no] {""}
+}, no una prueba.
+hint-averages = Los promedios no muestran en qué orden se dieron los golpes: es un indicio{ $allowed ->
+    [yes] {" "}fuerte
+   *[no] {""}
+}, no una prueba.
+hint-not-compared = Los palos se alternaron, pero { $measure } no se pudo comparar ciclo a ciclo: es un indicio{ $allowed ->
+    [yes] {" "}fuerte
+   *[no] {""}
+}, no una prueba.
 holds-that-day = Vale para estos palos tal como están montados, con { $theirs ->
     [yes] el swing de quien lo envió
    *[no] tu swing
@@ -56,7 +67,7 @@ too-few-shots-next = Hacen falta al menos 3 golpes con cada palo para responder 
 counts-missing = Los promedios solos no responden: nadie dijo de cuántos golpes salen.
 counts-missing-why = Un promedio de 3 golpes y uno de 30 parecen iguales y dicen cosas muy distintas.
 counts-missing-next = Añade de cuántos golpes sale cada promedio.
-only-the-best = Solo se ven los mejores golpes, y con ellos no se puede responder.
+only-the-best = De al menos un palo solo se ven los mejores golpes, y con ellos no se puede responder.
 only-the-best-why = Los mejores golpes de cualquier palo se ven bien. Lo que cuenta es lo que hace el palo en cada swing.
 only-the-best-next = Pide todos los golpes, o el promedio y el número de todos ellos.
 spread-missing = Falta cuánto se dispersan los golpes en { $measure }, así que los promedios no se pueden comparar.

@@ -2,7 +2,7 @@ does = { $club } { $verb }
 measure-of-does = { $measure } de { $club } { $verb }
 on-a-side = { $size } { $side }
 averages = { $candidate } promedió { $candidate-mean } en { $candidate-shots }, { $baseline } { $baseline-mean } en { $baseline-count }.
-averages-compared = En los { $rounds } ciclos que tienen los dos, { $candidate } promedió { $candidate-mean } en { $candidate-shots }, { $baseline }
+averages-compared = Ciclo a ciclo, en los { $rounds } que tienen los dos, { $candidate } promedió { $candidate-mean } en { $candidate-shots }, { $baseline }
     { $baseline-mean } en { $baseline-count }.
 counts = { $baseline }: { $baseline-shots }. { $candidate }: { $candidate-shots }.
 luck = Dos palos idénticos{ $hit ->
@@ -17,6 +17,9 @@ between = Contando con el azar{ $mixed-up ->
 }, la diferencia real puede estar en cualquier punto entre { $low } y { $high } (intervalo del { $level }).
 cannot-tell-in-short = No se sabe: cualquier cosa entre { $low } y { $high }.
 no-difference = ninguna diferencia
+check-the-value-first = Revisa primero el valor que no puede ser correcto: hasta entonces no se puede decir cuántos golpes hacen falta.
+no-limits = Tan pocos golpes o ciclos no ponen límites a la diferencia real.
+no-limits-in-short = No se sabe: muy pocos golpes o ciclos.
 gap = { $size } { $way }
 shows-at-best = Una sesión así muestra una diferencia de { $size } en 8 de cada 10 casos; las menores piden más golpes.
 first-in-turn = Alterna los palos, de tres en tres golpes: uno después del otro, ni muchos golpes distinguen el palo del

@@ -1,4 +1,7 @@
-no-retest = Lo prometido es { $claimed }. Todavía no hay golpes nuevos con que compararlo.
+no-retest = Lo prometido es { $claimed }. { $hit ->
+    [yes] Estos golpes no se pueden comparar con eso: la respuesta dice por qué.
+   *[no] Todavía no hay golpes nuevos con que compararlo.
+}
 anything-between = cualquier cosa entre { $low } y { $high }
 supported = La promesa se sostiene: prometido, { $claimed }; la repetición muestra { $span } (intervalo del { $level }).
 nothing-against = Nada habla en contra de la promesa, y todavía nada a favor: prometido, { $claimed }; la repetición permite { $span } (intervalo
@@ -22,11 +25,13 @@ equal-clubs-would-show = Solo por azar, entre palos iguales que se alternan se v
 honest = Con una promesa así y nada más, cuenta con { $gap } en promedio, más o menos.
 yard = yarda
 meter = metro
+degree = grado
 unit = unidad
 no-gain-to-pay-for = A este precio la repetición no muestra ninguna ganancia que pagar.
-costs-at-least = Cada { $unit } cuesta al menos { $price }; no hay un máximo, porque la ganancia puede ser nula.
+costs-at-least = Teniendo en cuenta el azar, cada { $unit } cuesta { $price } o más; no hay un máximo, porque puede no haber ganancia, o haber pérdida.
 costs-between = Cada { $unit } cuesta entre { $least } y { $most }.
 next-supported = Lo que vale para ti lo decides tú.
+next-supported-not-in-turn = En la repetición los palos no se alternaron, así que apoya la promesa sin probarla: alterna los dos, de tres en tres golpes, antes de decidir.
 next-contradicted = La repetición se hizo con un palo después del otro: alterna los dos, de tres en tres golpes, antes de decidir.
 next-contradicted-in-turn = En la repetición los palos se alternaron, y eso dice más que una prueba en la que no. Pide al fitter todos los golpes, en el orden en
     que se dieron.

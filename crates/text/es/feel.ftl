@@ -3,11 +3,17 @@ easier = { $club } te pareció más fácil de pegar. Ningún número mide eso; c
 shown = { $club } te pareció { $feeling ->
     [straighter] más recto
    *[longer] más largo
-}, y los golpes lo muestran.
+}{ $hint ->
+    [yes] ; los golpes apuntan a eso, pero puede influir el calentamiento o el cansancio.
+   *[no] , y los golpes lo muestran.
+}
 opposite = { $club } te pareció { $feeling ->
     [straighter] más recto
    *[longer] más largo
-}; los golpes muestran lo contrario.
+}; { $hint ->
+    [yes] los golpes apuntan a lo contrario, pero puede influir el calentamiento o el cansancio.
+   *[no] los golpes muestran lo contrario.
+}
 same = { $club } te pareció { $feeling ->
     [straighter] más recto
    *[longer] más largo

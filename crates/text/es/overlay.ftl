@@ -28,7 +28,7 @@ order-could-move-unseen = El calentamiento o el cansancio podrían suponer cerca
     distinguen del palo.
 order-could-move-unknown = No se sabe cuánto cambian el calentamiento y el cansancio en { $measure }, así que no se cuenta con ellos.
 order-could-move = El calentamiento o el cansancio podrían suponer cerca de { $size } de { $measure }.
-plain-averages-differ = Comparando solo los promedios se habría dicho que hay diferencia.
+plain-averages-differ = Con el 95 % habitual, comparar solo los promedios habría dicho que hay diferencia.
 small-drift-explains = Bastaría una deriva de { $size } de un palo al otro para explicarlo.
 drift-would-explain = Haría falta una deriva de { $size } de un palo al otro para explicar esta diferencia.
 only-averages = Solo hay promedios.
@@ -50,13 +50,15 @@ fixed-not-said = { $theirs ->
 not-said-is-stricter = Parar cuando pinta bien hace que el azar parezca prueba, así que, hasta que { $theirs ->
     [yes] quien lo envió diga
    *[no] digas
-} que se fijó, { $several ->
-    [yes] todos los palos juntos tienen 1 posibilidad de error entre 100 en lugar de 5
-   *[no] decide un intervalo del 99 % en lugar de uno del 95 %
+} que se fijó, { $held ->
+    [together] todos los palos juntos tienen 1 posibilidad de error entre 100 en lugar de 5
+    [alike] decide un intervalo del 98 % en lugar de uno del 90 %
+   *[alone] decide un intervalo del 99 % en lugar de uno del 95 %
 }.
-open-is-stricter = Parar cuando pinta bien hace que el azar parezca prueba, así que { $several ->
-    [yes] todos los palos juntos tienen 1 posibilidad de error entre 100 en lugar de 5
-   *[no] decide un intervalo del 99 % en lugar de uno del 95 %
+open-is-stricter = Parar cuando pinta bien hace que el azar parezca prueba, así que { $held ->
+    [together] todos los palos juntos tienen 1 posibilidad de error entre 100 en lugar de 5
+    [alike] decide un intervalo del 98 % en lugar de uno del 90 %
+   *[alone] decide un intervalo del 99 % en lugar de uno del 95 %
 }.
 clubs-held-against = { $clubs ->
     [2] Dos
@@ -69,6 +71,6 @@ clubs-held-against = { $clubs ->
 } palos se compararon con { $baseline }.
 best-of-several = El mejor de varios parece bueno solo por azar, así que cada uno debe convencer más que si fuera el único.
 best-by-luck = El mejor de otros tantos palos iguales llevaría cerca de { $size } de ventaja sin ser mejor.
-honest-lead = { $club } muestra una diferencia de { $shown }; quitando ese azar, cuenta con { $honest } en promedio, más o menos.
+honest-lead = { $club } muestra una diferencia de { $shown }; lo razonable es esperar que queden cerca de { $honest }.
 margin-changed = Lo que cuenta se cambió después de ver la respuesta.
 margin-first-and-now = Primero era { $first } y ahora es { $now }. Una respuesta vale más con el número que se dijo antes.

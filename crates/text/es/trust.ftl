@@ -10,11 +10,14 @@ moved-why = Son { $gap } (de { $low } a { $high }, intervalo del { $level }) con
 moved-next = Mira «Antes y después»: qué hizo el cambio y qué hizo el palo.
 odd-shot = ¿Es correcto? Golpe { $number }, { $club }: { $measure }, { $value }.
 odd-average = ¿Es correcto? Promedio de { $club }: { $measure }, { $value }.
-out-of-range = { $measure } va de { $low } a { $high } si se leyó y se escribió bien{ $others ->
+out-of-range = { $measure }: va de { $low } a { $high } si se leyó y se escribió bien{ $others ->
     [0] {""}
     [one] ; hay otro valor fuera
    *[other] ; hay otros { $others } valores fuera
-}. Cuenta de todos modos, y mientras esté mal la respuesta no vale nada.
+}.
+counts-in-the-answer = Cuenta de todos modos, y mientras esté mal la respuesta no vale nada.
+counts-beside-the-answer = Cuenta en lo que se dice de { $measure }, que no vale nada mientras esté mal; la respuesta sobre { $asked } no lo usa.
+out-of-range-next = Corrígelo o apártalo.
 moves-the-answer = Queda lejos de los demás, y él solo mueve la respuesta { $size }, cuando importan { $margin }{ $others ->
     [0] {""}
     [one] ; otro golpe también lo hace
@@ -43,7 +46,11 @@ drift = A lo largo de la sesión hubo cerca de { $size } { $up ->
     [yes] más
    *[no] menos
 } de { $measure }, con cualquiera de los palos.
-drift-why = Contando con el azar, { $span }. Los palos que se alternan lo comparten; uno después del otro, no.
+drift-sideways = A lo largo de la sesión, { $measure } se movió cerca de { $moved }, con cualquiera de los palos.
+drift-why = Teniendo en cuenta el azar, { $span }. { $in-turn ->
+    [yes] Los palos que se alternan lo comparten.
+   *[no] Los que se usan uno después del otro no lo comparten: la respuesta puede fallar en más de lo que admite.
+}
 drift-next = Calienta antes del primer golpe que cuenta y descansa entre tandas.
 numbers-missing = { $missing ->
     [one] Falta 1 golpe
@@ -61,7 +68,10 @@ left-out-why = Apartar los dos peores de un solo palo puede hacer que dos palos 
 left-out-next = Quédate con todos los golpes. Un fallo también es del palo.
 one-far-shot = 1 golpe con { $club } queda lejos de los demás.
 one-far-shot-why = Cuenta. Uno solo puede mover mucho un promedio.
-far-shots = { NUMBER($shots) } golpes quedan lejos de los demás, la mayoría con { $club }.
+far-shots = { NUMBER($shots) } golpes quedan lejos de los demás{ $others ->
+    [0] , todos con { $club }
+   *[other] : { NUMBER($count) } con { $club } y { NUMBER($others) } con { $other }
+}.
 far-shots-why = Cuentan. Si un palo da más golpes así es parte de la pregunta.
 far-shots-next = Mira también el golpe típico en los números.
 few-decide = Quitar { $shots ->
@@ -69,7 +79,7 @@ few-decide = Quitar { $shots ->
    *[other] { $shots } golpes bien escogidos
 } cambiaría la respuesta.
 few-decide-why = Una respuesta que unos pocos golpes pueden volver del revés se apoya en poco.
-few-decide-next = No apartes ninguno y da más golpes antes de decidir.
+few-decide-next = No apartes ninguno. Antes de decidir, compruébalo con una prueba nueva, con el número de golpes fijado de antemano.
 not-fixed = El número de golpes no se fijó antes, o se consultó por el camino.
 fixed-not-said = Nadie dijo si el número de golpes se fijó antes.
 fixed-not-said-next = Si se fijó antes del primer golpe, dilo.
@@ -83,8 +93,14 @@ not-fixed-why = Dos palos iguales que se miran hasta que uno parece mejor parece
     le exige más a la respuesta.
 not-fixed-next = Fija el número antes del primer golpe.
 planned-looks = Se hicieron { $round } de los { $planned } ciclos previstos.
-planned-looks-why = Consultar por el camino estaba previsto, y la respuesta lo tiene en cuenta.
-planned-looks-next = Para donde dice el plan.
+planned-looks-why = { $looked ->
+    [yes] Mirar los datos a mitad de la prueba estaba previsto, y la respuesta lo tiene en cuenta.
+   *[no] Nadie miró los datos antes del final del plan.
+}
+planned-looks-next = { $done ->
+    [yes] El plan está completo.
+   *[no] Detente donde dice el plan.
+}
 no-speed-no-strike = No se midió ni la velocidad de palo ni el punto de impacto.
 no-strike = No se midió el punto de impacto en la cara.
 no-speed = No se midió la velocidad de palo.

@@ -19,6 +19,8 @@ const SMALLEST_HEAD_START_YD: f64 = 1.0;
 const UNEQUAL: f64 = 2.0;
 /// Shots farther from their build's median than this many robust deviations are pointed at.
 pub(super) const FAR: f64 = 3.5;
+/// Of fewer shots with a build none lies far from the rest.
+pub(super) const FEWEST_TO_LIE_FAR_FROM: usize = 5;
 /// Numbers that miss more than this share of themselves are no count of shots.
 const MOST_MISSING: f64 = 2.0;
 
@@ -38,17 +40,22 @@ pub(super) fn look(settled: &Settled<'_>, headline: &Judgment) -> Vec<Seen> {
     if counts.iter().any(|(_, n)| *n == 0) {
         return vec![Seen::AveragesOnly];
     }
-    let mut seen = vec![Seen::Order {
-        order: if rounds > 0 { Order::Interleaved } else { not_in_turn(session.order) },
-        rounds,
-        always_first: settled.table.always_first(baseline, candidate).filter(|_| rounds > 0),
-    }];
+    // As the comparison counts turns: it falls back for them exactly when this is said.
+    let long_turns = headline.pair.turns.is_some_and(|turns| turns.are_too_long);
+    let mut seen = Vec::new();
+    if long_turns {
+        seen.push(Seen::LongTurns { shots: in_a_row(&of_pair) });
+    } else {
+        seen.push(Seen::Order {
+            order: if rounds > 0 { Order::Interleaved } else { not_in_turn(session.order) },
+            rounds,
+            always_first: settled.table.always_first(baseline, candidate).filter(|_| rounds > 0),
+        });
+    }
     if rounds == 0 && session.order != Order::Unknown {
         seen.extend(cold_start(&of_pair, measure, baseline, candidate));
     }
-    // As the comparison counts turns: it falls back for them exactly when this is said.
-    seen.extend(headline.pair.turns.filter(|t| t.are_too_long).map(|t| Seen::LongTurns { shots: t.shots }));
-    seen.extend(drift(&of_pair, session, measure));
+    seen.extend(drift(&of_pair, session, measure, rounds > 0));
     seen.extend(unequal(counts));
     seen.extend(numbers_missing(session));
     seen.extend(summaries_that_disagree(session, baseline, candidate));
@@ -61,11 +68,21 @@ pub(super) fn look(settled: &Settled<'_>, headline: &Judgment) -> Vec<Seen> {
         NumberOfShots::SaidFixed => None,
         NumberOfShots::SaidNotFixed => Some(Seen::NotFixed),
         NumberOfShots::NotSaid => Some(Seen::FixedNotSaid),
-        NumberOfShots::Planned { round, planned } => Some(Seen::PlannedLooks { round, planned }),
+        NumberOfShots::Planned { round, planned } => Some(Seen::PlannedLooks {
+            round,
+            planned,
+            looked: settled.question.stopping.was_looked_at_before(planned),
+        }),
         NumberOfShots::NotOfThePlan { rounds, planned } => Some(Seen::NotOfThePlan { rounds, planned }),
     });
     seen.extend(no_swing_or_strike(session));
     seen
+}
+
+/// Shots in a row with one of the builds, as a median.
+fn in_a_row(of_pair: &[(usize, &Shot)]) -> f64 {
+    let runs = of_pair.chunk_by(|(_, one), (_, next)| one.build == next.build);
+    median(&runs.map(|run| run.len() as f64).collect::<Vec<_>>()).unwrap_or(0.0)
 }
 
 /// Interleaved over all builds, but not for this pair, is blocked for this pair.
@@ -93,7 +110,7 @@ fn cold_start(of_pair: &[(usize, &Shot)], id: &MeasureId, baseline: usize, candi
 }
 
 /// A trend over the order of the shots, each build at its own level, whose interval excludes zero.
-fn drift(of_pair: &[(usize, &Shot)], session: &Session, id: &MeasureId) -> Option<Seen> {
+fn drift(of_pair: &[(usize, &Shot)], session: &Session, id: &MeasureId, in_turn: bool) -> Option<Seen> {
     if session.order == Order::Unknown {
         return None;
     }
@@ -114,6 +131,7 @@ fn drift(of_pair: &[(usize, &Shot)], session: &Session, id: &MeasureId) -> Optio
         change: total.diff,
         low: interval.low,
         high: interval.high,
+        in_turn,
     })
 }
 
@@ -202,13 +220,18 @@ fn far_shots(session: &Session, id: &MeasureId, baseline: usize, candidate: usiz
             .filter(|s| s.build == build)
             .filter_map(|s| s.values.get(index).copied().flatten())
             .collect();
-        let Some(distance) = robust_distance(&values) else { return 0 };
+        let distance = robust_distance(&values).filter(|_| values.len() >= FEWEST_TO_LIE_FAR_FROM);
+        let Some(distance) = distance else { return 0 };
         values.iter().filter(|value| distance(**value) > FAR).count()
     };
     let (of_baseline, of_candidate) = (far(baseline), far(candidate));
     let count = of_baseline + of_candidate;
-    let build = if of_candidate > of_baseline { candidate } else { baseline };
-    (count > 0).then_some(Seen::FarShots { count, build })
+    let (build, other, others) = if of_candidate > of_baseline {
+        (candidate, baseline, of_baseline)
+    } else {
+        (baseline, candidate, of_candidate)
+    };
+    (count > 0).then_some(Seen::FarShots { count, build, others, other })
 }
 
 /// How far a value lies from the median of these, in robust deviations; `None` where most of them are the same.

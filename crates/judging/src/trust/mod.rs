@@ -8,6 +8,7 @@ mod moved;
 mod odd;
 mod seen;
 
+pub use odd::has_impossible_value;
 pub use seen::{Odd, Seen, Weight};
 
 use crate::judge::Judged;

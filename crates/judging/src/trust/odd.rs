@@ -4,7 +4,7 @@
 //! They count all the same: nobody but the golfer knows whether they were hit so; those of shots set aside were answered. One
 //! finding for each measure, with the worst of its values.
 
-use super::look::{FAR, robust_distance};
+use super::look::{FAR, FEWEST_TO_LIE_FAR_FROM, robust_distance};
 use super::seen::{Odd, Seen};
 use crate::analysis::{Aspect, Basis, Include, ShotTable, compare};
 use crate::judge::Judgment;
@@ -46,6 +46,12 @@ fn out_of_range(session: &Session, id: &MeasureId, builds: [usize; 2]) -> Option
     let &(shot, build, value) = outside.first()?;
     let because = Odd::OutOfRange { low: plausible.low, high: plausible.high };
     Some(Seen::OddValue { shot, build, measure: id.clone(), value, because, others: outside.len() - 1 })
+}
+
+/// Whether a value of these two builds, shot or average, is outside what the measure can be.
+#[must_use]
+pub fn has_impossible_value(session: &Session, id: &MeasureId, builds: [usize; 2]) -> bool {
+    out_of_range(session, id, builds).is_some()
 }
 
 /// The shot far from the rest of its build without which the gap is another by more than matters.
@@ -94,6 +100,7 @@ fn far_of(session: &Session, index: usize, build: usize) -> Vec<usize> {
         .filter_map(|(at, shot)| Some((at, shot.values.get(index).copied()??)))
         .collect();
     let values: Vec<f64> = own.iter().map(|(_, value)| *value).collect();
-    let Some(distance) = robust_distance(&values) else { return Vec::new() };
+    let distance = robust_distance(&values).filter(|_| values.len() >= FEWEST_TO_LIE_FAR_FROM);
+    let Some(distance) = distance else { return Vec::new() };
     own.into_iter().filter(|(_, value)| distance(*value) > FAR).map(|(at, _)| at).collect()
 }

@@ -84,7 +84,7 @@ pub enum Seen {
     },
     /// The clubs were changed so rarely that each turn is a small block.
     LongTurns {
-        /// Average number of shots with one build in a round.
+        /// Shots in a row with one build: the median of such runs.
         shots: f64,
     },
     /// One build had the cold shots at the start to itself.
@@ -115,6 +115,8 @@ pub enum Seen {
         low: f64,
         /// Upper end of it.
         high: f64,
+        /// Whether the builds were hit in turn, and share it.
+        in_turn: bool,
     },
     /// Shot numbers jump: shots were hit that are not here.
     NumbersMissing {
@@ -145,10 +147,14 @@ pub enum Seen {
     },
     /// Shots far from the rest of their build; they count.
     FarShots {
-        /// How many.
+        /// How many, of both builds.
         count: usize,
         /// Index of the build with the most of them.
         build: usize,
+        /// How many of them are of the other build.
+        others: usize,
+        /// Index of the other build.
+        other: usize,
     },
     /// The answer would change with a few shots less.
     FewShotsDecide {
@@ -172,6 +178,8 @@ pub enum Seen {
         round: u32,
         /// Rounds planned.
         planned: u32,
+        /// Whether anybody looked before the last of them.
+        looked: bool,
     },
     /// Nothing was measured about the swing or the strike.
     NoSwingOrStrike {
@@ -200,9 +208,10 @@ impl Seen {
             | Self::ColdStart { .. }
             | Self::NumbersMissing { .. }
             | Self::SummaryDisagrees { .. }
+            | Self::Drift { in_turn: false, .. }
             | Self::AveragesOnly => Weight::Serious,
             Self::UnequalCounts { .. }
-            | Self::Drift { .. }
+            | Self::Drift { in_turn: true, .. }
             | Self::LeftOut { .. }
             | Self::FarShots { .. }
             | Self::FewShotsDecide { .. }

@@ -58,7 +58,7 @@ fn headline(told: &Told<'_>, subject: &Subject<'_>) -> String {
     // As the claim counts it: positive is what was promised.
     let Some(Interval { low, high, level }) = facts.retest.map(|retest| toward(&retest, facts.claimed))
     else {
-        return say::no_retest(voice, &claimed);
+        return say::no_retest(voice, &claimed, told.retest.is_some());
     };
     let level = level_text(voice, level);
     let at_most = end(told, subject, high);
@@ -84,7 +84,8 @@ fn headline(told: &Told<'_>, subject: &Subject<'_>) -> String {
 fn end(told: &Told<'_>, subject: &Subject<'_>, toward_claim: f64) -> String {
     let claimed = told.facts.claimed;
     let size = if claimed > 0.0 { toward_claim } else { -toward_claim };
-    let lines = [0.0, claimed];
+    let margin = told.retest.and_then(|judgment| judgment.margin).map_or(claimed, Margin::value);
+    let lines = [0.0, claimed, margin, -margin];
     if subject.is_nothing(size, &lines) {
         return case::no_difference(told.voice);
     }
@@ -166,6 +167,7 @@ fn price(told: &Told<'_>, subject: &Subject<'_>) -> String {
     let unit = match shown {
         "yd" => say::yard(voice),
         "m" => say::meter(voice),
+        "°" => say::degree(voice),
         "" => say::unit(voice),
         other => other.to_owned(),
     };
@@ -181,6 +183,9 @@ fn price(told: &Told<'_>, subject: &Subject<'_>) -> String {
 fn next(told: &Told<'_>) -> String {
     let voice = told.voice;
     match told.facts.kind {
+        ClaimKind::Supported if told.retest.is_some_and(|judgment| judgment.facts.order_is_mixed_up()) => {
+            say::next_supported_not_in_turn(voice)
+        }
         ClaimKind::Supported => say::next_supported(voice),
         ClaimKind::Contradicted => match told.retest.map(|judgment| judgment.facts.order) {
             Some(HowHit::InTurn | HowHit::InTurnNotCompared) => say::next_contradicted_in_turn(voice),

@@ -260,7 +260,8 @@ fn what_was_felt_is_shown_or_not() {
     };
     assert_eq!(straighter(15.0, 2.0), Agreement::Shown);
     assert_eq!(straighter(2.0, 15.0), Agreement::Opposite);
-    assert_eq!(straighter(-15.0, 15.5), Agreement::Opposite);
+    // 15 left against 15.5 right: which is nearer to zero is not settled.
+    assert_eq!(straighter(-15.0, 15.5), Agreement::NotShown);
     assert_eq!(straighter(2.0, 2.1), Agreement::Same);
     let longer = |gap| felt(gap, (0.0, 0.0), OwnSay { longer: Some(1), ..OwnSay::default() }).felt[0].clone();
     assert_eq!(longer(14.0).agreement, Agreement::Shown);

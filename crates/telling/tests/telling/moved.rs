@@ -23,7 +23,7 @@ fn the_averages_printed_are_those_of_what_was_compared() {
     let report = answer(joined_late(4.0), Question { candidate: Some(1), ..asking("carry") });
     let found = report.answer.estimate.as_ref().expect("an estimate").value;
     let detail = &report.answer.words.detail;
-    assert!(detail.starts_with("In the 3 laps that hold both, Driver B averaged "), "{detail}");
+    assert!(detail.starts_with("Lap by lap, over the 3 laps that hold both, Driver B averaged "), "{detail}");
     let printed: Vec<f64> = detail
         .split_whitespace()
         .filter_map(|word| word.trim_end_matches(|c: char| !c.is_ascii_digit()).parse().ok())

@@ -191,7 +191,7 @@ fn drift_is_told_as_soon_as_its_interval_excludes_zero_up_and_down() {
     for step in -40..=40 {
         let (session, interval) = moving(0.02 * f64::from(step));
         let found = seen(session, "carry").into_iter().find_map(|s| match s {
-            Seen::Drift { change, low, high } => Some((change, low, high)),
+            Seen::Drift { change, low, high, .. } => Some((change, low, high)),
             _ => None,
         });
         assert_eq!(found.is_some(), interval.low > 0.0 || interval.high < 0.0, "{step}");

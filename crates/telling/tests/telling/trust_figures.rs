@@ -75,7 +75,7 @@ fn what_disagrees_is_told_with_the_shots_read_and_those_claimed() {
 
 fn far(session: &Session) -> Option<(usize, usize)> {
     seen(session, "offline").into_iter().find_map(|s| match s {
-        Seen::FarShots { count, build } => Some((count, build)),
+        Seen::FarShots { count, build, .. } => Some((count, build)),
         _ => None,
     })
 }
