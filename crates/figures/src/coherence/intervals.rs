@@ -50,8 +50,8 @@ pub(super) const AVERAGES: [&str; 2] = [
     "Averages over all shots beside a gap within rounds do not differ by that gap.",
 ];
 pub(super) const WITHIN: [&str; 2] = [
-    "'at most' covers the interval and stays inside the margin",
-    "It is the equivalence interval, rounded up.",
+    "'at most' is the farther end of the interval as it is printed, and inside the margin",
+    "It is the equivalence interval, rounded as its ends are: two sizes of one end on one card contradict each other.",
 ];
 pub(super) const GAP: [&str; 2] =
     ["the gap printed is the gap", "A size that is printed is a rounded size and no other."];
@@ -184,7 +184,7 @@ pub(crate) fn search(sizes: &BTreeMap<Scope, Sizes>, facts: &[Fact]) -> Vec<Faul
             ("within", Value::Number(most)) => {
                 let widest = sizes.same.low.abs().max(sizes.same.high.abs());
                 let outside = sizes.margins.is_some_and(|[margin, _]| most.value >= margin);
-                if most.value < widest - 1e-6 || outside {
+                if !is_near(*most, widest) || outside {
                     faults.push(fault(WITHIN, fact, format!("it is {widest:.3} of {:?}", sizes.margins)));
                 }
             }

@@ -245,7 +245,8 @@ fn what_was_hit_in_turn_needs_no_drift_to_explain_it() {
 
 #[test]
 fn a_lead_that_plain_averages_would_believe_is_said_to_be_one_either_way() {
-    const PLAIN: &str = "At the usual 95 %, comparing the plain averages would have called this a difference.";
+    const PLAIN: &str =
+        "At the usual 95 %, comparing the plain averages would have called this a difference.";
     for way in [1.0, -1.0] {
         let detail = |lead: f64| {
             let builds = [around(250.0, 5.0, 12, 0), around(250.0 + way * lead, 5.0, 12, 4)];

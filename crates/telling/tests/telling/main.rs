@@ -25,6 +25,7 @@ mod planning;
 mod potential;
 mod promises;
 mod published;
+mod read_aloud;
 mod removals;
 mod scatterless;
 mod second;

@@ -91,7 +91,12 @@ fn far_shots_are_pointed_at_and_counted_in() {
     session.shots[4].values[0] = Some(190.0);
     let build = session.shots[4].build;
     let report = answer(session, asking("carry"));
-    assert!(report.trust.iter().any(|f| matches!(f.seen, Seen::FarShots { count: 1, build: of, others: 0, .. } if of == build)));
+    assert!(
+        report
+            .trust
+            .iter()
+            .any(|f| matches!(f.seen, Seen::FarShots { count: 1, build: of, others: 0, .. } if of == build))
+    );
     assert_eq!(report.answer.estimate.expect("an estimate").n.candidate, 15);
 }
 
