@@ -525,7 +525,7 @@ export type Choice = {
 /**
  * How claim and retest lie.
  */
-export type ClaimKind = "supported" | "nothing_against" | "too_small" | "contradicted" | "not_settled" | "no_retest";
+export type ClaimKind = "supported" | "too_small" | "contradicted" | "not_settled" | "no_retest";
 
 /**
  * What luck alone does with as many shots as the claim rested on.
@@ -3586,7 +3586,7 @@ after: number,
  */
 change: Interval, } | { "kind": "long_turns",
 /**
- * Average number of shots with one build in a round.
+ * Shots in a row with one build: the median of such runs.
  */
 shots: number, } | { "kind": "cold_start",
 /**
@@ -3628,7 +3628,11 @@ low: number,
 /**
  * Upper end of it.
  */
-high: number, } | { "kind": "numbers_missing",
+high: number,
+/**
+ * Whether the builds were hit in turn, and share it.
+ */
+in_turn: boolean, } | { "kind": "numbers_missing",
 /**
  * How many are missing.
  */
@@ -3666,13 +3670,21 @@ claimed: number | null, } | { "kind": "left_out",
  */
 by_build: Array<PartOf>, } | { "kind": "far_shots",
 /**
- * How many.
+ * How many, of both builds.
  */
 count: number,
 /**
  * Index of the build with the most of them.
  */
-build: number, } | { "kind": "few_shots_decide",
+build: number,
+/**
+ * How many of them are of the other build.
+ */
+others: number,
+/**
+ * Index of the other build.
+ */
+other: number, } | { "kind": "few_shots_decide",
 /**
  * How many.
  */
@@ -3692,7 +3704,11 @@ round: number,
 /**
  * Rounds planned.
  */
-planned: number, } | { "kind": "no_swing_or_strike",
+planned: number,
+/**
+ * Whether anybody looked before the last of them.
+ */
+looked: boolean, } | { "kind": "no_swing_or_strike",
 /**
  * Whether the speed of the club was measured.
  */

@@ -5,8 +5,6 @@ no-retest = The claim is { $claimed }. { $hit ->
 }
 anything-between = anything between { $low } and { $high }
 supported = The claim holds up: promised { $claimed }, the retest shows { $span } ({ $level } interval).
-nothing-against = Nothing speaks against the claim, and nothing yet for it: promised { $claimed }, the retest allows { $span } ({ $level }
-    interval).
 promise-too-small = Nothing to hold up or fall: promised { $claimed }, no more than the { $margin } that matter to you. The retest allows
     { $span } ({ $level } interval).
 no-gain-at-all = The retest contradicts the claim: promised { $claimed }, it allows no gain at all ({ $level } interval).
@@ -37,7 +35,6 @@ next-contradicted = The retest was hit one club after the other: hit both in tur
 next-contradicted-in-turn = The retest was hit in turn, which says more than a fitting that was not. Ask the fitter for every shot, in the order hit.
 next-contradicted-order-not-known = In which order the retest was hit is not known: hit both clubs in turn, three shots at a time, before you decide.
 next-not-settled = More shots in turn narrow it: the plan of a fair test says how many most likely tell the two clubs apart.
-next-nothing-against = More shots in turn would say more: the plan of a fair test says how many most likely tell.
 next-too-small = A promise that small needs a smaller number that matters, and many more shots: the plan of a fair test says how many.
 next-no-retest = Plan a fair test, hit both clubs in turn, and come back with the shots.
 

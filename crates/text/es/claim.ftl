@@ -4,8 +4,6 @@ no-retest = Lo prometido es { $claimed }. { $hit ->
 }
 anything-between = cualquier cosa entre { $low } y { $high }
 supported = La promesa se sostiene: prometido, { $claimed }; la repetición muestra { $span } (intervalo del { $level }).
-nothing-against = Nada habla en contra de la promesa, y todavía nada a favor: prometido, { $claimed }; la repetición permite { $span } (intervalo
-    del { $level }).
 promise-too-small = No hay nada que se sostenga o caiga: prometido, { $claimed }, y lo que te importa empieza en { $margin }. La repetición
     permite { $span } (intervalo del { $level }).
 no-gain-at-all = La repetición contradice la promesa: prometido, { $claimed }; no permite ninguna ganancia (intervalo del { $level }).
@@ -37,7 +35,6 @@ next-contradicted-in-turn = En la repetición los palos se alternaron, y eso dic
     que se dieron.
 next-contradicted-order-not-known = No se sabe en qué orden se hizo la repetición: alterna los dos palos, de tres en tres golpes, antes de decidir.
 next-not-settled = Más golpes alternando los palos reducen la duda: el plan de una prueba justa dice con cuántos muy probablemente se distinguirían.
-next-nothing-against = Más golpes alternando los palos dirían más: el plan de una prueba justa dice con cuántos muy probablemente se sabría.
 next-too-small = Para una promesa tan pequeña hace falta que te importe una diferencia menor, y muchos más golpes: el plan de una prueba justa dice
     cuántos.
 next-no-retest = Planea una prueba justa, alterna los dos palos y vuelve con los golpes.

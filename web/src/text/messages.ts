@@ -1,7 +1,6 @@
 /** Every message and what it has to be told. Made from the catalogues by `npm run texts`. */
 export interface Messages {
   "claim-supported": null;
-  "claim-nothing_against": null;
   "claim-too_small": null;
   "claim-contradicted": null;
   "claim-not_settled": null;

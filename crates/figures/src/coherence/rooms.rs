@@ -131,7 +131,6 @@ pub(crate) fn truths(number: u64, asked: &Asked, judged: &Judged<'_>) -> Vec<Fac
             "is.claim",
             match claim.kind {
                 ClaimKind::Supported => "supported",
-                ClaimKind::NothingAgainst => "nothing_against",
                 ClaimKind::TooSmall => "too_small",
                 ClaimKind::Contradicted => "contradicted",
                 ClaimKind::NotSettled => "not_settled",

@@ -25,8 +25,6 @@ use session::measure::Margin;
 pub enum ClaimKind {
     /// The retest shows a gain, and falls short by less than would matter, if at all.
     Supported,
-    /// The retest falls short by less than would matter, if at all, and may show no gain: nothing speaks against it.
-    NothingAgainst,
     /// What was promised is less than would matter, so that there is nothing to hold up or fall.
     TooSmall,
     /// The retest falls short, or goes the other way.
@@ -75,16 +73,14 @@ pub fn claim(said: &Claimed, judged: &Judged<'_>) -> Result<ClaimFacts, ClaimRef
     let luck_explains = short.zip(luck.as_ref()).map(|(short, luck)| {
         short.middle().abs() <= hypot(short.half_width(), luck.error_95) + luck.order_allowance
     });
-    let is_close = kind == ClaimKind::Supported;
-    let retest = judgment.and_then(|j| {
-        Some(j.comparison()?.interval(if is_close { j.levels.same } else { j.levels.different }))
-    });
+    // The one that the answer to the same shots tells: two intervals of one gap would settle two things.
+    let retest = judgment.and_then(|j| Some(j.comparison()?.interval(j.levels.different)));
     Ok(ClaimFacts {
         kind,
         claimed,
         candidate: judgment.map(|j| j.candidate),
         retest,
-        difference: short.map(|short| toward(if is_close { &short.same } else { &short.different }, claimed)),
+        difference: short.map(|short| toward(&short.interval, claimed)),
         luck_explains,
         price: retest.and_then(|retest| luck::price(said, &toward(&retest, claimed))),
         luck,
@@ -106,40 +102,34 @@ pub fn toward(interval: &Interval, claimed: f64) -> Interval {
 /// By how much the retest falls short of the claim: positive is short, whichever way was claimed.
 #[derive(Debug, Clone, Copy)]
 struct Short {
-    different: Interval,
-    same: Interval,
+    interval: Interval,
 }
 
 impl Short {
     fn middle(&self) -> f64 {
-        0.5 * (self.different.low + self.different.high)
+        0.5 * (self.interval.low + self.interval.high)
     }
 
     fn half_width(&self) -> f64 {
-        0.5 * (self.different.high - self.different.low)
+        0.5 * (self.interval.high - self.interval.low)
     }
 }
 
 fn short_of(claimed: f64, judgment: &Judgment) -> Option<Short> {
-    let comparison = judgment.comparison()?;
-    let short = |level| {
-        let retest = toward(&comparison.interval(level), claimed);
-        Interval { low: claimed.abs() - retest.high, high: claimed.abs() - retest.low, level: retest.level }
-    };
-    Some(Short { different: short(judgment.levels.different), same: short(judgment.levels.same) })
+    let retest = toward(&judgment.comparison()?.interval(judgment.levels.different), claimed);
+    let (low, high) = (claimed.abs() - retest.high, claimed.abs() - retest.low);
+    Some(Short { interval: Interval { low, high, level: retest.level } })
 }
 
 /// Contradicted when the retest falls short, unless by less than the margin. Supported when it falls short by less than
-/// the margin and shows a gain; a promise within the margin would be held up by no gain at all.
+/// the margin, and so shows a gain: a promise within the margin, which no gain at all would hold up, is too small.
 fn decide(claimed: f64, short: &Short, margin: f64) -> ClaimKind {
-    let is_close = short.same.high < margin;
-    let is_short = short.different.low > 0.0;
-    let shows_a_gain = short.different.high < claimed;
+    let is_close = short.interval.high < margin;
+    let is_short = short.interval.low > 0.0;
     match () {
         () if is_short && !is_close => ClaimKind::Contradicted,
         () if claimed <= margin => ClaimKind::TooSmall,
-        () if is_close && shows_a_gain => ClaimKind::Supported,
-        () if is_close => ClaimKind::NothingAgainst,
+        () if is_close => ClaimKind::Supported,
         () => ClaimKind::NotSettled,
     }
 }

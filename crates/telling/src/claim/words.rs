@@ -58,7 +58,8 @@ fn headline(told: &Told<'_>, subject: &Subject<'_>) -> String {
     // As the claim counts it: positive is what was promised.
     let Some(Interval { low, high, level }) = facts.retest.map(|retest| toward(&retest, facts.claimed))
     else {
-        return say::no_retest(voice, &claimed, told.retest.is_some());
+        let hit = |build: usize| told.session.shots.iter().any(|shot| shot.build == build);
+        return say::no_retest(voice, &claimed, hit(0) && hit(1));
     };
     let level = level_text(voice, level);
     let at_most = end(told, subject, high);
@@ -69,7 +70,6 @@ fn headline(told: &Told<'_>, subject: &Subject<'_>) -> String {
     };
     match facts.kind {
         ClaimKind::Supported => say::supported(voice, &claimed, &span, &level),
-        ClaimKind::NothingAgainst => say::nothing_against(voice, &claimed, &span, &level),
         ClaimKind::TooSmall => {
             let margin = told.retest.and_then(|judgment| judgment.margin).map_or(0.0, Margin::value);
             say::promise_too_small(voice, &claimed, &subject.chosen(margin), &span, &level)
@@ -192,7 +192,6 @@ fn next(told: &Told<'_>) -> String {
             Some(HowHit::OneAfterTheOther) => say::next_contradicted(voice),
             Some(HowHit::NotKnown) | None => say::next_contradicted_order_not_known(voice),
         },
-        ClaimKind::NothingAgainst => say::next_nothing_against(voice),
         ClaimKind::TooSmall => say::next_too_small(voice),
         ClaimKind::NotSettled => say::next_not_settled(voice),
         ClaimKind::NoRetest => say::next_no_retest(voice),

@@ -1,7 +1,6 @@
 ### A claim held against a retest, and days put together.
 
 claim-supported = Holds up
-claim-nothing_against = Nothing against it
 claim-too_small = Too small to hold up
 claim-contradicted = Contradicted
 claim-not_settled = Not settled

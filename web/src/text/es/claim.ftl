@@ -1,7 +1,6 @@
 ### Una promesa frente a una nueva prueba, y varios días juntos.
 
 claim-supported = Se sostiene
-claim-nothing_against = Nada en contra
 claim-too_small = Demasiado pequeña
 claim-contradicted = Desmentida
 claim-not_settled = Sin resolver
