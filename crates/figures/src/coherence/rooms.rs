@@ -96,7 +96,15 @@ pub(crate) fn tell(number: u64, asked: &Asked, judged: &Judged<'_>, telling: &mu
     }
     if due(EVERY.landing) {
         let (session, candidate) = (session.clone(), Some(candidate));
-        let request = LandingRequest { session, baseline, candidate, fairway: None, aim: None, hand: None };
+        let request = LandingRequest {
+            session,
+            baseline,
+            candidate,
+            fairway: None,
+            aim: None,
+            stopping: Some(question.stopping.clone()),
+            hand: None,
+        };
         telling.part("landing", &Scope::Session, |voice| landing(&request, voice).ok());
     }
     if due(EVERY.cause) {
@@ -175,7 +183,13 @@ fn answered<'a>(judged: &'a Judged<'_>) -> Option<&'a Judgment> {
 fn landing_compared(asked: &Asked, judged: &Judged<'_>) -> Vec<Fact> {
     let candidate = judged.headline().map(|judgment| judgment.candidate);
     let strip = judging::landing::Strip { fairway: 30.0, aim: 0.0 };
-    let told = judging::landing::landing(&asked.session, asked.question.baseline, candidate, strip);
+    let told = judging::landing::landing(
+        &asked.session,
+        asked.question.baseline,
+        candidate,
+        strip,
+        &asked.question.stopping,
+    );
     let Some((facts, pair)) = told.ok().and_then(|facts| facts.ground.pair.map(|pair| (facts, pair))) else {
         return Vec::new();
     };
