@@ -61,8 +61,15 @@ fn product(folder: &Path, times: &mut Times) -> Result<(), Failed> {
     times.take("potential", 20, 1, || potential(&asked, &Voice::english()).is_ok());
     let asked = CauseRequest { session: session.clone(), baseline: 0, candidate: 1, hand: None };
     times.take("cause", 20, 1, || cause(&asked, &Voice::english()).is_ok());
-    let asked =
-        LandingRequest { session, baseline: 0, candidate: Some(1), fairway: None, aim: None, hand: None };
+    let asked = LandingRequest {
+        session,
+        baseline: 0,
+        candidate: Some(1),
+        fairway: None,
+        aim: None,
+        stopping: None,
+        hand: None,
+    };
     times.take("landing", 20, 1, || landing(&asked, &Voice::english()).is_ok());
     Ok(())
 }

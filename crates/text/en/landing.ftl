@@ -17,10 +17,10 @@ counted = { NUMBER($landed) } of { $shots } { $other-aim ->
     [yes] would have landed
    *[no] landed
 } on it.
-too-few-for-a-chance = Too few shots for a chance.
+too-few-for-a-chance = Too few shots to give a chance.
 counted-share = That is { $share } ({ $low } to { $high }, 95 % interval).
 chance = A bell curve as wide as these shots says { $chance } ({ $low } to { $high }).
-no-better-aim = No other aim did better than that of the day.
+no-better-aim = No other aim would have done better than that of the day.
 best-at-the-middle = Best aimed at the middle: by the curve about { $chance } ({ $low } to { $high }).
 best-aimed = Best aimed { $side }: by the curve about { $chance } ({ $low } to { $high }).
 aim-over-club = You miss { $side } on average with { $club }: aiming off would fix more than the club does.
@@ -29,25 +29,27 @@ not-settled = These shots do not settle which of the two hits { $strip } more of
 alone = With { $club } about { $chance } hit { $strip }.
 too-few = Too few shots to say how often a fairway would be hit.
 as-aimed = As aimed, by the bell curve: about { $chance } with { $own }, { $other-chance } with { $other }; the true gap may lie from { $low } to { $high }
-    (95 % interval).
-counted-against-the-curve = Counted, more shots with { $favored } landed on it: a few shots far off with { $favored } widen its curve, or a few of
-    { $other } just missed. Neither way settles which of the two hits more often.
+    in 100 ({ $level } interval).
+counted-against-the-curve = Counted, a larger share of the shots with { $favored } landed on it: a few shots far off with { $favored } widen its
+    curve, or a few of { $other } just missed. Neither way settles which of the two hits more often.
 would-hit = Aimed { $side }, { $club } would hit about { $chance }, by the curve.
-centers = The middle of { $candidate } lies { $carry } { $longer ->
+centers = The middle of the shots with { $candidate } lies { $carry } { $longer ->
     [yes] longer
    *[no] shorter
-} and { $side } of that of { $baseline }.
+} and { $side } of that with { $baseline }.
 centers-by-luck = Two identical clubs would show middles at least that far apart in { $sessions }.
 order-may-move = One club was hit after the other, so warming up or tiring may have moved a middle.
+order-not-known = The order is not known, so warming up or tiring may have moved a middle.
 aimed-off = Aimed { $side } of that day’s aim.
 aimed-as-on-the-day = Aimed as on the day.
-note = Where balls land, not where they roll to. First stands what was counted; the bell curve beside it is that of shots that scatter like these
-    around the same middle, and mishits widen it. The ranges are what other sessions of this size could have shown. What another aim would do is
-    the curve’s; the best aim supposes that the middle of your shots stays where it is.
+note = Where balls land, not where they roll to. The count comes first; the bell curve beside it is that of shots that scatter like these around the
+    same middle, and mishits widen it. The ranges are where the true share may lie, with so few shots. What another aim would do comes from the
+    curve; the best aim supposes that the middle of your shots stays where it is.
 build-said = { $club }: { $miss } { $chance }
 oval = Nine in ten lie in an oval { $long } by { $wide }.
 from-above = The landings from above, the target straight ahead, with { $strip }. { $aimed }
 more-or-fewer = { $hundredths } { $more ->
     [yes] more
    *[no] fewer
-} of 100
+}
+no-gain = none

@@ -21,11 +21,11 @@ counted = { $landed } de { $shots } { $other-aim ->
         [one] cayó
        *[other] cayeron
     }
-} en ella.
-too-few-for-a-chance = Son muy pocos golpes para una probabilidad.
+} en la calle.
+too-few-for-a-chance = Son muy pocos golpes para dar una probabilidad.
 counted-share = Son { $share } (de { $low } a { $high }, intervalo del 95 %).
 chance = Una campana tan ancha como estos golpes dice { $chance } (de { $low } a { $high }).
-no-better-aim = Ninguna otra puntería fue mejor que la de ese día.
+no-better-aim = Apuntar a otro sitio no habría ido mejor que apuntar como ese día.
 best-at-the-middle = Lo mejor, apuntar al centro: según la campana, unos { $chance } (de { $low } a { $high }).
 best-aimed = Lo mejor, apuntar { $side }: según la campana, unos { $chance } (de { $low } a { $high }).
 aim-over-club = Con { $club } fallas { $side } en promedio: apuntar a otro lado arreglaría más que el palo.
@@ -34,25 +34,27 @@ not-settled = Estos golpes no deciden cuál de los dos encuentra { $strip } más
 alone = Con { $club } unos { $chance } encuentran { $strip }.
 too-few = Son muy pocos golpes para decir cada cuánto se encontraría una calle.
 as-aimed = Apuntando como ese día, según la campana: unos { $chance } con { $own }, { $other-chance } con { $other }; la diferencia real puede estar entre { $low } y
-    { $high } (intervalo del 95 %).
-counted-against-the-curve = Contando los golpes, con { $favored } cayeron más: unos pocos muy desviados con { $favored } ensanchan su campana, o unos
-    pocos con { $other } fallaron por poco. Ninguna de las dos cuentas decide cuál encuentra la calle más a menudo.
+    { $high } de cada 100 (intervalo del { $level }).
+counted-against-the-curve = Contando los golpes, con { $favored } cayó en la calle una parte mayor: unos pocos muy desviados con { $favored }
+    ensanchan su campana, o unos pocos con { $other } fallaron por poco. Ninguna de las dos cuentas decide cuál encuentra la calle más a menudo.
 would-hit = Apuntando { $side }, { $club } encontraría unos { $chance }, según la campana.
-centers = El centro de { $candidate } queda { $carry } más { $longer ->
+centers = El centro de los golpes con { $candidate } queda { $carry } más { $longer ->
     [yes] lejos
    *[no] cerca
-} y { $side } del de { $baseline }.
+} y { $side } del de los golpes con { $baseline }.
 centers-by-luck = Dos palos idénticos mostrarían centros al menos así de separados en { $sessions }.
 order-may-move = Se usó un palo después del otro, así que el calentamiento o el cansancio pueden haber movido un centro.
+order-not-known = No se conoce el orden, así que el calentamiento o el cansancio pueden haber movido un centro.
 aimed-off = Apuntando { $side } de donde se apuntó ese día.
 aimed-as-on-the-day = Apuntando como ese día.
 note = Dónde caen las bolas, no hasta dónde ruedan. Primero va lo que se contó; la campana de al lado es la de golpes tan dispersos como estos
-    alrededor del mismo centro, y los fallos la ensanchan. Los intervalos son lo que podrían haber mostrado otras sesiones de este tamaño. Lo que
-    haría otra puntería lo dice la campana; la mejor puntería supone que el centro de tus golpes sigue donde está.
+    alrededor del mismo centro, y los fallos la ensanchan. Los intervalos son donde puede estar la parte real, con tan pocos golpes. Lo que haría
+    apuntar a otro sitio sale de la campana; la mejor puntería supone que el centro de tus golpes sigue donde está.
 build-said = { $club }: { $miss } { $chance }
 oval = Nueve de cada diez quedan en un óvalo de { $long } por { $wide }.
 from-above = Las caídas vistas desde arriba, con el objetivo al frente y { $strip }. { $aimed }
-more-or-fewer = { $hundredths } de 100 { $more ->
+more-or-fewer = { $hundredths } { $more ->
     [yes] más
    *[no] menos
 }
+no-gain = ninguno

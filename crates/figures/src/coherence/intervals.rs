@@ -269,7 +269,9 @@ fn landed(facts: &[Fact]) -> Vec<Fault> {
     let chances = facts.iter().filter(|fact| fact.key == "landing_chance");
     let clubs: Vec<(f64, f64, &Fact)> = chances
         .filter_map(|fact| {
-            let share = number(&fact.scope, "counted")? / number(&fact.scope, "counted_of")?;
+            // In hundredths, as it is told.
+            let share =
+                (100.0 * number(&fact.scope, "counted")? / number(&fact.scope, "counted_of")?).round();
             Some((number(&fact.scope, "landing_chance")?, share, fact))
         })
         .collect();

@@ -130,7 +130,7 @@ fn one(
         telling.answer(&judged);
         rooms::tell(number, &asked, &judged, &mut telling);
         let mut sizes = intervals::sizes(&judged, voice);
-        sizes.extend(rooms::sizes(number, &asked, voice));
+        sizes.extend(rooms::sizes(number, &asked, &judged, voice));
         let mut facts = telling.facts;
         // The page says in every language what it says in English, by the same numbers.
         if let Some(heard) = heard.filter(|_| voice.language().tag() == "en") {

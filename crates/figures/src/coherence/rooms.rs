@@ -5,7 +5,7 @@ use super::intervals::{Decided, Sizes};
 use super::sessions::{self, Asked, Kind};
 use super::told::Telling;
 use super::truth::decision_word;
-use judging::Judged;
+use judging::analysis::Estimate;
 use judging::claim::{ClaimKind, Claimed, claim, toward};
 use judging::feel::OwnSay;
 use judging::interval::Interval;
@@ -13,10 +13,12 @@ use judging::luck::Showing;
 use judging::plan::{FollowRequest, LoggedShot};
 use judging::second::SecondRequest;
 use judging::verdict::DecisionKind;
+use judging::{Judged, Judgment};
 use serde_json::json;
 use session::Session;
 use session::measure::Margin;
 use session::plan::PlanRequest;
+use session::question::Goal;
 use telling::cause::{CauseRequest, cause};
 use telling::claim::ClaimRequest;
 use telling::consistency::{ConsistencyRequest, consistency};
@@ -94,7 +96,15 @@ pub(crate) fn tell(number: u64, asked: &Asked, judged: &Judged<'_>, telling: &mu
     }
     if due(EVERY.landing) {
         let (session, candidate) = (session.clone(), Some(candidate));
-        let request = LandingRequest { session, baseline, candidate, fairway: None, aim: None, hand: None };
+        let request = LandingRequest {
+            session,
+            baseline,
+            candidate,
+            fairway: None,
+            aim: None,
+            stopping: Some(question.stopping.clone()),
+            hand: None,
+        };
         telling.part("landing", &Scope::Session, |voice| landing(&request, voice).ok());
     }
     if due(EVERY.cause) {
@@ -147,11 +157,14 @@ pub(crate) fn truths(number: u64, asked: &Asked, judged: &Judged<'_>) -> Vec<Fac
         }
     }
     if let Ok(told) = judging::second::second(&changed_halfway(&asked.session, &asked.question)) {
-        for (part, effect) in
-            [("build", &told.build), ("condition", &told.condition), ("interaction", &told.interaction)]
-        {
-            add(&Scope::Part(part.to_owned()), "is.decision", decision_word(effect.decision.kind));
+        // What the club does is the page's own answer about it.
+        let of_club = answered(judged).map_or(told.build.decision.kind, |judgment| judgment.decision.kind);
+        let (of_change, of_both) = (told.condition.decision.kind, told.interaction.decision.kind);
+        for (part, kind) in [("build", of_club), ("condition", of_change), ("interaction", of_both)] {
+            add(&Scope::Part(part.to_owned()), "is.decision", decision_word(kind));
         }
+        add(&Scope::Session, "is.club", decision_word(of_club));
+        add(&Scope::Session, "is.change", decision_word(of_change));
     }
     if due(number, EVERY.landing) {
         facts.extend(landing_compared(asked, judged));
@@ -159,11 +172,23 @@ pub(crate) fn truths(number: u64, asked: &Asked, judged: &Judged<'_>) -> Vec<Fac
     facts
 }
 
+/// The page's answer about the two clubs of before and after; none where scatter was asked for, of which that part says
+/// nothing.
+fn answered<'a>(judged: &'a Judged<'_>) -> Option<&'a Judgment> {
+    judged.of(1).filter(|judgment| judgment.goal != Goal::Tighter)
+}
+
 /// Which of the clubs told of a sentence compares: their places among the landings.
 fn landing_compared(asked: &Asked, judged: &Judged<'_>) -> Vec<Fact> {
     let candidate = judged.headline().map(|judgment| judgment.candidate);
     let strip = judging::landing::Strip { fairway: 30.0, aim: 0.0 };
-    let told = judging::landing::landing(&asked.session, asked.question.baseline, candidate, strip);
+    let told = judging::landing::landing(
+        &asked.session,
+        asked.question.baseline,
+        candidate,
+        strip,
+        &asked.question.stopping,
+    );
     let Some((facts, pair)) = told.ok().and_then(|facts| facts.ground.pair.map(|pair| (facts, pair))) else {
         return Vec::new();
     };
@@ -175,7 +200,7 @@ fn landing_compared(asked: &Asked, judged: &Judged<'_>) -> Vec<Fact> {
 }
 
 /// The sizes behind what is said of the parts.
-pub(crate) fn sizes(number: u64, asked: &Asked, voice: &Voice) -> Vec<(Scope, Sizes)> {
+pub(crate) fn sizes(number: u64, asked: &Asked, judged: &Judged<'_>, voice: &Voice) -> Vec<(Scope, Sizes)> {
     let measure = &asked.question.measure;
     let margin = judging::Asked::of(&asked.question, measure).margin_of_averages().map(Margin::Difference);
     let decided = |kind, gap, different: &Interval, same: &Interval| {
@@ -188,12 +213,20 @@ pub(crate) fn sizes(number: u64, asked: &Asked, voice: &Voice) -> Vec<(Scope, Si
     };
     let mut sizes = Vec::new();
     if let Ok(told) = judging::second::second(&changed_halfway(&asked.session, &asked.question)) {
-        for (part, effect) in
-            [("build", &told.build), ("condition", &told.condition), ("interaction", &told.interaction)]
-        {
-            let of_part = decided(effect.decision.kind, effect.value, &effect.range, &effect.range);
-            sizes.push((Scope::Part(part.to_owned()), of_part));
-        }
+        let of_model = |effect: &judging::second::Effect| {
+            decided(effect.decision.kind, effect.value, &effect.range, &effect.range)
+        };
+        let of_answer = answered(judged).and_then(|judgment| judgment.estimate.as_ref());
+        let of_club = of_answer.map_or_else(
+            || of_model(&told.build),
+            |estimate| {
+                let Estimate { value, decided_by, .. } = estimate;
+                decided(told.build.decision.kind, *value, decided_by, decided_by)
+            },
+        );
+        sizes.push((Scope::Part("build".into()), of_club));
+        sizes.push((Scope::Part("condition".into()), of_model(&told.condition)));
+        sizes.push((Scope::Part("interaction".into()), of_model(&told.interaction)));
     }
     if due(number, EVERY.together) {
         let pairs =

@@ -1,6 +1,7 @@
 //! Chances to hit a strip, with bootstrap intervals, and two builds held against each other.
 
 use super::shots::{FEWEST_FOR_ELLIPSE, Group};
+use super::strip::Strip;
 use libm::{exp, log as ln};
 use serde::Serialize;
 use stats::Level;
@@ -20,7 +21,7 @@ pub(super) const DRAWS: u32 = 1_000;
 /// Any number would do, and always the same one gives everybody the same.
 pub(super) const SEED: u32 = 1;
 
-/// A chance or a share, 0 to 1, with its 95 % interval.
+/// A chance or a share, 0 to 1, with its interval: 95 % for one build, what is gained at the level of the ground.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct HitChance {
@@ -90,8 +91,8 @@ pub(super) fn chances(
     groups: &[Group],
     baseline: usize,
     candidate: Option<usize>,
-    fairway: f64,
-    aim: f64,
+    Strip { fairway, aim }: Strip,
+    decides: Level,
 ) -> Found {
     let usable: Vec<&Group> = groups.iter().filter(|g| g.offline.len() >= FEWEST_FOR_CHANCE).collect();
     let sizes: Vec<usize> = usable.iter().map(|g| g.offline.len()).collect();
@@ -119,7 +120,7 @@ pub(super) fn chances(
             let best = chance(2).zip(figure(3)).map(|(chance, gain)| BestAim {
                 aim: -group.center().offline,
                 chance,
-                gain: of_gain(gain, n),
+                gain: of_gain(gain, n, decides),
             });
             OfBuild { at_aim: chance(0), as_aimed: chance(1), best }
         })
@@ -127,7 +128,8 @@ pub(super) fn chances(
     let pair = two.and_then(|(base, cand)| {
         let (base, cand) = (usable.get(base)?, usable.get(cand)?);
         let n = base.offline.len().min(cand.offline.len());
-        let gain = |at: usize| figures.get(FIGURES * usable.len() + at).map(|figure| of_gain(figure, n));
+        let gain =
+            |at: usize| figures.get(FIGURES * usable.len() + at).map(|figure| of_gain(figure, n, decides));
         Some(pair(base, cand, gain(0)?, gain(1)?))
     });
     Found { builds, pair }
@@ -189,22 +191,22 @@ fn of_scatter(scatter: &Scatter, fairway: f64, aim: f64) -> [f64; FIGURES] {
 fn of_chance(figure: &Bootstrap, n: usize) -> HitChance {
     let value = figure.estimate.clamp(LEAST, 1.0 - LEAST);
     let odds = |p: f64| ln(p / (1.0 - p));
-    let reach = reach(figure, n) / (value * (1.0 - value));
+    let reach = reach(figure, n, Level::P95) / (value * (1.0 - value));
     let chance = |x: f64| 1.0 / (1.0 + exp(-x));
     HitChance { value: figure.estimate, low: chance(odds(value) - reach), high: chance(odds(value) + reach) }
 }
 
 /// A difference of chances ± t · 1.10 · se.
-fn of_gain(figure: &Bootstrap, n: usize) -> HitChance {
-    let reach = reach(figure, n);
+fn of_gain(figure: &Bootstrap, n: usize, level: Level) -> HitChance {
+    let reach = reach(figure, n, level);
     HitChance { value: figure.estimate, low: figure.estimate - reach, high: figure.estimate + reach }
 }
 
-fn reach(figure: &Bootstrap, n: usize) -> f64 {
+fn reach(figure: &Bootstrap, n: usize, level: Level) -> f64 {
     let n = n as f64;
     // Resamples scatter by the deviation with divisor n.
     let se = figure.se() * (n / (n - 1.0)).sqrt();
-    WIDENING * t_upper(Level::P95.tail(), n - 1.0) * se
+    WIDENING * t_upper(level.tail(), n - 1.0) * se
 }
 
 const _: () = assert!(FEWEST_FOR_CHANCE >= FEWEST_FOR_ELLIPSE);

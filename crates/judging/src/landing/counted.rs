@@ -23,11 +23,11 @@ pub(super) fn share(landed: usize, shots: usize) -> HitChance {
 
 impl LandingFacts {
     /// The build of the two that counting favors against the curve, as aimed on the day; `None` where both agree, or one
-    /// of them is even.
+    /// of them is even. Shares are read as they are told, in hundredths: 10 of 14 and 12 of 17 are even.
     #[must_use]
     pub fn counted_against_the_curve(&self) -> Option<usize> {
         let pair = self.ground.pair?;
-        let counted = |build: usize| self.build(build).map(|facts| facts.counted_as_aimed);
+        let counted = |build: usize| self.build(build).map(|facts| (100.0 * facts.counted_as_aimed).round());
         let gain = counted(pair.candidate)? - counted(pair.baseline)?;
         (gain * pair.gain_of_club.value < 0.0).then_some(if gain > 0.0 {
             pair.candidate

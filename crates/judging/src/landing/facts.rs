@@ -56,6 +56,8 @@ pub struct Ground {
     pub shots: Vec<Landed>,
     /// The two builds asked about; null when one of them has too few shots.
     pub pair: Option<LandingPair>,
+    /// Level of the intervals of what is gained, by aiming or by the other build: as strict as the answer.
+    pub level: f64,
     /// Resamples behind each interval.
     pub draws: u32,
     /// Seed they were drawn from.

@@ -5,47 +5,28 @@
 //! scatter with the shots' own center and deviation, whose interval comes from a bootstrap of whole shots (see `chances`):
 //! it alone can say what another aim would do. Carry only: where a ball rolls to is not known.
 //! Aiming elsewhere moves every shot sideways by the same amount, which is right to a yard or two for shots about
-//! equally long.
+//! equally long. What is gained is held to what the answer is held to: the word on the number of shots, and several clubs.
 
 mod chances;
 mod counted;
 mod facts;
 mod finding;
 mod shots;
+mod strip;
 
 pub use chances::{BestAim, HitChance, LandingPair};
 pub use facts::{BuildFacts, Ground, LandingFacts, LandingLimits};
 pub use finding::LandingFinding;
 pub use shots::{Landed, Oval, Spot};
+pub use strip::{Strip, StripPlace, USUAL_FAIRWAY};
 
+use crate::analysis::{ShotTable, levels};
 use crate::flying::{NoSuchBuild, check_build};
-use session::question::BuildPlace;
+use session::question::{BuildPlace, Stopping};
 use session::{MOST_BUILDS, Session};
 use shots::{Group, landed};
-
-/// Width of a fairway when nobody said another, yd; as many meters where meters are shown. Common practice, no source.
-pub const USUAL_FAIRWAY: f64 = 30.0;
-/// Narrowest and widest strip worth asking for, yd.
-const FAIRWAYS: [f64; 2] = [5.0, 100.0];
-/// Farthest aim to either side, yd.
-const FARTHEST_AIM: f64 = 60.0;
-/// What is shown where the shots of a session land.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Strip {
-    /// Width of the fairway, yd.
-    pub fairway: f64,
-    /// Aim, yd right of its middle.
-    pub aim: f64,
-}
-
-/// Which number of a [`Strip`] a refusal speaks of.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum StripPlace {
-    /// Its width.
-    Fairway,
-    /// Where it is aimed.
-    Aim,
-}
+use stats::Level;
+use strip::{FAIRWAYS, FARTHEST_AIM};
 
 /// Why it cannot be shown where shots land.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -81,6 +62,7 @@ pub fn landing(
     baseline: usize,
     candidate: Option<usize>,
     strip: Strip,
+    stopping: &Stopping,
 ) -> Result<LandingFacts, LandingRefused> {
     check_build(session, BuildPlace::Baseline, baseline)?;
     if let Some(candidate) = candidate {
@@ -97,7 +79,8 @@ pub fn landing(
     if groups.is_empty() {
         return Err(LandingRefused::NothingLanded);
     }
-    let found = chances::chances(&groups, baseline, candidate, fairway, aim);
+    let decides = level(session, baseline, candidate, stopping);
+    let found = chances::chances(&groups, baseline, candidate, strip, decides);
     let builds = groups
         .iter()
         .zip(found.builds)
@@ -120,10 +103,19 @@ pub fn landing(
         limits: LandingLimits { narrowest: FAIRWAYS[0], widest: FAIRWAYS[1], farthest_aim: FARTHEST_AIM },
         shots,
         pair: found.pair,
+        level: decides.coverage(),
         draws: chances::DRAWS,
         seed: chances::SEED,
     };
     Ok(LandingFacts { ground, builds })
+}
+
+/// As strict as the answer is at first, with several clubs: Holm's rule asks that much of the one that leads.
+fn level(session: &Session, baseline: usize, candidate: Option<usize>, stopping: &Stopping) -> Level {
+    let rounds = candidate.map_or(0, |other| ShotTable::new(session).shared_rounds(baseline, other));
+    let level = levels(stopping, rounds).different;
+    let candidates = session.builds.len().saturating_sub(1).max(1);
+    Level::missing(level.alpha() / candidates as f64).unwrap_or(level)
 }
 
 fn check_within(place: StripPlace, value: f64, [low, high]: [f64; 2]) -> Result<(), LandingRefused> {

@@ -11,6 +11,7 @@ use judging::landing::{BuildFacts, Ground, Strip, USUAL_FAIRWAY};
 use serde::{Deserialize, Serialize};
 use session::Session;
 use session::measure::Unit;
+use session::question::Stopping;
 use session::refusal::Refusal;
 use text::Voice;
 
@@ -33,6 +34,9 @@ pub struct LandingRequest {
     /// Aim, yd right of the middle of the fairway; left open, as aimed.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub aim: Option<f64>,
+    /// How it was decided when to stop; left open, it is not known, and the strictest level decides.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub stopping: Option<Stopping>,
     /// Which hand the golfer plays with.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub hand: Option<Hand>,
@@ -68,12 +72,13 @@ pub struct Landing {
 /// A [`Refusal`] for a build that is not there, a fairway or an aim outside its range, and a session without carry and
 /// offline of the same shots.
 pub fn landing(request: &LandingRequest, voice: &Voice) -> Result<Landing, Refusal> {
-    let LandingRequest { session, baseline, candidate, fairway, aim, hand } = request;
+    let LandingRequest { session, baseline, candidate, fairway, aim, stopping, hand } = request;
     let strip = Strip {
         fairway: fairway.unwrap_or_else(|| offered(Unit::Yd, USUAL_FAIRWAY, voice)),
         aim: aim.unwrap_or(0.0),
     };
-    let facts = judging::landing::landing(session, *baseline, *candidate, strip)
+    let stopping = stopping.clone().unwrap_or_default();
+    let facts = judging::landing::landing(session, *baseline, *candidate, strip, &stopping)
         .map_err(|refused| refusals::landing(refused, voice))?;
     let (of_builds, words) = words::words(session, *hand, &facts, voice);
     let builds = facts.builds.into_iter().zip(of_builds);

@@ -3,7 +3,8 @@
 //! What is true was decided by the intervals; it is read here.
 
 use crate::case::sentences;
-use crate::format::{Subject, chance, shots};
+use crate::ends::level_text;
+use crate::format::{Subject, chance, number, shots};
 use crate::hand::Hand;
 use judging::landing::{BuildFacts, LandingFacts, LandingFinding, LandingPair};
 use serde::Serialize;
@@ -111,13 +112,16 @@ impl Speech<'_> {
         luck::of_100(self.voice, &hundredths(chance))
     }
 
-    /// A gain in chance: `12 more of 100`.
+    /// A gain in chance, in hundredths: `12 more`.
     fn more_or_fewer(&self, gain: f64) -> String {
-        let size = (100.0 * gain.abs()).round();
-        if size < 1.0 {
-            return luck::none(self.voice);
-        }
-        say::more_or_fewer(self.voice, &format!("{size:.0}"), gain > 0.0)
+        let size = 100.0 * gain.abs();
+        // What is not zero is not printed as zero: a decision may hang on its side.
+        let printed = match size {
+            0.0 => return say::no_gain(self.voice),
+            ..0.5 => number(self.voice, size.max(0.1), 1),
+            _ => format!("{size:.0}"),
+        };
+        say::more_or_fewer(self.voice, &printed, gain > 0.0)
     }
 
     fn of_build(&self, build: &BuildFacts) -> BuildWords {
@@ -199,6 +203,7 @@ impl Speech<'_> {
             &other,
             &self.more_or_fewer(pair.gain_of_club.low),
             &self.more_or_fewer(pair.gain_of_club.high),
+            &level_text(self.voice, self.facts.ground.level),
         );
         let against = self.facts.counted_against_the_curve().map(|favored| {
             let other = if favored == pair.baseline { pair.candidate } else { pair.baseline };
@@ -225,7 +230,8 @@ impl Speech<'_> {
         let by_luck = pair.chance_if_same.map(|p| say::centers_by_luck(voice, &chance(voice, p)));
         let order = match self.session.order {
             Order::Blocked => say::order_may_move(voice),
-            _ => String::new(),
+            Order::Unknown => say::order_not_known(voice),
+            Order::Interleaved => String::new(),
         };
         sentences(&[apart, by_luck.unwrap_or_default(), order])
     }
@@ -245,6 +251,8 @@ impl Speech<'_> {
             let oval = build
                 .ovals
                 .last()
+                // Where shots are too few for a chance they are for a shape.
+                .filter(|_| build.at_aim.is_some())
                 .map(|oval| say::oval(voice, &self.yards(2.0 * oval.major), &self.yards(2.0 * oval.minor)));
             sentences(&[said, oval.unwrap_or_default()])
         });

@@ -1,5 +1,6 @@
 //! Why build and condition cannot be held side by side, in words.
 
+use super::misfit;
 use judging::second::SecondRefused;
 use session::question::BuildPlace;
 use session::refusal::Refusal;
@@ -28,7 +29,9 @@ pub fn refused(refused: &SecondRefused, voice: &Voice) -> Refusal {
             say::too_few_on_a_side(voice),
             say::too_few_on_a_side_remedy(voice),
         ),
-        SecondRefused::NoScatter => {
+        SecondRefused::Misfit(ref why) => return misfit(why, voice),
+        // What the answer says of it is told with its measure, by who asks for it.
+        SecondRefused::NoScatter | SecondRefused::NoAnswer(_) => {
             ("no_scatter", "session.shots", say::no_scatter(voice), say::no_scatter_remedy(voice))
         }
     };

@@ -3,6 +3,7 @@
 use crate::dice::Dice;
 use crate::support::empty;
 use judging::landing::HitChance;
+use session::question::{Stopping, StoppingWord};
 use session::refusal::Refusal;
 use session::{Order, Session, Shot};
 use telling::hand::Hand;
@@ -40,6 +41,7 @@ fn asked(session: &Session) -> LandingRequest {
         candidate: Some(1),
         fairway: None,
         aim: None,
+        stopping: Some(Stopping::Word(StoppingWord::Fixed)),
         hand: None,
     }
 }
@@ -208,8 +210,63 @@ fn three_mishits_do_not_turn_the_order_around_unsaid() {
     );
     assert!(landing.words.headline.starts_with("These shots do not settle"), "{}", landing.words.headline);
     assert!(
-        landing.words.detail.contains("Counted, more shots with Own driver landed on it"),
+        landing.words.detail.contains("Counted, a larger share of the shots with Own driver landed on it"),
         "{}",
         landing.words.detail
     );
+}
+
+/// The page's answer is held to 99 % where nobody said that the number of shots was fixed, and to more with several clubs.
+#[test]
+fn who_hits_more_often_is_decided_as_strictly_as_the_answer() {
+    let (mut at_95, mut fewer) = (0, 0);
+    for seed in 0..60 {
+        let session = session(&mut Dice::seeded(300 + seed), 20, [(0.0, 20.0), (0.0, 11.0)]);
+        let fixed = shown(&session);
+        let open = landing(&LandingRequest { stopping: None, ..asked(&session) }).expect("can be shown");
+        assert!((fixed.ground.level - 0.95).abs() < 1e-9 && (open.ground.level - 0.99).abs() < 1e-9);
+        let gain = |of: &Landing| of.ground.pair.expect("two clubs").gain_of_club;
+        assert!(gain(&open).low < gain(&fixed).low && gain(&open).high > gain(&fixed).high);
+        assert!(fixed.words.detail.contains("in 100 (95\u{a0}% interval)"), "{}", fixed.words.detail);
+        assert!(open.words.detail.contains("in 100 (99\u{a0}% interval)"), "{}", open.words.detail);
+        let finds = |of: &Landing| of.words.headline.contains("more often than");
+        at_95 += usize::from(finds(&fixed));
+        fewer += usize::from(finds(&fixed) && !finds(&open));
+        assert!(!finds(&open) || gain(&open).low * gain(&open).high > 0.0);
+    }
+    assert!(at_95 > fewer && fewer > 0, "{fewer} of {at_95}");
+    let mut three = session(&mut Dice::seeded(1), 12, [(0.0, 20.0), (0.0, 11.0)]);
+    three.builds.push(three.builds[0].clone());
+    assert!((shown(&three).ground.level - 0.975).abs() < 1e-9);
+}
+
+#[test]
+fn an_order_that_is_not_known_may_have_moved_a_middle() {
+    let mut session = session(&mut Dice::seeded(7), 20, [(20.0, 11.0), (-5.0, 12.0)]);
+    let of = |session: &Session| shown(session).words.centers;
+    assert!(!of(&session).contains("warming up"));
+    session.order = Order::Unknown;
+    assert!(
+        of(&session).ends_with("The order is not known, so warming up or tiring may have moved a middle.")
+    );
+    session.order = Order::Blocked;
+    assert!(of(&session).contains("One club was hit after the other"));
+}
+
+/// 10 of 14 and 12 of 17 both print as 71 of 100.
+#[test]
+fn shares_that_print_alike_favor_nobody() {
+    let on = |n: usize| (0..n).map(|at| [-8.0, 3.0, 9.0, -4.0, 0.0][at % 5]);
+    let own: Vec<f64> = on(10).chain([75.0, -80.0, 70.0, -66.0]).collect();
+    let other: Vec<f64> = on(12).chain([17.0, -17.0, 16.0, -16.0, 18.0]).collect();
+    let landing = shown(&places([&own, &other]));
+    assert!(landing.builds.iter().all(|build| build.words.chance.contains("71 of 100")));
+    assert!(!landing.words.detail.contains("Counted"), "{}", landing.words.detail);
+}
+
+#[test]
+fn shots_too_few_for_a_chance_are_for_an_oval() {
+    let found = shown(&session(&mut Dice::seeded(1), 6, [(0.0, 10.0), (3.0, 10.0)]));
+    assert!(found.builds[0].words.chance.ends_with("Too few shots to give a chance."));
+    assert!(!found.words.alternative.contains("Nine in ten"), "{}", found.words.alternative);
 }

@@ -70,8 +70,7 @@ fn before_and_after(build: f64, condition: f64, question: Question) -> SecondReq
 
 fn decisions(request: &SecondRequest, voice: &Voice) -> Vec<Decision> {
     let found = second(request, voice).expect("enough shots");
-    let effects: [&Effect; 4] =
-        [&found.build, &found.condition, &found.interaction, &found.condition_over_build];
+    let effects: [&Effect; 3] = [&found.build, &found.condition, &found.interaction];
     effects.map(|effect| effect.facts.decision).to_vec()
 }
 

@@ -1,0 +1,256 @@
+//! Before and after: a second thing that changed during the session, beside the build.
+//!
+//! A lesson, another ball, another tee. What the build does is the answer's, judged once and told as it stands there; what
+//! the condition does on average over both builds, and whether the one depends on the other, come from a model of two
+//! builds by two conditions, held to the answer's level and widened by 1.10. What came later in the session gets the
+//! allowance for order, since warming up and tiring look the same. Averages only.
+
+mod model;
+
+pub use model::Cell;
+
+use crate::analysis::{Levels, Method, TextbookTest};
+use crate::facts::PairFacts;
+use crate::interval::Interval;
+use crate::judge::{Judgment, judge};
+use crate::settle::settle;
+use crate::verdict::{Decision, DecisionKind, Why, decide};
+use model::{Fitted, cells, coded, is_in_turn};
+use serde::{Deserialize, Serialize};
+use session::Session;
+use session::measure::{Margin, MeasureId};
+use session::question::{BuildPlace, Goal, Misfit, Question};
+use stats::{CautiousDifference, Level, TDifference};
+
+/// Fewest shots of each build in each condition.
+const FEWEST: usize = 3;
+
+/// What [`second`] is asked.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
+pub struct SecondRequest {
+    /// The shots.
+    #[cfg_attr(feature = "typescript", ts(as = "session::wire::Session"))]
+    pub session: Session,
+    /// Builds, measure and margin; the candidate must be named.
+    pub question: Question,
+    /// For every shot in order, whether it belongs to the second condition; null where that is not known.
+    pub is_second: Vec<Option<bool>>,
+    /// What the two conditions are called; left open, before and after.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub names: Option<[String; 2]>,
+}
+
+/// An effect with its interval and verdict.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct Effect {
+    /// Its size, in the measure's unit.
+    pub value: f64,
+    /// The interval that decided: for 'the same' the one that lies inside the margin.
+    pub range: Interval,
+    /// What was decided.
+    pub decision: Decision,
+    /// Part of each half-width that stands for warming up and tiring.
+    pub order_allowance: f64,
+    /// As a textbook prints it: standard error, degrees of freedom, two-sided p.
+    pub se: f64,
+    /// Degrees of freedom.
+    pub df: f64,
+    /// Two-sided p, unwidened.
+    pub p: f64,
+}
+
+/// Which of the two did more.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum DidMore {
+    /// The change: the least that it did is more than the most that the club can have done.
+    Change,
+    /// The club, in the same way.
+    Club,
+    /// The two intervals have sizes in common.
+    NotSettled,
+}
+
+/// Build and condition side by side.
+#[derive(Debug, Clone, PartialEq)]
+pub struct SecondFacts {
+    /// The measure.
+    pub measure: MeasureId,
+    /// The smallest difference that matters on it; `None` where nothing is known of that.
+    pub margin: Option<f64>,
+    /// Names of the conditions.
+    pub names: [String; 2],
+    /// Baseline and candidate, each in both conditions.
+    pub cells: Vec<Cell>,
+    /// Candidate − baseline, as the answer has it.
+    pub build: Effect,
+    /// What is known of how the two builds were hit.
+    pub pair: PairFacts,
+    /// Second − first condition, averaged over both builds.
+    pub condition: Effect,
+    /// Whether the conditions came in turn, so that warming up and tiring lie on both alike.
+    pub condition_in_turn: bool,
+    /// How much more the candidate gains on the baseline in the second condition than in the first.
+    pub interaction: Effect,
+    /// Which of the two did more.
+    pub did_more: DidMore,
+}
+
+/// Why build and condition cannot be held side by side.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum SecondRefused {
+    /// A build that is not in the session.
+    NoSuchBuild {
+        /// Which of the two.
+        place: BuildPlace,
+        /// The index it names.
+        got: usize,
+        /// How many there are.
+        builds: usize,
+    },
+    /// Of several candidates none was named.
+    NoCandidate,
+    /// Fewer than three shots in one of the four cells.
+    TooFewShots,
+    /// All shots alike.
+    NoScatter,
+    /// The question cannot be asked of this session.
+    Misfit(Misfit),
+    /// The answer cannot say what the build does, and this is why.
+    NoAnswer(Why),
+}
+
+/// Holds the effect of the build beside that of a second condition.
+///
+/// # Errors
+/// [`SecondRefused`] for builds or a measure that are not there, for fewer than three shots in any of the four cells, for
+/// shots without scatter, and where the answer about the two builds cannot be given.
+pub fn second(request: &SecondRequest) -> Result<SecondFacts, SecondRefused> {
+    let SecondRequest { session, question, is_second, names } = request;
+    there(session, BuildPlace::Baseline, question.baseline)?;
+    let candidate = question
+        .candidate
+        .or_else(|| only_other(session, question.baseline))
+        .ok_or(SecondRefused::NoCandidate)?;
+    there(session, BuildPlace::Candidate, candidate)?;
+    let shots = coded(session, question, candidate, is_second);
+    let cells = cells(&shots, question.baseline, candidate);
+    if candidate == question.baseline || cells.iter().any(|cell| cell.n < FEWEST) {
+        return Err(SecondRefused::TooFewShots);
+    }
+    let judgment = answered(session, question, candidate)?;
+    let build = of_build(&judgment)?;
+    let fitted = Fitted::of(&shots).ok_or(SecondRefused::NoScatter)?;
+    let drift = question.measure.usual().map_or(0.0, |m| m.facts().order_allowance);
+    let condition_in_turn = is_in_turn(session, [question.baseline, candidate], is_second);
+    let by_condition = if condition_in_turn { 0.0 } else { drift };
+    // Hit in turn, both clubs share what a session does between before and after.
+    let by_both = if judgment.facts.order_is_mixed_up() { by_condition } else { 0.0 };
+    let margin = judgment.margin.map(Margin::value);
+    let effect = |term: &TDifference, allowance| of_model(term, allowance, &judgment.levels, margin);
+    let condition = effect(&fitted.condition, by_condition);
+    Ok(SecondFacts {
+        measure: question.measure.clone(),
+        margin,
+        names: names.clone().unwrap_or_else(|| ["before".into(), "after".into()]),
+        cells,
+        did_more: did_more(&condition, &build),
+        build,
+        condition,
+        condition_in_turn,
+        interaction: effect(&fitted.interaction, by_both),
+        pair: judgment.facts,
+    })
+}
+
+fn there(session: &Session, place: BuildPlace, got: usize) -> Result<(), SecondRefused> {
+    let builds = session.builds.len();
+    if got < builds { Ok(()) } else { Err(SecondRefused::NoSuchBuild { place, got, builds }) }
+}
+
+/// The answer about the two builds on the measure asked for, as strict as it stands on the page. Where scatter was asked
+/// for, the averages are judged in its place: nothing else here speaks of scatter.
+fn answered(session: &Session, question: &Question, candidate: usize) -> Result<Judgment, SecondRefused> {
+    let of_averages = match question.goal_on(&question.measure) {
+        Goal::Tighter => {
+            Question { goal: Some(Goal::Different), margin: None, first_margin: None, ..question.clone() }
+        }
+        _ => question.clone(),
+    };
+    let mut settled = settle(&of_averages, session).map_err(SecondRefused::Misfit)?;
+    // The measure asked for keeps the whole error rate, whatever else was measured.
+    settled.measures.truncate(1);
+    let judged = judge(settled);
+    judged.of(candidate).cloned().ok_or(SecondRefused::NoAnswer(Why::NotMeasured))
+}
+
+fn of_build(judgment: &Judgment) -> Result<Effect, SecondRefused> {
+    let refused = || SecondRefused::NoAnswer(judgment.decision.why.unwrap_or(Why::NotMeasured));
+    let estimate = judgment.estimate.as_ref().ok_or_else(refused)?;
+    let numbers = &judgment.pair.numbers;
+    let by_round = numbers.round.filter(|_| estimate.method == Method::Rounds);
+    let TextbookTest { se, df, p, .. } = by_round.or(numbers.welch).ok_or_else(refused)?;
+    Ok(Effect {
+        value: estimate.value,
+        range: estimate.decided_by,
+        decision: judgment.decision,
+        order_allowance: estimate.order_allowance,
+        se,
+        df,
+        p,
+    })
+}
+
+fn of_model(term: &TDifference, allowance: f64, levels: &Levels, margin: Option<f64>) -> Effect {
+    let careful = CautiousDifference::new(term, allowance);
+    let range = |level: Level| {
+        let ends = careful.interval(level);
+        Interval { low: ends.low, high: ends.high, level: level.coverage() }
+    };
+    let (different, same) = (range(levels.different), range(levels.same));
+    let decision = decide(&different, &same, margin);
+    Effect {
+        value: term.diff,
+        decision,
+        range: if decision.is_inside_the_margin() { same } else { different },
+        order_allowance: allowance,
+        se: term.se,
+        df: term.df,
+        p: term.p_value(),
+    }
+}
+
+/// Read from the two intervals as they are told, so that nobody who holds them against each other finds another answer.
+fn did_more(condition: &Effect, build: &Effect) -> DidMore {
+    let hangs = build.decision.why == Some(Why::DependsOnLeftOut);
+    let more = |one: &Effect, other: &Effect| {
+        one.decision.kind == DecisionKind::Different && one.least() > other.most() && !hangs
+    };
+    match () {
+        () if more(condition, build) => DidMore::Change,
+        () if more(build, condition) => DidMore::Club,
+        () => DidMore::NotSettled,
+    }
+}
+
+impl Effect {
+    /// The smallest size in its interval, either way.
+    fn least(&self) -> f64 {
+        self.range.low.max(-self.range.high).max(0.0)
+    }
+
+    /// The largest size in its interval, either way.
+    fn most(&self) -> f64 {
+        self.range.high.max(-self.range.low)
+    }
+}
+
+/// With two builds nothing is left open by naming one.
+#[must_use]
+pub fn only_other(session: &Session, baseline: usize) -> Option<usize> {
+    (session.builds.len() == 2).then_some(usize::from(baseline == 0))
+}
