@@ -1009,6 +1009,11 @@ export type DecisionKind = "different" | "same" | "cannot_tell" | "cannot_answer
 export type Delimiter = "comma" | "tab" | "semicolon" | "pipe" | "spaces" | "lines" | "html" | "json";
 
 /**
+ * Which of the two did more.
+ */
+export type DidMore = "change" | "club" | "not_settled";
+
+/**
  * Which way the candidate differs from the baseline.
  */
 export type Direction = "higher" | "lower";
@@ -1538,7 +1543,7 @@ export type Histogram = {
 };
 
 /**
- * A chance or a share, 0 to 1, with its 95 % interval.
+ * A chance or a share, 0 to 1, with its interval: 95 % for one build, what is gained at the level of the ground.
  */
 export type HitChance = {
   /**
@@ -1707,6 +1712,10 @@ export type Landing = {
    */
   pair: LandingPair | null,
   /**
+   * Level of the intervals of what is gained, by aiming or by the other build: as strict as the answer.
+   */
+  level: number,
+  /**
    * Resamples behind each interval.
    */
   draws: number,
@@ -1792,6 +1801,10 @@ export type LandingRequest = {
    * Aim, yd right of the middle of the fairway; left open, as aimed.
    */
   aim?: number,
+  /**
+   * How it was decided when to stop; left open, it is not known, and the strictest level decides.
+   */
+  stopping?: Stopping,
   /**
    * Which hand the golfer plays with.
    */
@@ -3448,7 +3461,7 @@ export type Second = {
    */
   cells: Array<Cell>,
   /**
-   * Candidate − baseline, averaged over both conditions.
+   * Candidate − baseline, as the answer has it.
    */
   build: Effect,
   /**
@@ -3460,9 +3473,9 @@ export type Second = {
    */
   interaction: Effect,
   /**
-   * Size of the condition's effect − size of the build's.
+   * Which of the two did more.
    */
-  condition_over_build: Effect,
+  did_more: DidMore,
   /**
    * Sentences.
    */
