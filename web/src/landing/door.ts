@@ -1,12 +1,13 @@
 /** Where the shots land, closed: offered where carry and offline are there. */
 import { html, nothing, type TemplateResult } from "lit";
-import type { Report, Session } from "../core/engine.js";
+import type { Question, Report, Session } from "../core/engine.js";
 import { door, hasShotsWith, waiting } from "../pieces/door.js";
 import { withTexts } from "../text/spoken.js";
 
 export const landingDoor = (
   session: Session,
   { baseline, candidate }: Report["asked"],
+  question: Question,
 ): TemplateResult | typeof nothing =>
   hasShotsWith(session, ["carry", "offline"])
     ? door(
@@ -14,6 +15,6 @@ export const landingDoor = (
         "flight",
         () => withTexts(["flight"], () => import("./part.js")),
         html`
-        <straight-answer-landing .session=${session} .baseline=${baseline} .candidate=${candidate}>${waiting()}</straight-answer-landing>`,
+        <straight-answer-landing .session=${session} .baseline=${baseline} .candidate=${candidate} .question=${question}>${waiting()}</straight-answer-landing>`,
       )
     : nothing;

@@ -3,6 +3,7 @@ import "../styles/flight.css";
 import "./landing.css";
 import "../styles/slider.css";
 import type { TemplateResult } from "lit";
+import type { Question } from "../core/engine.js";
 import type { Flights, Landing } from "../core/flights.js";
 import { OpenedPart } from "../pieces/opened-part.js";
 import english from "../text/en/flight.ftl?raw";
@@ -12,6 +13,9 @@ import { landingView } from "./view.js";
 learn(english);
 
 export class StraightAnswerLanding extends OpenedPart<Landing> {
+  static override properties = { ...OpenedPart.properties, question: { attribute: false } };
+  declare question: Question;
+
   #aim = 0;
   /** Null leaves the width to the core. */
   #fairway: number | null = null;
@@ -21,6 +25,7 @@ export class StraightAnswerLanding extends OpenedPart<Landing> {
       session: this.session,
       baseline: this.baseline,
       aim: this.#aim,
+      stopping: this.question.stopping,
       ...(this.candidate === null ? {} : { candidate: this.candidate }),
       ...(this.#fairway === null ? {} : { fairway: this.#fairway }),
       ...(this.hand ? { hand: this.hand } : {}),

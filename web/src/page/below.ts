@@ -23,7 +23,7 @@ export const below = (
 ): TemplateResult => html`
   ${report.trust.length > 0 ? part("trust", say("trust-title"), trustPart(state, report, session, actions)) : nothing}
   ${session.builds.length > 1 ? luckDoor(session, question, state.measures, actions) : nothing}
-  ${landingDoor(session, report.asked)}
+  ${landingDoor(session, report.asked, question)}
   ${causeDoor(session, report.asked)}
   ${potentialDoor(session, report.asked)}
   ${secondDoor(session, report.asked, question, state.measures)}

@@ -309,10 +309,14 @@ fn what_the_change_did_to_the_club_is_said_in_the_measures_own_way() {
         "{}",
         found.interaction.words
     );
-    assert!(found.interaction.words.ends_with("rpm less after than before."), "{}", found.interaction.words);
+    assert!(
+        found.interaction.words.ends_with("rpm less “after” than “before”."),
+        "{}",
+        found.interaction.words
+    );
     let open = second(&made(9, 5, 0.0, 0.0, 0.0, 400.0)).unwrap();
     assert_eq!(
         open.interaction.words,
-        "Whether the club makes more difference after than before is not settled."
+        "Whether the club makes more difference “after” than “before” is not settled."
     );
 }
