@@ -1,13 +1,13 @@
 no-retest = Lo prometido es { $claimed }. Todavía no hay golpes nuevos con que compararlo.
 anything-between = cualquier cosa entre { $low } y { $high }
 supported = La promesa se sostiene: prometido, { $claimed }; la repetición muestra { $span } (intervalo del { $level }).
-nothing-against = Nada habla en contra de la promesa, y todavía nada a favor: prometido, { $claimed }; la repetición permite { $span } (intervalo
-    del { $level }).
-promise-too-small = No hay nada que se sostenga o caiga: prometido, { $claimed }, y lo que te importa empieza en { $margin }. La repetición
-    permite { $span } (intervalo del { $level }).
+nothing-against = Nada habla en contra de la promesa, y todavía nada a favor. Lo prometido era { $claimed }; la repetición admite { $span }
+    (intervalo del { $level }).
+promise-too-small = Promesa demasiado pequeña para probarla: { $claimed }, y lo que te importa empieza en { $margin }. La repetición
+    admite { $span } (intervalo del { $level }).
 no-gain-at-all = La repetición contradice la promesa: prometido, { $claimed }; no permite ninguna ganancia (intervalo del { $level }).
 contradicted = La repetición contradice la promesa: prometido, { $claimed }; permite como mucho { $high } (intervalo del { $level }).
-not-settled = Sin decidir: prometido, { $claimed }; la repetición permite { $span } (intervalo del { $level }).
+not-settled = Sin decidir. Lo prometido era { $claimed }; la repetición admite { $span } (intervalo del { $level }).
 averages = En la repetición { $candidate } promedió { $candidate-mean } en { $candidate-count } golpes, { $baseline } { $baseline-mean } en { $baseline-count }.
 luck-can-mislead-that-far = Una prueba honesta puede engañar así: pocos golpes, y palos que no se alternaron, si no se alternaron.
 luck-rarely-misleads-that-far = El azar y el calentamiento rara vez engañan tanto. Otra bola, otro día, otras condiciones o golpes
@@ -25,7 +25,7 @@ meter = metro
 unit = unidad
 no-gain-to-pay-for = A este precio la repetición no muestra ninguna ganancia que pagar.
 costs-at-least = Cada { $unit } cuesta al menos { $price }; no hay un máximo, porque la ganancia puede ser nula.
-costs-between = Cada { $unit } cuesta entre { $least } y { $most }.
+costs-between = Teniendo en cuenta el azar, cada { $unit } cuesta entre { $least } y { $most }.
 next-supported = Lo que vale para ti lo decides tú.
 next-contradicted = La repetición se hizo con un palo después del otro: alterna los dos, de tres en tres golpes, antes de decidir.
 next-contradicted-in-turn = En la repetición los palos se alternaron, y eso dice más que una prueba en la que no. Pide al fitter todos los golpes, en el orden en
@@ -33,8 +33,8 @@ next-contradicted-in-turn = En la repetición los palos se alternaron, y eso dic
 next-contradicted-order-not-known = No se sabe en qué orden se hizo la repetición: alterna los dos palos, de tres en tres golpes, antes de decidir.
 next-not-settled = Más golpes alternando los palos reducen la duda: el plan de una prueba justa dice con cuántos muy probablemente se distinguirían.
 next-nothing-against = Más golpes alternando los palos dirían más: el plan de una prueba justa dice con cuántos muy probablemente se sabría.
-next-too-small = Para una promesa tan pequeña hace falta que te importe una diferencia menor, y muchos más golpes: el plan de una prueba justa dice
-    cuántos.
+next-too-small = Para probar una promesa tan pequeña, pon una cifra menor en la diferencia que importa y da muchos más golpes: el plan de una prueba
+    justa dice cuántos.
 next-no-retest = Planea una prueba justa, alterna los dos palos y vuelve con los golpes.
 
 scatter = Una promesa sobre la dispersión no se puede comprobar con promedios.
