@@ -22,7 +22,7 @@ no-difference = no difference
 # A size and which way: `8 yd more`.
 gap = { $size } { $way }
 shows-at-best = A session like this shows a difference of { $size } in 8 of 10 cases; smaller ones need more shots.
-first-in-turn = Hit the clubs in turn, three shots at a time. If you finish with one club before you take the next, even many shots
+first-in-turn = Hit the clubs in turn, three shots at a time. When one club is finished before the next is taken, even many shots
     cannot tell the club from warming up.
 first-read-every-shot = Have { $measure } measured on every shot, so that it can be compared lap by lap.
 # A planned test that is not at its end: the next step is the next round.
@@ -39,9 +39,9 @@ another-day = Or come again on two other days and put the three together.
 usually-tells = Hit in turn three at a time, 8 of 10 tests of this size tell; this one did not. A second one hit so would most likely tell.
 would-tell = About { $shots } shots with each, planned beforehand and hit in turn, three at a time, would most likely tell: 8 of 10 such tests do.
 would-then-tell = About { $shots } shots with each, planned beforehand, would then most likely tell: 8 of 10 such tests do.
-in-turn-would-tell = If you hit them in turn, three shots at a time, the order no longer matters: about { $shots } shots with each,
+in-turn-would-tell = With the clubs hit in turn, three shots at a time, the order no longer matters: about { $shots } shots with each,
     planned beforehand, would most likely tell. 8 of 10 such tests do.
-plan-says-how-many = If you hit them in turn, three shots at a time, the order no longer matters. The plan of a fair test says how many shots
+plan-says-how-many = With the clubs hit in turn, three shots at a time, the order no longer matters. The plan of a fair test says how many shots
     that takes.
 narrows = A new test of { $shots } shots with each, planned before and hit in turn, three at a time, would narrow it to ± { $size } or less: 8 of 10
     such tests do. If the true gap is near { $margin }, no number of shots settles whether it reaches that.

@@ -28,7 +28,7 @@ blocked-next = Next time hit them in turn: three with one, three with the other,
 order-unknown = The order in which the shots were hit is not known.
 order-unknown-why = One club may have had the cold shots, the other the warm ones.
 order-unknown-next = If you know the order, say so where your shots are shown.
-long-turns = You changed clubs only every { $shots } shots or so.
+long-turns = The clubs were changed only every { $shots } shots or so.
 long-turns-why = Within so long a set warming up and tiring count as the club, so only whole laps are taken as evidence: the
     answer is much less sure than the number of shots suggests.
 long-turns-next = Change clubs every three shots.

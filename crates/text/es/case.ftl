@@ -19,7 +19,7 @@ cannot-tell-in-short = No se sabe: cualquier cosa entre { $low } y { $high }.
 no-difference = ninguna diferencia
 gap = { $size } { $way }
 shows-at-best = Una sesión así muestra una diferencia de { $size } en 8 de cada 10 casos; las menores piden más golpes.
-first-in-turn = Alterna los palos, de tres en tres golpes. Si acabas con un palo antes de tomar el otro, ni con muchos golpes se distingue
+first-in-turn = Alterna los palos, de tres en tres golpes. Si se acaba con un palo antes de tomar el otro, ni con muchos golpes se distingue
     el palo del calentamiento.
 first-read-every-shot = Haz que se mida { $measure } en cada golpe, para poder comparar ciclo a ciclo.
 go-on = Sigue: { $rounds ->
@@ -37,9 +37,9 @@ would-tell = Con unos { $shots } golpes con cada palo, planeados de antemano y a
     cada 10 pruebas.
 would-then-tell = Con unos { $shots } golpes con cada palo, planeados de antemano, muy probablemente se sabría entonces: así es en 8 de cada
     10 pruebas.
-in-turn-would-tell = Si los alternas, de tres en tres golpes, el orden deja de importar: con unos { $shots } golpes con cada palo, planeados de
+in-turn-would-tell = Si los palos se alternan, de tres en tres golpes, el orden deja de importar: con unos { $shots } golpes con cada palo, planeados de
     antemano, muy probablemente se sabría. Así es en 8 de cada 10 pruebas.
-plan-says-how-many = Si los alternas, de tres en tres golpes, el orden deja de importar. El plan de una prueba justa dice cuántos golpes
+plan-says-how-many = Si los palos se alternan, de tres en tres golpes, el orden deja de importar. El plan de una prueba justa dice cuántos golpes
     hacen falta.
 narrows = Una prueba nueva de { $shots } golpes con cada palo, planeada de antemano y en tandas de tres, dejaría la duda en ± { $size } o menos: así
     es en 8 de cada 10 pruebas. Si la diferencia real está cerca de { $margin }, ningún número de golpes decide si llega.

@@ -44,7 +44,9 @@ fn what_is_shared_speaks_of_the_sender() {
 fn what_is_shared_says_who_says_that_the_number_was_fixed_and_that_nobody_can_check_it() {
     let said = shared(&same(), &asking("carry"));
     assert!(
-        said.contains("The sender says that the number of shots was fixed beforehand; neither that nor typed"),
+        said.contains(
+            "The sender says that the number of shots was fixed beforehand; neither that nor typed"
+        ),
         "{said}"
     );
     let open = shared(&same(), &Question { stopping: Stopping::default(), ..asking("carry") });
