@@ -22,8 +22,8 @@ test("a claim is contradicted by the session on the page, and without one luck a
   await outcome.waitFor();
   assert.match(await outcome.innerText(), /over 30 shots, .* over 30\./, "every shot of the retest is in it");
   const words = await outcome.innerText();
-  assert.match(words, /contradicts the claim: promised 40\u00a0yd more/);
-  assert.match(words, /Each yard costs at least|no gain to pay for/);
+  assert.match(words, /speaks against the claim\. It was 40\u00a0yd more/);
+  assert.match(words, /each yard costs|no gain to pay for/);
   assert.doesNotMatch(words, /cheat|lie|lied|trick|dishonest/i);
   await page.locator(".together textarea").fill(await demo("fair-same"));
   await page.getByRole("button", { name: "Add this day" }).click();

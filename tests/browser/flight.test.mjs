@@ -163,7 +163,7 @@ for (const [screen, viewport] of [
 test("another baseline turns the split around", async () => {
   const { page, context } = await openPart("cause");
   await page.locator("#counts .segment", { hasText: "Driver B" }).click();
-  await page.locator("#cause .said", { hasText: "Own driver carried 13 yd less far" }).waitFor();
+  await page.locator("#cause .said", { hasText: "Own driver carried 13 yd shorter" }).waitFor();
   await context.close();
 });
 
@@ -228,7 +228,7 @@ test("the weather brings carry to standard air, modeled, with the answer there",
   await page.locator("#weather .said", { hasText: "would carry the same" }).waitFor();
   await page.getByLabel("Height above the sea, ft").fill("5000");
   await page.keyboard.press("Tab");
-  await page.locator("#weather .said", { hasText: /about 1\d\syd less far/ }).waitFor();
+  await page.locator("#weather .said", { hasText: /about 1\d\syd shorter/ }).waitFor();
   const words = await page.locator("#weather").innerText();
   assert.match(words, /The answer in standard air, modeled\s+Modeled standard-air carry of Driver B is higher/);
   await page.getByLabel("Temperature", { exact: true }).fill("900");

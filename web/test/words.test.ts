@@ -41,7 +41,7 @@ const BANNED: Readonly<Record<"en" | "es", readonly (readonly [RegExp, string])[
     [/\b(?:los|unos) \d+\s*yd/i, "las yd: yardas"],
     [/\bde media\b/i, "en promedio"],
     [/\bpor tacto\b/i, "por sensaciones"],
-    [/práctica (?:habitual|común), sin fuente/i, "regla de golfistas, sin estudio detrás"],
+    [/práctica (?:habitual|común), sin fuente/i, "regla práctica entre golfistas, sin ningún estudio detrás"],
   ],
 };
 
@@ -64,7 +64,7 @@ const of = (language: "en" | "es") =>
 /** Facts of the trade that no study is known for: each says so where it stands, in golfers' words. */
 const UNTOLD: Readonly<Record<"en" | "es", readonly [RegExp, RegExp]>> = {
   en: [/rule of\s+thumb/, /no study behind it/],
-  es: [/regla de golfistas/i, /sin estudio detrás/i],
+  es: [/regla práctica entre golfistas/i, /sin ningún estudio detrás/i],
 };
 const FACTS: readonly (readonly [string, string])[] = [
   ["case", "more-than-a-visit"],

@@ -74,7 +74,7 @@ pub(crate) fn ratio_lines(margin: Option<Margin>) -> Vec<f64> {
     std::iter::once(1.0).chain(ratio.into_iter().flat_map(|ratio| [ratio, 1.0 / ratio])).collect()
 }
 
-/// `25 % more`, `20 % less`, `the same`; in words where it has no limit.
+/// `25 % more`, `20 % less`, `equal in these shots`; in words where it has no limit.
 pub(crate) fn more_or_less(voice: &Voice, ratio: f64, lines: &[f64]) -> String {
     match hundredths(voice, ratio, lines).as_deref() {
         None => spread::no_limit(voice),
@@ -233,6 +233,6 @@ mod tests {
         let lines = ratio_lines(Some(Margin::Ratio(1.25)));
         assert_eq!(more_or_less(&voice, 1.248, &lines), "24.8\u{a0}% more");
         assert_eq!(more_or_less(&voice, 0.52, &lines), "48\u{a0}% less");
-        assert_eq!(more_or_less(&voice, 1.0, &lines), "the same");
+        assert_eq!(more_or_less(&voice, 1.0, &lines), "equal in these shots");
     }
 }

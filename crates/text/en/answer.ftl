@@ -6,20 +6,20 @@ matters = { $does }{ $mixed-up ->
 may-matter = { $does }{ $mixed-up ->
     [yes] {" "}here, beyond what warming up or tiring usually explains
    *[no] {""}
-}, by { $span }. Whether that reaches the { $margin } that matter is not settled.
-too-small = A real difference, too small to matter: { $does }, by { $span }.
+}, on average by { $span }. Whether that reaches the { $margin } that matter is not settled.
+too-small = A real difference, too small to matter: { $does }, on average by { $span }.
 different = { $does }{ $mixed-up ->
     [yes] {" "}here, beyond what warming up or tiring usually explains
    *[no] {""}
-}, by { $span }.
-too-small-in-short = { $does }, by { $span }: too small to matter.
+}, on average by { $span }.
+too-small-in-short = { $does }, on average by { $span }: too small to matter.
 same = { $measure }: { $candidate } and { $baseline } are the same for { $theirs ->
     [yes] the sender’s
    *[no] your
 } purpose, at most { $size } apart.
 same-in-short = The same: at most { $size } apart.
 more-is-ruled-out = Anything below { $margin } would not matter, and these shots speak clearly against more.
-nearer-to-zero = On average { $club } is the nearer to zero.
+nearer-to-zero = On average { $club } is nearer to zero.
 nearer-not-settled = Which of the two is nearer to zero is not settled.
 depends = It depends on the shots left out.
 depends-in-short = Depends on the shots left out.
@@ -32,7 +32,7 @@ not-apart-order-not-known = It is not known whether { $baseline } and { $candida
 not-apart-averages = From averages alone, { $baseline } and { $candidate } cannot be told apart ({ $measure }).
 
 # What to do next.
-choose-after = { $measure } does not decide between them, but they differ on { $others }: look there before choosing.
+choose-after = { $measure } does not decide between them, but they differ in { $others }: look there before choosing.
 choose-freely = Choose by feel, look or price.
 hint-no-proof = The clubs were hit one after the other, so this is a { $allowed ->
     [yes] strong hint
@@ -63,12 +63,12 @@ leave-nothing-out = Count every shot, or hit a planned test and leave nothing ou
 # Why a session cannot answer, and what would help.
 no-shots = There are no shots to compare yet.
 no-shots-next = Paste the shots of two clubs, or try an example.
-one-club = There is only one club here, and nothing to hold it against.
+one-club = There is only one club here, and nothing to compare it with.
 one-club-next = Add shots with a second club, and name the club of each shot.
 too-few-shots = There are too few shots to compare the clubs ({ $measure }).
 too-few-shots-next = At least 3 shots with each club are needed for any answer, 5 for scatter. The plan of a fair test says how many
     most likely tell.
-counts-missing = Averages alone cannot answer this: nobody said how many shots they come from.
+counts-missing = Averages alone cannot answer this: for at least one of them nobody said how many shots it comes from.
 counts-missing-why = An average of 3 shots and an average of 30 look the same and mean very different things.
 counts-missing-next = Add the number of shots behind each average.
 only-the-best = Of at least one club only the best shots are shown, and they cannot answer this.
@@ -83,5 +83,5 @@ no-scatter = With one club or both, every shot has the same { $measure }, so the
 no-scatter-in-rounds = Every lap shows the same gap in { $measure }, without any scatter around it, so there is nothing to judge luck by.
 no-scatter-why = Real shots scatter. Numbers that do not were probably rounded or copied.
 no-scatter-next = Check the { $measure } column.
-not-measured = { $measure } was not recorded for both clubs.
+not-measured = { $measure } was not recorded with each of the two clubs.
 not-measured-next = Choose a measure that both have, or add the missing column.

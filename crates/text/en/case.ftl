@@ -10,7 +10,7 @@ counts = { $baseline }: { $baseline-shots }. { $candidate }: { $candidate-shots 
 luck = Two identical clubs{ $hit ->
     [in-this-order] {" "}hit in this order could
     [in-whatever-order] , hit in whatever order, could
-    [luck-alone] {" "}would, by luck alone and whatever the order does,
+    [luck-alone] {" "}would, by luck alone and with nothing allowed for the order,
    *[alike] {" "}would
 } show a gap at least this big in { $sessions }.
 between = Allowing for luck{ $mixed-up ->
@@ -25,27 +25,28 @@ no-limits-in-short = Cannot tell: too few shots or laps.
 # A size and which way: `8 yd more`.
 gap = { $size } { $way }
 shows-at-best = A session like this shows a difference of { $size } in 8 of 10 cases; smaller ones need more shots.
-first-in-turn = Hit the clubs in turn, three shots at a time: one after the other, even many shots cannot tell the club from warming
-    up.
-first-read-every-shot = Have { $measure } read on every shot, so that it can be compared lap by lap.
+first-in-turn = Hit the clubs in turn, three shots at a time. When one club is finished before the next is taken, even many shots
+    cannot tell the club from warming up.
+first-read-every-shot = Have { $measure } measured on every shot, so that it can be compared lap by lap.
 # A planned test that is not at its end: the next step is the next round.
 go-on = Go on: { NUMBER($rounds) } { $rounds ->
-    [one] lap
-   *[other] laps
-} of the plan remain.
+    [one] lap of the plan remains
+   *[other] laps of the plan remain
+}.
 more-than-can-be-hit = With this much scatter it would take more shots than anybody can hit: ask whether a bigger
     gap would do.
 more-than-a-visit = With this much scatter it would take about { $shots } shots with each to tell in 8 of 10 such tests: more than
-    one visit holds (some 60, a golfers’ rule of thumb; no study behind it). Come again another day and put the days together,
-    ask for a bigger gap, or look at which of the two scatters less.
-another-day = Or come again another day and put the days together.
-usually-tells = 8 of 10 tests of this size tell; this one did not. A second one like it would most likely tell.
-would-tell = About { $shots } shots with each, planned before and hit in turn, three at a time, would most likely tell: 8 of 10 such tests do.
-would-then-tell = About { $shots } shots with each, planned before, would then most likely tell: 8 of 10 such tests do.
-in-turn-would-tell = Hit in turn, three shots at a time, the order drops out: about { $shots } shots with each, planned before, would
-    most likely tell. 8 of 10 such tests do.
-plan-says-how-many = Hit in turn, three shots at a time, the order drops out. How many shots that takes, the plan of a fair test says.
-narrows = A new test of { $shots } shots with each, planned before and hit in turn, three at a time, would narrow it to ± { $size } or less: 8 of 10
+    fit into one visit (about 60 with each, a golfers’ rule of thumb; no study behind it). Come again on two other days and put the
+    three together, settle for finding only a bigger gap, or look at which of the two scatters less.
+another-day = Or come again on two other days and put the three together.
+usually-tells = Hit in turn three at a time, 8 of 10 tests of this size tell; this one did not. A second one hit so would most likely tell.
+would-tell = About { $shots } shots with each, planned beforehand and hit in turn, three at a time, would most likely tell: 8 of 10 such tests do.
+would-then-tell = About { $shots } shots with each, planned beforehand, would then most likely tell: 8 of 10 such tests do.
+in-turn-would-tell = With the clubs hit in turn, three shots at a time, the order no longer matters: about { $shots } shots with each,
+    planned beforehand, would most likely tell. 8 of 10 such tests do.
+plan-says-how-many = With the clubs hit in turn, three shots at a time, the order no longer matters. The plan of a fair test says how many shots
+    that takes.
+narrows = A new test of { $shots } shots with each, planned beforehand and hit in turn, three at a time, would narrow it to ± { $size } or less: 8 of 10
     such tests do. If the true gap is near { $margin }, no number of shots settles whether it reaches that.
 hardly-narrows = The shots of one more visit would hardly narrow it; several days put together do. If the true gap is near
     { $margin }, no number of shots settles whether it reaches that.

@@ -14,16 +14,16 @@ part = { $worth }.
 no-gap = { $candidate } and { $baseline } carried the same, so there is no gap to explain.
 carried-by-rest = { $club } carried { $gap } { $farther ->
     [yes] farther
-   *[no] less far
+   *[no] shorter
 } in these shots: about { $size } of that lie in ball, wind, luck or how carry was measured, not
     in the launch.
 carried-by-nothing-clear = { $club } carried { $gap } { $farther ->
     [yes] farther
-   *[no] less far
+   *[no] shorter
 } in these shots: nothing in how the ball was launched clearly accounts for it.
 carried-through = { $club } carried { $gap } { $farther ->
     [yes] farther
-   *[no] less far
+   *[no] shorter
 } in these shots: { $most ->
     [more] more than all of it
     [all] all of it
@@ -62,17 +62,17 @@ path = The path went more { $outward ->
 }.
 swing-differed = The swing that day differed: { $how }
 swing-did-not-differ = Nothing that was measured of the swing clearly differed between the two.
-swing-not-measured = Nothing was measured of the swing.
+swing-not-measured = Nothing about the swing was measured.
 belongs-to-both = To club and swing together belongs: { $what }
 within-ball-speed = Of what ball speed was worth, { $club } came from how fast the club was swung and { $smash } from how well it was struck.
-no-direction = Launch direction or spin axis was not measured: what starting or curving off line cost is part of what is not explained.
+no-direction = Launch direction and spin axis were not both measured: what starting or curving off line cost is part of what is not explained.
 no-club-speed = Club speed was not measured: it would tell whether ball speed came from a faster swing or a better strike.
 no-loft = Loft and attack angle at impact were not measured: with both, a change of spin can be held against how the club arrived.
-no-strike = Where on the face the ball was struck was not measured. With a driver 5 mm higher is about 700 rpm less spin, by a golfers’ rule of thumb
+no-strike = Where on the face the ball was struck was not measured. With a driver, a strike 5 mm higher takes off about 700 rpm of spin, by a golfers’ rule of thumb
     with no study behind it, so no difference in spin can be put down to the club without it.
-note = Split over a model of the flight, shot against shot of the same rank, { $shots } and { $other-shots }; the model is good to about 3 % of
-    carry, and to less than that for a difference. What stands in brackets is a 99 % interval, since several parts are looked at; clear is what it
-    shows on one side of zero.
+note = Split over a model of the flight, shot against shot of the same rank, { $shots } and { $other-shots }; the model is off by about 3 % of
+    carry, by less in a difference. What stands in brackets is a 99 % interval, since several parts are looked at; clear means that the whole
+    interval lies on one side of zero.
 not-flown = { $shots } without all these numbers, or that did not fly, are not in it.
 not-in-turn = The clubs were not hit in turn, so warming up or tiring is in these parts too.
 order-not-known = Whether the clubs were hit in turn is not known, so warming up or tiring may be in these parts too.

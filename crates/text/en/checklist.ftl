@@ -18,7 +18,7 @@ room = Use a bay with room for the longest club and nobody within reach; let oth
 alike = Keep everything else alike: the same ball, the same tee height, mat or grass and not both, and the same aim with every club.
 of-each-club = Write down each club’s loft, length, lie and grip. If they differ in more than what you want to test, the answer is about all of it
     together.
-outdoors = Outdoors: nobody down the range while you swing; leave at the first thunder; in the heat drink, keep to the shade and make it shorter.
+outdoors = Outdoors: nobody down the range while you swing; leave at the first thunder; in the heat drink, keep to the shade and cut the session short.
 # When it is too much for one day.
 split-over-days = { NUMBER($balls) } balls in about { $minutes } minutes are too much for one day: split them over { $days } days, each of whole laps, warmed up
     anew. More than 100 balls or 90 minutes tire most golfers: a golfers’ rule of thumb, no study behind it.

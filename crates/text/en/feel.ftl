@@ -26,9 +26,9 @@ not-shown = { $club } felt { $feeling ->
 not-measured = { $club } felt { $feeling ->
     [straighter] straighter
    *[longer] longer
-}. Nothing was written down that could show it.
+}; these numbers cannot show it.
 choose-same = By the shots they are the same for your purpose: choose by feel, look or price.
-choose-cannot-tell = The shots cannot tell: choose by feel, look or price.
+choose-cannot-tell = The shots cannot tell yet: test again, or choose by feel, look or price.
 choose-too-small = The difference is too small to matter: choose by feel, look or price.
 likes-look = You like the look of { $club }.
 likes-sound = You like the sound of { $club }.

@@ -46,7 +46,7 @@ standard-air-carry = Modeled standard-air carry
 would-carry = In standard air (15 °C at sea level, dry, calm) an average shot of yours would carry { $how ->
     [same] the same
     [farther] about { $size } farther
-   *[less] about { $size } less far
+   *[less] about { $size } shorter
 }.
 note = Modeled: only the change of air is, your own ball stays in the number. A reading near the ground says little about the
     wind that the ball meets higher up.

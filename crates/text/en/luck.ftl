@@ -1,8 +1,8 @@
 # Which share of all choices speaks for which club.
-headline-in-a-row = Of all the runs of { NUMBER($shots) } you could have been shown, { $share } say that { $first }, { $other-share }
+headline-in-a-row = Of all the runs of { NUMBER($shots) } you could have been shown, { $share } say that { $first } and
+    { $other-share } say that { $second }.
+headline-picked = Of all the ways to pick { NUMBER($shots) } shots with each club, { $share } say that { $first } and { $other-share }
     say that { $second }.
-headline-picked = Of all the ways to pick { NUMBER($shots) } shots with each club, { $share } say that { $first }, { $other-share } say
-    that { $second }.
 # Put behind what is claimed.
 at-least = {" "}by { $margin } or more
 nearer-to-zero = { $club } averages nearer to zero
@@ -38,7 +38,7 @@ marked = { $gap } for the { $extreme ->
    *[best] best
 } { NUMBER($shots) } with { $club }
 # The picture for those who hear it.
-alternative = A hill of bars around no difference: the gaps that luck alone gives between two equal clubs, { NUMBER($shots) } shots
+alternative = Bars heaped around zero: the gaps that luck alone gives between two equal clubs, { NUMBER($shots) } shots
     each. Half of them are smaller than { $usual }, none is larger than { $largest }. Marked are { $gap } for all shots,
     { $first }, and { $second }.
 # Shares counted in a hundred.

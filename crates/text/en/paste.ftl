@@ -2,14 +2,14 @@
 open = See every number and try your own margin
 in-the-file = The shots are in the file that goes with this.
 title = { $measure }: { $candidate } against { $baseline }
-the-same = the same
+the-same = equal in these shots
 scatter = Scatter: { $ratio }; allowing for luck { $low } to { $high } ({ $level } interval).
 gap = Gap: { $gap }; allowing for luck{ $mixed-up ->
     [yes] {" "}and order
    *[no] {""}
 } { $low } to { $high } ({ $level } interval).
 average-of = { $club }: average of { $shots }
-average-of-unknown = { $club }: average of nobody knows how many shots
+average-of-unknown = { $club }: average of an unknown number of shots
 shots-with = { $club }: { $shots }
 shots-measured = { $club }: { $shots }, measured on { $measured }
 average-of-best = { $club }: average of the best { $shots }
@@ -18,10 +18,10 @@ hit-one-after-the-other = { $counts }, hit one club after the other.
 hit-somehow = { $counts }; in which order they were hit is not known.
 hit-by-one = { $counts }.
 none-left-out = None is marked as left out.
-sender-says-fixed = The sender says that the number of shots was fixed before; neither that nor typed numbers can be checked here.
-sender-says-planned = The sender says that the laps were planned before; neither that nor typed numbers can be checked here.
+sender-says-fixed = The sender says that the number of shots was fixed beforehand; neither that nor typed numbers can be checked here.
+sender-says-planned = The sender says that the laps were planned beforehand; neither that nor typed numbers can be checked here.
 cannot-be-checked = Numbers that were typed cannot be checked here.
-no-reason = no reason given
+no-reason = with no reason given
 times-reason = { NUMBER($times) } { $reason }
 other-reasons = other reasons
 left-out = Left out, but in the link: { $shots } ({ $reasons }).

@@ -1,6 +1,6 @@
 # What a club does when its average of a measure is higher, and when it is lower: `Driver B carries farther`.
 carry-higher = carries farther
-carry-lower = carries less far
+carry-lower = carries shorter
 total-higher = goes farther in total
 total-lower = goes less far in total
 offline-higher = finishes farther right

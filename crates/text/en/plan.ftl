@@ -15,8 +15,8 @@ nearly-always = nearly always
 hardly-ever = hardly ever
 once-in-10 = once in 10
 times-in-10 = { $times } times in 10
-same = If the clubs are truly equal, it will say so (within { $margin }) { $often }; otherwise it says that it cannot tell, and up to once in 20
-    it wrongly says different.
+same = How often truly equal clubs are called the same (within { $margin }): { $often }. The other times the test cannot tell, or, up to once
+    in 20, wrongly calls them different.
 spread-given = As you said: about two of three shots with one club lie within { $size } of their average.
 spread-earlier = As in your earlier session: about two of three shots with one club lie within { $size } of their average.
 spread-usual = Taken as usual among amateurs (a golfers’ rule of thumb; no study behind it): about two of three shots with one club lie within { $size } of their average. With

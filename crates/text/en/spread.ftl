@@ -19,9 +19,9 @@ end = { $hundredths } % { $below ->
     [yes] less
    *[no] more
 }
-between = Allowing for luck, { $club } scatters anything between { $low } and { $high } ({ $level } interval).
+between = Allowing for luck, { $club } may scatter anywhere from { $low } to { $high } ({ $level } interval).
 more-than-200 = Scatter is slow to show: it would take more than 200 shots with each to see a difference of { $margin } in 8 of 10 tests.
-would-show = Scatter is slow to show: about { NUMBER($shots) } shots with each, planned before, show a difference of
+would-show = Scatter is slow to show: about { NUMBER($shots) } shots with each, planned beforehand, show a difference of
     { $margin } in 8 of 10 tests.
 size-stays-open = Scatter is slow to show: more shots narrow this slowly. If the truth is near { $margin }, no number of shots settles whether it
     reaches that.

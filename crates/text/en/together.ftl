@@ -3,7 +3,11 @@ how-many-sessions = Putting sessions together takes at least two, and at most 50
 how-many-sessions-remedy = Add a session of the same clubs from another day.
 no-scatter = Scatter cannot be put together over several days here.
 no-scatter-remedy = Choose a goal about averages.
-too-few-sessions = Only { NUMBER($days) } of these sessions hold both clubs; it takes two.
+too-few-sessions = { $days ->
+    [0] None of these sessions can be used for both clubs
+    [one] Only 1 of these sessions holds both clubs
+   *[other] Only { NUMBER($days) } of these sessions hold both clubs
+}; it takes two.
 same-names = Give the clubs the same names in every session.
 different = Over { NUMBER($days) } days { $club } { $verb }: between { $low } and { $high } ({ $level } interval).
 same = Over { NUMBER($days) } days they are the same for your purpose: between { $low } and { $high } ({ $level } interval).

@@ -32,13 +32,13 @@ blocked-next = Next time hit them in turn: three with one, three with the other,
 order-unknown = The order in which the shots were hit is not known.
 order-unknown-why = One club may have had the cold shots, the other the warm ones.
 order-unknown-next = If you know the order, say so where your shots are shown.
-long-turns = The clubs changed hands only every { $shots } shots or so.
+long-turns = The clubs were changed only every { $shots } shots or so.
 long-turns-why = Within so long a set warming up and tiring count as the club, so only whole laps are taken as evidence: the
     answer is much less sure than the number of shots suggests.
 long-turns-next = Change clubs every three shots.
-cold-start = { $club } was hit first, with { $shots } before the other club came into play.
-cold-start-why = Warming up alone usually gives the later club about { $size } of { $measure } (a golfers’ rule of thumb; no study behind it). With tiring and wind the answer reckons with up
-    to { $allowed }.
+cold-start = { $club } was hit first, with { $shots } before any other club.
+cold-start-why = Warming up alone usually gives the later club about { $size } of { $measure } (a golfers’ rule of thumb; no study behind it). With tiring and whatever
+    else changes with time, the answer allows for up to { $allowed }.
 first-shots-are-rarely-the-best = The first shots of a session are rarely the best.
 cold-start-next = Hit ten or so shots to warm up before any of them count: a golfers’ rule of thumb, no study behind it.
 unequal = { $more } has { $shots }, { $fewer } only { $count }.
@@ -55,9 +55,9 @@ drift-why = Allowing for luck, by { $span }. { $in-turn ->
 }
 drift-next = Warm up before the first shot that counts, and rest between sets.
 numbers-missing = { $missing ->
-    [one] 1 shot is
-   *[other] { $missing } shots are
-} missing: the numbers jump, first at number { $first }.
+    [one] 1 shot is missing: the numbers jump at number { $first }
+   *[other] { $missing } shots are missing: the numbers jump, first at number { $first }
+}.
 numbers-missing-why = If somebody took out the bad ones, the averages belong to chosen shots.
 numbers-missing-next = Ask for every shot that was hit.
 average-disagrees = The average { $measure } printed for { $club } is not that of its shots.
@@ -65,8 +65,8 @@ printed = Printed is { $printed }; the { $shots } here average { $average }.
 printed-over = Printed is { $printed } over { $claimed }; the { $shots } here average { $average }.
 average-disagrees-next = Ask which shots the printed average stands for.
 left-out = Shots were left out: { $counts }.
-left-out-why = Leaving out the worst two of one club alone can make two equal clubs look different in 1 of 10 sessions. They still
-    count in the answer.
+left-out-why = Leaving out the worst two of one club alone can make two equal clubs look different in 1 of 10 sessions. What was
+    left out still counts in the answer.
 left-out-next = Keep every shot. A mishit belongs to the club too.
 one-far-shot = 1 shot with { $club } lies far from the rest.
 one-far-shot-why = It counts. A single one can move an average a long way.
@@ -82,8 +82,8 @@ few-decide = Taking out { $shots ->
 } would change the answer.
 few-decide-why = An answer that a few shots can turn around rests on little.
 few-decide-next = Leave none out. Before you decide, check it with a new test whose number of shots is fixed beforehand.
-not-fixed = The number of shots was not fixed before, or was looked at on the way.
-fixed-not-said = Nobody said whether the number of shots was fixed before.
+not-fixed = The number of shots was not fixed beforehand, or was looked at on the way.
+fixed-not-said = Nobody said whether the number of shots was fixed beforehand.
 fixed-not-said-next = If it was fixed before the first shot, say so.
 not-of-the-plan = { $rounds ->
     [0] No lap holds

@@ -5,13 +5,13 @@ matters = { $does }{ $mixed-up ->
 may-matter = { $does }{ $mixed-up ->
     [yes] {" "}aquí, más de lo que suelen explicar el calentamiento o el cansancio
    *[no] {""}
-}: { $span }. Aún no se sabe si llega a lo que importa ({ $margin }).
-too-small = Una diferencia real, pero demasiado pequeña para importar: { $does }, { $span }.
+}: en promedio, { $span }. Aún no se sabe si llega a lo que importa ({ $margin }).
+too-small = Una diferencia real, pero demasiado pequeña para importar: { $does }; en promedio, { $span }.
 different = { $does }{ $mixed-up ->
     [yes] {" "}aquí, más de lo que suelen explicar el calentamiento o el cansancio
    *[no] {""}
-}: { $span }.
-too-small-in-short = { $does }, { $span }: demasiado poco para importar.
+}: en promedio, { $span }.
+too-small-in-short = { $does }; en promedio, { $span }: demasiado poco para importar.
 same = { $measure }: { $candidate } y { $baseline } son iguales para lo que { $theirs ->
     [yes] busca quien lo envió
    *[no] buscas
@@ -29,7 +29,7 @@ not-apart-not-in-turn = { $baseline } y { $candidate } no se alternaron, y no se
 not-apart-order-not-known = No se sabe si { $baseline } y { $candidate } se alternaron, y estos golpes no los distinguen en { $measure }.
 not-apart-averages = Solo con promedios no se puede distinguir { $baseline } de { $candidate } en { $measure }.
 
-choose-after = { $measure } no decide entre ellos, pero se diferencian en { $others }: míralo antes de elegir.
+choose-after = { $measure }: este dato no decide entre ellos, pero se diferencian en { $others }. Míralo antes de elegir.
 choose-freely = Elige por sensaciones, estética o precio.
 hint-no-proof = Se usó un palo después del otro: es un indicio{ $allowed ->
     [yes] {" "}fuerte
@@ -48,23 +48,23 @@ hint-not-compared = Los palos se alternaron, pero { $measure } no se pudo compar
    *[no] {""}
 }, no una prueba.
 holds-that-day = Vale para estos palos tal como están montados, con { $theirs ->
-    [yes] el swing de quien lo envió
-   *[no] tu swing
-} de ese día. Un segundo día diría si se mantiene.
+    [yes] el swing que tenía ese día quien lo envió
+   *[no] tu swing de ese día
+}. Un segundo día diría si se mantiene.
 holds-here = Vale para estos palos tal como están montados, con { $theirs ->
-    [yes] el swing de quien lo envió
-   *[no] tu swing
-} de ese día.
+    [yes] el swing que tenía ese día quien lo envió
+   *[no] tu swing de ese día
+}.
 leave-nothing-out = Cuenta todos los golpes, o haz una prueba planeada sin apartar ninguno.
 
 no-shots = Todavía no hay golpes que comparar.
 no-shots-next = Pega los golpes de dos palos, o prueba un ejemplo.
 one-club = Aquí hay un solo palo, y nada con que compararlo.
 one-club-next = Añade golpes con un segundo palo, y di con qué palo fue cada golpe.
-too-few-shots = Hay muy pocos golpes para comparar en { $measure }.
+too-few-shots = Hay muy pocos golpes para comparar los palos en { $measure }.
 too-few-shots-next = Hacen falta al menos 3 golpes con cada palo para responder algo, 5 para la dispersión. El plan de una prueba justa
     dice con cuántos muy probablemente se sabría.
-counts-missing = Los promedios solos no responden: nadie dijo de cuántos golpes salen.
+counts-missing = Los promedios solos no responden: falta saber de cuántos golpes sale al menos uno de ellos.
 counts-missing-why = Un promedio de 3 golpes y uno de 30 parecen iguales y dicen cosas muy distintas.
 counts-missing-next = Añade de cuántos golpes sale cada promedio.
 only-the-best = De al menos un palo solo se ven los mejores golpes, y con ellos no se puede responder.
@@ -79,5 +79,5 @@ no-scatter = Con un palo o con los dos, todos los golpes tienen el mismo valor d
 no-scatter-in-rounds = Todos los ciclos muestran la misma diferencia de { $measure }, sin ninguna dispersión, así que no hay con qué medir el azar.
 no-scatter-why = Los golpes reales se dispersan. Los números que no lo hacen se habrán redondeado o copiado.
 no-scatter-next = Revisa la columna de { $measure }.
-not-measured = { $measure }: no se anotó con los dos palos.
+not-measured = { $measure }: falta con uno de los dos palos, o con los dos.
 not-measured-next = Elige una medida que tengan los dos, o añade la columna que falta.

@@ -1,5 +1,5 @@
 does = { $club } { $verb }
-measure-of-does = { $measure } de { $club } { $verb }
+measure-of-does = { $club } { $verb } en { $measure }
 on-a-side = { $size } { $side }
 averages = { $candidate } promedió { $candidate-mean } en { $candidate-shots }, { $baseline } { $baseline-mean } en { $baseline-count }.
 averages-compared = Ciclo a ciclo, en los { $rounds } que tienen los dos, { $candidate } promedió { $candidate-mean } en { $candidate-shots }, { $baseline }
@@ -8,10 +8,10 @@ counts = { $baseline }: { $baseline-shots }. { $candidate }: { $candidate-shots 
 luck = Dos palos idénticos{ $hit ->
     [in-this-order] {" "}usados en este orden podrían mostrar
     [in-whatever-order] , en el orden que fuera, podrían mostrar
-    [luck-alone] {" "}mostrarían, solo por azar y haga lo que haga el orden,
+    [luck-alone] {" "}mostrarían, solo por azar y sin contar con el orden,
    *[alike] {" "}mostrarían
 } una diferencia al menos así de grande en { $sessions }.
-between = Contando con el azar{ $mixed-up ->
+between = Teniendo en cuenta el azar{ $mixed-up ->
     [yes] , el calentamiento y el cansancio
    *[no] {""}
 }, la diferencia real puede estar en cualquier punto entre { $low } y { $high } (intervalo del { $level }).
@@ -22,9 +22,9 @@ no-limits = Tan pocos golpes o ciclos no ponen límites a la diferencia real.
 no-limits-in-short = No se sabe: muy pocos golpes o ciclos.
 gap = { $size } { $way }
 shows-at-best = Una sesión así muestra una diferencia de { $size } en 8 de cada 10 casos; las menores piden más golpes.
-first-in-turn = Alterna los palos, de tres en tres golpes: uno después del otro, ni muchos golpes distinguen el palo del
-    calentamiento.
-first-read-every-shot = Haz que se lea { $measure } en cada golpe, para poder comparar ciclo a ciclo.
+first-in-turn = Alterna los palos, de tres en tres golpes. Si se acaba con un palo antes de tomar el otro, ni con muchos golpes se distingue
+    el palo del calentamiento.
+first-read-every-shot = Haz que se mida { $measure } en cada golpe, para poder comparar ciclo a ciclo.
 go-on = Sigue: { $rounds ->
     [one] queda { NUMBER($rounds) } ciclo
    *[other] quedan { NUMBER($rounds) } ciclos
@@ -32,19 +32,19 @@ go-on = Sigue: { $rounds ->
 more-than-can-be-hit = Con esta dispersión harían falta más golpes de los que nadie puede dar: piensa si te
     serviría una diferencia mayor.
 more-than-a-visit = Con esta dispersión harían falta unos { $shots } golpes con cada palo para saberlo en 8 de cada 10 pruebas así: más
-    de lo que cabe en una visita (unos 60, regla de golfistas, sin estudio detrás). Vuelve otro día y junta los días,
-    busca una diferencia mayor, o mira cuál de los dos agrupa mejor.
-another-day = O vuelve otro día y junta los días.
-usually-tells = Con 8 de cada 10 pruebas de este tamaño se sabe; con esta no. Con otra igual muy probablemente se sabría.
-would-tell = Con unos { $shots } golpes con cada palo, planeados de antemano y en tandas de tres, muy probablemente se sabría: así es en 8 de
+    de lo que cabe en una visita (unos 60 con cada uno, regla práctica entre golfistas, sin ningún estudio detrás). Vuelve otros dos
+    días y junta los tres, confórmate con encontrar solo una diferencia mayor, o mira cuál de los dos agrupa mejor.
+another-day = O vuelve otros dos días y junta los tres.
+usually-tells = Alternando los palos de tres en tres, con 8 de cada 10 pruebas de este tamaño se sabe; con esta no. Con otra hecha así muy probablemente se sabría.
+would-tell = Con unos { $shots } golpes con cada palo, planeados de antemano y alternando los palos de tres en tres, muy probablemente se sabría: así es en 8 de
     cada 10 pruebas.
 would-then-tell = Con unos { $shots } golpes con cada palo, planeados de antemano, muy probablemente se sabría entonces: así es en 8 de cada
     10 pruebas.
-in-turn-would-tell = Alternando los palos cada tres golpes, el orden deja de contar: con unos { $shots } golpes con cada palo, planeados de
+in-turn-would-tell = Si los palos se alternan, de tres en tres golpes, el orden deja de importar: con unos { $shots } golpes con cada palo, planeados de
     antemano, muy probablemente se sabría. Así es en 8 de cada 10 pruebas.
-plan-says-how-many = Alternando los palos cada tres golpes, el orden deja de contar. Cuántos golpes hacen falta lo dice el plan de una
-    prueba justa.
-narrows = Una prueba nueva de { $shots } golpes con cada palo, planeada de antemano y en tandas de tres, dejaría la duda en ± { $size } o menos: así
+plan-says-how-many = Si los palos se alternan, de tres en tres golpes, el orden deja de importar. El plan de una prueba justa dice cuántos golpes
+    hacen falta.
+narrows = Una prueba nueva de { $shots } golpes con cada palo, planeada de antemano y alternando los palos de tres en tres, dejaría la duda en ± { $size } o menos: así
     es en 8 de cada 10 pruebas. Si la diferencia real está cerca de { $margin }, ningún número de golpes decide si llega.
 hardly-narrows = Los golpes de otra visita apenas reducirían la duda; varios días juntos sí. Si la diferencia real está cerca de
     { $margin }, ningún número de golpes decide si llega.

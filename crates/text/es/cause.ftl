@@ -11,19 +11,19 @@ no-clear-part = ninguna parte clara de la diferencia ({ $span })
 part-differed = { $gap }: { $worth }.
 part = { $worth }.
 no-gap = { $candidate } y { $baseline } llegaron igual de lejos, así que no hay diferencia que explicar.
-carried-by-rest = { $club } llegó { $gap } { $farther ->
-    [yes] más
-   *[no] menos
-} lejos en estos golpes: cerca de { $size } están en la bola, el viento, el azar o cómo se midió el carry, no
+carried-by-rest = { $club } { $farther ->
+    [yes] llegó { $gap } más lejos
+   *[no] se quedó { $gap } más corto
+} en estos golpes: cerca de { $size } están en la bola, el viento, el azar o cómo se midió el carry, no
     en la salida.
-carried-by-nothing-clear = { $club } llegó { $gap } { $farther ->
-    [yes] más
-   *[no] menos
-} lejos en estos golpes: nada en la salida de la bola lo explica con claridad.
-carried-through = { $club } llegó { $gap } { $farther ->
-    [yes] más
-   *[no] menos
-} lejos en estos golpes: { $most ->
+carried-by-nothing-clear = { $club } { $farther ->
+    [yes] llegó { $gap } más lejos
+   *[no] se quedó { $gap } más corto
+} en estos golpes: nada en la salida de la bola lo explica con claridad.
+carried-through = { $club } { $farther ->
+    [yes] llegó { $gap } más lejos
+   *[no] se quedó { $gap } más corto
+} en estos golpes: { $most ->
     [more] más que todo eso
     [all] todo eso
    *[largest] la mayor parte clara
@@ -64,19 +64,19 @@ swing-did-not-differ = Nada de lo medido en el swing fue claramente distinto ent
 swing-not-measured = No se midió nada del swing.
 belongs-to-both = Del palo y del swing juntos es: { $what }
 within-ball-speed = De lo que valió la velocidad de bola, { $club } viene de lo rápido que fue el palo y { $smash } de lo bien que impactó.
-no-direction = No se midió la dirección de salida o el eje del spin: lo que costó salir desviada o curvar está en lo que queda sin explicar.
+no-direction = No se midieron las dos cosas, la dirección de salida y el eje de spin: lo que costó salir desviada o curvar está en lo que queda sin explicar.
 no-club-speed = No se midió la velocidad de palo: diría si la velocidad de bola vino de un swing más rápido o de un impacto mejor.
 no-loft = No se midieron el loft y el ángulo de ataque en el impacto: con los dos, un cambio de spin se puede comparar con cómo llegó el palo.
-no-strike = No se midió dónde impactó la bola en la cara. Con un driver, 5 mm más arriba son unas 700 rpm menos de spin (regla de golfistas, sin estudio detrás): sin ese dato ninguna
+no-strike = No se midió dónde impactó la bola en la cara. Con un driver, un impacto 5 mm más arriba quita unas 700 rpm de spin (regla práctica entre golfistas, sin ningún estudio detrás): sin ese dato ninguna
     diferencia de spin se puede atribuir al palo.
-note = Repartido con un modelo del vuelo, golpe frente a golpe del mismo puesto, { $shots } y { $other-shots }; el modelo acierta con un 3 % del
-    carry, y con menos que eso en una diferencia. Lo que va entre paréntesis es un intervalo del 99 %, porque se miran varias partes; claro es lo que
-    queda entero a un lado de cero.
+note = Repartido con un modelo del vuelo, golpe frente a golpe del mismo puesto, { $shots } y { $other-shots }; el modelo se equivoca en un 3 % del
+    carry, menos en una diferencia. Lo que va entre paréntesis es un intervalo del 99 %, porque se miran varias partes; claro quiere
+    decir que el intervalo entero queda a un lado de cero.
 not-flown = { $shots } sin todos estos números, o que no volaron, no están incluidos.
 not-in-turn = Los palos no se alternaron, así que el calentamiento o el cansancio también están en estas partes.
 order-not-known = No se sabe si los palos se alternaron, así que el calentamiento o el cansancio también pueden estar en estas partes.
-through-which = Dice por qué número vino la diferencia, no que el palo hiciera ese número.
-needs-turns = Dice por qué número vino la diferencia, no que el palo hiciera ese número: para eso hay que alternar los palos.
+through-which = Dice a través de qué número vino la diferencia, no que el palo hiciera ese número.
+needs-turns = Dice a través de qué número vino la diferencia, no que el palo hiciera ese número: para eso hay que alternar los palos.
 bar = { $part }: { $size }, de { $span }.
 bars = Barras de la izquierda, más corto, a la derecha, más largo, que suman { $gap } de carry con { $club }. { $parts }
 bars-within = Dentro de la velocidad de bola: { $parts }

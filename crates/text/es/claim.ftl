@@ -3,12 +3,12 @@ no-retest = Lo prometido es { $claimed }. { $hit ->
    *[no] Todavía no hay golpes nuevos con que compararlo.
 }
 anything-between = cualquier cosa entre { $low } y { $high }
-supported = La promesa se sostiene: prometido, { $claimed }; la repetición muestra { $span } (intervalo del { $level }).
-promise-too-small = No hay nada que se sostenga o caiga: prometido, { $claimed }, y lo que te importa empieza en { $margin }. La repetición
-    permite { $span } (intervalo del { $level }).
-no-gain-at-all = La repetición contradice la promesa: prometido, { $claimed }; no permite ninguna ganancia (intervalo del { $level }).
-contradicted = La repetición contradice la promesa: prometido, { $claimed }; permite como mucho { $high } (intervalo del { $level }).
-not-settled = Sin decidir: prometido, { $claimed }; la repetición permite { $span } (intervalo del { $level }).
+supported = La promesa se sostiene. Era { $claimed }; la repetición muestra { $span } (intervalo del { $level }).
+promise-too-small = Promesa demasiado pequeña para probarla: { $claimed }, y lo que te importa empieza en { $margin }. La repetición
+    admite { $span } (intervalo del { $level }).
+no-gain-at-all = La repetición habla en contra de la promesa. Era { $claimed }; la repetición no admite ninguna ganancia (intervalo del { $level }).
+contradicted = La repetición habla en contra de la promesa. Era { $claimed }; la repetición admite como mucho { $high } (intervalo del { $level }).
+not-settled = Sin decidir. Lo prometido era { $claimed }; la repetición admite { $span } (intervalo del { $level }).
 averages = En la repetición { $candidate } promedió { $candidate-mean } en { $candidate-count } golpes, { $baseline } { $baseline-mean } en { $baseline-count }.
 luck-can-mislead-that-far = Una prueba honesta puede engañar así: pocos golpes, y palos que no se alternaron, si no se alternaron.
 luck-rarely-misleads-that-far = El azar y el calentamiento rara vez engañan tanto. Otra bola, otro día, otras condiciones o golpes
@@ -27,7 +27,7 @@ degree = grado
 unit = unidad
 no-gain-to-pay-for = A este precio la repetición no muestra ninguna ganancia que pagar.
 costs-at-least = Teniendo en cuenta el azar, cada { $unit } cuesta { $price } o más; no hay un máximo, porque puede no haber ganancia, o haber pérdida.
-costs-between = Cada { $unit } cuesta entre { $least } y { $most }.
+costs-between = Teniendo en cuenta el azar, cada { $unit } cuesta entre { $least } y { $most }.
 next-supported = Lo que vale para ti lo decides tú.
 next-supported-not-in-turn = En la repetición los palos no se alternaron, así que apoya la promesa sin probarla: alterna los dos, de tres en tres golpes, antes de decidir.
 next-contradicted = La repetición se hizo con un palo después del otro: alterna los dos, de tres en tres golpes, antes de decidir.
@@ -35,8 +35,8 @@ next-contradicted-in-turn = En la repetición los palos se alternaron, y eso dic
     que se dieron.
 next-contradicted-order-not-known = No se sabe en qué orden se hizo la repetición: alterna los dos palos, de tres en tres golpes, antes de decidir.
 next-not-settled = Más golpes alternando los palos reducen la duda: el plan de una prueba justa dice con cuántos muy probablemente se distinguirían.
-next-too-small = Para una promesa tan pequeña hace falta que te importe una diferencia menor, y muchos más golpes: el plan de una prueba justa dice
-    cuántos.
+next-too-small = Para probar una promesa tan pequeña, pon una cifra menor en la diferencia que importa y da muchos más golpes: el plan de una prueba
+    justa dice cuántos.
 next-no-retest = Planea una prueba justa, alterna los dos palos y vuelve con los golpes.
 
 scatter = Una promesa sobre la dispersión no se puede comprobar con promedios.

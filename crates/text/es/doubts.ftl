@@ -6,8 +6,8 @@ unknown-heading = ¿Qué hay en la columna «{ $heading }» ({ $unit })?
 headed-alike = Dos columnas dicen tener { $measure }, y sus números difieren. ¿Cuál es la buena?
 told-apart = Dos columnas se llaman «{ $heading }». La menor se tomó por { $smaller }, la mayor por { $larger }. ¿Es así?
 unit = «{ $heading }» se leyó en { $unit }, pero sus valores solo tienen sentido en { $other }. ¿Cuál es?
-unit-of-club = { $measure } de { $club } no cuadra con su velocidad de bola como en los otros palos: en { $other } sí. ¿Cuál es?
-units-mixed = { $measure } está en { $unit } y en { $other }. ¿Es así?
+unit-of-club = { $measure } de { $club }: no cuadra con su velocidad de bola como en los otros palos; en { $other } sí. ¿Cuál es?
+units-mixed = { $measure }: unos valores están en { $unit } y otros en { $other }. ¿Es así?
 out-of-range = { $cells } { $cells-are ->
     [one] valor de
    *[other] valores de

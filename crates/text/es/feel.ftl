@@ -25,9 +25,9 @@ not-shown = { $club } te pareció { $feeling ->
 not-measured = { $club } te pareció { $feeling ->
     [straighter] más recto
    *[longer] más largo
-}. No se anotó nada que pueda mostrarlo.
+}; estos números no pueden mostrarlo.
 choose-same = Según los golpes son iguales para lo que buscas: elige por sensaciones, estética o precio.
-choose-cannot-tell = Los golpes no lo dicen: elige por sensaciones, estética o precio.
+choose-cannot-tell = Los golpes aún no lo dicen: repite la prueba, o elige por sensaciones, estética o precio.
 choose-too-small = La diferencia es demasiado pequeña para importar: elige por sensaciones, estética o precio.
 likes-look = Te gusta el aspecto de { $club }.
 likes-sound = Te gusta el sonido de { $club }.

@@ -41,10 +41,10 @@ no-scatter = Estos valores no se dispersan, así que nada distingue el azar de u
 no-scatter-remedy = Revisa la columna, o elige otra medida.
 
 standard-air-carry = Carry modelado en aire estándar
-would-carry = En aire estándar (15 °C a nivel del mar, seco, en calma) un golpe medio tuyo llegaría { $how ->
-    [same] igual de lejos
-    [farther] cerca de { $size } más lejos
-   *[less] cerca de { $size } menos lejos
+would-carry = En aire estándar (15 °C a nivel del mar, seco, en calma) un golpe medio tuyo { $how ->
+    [same] llegaría igual de lejos
+    [farther] llegaría cerca de { $size } más lejos
+   *[less] se quedaría cerca de { $size } más corto
 }.
 note = Modelado: solo lo está el cambio de aire, tu propia bola sigue en el número. Una lectura cerca del suelo dice poco del viento
     que la bola encuentra más arriba.

@@ -1,13 +1,13 @@
-headline-in-a-row = De todas las rachas de { NUMBER($shots) } que te podrían haber enseñado, { $share } dicen que { $first } y
-    { $other-share } que { $second }.
-headline-picked = De todas las formas de elegir { NUMBER($shots) } golpes con cada palo, { $share } dicen que { $first } y
-    { $other-share } que { $second }.
-at-least = {" "}por { $margin } o más
+headline-in-a-row = De todas las rachas de { NUMBER($shots) } que te podrían haber enseñado, en { $share } sale que { $first } y en
+    { $other-share }, que { $second }.
+headline-picked = De todas las formas de elegir { NUMBER($shots) } golpes con cada palo, en { $share } sale que { $first } y en
+    { $other-share }, que { $second }.
+at-least = {" "}con { $margin } o más de diferencia
 nearer-to-zero = { $club } queda en promedio más cerca de cero
 other-does = lo hace { $club }
 other-is = lo hace { $club }
 other-has = lo hace { $club }
-that-of-other-is = lo es el de { $club }
+that-of-other-is = los da { $club }
 best = { $extreme ->
     [highest] Los { NUMBER($shots) } más altos
    *[best] Los { NUMBER($shots) } mejores
@@ -34,7 +34,7 @@ marked = { $gap } en los { NUMBER($shots) } { $extreme ->
     [highest] más altos
    *[best] mejores
 } con { $club }
-alternative = Una colina de barras alrededor de ninguna diferencia: las que da solo el azar entre dos palos iguales, con
+alternative = Barras amontonadas en torno a cero: las diferencias que da solo el azar entre dos palos iguales, con
     { NUMBER($shots) } golpes cada uno. La mitad son menores que { $usual }, ninguna es mayor que { $largest }. Están marcadas
     { $gap } de todos los golpes, { $first } y { $second }.
 none = ninguna

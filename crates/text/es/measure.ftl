@@ -29,4 +29,4 @@ margin-why = { $reason ->
     [flight] Apenas se ve en el vuelo.
     [delivery] Más o menos lo que intenta cambiar una clase.
    *[strike] Unos milímetros de impacto mueven el spin y la velocidad.
-} Regla de golfistas, sin estudio detrás.
+} Regla práctica entre golfistas, sin ningún estudio detrás.

@@ -29,15 +29,15 @@ order-could-move-unseen = El calentamiento o el cansancio podrían suponer cerca
 order-could-move-unknown = No se sabe cuánto cambian el calentamiento y el cansancio en { $measure }, así que no se cuenta con ellos.
 order-could-move = El calentamiento o el cansancio podrían suponer cerca de { $size } de { $measure }.
 plain-averages-differ = Con el 95 % habitual, comparar solo los promedios habría dicho que hay diferencia.
-small-drift-explains = Bastaría una deriva de { $size } de un palo al otro para explicarlo.
-drift-would-explain = Haría falta una deriva de { $size } de un palo al otro para explicar esta diferencia.
+small-drift-explains = Bastaría una deriva de { $size } de un palo a otro para que el azar pudiera explicar el resto.
+drift-would-explain = Solo con una deriva de { $size } o más de un palo a otro podría el azar explicar el resto.
 only-averages = Solo hay promedios.
 no-single-shots = Aquí no hay golpes sueltos: no se puede comprobar su orden, los malos ni la dispersión.
-assumed-to-scatter = No hay desviación, así que se supone que los golpes se dispersan { $size }, lo más alto de lo habitual (regla de golfistas, sin estudio detrás).
+assumed-to-scatter = No hay desviación estándar, así que se supone que los golpes se dispersan { $size }, lo más alto de lo habitual (regla práctica entre golfistas, sin ningún estudio detrás).
 looked-early = Se consultó antes de tiempo: ciclo { $round } de { $planned }.
 early-is-stricter = Una consulta temprana debe convencer más que la última, así que se le exige más a la respuesta. Una
     ventaja vista pronto suele encoger.
-not-fixed = El número de golpes no se fijó antes, o se consultó por el camino.
+not-fixed = El número de golpes no se fijó de antemano, o se miraron los datos a mitad de la prueba.
 not-of-the-plan = { $rounds ->
     [0] Ningún ciclo tiene
     [one] 1 ciclo tiene
@@ -72,5 +72,5 @@ clubs-held-against = { $clubs ->
 best-of-several = El mejor de varios parece bueno solo por azar, así que cada uno debe convencer más que si fuera el único.
 best-by-luck = El mejor de otros tantos palos iguales llevaría cerca de { $size } de ventaja sin ser mejor.
 honest-lead = { $club } muestra una diferencia de { $shown }; lo razonable es esperar que queden cerca de { $honest }.
-margin-changed = Lo que cuenta se cambió después de ver la respuesta.
-margin-first-and-now = Primero era { $first } y ahora es { $now }. Una respuesta vale más con el número que se dijo antes.
+margin-changed = La diferencia que importa se cambió después de ver la respuesta.
+margin-first-and-now = Antes: { $first }; ahora: { $now }. Una respuesta vale más con el número fijado de antemano.

@@ -1,14 +1,14 @@
 open = Mira todos los números y prueba con la diferencia que te importe
 in-the-file = Los golpes están en el archivo que acompaña a esto.
 title = { $measure }: { $candidate } frente a { $baseline }
-the-same = igual
-scatter = Dispersión: { $ratio }; contando con el azar, de { $low } a { $high } (intervalo del { $level }).
-gap = Diferencia: { $gap }; contando con el azar{ $mixed-up ->
+the-same = igual en estos golpes
+scatter = Dispersión: { $ratio }; teniendo en cuenta el azar, de { $low } a { $high } (intervalo del { $level }).
+gap = Diferencia: { $gap }; teniendo en cuenta el azar{ $mixed-up ->
     [yes] {" "}y el orden
    *[no] {""}
 }, de { $low } a { $high } (intervalo del { $level }).
 average-of = { $club }: promedio de { $shots }
-average-of-unknown = { $club }: promedio de no se sabe cuántos golpes
+average-of-unknown = { $club }: promedio de un número desconocido de golpes
 shots-with = { $club }: { $shots }
 shots-measured = { $club }: { $shots }, medido en { $measured }
 average-of-best = { $club }: promedio de los mejores { $shots }
@@ -17,9 +17,9 @@ hit-one-after-the-other = { $counts }, un palo después del otro.
 hit-somehow = { $counts }; no se sabe en qué orden se dieron.
 hit-by-one = { $counts }.
 none-left-out = Ninguno está marcado como apartado.
-sender-says-fixed = Quien lo envía dice que el número de golpes se fijó antes; ni eso ni los números escritos a mano se pueden comprobar aquí.
-sender-says-planned = Quien lo envía dice que los ciclos se planearon antes; ni eso ni los números escritos a mano se pueden comprobar aquí.
-cannot-be-checked = Los números escritos a mano no se pueden comprobar aquí.
+sender-says-fixed = Quien lo envía dice que el número de golpes se fijó de antemano; ni eso ni los números tecleados se pueden comprobar aquí.
+sender-says-planned = Quien lo envía dice que los ciclos se planearon de antemano; ni eso ni los números tecleados se pueden comprobar aquí.
+cannot-be-checked = Los números tecleados no se pueden comprobar aquí.
 no-reason = sin decir por qué
 times-reason = { NUMBER($times) } { $reason }
 other-reasons = otros motivos

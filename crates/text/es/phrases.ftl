@@ -1,13 +1,13 @@
 carry-higher = llega más lejos en carry
-carry-lower = llega menos lejos en carry
+carry-lower = se queda más corto en carry
 total-higher = llega más lejos en total
 total-lower = llega menos lejos en total
 offline-higher = termina más a la derecha
 offline-lower = termina más a la izquierda
 ball-speed-higher = da más velocidad de bola
 ball-speed-lower = da menos velocidad de bola
-club-speed-higher = va más rápido en el swing
-club-speed-lower = va más lento en el swing
+club-speed-higher = da más velocidad de palo
+club-speed-lower = da menos velocidad de palo
 launch-angle-higher = sale más alto
 launch-angle-lower = sale más bajo
 launch-direction-higher = sale más a la derecha
@@ -40,8 +40,8 @@ strike-height-higher = impacta más arriba en la cara
 strike-height-lower = impacta más abajo en la cara
 strike-offset-higher = impacta más hacia la punta
 strike-offset-lower = impacta más hacia el talón
-other-higher = es más alto
-other-lower = es más bajo
+other-higher = da valores más altos
+other-lower = da valores más bajos
 
 gap-more-above = más
 gap-more-below = menos

@@ -14,11 +14,11 @@ nearly-always = casi siempre
 hardly-ever = casi nunca
 once-in-10 = 1 vez de cada 10
 times-in-10 = { $times } veces de cada 10
-same = Si los palos son de verdad iguales, lo dirá (con menos de { $margin }) { $often }; si no, dice que no se sabe, y como mucho 1 vez de
-    cada 20 dice por error que son diferentes.
+same = Si los palos son de verdad iguales, { $often } lo dirá (con menos de { $margin }); las demás veces dirá que no se sabe o, como
+    mucho 1 vez de cada 20, dirá por error que son diferentes.
 spread-given = Como dijiste: unos dos de cada tres golpes con un palo quedan a menos de { $size } de su promedio.
 spread-earlier = Como en tu sesión anterior: unos dos de cada tres golpes con un palo quedan a menos de { $size } de su promedio.
-spread-usual = Lo habitual entre aficionados (regla de golfistas, sin estudio detrás): unos dos de cada tres golpes con un palo quedan a menos de { $size } de su promedio. Con
+spread-usual = Lo habitual entre aficionados (regla práctica entre golfistas, sin ningún estudio detrás): unos dos de cada tres golpes con un palo quedan a menos de { $size } de su promedio. Con
     más dispersión muestra menos.
 order-drawn = El orden de cada ciclo se sortea a partir del número { $seed }.
 order-balanced = Un ciclo de cada dos va al revés, para que ningún palo sea siempre el primero.

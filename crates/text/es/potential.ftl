@@ -22,12 +22,12 @@ unused = Con { $club } quedan cerca de { $size } de carry sin usar solo en { $in
     [yes] la salida
    *[no] el spin
 }.
-unused-at-edge = Con { $club }, solo con { $direction ->
+unused-at-edge = Con { $club } bastaría { $direction ->
     [higher-launch] una salida más alta
     [lower-launch] una salida más baja
     [more-spin] más spin
    *[less-spin] menos spin
-}, la bola llegaría más lejos. Lo mejor está donde esta página deja de mirar, así que no se dice ninguna ganancia.
+} para que la bola llegara más lejos. Lo mejor está donde esta página deja de mirar, así que no se dice ninguna ganancia.
 looks-like-an-iron = Parece un hierro o un wedge, donde la altura y la parada cuentan tanto como el carry: léelo como física, no como
     objetivo.
 ask-a-coach = La salida y el spin vienen del palo y de cómo llega: la altura del tee, el punto de impacto en la cara, el ángulo de ataque.

@@ -18,7 +18,7 @@ end = un { $hundredths } % { $below ->
     [yes] menos
    *[no] más
 }
-between = Contando con el azar, { $club } se dispersa entre { $low } y { $high } (intervalo del { $level }).
+between = Teniendo en cuenta el azar, { $club } puede dispersarse entre { $low } y { $high } (intervalo del { $level }).
 more-than-200 = La dispersión tarda en verse: harían falta más de 200 golpes con cada uno para ver una diferencia de un { $margin } en 8 de
     cada 10 pruebas.
 would-show = La dispersión tarda en verse: con unos { NUMBER($shots) } golpes con cada uno, planeados de antemano, una diferencia de

@@ -2,10 +2,11 @@ how-many-sessions = Para juntar sesiones hacen falta al menos dos, y como mucho 
 how-many-sessions-remedy = Añade una sesión de otro día con los mismos palos.
 no-scatter = Aquí la dispersión no se puede juntar de varios días.
 no-scatter-remedy = Elige un objetivo sobre promedios.
-too-few-sessions = Solo { $days ->
-    [one] { $days } de estas sesiones tiene
-   *[other] { $days } de estas sesiones tienen
-} los dos palos; hacen falta dos.
+too-few-sessions = { $days ->
+    [0] Ninguna de estas sesiones sirve para los dos palos
+    [one] Solo 1 de estas sesiones tiene los dos palos
+   *[other] Solo { NUMBER($days) } de estas sesiones tienen los dos palos
+}; hacen falta dos.
 same-names = Da a los palos los mismos nombres en todas las sesiones.
 different = En { NUMBER($days) } días { $club } { $verb }: entre { $low } y { $high } (intervalo del { $level }).
 same = En { NUMBER($days) } días son iguales para lo que buscas: entre { $low } y { $high } (intervalo del { $level }).
@@ -15,7 +16,7 @@ cannot-tell = En { NUMBER($days) } días no se sabe: entre { $low } y { $high } 
 days-agree = Los días coinciden tan bien como permiten sus golpes.
 days-differ = De un día a otro la diferencia real se mueve cerca de { $size }.
 two-days-wide-open = Dos días no muestran cuánto cambian los días, así que juntos dicen menos que cada uno solo. Abajo está la respuesta de cada
-    día; un tercero es lo que más la estrecha.
+    día; un tercer día es lo que más reduce la duda.
 two-days = Dos días no muestran cuánto cambian los días, así que el intervalo deja mucho margen. Abajo está la respuesta de cada
-    día; un tercer día es lo que más la afina.
-few-days = Pocos días dicen poco de cuánto cambian los días, así que el intervalo es ancho; otro día es lo que más lo afina.
+    día; un tercer día es lo que más reduce la duda.
+few-days = Pocos días dicen poco de cuánto cambian los días, así que el intervalo es ancho; otro día es lo que más reduce la duda.

@@ -30,15 +30,15 @@ blocked-next = La próxima vez altérnalos: tres con uno, tres con el otro, una 
 order-unknown = No se conoce el orden en que se dieron los golpes.
 order-unknown-why = Un palo pudo llevarse los golpes en frío y el otro los golpes en caliente.
 order-unknown-next = Si conoces el orden, dilo donde se ven tus golpes.
-long-turns = Los palos solo cambiaron de mano cada { $shots } golpes más o menos.
-long-turns-why = Dentro de una tanda así, calentar y cansarse cuentan como si fuera el palo, de modo que solo los ciclos enteros
+long-turns = Solo se cambió de palo cada { $shots } golpes más o menos.
+long-turns-why = Dentro de una tanda tan larga, calentar y cansarse cuentan como si fuera el palo, de modo que solo los ciclos enteros
     sirven de prueba: la respuesta es mucho menos segura de lo que sugiere el número de golpes.
 long-turns-next = Cambia de palo cada tres golpes.
-cold-start = { $club } fue el primero, con { $shots } antes de que entrara el otro palo.
-cold-start-why = Solo el calentamiento suele dar al palo que va después cerca de { $size } de { $measure } (regla de golfistas, sin estudio detrás). Con el cansancio y el viento la
-    respuesta cuenta con hasta { $allowed }.
+cold-start = { $club } fue el primero, con { $shots } antes que ningún otro palo.
+cold-start-why = Solo el calentamiento suele dar al palo que va después cerca de { $size } de { $measure } (regla práctica entre golfistas, sin ningún estudio detrás). Con el
+    cansancio y lo que más cambie con el tiempo, la respuesta admite hasta { $allowed }.
 first-shots-are-rarely-the-best = Los primeros golpes de una sesión rara vez son los mejores.
-cold-start-next = Da unos diez golpes para calentar antes de que cuente ninguno: regla de golfistas, sin estudio detrás.
+cold-start-next = Da unos diez golpes para calentar antes de que cuente ninguno: regla práctica entre golfistas, sin ningún estudio detrás.
 unequal = { $more } tiene { $shots }, { $fewer } solo { $count }.
 unequal-why = La respuesta solo es tan segura como permite el número menor, y ahí pesa más un fallo.
 unequal-next = Da a cada palo el mismo número de golpes.
@@ -53,9 +53,9 @@ drift-why = Teniendo en cuenta el azar, { $span }. { $in-turn ->
 }
 drift-next = Calienta antes del primer golpe que cuenta y descansa entre tandas.
 numbers-missing = { $missing ->
-    [one] Falta 1 golpe
-   *[other] Faltan { $missing } golpes
-}: la numeración salta, por primera vez en el número { $first }.
+    [one] Falta 1 golpe: la numeración salta en el número { $first }
+   *[other] Faltan { $missing } golpes: la numeración salta, por primera vez en el número { $first }
+}.
 numbers-missing-why = Si alguien quitó los malos, los promedios son de golpes escogidos.
 numbers-missing-next = Pide todos los golpes que se dieron.
 average-disagrees = El promedio de { $measure } escrito para { $club } no es el de sus golpes.
@@ -64,7 +64,7 @@ printed-over = Está escrito { $printed } en { $claimed }; los { $shots } de aqu
 average-disagrees-next = Pregunta de qué golpes es el promedio escrito.
 left-out = Se apartaron golpes: { $counts }.
 left-out-why = Apartar los dos peores de un solo palo puede hacer que dos palos iguales parezcan distintos en 1 de cada 10
-    sesiones. En la respuesta siguen contando.
+    sesiones. Lo apartado sigue contando en la respuesta.
 left-out-next = Quédate con todos los golpes. Un fallo también es del palo.
 one-far-shot = 1 golpe con { $club } queda lejos de los demás.
 one-far-shot-why = Cuenta. Uno solo puede mover mucho un promedio.
@@ -80,15 +80,15 @@ few-decide = Quitar { $shots ->
 } cambiaría la respuesta.
 few-decide-why = Una respuesta que unos pocos golpes pueden volver del revés se apoya en poco.
 few-decide-next = No apartes ninguno. Antes de decidir, compruébalo con una prueba nueva, con el número de golpes fijado de antemano.
-not-fixed = El número de golpes no se fijó antes, o se consultó por el camino.
-fixed-not-said = Nadie dijo si el número de golpes se fijó antes.
+not-fixed = El número de golpes no se fijó de antemano, o se miraron los datos a mitad de la prueba.
+fixed-not-said = Nadie dijo si el número de golpes se fijó de antemano.
 fixed-not-said-next = Si se fijó antes del primer golpe, dilo.
 not-of-the-plan = { $rounds ->
     [0] Ningún ciclo tiene
     [one] 1 ciclo tiene
    *[other] { $rounds } ciclos tienen
 } los dos palos; se planearon { $planned }.
-not-of-the-plan-next = Para donde dice el plan.
+not-of-the-plan-next = Detente donde dice el plan.
 not-fixed-why = Dos palos iguales que se miran hasta que uno parece mejor parecerán distintos en unas 2 de cada 10 sesiones. Por eso se
     le exige más a la respuesta.
 not-fixed-next = Fija el número antes del primer golpe.

@@ -63,7 +63,7 @@ fn five_rounds_of_three_are_promised_nothing_and_the_number_that_tells_is_named(
     // More than a visit holds: the plan says how many.
     let many = asked(one_after_the_other("carry", &[15, 15], &[250.0, 259.0], 9.0), 2.0);
     assert!(matches!(more_shots(&many), MoreShots::TooMany { .. }), "{:?}", many.estimate);
-    assert!(many.words.next.contains("the plan of a fair test says"), "{}", many.words.next);
+    assert!(many.words.next.contains("The plan of a fair test says"), "{}", many.words.next);
 }
 
 #[test]

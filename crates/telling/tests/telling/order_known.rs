@@ -121,7 +121,7 @@ fn a_look_on_the_way_that_cannot_tell_says_go_on() {
     };
     let session = || in_turn("carry", 3, &[250.0, 252.0], 6.0);
     assert_eq!(answer(session(), planned(8)).answer.words.next, "Go on: 5 laps of the plan remain.");
-    assert_eq!(answer(session(), planned(4)).answer.words.next, "Go on: 1 lap of the plan remain.");
+    assert_eq!(answer(session(), planned(4)).answer.words.next, "Go on: 1 lap of the plan remains.");
     assert!(!answer(session(), planned(3)).answer.words.next.contains("Go on"));
 }
 

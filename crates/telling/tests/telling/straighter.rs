@@ -41,7 +41,7 @@ fn one_that_is_clearly_nearer_is_named_on_either_side() {
         assert_eq!(told.decision.nearer, Some(nearer), "{own} {candidate}");
         let club = if nearer == Nearer::Candidate { "Driver B" } else { "Own driver" };
         assert!(
-            told.words.headline.ends_with(&format!("{club} is the nearer to zero.")),
+            told.words.headline.ends_with(&format!("{club} is nearer to zero.")),
             "{}",
             told.words.headline
         );

@@ -52,5 +52,9 @@ fn a_plan_tells_that_equal_clubs_may_be_called_different() {
     let builds = ["Own driver", "Driver B"].map(str::to_owned).to_vec();
     let request = PlanRequest::of(builds, "carry".into());
     let plan = telling::plan::plan(&request, &Voice::english()).expect("a plan");
-    assert!(plan.words.same.contains("up to once in 20 it wrongly says different"), "{}", plan.words.same);
+    assert!(
+        plan.words.same.contains("up to once in 20, wrongly calls them different"),
+        "{}",
+        plan.words.same
+    );
 }
