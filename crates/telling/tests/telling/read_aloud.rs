@@ -150,10 +150,10 @@ fn an_interval_wider_than_the_measure_is_no_interval() {
 #[test]
 fn printed_averages_differ_by_the_gap_that_is_printed() {
     let mut session = Session { order: Order::Interleaved, ..empty("carry", 2) };
-    for lap in 1..=6 {
+    for lap in 1..=6_u32 {
         for (build, base) in [(0, 254.4), (1, 271.6)] {
-            for (at, scatter) in [-3.0, 0.5, 2.5].into_iter().enumerate() {
-                push(&mut session, build, Some(lap), base + scatter + ((lap + at as u32) % 2) as f64 - 0.5);
+            for (at, scatter) in [(0, -3.0), (1, 0.5), (2, 2.5)] {
+                push(&mut session, build, Some(lap), base + scatter + f64::from((lap + at) % 2) - 0.5);
             }
         }
     }
