@@ -34,7 +34,7 @@ const SAID = {
   "methods.html": ["Cannot tell", "above the promise"],
   "methods.es.html": ["No se puede saber", "por encima de lo prometido"],
   "methods-full.html": [...COMMON, "no study behind it", "Our judgment, measured by simulation"],
-  "methods-full.es.html": [...COMMON, "sin estudio detrás", "Criterio nuestro, medido por simulación"],
+  "methods-full.es.html": [...COMMON, "sin ningún estudio detrás", "Criterio nuestro, medido por simulación"],
 };
 
 for (const [colorScheme, file] of ["light", "dark"].flatMap((scheme) =>
