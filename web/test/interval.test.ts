@@ -24,6 +24,14 @@ describe("the interval against zero and the zone", () => {
     }
   });
 
+  test("ends have room for as many letters as are printed there", () => {
+    for (const letters of [6, 10]) {
+      const { bars } = intervalGeometry({ rows: [row(9, 39)], margin: 5, isRatio: false, letters });
+      const room = Math.min(bars[0]!.from, 100 - bars[0]!.to);
+      expect(room).toBeGreaterThan(2.1 * letters);
+    }
+  });
+
   test("the zone lies evenly around zero", () => {
     const { none, zone } = difference([row(13, 8)]);
     expect(none - zone!.from).toBeCloseTo(zone!.to - none, 9);

@@ -35,6 +35,7 @@ export function picture(report: Report, session: Session, measure: MeasureView):
     margin,
     isRatio,
     scale: measure.scale,
+    letters: Math.max(...shown.flatMap(({ printed }) => [printed?.low.length ?? 0, printed?.high.length ?? 0])),
   });
   const baseline = session.builds[report.asked.baseline]?.name ?? "";
   const { left, right } = sides(measure.id, isRatio);

@@ -24,6 +24,8 @@ export interface IntervalInput {
   isRatio: boolean;
   /** What one is in the unit shown: marks are round there. */
   scale?: number;
+  /** Letters of the longest end that is printed: both ends have room for it. */
+  letters?: number;
 }
 
 export interface Bar {
@@ -55,13 +57,18 @@ export interface IntervalGeometry {
 const ROW = 64;
 const TOP = 30;
 const AXIS = 34;
-/** Percent left free at both ends, so that figures at the ends stay inside. */
+/** Percent left free at both ends at least, so that figures at the ends stay inside. */
 const PAD = 12;
+/** The same for what stands between a bar and its figure. */
+const GAP = 3;
+/** How wide a letter of the label is on the narrowest screen, in percent of the picture. */
+const LETTER = 2.1;
 
-export function intervalGeometry({ rows, margin, isRatio, scale: shown = 1 }: IntervalInput): IntervalGeometry {
+export function intervalGeometry(input: IntervalInput): IntervalGeometry {
+  const { rows, margin, isRatio, scale: shown = 1, letters = 0 } = input;
   const none = isRatio ? 1 : 0;
   const zoneEnds = zone(margin, isRatio);
-  const scale = scaleFor(rows, zoneEnds, isRatio, shown);
+  const scale = scaleFor(rows, zoneEnds, isRatio, shown, Math.max(PAD, letters * LETTER + GAP));
   const axisY = TOP + rows.length * ROW;
   return {
     height: axisY + AXIS,
@@ -72,9 +79,6 @@ export function intervalGeometry({ rows, margin, isRatio, scale: shown = 1 }: In
     axisY,
   };
 }
-
-/** How wide a letter of the label is on the narrowest screen, in percent of the picture. */
-const LETTER = 2.1;
 
 /** Where a label stands that names the zone around `none`: one that would be cut begins or ends at the picture's edge. */
 export function labelPlace(none: number, letters: number): { at: number; anchor: "start" | "middle" | "end" } {
@@ -93,17 +97,18 @@ function scaleFor(
   zone: { low: number; high: number } | null,
   isRatio: boolean,
   shown: number,
+  pad: number,
 ): Scale {
   const ends = rows.flatMap((row) => [row.low, row.high]).concat(zone ? [zone.low, zone.high] : []);
   if (isRatio) {
     const widest = Math.max(...ends.map((end) => Math.abs(Math.log(end))).filter(Number.isFinite), Math.log(1.5));
-    const scale = ratio(Math.exp(-widest), Math.exp(widest), PAD);
+    const scale = ratio(Math.exp(-widest), Math.exp(widest), pad);
     // An end without a limit lies at the edge of the picture.
     return { ...scale, at: (value) => Math.min(100, Math.max(0, scale.at(value))) };
   }
   const low = Math.min(0, ...ends);
   const high = Math.max(0, ...ends);
-  return linear(low, high, PAD, 5, shown);
+  return linear(low, high, pad, 5, shown);
 }
 
 function bar(row: Row, y: number, scale: Scale, isRatio: boolean): Bar {
