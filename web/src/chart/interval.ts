@@ -60,7 +60,7 @@ const AXIS = 34;
 /** Percent left free at both ends at least, so that figures at the ends stay inside. */
 const PAD = 12;
 /** The same for what stands between a bar and its figure. */
-const GAP = 3;
+const GAP = 5;
 /** How wide a letter of the label is on the narrowest screen, in percent of the picture. */
 const LETTER = 2.1;
 
