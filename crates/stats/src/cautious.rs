@@ -71,6 +71,14 @@ impl CautiousDifference {
         self.largest(|part| 2.0 * t_sf(beyond / part.se, part.df))
     }
 
+    /// How often two equal means show a gap at least this large, where a drift of the whole allowance one way adds to luck:
+    /// both tails about the drifted center. Without an allowance it is [`p_value`](Self::p_value).
+    #[must_use]
+    pub fn chance_at_worst(&self) -> f64 {
+        let (near, far) = (self.diff().abs() - self.allowance, self.diff().abs() + self.allowance);
+        self.largest(|part| t_sf(near / part.se, part.df) + t_sf(far / part.se, part.df))
+    }
+
     /// Two one-sided tests against a difference between `low` and `high`.
     #[must_use]
     pub fn equivalence(&self, low: f64, high: f64) -> Equivalence {

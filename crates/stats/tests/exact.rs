@@ -373,3 +373,21 @@ fn ground_is_measured_alike_along_either_axis() {
         }
     }
 }
+
+#[test]
+fn a_chance_under_the_worst_drift_has_both_tails_about_the_drifted_center() {
+    let sample =
+        |mean: f64| stats::Sample::new([-3.0, -1.0, 0.0, 1.0, 3.0].map(|x| mean + x).to_vec()).unwrap();
+    let of = |gap: f64, allowance: f64| {
+        let plain = stats::welch(&sample(250.0 + gap), &sample(250.0)).unwrap();
+        stats::CautiousDifference::new(&plain, allowance)
+    };
+    // Without an allowance it is p; with one it lies between half of the two-sided p and the whole of it.
+    let (plain, drifting) = (of(4.0, 0.0), of(4.0, 2.0));
+    assert!((plain.chance_at_worst() - plain.p_value()).abs() < 1e-12);
+    assert!(drifting.chance_at_worst() < drifting.p_value());
+    assert!(drifting.chance_at_worst() > 0.5 * drifting.p_value());
+    // A drift as large as the gap shows it in half of the sessions, and a little beyond.
+    let even = of(4.0, 4.0).chance_at_worst();
+    assert!(even > 0.5 && even < 0.52, "{even}");
+}

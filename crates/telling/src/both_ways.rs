@@ -3,6 +3,7 @@
 use crate::case::Case;
 use crate::ends::{Printed, printed};
 use judging::analysis::Estimate;
+use judging::interval::Interval;
 use judging::verdict::{Decision, DecisionKind};
 use text::Voice;
 use text::overlay as say;
@@ -20,8 +21,19 @@ pub(crate) fn in_short(voice: &Voice, decision: &Decision) -> String {
 /// A decision with its size: `cannot tell, +7 yd (−2 yd to +16 yd, 95 % interval)`.
 pub(crate) fn result(case: &Case, estimate: Option<&Estimate>, decision: &Decision) -> String {
     let short = in_short(case.voice, decision);
-    estimate
-        .map_or_else(|| short.clone(), |estimate| say::result(case.voice, &short, &figures(case, estimate)))
+    estimate.map_or_else(
+        || short.clone(),
+        |estimate| say::result(case.voice, &short, &figures_of(case, estimate, decision)),
+    )
+}
+
+/// A size and the interval by which a decision was made, which need not be the one that stands.
+fn figures_of(case: &Case, estimate: &Estimate, decision: &Decision) -> String {
+    let decided_by = match decision.kind {
+        DecisionKind::Same => estimate.equivalence,
+        _ => Interval { low: estimate.low, high: estimate.high, level: estimate.level },
+    };
+    figures(case, &Estimate { decided_by, ..estimate.clone() })
 }
 
 /// A size and the interval that decided.

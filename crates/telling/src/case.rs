@@ -32,6 +32,14 @@ pub(crate) struct Case<'a> {
     session: &'a Session,
 }
 
+/// `carry, ball speed and spin rate`.
+fn listed(voice: &Voice, names: &[String]) -> String {
+    match names {
+        [rest @ .., last] if !rest.is_empty() => say::last_of_several(voice, &rest.join(", "), last),
+        names => names.join(", "),
+    }
+}
+
 impl<'a> Case<'a> {
     pub(crate) fn of(session: &'a Session, judgment: &'a Judgment, voice: &'a Voice) -> Self {
         let name = |build: usize| session.builds.get(build).map_or_else(String::new, |b| short_name(&b.name));
@@ -149,7 +157,11 @@ impl<'a> Case<'a> {
     fn is_beyond_anything(&self, estimate: &Estimate) -> bool {
         let Some(known) = self.judgment.measure.usual() else { return false };
         let plausible = known.facts().plausible;
-        estimate.decided_by.high - estimate.decided_by.low > 2.0 * (plausible.high - plausible.low)
+        let Judgment { baseline, candidate, measure, .. } = self.judgment;
+        // One value that cannot be makes any interval wide, and is asked about where it stands.
+        let is_a_slip = has_impossible_value(self.session, measure, [*baseline, *candidate]);
+        !is_a_slip
+            && estimate.decided_by.high - estimate.decided_by.low > 2.0 * (plausible.high - plausible.low)
     }
 
     /// Whether the interval leaves room for warming up and tiring.
@@ -164,6 +176,7 @@ impl<'a> Case<'a> {
             (OrderAllowance::NotNeeded, _) => Hit::Alike,
             (OrderAllowance::SizeNotKnown, _) => Hit::LuckAlone,
             (OrderAllowance::Included, HowHit::OneAfterTheOther) => Hit::InThisOrder,
+            (OrderAllowance::Included, HowHit::InTurnNotCompared) => Hit::NotCompared,
             (OrderAllowance::Included, _) => Hit::InWhateverOrder,
         }
     }
@@ -198,7 +211,11 @@ impl<'a> Case<'a> {
             others.iter().map(|id| Subject::of(id, self.session, self.voice).name).collect();
         match names.as_slice() {
             [] => text::answer::choose_freely(self.voice),
-            names => text::answer::choose_after(self.voice, &capital(&self.subject.name), &names.join(", ")),
+            names => text::answer::choose_after(
+                self.voice,
+                &capital(&self.subject.name),
+                &listed(self.voice, names),
+            ),
         }
     }
 
@@ -212,7 +229,12 @@ impl<'a> Case<'a> {
             return say::check_the_value_first(self.voice);
         }
         if self.is_half_unread() {
-            return say::first_read_every_shot(self.voice, &self.subject.name);
+            let name = &self.subject.name;
+            return match self.first() {
+                first if first.is_empty() => say::first_read_every_shot(self.voice, name),
+                _ if self.judgment.facts.order == HowHit::InTurnNotCompared => self.first(),
+                first => sentences(&[first, say::have_it_measured(self.voice, name)]),
+            };
         }
         let mixed_up = self.judgment.facts.order_is_mixed_up();
         let each = |shots: u32| count_of(self.voice, shots as usize);
@@ -231,7 +253,10 @@ impl<'a> Case<'a> {
                 };
                 sentences(&[self.first(), too_many])
             }
-            Some(MoreShots::WereHit) => say::usually_tells(self.voice),
+            Some(MoreShots::WereHit) => {
+                let long_turns = self.judgment.pair.turns.is_some_and(|turns| turns.are_too_long);
+                say::usually_tells(self.voice, long_turns)
+            }
             Some(MoreShots::Narrow { shots, half_width }) => say::narrows(
                 self.voice,
                 &each(shots),

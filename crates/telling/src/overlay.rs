@@ -186,7 +186,9 @@ fn several_builds(case: &Case, lead: Option<&HonestLead>) -> Option<Overlay> {
     if let Some(lead) = lead {
         let amount = |size: f64| case.subject.amount(size);
         detail.push(say::best_by_luck(case.voice, &amount(lead.by_luck)));
-        detail.push(say::honest_lead(case.voice, &case.candidate, &amount(lead.shown), &amount(lead.honest)));
+        let (shown, honest) = (amount(lead.shown), amount(lead.honest));
+        let more = lead.shown.abs() > lead.by_luck;
+        detail.push(say::honest_lead(case.voice, &case.candidate, &shown, more, &honest));
     }
     let headline = say::clubs_held_against(case.voice, tried, &case.baseline);
     overlay(OverlayKind::SeveralBuilds, headline, sentences(&detail))

@@ -107,8 +107,8 @@ pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -
             });
             [
                 match moved {
-                    Some(moved) => say::drift_sideways(voice, &subject.name, &moved),
-                    None => say::drift(voice, &subject.name, *change > 0.0, &size),
+                    Some(moved) => say::drift_sideways(voice, *in_turn, &subject.name, &moved),
+                    None => say::drift(voice, *in_turn, &subject.name, *change > 0.0, &size),
                 },
                 say::drift_why(voice, &subject.span(*low, *high, None), *in_turn),
                 if *in_turn { say::drift_next(voice) } else { say::blocked_next(voice) },
@@ -167,7 +167,7 @@ pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -
         ],
         Seen::PlannedLooks { round, planned, looked } => [
             say::planned_looks(voice, &round.to_string(), &planned.to_string()),
-            say::planned_looks_why(voice, *looked),
+            say::planned_looks_why(voice, *looked || round < planned),
             say::planned_looks_next(voice, round >= planned),
         ],
         Seen::NoSwingOrStrike { club_speed, strike } => [

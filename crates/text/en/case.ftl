@@ -10,6 +10,7 @@ counts = { $baseline }: { $baseline-shots }. { $candidate }: { $candidate-shots 
 luck = Two identical clubs{ $hit ->
     [in-this-order] {" "}hit in this order could
     [in-whatever-order] , hit in whatever order, could
+    [not-compared] , not compared lap by lap, could
     [luck-alone] {" "}would, by luck alone and with nothing allowed for the order,
    *[alike] {" "}would
 } show a gap at least this big in { $sessions }.
@@ -19,14 +20,16 @@ between = Allowing for luck{ $mixed-up ->
 }, the true difference may lie anywhere between { $low } and { $high } ({ $level } interval).
 cannot-tell-in-short = Cannot tell: anything between { $low } and { $high }.
 no-difference = no difference
-check-the-value-first = First check the value that cannot be right: until then no number of shots can be named.
-no-limits = So few shots or laps set no limits to the true difference.
+last-of-several = { $names } and { $last }
+check-the-value-first = First check the value in doubt: until then no number of shots can be named.
+no-limits = So few shots or laps say next to nothing about the true difference.
 no-limits-in-short = Cannot tell: too few shots or laps.
 # A size and which way: `8 yd more`.
 gap = { $size } { $way }
 shows-at-best = A session like this shows a difference of { $size } in 8 of 10 cases; smaller ones need more shots.
 first-in-turn = Hit the clubs in turn, three shots at a time. When one club is finished before the next is taken, even many shots
     cannot tell the club from warming up.
+have-it-measured = Have { $measure } measured on every shot.
 first-read-every-shot = Have { $measure } measured on every shot, so that it can be compared lap by lap.
 # A planned test that is not at its end: the next step is the next round.
 go-on = Go on: { NUMBER($rounds) } { $rounds ->
@@ -36,10 +39,13 @@ go-on = Go on: { NUMBER($rounds) } { $rounds ->
 more-than-can-be-hit = With this much scatter it would take more shots than anybody can hit: ask whether a bigger
     gap would do.
 more-than-a-visit = With this much scatter it would take about { $shots } shots with each to tell in 8 of 10 such tests: more than
-    fit into one visit (about 60 with each, a golfers’ rule of thumb; no study behind it). Come again on two other days and put the
-    three together, settle for finding only a bigger gap, or look at which of the two scatters less.
+    fit into one visit (about 60 with each, a golfers’ rule of thumb; no study behind it). Come again on other days and put them
+    together, settle for finding only a bigger gap, or look at which of the two scatters less.
 another-day = Or come again on two other days and put the three together.
-usually-tells = Hit in turn three at a time, 8 of 10 tests of this size tell; this one did not. A second one hit so would most likely tell.
+usually-tells = { $long-turns ->
+    [yes] This one was not hit three at a time. A test of this size that is would most likely tell: 8 of 10 such tests do.
+   *[no] 8 of 10 tests of this size tell; this one did not. A second one like it would most likely tell.
+}
 would-tell = About { $shots } shots with each, planned beforehand and hit in turn, three at a time, would most likely tell: 8 of 10 such tests do.
 would-then-tell = About { $shots } shots with each, planned beforehand, would then most likely tell: 8 of 10 such tests do.
 in-turn-would-tell = With the clubs hit in turn, three shots at a time, the order no longer matters: about { $shots } shots with each,

@@ -4,10 +4,10 @@ no-retest = The claim is { $claimed }. { $hit ->
    *[no] No shots have been hit again yet to compare it with.
 }
 anything-between = anything between { $low } and { $high }
-supported = The claim holds up. It was { $claimed }; the retest shows { $span } ({ $level } interval).
+supported = The claim holds up, within what matters to you. It was { $claimed }; the retest shows { $span } ({ $level } interval).
 promise-too-small = Too small a promise to test: { $claimed }, no more than the { $margin } that matter to you. The retest allows
     { $span } ({ $level } interval).
-no-gain-at-all = The retest speaks against the claim. It was { $claimed }; the retest allows no gain at all ({ $level } interval).
+no-gain-at-all = The retest speaks against the claim. It was { $claimed }; the retest allows none of that ({ $level } interval).
 contradicted = The retest speaks against the claim. It was { $claimed }; the retest allows at most { $high } ({ $level } interval).
 not-settled = Not settled. The claim was { $claimed }; the retest allows { $span } ({ $level } interval).
 averages = In the retest { $candidate } averaged { $candidate-mean } over { $candidate-count } shots, { $baseline } { $baseline-mean } over { $baseline-count }.

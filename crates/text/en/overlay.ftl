@@ -31,8 +31,8 @@ order-could-move-unseen = Warming up or tiring could move { $measure } by about 
 order-could-move-unknown = How far warming up and tiring move { $measure } is not known, so nothing is allowed for them.
 order-could-move = Warming up or tiring could move { $measure } by about { $size }.
 plain-averages-differ = At the usual 95 %, comparing the plain averages would have called this a difference.
-small-drift-explains = With a drift of only { $size } from one club to the other, luck could explain the rest.
-drift-would-explain = Only with a drift of { $size } or more from one club to the other could luck explain the rest.
+small-drift-explains = At the level used here, with a drift of only { $size } from one club to the other, luck could explain the rest.
+drift-would-explain = At the level used here, only with a drift of { $size } or more from one club to the other could luck explain the rest.
 only-averages = Only averages were given.
 no-single-shots = There are no single shots here, so their order, the bad ones and the scatter cannot be checked.
 assumed-to-scatter = No standard deviation was given, so single shots are taken to scatter by { $size }, the high end of what is usual (a golfers’ rule of thumb; no study behind it).
@@ -73,6 +73,9 @@ clubs-held-against = { $clubs ->
 } clubs were compared with { $baseline }.
 best-of-several = The best of several looks good by luck alone, so each must be more convincing than if it were the only one.
 best-by-luck = The best of as many equal clubs would lead by about { $size } without being better.
-honest-lead = { $club } shows a gap of { $shown }; a fair guess is that about { $honest } of it remains.
+honest-lead = { $club } shows a gap of { $shown }; { $more ->
+    [yes] a fair guess is that about { $honest } of it remains
+   *[no] that is no more than such luck
+}.
 margin-changed = The difference that matters was changed after the answer was seen.
 margin-first-and-now = It was { $first } first and is { $now } now. An answer counts for most with the number set beforehand.

@@ -8,7 +8,7 @@ too-few-sessions = { $days ->
     [one] Only 1 of these sessions holds both clubs
    *[other] Only { NUMBER($days) } of these sessions hold both clubs
 }; it takes two.
-same-names = Give the clubs the same names in every session.
+same-names = Each of them needs shots of both clubs, under the same names, that are not all alike.
 different = Over { NUMBER($days) } days { $club } { $verb }: between { $low } and { $high } ({ $level } interval).
 same = Over { NUMBER($days) } days they are the same for your purpose: between { $low } and { $high } ({ $level } interval).
 wide-open = { NUMBER($days) } days are too few to settle it together: { $gap } on average, and two do not show what a third would.
@@ -16,8 +16,8 @@ too-few-days = { NUMBER($days) } days are too few to settle it together: between
 cannot-tell = Over { NUMBER($days) } days it cannot be told: between { $low } and { $high } ({ $level } interval).
 days-agree = The days agree as well as their shots allow.
 days-differ = From day to day the true difference moves by about { $size }.
-two-days-wide-open = Two days cannot show by how much days differ, so together they say less than each alone. Each day’s own answer stands below;
-    a third day narrows this most.
+two-days-wide-open = Each day’s answer, below, holds for that day only, and two days cannot show by how much days differ; a third day narrows this
+    most.
 two-days = Two days cannot show by how much days differ, so the interval allows for a lot. Each day’s own answer stands below; a
     third day narrows this most.
 few-days = Few days say little about how much days differ, so the interval is wide; another day narrows it most.

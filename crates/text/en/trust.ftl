@@ -44,11 +44,17 @@ cold-start-next = Hit ten or so shots to warm up before any of them count: a gol
 unequal = { $more } has { $shots }, { $fewer } only { $count }.
 unequal-why = The answer is only as sure as the smaller number allows, and one bad shot weighs more there.
 unequal-next = Give every club the same number of shots.
-drift = Over the session { $measure } went { $up ->
+drift = { $in-turn ->
+    [yes] Over the session
+   *[no] Within each club’s own shots, drawn out over the whole session,
+} { $measure } went { $up ->
     [yes] up
    *[no] down
-} by about { $size }, whichever club was in hand.
-drift-sideways = Over the session { $measure } moved about { $moved }, whichever club was in hand.
+} by about { $size }.
+drift-sideways = { $in-turn ->
+    [yes] Over the session
+   *[no] Within each club’s own shots, drawn out over the whole session,
+} { $measure } moved about { $moved }.
 drift-why = Allowing for luck, by { $span }. { $in-turn ->
     [yes] Clubs hit in turn share it.
    *[no] Clubs hit one after the other do not share it: the answer may be off by more than it allows for.

@@ -8,6 +8,7 @@ counts = { $baseline }: { $baseline-shots }. { $candidate }: { $candidate-shots 
 luck = Dos palos idénticos{ $hit ->
     [in-this-order] {" "}usados en este orden podrían mostrar
     [in-whatever-order] , en el orden que fuera, podrían mostrar
+    [not-compared] , sin comparar ciclo a ciclo, podrían mostrar
     [luck-alone] {" "}mostrarían, solo por azar y sin contar con el orden,
    *[alike] {" "}mostrarían
 } una diferencia al menos así de grande en { $sessions }.
@@ -17,14 +18,16 @@ between = Teniendo en cuenta el azar{ $mixed-up ->
 }, la diferencia real puede estar en cualquier punto entre { $low } y { $high } (intervalo del { $level }).
 cannot-tell-in-short = No se sabe: cualquier cosa entre { $low } y { $high }.
 no-difference = ninguna diferencia
-check-the-value-first = Revisa primero el valor que no puede ser correcto: hasta entonces no se puede decir cuántos golpes hacen falta.
-no-limits = Tan pocos golpes o ciclos no ponen límites a la diferencia real.
+last-of-several = { $names } y { $last }
+check-the-value-first = Revisa primero el valor dudoso: hasta entonces no se puede decir cuántos golpes hacen falta.
+no-limits = Tan pocos golpes o ciclos no dicen casi nada de la diferencia real.
 no-limits-in-short = No se sabe: muy pocos golpes o ciclos.
 gap = { $size } { $way }
 shows-at-best = Una sesión así muestra una diferencia de { $size } en 8 de cada 10 casos; las menores piden más golpes.
 first-in-turn = Alterna los palos, de tres en tres golpes. Si se acaba con un palo antes de tomar el otro, ni con muchos golpes se distingue
     el palo del calentamiento.
-first-read-every-shot = Haz que se mida { $measure } en cada golpe, para poder comparar ciclo a ciclo.
+have-it-measured = Haz que se mida en cada golpe: { $measure }.
+first-read-every-shot = Haz que se mida en cada golpe, para poder comparar ciclo a ciclo: { $measure }.
 go-on = Sigue: { $rounds ->
     [one] queda { NUMBER($rounds) } ciclo
    *[other] quedan { NUMBER($rounds) } ciclos
@@ -32,10 +35,13 @@ go-on = Sigue: { $rounds ->
 more-than-can-be-hit = Con esta dispersión harían falta más golpes de los que nadie puede dar: piensa si te
     serviría una diferencia mayor.
 more-than-a-visit = Con esta dispersión harían falta unos { $shots } golpes con cada palo para saberlo en 8 de cada 10 pruebas así: más
-    de lo que cabe en una visita (unos 60 con cada uno, regla práctica entre golfistas, sin ningún estudio detrás). Vuelve otros dos
-    días y junta los tres, confórmate con encontrar solo una diferencia mayor, o mira cuál de los dos agrupa mejor.
+    de lo que cabe en una visita (unos 60 con cada uno, regla práctica entre golfistas, sin ningún estudio detrás). Vuelve otros
+    días y júntalos, confórmate con encontrar solo una diferencia mayor, o mira cuál de los dos agrupa mejor.
 another-day = O vuelve otros dos días y junta los tres.
-usually-tells = Alternando los palos de tres en tres, con 8 de cada 10 pruebas de este tamaño se sabe; con esta no. Con otra hecha así muy probablemente se sabría.
+usually-tells = { $long-turns ->
+    [yes] Esta no se hizo de tres en tres. Con una prueba de este tamaño alternando los palos de tres en tres muy probablemente se sabría: así es en 8 de cada 10.
+   *[no] Con 8 de cada 10 pruebas de este tamaño se sabe; con esta no. Con otra igual muy probablemente se sabría.
+}
 would-tell = Con unos { $shots } golpes con cada palo, planeados de antemano y alternando los palos de tres en tres, muy probablemente se sabría: así es en 8 de
     cada 10 pruebas.
 would-then-tell = Con unos { $shots } golpes con cada palo, planeados de antemano, muy probablemente se sabría entonces: así es en 8 de cada

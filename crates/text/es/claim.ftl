@@ -3,10 +3,10 @@ no-retest = Lo prometido es { $claimed }. { $hit ->
    *[no] Todavía no hay golpes nuevos con que compararlo.
 }
 anything-between = cualquier cosa entre { $low } y { $high }
-supported = La promesa se sostiene. Era { $claimed }; la repetición muestra { $span } (intervalo del { $level }).
+supported = La promesa se sostiene, dentro de lo que te importa. Era { $claimed }; la repetición muestra { $span } (intervalo del { $level }).
 promise-too-small = Promesa demasiado pequeña para probarla: { $claimed }, y lo que te importa empieza en { $margin }. La repetición
     admite { $span } (intervalo del { $level }).
-no-gain-at-all = La repetición habla en contra de la promesa. Era { $claimed }; la repetición no admite ninguna ganancia (intervalo del { $level }).
+no-gain-at-all = La repetición habla en contra de la promesa. Era { $claimed }; la repetición no admite nada de eso (intervalo del { $level }).
 contradicted = La repetición habla en contra de la promesa. Era { $claimed }; la repetición admite como mucho { $high } (intervalo del { $level }).
 not-settled = Sin decidir. Lo prometido era { $claimed }; la repetición admite { $span } (intervalo del { $level }).
 averages = En la repetición { $candidate } promedió { $candidate-mean } en { $candidate-count } golpes, { $baseline } { $baseline-mean } en { $baseline-count }.

@@ -35,7 +35,7 @@ marked = { $gap } en los { NUMBER($shots) } { $extreme ->
    *[best] mejores
 } con { $club }
 alternative = Barras amontonadas en torno a cero: las diferencias que da solo el azar entre dos palos iguales, con
-    { NUMBER($shots) } golpes cada uno. La mitad son menores que { $usual }, ninguna es mayor que { $largest }. Están marcadas
+    { NUMBER($shots) } golpes cada uno. La mitad son menores que { $usual }, ninguna de las sorteadas es mayor que { $largest }. Están marcadas
     { $gap } de todos los golpes, { $first } y { $second }.
 none = ninguna
 all = todas

@@ -7,7 +7,7 @@ too-few-sessions = { $days ->
     [one] Solo 1 de estas sesiones tiene los dos palos
    *[other] Solo { NUMBER($days) } de estas sesiones tienen los dos palos
 }; hacen falta dos.
-same-names = Da a los palos los mismos nombres en todas las sesiones.
+same-names = Cada una necesita golpes con los dos palos, con los mismos nombres, y que no sean todos iguales.
 different = En { NUMBER($days) } días { $club } { $verb }: entre { $low } y { $high } (intervalo del { $level }).
 same = En { NUMBER($days) } días son iguales para lo que buscas: entre { $low } y { $high } (intervalo del { $level }).
 wide-open = { NUMBER($days) } días son pocos para decidirlo juntos: { $gap } en promedio, y dos no muestran qué diría un tercero.
@@ -15,8 +15,8 @@ too-few-days = { NUMBER($days) } días son pocos para decidirlo juntos: entre { 
 cannot-tell = En { NUMBER($days) } días no se sabe: entre { $low } y { $high } (intervalo del { $level }).
 days-agree = Los días coinciden tan bien como permiten sus golpes.
 days-differ = De un día a otro la diferencia real se mueve cerca de { $size }.
-two-days-wide-open = Dos días no muestran cuánto cambian los días, así que juntos dicen menos que cada uno solo. Abajo está la respuesta de cada
-    día; un tercer día es lo que más reduce la duda.
+two-days-wide-open = La respuesta de cada día, abajo, vale solo para ese día, y dos días no muestran cuánto cambian los días; un tercer día es lo
+    que más reduce la duda.
 two-days = Dos días no muestran cuánto cambian los días, así que el intervalo deja mucho margen. Abajo está la respuesta de cada
     día; un tercer día es lo que más reduce la duda.
 few-days = Pocos días dicen poco de cuánto cambian los días, así que el intervalo es ancho; otro día es lo que más reduce la duda.

@@ -42,11 +42,17 @@ cold-start-next = Da unos diez golpes para calentar antes de que cuente ninguno:
 unequal = { $more } tiene { $shots }, { $fewer } solo { $count }.
 unequal-why = La respuesta solo es tan segura como permite el número menor, y ahí pesa más un fallo.
 unequal-next = Da a cada palo el mismo número de golpes.
-drift = A lo largo de la sesión hubo cerca de { $size } { $up ->
+drift = { $in-turn ->
+    [yes] A lo largo de la sesión
+   *[no] Dentro de los golpes de cada palo, llevado a la sesión entera,
+} hubo cerca de { $size } { $up ->
     [yes] más
    *[no] menos
-} de { $measure }, con cualquiera de los palos.
-drift-sideways = A lo largo de la sesión, { $measure } se movió cerca de { $moved }, con cualquiera de los palos.
+} de { $measure }.
+drift-sideways = { $in-turn ->
+    [yes] A lo largo de la sesión
+   *[no] Dentro de los golpes de cada palo, llevado a la sesión entera,
+} hubo un cambio de { $measure } de cerca de { $moved }.
 drift-why = Teniendo en cuenta el azar, { $span }. { $in-turn ->
     [yes] Los palos que se alternan lo comparten.
    *[no] Los que se usan uno después del otro no lo comparten: la respuesta puede fallar en más de lo que admite.

@@ -65,11 +65,20 @@ impl Comparison {
         Interval { low, high, level: level.coverage() }
     }
 
-    /// How often two identical builds would show at least this much.
+    /// Two-sided p: below α exactly when the interval at level 1 − α excludes no difference.
     #[must_use]
     pub fn p_value(&self) -> f64 {
         match &self.basis {
             Basis::Difference(careful) => careful.p_value(),
+            Basis::Spread(spread) => spread.p_value(),
+        }
+    }
+
+    /// How often two identical builds would show at least this much; with an allowance for order, under the worst drift in it.
+    #[must_use]
+    pub fn chance_if_same(&self) -> f64 {
+        match &self.basis {
+            Basis::Difference(careful) => careful.chance_at_worst(),
             Basis::Spread(spread) => spread.p_value(),
         }
     }

@@ -40,7 +40,7 @@ pub fn estimate(comparison: &Comparison, decision: &Decision, asked: &AskedOf<'_
         n: comparison.n,
         method: comparison.method,
         order_allowance: comparison.allowance(),
-        chance_if_same: comparison.p_value(),
+        chance_if_same: comparison.chance_if_same(),
         detectable: comparison.detectable(levels.different),
         shots_to_settle,
         more_shots: shots_to_settle.and_then(|shots| more_shots(decision, shots, &hit)),

@@ -144,7 +144,7 @@ fn an_interval_wider_than_the_measure_is_no_interval() {
     }
     let words = answer(session, asking("launch_angle")).answer.words;
     assert_eq!(words.line, "Cannot tell: too few shots or laps.");
-    assert!(words.detail.contains("set no limits"), "{}", words.detail);
+    assert!(words.detail.contains("say next to nothing"), "{}", words.detail);
 }
 
 #[test]

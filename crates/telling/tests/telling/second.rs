@@ -262,7 +262,7 @@ fn two_halves_of_each_club_are_not_in_turn() {
     }
     let found = second(&SecondRequest { session, ..changed }).unwrap();
     assert!(is(&found.condition, DecisionKind::Different));
-    assert!(found.words.note.contains("What the change did is therefore a strong hint and no proof."));
+    assert!(found.words.note.contains("What the change did is therefore a hint, not proof."));
 }
 
 #[test]
@@ -273,7 +273,7 @@ fn a_club_hit_after_the_other_is_a_hint_here_too() {
         let found = second(&halfway(&session, asking("carry"))).unwrap();
         assert!(is(&found.build, DecisionKind::Different));
         let note = &found.words.note;
-        assert!(note.contains(said) && note.contains("Driver B did is a strong hint and no proof"), "{note}");
+        assert!(note.contains(said) && note.contains("Driver B did is a hint, not proof"), "{note}");
     }
 }
 
