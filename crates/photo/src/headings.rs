@@ -19,14 +19,7 @@ pub(crate) fn headings(
     columns: &[Span],
     height: f32,
 ) -> (Vec<String>, Vec<String>) {
-    let places: Vec<Place> = tokens
-        .iter()
-        .map(|it| Place {
-            from: frame.x(it.quad.left()),
-            to: frame.x(it.quad.right()),
-            y: frame.y(it.quad.center()),
-        })
-        .collect();
+    let places: Vec<Place> = tokens.iter().map(|it| Place::of(&it.quad, frame)).collect();
     let mut lines = lines(above, &places, height);
     let mut found: Vec<Vec<(usize, String)>> = Vec::new();
     let mut below: Option<f32> = None;

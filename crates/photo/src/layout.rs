@@ -48,14 +48,7 @@ pub(crate) fn layout(tokens: &[Token]) -> Option<Layout> {
         return None;
     }
     let (frame, height) = frame(tokens, &numbers);
-    let places: Vec<Place> = tokens
-        .iter()
-        .map(|it| Place {
-            from: frame.x(it.quad.left()),
-            to: frame.x(it.quad.right()),
-            y: frame.y(it.quad.center()),
-        })
-        .collect();
+    let places: Vec<Place> = tokens.iter().map(|it| Place::of(&it.quad, &frame)).collect();
     let rows = rows(&numbers, &places, height);
     // The row of a text, when it stands in one.
     let row_of = |at: usize| {

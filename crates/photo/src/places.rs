@@ -1,6 +1,7 @@
 //! Where texts stand once the table is seen straight, and the lines they make.
 
-use crate::lines::grouped;
+use crate::lines::{Frame, grouped};
+use crate::quad::Quad;
 use crate::token::Token;
 
 /// A column, seen straight.
@@ -20,6 +21,10 @@ pub(crate) struct Place {
 }
 
 impl Place {
+    pub(crate) fn of(quad: &Quad, frame: &Frame) -> Self {
+        Self { from: frame.x(quad.left()), to: frame.x(quad.right()), y: frame.y(quad.center()) }
+    }
+
     pub(crate) fn middle(&self) -> f32 {
         (self.from + self.to) / 2.0
     }

@@ -73,20 +73,18 @@ impl<'a> Case<'a> {
     fn value(&self, subject: &Subject<'_>, x: f64) -> String {
         match &self.phrase.sides {
             Some(_) if subject.prints_as_zero(x) => subject.amount(0.0),
-            Some(sides) => {
-                let side = if x > 0.0 { &sides.above } else { &sides.below };
-                say::on_a_side(self.voice, &subject.amount(x), side)
-            }
+            Some(sides) => sides.of(subject, x),
             None => subject.value(x),
         }
     }
 
     /// Two averages with the digits it takes that their printed difference is the gap that is printed.
     fn values(&self, candidate: f64, baseline: f64) -> [String; 2] {
-        let adds_up = self.subject.adds_up(candidate, baseline);
+        if self.subject.adds_up(candidate, baseline) {
+            return [candidate, baseline].map(|x| self.value(&self.subject, x));
+        }
         let closer = self.subject.with_one_digit_more();
-        let subject = if adds_up { &self.subject } else { &closer };
-        [candidate, baseline].map(|x| self.value(subject, x))
+        [candidate, baseline].map(|x| self.value(&closer, x))
     }
 
     /// `Driver B averaged 262 yd over 15 shots, Own driver 254 yd over 15.`
@@ -157,11 +155,15 @@ impl<'a> Case<'a> {
     fn is_beyond_anything(&self, estimate: &Estimate) -> bool {
         let Some(known) = self.judgment.measure.usual() else { return false };
         let plausible = known.facts().plausible;
-        let Judgment { baseline, candidate, measure, .. } = self.judgment;
         // One value that cannot be makes any interval wide, and is asked about where it stands.
-        let is_a_slip = has_impossible_value(self.session, measure, [*baseline, *candidate]);
-        !is_a_slip
+        !self.has_a_slip()
             && estimate.decided_by.high - estimate.decided_by.low > 2.0 * (plausible.high - plausible.low)
+    }
+
+    /// Whether a value of the two is outside what the measure can be.
+    fn has_a_slip(&self) -> bool {
+        let Judgment { baseline, candidate, measure, .. } = self.judgment;
+        has_impossible_value(self.session, measure, [*baseline, *candidate])
     }
 
     /// Whether the interval leaves room for warming up and tiring.
@@ -224,19 +226,18 @@ impl<'a> Case<'a> {
         if let Some(rounds) = self.judgment.facts.rounds_to_go() {
             return say::go_on(self.voice, rounds as usize);
         }
-        let Judgment { baseline, candidate, measure, .. } = self.judgment;
-        if has_impossible_value(self.session, measure, [*baseline, *candidate]) {
+        let mixed_up = self.judgment.facts.order_is_mixed_up();
+        if self.has_a_slip() {
             return say::check_the_value_first(self.voice);
         }
         if self.is_half_unread() {
             let name = &self.subject.name;
-            return match self.first() {
-                first if first.is_empty() => say::first_read_every_shot(self.voice, name),
-                _ if self.judgment.facts.order == HowHit::InTurnNotCompared => self.first(),
-                first => sentences(&[first, say::have_it_measured(self.voice, name)]),
+            return if mixed_up && self.judgment.facts.order != HowHit::InTurnNotCompared {
+                sentences(&[self.first(), say::have_it_measured(self.voice, name)])
+            } else {
+                say::first_read_every_shot(self.voice, name)
             };
         }
-        let mixed_up = self.judgment.facts.order_is_mixed_up();
         let each = |shots: u32| count_of(self.voice, shots as usize);
         match estimate.more_shots {
             None => say::shows_at_best(self.voice, &self.subject.amount(estimate.detectable)),

@@ -1,5 +1,6 @@
 //! How each measure is spoken of: what a build does when it has more of it, and when it has less.
 
+use crate::format::Subject;
 use session::known::Known;
 use session::measure::MeasureId;
 use text::Voice;
@@ -27,6 +28,14 @@ pub(crate) struct Sides {
     pub(crate) above: String,
     /// Said of a value below zero.
     pub(crate) below: String,
+}
+
+impl Sides {
+    /// A size and its side: `4 yd right`.
+    pub(crate) fn of(&self, subject: &Subject<'_>, x: f64) -> String {
+        let side = if x > 0.0 { &self.above } else { &self.below };
+        text::case::on_a_side(subject.voice, &subject.amount(x), side)
+    }
 }
 
 /// The phrase for a measure; a column of the golfer's own is spoken of by its name, see [`Phrase`].

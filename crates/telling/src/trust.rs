@@ -102,12 +102,11 @@ pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -
         ],
         Seen::Drift { change, low, high, in_turn } => {
             let size = subject.amount(*change);
-            let moved = phrase_for(&subject.id, voice).sides.map(|sides| {
-                text::case::on_a_side(voice, &size, if *change > 0.0 { &sides.above } else { &sides.below })
-            });
             [
-                match moved {
-                    Some(moved) => say::drift_sideways(voice, *in_turn, &subject.name, &moved),
+                match phrase_for(&subject.id, voice).sides {
+                    Some(sides) => {
+                        say::drift_sideways(voice, *in_turn, &subject.name, &sides.of(subject, *change))
+                    }
                     None => say::drift(voice, *in_turn, &subject.name, *change > 0.0, &size),
                 },
                 say::drift_why(voice, &subject.span(*low, *high, None), *in_turn),

@@ -68,19 +68,20 @@ pub fn claim(said: &Claimed, judged: &Judged<'_>) -> Result<ClaimFacts, ClaimRef
     let judgment = retest(judged);
     let luck = luck::luck(said, claimed, &question.measure, judgment);
     let margin = judgment.and_then(|j| j.margin).map_or(0.0, Margin::value);
-    let short = judgment.and_then(|j| short_of(claimed, j));
-    let kind = short.as_ref().map_or(ClaimKind::NoRetest, |short| decide(claimed.abs(), short, margin));
-    let luck_explains = short.zip(luck.as_ref()).map(|(short, luck)| {
-        short.middle().abs() <= hypot(short.half_width(), luck.error_95) + luck.order_allowance
-    });
     // The one that the answer to the same shots tells: two intervals of one gap would settle two things.
     let retest = judgment.and_then(|j| Some(j.comparison()?.interval(j.levels.different)));
+    let short = retest.map(|retest| short_of(claimed, &retest));
+    let kind = short.map_or(ClaimKind::NoRetest, |short| decide(claimed.abs(), &short, margin));
+    let luck_explains = short.zip(luck.as_ref()).map(|(short, luck)| {
+        let (middle, half_width) = (0.5 * (short.low + short.high), 0.5 * (short.high - short.low));
+        middle.abs() <= hypot(half_width, luck.error_95) + luck.order_allowance
+    });
     Ok(ClaimFacts {
         kind,
         claimed,
         candidate: judgment.map(|j| j.candidate),
         retest,
-        difference: short.map(|short| toward(&short.interval, claimed)),
+        difference: short.map(|short| toward(&short, claimed)),
         luck_explains,
         price: retest.and_then(|retest| luck::price(said, &toward(&retest, claimed))),
         luck,
@@ -100,32 +101,16 @@ pub fn toward(interval: &Interval, claimed: f64) -> Interval {
 }
 
 /// By how much the retest falls short of the claim: positive is short, whichever way was claimed.
-#[derive(Debug, Clone, Copy)]
-struct Short {
-    interval: Interval,
-}
-
-impl Short {
-    fn middle(&self) -> f64 {
-        0.5 * (self.interval.low + self.interval.high)
-    }
-
-    fn half_width(&self) -> f64 {
-        0.5 * (self.interval.high - self.interval.low)
-    }
-}
-
-fn short_of(claimed: f64, judgment: &Judgment) -> Option<Short> {
-    let retest = toward(&judgment.comparison()?.interval(judgment.levels.different), claimed);
-    let (low, high) = (claimed.abs() - retest.high, claimed.abs() - retest.low);
-    Some(Short { interval: Interval { low, high, level: retest.level } })
+fn short_of(claimed: f64, retest: &Interval) -> Interval {
+    let retest = toward(retest, claimed);
+    Interval { low: claimed.abs() - retest.high, high: claimed.abs() - retest.low, level: retest.level }
 }
 
 /// Contradicted when the retest falls short, unless by less than the margin. Supported when it falls short by less than
 /// the margin, and so shows a gain: a promise within the margin, which no gain at all would hold up, is too small.
-fn decide(claimed: f64, short: &Short, margin: f64) -> ClaimKind {
-    let is_close = short.interval.high < margin;
-    let is_short = short.interval.low > 0.0;
+fn decide(claimed: f64, short: &Interval, margin: f64) -> ClaimKind {
+    let is_close = short.high < margin;
+    let is_short = short.low > 0.0;
     match () {
         () if is_short && !is_close => ClaimKind::Contradicted,
         () if claimed <= margin => ClaimKind::TooSmall,
