@@ -189,8 +189,7 @@ fn combined_levels(stopping: &Stopping, several: usize) -> Levels {
         Stopping::Word(word) => Stopping::Word(*word),
     };
     let levels = levels(&days, 0);
-    let divided = Level::missing(levels.different.alpha() / several as f64);
-    Levels { different: divided.unwrap_or(levels.different), ..levels }
+    Levels { different: levels.different.shared_by(several), ..levels }
 }
 
 /// A build of the first session, found in another one by its name.

@@ -42,6 +42,12 @@ impl Level {
         if alpha > 0.0 && alpha < 0.5 { Ok(Level { alpha }) } else { Err(LevelError { got: 1.0 - alpha }) }
     }
 
+    /// The level of one of so many comparisons that share this one's chance of missing.
+    #[must_use]
+    pub fn shared_by(self, comparisons: usize) -> Level {
+        Level::missing(self.alpha / comparisons.max(1) as f64).unwrap_or(self)
+    }
+
     /// Chance of missing, both sides together.
     #[must_use]
     pub fn alpha(self) -> f64 {

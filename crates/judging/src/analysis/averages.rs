@@ -57,19 +57,19 @@ pub(super) fn compare(baseline: &Averages, candidate: &Averages, aspect: Aspect)
     let mut numbers =
         Numbers { baseline: baseline.group(), candidate: candidate.group(), ..Numbers::default() };
     let (Some(base_mean), Some(cand_mean)) = (baseline.mean, candidate.mean) else {
-        return Pair { numbers, comparison: Err(Why::NotMeasured), turns: None, compared: None };
+        return pair(numbers, Err(Why::NotMeasured));
     };
     if baseline.of != SummaryOf::All || candidate.of != SummaryOf::All {
-        return Pair { numbers, comparison: Err(Why::OnlyTheBest), turns: None, compared: None };
+        return pair(numbers, Err(Why::OnlyTheBest));
     }
     if aspect == Aspect::Spread {
-        return Pair { numbers, comparison: Err(Why::OnlyAverages), turns: None, compared: None };
+        return pair(numbers, Err(Why::OnlyAverages));
     }
     let (Some(base_n), Some(cand_n)) = (baseline.n, candidate.n) else {
-        return Pair { numbers, comparison: Err(Why::CountsMissing), turns: None, compared: None };
+        return pair(numbers, Err(Why::CountsMissing));
     };
     if base_n < 3 || cand_n < 3 {
-        return Pair { numbers, comparison: Err(Why::TooFewShots), turns: None, compared: None };
+        return pair(numbers, Err(Why::TooFewShots));
     }
     let n = Counts { baseline: base_n, candidate: cand_n };
     let allowance = baseline.measure.usual().map_or(0.0, |m| m.facts().order_allowance);
@@ -79,7 +79,7 @@ pub(super) fn compare(baseline: &Averages, candidate: &Averages, aspect: Aspect)
         let welch = summaries
             .and_then(|(base, cand)| stats::welch_from_summaries(&cand, &base).ok().map(|w| (w, base, cand)));
         let Some((welch, base, cand)) = welch else {
-            return Pair { numbers, comparison: Err(Why::NoScatter), turns: None, compared: None };
+            return pair(numbers, Err(Why::NoScatter));
         };
         numbers.welch = Some(textbook(&welch));
         let comparison = Comparison {
@@ -89,14 +89,14 @@ pub(super) fn compare(baseline: &Averages, candidate: &Averages, aspect: Aspect)
             shot_sd: pooled_sd(&base, &cand),
             assumed_sd: None,
         };
-        return Pair { numbers, comparison: Ok(comparison), turns: None, compared: None };
+        return pair(numbers, Ok(comparison));
     }
-    Pair {
-        numbers,
-        comparison: with_assumed_spread(baseline, base_mean, candidate, cand_mean, n, allowance),
-        turns: None,
-        compared: None,
-    }
+    pair(numbers, with_assumed_spread(baseline, base_mean, candidate, cand_mean, n, allowance))
+}
+
+/// Averages know of no rounds.
+const fn pair(numbers: Numbers, comparison: Result<Comparison, Why>) -> Pair {
+    Pair { numbers, comparison, turns: None, compared: None }
 }
 
 /// d ± z·√(s²ₐ/n + s²ᵦ/m), each s the larger of what was given and the high end of what is usual.

@@ -29,9 +29,7 @@ pub fn compare(measured: &Measured, baseline: usize, candidate: usize, aspect: A
     let compared = rounds
         .as_ref()
         .and_then(|found| measured.compared(baseline, candidate, found.headline().diff(), &[&base, &cand]));
-    let turns = rounds
-        .as_ref()
-        .map(|found| Turns { shots: found.shots_per_turn, are_too_long: found.turns_too_long() });
+    let turns = rounds.as_ref().map(|found| Turns { are_too_long: found.turns_too_long() });
     let n = Counts { baseline: base.len(), candidate: cand.len() };
     let mut numbers =
         Numbers { baseline: Some(group(&base)), candidate: Some(group(&cand)), ..Numbers::default() };

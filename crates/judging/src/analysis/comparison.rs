@@ -107,7 +107,7 @@ impl Comparison {
     /// whatever the true difference. With several candidates the first is held to its share of the error. For spreads
     /// so that a ratio of `margin` shows.
     pub(super) fn shots_to_settle(&self, margin: f64, candidates: usize) -> Option<u32> {
-        let strict = strict(candidates)?;
+        let strict = strict(candidates);
         let shots = whole_turns(match &self.basis {
             Basis::Difference(_) => {
                 stats::power::shots_to_tell(margin / self.shot_sd, strict, Level::P90, PLANNED_POWER)?.tool
@@ -121,8 +121,8 @@ impl Comparison {
 }
 
 /// The level of 'different' in a planned test of several candidates, the first of them.
-pub(super) fn strict(candidates: usize) -> Option<Level> {
-    Level::missing(Level::P95.alpha() / candidates.max(1) as f64).ok()
+pub(super) fn strict(candidates: usize) -> Level {
+    Level::P95.shared_by(candidates)
 }
 
 /// Shots in a turn of the tests that the words advise.

@@ -66,7 +66,7 @@ pub(super) fn more_shots(decision: &Decision, shots: u32, hit: &Hit<'_>) -> Opti
 /// to what is said, the point of [`KEPT_BY`] is taken.
 fn narrowed(hit: &Hit<'_>) -> Option<MoreShots> {
     let Basis::Difference(careful) = &hit.comparison.basis else { return None };
-    let (level, present) = (strict(hit.candidates)?, careful.half_width(hit.levels.different));
+    let (level, present) = (strict(hit.candidates), careful.half_width(hit.levels.different));
     let n = (hit.comparison.n.baseline + hit.comparison.n.candidate) as f64;
     let now = variance_df(careful.widened.df, n, hit.kurtosis);
     let left = |rounds: usize| {

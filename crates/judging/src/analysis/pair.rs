@@ -41,11 +41,9 @@ pub struct Compared {
     pub rounds: u32,
 }
 
-/// How often two builds changed hands, over the rounds that both share.
+/// The turns of two builds, over the rounds that both share.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Turns {
-    /// Shots with one build in a row, on average.
-    pub shots: f64,
     /// So many that the comparison could not rest on single shots, see `stats::choices::LONGEST_TURN`.
     pub are_too_long: bool,
 }

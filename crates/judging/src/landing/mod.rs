@@ -113,9 +113,7 @@ pub fn landing(
 /// As strict as the answer is at first, with several clubs: Holm's rule asks that much of the one that leads.
 fn level(session: &Session, baseline: usize, candidate: Option<usize>, stopping: &Stopping) -> Level {
     let rounds = candidate.map_or(0, |other| ShotTable::new(session).shared_rounds(baseline, other));
-    let level = levels(stopping, rounds).different;
-    let candidates = session.builds.len().saturating_sub(1).max(1);
-    Level::missing(level.alpha() / candidates as f64).unwrap_or(level)
+    levels(stopping, rounds).different.shared_by(session.builds.len().saturating_sub(1))
 }
 
 fn check_within(place: StripPlace, value: f64, [low, high]: [f64; 2]) -> Result<(), LandingRefused> {

@@ -83,7 +83,7 @@ impl<'a> Chances<'a> {
         let tests = invented.map(|paths| {
             let look = |(&round, &level): (&u32, &Level)| TurnsLook {
                 round: round as usize,
-                level: divided(level, settled.candidates()),
+                level: level.shared_by(settled.candidates()),
             };
             let all: Vec<TurnsLook> = looks.iter().zip(&levels.different).map(look).collect();
             paths.looked_at(rounds as usize, &all)
@@ -127,7 +127,7 @@ impl<'a> Chances<'a> {
     /// The same for a ratio of scatters, whose logarithm is about normal around the true one and grows like a path.
     fn ratio_found_at(&self, ratio: f64) -> Vec<f64> {
         let look = |(&round, &level): (&u32, &Level)| {
-            let tail = divided(level, self.settled.candidates()).tail();
+            let tail = level.shared_by(self.settled.candidates()).tail();
             let alone = self
                 .ratio_error(round)
                 .map_or(0.0, |se| normal_cdf(2.0 * ln(ratio).abs() / se - normal_upper(tail)));
@@ -188,9 +188,4 @@ impl<'a> Chances<'a> {
         let kurtosis = self.settled.measure.facts().kurtosis;
         (n >= stats::FEWEST_FOR_SPREAD as f64).then(|| (2.0 * (kurtosis - (n - 3.0) / n) / (n - 1.0)).sqrt())
     }
-}
-
-/// With several candidates the first is held to its share of the error.
-fn divided(level: Level, candidates: usize) -> Level {
-    Level::missing(level.alpha() / candidates.max(1) as f64).unwrap_or(level)
 }
