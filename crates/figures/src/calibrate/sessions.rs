@@ -1,11 +1,11 @@
 //! Invented sessions as the product sees them, and the questions put to them.
 
 use crate::simulate::model::Parameters;
-use crate::simulate::{Effects, MEASURES, Turn, Turns, blocked, in_turns, random, session};
+use crate::simulate::{Effects, MEASURES, Turns, blocked, in_turns, random, session, written_down};
 use judging::verdict::DecisionKind;
 use session::few::Map;
 use session::question::{Question, Stopping, StoppingWord};
-use session::{Build, Order, Session, Shot, Summary, SummaryOf, SummaryValue};
+use session::{Order, Session, Summary, SummaryOf, SummaryValue};
 use telling::check::{CheckRequest, check};
 use telling::report::Report;
 use text::Voice;
@@ -68,25 +68,8 @@ impl Kind {
             Design::Blocked(counts) => (blocked(counts), counts.len(), Order::Blocked),
         };
         let shots = session(&turns, &self.level, &self.effects, &mut random);
-        let round =
-            |turn: &Turn| (order == Order::Interleaved).then(|| u32::try_from(turn.round + 1).unwrap_or(1));
-        Session {
-            builds: (0..builds).map(|b| Build { name: format!("Build {b}") }).collect(),
-            measures: measures.iter().map(|&m| MEASURES[m].into()).collect(),
-            shots: turns
-                .iter()
-                .zip(&shots)
-                .map(|(turn, values)| Shot {
-                    build: turn.build,
-                    round: round(turn),
-                    number: None,
-                    values: measures.iter().map(|&m| Some(values[m])).collect(),
-                    ..Shot::default()
-                })
-                .collect(),
-            order,
-            ..Session::default()
-        }
+        let names = (0..builds).map(|build| format!("Build {build}"));
+        written_down(&turns, &shots, names, measures, order, |value| value)
     }
 }
 

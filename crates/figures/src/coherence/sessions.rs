@@ -2,13 +2,15 @@
 //! its number alone.
 
 use crate::simulate::model::Parameters;
-use crate::simulate::{Effects, LEVELS, MEASURES, Random, Turn, Turns, blocked, in_turns, random, session};
+use crate::simulate::{
+    Effects, LEVELS, MEASURES, Random, Turn, Turns, blocked, in_turns, random, session, written_down,
+};
 use rand_distr::{Distribution, Uniform};
 use session::few::Map;
 use session::known::Known;
 use session::measure::MeasureId;
 use session::question::{Goal, LookedAfter, Question, Stopping, StoppingWord};
-use session::{Build, CustomMeasure, Order, Session, Shot, Summary, SummaryOf, SummaryValue};
+use session::{CustomMeasure, Order, Session, Summary, SummaryOf, SummaryValue};
 use text::Units;
 
 const SEED: u64 = 19;
@@ -110,29 +112,10 @@ fn invented(kind: Kind, dice: &mut Dice) -> Session {
     let level: Parameters = LEVELS[dice.below(LEVELS.len())].1;
     let effects: Vec<Effects> = (0..builds).map(|build| effects(kind, build, dice)).collect();
     let shots = session(&turns, &level, &effects, &mut dice.0);
-    let is_in_turn = order == Order::Interleaved;
-    let round = |turn: &Turn| is_in_turn.then(|| u32::try_from(turn.round + 1).unwrap_or(1));
     let columns = columns(kind, dice);
-    Session {
-        builds: (0..builds)
-            .map(|build| Build {
-                name: ["Own driver", "Driver B", "Driver C", "Driver D", "Driver E"][build].into(),
-            })
-            .collect(),
-        measures: columns.iter().map(|&column| MEASURES[column].into()).collect(),
-        shots: turns
-            .iter()
-            .zip(&shots)
-            .map(|(turn, values)| Shot {
-                build: turn.build,
-                round: round(turn),
-                values: columns.iter().map(|&column| Some((values[column] * 10.0).round() / 10.0)).collect(),
-                ..Shot::default()
-            })
-            .collect(),
-        order,
-        ..Session::default()
-    }
+    let names = ["Own driver", "Driver B", "Driver C", "Driver D", "Driver E"].map(str::to_owned);
+    let tenths = |value: f64| (value * 10.0).round() / 10.0;
+    written_down(&turns, &shots, names.into_iter().take(builds), &columns, order, tenths)
 }
 
 /// Who is hit when, and what is known of it.

@@ -13,9 +13,11 @@ mod luck;
 pub(crate) mod model;
 pub(crate) mod order;
 pub(crate) mod report;
+mod written;
 
 pub(crate) use model::{Effects, LEVELS, MEASURES, session};
 pub(crate) use order::{Turn, Turns, blocked, in_turns};
+pub(crate) use written::written_down;
 
 /// The generator of one session.
 pub(crate) type Random = rand_pcg::Pcg64;
