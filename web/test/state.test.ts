@@ -98,7 +98,7 @@ describe("corrections add up", () => {
 });
 
 describe("a margin changed after its answer was seen says so", () => {
-  const seen = run(answered(), { type: "answer_is", place: "in view" });
+  const seen = run(answered(), { type: "answer_in_view", is: true });
 
   test("not before the answer was on the screen", () => {
     expect(run(answered(), { type: "asked", patch: { margin: 8 } }).question).not.toHaveProperty("first_margin");
@@ -139,7 +139,7 @@ describe("a margin in yards never becomes a ratio of scatter", () => {
   });
 
   test("an answer seen about averages says nothing about margins of scatter", () => {
-    const seen = run(answered(), { type: "answer_is", place: "in view" });
+    const seen = run(answered(), { type: "answer_in_view", is: true });
     const spread = run(seen, { type: "asked", patch: { goal: "tighter" } }, { type: "asked", patch: { margin: 1.5 } });
     expect(spread.question).not.toHaveProperty("first_margin");
   });

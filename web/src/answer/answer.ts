@@ -13,6 +13,7 @@ import { say } from "../text/say.js";
 import { withTexts } from "../text/spoken.js";
 import { asked } from "./asks.js";
 import { picture } from "./picture.js";
+import { standing, standingOf } from "./standing.js";
 
 const numbers = later(() =>
   withTexts(["numbers"], () => import("../numbers/numbers.js")).then((module) => module.numbers),
@@ -41,7 +42,8 @@ function answered(state: State, report: Report, session: Session, actions: Actio
   const { words, decision } = report.answer;
   const measure = measureView(report.asked.measure, state.measures, session);
   return html`
-    <article class="card answer ${decision.kind}" aria-busy=${state.wants ? "true" : "false"}>
+    <article class="card answer is-${standingOf(decision)} ${decision.kind}" aria-busy=${state.wants ? "true" : "false"}>
+      ${standing(decision)}
       <p class="asked">${question(report, session, measure.name)}</p>
       <p class="headline" id="answer-headline">${words.headline}</p>
       ${picture(report, session, measure)}
@@ -49,9 +51,7 @@ function answered(state: State, report: Report, session: Session, actions: Actio
       ${words.next ? html`<p class="next">${words.next}</p>` : nothing}
       ${asksForMore(report) ? html`<p class="caution">${say("caution")}</p>` : nothing}
     </article>
-    ${report.overlays.length > 0 ? html`<ul class="overlays">${report.overlays.map((one) => overlay(one, state, actions))}</ul>` : nothing}
-    ${others(report, state, session)}
-    ${behind(state, report, session, actions)}`;
+    ${report.overlays.length > 0 ? html`<ul class="overlays">${report.overlays.map((one) => overlay(one, state, actions))}</ul>` : nothing}`;
 }
 
 const question = (report: Report, session: Session, measure: string): TemplateResult => html`
@@ -69,10 +69,16 @@ const asksForMore = ({ answer }: Report): boolean =>
 
 const overlay = ({ headline, detail, asks }: Overlay, state: State, actions: Actions): TemplateResult => html`
   <li class="overlay">
-    <h3>${headline}</h3>
-    <p>${detail}</p>
+    <details>
+      <summary><h3>${headline}</h3></summary>
+      <p>${detail}</p>
+    </details>
     ${asks ? asked(asks, state.confirmed, actions) : nothing}
   </li>`;
+
+/** The other measures, and the numbers behind all of them. */
+export const measured = (state: State, report: Report, session: Session, actions: Actions): TemplateResult => html`
+  <div class="measures" aria-busy=${state.wants ? "true" : "false"}>${others(report, state, session)} ${behind(state, report, session, actions)}</div>`;
 
 function others(report: Report, state: State, session: Session): TemplateResult | typeof nothing {
   const rest = report.findings.filter(

@@ -44,12 +44,12 @@ function drawBar(bar: Bar, texts: IntervalTexts): TemplateResult {
   <g class="bar ${bar.chosen ? "chosen" : ""}">
     <line class="reach" x1=${percent(bar.from)} x2=${percent(bar.to)} y1=${bar.y} y2=${bar.y} />
     <line class="core" x1=${percent(bar.coreFrom)} x2=${percent(bar.coreTo)} y1=${bar.y} y2=${bar.y} />
-    <line class="cap" x1=${percent(bar.from)} x2=${percent(bar.from)} y1=${bar.y - 7} y2=${bar.y + 7} />
-    <line class="cap" x1=${percent(bar.to)} x2=${percent(bar.to)} y1=${bar.y - 7} y2=${bar.y + 7} />
+    <line class="cap" x1=${percent(bar.from)} x2=${percent(bar.from)} y1=${bar.y - 11} y2=${bar.y + 11} />
+    <line class="cap" x1=${percent(bar.to)} x2=${percent(bar.to)} y1=${bar.y - 11} y2=${bar.y + 11} />
     <text class="end" x=${percent(bar.from)} dx="-7" y=${bar.y + 5} text-anchor="end">${low}</text>
     <text class="end" x=${percent(bar.to)} dx="7" y=${bar.y + 5} text-anchor="start">${high}</text>
     ${mark(bar.build, percent(bar.at), bar.y)}
-    <text class="value" x=${percent(bar.at)} y=${bar.y - 16} text-anchor="middle">${value}</text>
+    <text class="value" x=${percent(bar.at)} y=${bar.y - 18} text-anchor="middle">${value}</text>
   </g>`;
 }
 

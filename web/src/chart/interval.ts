@@ -54,7 +54,7 @@ export interface IntervalGeometry {
   axisY: number;
 }
 
-const ROW = 64;
+const ROW = 76;
 const TOP = 30;
 const AXIS = 34;
 /** Percent left free at both ends at least, so that figures at the ends stay inside. */

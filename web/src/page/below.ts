@@ -10,7 +10,7 @@ import { secondDoor } from "../second/door.js";
 import { shareDoor } from "../share/door.js";
 import type { Actions } from "../state/actions.js";
 import type { State } from "../state/state.js";
-import { say } from "../text/say.js";
+import { type PlainId, say } from "../text/say.js";
 import { trustPart } from "../trust/part.js";
 import { weatherDoor } from "../weather/door.js";
 
@@ -21,11 +21,21 @@ export const below = (
   session: Session,
   actions: Actions,
 ): TemplateResult => html`
-  ${report.trust.length > 0 ? part("trust", say("trust-title"), trustPart(state, report, session, actions)) : nothing}
-  ${session.builds.length > 1 ? luckDoor(session, question, state.measures, actions) : nothing}
-  ${landingDoor(session, report.asked, question)}
-  ${causeDoor(session, report.asked)}
-  ${potentialDoor(session, report.asked)}
-  ${secondDoor(session, report.asked, question, state.measures)}
-  ${weatherDoor(session, report.asked, question, actions)}
-  ${shareDoor(session, question, state.measures, actions)}`;
+  ${report.trust.length > 0 ? html`<div class="trusted">${part("trust", say("trust-title"), trustPart(state, report, session, actions))}</div>` : nothing}
+  <div class="rooms">
+    ${group("group-how-sure", [
+      session.builds.length > 1 ? luckDoor(session, question, state.measures, actions) : nothing,
+      landingDoor(session, report.asked, question),
+    ])}
+    ${group("group-why", [causeDoor(session, report.asked), secondDoor(session, report.asked, question, state.measures)])}
+    ${group("group-what-if", [potentialDoor(session, report.asked), weatherDoor(session, report.asked, question, actions)])}
+    <div class="group">${shareDoor(session, question, state.measures, actions)}</div>
+  </div>`;
+
+type Room = TemplateResult | typeof nothing;
+
+/** Rooms that answer one question of the golfer's, under that question. */
+const group = (title: PlainId, rooms: readonly Room[]): Room =>
+  rooms.every((room) => room === nothing)
+    ? nothing
+    : html`<div class="group"><p class="quiet">${say(title)}</p>${rooms}</div>`;

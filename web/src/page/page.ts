@@ -45,11 +45,11 @@ export class StraightAnswerPage extends LightElement {
   #rest: Promise<void> | null = null;
   /** Whether what the page's address holds is still on its way. */
   #isFetching = false;
-  /** Where to go once the answer stands: an example opened by its address shows the answer first. */
-  #goTo: "answer" | "shots" | "sent" | null = null;
+  /** Where to go once something is read. */
+  #goTo: "answer" | "sent" | null = null;
   /** Makes a text of what came by a link: after its answer, or before anything else is read. */
   #writeOut = async (): Promise<void> => undefined;
-  readonly #watch = watchingWith((place) => this.#dispatch({ type: "answer_is", place }));
+  readonly #watch = watchingWith((is) => this.#dispatch({ type: "answer_in_view", is }));
 
   readonly #actions: Actions = {
     drawAgain: () => this.requestUpdate(),
@@ -57,7 +57,7 @@ export class StraightAnswerPage extends LightElement {
     pasteFromClipboard: (adding) => void this.#pasteFromClipboard(adding),
     giveText: (text, adding) => this.#giveText(text, adding),
     giveFiles: (files, adding) => void this.#giveFiles(files, adding),
-    openExample: (example) => void this.#openExample(example, "shots"),
+    openExample: (example) => void this.#openExample(example),
     enter: (entry) => this.#enter({ type: "entry", entry }),
     leave: (draft) => this.#enter({ type: "entry_left", draft }),
     entered: (text, at) => this.#entered(text, at),
@@ -116,12 +116,8 @@ export class StraightAnswerPage extends LightElement {
     if (this.#state.report) this.#rest ??= this.#drawTheRest();
     document.body.classList.toggle("with-shots", this.#state.read !== null);
     this.#watch(this.querySelector("#answer-headline"));
-    // What was read is gone to as soon as it stands: what moves under a finger later is touched by mistake.
-    if (
-      this.#goTo &&
-      this.#state.read &&
-      (!this.#state.wants || (this.#goTo === "shots" && this.#state.wants !== "read"))
-    ) {
+    // As soon as it is read, before it is answered: what moves under a finger later is touched by mistake.
+    if (this.#goTo && this.#state.read && this.#state.wants !== "read") {
       const id = this.#goTo;
       this.#goTo = null;
       this.#show(id);
@@ -201,7 +197,7 @@ export class StraightAnswerPage extends LightElement {
       this.#dispatch({ type: "file_refused", refusal });
       return;
     }
-    this.#goTo ??= "shots";
+    this.#goTo ??= "answer";
     if (adding && this.#state.given.length > 0) this.#dispatch({ type: "texts_added", texts });
     else this.#dispatch({ type: "texts_given", texts, opening });
   }
@@ -235,7 +231,7 @@ export class StraightAnswerPage extends LightElement {
   }
 
   #entered(text: NewText, at: number | null): void {
-    this.#goTo ??= "shots";
+    this.#goTo ??= "answer";
     if (at === null) this.#give([text], true);
     else this.#dispatch({ type: "text_replaced", at, text });
   }
@@ -261,10 +257,10 @@ export class StraightAnswerPage extends LightElement {
     }
   }
 
-  async #openExample(example: Example, goTo: "answer" | "shots"): Promise<void> {
+  async #openExample(example: Example): Promise<void> {
     try {
       const text = await example.text();
-      this.#goTo = goTo;
+      this.#goTo = "answer";
       const source = {
         kind: "example",
         name: say("example-name", { title: say(`example-${example.id}`) }),
@@ -288,7 +284,7 @@ export class StraightAnswerPage extends LightElement {
     this.#isFetching = this.#state.given.length === 0;
     document.body.classList.toggle("from-address", this.#isFetching);
     this.requestUpdate();
-    await (example ? this.#openExample(example, "answer") : this.#openLink(location.hash));
+    await (example ? this.#openExample(example) : this.#openLink(location.hash));
     this.#isFetching = false;
     this.requestUpdate();
   }
@@ -330,7 +326,8 @@ export class StraightAnswerPage extends LightElement {
     document.addEventListener("dragover", (event) => event.preventDefault());
     document.addEventListener("drop", (event) => this.#dropped(event));
     window.addEventListener("beforeprint", () => {
-      for (const row of this.querySelectorAll<HTMLDetailsElement>("details.numbers, details.trust")) openNow(row);
+      for (const row of this.querySelectorAll<HTMLDetailsElement>("details.numbers, details.trust, .overlay details"))
+        openNow(row);
     });
   }
 

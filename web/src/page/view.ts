@@ -1,6 +1,6 @@
 /** The page as a whole: which parts there are in which state. */
 import { html, nothing, type TemplateResult } from "lit";
-import { answer } from "../answer/answer.js";
+import { answer, measured } from "../answer/answer.js";
 import { entry } from "../entry/entry.js";
 import { later } from "../pieces/later.js";
 import { part } from "../pieces/pieces.js";
@@ -9,7 +9,7 @@ import { read } from "../shots/read.js";
 import { give } from "../start/give.js";
 import type { Actions } from "../state/actions.js";
 import { namesTooMany } from "../state/doubts.js";
-import type { Entry, State } from "../state/state.js";
+import { type Entry, hasUnseenAnswer, type State } from "../state/state.js";
 import { say } from "../text/say.js";
 import { withTexts } from "../text/spoken.js";
 
@@ -33,16 +33,16 @@ export function page(state: State, actions: Actions, whole: boolean): TemplateRe
   return html`
     ${state.sent ? sent(actions.drawAgain, state, state.sent, session, actions) : nothing}
     <div class="parts">
-      <div class="said">
-        ${state.entry ? entered(state, state.entry, actions) : read(state, session, actions)}
-        ${comparable && state.question ? counts(state, session, state.question, actions) : nothing}
-      </div>
       <div class="told">
+        ${state.entry ? entered(state, state.entry, actions) : nothing}
         ${answer(state, session, actions)}
-        ${whole && state.report && state.question ? below(actions.drawAgain, state, state.report, state.question, session, actions) : nothing}
+        ${comparable && state.question ? counts(state, session, state.question, actions) : nothing}
+        ${state.entry ? nothing : read(state, session, actions)}
+        ${state.report ? measured(state, state.report, session, actions) : nothing}
       </div>
+      ${whole && state.report && state.question ? below(actions.drawAgain, state, state.report, state.question, session, actions) : nothing}
     </div>
-    ${state.report && !state.entry && state.answerIs === "below" ? html`<a class="see-answer" href="#answer">${say("see-answer")}</a>` : nothing}
+    ${hasUnseenAnswer(state) ? html`<a class="see-answer" href="#answer">${say("see-answer")}</a>` : nothing}
     ${announcement(state)}`;
 }
 

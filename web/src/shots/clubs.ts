@@ -24,7 +24,7 @@ export function clubs(session: Session, actions: Actions): TemplateResult {
     </ul>`;
 }
 
-function countText({ shots, averagesOf, averagesOnly }: ReturnType<typeof buildCounts>[number]): string {
+export function countText({ shots, averagesOf, averagesOnly }: ReturnType<typeof buildCounts>[number]): string {
   if (!averagesOnly) return say("n-shots", { count: shots });
   return averagesOf === null ? say("averages-only") : say("averages-of", { count: averagesOf });
 }

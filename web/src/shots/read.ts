@@ -1,17 +1,18 @@
 /** Part 1 once something is read: clubs, counts, columns and units as understood; every guess is a choice. */
 import { html, nothing, type TemplateResult } from "lit";
-import type { ColumnReading, Hints, Order, ReadResult, Role, Session } from "../core/engine.js";
+import type { ColumnReading, Hints, ReadResult, Role, Session } from "../core/engine.js";
 import {
+  buildCounts,
   distinctColumns,
   measureView,
-  orderName,
   roleKey,
   roleName,
   rolesFor,
   saysTheSame,
   unitName,
 } from "../format/values.js";
-import { choice, foreign, part } from "../pieces/pieces.js";
+import { opensFor } from "../pieces/opens-for.js";
+import { build, choice, foreign } from "../pieces/pieces.js";
 import { trouble } from "../pieces/trouble.js";
 import { whenOpen } from "../pieces/when-open.js";
 import { add } from "../start/add.js";
@@ -19,35 +20,80 @@ import type { Actions } from "../state/actions.js";
 import { namesTooMany } from "../state/doubts.js";
 import { shotCount } from "../state/shots.js";
 import type { State } from "../state/state.js";
-import type { Given } from "../state/texts.js";
+import { type Given, unnamed } from "../state/texts.js";
 import { say } from "../text/say.js";
-import { clubs, whose } from "./clubs.js";
+import { clubs, countText, whose } from "./clubs.js";
 import { notices, problems } from "./problems.js";
 import { source } from "./source.js";
 
-const ORDERS: readonly Order[] = ["interleaved", "blocked", "unknown"];
+/** Up to this many clubs are named with their counts in the row's line. */
+const NAMED = 4;
 
-export const read = (state: State, session: Session, actions: Actions): TemplateResult => {
+export function read(state: State, session: Session, actions: Actions): TemplateResult {
+  const [title, doubts] = [state.sent ? say("their-shots") : say("your-shots"), toLookAt(state.given)];
+  return html`
+    <section class="part" id="shots" aria-labelledby="shots-title">
+      <details class="read" ${opensFor(needsTheGolfer(state, session))}>
+        <summary>
+          <hgroup>
+            <h2 id="shots-title" tabindex="-1">${title}</h2>
+            <p>${inShort(session)}</p>
+            ${doubts === "" ? nothing : html`<p class="alert">${doubts}</p>`}
+          </hgroup>
+        </summary>
+        ${whenOpen(() => opened(state, session, actions))}
+      </details>
+    </section>`;
+}
+
+/** Whether nothing can be answered before something is said or added here. */
+const needsTheGolfer = (state: State, session: Session): boolean =>
+  state.given.some((one) => unnamed(one) !== null) ||
+  (session.builds.length < 2 && !state.wants) ||
+  state.notAdded !== null ||
+  (state.report !== null && state.trouble !== null);
+
+function inShort(session: Session): unknown {
+  const counts = buildCounts(session);
+  if (session.builds.length > NAMED) {
+    const clubs = say("n-clubs", { count: session.builds.length });
+    return say("read-in-short", { clubs, shots: say("n-shots", { count: shotCount(session) }) });
+  }
+  return session.builds.map(({ name }, index) => {
+    const count = counts[index];
+    return html`<span class="read-club">${build(index, name)} <span class="count">${count ? countText(count) : nothing}</span></span>`;
+  });
+}
+
+/** What is worth a look in what was read: rows not understood, columns that were guessed. */
+function toLookAt(given: readonly Given[]): string {
+  const shown = given.flatMap(({ shown }) => (shown ? [shown] : []));
+  const rows = shown.reduce((sum, { reading }) => sum + reading.rows.problems, 0);
+  const columns = shown.flatMap(({ reading }) => distinctColumns(reading.columns)).filter(({ sure }) => !sure).length;
+  return [
+    rows > 0 ? say("not-understood", { count: rows }) : "",
+    columns > 0 ? say("columns-to-check", { count: columns }) : "",
+    rows === 0 && shown.some(({ problems }) => problems.length > 0) ? say("look-at-this") : "",
+  ]
+    .filter(Boolean)
+    .join(" · ");
+}
+
+const opened = (state: State, session: Session, actions: Actions): TemplateResult => {
   const several = state.given.length > 1;
-  return part(
-    "shots",
-    state.sent ? say("their-shots") : say("your-shots"),
-    html`
-      <div class="card" aria-busy=${state.wants === "read" ? "true" : "false"}>
-        ${state.report ? trouble(state.trouble) : nothing}
-        ${namesTooMany(state.given) ? nothing : clubs(session, actions)}
-        ${state.given.map((one) => whose(one, several, session, actions))}
-        ${session.builds.length > 1 && shotCount(session) > 0 ? order(session, actions) : nothing}
-        ${state.given.map((one, at) => (several ? oneOfSeveral(state, one, at, session, actions) : text(state, one, at, session, actions)))}
-        ${add(state, session.builds.length, actions)}
-        ${undo(state, actions)}
-        <div class="buttons">
-          ${state.given.map((one, at) => (several ? nothing : openAgain(one, at, actions)))}
-          <button type="button" @click=${actions.startAgain}>${say("start-again")}</button>
-        </div>
+  return html`
+    <div class="card" aria-busy=${state.wants === "read" ? "true" : "false"}>
+      ${state.report ? trouble(state.trouble) : nothing}
+      ${namesTooMany(state.given) ? nothing : clubs(session, actions)}
+      ${state.given.map((one) => whose(one, several, session, actions))}
+      ${state.given.map((one, at) => (several ? oneOfSeveral(state, one, at, session, actions) : text(state, one, at, session, actions)))}
+      ${add(state, session.builds.length, actions)}
+      ${undo(state, actions)}
+      <div class="buttons">
+        ${state.given.map((one, at) => (several ? nothing : openAgain(one, at, actions)))}
+        <button type="button" @click=${actions.startAgain}>${say("start-again")}</button>
       </div>
-    `,
-  );
+    </div>`;
 };
 
 const undo = ({ past }: State, actions: Actions): TemplateResult | typeof nothing =>
@@ -110,17 +156,6 @@ function text(
     ${notices(result.notices.filter(({ kind }) => kind !== "build_assumed"))}
     ${source(given.source, result, own)}`;
 }
-
-const order = (session: Session, actions: Actions): TemplateResult => html`
-  <label class="row">
-    <span>${say("were-hit")}</span>
-    ${choice(
-      say("were-hit-how"),
-      ORDERS.map((value) => ({ value, label: orderName(value) })),
-      session.order,
-      (value) => actions.hint({ order: value as Order }),
-    )}
-  </label>`;
 
 /** In a table with one column for each club nothing but the golfer says what its numbers are. */
 const singleMeasure = (state: State, now: string, actions: Actions): TemplateResult => html`

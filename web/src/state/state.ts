@@ -37,8 +37,6 @@ import {
 
 export type { Source };
 
-export type AnswerPlace = "above" | "in view" | "below";
-
 /** The margin under which an answer was first seen, and what it was an answer to. */
 interface Seen {
   measure: string;
@@ -93,8 +91,10 @@ export interface State {
   wants: "read" | "check" | null;
   /** Grows with every wish; outcomes of older turns are dropped. */
   turn: number;
-  /** Where the answer is, seen from the screen. */
-  answerIs: AnswerPlace;
+  /** Whether the answer's sentence is on the screen. */
+  answerInView: boolean;
+  /** The last sentence that was. */
+  lastInView: string | null;
   /** What was said by hand of single shots, by their place: why one is left out, or null that it counts. */
   setAside: SetAside;
   /** Shots that were asked about and said to be right. */
@@ -129,7 +129,7 @@ export type Message =
   | { type: "answered"; turn: number; report: Report }
   | { type: "refused"; turn: number; refusal: Refusal }
   | { type: "file_refused"; refusal: Refusal }
-  | { type: "answer_is"; place: AnswerPlace }
+  | { type: "answer_in_view"; is: boolean }
   | { type: "started_again" };
 
 /** How many steps can be taken back. */
@@ -153,7 +153,8 @@ export const start: State = {
   notAdded: null,
   wants: null,
   turn: 0,
-  answerIs: "below",
+  answerInView: false,
+  lastInView: null,
   setAside: {},
   confirmed: [],
   shotsShown: SHOTS_AT_ONCE,
@@ -235,8 +236,8 @@ function step(state: State, message: Message): State {
       return message.turn === state.turn ? { ...state, report: null, trouble: message.refusal, wants: null } : state;
     case "file_refused":
       return { ...state, trouble: message.refusal };
-    case "answer_is":
-      return { ...state, answerIs: message.place };
+    case "answer_in_view":
+      return { ...state, answerInView: message.is };
     case "started_again":
       return { ...start, measures: state.measures, turn: state.turn + 1 };
   }
@@ -378,7 +379,14 @@ function isOf(seen: Seen | null, asked: Pick<Question, "measure" | "goal">): see
 }
 
 function noteWhatWasSeen(state: State): State {
-  const asked = state.report?.asked;
-  if (state.answerIs !== "in view" || state.wants || !asked || isOf(state.seen, asked)) return state;
-  return { ...state, seen: { measure: asked.measure, spread: isSpread(asked), margin: asked.margin } };
+  const { report } = state;
+  if (!state.answerInView || state.wants || !report) return state;
+  const { asked, answer } = report;
+  const inView = { ...state, lastInView: answer.words.headline };
+  if (isOf(state.seen, asked)) return inView;
+  return { ...inView, seen: { measure: asked.measure, spread: isSpread(asked), margin: asked.margin } };
 }
+
+/** Whether the answer has changed while it was out of sight. */
+export const hasUnseenAnswer = ({ report, entry, answerInView, lastInView }: State): boolean =>
+  report !== null && entry === null && !answerInView && report.answer.words.headline !== lastInView;

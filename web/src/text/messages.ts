@@ -380,6 +380,7 @@ export interface Messages {
   "stopped-remedy": { why: string | number };
   "n-shots": { count: number };
   "n-characters": { count: number };
+  "n-clubs": { count: number };
   "n-rounds": { count: number };
   "n-rows": { count: number };
   "n-more": { count: string | number };
@@ -497,6 +498,8 @@ export interface Messages {
   "numbers-are-what": null;
   "columns": { read: string | number };
   "columns-unused": { count: number };
+  "columns-to-check": { count: number };
+  "read-in-short": { clubs: string | number; shots: string | number };
   "columns-help": null;
   "column-with-unit": { name: string | number; unit: string | number };
   "club-unnamed": { number: string | number };
@@ -572,6 +575,17 @@ export interface Messages {
   "add-these": null;
   "add-file": null;
   "counts-title": null;
+  "fact-margin": { margin: string | number };
+  "fact-no-margin": null;
+  "fact-order-interleaved": null;
+  "fact-order-blocked": null;
+  "fact-order-unknown": null;
+  "fact-stopping-fixed": null;
+  "fact-stopping-not_fixed": null;
+  "fact-stopping-unknown": null;
+  "fact-planned": { count: number };
+  "fact-yours": null;
+  "fact-theirs": null;
   "which-yours": null;
   "which-theirs": null;
   "whichever": null;
@@ -596,6 +610,14 @@ export interface Messages {
   "rounds-planned": null;
   "looked-after": null;
   "answer-title": null;
+  "standing-matters": null;
+  "standing-may-matter": null;
+  "standing-too-small": null;
+  "standing-different": null;
+  "standing-same": null;
+  "standing-cannot-tell": null;
+  "standing-depends": null;
+  "standing-cannot-answer": null;
   "answer-against": null;
   "caution": null;
   "asks-was-fixed": null;
@@ -622,6 +644,9 @@ export interface Messages {
   "picture-alternative-zone": { what: string | number; each: string | number; margin: string | number };
   "picture-scatter-of": { measure: string | number };
   "picture-each": { candidate: string | number; baseline: string | number; value: string | number; low: string | number; high: string | number; level: string | number };
+  "group-how-sure": null;
+  "group-why": null;
+  "group-what-if": null;
   "door-luck": null;
   "door-luck-line": null;
   "door-landing": null;
@@ -694,7 +719,6 @@ export interface Messages {
   "sent-back": null;
   "sent-holds": { what: string | number; clubs: string | number; columns: string | number };
   "n-averages": { count: number };
-  "n-clubs": { count: number };
   "n-measures": { count: number };
   "sent-none-out": null;
   "sent-out": { count: number };

@@ -43,6 +43,10 @@ n-characters = { $count } { $count ->
     [one] character
    *[other] characters
   }
+n-clubs = { $count } { $count ->
+    [one] club
+   *[other] clubs
+  }
 n-rounds = { $count } { $count ->
     [one] lap
    *[other] laps
@@ -187,6 +191,11 @@ columns-unused = { $count ->
     [one] { $count } not used
    *[other] { $count } not used
 }
+columns-to-check = { $count } { $count ->
+    [one] column
+   *[other] columns
+  } to check
+read-in-short = { $clubs }, { $shots }
 columns-help = Tap one to correct it.
 column-with-unit = { $name } ({ $unit })
 club-unnamed = Club { $number }
@@ -286,6 +295,17 @@ add-file = Add a file
 ## What counts
 
 counts-title = What counts
+fact-margin = { $margin } matter
+fact-no-margin = Nothing said to matter
+fact-order-interleaved = Hit in turn
+fact-order-blocked = One club after the other
+fact-order-unknown = Order not known
+fact-stopping-fixed = Number of shots fixed before
+fact-stopping-not_fixed = Number of shots not fixed
+fact-stopping-unknown = Number of shots fixed? Not said
+fact-planned = Planned: { n-rounds }
+fact-yours = Yours:
+fact-theirs = The sender’s:
 which-yours = Which club is yours?
 which-theirs = Which club is the sender’s own?
 whichever = Whichever leads
@@ -313,6 +333,14 @@ looked-after = Looked at after lap
 ## The answer
 
 answer-title = The answer
+standing-matters = Different, and it matters
+standing-may-matter = Different; whether it matters is open
+standing-too-small = Different, too little to matter
+standing-different = Different
+standing-same = The same
+standing-cannot-tell = Cannot tell
+standing-depends = It depends
+standing-cannot-answer = Cannot answer
 answer-against = against
 caution = Before you hit more balls: warm up, rest between sets, stop if anything hurts, and mind who stands near or down the range.
 asks-was-fixed = It was fixed
@@ -342,6 +370,9 @@ picture-each = { $candidate } against { $baseline }: { $value } in these shots; 
 
 ## The closed parts below the answer
 
+group-how-sure = How sure?
+group-why = Why?
+group-what-if = What if?
 door-luck = How far luck reaches
 door-luck-line = What two identical clubs would show in such a session
 door-landing = Where they land

@@ -11,10 +11,6 @@ n-averages = { $count } { $count ->
     [one] average
    *[other] averages
   }
-n-clubs = { $count } { $count ->
-    [one] club
-   *[other] clubs
-  }
 n-measures = { $count ->
     [one] one measure
    *[other] { $count } measures

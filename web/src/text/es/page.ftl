@@ -42,6 +42,10 @@ n-characters = { $count } { $count ->
     [one] carácter
    *[other] caracteres
   }
+n-clubs = { $count } { $count ->
+    [one] palo
+   *[other] palos
+  }
 n-rounds = { $count } { $count ->
     [one] ciclo
    *[other] ciclos
@@ -186,6 +190,11 @@ columns-unused = { $count ->
     [one] { $count } sin usar
    *[other] { $count } sin usar
 }
+columns-to-check = { $count } { $count ->
+    [one] columna
+   *[other] columnas
+  } por comprobar
+read-in-short = { $clubs }, { $shots }
 columns-help = Toca una para corregirla.
 column-with-unit = { $name } ({ $unit })
 club-unnamed = Palo { $number }
@@ -285,6 +294,17 @@ add-file = Añadir un archivo
 ## Lo que cuenta
 
 counts-title = Lo que cuenta
+fact-margin = { $margin } ya importan
+fact-no-margin = No se dijo qué importa
+fact-order-interleaved = Palos alternados
+fact-order-blocked = Un palo después del otro
+fact-order-unknown = Orden desconocido
+fact-stopping-fixed = Número de golpes fijado antes
+fact-stopping-not_fixed = Número de golpes sin fijar
+fact-stopping-unknown = ¿Número de golpes fijado? No se dijo
+fact-planned = Planeado: { n-rounds }
+fact-yours = El tuyo:
+fact-theirs = El de quien lo envió:
 which-yours = ¿Qué palo es el tuyo?
 which-theirs = ¿Qué palo es el de quien lo envió?
 whichever = El que vaya delante
@@ -312,6 +332,14 @@ looked-after = Consulta tras el ciclo
 ## La respuesta
 
 answer-title = La respuesta
+standing-matters = Diferentes, y eso importa
+standing-may-matter = Diferentes; si importa sigue abierto
+standing-too-small = Diferentes, demasiado poco para importar
+standing-different = Diferentes
+standing-same = Iguales
+standing-cannot-tell = No se puede saber
+standing-depends = Depende
+standing-cannot-answer = Sin respuesta
 answer-against = frente a
 caution = Antes de pegar más bolas: calienta, descansa entre tandas, para si algo te duele y mira que no haya nadie cerca ni delante.
 asks-was-fixed = Estaba fijado
@@ -341,6 +369,9 @@ picture-each = { $candidate } frente a { $baseline }: { $value } en estos golpes
 
 ## Las partes cerradas bajo la respuesta
 
+group-how-sure = ¿Hasta qué punto?
+group-why = ¿Por qué?
+group-what-if = ¿Y si…?
 door-luck = Hasta dónde llega el azar
 door-luck-line = Qué mostrarían dos palos idénticos en una sesión así
 door-landing = Dónde caen

@@ -11,10 +11,6 @@ n-averages = { $count } { $count ->
     [one] promedio
    *[other] promedios
   }
-n-clubs = { $count } { $count ->
-    [one] palo
-   *[other] palos
-  }
 n-measures = { $count ->
     [one] una medida
    *[other] { $count } medidas
