@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { open } from "./harness.mjs";
-import { answer, faults, overflows, type } from "./steps.mjs";
+import { answer, faults, openFact, overflows, type } from "./steps.mjs";
 
 const states = {
   empty: async () => {},
@@ -16,6 +16,7 @@ const states = {
   },
   "planned laps": async (page) => {
     await example(page, "fair");
+    await openFact(page, "stopping");
     await page.getByText("In planned laps").click();
     await answer(page);
   },
@@ -92,19 +93,22 @@ test("the keyboard alone gets from the empty page to a changed answer", async ()
   const first = await answer(page);
   assert.equal(
     await page.evaluate(() => document.activeElement?.id),
-    "shots-title",
-    "the keyboard stands at what was read",
+    "answer-title",
+    "the keyboard stands at the answer",
   );
+  await tabTo("#fact-whose > summary");
+  await page.keyboard.press("Enter");
   await tabTo("input[name=baseline]");
   await page.keyboard.press("ArrowRight");
   await page.waitForFunction(
     (old) => document.querySelector(".asked")?.innerText.match(/Mine\s+against\s+New/) && old,
     true,
   );
+  await tabTo("#fact-margin > summary");
+  await page.keyboard.press("Enter");
   await tabTo("#margin");
   await page.keyboard.press("ControlOrMeta+a");
   await page.keyboard.type("9");
-  await page.keyboard.press("Tab");
   await tabTo(".numbers summary");
   await page.keyboard.press("Enter");
   await page.locator(".numbers table").first().waitFor();

@@ -4,7 +4,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { fileURLToPath } from "node:url";
 import { assertQuiet, open } from "./harness.mjs";
-import { answer, answerAfter, demo, faults, overflows, paste, type } from "./steps.mjs";
+import { answer, answerAfter, demo, faults, openFact, openShots, overflows, paste, type } from "./steps.mjs";
 
 const touch = { hasTouch: true, isMobile: true };
 const workbook = (name) => fileURLToPath(new URL(`../workbooks/${name}`, import.meta.url));
@@ -13,7 +13,10 @@ const file = (name, text) => ({ name, mimeType: "text/csv", buffer: Buffer.from(
 const MINE = "Carry (yd),Offline\n240,3\n244,-5\n238,2\n247,9\n241,-1\n243,0\n";
 const NEW = "Offline (yd);Carry (m)\n3;240,5\n-5;243\n2;238,5\n9;246\n-1;241\n0;242\n";
 
-const builds = (page) => page.locator(".builds li").allInnerTexts();
+async function builds(page) {
+  await openShots(page);
+  return page.locator(".builds li").allInnerTexts();
+}
 
 test("a paste from a spreadsheet, its unit corrected, and the answer follows", async () => {
   const { page, context, watched } = await open("", touch);
@@ -22,6 +25,7 @@ test("a paste from a spreadsheet, its unit corrected, and the answer follows", a
     "Club\tCarry\nMine\t210\nMine\t214\nMine\t208\nMine\t212\nNew\t216\nNew\t219\nNew\t213\nNew\t217\n",
   );
   const before = await answer(page);
+  await openShots(page);
   await page.getByText("Columns: Club, Carry").click();
   const after = await answerAfter(page, () => page.getByLabel("Unit of “Carry”").selectOption("m"));
   assert.notEqual(after.everything, before.everything);
@@ -40,6 +44,7 @@ test("a file for the second club: whose shots they are is asked, and measures co
   assert.equal((await answer(page)).kind, "cannot_answer");
 
   await page.locator(".more input[type=file]").setInputFiles(file("new one.csv", NEW));
+  await openShots(page);
   const asked = page.getByLabel("Which club hit the shots in new one.csv?");
   await asked.waitFor();
   const first = await answer(page);
@@ -55,6 +60,7 @@ test("a file for the second club: whose shots they are is asked, and measures co
     ["Own driver 6 shots Rename", "Driver B 6 shots Rename"],
   );
 
+  await openFact(page, "order");
   const inTurn = await answerAfter(page, () => page.getByLabel("How the clubs were hit").selectOption("interleaved"));
   assert.notEqual(inTurn.everything, named.everything);
   assert.equal(await overflows(page), false);
@@ -66,6 +72,7 @@ test("rows without a club are given to one with a tap", async () => {
   const { page, context } = await open("", touch);
   await type(page, "Club,Carry\nMine,231\nMine,226\n,229\nMine,233\nNew,251\nNew,254\nNew,249\n");
   const problem = page.locator(".problem h3", { hasText: "1\u00a0row not understood" });
+  await openShots(page);
   await problem.waitFor();
   await page.getByLabel("The club of rows without one").selectOption("Mine");
   await problem.waitFor({ state: "detached" });
@@ -100,7 +107,7 @@ test("a file of an old spreadsheet keeps its letters and dashes", async () => {
   await page
     .locator(".give input[type=file]")
     .setInputFiles({ name: "alt.csv", mimeType: "text/csv", buffer: windows });
-  await page.locator(".builds li").first().waitFor();
+  await answer(page);
   assert.match((await builds(page)).join(), /Mein – alter[\s\S]*Größer/);
   await context.close();
 });
@@ -112,6 +119,7 @@ test("added shots can go to a club that is there, and every step can be taken ba
   // All of it, with what loads after it.
   await page.locator("#numbers").waitFor();
   const start = await answer(page);
+  await openShots(page);
   await page.locator("details.add summary").click();
   await page.locator("#more").fill("Carry\n250\n255\n249\n");
   await page.getByRole("button", { name: "Add these" }).click();
@@ -120,6 +128,7 @@ test("added shots can go to a club that is there, and every step can be taken ba
   await page.locator(".whose").getByRole("button", { name: "Driver B" }).click();
   await page.locator(".whose").waitFor({ state: "detached" });
   await page.locator(".builds .count").getByText("33\u00a0shots").waitFor();
+  await openShots(page);
   await page.getByRole("button", { name: /^Undo/ }).click();
   await page.locator(".whose").waitFor();
   const back = await answerAfter(page, () => page.getByRole("button", { name: "Undo: added shots" }).click());
@@ -132,6 +141,7 @@ test("what holds no shots is not added, and is not lost", async () => {
   const { page, context } = await open();
   await paste(page, await demo("fair-same"));
   const before = await answer(page);
+  await openShots(page);
   await page.locator("details.add summary").click();
   await page.locator("#more").fill("nothing here to read");
   await page.getByRole("button", { name: "Add these" }).click();
@@ -145,6 +155,7 @@ test("a club is renamed with a tap and a word, and the answer speaks of it", asy
   const { page, context } = await open("", touch);
   await paste(page, await demo("fair-12-yards"));
   await answer(page);
+  await openShots(page);
   await page.getByLabel("Rename Driver B", { exact: true }).tap();
   await page.waitForFunction(() => document.activeElement?.getAttribute("name") === "name", undefined);
   await page.keyboard.type("<b>Long one</b>");
@@ -162,6 +173,7 @@ test("a shot left out with its reason stays out when another club is added, and 
   await page.locator("details.shot-list summary").click();
   const out = await answerAfter(page, () => page.getByLabel("Whether shot 3 counts").selectOption("mishit"));
   assert.match(out.everything, /left out/i);
+  await openShots(page);
   await page.locator("details.add summary").click();
   await page.locator("#more").fill("Club,Carry\nThird,250\nThird,255\nThird,249\n");
   await answerAfter(page, () => page.getByRole("button", { name: "Add these" }).click());

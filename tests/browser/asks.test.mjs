@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { assertQuiet, open } from "./harness.mjs";
-import { answer, answerAfter, faults, paste } from "./steps.mjs";
+import { answer, answerAfter, faults, openFact, paste } from "./steps.mjs";
 
 /** Invented: one shot was typed with a wrong first digit. */
 const WRONG_DIGIT = [242, 250, 238, 247, 245, 252, 236, 342, 240, 249, 243, 251, 239, 246, 241, 253]
@@ -46,6 +46,7 @@ test("nobody is told that the number was not fixed: it is asked, and a tap says 
   assert.match(everything, /You didn’t say whether the number of shots was fixed/);
   await answerAfter(page, () => page.getByRole("button", { name: "It was not", exact: true }).click());
   assert.equal(await warning(page, "was not fixed before").count(), 1);
+  await openFact(page, "stopping");
   assert.ok(await page.getByLabel("No, it was not", { exact: true }).isChecked());
   assertQuiet(watched);
   await context.close();

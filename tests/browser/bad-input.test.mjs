@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { assertQuiet, open } from "./harness.mjs";
-import { answer, overflows, paste, type } from "./steps.mjs";
+import { answer, openShots, overflows, paste, type } from "./steps.mjs";
 
 const shots = (club, ...carries) => carries.map((carry) => `${club},${carry}`).join("\n");
 
@@ -21,6 +21,7 @@ test("one club is read, and the answer says what is missing", async () => {
   const { kind, headline } = await answer(page);
   assert.equal(kind, "cannot_answer");
   assert.match(headline, /one club/);
+  await openShots(page);
   assert.match(await page.locator("#shots").innerText(), /Mine[\s\S]*4\sshots/);
   await context.close();
 });
@@ -37,6 +38,7 @@ test("no numbers at all: the page says so and keeps the text", async () => {
   const text = "We hit a few with both clubs and the new one felt great";
   await type(page, text);
   assert.equal((await answer(page)).kind, "cannot_answer");
+  await openShots(page);
   assert.match(await page.locator("#shots .problem").innerText(), /\w/);
   await page.getByText("The text and how it was read").click();
   assert.equal(await page.locator(".text-again").inputValue(), text);
@@ -46,6 +48,7 @@ test("no numbers at all: the page says so and keeps the text", async () => {
 test("letters in a number column: the line, the column and what was found, and every other row counts", async () => {
   const { page, context } = await open();
   await type(page, `club,carry\n${shots("Mine", 231, "topped", 226, 240)}\n${shots("New", 238, 229, 244)}`);
+  await openShots(page);
   const problem = await page.locator("#shots .problem").innerText();
   assert.match(problem, /Line 3/);
   assert.match(problem, /carry/i);
@@ -83,6 +86,7 @@ test("10 MB are read without a hang, and the page stays open to a tap meanwhile"
   assert.ok(gap < 400, `the page answered within ${gap} ms while reading`);
   await page.locator("#answer").waitFor({ timeout: 60_000 });
   await answer(page);
+  await openShots(page);
   assert.match(await page.locator("#shots").innerText(), /too long|shots/);
   assertQuiet(watched);
   await context.close();

@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { open } from "./harness.mjs";
-import { answer, paste, type } from "./steps.mjs";
+import { answer, openShots, paste, type } from "./steps.mjs";
 
 const rows = (club, ...values) => values.map((value) => `${club},${value}`).join("\n");
 const TYPED = "Old driver: 248, 252, 239, 255, 247\nNew driver: 256, 249, 261, 258, 252\n";
@@ -33,6 +33,7 @@ test("a carry of 1555 is asked about, stays out, and is told with its line", asy
   await page.locator("article.answer:not(.doubt)[aria-busy=false]").waitFor();
   const { everything } = await answer(page);
   assert.doesNotMatch(everything, /1,?555/);
+  await openShots(page);
   assert.match(await page.locator("#shots").innerText(), /1,?555/);
   await context.close();
 });
@@ -42,6 +43,7 @@ test("sixty clubs are no list: another column is offered, and the page answers w
   const shots = Array.from({ length: 60 }, (_, at) => `T${at},${at % 2 ? "Round" : "Square"} head,${230 + (at % 17)}`);
   await type(page, `Club,Head,Carry\n${shots.join("\n")}`);
   assert.equal((await answer(page)).kind, "doubt");
+  await openShots(page);
   assert.ok((await page.locator("#shots .build").count()) < 20);
   await page.getByRole("button", { name: /Head/ }).click();
   await page.locator("article.answer:not(.doubt)[aria-busy=false]").waitFor();
@@ -81,6 +83,7 @@ test("a web table whose cells reach over rows is read by its markup", async () =
     field.dispatchEvent(new ClipboardEvent("paste", { clipboardData, bubbles: true, cancelable: true }));
   }, markup);
   await answer(page);
+  await openShots(page);
   assert.match(await page.locator("#shots").innerText(), /Mine[\s\S]*3[\s\S]*New[\s\S]*3/);
   await context.close();
 });

@@ -5,7 +5,7 @@ import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { browser, siteUrl } from "./harness.mjs";
 import { serveHost, site } from "./host.mjs";
-import { faults } from "./steps.mjs";
+import { faults, openFact } from "./steps.mjs";
 
 let host;
 let hostUrl;
@@ -74,6 +74,7 @@ test("the answer goes to the host only once the visitor agrees, and only from th
   await heard(page, "by-file", "answer").first().waitFor();
   assert.ok((await heard(page, "by-file", "answer").first().innerText()).includes('"kind":"different"'));
   assert.equal(await heard(page, "by-link", "answer").count(), 0);
+  await openFact(inside("by-file"), "compared");
   // Another question, another event; agreement taken back, none.
   await inside("by-file").getByLabel("What to compare").selectOption("spin_rate");
   await page.waitForFunction(

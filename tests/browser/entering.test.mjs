@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { assertQuiet, open } from "./harness.mjs";
-import { answer, answerAfter, faults, overflows } from "./steps.mjs";
+import { answer, answerAfter, faults, openShots, overflows } from "./steps.mjs";
 
 const touch = { hasTouch: true, isMobile: true };
 
@@ -53,6 +53,7 @@ test("nine shots typed on a phone become an answer, and a club's name goes with 
   assert.equal(kind, "different");
   assert.match(headline, /New/);
   assert.match(everything, /Old driver/);
+  await openShots(page);
   const read = await page.locator("#shots").innerText();
   assert.match(read, /5\sshots/);
   assert.match(read, /4\sshots/);
@@ -146,6 +147,7 @@ test("cells copied from a spreadsheet fill the grid, another unit is asked for, 
   await page.getByRole("button", { name: /^Read 6/ }).click();
   const first = await answer(page);
   assert.match(first.everything, /252\syd/, "230 to 233 m are about 252 yd");
+  await openShots(page);
   await page.getByRole("button", { name: "Back to typing" }).click();
   await page.locator(".entry .segment", { hasText: "New" }).click();
   await typeRows(page, [["231", "0"]], 3);
@@ -215,6 +217,7 @@ test("averages from a photo: counts, averages, one scatter; the answer follows, 
   const all = await answer(page);
   assert.equal(all.kind, "different");
   assert.match(all.headline, /New/);
+  await openShots(page);
   assert.match(await page.locator("#shots").innerText(), /averages of 14\sshots/);
   await page.getByRole("button", { name: "Change the averages" }).click();
   await page.getByLabel("Which shots the averages of New stand for").selectOption("good");

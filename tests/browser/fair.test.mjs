@@ -16,7 +16,7 @@ import {
   whose,
 } from "./fair-steps.mjs";
 import { assertQuiet, open, siteUrl } from "./harness.mjs";
-import { answer, faults, overflows } from "./steps.mjs";
+import { answer, faults, openFact, openShots, overflows } from "./steps.mjs";
 
 test("plan, log, lose the page between shots, lose the network, finish, read the answer and save it", async () => {
   const { page, context, watched } = await openFair();
@@ -67,6 +67,7 @@ test("plan, log, lose the page between shots, lose the network, finish, read the
   const said = await answer(again);
   assert.equal(said.kind, "different");
   assert.match(said.headline, /New driver carries farther/);
+  await openShots(again);
   assert.match(await again.locator("#shots").innerText(), /12\sshots|6\sshots/);
   assert.match(await again.locator(".fair-felt").innerText(), /New driver felt longer, and the shots show it/);
 
@@ -117,6 +118,7 @@ test("the answer is covered; looking early is written down and makes it stricter
   await page.locator("#numbers > summary").click();
   await page.locator("#numbers table").first().waitFor();
   assert.match(await page.locator("#answer").textContent(), /99\s?%/, "the level of the last answer");
+  await openFact(page, "stopping");
   assert.equal(await page.locator("input[name=stopping][value=not_fixed]").isChecked(), true);
   assert.match(await page.locator(".fair-after").innerText(), /from 24 of 24 shots/);
   assert.equal(

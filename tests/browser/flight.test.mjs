@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { assertQuiet, open, phone, siteUrl } from "./harness.mjs";
-import { answer, faults, overflows, type } from "./steps.mjs";
+import { answer, faults, openFact, openShots, overflows, type } from "./steps.mjs";
 
 const desk = { width: 1280, height: 900 };
 const PARTS = ["landing", "cause", "potential"];
@@ -162,6 +162,7 @@ for (const [screen, viewport] of [
 
 test("another baseline turns the split around", async () => {
   const { page, context } = await openPart("cause");
+  await openFact(page, "whose");
   await page.locator("#counts .segment", { hasText: "Driver B" }).click();
   await page.locator("#cause .said", { hasText: "Own driver carried 13 yd shorter" }).waitFor();
   await context.close();
@@ -253,6 +254,7 @@ test("a column that says what changed is found, answers without typing, and trav
   const { page, context, watched } = await open("", { viewport: phone });
   await type(page, twoBalls());
   await answer(page);
+  await openShots(page);
   await page.locator(".columns-read summary").click();
   assert.equal(await page.getByLabel("What “Ball type” holds").inputValue(), '"second"');
   await page.locator("#change summary").click();
@@ -309,6 +311,7 @@ test("weather told makes carry in standard air one of the measures, in the link 
   await page.keyboard.press("Tab");
   await page.locator("#weather .said", { hasText: "would carry the same" }).waitFor();
   await page.waitForFunction(() => !document.querySelector(".others").innerText.includes("Modeled"));
+  await openShots(page);
   await page.locator(".undo button").click();
   await page.locator(".others", { hasText: "Modeled standard-air carry" }).waitFor();
   await page.waitForFunction(() => document.querySelector("#weather input").value === "");

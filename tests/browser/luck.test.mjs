@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { assertQuiet, open } from "./harness.mjs";
-import { answer, faults, overflows, type } from "./steps.mjs";
+import { answer, faults, openFact, overflows, type } from "./steps.mjs";
 
 /** Opens the page with an example, and the part on it. */
 async function openLuck(example = "twelve", options = {}) {
@@ -101,6 +101,7 @@ test("picked shots reach farther than shots in a row", async () => {
 
 test("another baseline turns it around", async () => {
   const { page, context } = await openLuck();
+  await openFact(page, "whose");
   await page.locator("#counts .segment", { hasText: "Driver B" }).click();
   await page.waitForFunction(() =>
     /say that Own driver carries farther/.test(document.querySelector(".luck-said").textContent),
@@ -120,6 +121,7 @@ test("a club with fewer shots takes the slider back", async () => {
   await page.locator("#luck-shown").focus();
   await page.keyboard.press("End");
   assert.match((await shownAt(page, 12)).said, /runs of 12 .* New carries farther/);
+  await openFact(page, "whose");
   await page.getByLabel("The club to hold against yours").selectOption({ label: "Demo" });
   const four = await shownAt(page, 4);
   assert.match(four.said, /runs of 4 .* Demo carries farther/);

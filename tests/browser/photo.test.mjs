@@ -5,7 +5,7 @@ import { existsSync } from "node:fs";
 import { test } from "node:test";
 import { fileURLToPath } from "node:url";
 import { assertQuiet, open } from "./harness.mjs";
-import { answer, faults, overflows } from "./steps.mjs";
+import { answer, faults, openShots, overflows } from "./steps.mjs";
 
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
 const kept = (name) => here(`../photo/kept/${name}.jpg`);
@@ -59,6 +59,7 @@ test("a photo of two clubs becomes an answer, once each doubt was looked at", { 
   const { kind, everything } = await answer(page);
   assert.notEqual(kind, "");
   assert.match(everything, /yd/);
+  await openShots(page);
   assert.equal(await page.locator(".builds li").count(), 2, "both clubs");
   assertQuiet(watched);
   await context.close();

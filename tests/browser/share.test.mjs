@@ -6,7 +6,7 @@ import { readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { test } from "node:test";
 import { assertQuiet, open, phone, siteUrl } from "./harness.mjs";
-import { answer, answerAfter, demo, faults, overflows, paste } from "./steps.mjs";
+import { answer, answerAfter, demo, faults, openFact, overflows, paste } from "./steps.mjs";
 
 const fromWeb = createRequire(new URL("../../web/package.json", import.meta.url));
 
@@ -30,12 +30,8 @@ test("shared from a phone, opened elsewhere: the same words, and whose settings 
   const { page, context, watched } = await open("", { permissions: ["clipboard-read", "clipboard-write"] });
   await paste(page, await demo("fair-12-yards"));
   await answer(page);
-  const told = await answerAfter(page, () =>
-    page
-      .locator(".option, .segment", { hasText: /fixed before|Yes/ })
-      .first()
-      .click(),
-  );
+  await openFact(page, "stopping");
+  const told = await answerAfter(page, () => page.getByLabel("Yes, it was fixed").click());
   await openShare(page);
   assert.deepEqual(await faults(page), []);
   assert.equal(await overflows(page), false);
@@ -102,6 +98,7 @@ test("a reader's own margin changes the answer and not the link; one press goes 
   const reader = await open(link.slice(siteUrl.length));
   const first = await answer(reader.page);
   const own = await answerAfter(reader.page, async () => {
+    await openFact(reader.page, "margin");
     await reader.page.locator("#margin").fill("25");
     await reader.page.locator("#margin").press("Enter");
     await reader.page.locator("#margin").blur();

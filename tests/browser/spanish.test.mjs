@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { assertQuiet, open } from "./harness.mjs";
-import { answer, demo, faults, openEverything, overflows, paste } from "./steps.mjs";
+import { answer, demo, faults, openEverything, openShots, overflows, paste } from "./steps.mjs";
 
 /** The texts that can be seen, each once; also what fields say before anything is typed, and names that are only heard. */
 const texts = (page) =>
@@ -44,8 +44,12 @@ test("the first screen has no English left", async () => {
 test("one shot and many, decimals with a comma, in words and in tables", async () => {
   const { page, context, watched } = await open("?lang=es");
   await paste(page, "club,carry\nViejo,231.5\nNuevo,226.5\nNuevo,238.5\nNuevo,229.5");
-  await page.locator(".builds").waitFor();
-  assert.deepEqual(await page.locator(".builds .count").allInnerTexts(), ["1\u00a0golpe", "3\u00a0golpes"]);
+  await answer(page);
+  assert.deepEqual(await page.locator("#shots > details > summary .count").allInnerTexts(), [
+    "1\u00a0golpe",
+    "3\u00a0golpes",
+  ]);
+  await openShots(page);
   await page.getByRole("button", { name: "Empezar de nuevo" }).click();
   await paste(page, await demo("fair-12-yards"));
   await answer(page);
@@ -156,6 +160,7 @@ test("a table headed in Spanish is read, its club without a name is asked for, a
     "Palo;Velocidad de bola (km/h);Carry (metros);Desvío\nViejo;231,5;215,5;3 izq\nViejo;230,1;213;x\nNuevo;236;219;8 der\nNuevo;235;218,5;2 izq\n",
   );
   await answer(page);
+  await openShots(page);
   assert.match(
     await page.locator(".columns-read summary").innerText(),
     /Velocidad de bola \(km\/h\), Carry \(m\), Desvío/,

@@ -27,16 +27,22 @@ export async function type(page, text) {
   await page.getByRole("button", { name: "Read these shots" }).click();
 }
 
-/** The answer once it stands: its words, and the kind of decision they put. */
+/** The answer once it stands: its words, those that are folded too, and the kind of decision they put. */
 export async function answer(page) {
   const article = page.locator("article.answer[aria-busy=false]");
   await article.waitFor();
+  await page.evaluate(() => {
+    for (const row of document.querySelectorAll("#answer details")) row.open = true;
+  });
   return {
     headline: await article.locator(".headline").innerText(),
-    everything: await page.locator("#answer").innerText(),
+    everything: await page.evaluate(everything),
     kind: (await article.getAttribute("class")).split(" ").at(-1),
   };
 }
+
+/** The answer and the measures below it, as the page shows them. */
+const everything = () => [...document.querySelectorAll("#answer, .measures")].map((one) => one.innerText).join("\n");
 
 /** The answer after `act` changed it. */
 export async function answerAfter(page, act) {
@@ -44,9 +50,22 @@ export async function answerAfter(page, act) {
   await act();
   await page.waitForFunction((old) => {
     const article = document.querySelector("article.answer[aria-busy=false]");
-    return article && document.querySelector("#answer").innerText !== old;
+    const now = [...document.querySelectorAll("#answer, .measures")].map((one) => one.innerText).join("\n");
+    return article && now !== old;
   }, before);
   return answer(page);
+}
+
+/** Opens the row of what was read. */
+export const openShots = (page) => open(page, "#shots > details");
+
+/** Opens one of the facts that are the settings: compared, margin, order, stopping or whose. */
+export const openFact = (page, which) => open(page, `#fact-${which}`);
+
+async function open(page, row) {
+  const details = page.locator(row);
+  if (!(await details.evaluate(({ open }) => open))) await details.locator(":scope > summary").click();
+  await details.locator(":scope > :not(summary)").first().waitFor();
 }
 
 /** Opens every row that opens, those inside it too, and waits until nothing is loading or being worked out. */

@@ -6,7 +6,7 @@ import { before, test } from "node:test";
 import * as core from "../../web/pkg/straight_answer.js";
 import { hitTo, rounds, savedShots, start, touched } from "./fair-steps.mjs";
 import { assertQuiet, open } from "./harness.mjs";
-import { answer, demo, openEverything, overflows, paste } from "./steps.mjs";
+import { answer, demo, openEverything, openFact, openShots, overflows, paste } from "./steps.mjs";
 
 before(() => {
   core.initSync({
@@ -40,6 +40,7 @@ test("a session goes along into meters and back, and its answer is the same one"
     meters.headline,
     /^Driver B carries farther\. On average 6 to 17\sm more; it starts to matter at 4\.6\sm\.$/,
   );
+  await openFact(page, "margin");
   assert.equal(await page.locator("#margin").inputValue(), "4.6");
   await page.getByRole("link", { name: "Yards" }).click();
   await page.waitForURL((url) => url.search === "");
@@ -66,6 +67,7 @@ test("a link without a margin is the same answer in yards and in meters, where t
       return { decision: report.answer.decision, margin: asked.margin ?? null };
     });
     assert.equal(margin, null, "nothing was put into the question");
+    await openFact(page, "margin");
     assert.equal(await page.locator("#margin").inputValue(), field);
     seen.push({ kind, decision });
     assertQuiet(watched);
@@ -82,9 +84,11 @@ test("what is pasted without a unit is in meters, and a link of it stays so", as
     "club,carry,ball speed\nMine,212,231\nMine,208,228\nMine,215,233\nMine,210,229\nNew,226,240\nNew,222,238\nNew,229,243\nNew,224,239\n",
   );
   const { everything } = await answer(page);
+  await openShots(page);
   assert.match(await page.locator(".columns-read summary").innerText(), /Carry \(m\), Ball speed \(km\/h\)/);
   assert.match(everything, /Mine 211\sm over 4/);
   assert.match(everything, /5\sm/);
+  await openFact(page, "margin");
   await page.locator(".margin button").last().click();
   await page.waitForFunction(() => document.querySelector("#margin").value === "6");
   await page.locator("#share > details > summary").click();
@@ -96,6 +100,7 @@ test("what is pasted without a unit is in meters, and a link of it stays so", as
   const reader = await open(link.slice(link.indexOf("?")));
   const read = await answer(reader.page);
   assert.match(read.everything, /Mine 211\sm over 4/);
+  await openFact(reader.page, "margin");
   assert.equal(await reader.page.locator("#margin").inputValue(), "6");
   assertQuiet(reader.watched);
   await reader.context.close();

@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { fileURLToPath } from "node:url";
-import { answer, answerAfter, demo, overflows } from "../browser/steps.mjs";
+import { answer, answerAfter, demo, openFact, overflows } from "../browser/steps.mjs";
 import { everywhere } from "./drivers.mjs";
 
 everywhere("shots are pasted; another baseline and margin, and the words follow", async (page) => {
@@ -12,9 +12,11 @@ everywhere("shots are pasted; another baseline and margin, and the words follow"
   const first = await answer(page);
   assert.equal(first.kind, "different");
   assert.match(first.headline, /Driver B/);
+  await openFact(page, "whose");
   const turned = await answerAfter(page, () => page.locator(".segment", { hasText: "Driver B" }).click());
   assert.notEqual(turned.headline, first.headline);
   const stricter = await answerAfter(page, async () => {
+    await openFact(page, "margin");
     await page.locator("#margin").fill("40");
     await page.locator("#margin").press("Enter");
   });
@@ -27,6 +29,7 @@ everywhere("shots are pasted; another baseline and margin, and the words follow"
 everywhere("an example opens by its address, and its order is corrected", async (page) => {
   await page.open("#example=floor");
   assert.match((await answer(page)).everything, /not in turn|one after the other/i);
+  await openFact(page, "order");
   await page.getByLabel("How the clubs were hit").selectOption("unknown");
   await page.waitForFunction(() => /hit in turn is not known/.test(document.querySelector("#answer").innerText));
   await page.assertQuiet();

@@ -5,13 +5,13 @@ import { say } from "../text/say.js";
 
 type Standing =
   | "matters"
-  | "may-matter"
-  | "too-small"
+  | "may_matter"
+  | "too_small"
   | "different"
   | "same"
-  | "cannot-tell"
+  | "cannot_tell"
   | "depends"
-  | "cannot-answer";
+  | "cannot_answer";
 
 export function standingOf({ kind, matters, why }: Decision): Standing {
   switch (kind) {
@@ -21,14 +21,14 @@ export function standingOf({ kind, matters, why }: Decision): Standing {
         : matters === "yes"
           ? "matters"
           : matters === "no"
-            ? "too-small"
-            : "may-matter";
+            ? "too_small"
+            : "may_matter";
     case "same":
       return "same";
     case "cannot_tell":
-      return why === "depends_on_left_out" ? "depends" : "cannot-tell";
+      return why === "depends_on_left_out" ? "depends" : "cannot_tell";
     case "cannot_answer":
-      return "cannot-answer";
+      return "cannot_answer";
   }
 }
 
@@ -42,12 +42,12 @@ const QUESTION = "M12.2 12.6a3.9 3.9 0 1 1 5.6 3.5c-1.3.7-1.8 1.4-1.8 2.9M16 22.
 const SHAPES: Record<Standing, readonly [string, string]> = {
   matters: [SQUARE, UNEQUAL],
   different: [SQUARE, UNEQUAL],
-  "may-matter": [SQUARE, UNEQUAL],
-  "too-small": [SQUARE, UNEQUAL],
+  may_matter: [SQUARE, UNEQUAL],
+  too_small: [SQUARE, UNEQUAL],
   same: [CIRCLE, "M9.5 12.5h13M9.5 19.5h13"],
-  "cannot-tell": [DIAMOND, QUESTION],
+  cannot_tell: [DIAMOND, QUESTION],
   depends: [DIAMOND, "M10 13h11l-3-3M22 19h-11l3 3"],
-  "cannot-answer": [CIRCLE, "M10 16h12"],
+  cannot_answer: [CIRCLE, "M10 16h12"],
 };
 
 export const standing = (decision: Decision): TemplateResult => {

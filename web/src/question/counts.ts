@@ -27,17 +27,19 @@ export function counts(state: State, session: Session, question: Question, actio
     <section class="part" id="counts" aria-labelledby="counts-title">
       <h2 id="counts-title" class="visually-hidden" tabindex="-1">${say("counts-title")}</h2>
       <form class="facts" @submit=${(event: Event) => event.preventDefault()}>
-        ${fact(compared(state, question, measure), () => whatIsCompared(state, session, question, actions))}
-        ${fact(matters(state, question, measure), () => margin(state, measure, question, actions))}
-        ${shotCount(session) > 0 ? fact(say(`fact-order-${session.order}`), () => order(session, actions)) : nothing}
-        ${fact(stopped(question), () => stopping(question.stopping, actions))}
-        ${fact(whose(state, session, question), () => html`${baseline(state, session, question, actions)}${session.builds.length > 2 ? candidate(session, question, state.report, actions) : nothing}`)}
+        ${fact("compared", compared(state, question, measure), () => whatIsCompared(state, session, question, actions))}
+        ${fact("margin", matters(state, question, measure), () => margin(state, measure, question, actions))}
+        ${shotCount(session) > 0 ? fact("order", say(`fact-order-${session.order}`), () => order(session, actions)) : nothing}
+        ${fact("stopping", stopped(question), () => stopping(question.stopping, actions))}
+        ${fact("whose", whose(state, session, question), () => html`${baseline(state, session, question, actions)}${session.builds.length > 2 ? candidate(session, question, state.report, actions) : nothing}`)}
       </form>
     </section>`;
 }
 
-const fact = (says: unknown, setting: () => TemplateResult): TemplateResult => html`
-  <details class="fact" name="fact">
+type Fact = "compared" | "margin" | "order" | "stopping" | "whose";
+
+const fact = (id: Fact, says: unknown, setting: () => TemplateResult): TemplateResult => html`
+  <details class="fact" name="fact" id="fact-${id}">
     <summary>${says}</summary>
     ${whenOpen(setting)}
   </details>`;

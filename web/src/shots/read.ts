@@ -31,12 +31,13 @@ const NAMED = 4;
 
 export function read(state: State, session: Session, actions: Actions): TemplateResult {
   const [title, doubts] = [state.sent ? say("their-shots") : say("your-shots"), toLookAt(state.given)];
+  const id = "shots";
   return html`
-    <section class="part" id="shots" aria-labelledby="shots-title">
+    <section class="part" id=${id} aria-labelledby="${id}-title">
       <details class="read" ${opensFor(needsTheGolfer(state, session))}>
         <summary>
           <hgroup>
-            <h2 id="shots-title" tabindex="-1">${title}</h2>
+            <h2 id="${id}-title" tabindex="-1">${title}</h2>
             <p>${inShort(session)}</p>
             ${doubts === "" ? nothing : html`<p class="alert">${doubts}</p>`}
           </hgroup>

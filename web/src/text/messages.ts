@@ -611,13 +611,13 @@ export interface Messages {
   "looked-after": null;
   "answer-title": null;
   "standing-matters": null;
-  "standing-may-matter": null;
-  "standing-too-small": null;
+  "standing-may_matter": null;
+  "standing-too_small": null;
   "standing-different": null;
   "standing-same": null;
-  "standing-cannot-tell": null;
+  "standing-cannot_tell": null;
   "standing-depends": null;
-  "standing-cannot-answer": null;
+  "standing-cannot_answer": null;
   "answer-against": null;
   "caution": null;
   "asks-was-fixed": null;

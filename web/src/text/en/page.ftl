@@ -334,13 +334,13 @@ looked-after = Looked at after lap
 
 answer-title = The answer
 standing-matters = Different, and it matters
-standing-may-matter = Different; whether it matters is open
-standing-too-small = Different, too little to matter
+standing-may_matter = Different; whether it matters is open
+standing-too_small = Different, too little to matter
 standing-different = Different
 standing-same = The same
-standing-cannot-tell = Cannot tell
+standing-cannot_tell = Cannot tell
 standing-depends = It depends
-standing-cannot-answer = Cannot answer
+standing-cannot_answer = Cannot answer
 answer-against = against
 caution = Before you hit more balls: warm up, rest between sets, stop if anything hurts, and mind who stands near or down the range.
 asks-was-fixed = It was fixed

@@ -333,13 +333,13 @@ looked-after = Consulta tras el ciclo
 
 answer-title = La respuesta
 standing-matters = Diferentes, y eso importa
-standing-may-matter = Diferentes; si importa sigue abierto
-standing-too-small = Diferentes, demasiado poco para importar
+standing-may_matter = Diferentes; si importa sigue abierto
+standing-too_small = Diferentes, demasiado poco para importar
 standing-different = Diferentes
 standing-same = Iguales
-standing-cannot-tell = No se puede saber
+standing-cannot_tell = No se puede saber
 standing-depends = Depende
-standing-cannot-answer = Sin respuesta
+standing-cannot_answer = Sin respuesta
 answer-against = frente a
 caution = Antes de pegar más bolas: calienta, descansa entre tandas, para si algo te duele y mira que no haya nadie cerca ni delante.
 asks-was-fixed = Estaba fijado
