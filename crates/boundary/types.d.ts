@@ -4375,4 +4375,12 @@ export type Words = {
    * What to do, or what would settle it.
    */
   next: string,
+  /**
+   * Of `detail` the sentence that is not to be missed: what a small screen shows.
+   */
+  lead: string,
+  /**
+   * Of `next` the step itself: what a small screen shows.
+   */
+  step: string,
 };

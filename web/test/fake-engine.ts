@@ -76,7 +76,7 @@ const FACTS: Finding["facts"] = {
 
 export function report(measure = "carry", margin: number | null = 5): Report {
   const decision = { kind: "cannot_tell" } as const;
-  const words = { headline: "Not settled.", line: "In a few words.", detail: "", next: "" };
+  const words = { headline: "Not settled.", line: "In a few words.", lead: "", step: "", detail: "", next: "" };
   const finding: Finding = {
     baseline: 0,
     candidate: 1,

@@ -1,11 +1,11 @@
 //! The sentences of a verdict. They read the decision; they decide nothing.
 
-use crate::case::{Case, sentences};
+use crate::case::Case;
 use crate::ends::lines;
 use crate::format::Subject;
 use crate::left_out::depends_on_left_out;
 use crate::spread;
-use crate::words::Words;
+use crate::words::{Next, Words, sentences};
 use judging::Judgment;
 use judging::analysis::Estimate;
 use judging::facts::{HowHit, RestsOn};
@@ -57,24 +57,26 @@ fn different(case: &Case, estimate: &Estimate) -> Words {
         Some(Matters::No) => say::too_small(case.voice, &does, &span),
         None => say::different(case.voice, &does, allowed, &span),
     };
+    let hint = case.judgment.facts.order_is_mixed_up();
     let next = match decision.matters {
-        Some(Matters::No) => case.choose(),
-        _ if case.judgment.facts.order_is_mixed_up() => {
-            sentences(&[hint_no_proof(case), case.shots_in_turn(estimate)])
-        }
+        Some(Matters::No) => Next::step(case.choose()),
+        _ if hint => case.shots_in_turn(estimate),
         Some(Matters::Maybe) => case.more_shots(estimate),
-        Some(Matters::Yes) | None => say::holds_that_day(case.voice, case.voice.is_of_the_sender()),
+        Some(Matters::Yes) | None => Next::default()
+            .and(say::holds_here(case.voice, case.voice.is_of_the_sender()))
+            .and_step(say::second_day(case.voice)),
     };
     let line = match decision.matters {
         Some(Matters::No) => say::too_small_in_short(case.voice, &does, &span),
         _ => say::different(case.voice, &does, false, &span),
     };
-    Words {
-        headline: sentences(&[headline, nearer_to_zero(case)]),
-        line,
-        detail: sentences(&[case.averages(), case.luck(estimate)]),
-        next,
+    let headline = sentences(&[headline, nearer_to_zero(case)]);
+    let (averages, luck) = (case.averages(), case.luck(estimate));
+    if hint && decision.matters != Some(Matters::No) {
+        let hint = hint_no_proof(case);
+        return Words::new(headline, line, &hint, &[averages, luck, hint.clone()], &next);
     }
+    Words::new(headline, line, &averages, &[averages.clone(), luck], &next)
 }
 
 /// Why a difference is a hint, as far as the order is known.
@@ -105,32 +107,29 @@ fn same(case: &Case, estimate: &Estimate) -> Words {
     let widest = estimate.equivalence.low.abs().max(estimate.equivalence.high.abs());
     // As the ends of the interval are printed.
     let at_most = case.subject.end_amount(widest, &lines(Some(margin)));
-    Words {
-        headline: say::same(
-            case.voice,
-            &capital(&case.subject.name),
-            &case.candidate,
-            &case.baseline,
-            case.voice.is_of_the_sender(),
-            &at_most,
-        ),
-        line: say::same_in_short(case.voice, &at_most),
-        detail: sentences(&[case.averages(), say::more_is_ruled_out(case.voice, &case.margin())]),
-        next: case.choose(),
-    }
+    let (averages, ruled_out) = (case.averages(), say::more_is_ruled_out(case.voice, &case.margin()));
+    let headline = say::same(
+        case.voice,
+        &capital(&case.subject.name),
+        &case.candidate,
+        &case.baseline,
+        case.voice.is_of_the_sender(),
+        &at_most,
+    );
+    let line = say::same_in_short(case.voice, &at_most);
+    Words::new(headline, line, &averages, &[averages.clone(), ruled_out], &Next::step(case.choose()))
 }
 
 fn cannot_tell(case: &Case, estimate: &Estimate) -> Words {
     if case.judgment.decision.why == Some(Why::DependsOnLeftOut) {
         return depends_on_left_out(case);
     }
+    let (averages, between) = (case.averages(), case.between(estimate));
+    let line = case.cannot_tell_in_short(estimate);
     if case.judgment.order_hides_it() {
-        return Words {
-            headline: say::order_could_explain(case.voice),
-            line: case.cannot_tell_in_short(estimate),
-            detail: sentences(&[case.averages(), case.between(estimate)]),
-            next: case.shots_in_turn(estimate),
-        };
+        let headline = say::order_could_explain(case.voice);
+        let next = case.shots_in_turn(estimate);
+        return Words::new(headline, line, &between, &[averages, between.clone()], &next);
     }
     let (baseline, candidate, name) = (&case.baseline, &case.candidate, &case.subject.name);
     let headline = match (case.judgment.facts.rests_on, case.judgment.facts.order) {
@@ -145,12 +144,8 @@ fn cannot_tell(case: &Case, estimate: &Estimate) -> Words {
             say::not_apart(case.voice, baseline, candidate, name)
         }
     };
-    Words {
-        headline,
-        line: case.cannot_tell_in_short(estimate),
-        detail: sentences(&[case.averages(), case.luck(estimate), case.between(estimate)]),
-        next: case.more_shots(estimate),
-    }
+    let detail = [averages, case.luck(estimate), between.clone()];
+    Words::new(headline, line, &between, &detail, &case.more_shots(estimate))
 }
 
 fn cannot_answer(why: Option<Why>, subject: &Subject<'_>, counts: &str) -> Words {
@@ -185,5 +180,5 @@ fn cannot_answer(why: Option<Why>, subject: &Subject<'_>, counts: &str) -> Words
             (say::not_measured(voice, &capital(name)), counts.to_owned(), say::not_measured_next(voice))
         }
     };
-    Words { line: headline.clone(), headline, detail, next }
+    Words::new(headline.clone(), headline, "", &[detail], &Next::step(next))
 }

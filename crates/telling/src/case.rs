@@ -3,6 +3,7 @@
 use crate::ends::{level_text, lines};
 use crate::format::{Subject, chance, count_of, shots};
 use crate::phrases::{Phrase, phrase_for};
+use crate::words::Next;
 use judging::Judgment;
 use judging::analysis::{Estimate, Group, MoreShots};
 use judging::facts::{HowHit, OrderAllowance};
@@ -193,6 +194,14 @@ impl<'a> Case<'a> {
         }
     }
 
+    /// What has to be done first, and why.
+    fn first_and_why(&self) -> Next {
+        let facts = &self.judgment.facts;
+        let in_turn = facts.order_is_mixed_up() && facts.order != HowHit::InTurnNotCompared;
+        let why = if in_turn { say::why_in_turn(self.voice) } else { String::new() };
+        Next::step(self.first()).and(why)
+    }
+
     /// Both ends of the interval that decided: `5 yd less`, `11 yd more`.
     fn ends(&self, estimate: &Estimate) -> (String, String) {
         let lines = lines(self.judgment.margin.map(Margin::value));
@@ -222,49 +231,48 @@ impl<'a> Case<'a> {
     }
 
     /// What more shots would do.
-    pub(crate) fn more_shots(&self, estimate: &Estimate) -> String {
+    pub(crate) fn more_shots(&self, estimate: &Estimate) -> Next {
+        let voice = self.voice;
         if let Some(rounds) = self.judgment.facts.rounds_to_go() {
-            return say::go_on(self.voice, rounds as usize);
+            return Next::step(say::go_on(voice, rounds as usize));
         }
         let mixed_up = self.judgment.facts.order_is_mixed_up();
         if self.has_a_slip() {
-            return say::check_the_value_first(self.voice);
+            return Next::step(say::check_the_value_first(voice));
         }
+        let first = self.first_and_why();
         if self.is_half_unread() {
             let name = &self.subject.name;
             return if mixed_up && self.judgment.facts.order != HowHit::InTurnNotCompared {
-                sentences(&[self.first(), say::have_it_measured(self.voice, name)])
+                first.and_step(say::have_it_measured(voice, name))
             } else {
-                say::first_read_every_shot(self.voice, name)
+                Next::step(say::first_read_every_shot(voice, name))
             };
         }
-        let each = |shots: u32| count_of(self.voice, shots as usize);
+        let each = |shots: u32| count_of(voice, shots as usize);
         match estimate.more_shots {
-            None => say::shows_at_best(self.voice, &self.subject.amount(estimate.detectable)),
+            None => Next::step(say::shows_at_best(voice, &self.subject.amount(estimate.detectable))),
             Some(MoreShots::Tell { shots }) if mixed_up => {
-                sentences(&[self.first(), say::would_then_tell(self.voice, &each(shots))])
+                first.and_step(say::would_then_tell(voice, &each(shots)))
             }
             Some(MoreShots::Tell { shots }) => {
-                sentences(&[say::would_tell(self.voice, &each(shots)), say::another_day(self.voice)])
+                Next::step(say::would_tell(voice, &each(shots))).and(say::another_day(voice))
             }
-            Some(MoreShots::TooMany { shots }) => {
-                let too_many = match shots {
-                    ..=MOST_SHOTS_NAMED => say::more_than_a_visit(self.voice, &each(shots)),
-                    _ => say::more_than_can_be_hit(self.voice),
-                };
-                sentences(&[self.first(), too_many])
+            Some(MoreShots::TooMany { shots: shots @ ..=MOST_SHOTS_NAMED }) => {
+                first.and(say::more_than_a_visit(voice, &each(shots))).and_step(say::other_days(voice))
             }
+            Some(MoreShots::TooMany { .. }) => first.and_step(say::more_than_can_be_hit(voice)),
             Some(MoreShots::WereHit) => {
                 let long_turns = self.judgment.pair.turns.is_some_and(|turns| turns.are_too_long);
-                say::usually_tells(self.voice, long_turns)
+                Next::step(say::usually_tells(voice, long_turns))
             }
-            Some(MoreShots::Narrow { shots, half_width }) => say::narrows(
-                self.voice,
-                &each(shots),
-                &self.subject.at_most(half_width, f64::INFINITY),
-                &self.margin(),
-            ),
-            Some(MoreShots::HardlyNarrow) => say::hardly_narrows(self.voice, &self.margin()),
+            Some(MoreShots::Narrow { shots, half_width }) => {
+                let size = self.subject.at_most(half_width, f64::INFINITY);
+                Next::step(say::narrows(voice, &each(shots), &size)).and(say::near_it(voice, &self.margin()))
+            }
+            Some(MoreShots::HardlyNarrow) => {
+                Next::step(say::hardly_narrows(voice)).and(say::near_it(voice, &self.margin()))
+            }
         }
     }
 
@@ -279,28 +287,24 @@ impl<'a> Case<'a> {
     }
 
     /// How many shots in turn tell the club from the order; where that is too many for a visit, who says it.
-    pub(crate) fn shots_in_turn(&self, estimate: &Estimate) -> String {
+    pub(crate) fn shots_in_turn(&self, estimate: &Estimate) -> Next {
         if let Some(rounds) = self.judgment.facts.rounds_to_go() {
-            return say::go_on(self.voice, rounds as usize);
+            return Next::step(say::go_on(self.voice, rounds as usize));
         }
         if self.judgment.facts.order == HowHit::InTurnNotCompared {
-            return self.first();
+            return Next::step(self.first());
         }
-        match estimate.more_shots {
+        let how_many = match estimate.more_shots {
             Some(MoreShots::Tell { shots }) => {
                 say::in_turn_would_tell(self.voice, &count_of(self.voice, shots as usize))
             }
             _ => say::plan_says_how_many(self.voice),
-        }
+        };
+        Next::step(say::in_turn_settles_order(self.voice)).and(how_many)
     }
 
     /// The margin in words, empty without one.
     pub(crate) fn margin(&self) -> String {
         self.judgment.margin.map(|m| self.subject.chosen(m.value())).unwrap_or_default()
     }
-}
-
-/// Sentences one after the other, empty ones passed over.
-pub(crate) fn sentences(parts: &[String]) -> String {
-    parts.iter().filter(|s| !s.is_empty()).map(String::as_str).collect::<Vec<_>>().join(" ")
 }

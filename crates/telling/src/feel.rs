@@ -1,7 +1,7 @@
 //! The golfer's own say beside what the shots say, in words. Nothing is corrected: feel may choose where shots leave it open.
 
-use crate::case::sentences;
 use crate::refusals;
+use crate::words::sentences;
 use judging::feel::{Agreement, Feeling, FeltFacts, LeftOpen, OwnSay};
 use judging::{judge, settle};
 use serde::{Deserialize, Serialize};

@@ -1,9 +1,9 @@
 //! What was set aside, whatever was asked for: of which club how much, and an answer that changes with it.
 
 use crate::both_ways::result;
-use crate::case::{Case, sentences};
+use crate::case::Case;
 use crate::format::count_of;
-use crate::words::Words;
+use crate::words::{Next, Words};
 use judging::analysis::PartOf;
 use judging::facts::SetAside;
 use text::Voice;
@@ -16,12 +16,9 @@ pub(crate) fn depends_on_left_out(case: &Case) -> Words {
         let without = result(case, set_aside.estimate_without.as_ref(), &set_aside.without);
         say::depends_how(case.voice, &with_all, &of_both(case, set_aside), &without)
     });
-    Words {
-        headline: say::depends(case.voice),
-        line: say::depends_in_short(case.voice),
-        detail: sentences(&[case.averages(), how]),
-        next: say::leave_nothing_out(case.voice),
-    }
+    let next = Next::step(say::leave_nothing_out(case.voice));
+    let detail = [case.averages(), how.clone()];
+    Words::new(say::depends(case.voice), say::depends_in_short(case.voice), &how, &detail, &next)
 }
 
 /// How many of both clubs, as far as any were: `2 of 12 Driver B shots`.

@@ -1,12 +1,12 @@
 //! How far luck reaches, in words: counted in runs and picks of the golfer's own shots. Nobody is accused of anything:
 //! a good moment to stop does the same without intent.
 
-use crate::case::sentences;
 use crate::check::told;
 use crate::format::Subject;
 use crate::phrases::{Phrase, phrase_for};
 use crate::refusals;
 use crate::report::Answer;
+use crate::words::sentences;
 use judging::luck::{self, Compared, ForBuild, LuckFacts, Showing};
 use judging::verdict::Direction;
 use judging::{judge, settle};

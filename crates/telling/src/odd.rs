@@ -1,7 +1,7 @@
 //! A value that is probably a slip, as a question with its row, and why it matters.
 
-use crate::case::sentences as sentences_of;
 use crate::format::Subject;
+use crate::words::sentences as sentences_of;
 use judging::trust::{Odd, Seen};
 use session::Session;
 use session::measure::MeasureId;

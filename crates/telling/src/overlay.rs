@@ -2,9 +2,10 @@
 //! measure's own unit, and what to do.
 
 use crate::both_ways::{figures, in_short};
-use crate::case::{Case, sentences};
+use crate::case::Case;
 use crate::format::number;
 use crate::report::{Ask, Overlay, OverlayKind};
+use crate::words::sentences;
 use crate::{left_out, odd, trust};
 use judging::Judgment;
 use judging::facts::{HowHit, NumberOfShots, OrderAllowance, RestsOn, SetAside};

@@ -3,12 +3,12 @@
 //! Names and reasons are somebody's text: what would be markup in a style is escaped in it, or replaced where the
 //! style knows no escape.
 
-use crate::case::sentences;
 use crate::ends::{level_text, more_or_less, printed, ratio_lines};
 use crate::format::{Subject, shots};
 use crate::left_out::of_club;
 use crate::report::{OverlayKind, Report};
 use crate::trust::TrustFinding;
+use crate::words::sentences;
 use judging::analysis::{Estimate, PartOf};
 use judging::facts::{HowHit, NumberOfShots, OrderAllowance};
 use judging::trust::{Seen, Weight};

@@ -1,11 +1,11 @@
 //! Before and after, in words: what the build did, what the other change did, and which of the two did more.
 
 use crate::answer::without_a_pair;
-use crate::case::sentences;
 use crate::ends::{Printed, printed_difference};
 use crate::format::Subject;
 use crate::phrases::phrase_for;
 use crate::refusals;
+use crate::words::sentences;
 use judging::facts::HowHit;
 use judging::second::{self, Cell, DidMore, SecondFacts, SecondRefused, SecondRequest, only_other};
 use judging::verdict::{Decision, DecisionKind, Why};

@@ -1,9 +1,9 @@
 //! The sentences for the goal 'tighter': scatter in hundredths more or less, never a bare ratio.
 
-use crate::case::{Case, sentences};
+use crate::case::Case;
 use crate::ends::{self, level_text, more_or_less, ratio_lines};
 use crate::left_out::depends_on_left_out;
-use crate::words::Words;
+use crate::words::{Next, Words};
 use judging::analysis::{Estimate, MoreShots};
 use judging::verdict::{DecisionKind, Direction, Matters, Why};
 use session::measure::Margin;
@@ -16,22 +16,28 @@ pub(crate) fn words(case: &Case, estimate: &Estimate) -> Words {
     let decision = &case.judgment.decision;
     match (decision.kind, decision.direction) {
         (DecisionKind::Different, Some(direction)) => different(case, estimate, direction),
-        (DecisionKind::Same, _) => Words {
-            headline: say::same(case.voice, case.voice.is_of_the_sender(), &case.baseline, &case.candidate),
-            line: say::same_in_short(case.voice),
-            detail: sentences(&[
-                deviations(case),
-                say::ruled_out(case.voice, &margin(case, Direction::Higher)),
-            ]),
-            next: case.choose(),
-        },
+        (DecisionKind::Same, _) => {
+            let headline =
+                say::same(case.voice, case.voice.is_of_the_sender(), &case.baseline, &case.candidate);
+            let ruled_out = say::ruled_out(case.voice, &margin(case, Direction::Higher));
+            let deviations = deviations(case);
+            let detail = [deviations.clone(), ruled_out];
+            Words::new(
+                headline,
+                say::same_in_short(case.voice),
+                &deviations,
+                &detail,
+                &Next::step(case.choose()),
+            )
+        }
         _ if decision.why == Some(Why::DependsOnLeftOut) => depends_on_left_out(case),
-        _ => Words {
-            headline: say::cannot_tell(case.voice, &case.baseline, &case.candidate, &case.subject.name),
-            line: say::cannot_tell_in_short(case.voice),
-            detail: sentences(&[deviations(case), case.luck(estimate), between(case, estimate)]),
-            next: more_shots(case, estimate, Direction::Higher),
-        },
+        _ => {
+            let headline = say::cannot_tell(case.voice, &case.baseline, &case.candidate, &case.subject.name);
+            let between = between(case, estimate);
+            let detail = [deviations(case), case.luck(estimate), between.clone()];
+            let next = Next::step(more_shots(case, estimate, Direction::Higher));
+            Words::new(headline, say::cannot_tell_in_short(case.voice), &between, &detail, &next)
+        }
     }
 }
 
@@ -58,12 +64,9 @@ fn different(case: &Case, estimate: &Estimate, direction: Direction) -> Words {
             (say::may_matter(case.voice, &does, &margin), more_shots(case, estimate, direction))
         }
     };
-    Words {
-        headline,
-        line: say::line(case.voice, &does),
-        detail: sentences(&[deviations(case), case.luck(estimate)]),
-        next,
-    }
+    let deviations = deviations(case);
+    let detail = [deviations.clone(), case.luck(estimate)];
+    Words::new(headline, say::line(case.voice, &does), &deviations, &detail, &Next::step(next))
 }
 
 /// How much more or less than 1 a ratio is, in hundredths; in words without a limit.

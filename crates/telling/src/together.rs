@@ -1,12 +1,12 @@
 //! Several sessions of the same builds in words: the answer over all days, and how much days differ.
 
-use crate::case::sentences;
 use crate::check;
 use crate::ends::{level_text, lines};
 use crate::format::Subject;
 use crate::phrases::phrase_for;
 use crate::refusals;
 use crate::report::Answer;
+use crate::words::sentences;
 use judging::together::{CombinedDays, JudgedPair};
 use judging::verdict::{Decision, DecisionKind, Direction};
 use serde::{Deserialize, Serialize};

@@ -50,10 +50,7 @@ hint-not-compared = The clubs were hit in turn, but { $measure } could not be co
     [yes] strong hint
    *[no] hint
 }, not proof.
-holds-that-day = This holds for these clubs as built, with { $theirs ->
-    [yes] the sender’s
-   *[no] your
-} swing that day. A second day would show whether it lasts.
+second-day = A second day would show whether it lasts.
 holds-here = This holds for these clubs as built, with { $theirs ->
     [yes] the sender’s
    *[no] your

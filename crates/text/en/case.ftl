@@ -27,8 +27,8 @@ no-limits-in-short = Cannot tell: too few shots or laps.
 # A size and which way: `8 yd more`.
 gap = { $size } { $way }
 shows-at-best = A session like this shows a difference of { $size } in 8 of 10 cases; smaller ones need more shots.
-first-in-turn = Hit the clubs in turn, three shots at a time. When one club is finished before the next is taken, even many shots
-    cannot tell the club from warming up.
+first-in-turn = Hit the clubs in turn, three shots at a time.
+why-in-turn = When one club is finished before the next is taken, even many shots cannot tell the club from warming up.
 have-it-measured = Have { $measure } measured on every shot.
 first-read-every-shot = Have { $measure } measured on every shot, so that it can be compared lap by lap.
 # A planned test that is not at its end: the next step is the next round.
@@ -39,8 +39,9 @@ go-on = Go on: { NUMBER($rounds) } { $rounds ->
 more-than-can-be-hit = With this much scatter it would take more shots than anybody can hit: ask whether a bigger
     gap would do.
 more-than-a-visit = With this much scatter it would take about { $shots } shots with each to tell in 8 of 10 such tests: more than
-    fit into one visit (about 60 with each, a golfers’ rule of thumb; no study behind it). Come again on other days and put them
-    together, settle for finding only a bigger gap, or look at which of the two scatters less.
+    fit into one visit (about 60 with each, a golfers’ rule of thumb; no study behind it).
+other-days = Come again on other days and put them together, settle for finding only a bigger gap, or look at which of the two
+    scatters less.
 another-day = Or come again on two other days and put the three together.
 usually-tells = { $long-turns ->
     [yes] This one was not hit three at a time. A test of this size that is would most likely tell: 8 of 10 such tests do.
@@ -48,11 +49,10 @@ usually-tells = { $long-turns ->
 }
 would-tell = About { $shots } shots with each, planned beforehand and hit in turn, three at a time, would most likely tell: 8 of 10 such tests do.
 would-then-tell = About { $shots } shots with each, planned beforehand, would then most likely tell: 8 of 10 such tests do.
-in-turn-would-tell = With the clubs hit in turn, three shots at a time, the order no longer matters: about { $shots } shots with each,
-    planned beforehand, would most likely tell. 8 of 10 such tests do.
-plan-says-how-many = With the clubs hit in turn, three shots at a time, the order no longer matters. The plan of a fair test says how many shots
-    that takes.
+in-turn-would-tell = About { $shots } shots with each, planned beforehand, would then most likely tell: 8 of 10 such tests do.
+in-turn-settles-order = With the clubs hit in turn, three shots at a time, the order no longer matters.
+plan-says-how-many = The plan of a fair test says how many shots that takes.
 narrows = A new test of { $shots } shots with each, planned beforehand and hit in turn, three at a time, would narrow it to ± { $size } or less: 8 of 10
-    such tests do. If the true gap is near { $margin }, no number of shots settles whether it reaches that.
-hardly-narrows = The shots of one more visit would hardly narrow it; several days put together do. If the true gap is near
-    { $margin }, no number of shots settles whether it reaches that.
+    such tests do.
+near-it = If the true gap is near { $margin }, no number of shots settles whether it reaches that.
+hardly-narrows = The shots of one more visit would hardly narrow it; several days put together do.

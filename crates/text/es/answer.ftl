@@ -47,10 +47,7 @@ hint-not-compared = Los palos se alternaron, pero { $measure } no se pudo compar
     [yes] {" "}fuerte
    *[no] {""}
 }, no una prueba.
-holds-that-day = Vale para estos palos tal como están montados, con { $theirs ->
-    [yes] el swing que tenía ese día quien lo envió
-   *[no] tu swing de ese día
-}. Un segundo día diría si se mantiene.
+second-day = Un segundo día diría si se mantiene.
 holds-here = Vale para estos palos tal como están montados, con { $theirs ->
     [yes] el swing que tenía ese día quien lo envió
    *[no] tu swing de ese día

@@ -24,8 +24,8 @@ no-limits = Tan pocos golpes o ciclos no dicen casi nada de la diferencia real.
 no-limits-in-short = No se sabe: muy pocos golpes o ciclos.
 gap = { $size } { $way }
 shows-at-best = Una sesión así muestra una diferencia de { $size } en 8 de cada 10 casos; las menores piden más golpes.
-first-in-turn = Alterna los palos, de tres en tres golpes. Si se acaba con un palo antes de tomar el otro, ni con muchos golpes se distingue
-    el palo del calentamiento.
+first-in-turn = Alterna los palos, de tres en tres golpes.
+why-in-turn = Si se acaba con un palo antes de tomar el otro, ni con muchos golpes se distingue el palo del calentamiento.
 have-it-measured = Haz que se mida en cada golpe: { $measure }.
 first-read-every-shot = Haz que se mida en cada golpe, para poder comparar ciclo a ciclo: { $measure }.
 go-on = Sigue: { $rounds ->
@@ -35,8 +35,8 @@ go-on = Sigue: { $rounds ->
 more-than-can-be-hit = Con esta dispersión harían falta más golpes de los que nadie puede dar: piensa si te
     serviría una diferencia mayor.
 more-than-a-visit = Con esta dispersión harían falta unos { $shots } golpes con cada palo para saberlo en 8 de cada 10 pruebas así: más
-    de lo que cabe en una visita (unos 60 con cada uno, regla práctica entre golfistas, sin ningún estudio detrás). Vuelve otros
-    días y júntalos, confórmate con encontrar solo una diferencia mayor, o mira cuál de los dos agrupa mejor.
+    de lo que cabe en una visita (unos 60 con cada uno, regla práctica entre golfistas, sin ningún estudio detrás).
+other-days = Vuelve otros días y júntalos, confórmate con encontrar solo una diferencia mayor, o mira cuál de los dos agrupa mejor.
 another-day = O vuelve otros dos días y junta los tres.
 usually-tells = { $long-turns ->
     [yes] Esta no se hizo de tres en tres. Con una prueba de este tamaño alternando los palos de tres en tres muy probablemente se sabría: así es en 8 de cada 10.
@@ -46,11 +46,11 @@ would-tell = Con unos { $shots } golpes con cada palo, planeados de antemano y a
     cada 10 pruebas.
 would-then-tell = Con unos { $shots } golpes con cada palo, planeados de antemano, muy probablemente se sabría entonces: así es en 8 de cada
     10 pruebas.
-in-turn-would-tell = Si los palos se alternan, de tres en tres golpes, el orden deja de importar: con unos { $shots } golpes con cada palo, planeados de
-    antemano, muy probablemente se sabría. Así es en 8 de cada 10 pruebas.
-plan-says-how-many = Si los palos se alternan, de tres en tres golpes, el orden deja de importar. El plan de una prueba justa dice cuántos golpes
-    hacen falta.
+in-turn-would-tell = Con unos { $shots } golpes con cada palo, planeados de antemano, entonces muy probablemente se sabría: así es en 8 de cada
+    10 pruebas.
+in-turn-settles-order = Si los palos se alternan, de tres en tres golpes, el orden deja de importar.
+plan-says-how-many = El plan de una prueba justa dice cuántos golpes hacen falta.
 narrows = Una prueba nueva de { $shots } golpes con cada palo, planeada de antemano y alternando los palos de tres en tres, dejaría la duda en ± { $size } o menos: así
-    es en 8 de cada 10 pruebas. Si la diferencia real está cerca de { $margin }, ningún número de golpes decide si llega.
-hardly-narrows = Los golpes de otra visita apenas reducirían la duda; varios días juntos sí. Si la diferencia real está cerca de
-    { $margin }, ningún número de golpes decide si llega.
+    es en 8 de cada 10 pruebas.
+near-it = Si la diferencia real está cerca de { $margin }, ningún número de golpes decide si llega.
+hardly-narrows = Los golpes de otra visita apenas reducirían la duda; varios días juntos sí.

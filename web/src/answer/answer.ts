@@ -47,11 +47,24 @@ function answered(state: State, report: Report, session: Session, actions: Actio
       <p class="asked">${question(report, session, measure.name)}</p>
       <p class="headline" id="answer-headline">${words.headline}</p>
       ${picture(report, session, measure)}
-      ${words.detail ? html`<p class="detail">${words.detail}</p>` : nothing}
-      ${words.next ? html`<p class="next">${words.next}</p>` : nothing}
+      ${words.lead ? html`<p class="lead-in">${words.lead}</p>` : nothing}
+      ${words.step ? html`<p class="next">${words.step}</p>` : nothing}
+      ${inFull(report)}
       ${asksForMore(report) ? html`<p class="caution">${say("caution")}</p>` : nothing}
     </article>
     ${report.overlays.length > 0 ? html`<ul class="overlays">${report.overlays.map((one) => overlay(one, state, actions))}</ul>` : nothing}`;
+}
+
+/** Everything that is to be said of it, where the two sentences are not all. */
+function inFull({ answer: { words } }: Report): TemplateResult | typeof nothing {
+  const { detail, next, lead, step } = words;
+  if (detail === lead && next === step) return nothing;
+  return html`
+    <details class="in-full">
+      <summary>${say("answer-in-full")}</summary>
+      ${detail ? html`<p class="detail">${detail}</p>` : nothing}
+      ${next ? html`<p class="detail">${next}</p>` : nothing}
+    </details>`;
 }
 
 const question = (report: Report, session: Session, measure: string): TemplateResult => html`

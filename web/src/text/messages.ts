@@ -618,6 +618,7 @@ export interface Messages {
   "standing-cannot_tell": null;
   "standing-depends": null;
   "standing-cannot_answer": null;
+  "answer-in-full": null;
   "answer-against": null;
   "caution": null;
   "asks-was-fixed": null;

@@ -2,9 +2,9 @@
 
 use super::part::{Speech, name_of, span};
 use super::told::Moved;
-use crate::case::sentences;
 use crate::format::shots;
 use crate::hand::Hand;
+use crate::words::sentences;
 use judging::cause::{Belongs, Covers, Factor, PartFacts, Unmeasured};
 use serde::Serialize;
 use session::Order;

@@ -1,9 +1,10 @@
 //! A claim and its retest in plain words. Reads what was decided; accuses nobody.
 
-use crate::case::{Case, sentences};
+use crate::case::Case;
 use crate::ends::level_text;
 use crate::format::{Subject, chance_of_fittings, number};
 use crate::phrases::phrase_for;
+use crate::words::sentences;
 use judging::Judgment;
 use judging::claim::{ClaimFacts, ClaimKind, Claimed, toward};
 use judging::facts::HowHit;

@@ -1,7 +1,7 @@
 //! Do carry and launch belong together, in words: what does not fit, and what would explain it. Never a correction.
 
-use crate::case::sentences;
 use crate::format::{Subject, shots};
+use crate::words::sentences;
 use judging::consistency::{
     CarryUnit, ConsistencyFacts, DoubtFacts, Fit, SpeedUnit, UnitStory, WholeSession,
 };

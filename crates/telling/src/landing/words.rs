@@ -2,10 +2,10 @@
 //!
 //! What is true was decided by the intervals; it is read here.
 
-use crate::case::sentences;
 use crate::ends::level_text;
 use crate::format::{Subject, chance, number, shots};
 use crate::hand::Hand;
+use crate::words::sentences;
 use judging::landing::{BuildFacts, LandingFacts, LandingFinding, LandingPair};
 use serde::Serialize;
 use session::known::Known;

@@ -1,7 +1,7 @@
 //! A plan in plain words. Reads the plan's numbers; decides nothing.
 
-use crate::case::sentences;
 use crate::format::{Subject, number};
+use crate::words::sentences;
 use judging::plan::{FoundFacts, PlanSpread, Planned, SettledPlan, SpreadFrom};
 use serde::Serialize;
 use session::Session;

@@ -1,7 +1,7 @@
 //! What a ball speed could carry, in words: now, with another launch, with another spin; and what not to read into it.
 
-use crate::case::sentences;
 use crate::format::{Subject, shots};
+use crate::words::sentences;
 use judging::potential::{Change, GroupFacts, NOTHING, PotentialFacts, Unused};
 use serde::Serialize;
 use session::Session;

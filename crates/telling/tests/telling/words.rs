@@ -168,3 +168,27 @@ fn words_never_say_what_they_must_not() {
         }
     }
 }
+
+#[test]
+fn two_sentences_stand_for_the_whole_of_it_on_a_small_screen() {
+    for (decision, session) in decisions() {
+        for (warning, with) in warnings() {
+            let (session, question) = with(session.clone(), asking("carry"));
+            let words = answer(session, question).answer.words;
+            assert!(words.detail.contains(&words.lead), "{decision}, {warning}: {}", words.lead);
+            assert!(words.next.contains(&words.step), "{decision}, {warning}: {}", words.step);
+            assert!(!words.step.is_empty(), "{decision}, {warning}");
+            let brief = format!("{} {}", words.lead, words.step);
+            // One of an answer that depends on shots left out says both of its answers.
+            let most = if words.detail.contains("With every shot:") { 3 } else { 2 };
+            let sentences = brief.matches('.').count() - decimals(&brief);
+            assert!(sentences <= most, "{decision}, {warning}: {brief}");
+        }
+    }
+}
+
+/// Points inside numbers.
+fn decimals(text: &str) -> usize {
+    let bytes = text.as_bytes();
+    bytes.windows(3).filter(|w| w[1] == b'.' && w[0].is_ascii_digit() && w[2].is_ascii_digit()).count()
+}

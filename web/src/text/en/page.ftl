@@ -341,6 +341,7 @@ standing-same = The same
 standing-cannot_tell = Cannot tell
 standing-depends = It depends
 standing-cannot_answer = Cannot answer
+answer-in-full = In full, and what next
 answer-against = against
 caution = Before you hit more balls: warm up, rest between sets, stop if anything hurts, and mind who stands near or down the range.
 asks-was-fixed = It was fixed

@@ -340,6 +340,7 @@ standing-same = Iguales
 standing-cannot_tell = No se puede saber
 standing-depends = Depende
 standing-cannot_answer = Sin respuesta
+answer-in-full = Completo, y qué hacer ahora
 answer-against = frente a
 caution = Antes de pegar más bolas: calienta, descansa entre tandas, para si algo te duele y mira que no haya nadie cerca ni delante.
 asks-was-fixed = Estaba fijado
