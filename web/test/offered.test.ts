@@ -3,8 +3,7 @@ import { describe, expect, test } from "vitest";
 import type { Measure, Question, Report } from "../src/core/engine.js";
 import { marginScale } from "../src/format/margin.js";
 import { measureView } from "../src/format/values.js";
-import { asked } from "../src/question/margin.js";
-import { withOffered } from "../src/state/question.js";
+import { marginAsked, withOffered } from "../src/state/question.js";
 import { type Message, reduce, type State, start } from "../src/state/state.js";
 import { MEASURES, readResult, report, session } from "./fake-engine.js";
 
@@ -117,7 +116,7 @@ describe("a change in the form", () => {
 describe("the field of a question without a margin", () => {
   const question: Question = { baseline: 0, measure: "carry", stopping: "fixed" };
   const view = (id: string) => measureView(id, IN_METERS, of);
-  const shownOf = (said: Report | null, of = question) => asked({ report: said }, view(of.measure), of);
+  const shownOf = (said: Report | null, of = question) => marginAsked(said, view(of.measure), of);
 
   test("shows what the report says was asked, not what would be offered", () => {
     expect(shownOf(report("carry", 5.25))).toBe(5.25);

@@ -51,8 +51,8 @@ impl Next {
 }
 
 /// Sentences one after the other, empty ones passed over.
-pub(crate) fn sentences<'a>(parts: impl IntoIterator<Item = &'a String>) -> String {
-    parts.into_iter().filter(|s| !s.is_empty()).map(String::as_str).collect::<Vec<_>>().join(" ")
+pub(crate) fn sentences(parts: &[String]) -> String {
+    parts.iter().filter(|s| !s.is_empty()).map(String::as_str).collect::<Vec<_>>().join(" ")
 }
 
 impl Words {

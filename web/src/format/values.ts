@@ -291,3 +291,9 @@ export function buildCounts(session: Session): { shots: number; averagesOf: numb
     };
   });
 }
+
+/** A club’s count in words. */
+export function countText({ shots, averagesOf, averagesOnly }: ReturnType<typeof buildCounts>[number]): string {
+  if (!averagesOnly) return say("n-shots", { count: shots });
+  return averagesOf === null ? say("averages-only") : say("averages-of", { count: averagesOf });
+}

@@ -4,12 +4,13 @@ import type { Question } from "../core/engine.js";
 import { isSpread, type MarginScale, marginScale, stepMargin } from "../format/margin.js";
 import { type MeasureView, plain, typedNumber } from "../format/values.js";
 import type { Actions } from "../state/actions.js";
+import { marginAsked } from "../state/question.js";
 import type { State } from "../state/state.js";
 import { say } from "../text/say.js";
 
 export function margin(state: State, measure: MeasureView, question: Question, actions: Actions): TemplateResult {
   const scale = marginScale(question, measure);
-  const now = question.margin ?? asked(state, measure, question);
+  const now = question.margin ?? marginAsked(state.report, measure, question);
   const value = now === null ? null : scale.shown(now);
   const ask = (shown: number) => actions.ask({ margin: scale.taken(shown) });
   const move = (direction: 1 | -1) => ask(stepMargin(value ?? 0, scale.step, direction));
@@ -29,14 +30,6 @@ export function margin(state: State, measure: MeasureView, question: Question, a
       </div>
       <p id="margin-why" class="hint">${why(measure, question, scale)}</p>
     </div>`;
-}
-
-/** What was asked where the question says nothing: the report knows it, and before there is one the measure; of scatter no measure does. */
-export function asked({ report }: Pick<State, "report">, measure: MeasureView, question: Question): number | null {
-  const said = report?.asked;
-  const isOfIt = said?.measure === question.measure && isSpread(said) === isSpread(question) && said.margin_is_default;
-  if (isOfIt) return said.margin;
-  return isSpread(question) ? null : measure.margin;
 }
 
 function why(measure: MeasureView, question: Question, scale: MarginScale): string {

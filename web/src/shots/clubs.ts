@@ -1,7 +1,7 @@
 /** The clubs as read: counts, a name that can be changed with a tap, and whose shots they are where the text does not say. */
 import { html, nothing, type TemplateResult } from "lit";
 import type { Session } from "../core/engine.js";
-import { buildCounts } from "../format/values.js";
+import { buildCounts, countText } from "../format/values.js";
 import { build, foreign } from "../pieces/pieces.js";
 import type { Actions } from "../state/actions.js";
 import { type Given, isNumbered, unnamed } from "../state/texts.js";
@@ -22,11 +22,6 @@ export function clubs(session: Session, actions: Actions): TemplateResult {
           </li>`;
       })}
     </ul>`;
-}
-
-export function countText({ shots, averagesOf, averagesOnly }: ReturnType<typeof buildCounts>[number]): string {
-  if (!averagesOnly) return say("n-shots", { count: shots });
-  return averagesOf === null ? say("averages-only") : say("averages-of", { count: averagesOf });
 }
 
 const rename = ({ builds }: Session, name: string, actions: Actions): TemplateResult => html`

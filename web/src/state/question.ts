@@ -1,6 +1,7 @@
 /** The question the page asks before the golfer has said anything, and what of it survives a new reading. Pure. */
-import type { Measure, Question, Session } from "../core/engine.js";
+import type { Goal, Measure, Question, Report, Session } from "../core/engine.js";
 import { isSpread } from "../format/margin.js";
+import type { MeasureView } from "../format/values.js";
 import { patched } from "./patch.js";
 
 /** The measure asked about when the session has it: what a fitting is mostly about. */
@@ -53,3 +54,18 @@ function firstMeasure(session: Session, measures: readonly Measure[]): string {
   const inOrder = measuresInOrder(session, measures);
   return inOrder.includes(USUAL_MEASURE) ? USUAL_MEASURE : (inOrder[0] ?? USUAL_MEASURE);
 }
+
+/** What was asked where the question says nothing: the report knows it, and before there is one the measure; of scatter no measure does. */
+export function marginAsked(
+  report: Report | null,
+  measure: Pick<MeasureView, "id" | "margin">,
+  question: Question,
+): number | null {
+  const said = report?.asked;
+  const isOfIt = said?.measure === question.measure && isSpread(said) === isSpread(question) && said.margin_is_default;
+  if (isOfIt) return said.margin;
+  return isSpread(question) ? null : measure.margin;
+}
+
+/** What was meant by better, as the question or its answer has it. */
+export const goalAsked = (report: Report | null, { goal }: Question): Goal | undefined => goal ?? report?.asked.goal;
