@@ -39,7 +39,7 @@ not-apart-averages = From averages alone, { $baseline } and { $candidate } canno
 choose-after = { $measure } does not decide between them, but they differ in { $others }: look there before choosing.
 choose-not-yet = { $measure } does not decide between them, and { $asked } is not settled: settle that before choosing.
 choose-after-the-other-club = { $measure } does not decide between these two: look at { $club } before choosing.
-choose-after-a-check = Before you choose, check it with a new test: taking out { $shots ->
+choose-after-a-check = Before choosing, check it with a new test: taking out { $shots ->
     [one] a single shot
    *[other] { $shots } well-chosen shots
 } would change the answer on { $asked }.

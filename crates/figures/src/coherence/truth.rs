@@ -9,6 +9,7 @@ use judging::verdict::{DecisionKind, Direction, Matters, Nearer, Why};
 use judging::{Judged, Judgment};
 use session::known::Known;
 use session::measure::MeasureId;
+use session::names::short_name;
 use session::question::{Goal, Stopping, StoppingWord};
 use session::{Order, Session};
 
@@ -80,7 +81,14 @@ fn of_session(judged: &Judged<'_>) -> Vec<Fact> {
     if is_big && !matches!(method, None | Some(Method::Rounds | Method::SpreadRatio)) {
         add("is.proof", "not_in_turn");
     }
-    let seen = trust(judged, judging::fragile::removals_to_flip(judged));
+    let is_settled =
+        headline.decision.kind == DecisionKind::Same || headline.decision.matters == Some(Matters::No);
+    add("is.question", if is_settled { "settled" } else { "open" });
+    let by_laps = matches!(method, Some(Method::Rounds | Method::SpreadRatio) | None);
+    add("is.asked_compared", if by_laps { "as_hit" } else { "not_in_turn" });
+    let removals = judging::fragile::removals_to_flip(judged);
+    add("is.hangs", if removals.is_some() { "on_few_shots" } else { "on_many" });
+    let seen = trust(judged, removals);
     let serious = seen.iter().any(|one| one.weight() == Weight::Serious);
     add("is.serious", if serious { "some" } else { "none" });
     if !seen.iter().any(|one| matches!(one, Seen::Moved { .. })) {
@@ -145,6 +153,12 @@ fn of_judgment(session: &Session, judgment: &Judgment, add: &mut impl FnMut(&'st
         let of_each = pair.iter().all(|club| scatters(session, &judgment.measure, &[*club]));
         add("is.scatter_of_each", some_or_none(of_each));
     }
+    // A measure of the golfer's own, and clubs that were not compared within laps: nobody knows what the order did.
+    let is_own = judgment.measure.usual().is_none();
+    let method = judgment.estimate.as_ref().map(|estimate| estimate.method);
+    if is_own && !matches!(method, None | Some(Method::Rounds | Method::SpreadRatio)) {
+        add("is.order_size", "not_known");
+    }
     if let Some(estimate) = judgment.estimate.as_ref().filter(|_| judgment.goal != Goal::Tighter) {
         let in_turn = estimate.method == Method::Rounds;
         add("is.compared", if in_turn { "in_turn" } else { "not_in_turn" });
@@ -158,7 +172,33 @@ fn of_judgment(session: &Session, judgment: &Judgment, add: &mut impl FnMut(&'st
                 Some(Nearer::Candidate | Nearer::Baseline) => "settled",
             },
         );
+        if let Some(club) = nearer_by_shots(session, judgment) {
+            add("is.nearer_club", &club);
+        }
     }
+}
+
+/// Which of the two averages lies nearer to zero, worked out anew from the shots: |candidate| − |baseline| with the plain
+/// interval of 95 %, which is no wider than the one that decides. `none` where it holds zero; nothing without shots.
+fn nearer_by_shots(session: &Session, judgment: &Judgment) -> Option<String> {
+    const USUAL_95: f64 = 1.96;
+    let column = session.measure_index(&judgment.measure)?;
+    let of = |club: usize| {
+        let own = session.shots.iter().filter(|shot| shot.build == club);
+        let values: Vec<f64> = own.filter_map(|shot| shot.values.get(column).copied().flatten()).collect();
+        let n = values.len() as f64;
+        let mean = values.iter().sum::<f64>() / n;
+        let sum_of_squares: f64 = values.iter().map(|value| (value - mean) * (value - mean)).sum();
+        (values.len() > 2).then(|| (mean.abs(), sum_of_squares / (n - 1.0) / n))
+    };
+    let ((baseline, one), (candidate, other)) = (of(judgment.baseline)?, of(judgment.candidate)?);
+    let (apart, half_width) = (candidate - baseline, USUAL_95 * (one + other).sqrt());
+    let nearer = match apart {
+        _ if apart.abs() <= half_width => return Some("none".into()),
+        ..0.0 => judgment.candidate,
+        _ => judgment.baseline,
+    };
+    session.builds.get(nearer).map(|club| short_name(&club.name))
 }
 
 /// How the list of pairs calls a decision.
@@ -173,6 +213,7 @@ pub(crate) const fn decision_word(kind: DecisionKind) -> &'static str {
 
 const fn why_word(why: Why) -> &'static str {
     match why {
+        Why::OrderNotAllowedFor => "order_not_allowed_for",
         Why::NoShots => "no_shots",
         Why::OneBuild => "one_build",
         Why::TooFewShots => "too_few_shots",

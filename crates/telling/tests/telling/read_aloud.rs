@@ -257,7 +257,7 @@ fn nobody_chooses_freely_by_an_answer_that_hangs_on_a_few_shots() {
     });
     let hangs = hangs.expect("an answer near its margin");
     let next = &hangs.answer.words.next;
-    assert!(next.starts_with("Before you choose, check it with a new test: taking out "), "{next}");
+    assert!(next.starts_with("Before choosing, check it with a new test: taking out "), "{next}");
     assert!(next.ends_with("would change the answer on carry."), "{next}");
     assert_eq!(same(1.0).answer.words.next, "Choose by feel, look or price.");
 }
