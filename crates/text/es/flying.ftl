@@ -5,7 +5,7 @@ not-conditions-remedy = { $condition ->
     [temperature] Escribe de −50 a 55 °C, o de −58 a 131 °F.
     [humidity] Escribe de 0 a 100.
     [wind] Escribe 67 mph o 108 km/h como mucho.
-   *[altitude] Escribe de −1600 a 19.600 pies o de −480 a 5970 metros sobre el nivel del mar.
+   *[altitude] Escribe de −1600 a 19 600 pies o de −480 a 5970 metros sobre el nivel del mar.
 }
 no-conditions = Estas condiciones no se pueden usar.
 no-conditions-remedy = Déjalas abiertas para el aire estándar.
