@@ -2,6 +2,7 @@
 
 use crate::fragile::removals_to_flip;
 use crate::judge::{Judged, Judgment};
+use crate::verdict::DecisionKind;
 use session::measure::MeasureId;
 
 /// What to choose by, once a measure says that two builds are the same or differ by too little.
@@ -16,7 +17,7 @@ pub enum Choice {
         /// The measure asked for.
         asked: MeasureId,
     },
-    /// Not before another build is looked at, which the answer speaks of and which is not the same.
+    /// Not before another build is looked at, which is not the same.
     LookAt {
         /// Index of that build.
         build: usize,
@@ -30,6 +31,17 @@ pub enum Choice {
     },
 }
 
+/// The build that the answer speaks of, where that is no settled 'same'; else one that differs on any measure.
+fn another_to_look_at(judged: &Judged<'_>, headline: &Judgment) -> Option<usize> {
+    if !headline.decision.is_inside_the_margin() {
+        return Some(headline.candidate);
+    }
+    let differs = |judgment: &&Judgment| {
+        judgment.decision.kind == DecisionKind::Different && !judgment.decision.is_inside_the_margin()
+    };
+    judged.judgments.iter().find(differs).map(|judgment| judgment.candidate)
+}
+
 /// What a judgment leaves to choose by; `None` where its measure decides, or nothing was decided.
 #[must_use]
 pub fn choice(judged: &Judged<'_>, judgment: &Judgment) -> Option<Choice> {
@@ -40,8 +52,8 @@ pub fn choice(judged: &Judged<'_>, judgment: &Judgment) -> Option<Choice> {
         Choice::After(judgment.facts.differs_on.clone())
     } else if judged.of(judgment.candidate).is_some_and(is_open) {
         Choice::NotSettled { asked: asked() }
-    } else if is_open(headline) {
-        Choice::LookAt { build: headline.candidate }
+    } else if let Some(build) = another_to_look_at(judged, headline) {
+        Choice::LookAt { build }
     } else if let Some(shots) = removals_to_flip(judged) {
         Choice::AfterACheck { shots, asked: asked() }
     } else {

@@ -2,6 +2,7 @@
 
 use crate::case::sentences as sentences_of;
 use crate::format::Subject;
+use crate::phrases::phrase_for;
 use judging::trust::{Odd, Seen};
 use session::Session;
 use session::measure::MeasureId;
@@ -19,7 +20,10 @@ pub(crate) fn sentences(
     let Seen::OddValue { shot, build, measure, value, because, others } = seen else { return None };
     let subject = Subject::of(measure, session, voice);
     let name = session.builds.get(*build).map_or_else(String::new, |b| short_name(&b.name));
-    let printed = subject.value(*value);
+    let printed = match phrase_for(measure, voice).sides {
+        Some(sides) if !subject.prints_as_zero(*value) => sides.of(&subject, *value),
+        _ => subject.value(*value),
+    };
     let what = match shot {
         Some(at) => say::odd_shot(voice, &number_of(session, *at), &name, &subject.name, &printed),
         None => say::odd_average(voice, &name, &subject.name, &printed),

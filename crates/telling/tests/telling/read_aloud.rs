@@ -362,3 +362,30 @@ fn spanish_sets_thousands_apart_so_that_nobody_reads_a_decimal() {
     assert_eq!(text::with_marks(&spanish, "12850.5"), "12\u{202f}850,5");
     assert_eq!(text::with_marks(&spanish, "2850"), "2850");
 }
+
+#[test]
+fn nobody_chooses_freely_beside_a_third_club_that_differs() {
+    let mut session = in_turn("carry", 8, &[250.0, 250.0, 250.0], 1.0);
+    also(&mut session, "spin_rate", |at, shot| {
+        Some(2_600.0 + 60.0 * noise(at) + if shot.build == 2 { 900.0 } else { 0.0 })
+    });
+    let report = answer(session, asking("carry"));
+    let told = |candidate: usize| {
+        let of = report.findings.iter().find(|f| f.candidate == candidate && f.measure == Known::Carry);
+        of.expect("a finding").words.next.clone()
+    };
+    assert_eq!(told(1), "Carry does not decide between these two: look at Driver C before choosing.");
+    assert!(told(2).contains("they differ in spin rate"), "{}", told(2));
+}
+
+#[test]
+fn an_odd_value_names_its_side() {
+    let mut session = in_turn("offline", 6, &[3.0, -2.0], 6.0);
+    session.shots[5].values[0] = Some(-101.0);
+    let report = answer(session, asking("offline"));
+    assert!(
+        report.overlays[0].headline.ends_with("offline of 101\u{a0}yd left."),
+        "{}",
+        report.overlays[0].headline
+    );
+}
