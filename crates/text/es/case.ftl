@@ -35,20 +35,20 @@ go-on = Sigue: { $rounds ->
 } del plan.
 more-than-can-be-hit = Con esta dispersión harían falta más golpes de los que nadie puede dar: piensa si te
     serviría una diferencia mayor.
-more-than-a-visit = Con esta dispersión harían falta unos { $shots } golpes con cada palo para distinguir una diferencia de { $gap } de ninguna en 8 de cada 10 pruebas
+more-than-a-visit = Con esta dispersión harían falta unos { $shots } golpes con cada palo para distinguir entre una diferencia de { $gap } y ninguna en 8 de cada 10 pruebas
     así: más de lo que cabe en una visita (unos 60 con cada uno, regla práctica entre golfistas, sin ningún estudio detrás). Vuelve otros
     días y júntalos, confórmate con encontrar solo una diferencia mayor, o mira cuál de los dos agrupa mejor.
 another-day = O vuelve otros dos días y junta los tres.
 usually-tells = { $long-turns ->
-    [yes] Esta no se hizo de tres en tres. Una prueba de este tamaño alternando los palos de tres en tres muy probablemente distinguiría una diferencia de { $gap } de ninguna: así es en 8 de cada 10.
-   *[no] 8 de cada 10 pruebas de este tamaño distinguen una diferencia de { $gap } de ninguna; esta no. Con otra igual muy probablemente se sabría.
+    [yes] Esta no se hizo de tres en tres. Una prueba de este tamaño alternando los palos de tres en tres muy probablemente distinguiría entre una diferencia de { $gap } y ninguna: así es en 8 de cada 10.
+   *[no] 8 de cada 10 pruebas de este tamaño distinguen entre una diferencia de { $gap } y ninguna; esta no. Con otra igual muy probablemente se sabría.
 }
-would-tell = Con unos { $shots } golpes con cada palo, planeados de antemano y alternando los palos de tres en tres, muy probablemente se distinguiría una
-    diferencia de { $gap } de ninguna: así es en 8 de cada 10 pruebas.
-would-then-tell = Con unos { $shots } golpes con cada palo, planeados de antemano, muy probablemente se distinguiría entonces una diferencia de { $gap } de ninguna: así es
+would-tell = Con unos { $shots } golpes con cada palo, planeados de antemano y alternando los palos de tres en tres, muy probablemente se distinguiría entre una
+    diferencia de { $gap } y ninguna: así es en 8 de cada 10 pruebas.
+would-then-tell = Con unos { $shots } golpes con cada palo, planeados de antemano, muy probablemente se distinguiría entonces entre una diferencia de { $gap } y ninguna: así es
     en 8 de cada 10 pruebas.
 in-turn-would-tell = Si los palos se alternan, de tres en tres golpes, el orden deja de importar: con unos { $shots } golpes con cada palo, planeados de
-    antemano, muy probablemente se distinguiría una diferencia de { $gap } de ninguna. Así es en 8 de cada 10 pruebas.
+    antemano, muy probablemente se distinguiría entre una diferencia de { $gap } y ninguna. Así es en 8 de cada 10 pruebas.
 plan-says-how-many = Si los palos se alternan, de tres en tres golpes, el orden deja de importar. El plan de una prueba justa dice cuántos golpes
     hacen falta.
 narrows = Una prueba nueva de { $shots } golpes con cada palo, planeada de antemano y alternando los palos de tres en tres, dejaría la duda en ± { $size } o menos: así
