@@ -12,6 +12,7 @@ use session::measure::MeasureId;
 use session::names::short_name;
 use session::question::{Goal, Stopping, StoppingWord};
 use session::{Order, Session};
+use std::collections::BTreeSet;
 
 /// Everything that is held against the words.
 pub(crate) fn truths(judged: &Judged<'_>) -> Vec<Fact> {
@@ -178,18 +179,25 @@ fn of_judgment(session: &Session, judgment: &Judgment, add: &mut impl FnMut(&'st
     }
 }
 
-/// Which of the two averages lies nearer to zero, worked out anew from the shots: |candidate| − |baseline| with the plain
-/// interval of 95 %, which is no wider than the one that decides. `none` where it holds zero; nothing without shots.
+/// Which of the two averages lies nearer to zero, worked out anew from the shots: |candidate| − |baseline| with a plain
+/// interval of 95 %, by the scatter within laps where clubs share them. `none` where it holds zero; nothing without shots.
 fn nearer_by_shots(session: &Session, judgment: &Judgment) -> Option<String> {
     const USUAL_95: f64 = 1.96;
     let column = session.measure_index(&judgment.measure)?;
     let of = |club: usize| {
         let own = session.shots.iter().filter(|shot| shot.build == club);
-        let values: Vec<f64> = own.filter_map(|shot| shot.values.get(column).copied().flatten()).collect();
-        let n = values.len() as f64;
-        let mean = values.iter().sum::<f64>() / n;
-        let sum_of_squares: f64 = values.iter().map(|value| (value - mean) * (value - mean)).sum();
-        (values.len() > 2).then(|| (mean.abs(), sum_of_squares / (n - 1.0) / n))
+        let in_laps = own.filter_map(|shot| Some((shot.round, shot.values.get(column).copied()??)));
+        let shots: Vec<(Option<u32>, f64)> = in_laps.collect();
+        let mean = |of: &[f64]| of.iter().sum::<f64>() / of.len() as f64;
+        let values: Vec<f64> = shots.iter().map(|(_, value)| *value).collect();
+        let (mut squares, mut freedom) = (0.0, 0_usize);
+        let laps: BTreeSet<Option<u32>> = shots.iter().map(|(lap, _)| *lap).collect();
+        for lap in &laps {
+            let set: Vec<f64> = shots.iter().filter(|(of, _)| of == lap).map(|(_, value)| *value).collect();
+            squares += set.iter().map(|value| (value - mean(&set)).powi(2)).sum::<f64>();
+            freedom += set.len() - 1;
+        }
+        (freedom > 1).then(|| (mean(&values).abs(), squares / freedom as f64 / values.len() as f64))
     };
     let ((baseline, one), (candidate, other)) = (of(judgment.baseline)?, of(judgment.candidate)?);
     let (apart, half_width) = (candidate - baseline, USUAL_95 * (one + other).sqrt());
