@@ -1055,7 +1055,7 @@ export type Doubt = {
 /**
  * What a doubt is about.
  */
-export type DoubtKind = "many_clubs" | "measure_guessed" | "unknown_heading" | "headed_alike" | "unit" | "unit_of_club" | "units_mixed" | "out_of_range" | "above_total" | "plus_minus" | "odd_spread" | "same_name" | "one_row" | "odd_name" | "left_out_why";
+export type DoubtKind = "many_clubs" | "measure_guessed" | "unknown_heading" | "headed_alike" | "unit" | "unit_of_club" | "units_mixed" | "out_of_range" | "point_slipped" | "above_total" | "plus_minus" | "odd_spread" | "same_name" | "one_row" | "odd_name" | "left_out_why";
 
 /**
  * An effect, told.
@@ -1715,6 +1715,10 @@ export type Landing = {
    * Level of the intervals of what is gained, by aiming or by the other build: as strict as the answer.
    */
   level: number,
+  /**
+   * How the two builds were hit: no interval here leaves room for an order that is not in turn.
+   */
+  order: Order,
   /**
    * Resamples behind each interval.
    */
@@ -2388,7 +2392,11 @@ low: number,
 /**
  * The most.
  */
-high: number, } | { "kind": "moves_the_answer",
+high: number, } | { "kind": "point_slipped",
+/**
+ * The middle one of them.
+ */
+usual: number, } | { "kind": "moves_the_answer",
 /**
  * By how much.
  */
@@ -3553,7 +3561,11 @@ rounds: number,
 /**
  * The one of the two that was hit first in every round.
  */
-always_first: number | null, } | { "kind": "odd_value",
+always_first: number | null, } | { "kind": "not_compared",
+/**
+ * Rounds that hold both builds.
+ */
+rounds: number, } | { "kind": "odd_value",
 /**
  * Its shot, from 0; null for an average.
  */
@@ -4353,7 +4365,7 @@ export type Weight = "serious" | "note" | "good";
 /**
  * Why there is no plain answer.
  */
-export type Why = "no_shots" | "one_build" | "too_few_shots" | "not_measured" | "counts_missing" | "only_the_best" | "spread_missing" | "only_averages" | "no_scatter" | "no_scatter_in_rounds" | "depends_on_left_out";
+export type Why = "no_shots" | "one_build" | "too_few_shots" | "not_measured" | "counts_missing" | "only_the_best" | "spread_missing" | "only_averages" | "no_scatter" | "no_scatter_in_rounds" | "depends_on_left_out" | "order_not_allowed_for";
 
 /**
  * Sentences for the golfer.

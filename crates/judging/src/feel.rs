@@ -3,6 +3,7 @@
 //! Feel is not corrected: where the shots cannot tell or say the same, it is the best reason to choose. What was
 //! felt is held only against a measure that was recorded, of the felt build against every other one.
 
+use crate::choice::{Choice, choice};
 use crate::judge::{Judged, Judgment, judge};
 use crate::settle::settle;
 use crate::verdict::{DecisionKind, Direction, Matters, Nearer};
@@ -127,21 +128,22 @@ pub fn feel(say: &OwnSay, judged: &Judged<'_>) -> Result<FeelFacts, FeelRefused>
         let (agreement, is_hint) = agreement(judged, build, feeling);
         Some(FeltFacts { build, feeling, agreement, is_hint })
     });
-    Ok(FeelFacts { felt: felt.collect(), left_open: judged.headline().and_then(left_open) })
+    Ok(FeelFacts { felt: felt.collect(), left_open: left_open(judged) })
 }
 
-/// Not where the two differ on another measure, nor while the rounds of a plan that could still tell remain.
-fn left_open(judgment: &Judgment) -> Option<LeftOpen> {
-    let decision = &judgment.decision;
-    if !judgment.facts.differs_on.is_empty() {
-        return None;
-    }
-    match decision.kind {
-        DecisionKind::CannotTell if judgment.facts.rounds_to_go().is_some() => None,
-        DecisionKind::Same => Some(LeftOpen::Same),
-        DecisionKind::CannotTell => Some(LeftOpen::CannotTell),
-        DecisionKind::Different if decision.matters == Some(Matters::No) => Some(LeftOpen::TooSmall),
-        DecisionKind::Different | DecisionKind::CannotAnswer => None,
+/// As the answer leaves the choice; where it cannot tell, not where the two differ on another measure, nor while the rounds
+/// of a plan that could still tell remain.
+fn left_open(judged: &Judged<'_>) -> Option<LeftOpen> {
+    let judgment = judged.headline()?;
+    let may_choose = choice(judged, judgment) == Some(Choice::Freely);
+    match judgment.decision.kind {
+        DecisionKind::Same if may_choose => Some(LeftOpen::Same),
+        DecisionKind::Different if may_choose => Some(LeftOpen::TooSmall),
+        DecisionKind::CannotTell => {
+            let facts = &judgment.facts;
+            (facts.differs_on.is_empty() && facts.rounds_to_go().is_none()).then_some(LeftOpen::CannotTell)
+        }
+        DecisionKind::Same | DecisionKind::Different | DecisionKind::CannotAnswer => None,
     }
 }
 

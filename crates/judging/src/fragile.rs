@@ -1,7 +1,7 @@
 //! Whether the answer hangs on a few shots.
 
 use crate::analysis::{Aspect, Basis, Comparison, Include, Pair, ShotTable, compare};
-use crate::judge::{Judged, decision};
+use crate::judge::{Judged, Judgment};
 use crate::verdict::DecisionKind;
 use session::Session;
 
@@ -9,10 +9,14 @@ use session::Session;
 const MOST_REMOVED: usize = 3;
 
 /// The fewest shots whose removal would change the answer, by taking out the one at the end that helps most, again
-/// and again; `None` when three are not enough. Only differences of averages are tried.
+/// and again; `None` when three are not enough. Only differences of averages are tried, once for whoever asks.
 #[must_use]
 pub fn removals_to_flip(judged: &Judged<'_>) -> Option<usize> {
     let (session, headline) = (judged.settled.session, judged.headline()?);
+    *judged.removals.get_or_init(|| fewest_removals(session, headline))
+}
+
+fn fewest_removals(session: &Session, headline: &Judgment) -> Option<usize> {
     let Basis::Difference(careful) = headline.comparison()?.basis else { return None };
     let index = session.measure_index(&headline.measure)?;
     let toward_more = (headline.with_all.kind == DecisionKind::Different) != (careful.diff() > 0.0);
@@ -38,7 +42,7 @@ pub fn removals_to_flip(judged: &Judged<'_>) -> Option<usize> {
                 if headline.with_all.kind == DecisionKind::Different { order.reverse() } else { order }
             })?;
         trial.shots[shot].left_out = Some(String::new());
-        let decided = decision(&pair, &headline.levels, headline.margin);
+        let decided = headline.decided_on(&pair);
         decided.disagrees_with(&headline.with_all).then_some(removed)
     })
 }

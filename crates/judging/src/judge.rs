@@ -3,7 +3,7 @@
 use crate::analysis::{
     AskedOf, Aspect, Basis, Comparison, Estimate, Include, Levels, Pair, PartOf, compare, estimate, nearer,
 };
-use crate::facts::{HowHit, PairFacts, SetAside};
+use crate::facts::{HowHit, OrderAllowance, PairFacts, SetAside};
 use crate::holm::{self, Member};
 use crate::settle::{Asked, Candidate, Settled};
 use crate::verdict::{Decision, DecisionKind, Matters, decide, decide_ratio};
@@ -11,6 +11,7 @@ use session::Session;
 use session::measure::{Margin, MeasureId};
 use session::names::short_name;
 use session::question::Goal;
+use std::cell::OnceCell;
 
 /// Of shots of a measure of which nothing is known.
 const NORMAL_KURTOSIS: f64 = 3.0;
@@ -55,6 +56,16 @@ impl Judgment {
         self.pair.comparison.as_ref().ok()
     }
 
+    /// What these intervals decide of the two, by what is known of their order.
+    #[must_use]
+    pub fn decided_on(&self, pair: &Pair) -> Decision {
+        let decided = decision(pair, &self.levels, self.margin);
+        match self.facts.order_allowance {
+            OrderAllowance::SizeNotKnown => decided.with_nothing_allowed_for_order(),
+            OrderAllowance::NotNeeded | OrderAllowance::Included => decided,
+        }
+    }
+
     /// Whether only the allowance for order keeps the interval of all shots from excluding zero. An answer that hangs on
     /// shots left out cannot be told either, and that is not the order's doing.
     #[must_use]
@@ -85,6 +96,8 @@ pub struct Judged<'a> {
     pub judgments: Vec<Judgment>,
     /// Position of the headline among them; `None` when there is nobody to hold against the baseline.
     headline: Option<usize>,
+    /// The fewest shots whose removal would change the headline, once somebody asked: see [`crate::fragile`].
+    pub(crate) removals: OnceCell<Option<usize>>,
 }
 
 impl Judged<'_> {
@@ -126,7 +139,7 @@ pub fn judge(settled: Settled<'_>) -> Judged<'_> {
         Some(chosen) => asked.iter().position(|judgment| judgment.candidate == chosen),
         None => leading(asked),
     };
-    Judged { settled, judgments, headline }
+    Judged { settled, judgments, headline, removals: OnceCell::new() }
 }
 
 /// Every candidate on every measure, compared on all shots; nothing is decided yet.
@@ -179,7 +192,7 @@ fn decided(settled: &Settled<'_>, judgments: &mut [Judgment]) {
         };
         let kurtosis = asked.measure.usual().map_or(NORMAL_KURTOSIS, |known| known.facts().kurtosis);
         for (judgment, part) in of_measure.iter_mut().zip(parts) {
-            judgment.with_all = decision(&judgment.pair, &judgment.levels, judgment.margin);
+            judgment.with_all = judgment.decided_on(&judgment.pair);
             judgment.without_left_out = judgment.with_all;
             let (levels, margin, candidates) = (judgment.levels, judgment.margin, judgment.candidates);
             let asked_of = AskedOf { levels: &levels, unit: &unit, margin, candidates, kurtosis };
@@ -188,7 +201,7 @@ fn decided(settled: &Settled<'_>, judgments: &mut [Judgment]) {
             };
             if let Some(rest) = rest.as_ref().filter(|_| part.shots + settled.left_out.shots > 0) {
                 let pair = compare(rest, judgment.baseline, judgment.candidate, asked.aspect());
-                judgment.without_left_out = decision(&pair, &levels, margin);
+                judgment.without_left_out = judgment.decided_on(&pair);
                 judgment.facts.set_aside = Some(SetAside {
                     baseline: settled.left_out,
                     candidate: part,
@@ -232,8 +245,7 @@ pub fn reported_unit(measure: &MeasureId, session: &Session) -> String {
 }
 
 /// What two intervals at these levels decide.
-#[must_use]
-pub fn decision(pair: &Pair, levels: &Levels, margin: Option<Margin>) -> Decision {
+fn decision(pair: &Pair, levels: &Levels, margin: Option<Margin>) -> Decision {
     match &pair.comparison {
         Ok(comparison) => {
             let (different, same) = (comparison.interval(levels.different), comparison.interval(levels.same));

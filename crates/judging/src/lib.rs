@@ -38,6 +38,7 @@
 
 pub mod analysis;
 pub mod cause;
+pub mod choice;
 pub mod claim;
 pub mod consistency;
 pub mod facts;

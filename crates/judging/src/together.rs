@@ -7,6 +7,8 @@
 //! Limits: averages, not scatter. Builds are matched by name.
 
 use crate::analysis::{Basis, Levels, levels};
+use crate::choice::{Choice, choice};
+use crate::facts::OrderAllowance;
 use crate::interval::Interval;
 use crate::judge::{Judgment, judge};
 use crate::settle::settle;
@@ -44,6 +46,8 @@ pub enum TogetherRefused {
 pub struct JudgedDay {
     /// What was judged of the pair; `None` when the session does not hold both builds.
     pub judgment: Option<Judgment>,
+    /// What that leaves to choose by, on that day.
+    pub choice: Option<Choice>,
     /// Share of the combined answer that it makes, 0 to 1.
     pub weight: f64,
 }
@@ -83,6 +87,8 @@ pub struct JudgedPair {
     pub combined: Option<CombinedDays>,
     /// What was decided; `None` as `combined`.
     pub decision: Option<Decision>,
+    /// Whether a day of it leaves no room for the order of hitting, since nobody knows how far that moves the measure.
+    pub nothing_allowed_for_order: bool,
     /// Whether two days leave so much possible that the ends of the interval say nothing.
     pub wide_open: bool,
 }
@@ -112,26 +118,27 @@ pub fn together(sessions: &[Session], question: &Question) -> Result<Vec<JudgedP
 struct Day<'a> {
     session: &'a Session,
     /// Of the measure asked for; none when the session does not hold the baseline, or cannot be asked.
-    judgments: Vec<Judgment>,
+    judgments: Vec<(Judgment, Option<Choice>)>,
 }
 
 fn day<'a>(session: &'a Session, first: &Session, question: &Question) -> Day<'a> {
     let judgments = build_here(session, first, question.baseline).and_then(|baseline| {
         let question = Question { baseline, candidate: None, ..question.clone() };
         let judged = judge(settle(&question, session).ok()?);
-        Some(judged.asked().cloned().collect())
+        Some(judged.asked().map(|judgment| (judgment.clone(), choice(&judged, judgment))).collect())
     });
     Day { session, judgments: judgments.unwrap_or_default() }
 }
 
 impl Day<'_> {
     /// The pair in this session: what was judged, and its difference with its error.
-    fn of(&self, first: &Session, candidate: usize) -> Option<(&Judgment, SessionEffect)> {
+    fn of(&self, first: &Session, candidate: usize) -> Option<(&(Judgment, Option<Choice>), SessionEffect)> {
         let candidate = build_here(self.session, first, candidate)?;
-        let judgment = self.judgments.iter().find(|judgment| judgment.candidate == candidate)?;
+        let judged = self.judgments.iter().find(|(judgment, _)| judgment.candidate == candidate)?;
+        let (judgment, _) = judged;
         let Basis::Difference(careful) = judgment.comparison()?.basis else { return None };
         let error = careful.half_width(Level::P95) / normal_upper(Level::P95.tail());
-        Some((judgment, SessionEffect { effect: careful.diff(), variance: error * error }))
+        Some((judged, SessionEffect { effect: careful.diff(), variance: error * error }))
     }
 }
 
@@ -142,8 +149,7 @@ fn pair(
     candidate: usize,
     several: usize,
 ) -> JudgedPair {
-    let found: Vec<Option<(&Judgment, SessionEffect)>> =
-        days.iter().map(|day| day.of(first, candidate)).collect();
+    let found: Vec<_> = days.iter().map(|day| day.of(first, candidate)).collect();
     let effects: Vec<SessionEffect> = found.iter().flatten().map(|(_, effect)| *effect).collect();
     let combined = combine(&effects).ok();
     let between = combined.map_or(0.0, |c| c.between);
@@ -151,7 +157,8 @@ fn pair(
     let days = found
         .iter()
         .map(|found| JudgedDay {
-            judgment: found.map(|(judgment, _)| judgment.clone()),
+            judgment: found.map(|((judgment, _), _)| judgment.clone()),
+            choice: found.and_then(|((_, choice), _)| choice.clone()),
             weight: found.map_or(0.0, |(_, effect)| 1.0 / (effect.variance + between) / total),
         })
         .collect();
@@ -175,11 +182,26 @@ fn pair(
     });
     let margin = question.margin_on(&question.measure).map(Margin::value);
     let decision = combined.as_ref().map(|c| decide(&c.different, &c.same, margin));
+    // One day without room for the order leaves none in the days together.
+    let nothing_allowed = found
+        .iter()
+        .flatten()
+        .any(|((judgment, _), _)| judgment.facts.order_allowance == OrderAllowance::SizeNotKnown);
+    let decision = decision
+        .map(|decided| if nothing_allowed { decided.with_nothing_allowed_for_order() } else { decided });
     let wide_open = combined
         .as_ref()
         .zip(margin)
         .is_some_and(|(c, margin)| c.days < 3 && c.different.high.max(-c.different.low) > WIDE_OPEN * margin);
-    JudgedPair { candidate, days, usable: effects.len(), combined, decision, wide_open }
+    JudgedPair {
+        candidate,
+        days,
+        usable: effects.len(),
+        combined,
+        decision,
+        nothing_allowed_for_order: nothing_allowed,
+        wide_open,
+    }
 }
 
 /// The number of days counts as fixed where the number of shots does; each day's own looks are in its own answer.

@@ -72,6 +72,8 @@ pub enum Why {
     NoScatterInRounds,
     /// The answer changes with the shots that were left out.
     DependsOnLeftOut,
+    /// Clubs and time are mixed up, and how far the order moves the measure is not known: no interval holds room for it.
+    OrderNotAllowedFor,
 }
 
 /// Which of two builds is nearer to zero, where nearer is better.
@@ -143,6 +145,20 @@ impl Decision {
             Self { why: Some(Why::DependsOnLeftOut), ..Self::plain(DecisionKind::CannotTell) }
         } else {
             self
+        }
+    }
+
+    /// The decision of clubs whose order is mixed up with them, on a measure of which nobody knows how far the order moves
+    /// it: an interval that leaves no room for it shows that the shots differ, which is a hint; it shows neither that the
+    /// clubs are the same nor how much of a difference is theirs.
+    #[must_use]
+    pub fn with_nothing_allowed_for_order(self) -> Self {
+        match self.kind {
+            DecisionKind::Same => {
+                Self { why: Some(Why::OrderNotAllowedFor), ..Self::plain(DecisionKind::CannotTell) }
+            }
+            DecisionKind::Different => Self { matters: self.matters.map(|_| Matters::Maybe), ..self },
+            DecisionKind::CannotTell | DecisionKind::CannotAnswer => self,
         }
     }
 }

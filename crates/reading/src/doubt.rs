@@ -27,6 +27,8 @@ pub enum DoubtKind {
     UnitsMixed,
     /// Values that cannot be: they stay out.
     OutOfRange,
+    /// Values ten times off the others of their build: they stay out.
+    PointSlipped,
     /// The ball carried farther than it went.
     AboveTotal,
     /// What stands behind ± was taken for a standard deviation.

@@ -1,6 +1,7 @@
 //! What is wrong with a value, and where.
 
 use serde::de::{self, Unexpected};
+use session::wire::SessionError;
 use std::fmt::{self, Display};
 
 /// One step from the top of a value towards the place.
@@ -60,6 +61,8 @@ pub enum What {
     },
     /// A number that is none, or without end.
     NotFinite,
+    /// A session that does not fit together.
+    Session(SessionError),
     /// It does not fit together, as it says itself.
     Other(String),
 }
@@ -109,7 +112,11 @@ impl std::error::Error for Wrong {}
 
 impl de::Error for Wrong {
     fn custom<T: Display>(message: T) -> Self {
-        Self::here(What::Other(message.to_string()))
+        let message = message.to_string();
+        match message.parse::<SessionError>() {
+            Ok(error) => Self { path: place_of(&error), what: What::Session(error) },
+            Err(_) => Self::here(What::Other(message)),
+        }
     }
 
     fn invalid_type(got: Unexpected<'_>, expected: &dyn de::Expected) -> Self {
@@ -134,6 +141,27 @@ impl de::Error for Wrong {
 
     fn duplicate_field(field: &'static str) -> Self {
         Self::here(What::Other(format!("`{field}` stands twice")))
+    }
+}
+
+/// Columns that are no measure's.
+const OWN_COLUMNS: [&str; 3] = ["round", "number", "second"];
+
+/// Where in the session it went wrong.
+fn place_of(error: &SessionError) -> Vec<Step> {
+    let field = |name: &str| Step::Field(name.to_owned());
+    match error {
+        SessionError::ShotBuild { shot, .. } => vec![field("shots"), Step::Item(*shot), field("build")],
+        SessionError::SummaryBuild { summary, .. } => {
+            vec![field("summaries"), Step::Item(*summary), field("build")]
+        }
+        SessionError::Second { .. } => vec![field("second"), field("values")],
+        SessionError::ShotsTwice | SessionError::NoSuchShot { .. } => vec![field("columns")],
+        SessionError::ColumnLength { name, .. } if OWN_COLUMNS.contains(&name.as_str()) => {
+            vec![field("columns"), field(name)]
+        }
+        SessionError::ColumnLength { name, .. } => vec![field("columns"), field("values"), field(name)],
+        SessionError::NotWhole { name, shot } => vec![field("columns"), field(name), Step::Item(*shot)],
     }
 }
 

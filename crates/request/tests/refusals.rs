@@ -171,8 +171,47 @@ fn a_session_that_does_not_fit_together_says_so() {
     let mut json = asked();
     json["session"]["shots"][0]["build"] = json!(9);
     let refused = refused(json, &Voice::english());
-    assert_eq!(refused.place, "request.session");
-    assert!(refused.message.contains("shots[0].build is 9"), "{}", refused.message);
+    assert_eq!(refused.place, "request.session.shots[0].build");
+    assert_eq!(refused.message, "It names the club 9; there are 2, counted from 0.");
+}
+
+#[test]
+fn a_session_that_does_not_fit_together_is_refused_in_the_language_asked_for() {
+    let spanish = Voice::new(Language::from_table(text::SPANISH).expect("this version"), Units::Meters);
+    let cases = [
+        (
+            json!({"build": [0, 9], "values": {}}),
+            "shots[1].build",
+            "Nombra el palo 9; hay 2, contando desde 0.",
+        ),
+        (
+            json!({"build": [0, 1], "values": {"carry": [250]}}),
+            "columns.values.carry",
+            "Esta columna tiene 1 número; hay 2 golpes.",
+        ),
+        (
+            json!({"build": [0, 1], "round": [1, 1.5], "values": {}}),
+            "columns.round[1]",
+            "Esto debe ser un número entero, cero o más.",
+        ),
+        (
+            json!({"build": [0, 1], "values": {}, "left_out": [[7, "mishit"]]}),
+            "columns",
+            "Un motivo o una nota es del golpe 7; hay 2 golpes, contando desde 0.",
+        ),
+    ];
+    for (columns, place, message) in cases {
+        let mut json = asked();
+        json["session"]["shots"] = json!([]);
+        json["session"]["columns"] = columns;
+        let refused = refused(json, &spanish);
+        assert_eq!(refused.place, format!("request.session.{place}"));
+        assert_eq!(refused.message, message);
+    }
+    let mut twice = asked();
+    twice["session"]["columns"] = json!({"build": [0], "values": {}});
+    let refused = refused(twice, &spanish);
+    assert!(refused.message.starts_with("Los golpes están uno por uno"), "{}", refused.message);
 }
 
 #[test]

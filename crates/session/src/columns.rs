@@ -183,14 +183,20 @@ mod tests {
         let wrong = |change: &dyn Fn(&mut Columns)| {
             let mut whole = in_columns(&session());
             whole.columns.iter_mut().for_each(change);
-            Session::try_from(whole).expect_err("a refusal").to_string()
+            Session::try_from(whole).expect_err("a refusal")
         };
-        assert!(wrong(&|c| c.build.0[2] = 2.0).contains("shots[2].build is 2"));
-        assert!(wrong(&|c| c.build.0[1] = 0.5).contains("columns.build[1]"));
-        assert!(wrong(&|c| c.round.0[0] = -1.0).contains("columns.round[0]"));
-        assert!(wrong(&|c| c.number.0.truncate(1)).contains("columns.number holds 1"));
-        assert!(wrong(&|c| c.left_out.push((3, "x".into()))).contains("shot 3"));
-        assert!(wrong(&|c| c.second.0[0] = 2.0).contains("second.values"));
+        let no_such_build = SessionError::ShotBuild { shot: 2, build: 2, builds: 2 };
+        assert_eq!(wrong(&|c| c.build.0[2] = 2.0), no_such_build);
+        let not_whole = |name: &str, shot| SessionError::NotWhole { name: name.to_owned(), shot };
+        assert_eq!(wrong(&|c| c.build.0[1] = 0.5), not_whole("build", 1));
+        assert_eq!(wrong(&|c| c.round.0[0] = -1.0), not_whole("round", 0));
+        let length = SessionError::ColumnLength { name: "number".into(), got: 1, shots: 3 };
+        assert_eq!(wrong(&|c| c.number.0.truncate(1)), length);
+        assert_eq!(
+            wrong(&|c| c.left_out.push((3, "x".into()))),
+            SessionError::NoSuchShot { shot: 3, shots: 3 }
+        );
+        assert!(matches!(wrong(&|c| c.second.0[0] = 2.0), SessionError::Second { .. }));
         let twice = wire::Session { columns: Some(Columns::default()), ..wire::Session::from(session()) };
         assert_eq!(Session::try_from(twice), Err(SessionError::ShotsTwice));
     }

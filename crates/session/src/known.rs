@@ -3,6 +3,11 @@
 //! To add a measure, add a row. What more has to be said of it (its words for headings, how a sentence speaks of it, what
 //! flies it) the compiler names, since every other place matches on [`Known`] whole.
 //!
+//! A range holds what golfers do from the gentlest chip with a wedge to the longest drive, juniors' among them: a ball that
+//! leaves at 15 mph was chipped, one at 235 mph was hit by nobody yet; a carry of 0 was topped, and 15,000 rpm is a wedge
+//! from wet grass. So wide a range lets a slip through that lies inside it, 15.4 mph for 154: what the other shots of the
+//! build are shows that one ([`crate::slipped_point`]).
+//!
 //! Ranges, margins and scatters are common practice, no source, unless a row says otherwise; the golfer can change the
 //! margin. The order allowances of carry, ball speed and club speed are measured by simulation: 6 yd is what a strongly
 //! drifting session needs so that a plain comparison of two blocks keeps its error rate (a typically drifting one needs
@@ -61,6 +66,9 @@ pub struct Facts {
     pub better: Better,
     /// Values outside are questioned, never removed.
     pub plausible: Plausible,
+    /// Whether full shots with one build keep so near each other that one ten times off is a point that slipped. Not of
+    /// angles, nor of what a thin shot makes a tenth of: height, time in the air.
+    pub keeps_its_size: bool,
     /// Smallest difference that usually matters, in the canonical unit.
     pub margin: f64,
     /// Why that margin.
@@ -106,19 +114,19 @@ use Unit::{Deg, Mm, Mph, Ratio, Rpm, S, Yd};
 known! {
     /// How far the ball flies.
     Carry "carry": row("Carry", Yd, 0, Higher, (0.0, 400.0), (5.0, ClubLength))
-        .scatters(8.0, 11.0, 14.0, 8.0).drifts(6.0).per_yard(1.0).builds_differ(4.0),
+        .scatters(8.0, 11.0, 14.0, 8.0).drifts(6.0).per_yard(1.0).builds_differ(4.0).keeps_its_size(),
     /// How far it flies and rolls.
     Total "total": row("Total distance", Yd, 0, Higher, (0.0, 450.0), (5.0, ClubLength))
-        .scatters(8.0, 11.0, 14.0, 8.0).drifts(6.0).per_yard(1.0).builds_differ(4.0),
+        .scatters(8.0, 11.0, 14.0, 8.0).drifts(6.0).per_yard(1.0).builds_differ(4.0).keeps_its_size(),
     /// How far beside the target line it lands, right positive.
     Offline "offline": row("Offline", Yd, 0, NearerZero, (-150.0, 150.0), (5.0, QuarterFairway))
         .scatters(13.0, 16.0, 20.0, 4.5).drifts(6.0),
     /// Speed of the ball.
     BallSpeed "ball_speed": row("Ball speed", Mph, 1, Higher, (15.0, 235.0), (1.5, Speed))
-        .scatters(2.5, 3.0, 4.0, 5.5).drifts(2.7).per_yard(0.45),
+        .scatters(2.5, 3.0, 4.0, 5.5).drifts(2.7).per_yard(0.45).keeps_its_size(),
     /// Speed of the club head; its scatter is our assumption.
     ClubSpeed "club_speed": row("Club speed", Mph, 1, Higher, (10.0, 160.0), (1.5, SpeedOfClub))
-        .scatters(1.2, 1.6, 2.2, 4.0).drifts(1.9).per_yard(0.31),
+        .scatters(1.2, 1.6, 2.2, 4.0).drifts(1.9).per_yard(0.31).keeps_its_size(),
     /// Up or down at the start; its scatter is our assumption.
     LaunchAngle "launch_angle": row("Launch angle", Deg, 1, Depends, (-5.0, 60.0), (1.0, Flight))
         .scatters(1.2, 1.8, 2.5, 4.0),
@@ -126,7 +134,7 @@ known! {
     LaunchDirection "launch_direction": row("Launch direction", Deg, 1, NearerZero, (-45.0, 45.0), (1.0, Flight)),
     /// Revolutions.
     SpinRate "spin_rate": row("Spin rate", Rpm, 0, Depends, (500.0, 15000.0), (250.0, Flight))
-        .scatters(250.0, 400.0, 600.0, 8.0).drifts(150.0),
+        .scatters(250.0, 400.0, 600.0, 8.0).drifts(150.0).keeps_its_size(),
     /// Tilt of the spin.
     SpinAxis "spin_axis": row("Spin axis", Deg, 1, NearerZero, (-60.0, 60.0), (3.0, Flight)),
     /// Highest point.
@@ -199,6 +207,7 @@ const fn row(
         decimals,
         better,
         plausible: Plausible { low: plausible.0, high: plausible.1 },
+        keeps_its_size: false,
         margin: margin.0,
         margin_because: margin.1,
         scatter: None,
@@ -212,6 +221,10 @@ const fn row(
 impl Facts {
     const fn scatters(self, low: f64, middle: f64, high: f64, kurtosis: f64) -> Self {
         Self { scatter: Some(UsualScatter { low, middle, high }), kurtosis, ..self }
+    }
+
+    const fn keeps_its_size(self) -> Self {
+        Self { keeps_its_size: true, ..self }
     }
 
     const fn drifts(self, order_allowance: f64) -> Self {

@@ -34,6 +34,7 @@ mod rounds;
 mod scale;
 mod second_and_weather;
 mod session_error;
+pub mod slipped_point;
 mod stopping;
 pub mod units;
 mod visit;

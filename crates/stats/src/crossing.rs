@@ -14,9 +14,9 @@ const FAR: f64 = 8.0;
 /// Panels of twenty nodes along the path; steps between looks are rarely below a tenth.
 const PANELS: usize = 8;
 
-/// One look of a test.
+/// An interim analysis of a test, and the chance that it would end it.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct LookChance {
+pub struct InterimChance {
     /// Share of all rounds that are in, above 0 and at most 1, rising.
     pub time: f64,
     /// Chance that this look alone, had there been no other, ends the test.
@@ -28,7 +28,7 @@ pub struct LookChance {
 /// Drift and boundaries are in the chances already; of the path only the correlation √(tᵢ/tⱼ) of looks is left.
 /// A time that does not rise ends nothing.
 #[must_use]
-pub fn ends_at(looks: &[LookChance]) -> Vec<f64> {
+pub fn ends_at(looks: &[InterimChance]) -> Vec<f64> {
     let mut ends = Vec::with_capacity(looks.len());
     let mut path = vec![Node { at: 0.0, weight: 1.0 }];
     let mut before = 0.0;
@@ -66,12 +66,12 @@ mod tests {
     use crate::distributions::normal_cdf;
 
     /// Chance of an end at any look.
-    fn ever_ends(looks: &[LookChance]) -> f64 {
+    fn ever_ends(looks: &[InterimChance]) -> f64 {
         ends_at(looks).iter().sum()
     }
 
     /// Chance that at least one of two looks ends, for a check by hand: both by the bivariate normal.
-    fn either(first: LookChance, last: LookChance) -> f64 {
+    fn either(first: InterimChance, last: InterimChance) -> f64 {
         let (a, b) = (normal_upper(first.alone), normal_upper(last.alone));
         let rho = (first.time / last.time).sqrt();
         let both: f64 = nodes(a, 12.0, 40)
@@ -86,14 +86,15 @@ mod tests {
     #[test]
     fn one_look_ends_as_often_as_it_does_alone() {
         for alone in [0.02, 0.5, 0.9] {
-            assert!((ever_ends(&[LookChance { time: 1.0, alone }]) - alone).abs() < 1e-12);
+            assert!((ever_ends(&[InterimChance { time: 1.0, alone }]) - alone).abs() < 1e-12);
         }
     }
 
     #[test]
     fn two_looks_agree_with_the_bivariate_normal() {
         for (t, one, other) in [(0.5, 0.1, 0.6), (0.33, 0.02, 0.8), (0.8, 0.6, 0.7)] {
-            let (first, last) = (LookChance { time: t, alone: one }, LookChance { time: 1.0, alone: other });
+            let (first, last) =
+                (InterimChance { time: t, alone: one }, InterimChance { time: 1.0, alone: other });
             let got = ever_ends(&[first, last]);
             let expected = either(first, last);
             assert!((got - expected).abs() < 1e-6, "{t}: {got} for {expected}");
@@ -102,8 +103,8 @@ mod tests {
 
     #[test]
     fn more_looks_never_end_less_often_and_never_more_than_their_sum() {
-        let looks: Vec<LookChance> =
-            (2..=8).map(|r| LookChance { time: f64::from(r) / 8.0, alone: 0.05 * f64::from(r) }).collect();
+        let looks: Vec<InterimChance> =
+            (2..=8).map(|r| InterimChance { time: f64::from(r) / 8.0, alone: 0.05 * f64::from(r) }).collect();
         let mut before = 0.0;
         for many in 1..=looks.len() {
             let ever = ever_ends(&looks[..many]);
@@ -115,6 +116,6 @@ mod tests {
     #[test]
     fn nonsense_ends_nothing() {
         assert!(ends_at(&[]).is_empty());
-        assert_eq!(ends_at(&[LookChance { time: f64::NAN, alone: 0.5 }]), [0.0]);
+        assert_eq!(ends_at(&[InterimChance { time: f64::NAN, alone: 0.5 }]), [0.0]);
     }
 }

@@ -89,7 +89,7 @@ pub use sample::{LARGEST_VALUE, Sample, SampleError, Summary, SummaryError};
 pub use selection::{Shrinkage, best_lead_chance, expected_best, shrinkage, usual_prior_sd};
 pub use spread::{FEWEST_FOR_SPREAD, SpreadRatio, shots_for_ratio, spread_ratio};
 pub use trend::{OrderedShot, Trend, trend};
-pub use turns_paths::{LookedAt, TurnsLook, TurnsPaths};
+pub use turns_paths::{GroupSequentialTests, InterimAnalysis, TurnsPaths};
 pub use variance_ratio::{VarianceRatio, normal_sd_interval, variance_ratio};
 pub use welch::{welch, welch_from_summaries};
 pub use yuen::{TRIM, Trimmed, Yuen, yuen};

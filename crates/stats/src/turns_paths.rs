@@ -19,10 +19,10 @@ use crate::rounds_power::TurnsDesign;
 /// Tests that are invented: chances come out to about 0.003, one standard error.
 const TESTS: usize = 2_000;
 
-/// One look of a test.
+/// An interim analysis of a test in turns.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct TurnsLook {
-    /// The look comes when this round is complete; from 2, rising from look to look.
+pub struct InterimAnalysis {
+    /// It comes when this round is complete; from 2, rising from look to look.
     pub round: usize,
     /// Level of the interval that must exclude zero.
     pub level: Level,
@@ -53,9 +53,9 @@ pub struct TurnsPaths {
     known: Vec<Known>,
 }
 
-/// The same tests with the looks that are taken at them.
+/// The same tests with the interim analyses that are made of them.
 #[derive(Debug, Clone)]
-pub struct LookedAt {
+pub struct GroupSequentialTests {
     /// Above these an average of all rounds has been found by this look or an earlier one; test by test.
     bounds: Vec<f64>,
     looks: usize,
@@ -83,7 +83,7 @@ impl TurnsPaths {
 
     /// The tests cut to so many rounds and looked at like this; looks beyond the rounds are not taken.
     #[must_use]
-    pub fn looked_at(&self, rounds: usize, looks: &[TurnsLook]) -> LookedAt {
+    pub fn looked_at(&self, rounds: usize, looks: &[InterimAnalysis]) -> GroupSequentialTests {
         let rounds = rounds.clamp(2, self.design.rounds);
         let looks: Vec<Bound> = looks
             .iter()
@@ -102,11 +102,11 @@ impl TurnsPaths {
                 bounds.push(least);
             }
         }
-        LookedAt { bounds, looks: looks.len(), deviations }
+        GroupSequentialTests { bounds, looks: looks.len(), deviations }
     }
 }
 
-impl LookedAt {
+impl GroupSequentialTests {
     /// Chance that a true difference, in standard deviations of a shot, is found at each look and not before.
     #[must_use]
     pub fn found_at(&self, difference: f64) -> Vec<f64> {
@@ -147,7 +147,7 @@ struct Bound {
 }
 
 impl Bound {
-    fn of(design: TurnsDesign, TurnsLook { round, level }: TurnsLook) -> Self {
+    fn of(design: TurnsDesign, InterimAnalysis { round, level }: InterimAnalysis) -> Self {
         let design = TurnsDesign { rounds: round, ..design };
         let (builds, rounds, set) = (design.builds as f64, round as f64, design.set as f64);
         let df_between = rounds - 1.0;
@@ -275,7 +275,7 @@ mod tests {
     const NOISE: f64 = 0.012;
 
     fn at_end(design: TurnsDesign, difference: f64) -> f64 {
-        let look = TurnsLook { round: design.rounds, level: Level::P95 };
+        let look = InterimAnalysis { round: design.rounds, level: Level::P95 };
         TurnsPaths::new(design, 3.0, 1).expect("usable").looked_at(design.rounds, &[look]).found(difference)
     }
 
@@ -293,7 +293,7 @@ mod tests {
     #[test]
     fn a_shorter_test_is_the_beginning_of_a_longer_one() {
         let short = TurnsDesign { rounds: 5, ..DESIGN };
-        let look = TurnsLook { round: 5, level: Level::P95 };
+        let look = InterimAnalysis { round: 5, level: Level::P95 };
         let cut = TurnsPaths::new(DESIGN, 3.0, 1).expect("usable").looked_at(5, &[look]).found(0.8);
         assert!((cut - short.detection(0.8, Level::P95)).abs() < NOISE);
     }
@@ -301,9 +301,9 @@ mod tests {
     #[test]
     fn more_looks_at_the_same_levels_never_find_less_and_less_than_their_sum() {
         let paths = TurnsPaths::new(DESIGN, 3.0, 1).expect("usable");
-        let look = |round| TurnsLook { round, level: Level::P99 };
+        let look = |round| InterimAnalysis { round, level: Level::P99 };
         let found = |rounds: &[usize]| {
-            let looks: Vec<TurnsLook> = rounds.iter().map(|&round| look(round)).collect();
+            let looks: Vec<InterimAnalysis> = rounds.iter().map(|&round| look(round)).collect();
             paths.looked_at(8, &looks)
         };
         let (one, two, all) = (found(&[8]), found(&[4, 8]), found(&[2, 3, 4, 5, 6, 7, 8]));
@@ -316,7 +316,7 @@ mod tests {
     #[test]
     fn the_same_seed_finds_the_same_and_another_one_nearly() {
         let found = |seed| {
-            let look = TurnsLook { round: 8, level: Level::P95 };
+            let look = InterimAnalysis { round: 8, level: Level::P95 };
             TurnsPaths::new(DESIGN, 8.0, seed).expect("usable").looked_at(8, &[look]).found(0.8)
         };
         assert_eq!(found(1).to_bits(), found(1).to_bits());

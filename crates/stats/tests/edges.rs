@@ -3,7 +3,7 @@
 
 use stats::choices::INTERACTION_P;
 use stats::combine::{SessionEffect, combine};
-use stats::crossing::{LookChance, ends_at};
+use stats::crossing::{InterimChance, ends_at};
 use stats::distributions::normal_sf;
 use stats::linear_model::{Intercept, linear_model};
 use stats::{
@@ -99,7 +99,7 @@ fn a_look_that_may_spend_nothing_changes_no_other() {
 #[test]
 fn a_look_that_ends_for_certain_or_never() {
     let ends = |alone: [f64; 2]| {
-        ends_at(&[LookChance { time: 0.4, alone: alone[0] }, LookChance { time: 1.0, alone: alone[1] }])
+        ends_at(&[InterimChance { time: 0.4, alone: alone[0] }, InterimChance { time: 1.0, alone: alone[1] }])
     };
     let certain = ends([1.0, 0.5]);
     assert!((certain[0] - 1.0).abs() < 1e-11 && certain[1].abs() < 1e-11, "{certain:?}");
@@ -111,7 +111,7 @@ fn a_look_that_ends_for_certain_or_never() {
 #[test]
 fn three_looks_at_even_chances_end_as_the_orthant_says() {
     for times in [[0.25, 0.5, 1.0], [0.2, 0.7, 0.9], [0.02, 0.5, 1.0]] {
-        let looks = times.map(|time| LookChance { time, alone: 0.5 });
+        let looks = times.map(|time| InterimChance { time, alone: 0.5 });
         let correlation = |i: usize, j: usize| libm::asin(f64::sqrt(times[i] / times[j]));
         let sum = correlation(0, 1) + correlation(0, 2) + correlation(1, 2);
         let never = 0.125 + sum / (4.0 * std::f64::consts::PI);

@@ -8,6 +8,7 @@ use crate::spread;
 use crate::words::{Next, Words, sentences};
 use judging::Judgment;
 use judging::analysis::Estimate;
+use judging::choice::Choice;
 use judging::facts::{HowHit, RestsOn};
 use judging::verdict::{Decision, DecisionKind, Direction, Matters, Nearer, Why};
 use session::Session;
@@ -16,20 +17,21 @@ use session::question::Goal;
 use text::answer as say;
 use text::{Voice, capital};
 
-/// The sentences for one pair on one measure.
-pub(crate) fn words(session: &Session, judgment: &Judgment, voice: &Voice) -> Words {
+/// The sentences for one pair on one measure, and for what that leaves to choose by.
+pub(crate) fn words(session: &Session, judgment: &Judgment, choice: Option<&Choice>, voice: &Voice) -> Words {
     let case = Case::of(session, judgment, voice);
+    let choose = || choice.map_or_else(String::new, |choice| case.choose(choice));
     if judgment.goal == Goal::Tighter
         && let Some(estimate) = &judgment.estimate
     {
-        return spread::words(&case, estimate);
+        return spread::words(&case, estimate, choose);
     }
     match (judgment.decision.kind, &judgment.estimate) {
         (DecisionKind::CannotAnswer, _) | (_, None) => {
             cannot_answer(judgment.decision.why, &case.subject, &case.counts())
         }
-        (DecisionKind::Different, Some(estimate)) => different(&case, estimate),
-        (DecisionKind::Same, Some(estimate)) => same(&case, estimate),
+        (DecisionKind::Different, Some(estimate)) => different(&case, estimate, choose),
+        (DecisionKind::Same, Some(estimate)) => same(&case, estimate, choose()),
         (DecisionKind::CannotTell, Some(estimate)) => cannot_tell(&case, estimate),
     }
 }
@@ -44,14 +46,16 @@ pub(crate) fn without_a_pair(
     cannot_answer(decision.why, &Subject::of(measure, session, voice), "")
 }
 
-fn different(case: &Case, estimate: &Estimate) -> Words {
+fn different(case: &Case, estimate: &Estimate, choose: impl Fn() -> String) -> Words {
     let decision = &case.judgment.decision;
     let direction = decision.direction.unwrap_or(Direction::Higher);
     let (does, more, margin) = (case.does(direction), case.more(direction), case.margin());
     let (low, high) = (estimate.decided_by.low, estimate.decided_by.high);
     let span = case.subject.span(low, high, case.judgment.margin.map(Margin::value));
     let allowed = case.order_is_allowed_for();
+    let nothing_allowed = case.nothing_is_allowed_for_order();
     let headline = match decision.matters {
+        _ if nothing_allowed => say::differs_in_these_shots(case.voice, &does, &span),
         Some(Matters::Yes) => say::matters(case.voice, &does, allowed, &span, more, &margin),
         Some(Matters::Maybe) => say::may_matter(case.voice, &does, allowed, &span, &margin),
         Some(Matters::No) => say::too_small(case.voice, &does, &span),
@@ -59,7 +63,7 @@ fn different(case: &Case, estimate: &Estimate) -> Words {
     };
     let hint = case.judgment.facts.order_is_mixed_up();
     let next = match decision.matters {
-        Some(Matters::No) => Next::step(case.choose()),
+        Some(Matters::No) => Next::step(choose()),
         _ if hint => case.shots_in_turn(estimate),
         Some(Matters::Maybe) => case.more_shots(estimate),
         Some(Matters::Yes) | None => Next::default()
@@ -67,6 +71,7 @@ fn different(case: &Case, estimate: &Estimate) -> Words {
             .and_step(say::second_day(case.voice)),
     };
     let line = match decision.matters {
+        _ if nothing_allowed => say::differs_in_short(case.voice, &does, &span),
         Some(Matters::No) => say::too_small_in_short(case.voice, &does, &span),
         _ => say::different(case.voice, &does, false, &span),
     };
@@ -102,7 +107,7 @@ fn nearer_to_zero(case: &Case) -> String {
     }
 }
 
-fn same(case: &Case, estimate: &Estimate) -> Words {
+fn same(case: &Case, estimate: &Estimate, next: String) -> Words {
     let margin = case.judgment.margin.map_or(f64::INFINITY, Margin::value);
     let widest = estimate.equivalence.low.abs().max(estimate.equivalence.high.abs());
     // As the ends of the interval are printed.
@@ -117,7 +122,7 @@ fn same(case: &Case, estimate: &Estimate) -> Words {
         &at_most,
     );
     let line = say::same_in_short(case.voice, &at_most);
-    Words::new(headline, line, &averages, &[averages.clone(), ruled_out], &Next::step(case.choose()))
+    Words::new(headline, line, &averages, &[averages.clone(), ruled_out], &Next::step(next))
 }
 
 fn cannot_tell(case: &Case, estimate: &Estimate) -> Words {
@@ -126,6 +131,17 @@ fn cannot_tell(case: &Case, estimate: &Estimate) -> Words {
     }
     let (averages, between) = (case.averages(), case.between(estimate));
     let line = case.cannot_tell_in_short(estimate);
+    if case.judgment.decision.why == Some(Why::OrderNotAllowedFor) {
+        let (name, baseline, candidate) = (&case.subject.name, &case.baseline, &case.candidate);
+        let headline = say::order_not_allowed_for(case.voice, name, baseline, candidate);
+        return Words::new(
+            headline,
+            line,
+            &between,
+            &[averages, between.clone()],
+            &case.shots_in_turn(estimate),
+        );
+    }
     if case.judgment.order_hides_it() {
         let headline = say::order_could_explain(case.voice);
         let next = case.shots_in_turn(estimate);
@@ -176,7 +192,7 @@ fn cannot_answer(why: Option<Why>, subject: &Subject<'_>, counts: &str) -> Words
             say::no_scatter_why(voice),
             say::no_scatter_next(voice, name),
         ),
-        Some(Why::NotMeasured | Why::DependsOnLeftOut) | None => {
+        Some(Why::NotMeasured | Why::DependsOnLeftOut | Why::OrderNotAllowedFor) | None => {
             (say::not_measured(voice, &capital(name)), counts.to_owned(), say::not_measured_next(voice))
         }
     };

@@ -6,14 +6,16 @@ use crate::phrases::{Phrase, phrase_for};
 use crate::words::Next;
 use judging::Judgment;
 use judging::analysis::{Estimate, Group, MoreShots};
+use judging::choice::Choice;
 use judging::facts::{HowHit, OrderAllowance};
 use judging::trust::has_impossible_value;
 use judging::verdict::Direction;
 use session::Session;
-use session::measure::Margin;
+use session::measure::{Margin, MeasureId};
 use session::names::short_name;
+use text::answer as say_choose;
 use text::case as say;
-use text::case::Hit;
+use text::case::{Hit, Room};
 use text::{Voice, capital};
 
 /// Above this many shots a number tells less than words.
@@ -140,7 +142,7 @@ impl<'a> Case<'a> {
         }
         let (low, high) = self.ends(estimate);
         let level = level_text(self.voice, estimate.decided_by.level);
-        say::between(self.voice, self.order_is_allowed_for(), &low, &high, &level)
+        say::between(self.voice, self.room(), &low, &high, &level)
     }
 
     /// `Cannot tell: anything between 5 yd less and 11 yd more.`
@@ -215,18 +217,39 @@ impl<'a> Case<'a> {
         (end(estimate.decided_by.low), end(estimate.decided_by.high))
     }
 
-    /// What to choose by where this measure does not decide: freely, or by the others on which the two differ.
-    pub(crate) fn choose(&self) -> String {
-        let others = &self.judgment.facts.differs_on;
-        let names: Vec<String> =
-            others.iter().map(|id| Subject::of(id, self.session, self.voice).name).collect();
-        match names.as_slice() {
-            [] => text::answer::choose_freely(self.voice),
-            names => text::answer::choose_after(
-                self.voice,
-                &capital(&self.subject.name),
-                &listed(self.voice, names),
-            ),
+    /// What to choose by where this measure does not decide.
+    pub(crate) fn choose(&self, choice: &Choice) -> String {
+        let (voice, measure) = (self.voice, capital(&self.subject.name));
+        let name = |id: &MeasureId| Subject::of(id, self.session, voice).name;
+        match choice {
+            Choice::Freely => say_choose::choose_freely(voice),
+            Choice::After(others) => {
+                let names: Vec<String> = others.iter().map(name).collect();
+                say_choose::choose_after(voice, &measure, &listed(voice, &names))
+            }
+            Choice::NotSettled { asked } => say_choose::choose_not_yet(voice, &measure, &name(asked)),
+            Choice::LookAt { build } => {
+                let club = self.session.builds.get(*build).map_or_else(String::new, |b| short_name(&b.name));
+                say_choose::choose_after_the_other_club(voice, &measure, &club)
+            }
+            Choice::AfterACheck { shots, asked } => {
+                say_choose::choose_after_a_check(voice, *shots, &name(asked))
+            }
+        }
+    }
+
+    /// Whether nothing is allowed for the order, which is mixed up with the clubs: nobody knows how far it moves the
+    /// measure.
+    pub(crate) fn nothing_is_allowed_for_order(&self) -> bool {
+        self.judgment.facts.order_allowance == OrderAllowance::SizeNotKnown
+    }
+
+    /// What an interval leaves room for.
+    fn room(&self) -> Room {
+        match self.judgment.facts.order_allowance {
+            OrderAllowance::NotNeeded => Room::Luck,
+            OrderAllowance::Included => Room::LuckAndOrder,
+            OrderAllowance::SizeNotKnown => Room::LuckAlone,
         }
     }
 
@@ -253,21 +276,21 @@ impl<'a> Case<'a> {
         match estimate.more_shots {
             None => Next::step(say::shows_at_best(voice, &self.subject.amount(estimate.detectable))),
             Some(MoreShots::Tell { shots }) if mixed_up => {
-                first.and_step(say::would_then_tell(voice, &each(shots)))
+                first.and_step(say::would_then_tell(voice, &each(shots), &self.margin()))
             }
             Some(MoreShots::Tell { shots }) => {
-                Next::step(say::would_tell(voice, &each(shots))).and(say::another_day(voice))
+                Next::step(say::would_tell(voice, &each(shots), &self.margin())).and(say::another_day(voice))
             }
-            Some(MoreShots::TooMany { shots: shots @ ..=MOST_SHOTS_NAMED }) => {
-                first.and(say::more_than_a_visit(voice, &each(shots))).and_step(say::other_days(voice))
-            }
+            Some(MoreShots::TooMany { shots: shots @ ..=MOST_SHOTS_NAMED }) => first
+                .and(say::more_than_a_visit(voice, &each(shots), &self.margin()))
+                .and_step(say::other_days(voice)),
             Some(MoreShots::TooMany { .. }) => first.and_step(say::more_than_can_be_hit(voice)),
             Some(MoreShots::WereHit) => {
                 let long_turns = self.judgment.pair.turns.is_some_and(|turns| turns.are_too_long);
-                Next::step(say::usually_tells(voice, long_turns))
+                Next::step(say::usually_tells(voice, long_turns, &self.margin()))
             }
             Some(MoreShots::Narrow { shots, half_width }) => {
-                let size = self.subject.at_most(half_width, f64::INFINITY);
+                let size = self.subject.at_most(half_width);
                 Next::step(say::narrows(voice, &each(shots), &size)).and(say::near_it(voice, &self.margin()))
             }
             Some(MoreShots::HardlyNarrow) => {
@@ -296,7 +319,7 @@ impl<'a> Case<'a> {
         }
         let how_many = match estimate.more_shots {
             Some(MoreShots::Tell { shots }) => {
-                say::in_turn_would_tell(self.voice, &count_of(self.voice, shots as usize))
+                say::in_turn_would_tell(self.voice, &count_of(self.voice, shots as usize), &self.margin())
             }
             _ => say::plan_says_how_many(self.voice),
         };

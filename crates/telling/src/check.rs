@@ -7,6 +7,7 @@ use crate::overlay::overlays;
 use crate::refusals;
 use crate::report::{Answer, Asked, Finding, Report};
 use crate::trust;
+use judging::choice::{Choice, choice};
 use judging::fragile::removals_to_flip;
 use judging::honest_lead::honest_lead;
 use judging::trust::trust;
@@ -69,19 +70,14 @@ pub fn say(judged: &Judged<'_>, voice: &Voice) -> Report {
         trust: seen.into_iter().map(|seen| trust::say(session, &question.measure, seen, voice)).collect(),
         honest_lead,
         removals_to_flip,
-        findings: judged.judgments.iter().map(|j| finding_beside(headline, session, j, voice)).collect(),
+        findings: judged.judgments.iter().map(|j| finding_beside(judged, j, voice)).collect(),
     }
 }
 
 /// A finding in its report: while a planned test has not decided, no measure says to choose.
-fn finding_beside(
-    headline: Option<&Judgment>,
-    session: &Session,
-    judgment: &Judgment,
-    voice: &Voice,
-) -> Finding {
-    let mut finding = finding(session, judgment, voice);
-    let undecided = headline.filter(|asked| asked.decision.kind == DecisionKind::CannotTell);
+fn finding_beside(judged: &Judged<'_>, judgment: &Judgment, voice: &Voice) -> Finding {
+    let mut finding = finding(judged, judgment, voice);
+    let undecided = judged.headline().filter(|asked| asked.decision.kind == DecisionKind::CannotTell);
     let to_go = undecided.and_then(|asked| asked.facts.rounds_to_go());
     if let Some(rounds) = to_go.filter(|_| judgment.decision.is_inside_the_margin()) {
         finding.words.next = text::case::go_on(voice, rounds as usize);
@@ -95,23 +91,33 @@ pub fn told(judged: &Judged<'_>, voice: &Voice) -> Answer {
     let (session, question) = (judged.settled.session, judged.settled.question);
     judged
         .headline()
-        .map_or_else(|| no_answer(session, question, voice), |judgment| answer(session, judgment, voice))
+        .map_or_else(|| no_answer(session, question, voice), |judgment| answer_of(judged, judgment, voice))
 }
 
 /// One judgment as an answer to the question asked.
-pub(crate) fn answer(session: &Session, judgment: &Judgment, voice: &Voice) -> Answer {
+pub(crate) fn answer_of(judged: &Judged<'_>, judgment: &Judgment, voice: &Voice) -> Answer {
+    answer(judged.settled.session, judgment, choice(judged, judgment).as_ref(), voice)
+}
+
+/// The same with what it leaves to choose by.
+pub(crate) fn answer(
+    session: &Session,
+    judgment: &Judgment,
+    choice: Option<&Choice>,
+    voice: &Voice,
+) -> Answer {
     Answer {
         candidate: Some(judgment.candidate),
         decision: judgment.decision,
         estimate: judgment.estimate.clone(),
-        words: answer::words(session, judgment, voice),
+        words: answer::words(session, judgment, choice, voice),
         facts: Some(judgment.facts.clone()),
     }
 }
 
 /// One judgment, told.
-#[must_use]
-pub fn finding(session: &Session, judgment: &Judgment, voice: &Voice) -> Finding {
+fn finding(judged: &Judged<'_>, judgment: &Judgment, voice: &Voice) -> Finding {
+    let session = judged.settled.session;
     Finding {
         baseline: judgment.baseline,
         candidate: judgment.candidate,
@@ -122,7 +128,7 @@ pub fn finding(session: &Session, judgment: &Judgment, voice: &Voice) -> Finding
             let subject = Subject::of(&judgment.measure, session, voice);
             printed(estimate, judgment.margin, &subject)
         }),
-        words: answer::words(session, judgment, voice),
+        words: answer::words(session, judgment, choice(judged, judgment).as_ref(), voice),
         numbers: judgment.pair.numbers.clone(),
         facts: judgment.facts.clone(),
     }

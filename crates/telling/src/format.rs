@@ -127,17 +127,11 @@ impl<'v> Subject<'v> {
         say::span(self.voice, &small, &large, &self.unit)
     }
 
-    /// A size that must stay below a limit when printed: rounded up, with one more digit if it
-    /// would otherwise reach the limit.
-    pub(crate) fn at_most(&self, x: f64, limit: f64) -> String {
-        let (x, limit) = (x * self.scale, limit * self.scale);
-        let up = |decimals: usize| {
-            let scale = power_of_ten(decimals);
-            (x.abs() * scale).ceil() / scale
-        };
-        let decimals =
-            (self.decimals..self.decimals + 3).find(|&d| up(d) < limit).unwrap_or(self.decimals + 3);
-        format!("{}{}", number(self.voice, up(decimals), decimals), self.unit)
+    /// A size that is not exceeded: rounded up.
+    pub(crate) fn at_most(&self, x: f64) -> String {
+        let scale = power_of_ten(self.decimals);
+        let up = ((x * self.scale).abs() * scale).ceil() / scale;
+        format!("{}{}", number(self.voice, up, self.decimals), self.unit)
     }
 
     /// Whether two values, each printed, differ by what their difference is printed as.
@@ -279,10 +273,10 @@ mod tests {
     }
 
     #[test]
-    fn at_most_stays_below_its_limit() {
-        assert_eq!(said("carry", |s| s.at_most(3.2, 5.0)), "4\u{a0}yd");
-        assert_eq!(said("carry", |s| s.at_most(4.73, 5.0)), "4.8\u{a0}yd");
-        assert_eq!(said("carry", |s| s.at_most(4.96, 5.0)), "4.96\u{a0}yd");
+    fn at_most_is_rounded_up() {
+        assert_eq!(said("carry", |s| s.at_most(3.2)), "4\u{a0}yd");
+        assert_eq!(said("carry", |s| s.at_most(-4.0)), "4\u{a0}yd");
+        assert_eq!(said("ball_speed", |s| s.at_most(1.21)), "1.3\u{a0}mph");
     }
 
     #[test]

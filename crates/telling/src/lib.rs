@@ -58,6 +58,7 @@ mod paste;
 mod phrases;
 pub mod plan;
 pub mod potential;
+mod reasons;
 pub mod refusals;
 pub mod report;
 pub mod second;

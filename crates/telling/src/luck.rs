@@ -60,7 +60,7 @@ pub fn luck(request: &LuckRequest, voice: &Voice) -> Result<Luck, Refusal> {
     let settled = settle(&request.question, &session).map_err(|misfit| refusals::misfit(&misfit, voice))?;
     let judged = judge(settled);
     let facts = luck::luck(&judged, request.shown, request.showing)
-        .map_err(|refused| refusals::luck(&refused, &session, voice))?;
+        .map_err(|refused| refusals::luck(&refused, &request.question.measure, &session, voice))?;
     Ok(Luck { answer: told(&judged, voice), words: words(&session, &facts, voice), facts })
 }
 

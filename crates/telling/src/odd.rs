@@ -1,6 +1,7 @@
 //! A value that is probably a slip, as a question with its row, and why it matters.
 
 use crate::format::Subject;
+use crate::phrases::phrase_for;
 use crate::words::sentences as sentences_of;
 use judging::trust::{Odd, Seen};
 use session::Session;
@@ -19,22 +20,29 @@ pub(crate) fn sentences(
     let Seen::OddValue { shot, build, measure, value, because, others } = seen else { return None };
     let subject = Subject::of(measure, session, voice);
     let name = session.builds.get(*build).map_or_else(String::new, |b| short_name(&b.name));
-    let printed = subject.value(*value);
+    let printed = match phrase_for(measure, voice).sides {
+        Some(sides) if !subject.prints_as_zero(*value) => sides.of(&subject, *value),
+        _ => subject.value(*value),
+    };
     let what = match shot {
         Some(at) => say::odd_shot(voice, &number_of(session, *at), &name, &subject.name, &printed),
         None => say::odd_average(voice, &name, &subject.name, &printed),
+    };
+    let counts = || {
+        if measure == asked {
+            return say::counts_in_the_answer(voice);
+        }
+        say::counts_beside_the_answer(voice, &subject.name, &Subject::of(asked, session, voice).name)
     };
     let (why, next) = match because {
         Odd::OutOfRange { low, high } => {
             let (low, high) = (subject.value(*low), subject.value(*high));
             let lies = say::out_of_range(voice, &capital(&subject.name), &low, &high, *others);
-            let counts = if measure == asked {
-                say::counts_in_the_answer(voice)
-            } else {
-                let answered = Subject::of(asked, session, voice).name;
-                say::counts_beside_the_answer(voice, &subject.name, &answered)
-            };
-            (sentences_of(&[lies, counts]), say::out_of_range_next(voice))
+            (sentences_of(&[lies, counts()]), say::out_of_range_next(voice))
+        }
+        Odd::PointSlipped { usual } => {
+            let slipped = say::point_slipped(voice, &name, &subject.value(*usual), value < usual, *others);
+            (sentences_of(&[slipped, counts()]), say::out_of_range_next(voice))
         }
         Odd::MovesTheAnswer { by, margin } => {
             let moves = say::moves_the_answer(voice, &subject.amount(*by), &subject.chosen(*margin), *others);

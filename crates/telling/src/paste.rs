@@ -6,6 +6,7 @@
 use crate::ends::{level_text, more_or_less, printed, ratio_lines};
 use crate::format::{Subject, shots};
 use crate::left_out::of_club;
+use crate::reasons;
 use crate::report::{OverlayKind, Report};
 use crate::trust::TrustFinding;
 use crate::words::sentences;
@@ -240,7 +241,7 @@ fn left_out(session: &Session, report: &Report, voice: &Voice) -> String {
     }
     let mut named: Vec<(String, usize)> = Vec::new();
     for why in &reasons {
-        let why = if why.trim().is_empty() { say::no_reason(voice) } else { short_name(why) };
+        let why = if why.trim().is_empty() { say::no_reason(voice) } else { reasons::told(why, voice) };
         match named.iter_mut().find(|(there, _)| *there == why) {
             Some((_, times)) => *times += 1,
             None => named.push((why, 1)),

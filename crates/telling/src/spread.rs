@@ -12,23 +12,18 @@ use text::answer::holds_here;
 use text::spread as say;
 
 /// The sentences when scatter was asked for and can be compared.
-pub(crate) fn words(case: &Case, estimate: &Estimate) -> Words {
+pub(crate) fn words(case: &Case, estimate: &Estimate, choose: impl Fn() -> String) -> Words {
     let decision = &case.judgment.decision;
     match (decision.kind, decision.direction) {
-        (DecisionKind::Different, Some(direction)) => different(case, estimate, direction),
+        (DecisionKind::Different, Some(direction)) => different(case, estimate, direction, choose),
         (DecisionKind::Same, _) => {
             let headline =
                 say::same(case.voice, case.voice.is_of_the_sender(), &case.baseline, &case.candidate);
             let ruled_out = say::ruled_out(case.voice, &margin(case, Direction::Higher));
             let deviations = deviations(case);
             let detail = [deviations.clone(), ruled_out];
-            Words::new(
-                headline,
-                say::same_in_short(case.voice),
-                &deviations,
-                &detail,
-                &Next::step(case.choose()),
-            )
+            let line = say::same_in_short(case.voice);
+            Words::new(headline, line, &deviations, &detail, &Next::step(choose()))
         }
         _ if decision.why == Some(Why::DependsOnLeftOut) => depends_on_left_out(case),
         _ => {
@@ -41,7 +36,7 @@ pub(crate) fn words(case: &Case, estimate: &Estimate) -> Words {
     }
 }
 
-fn different(case: &Case, estimate: &Estimate, direction: Direction) -> Words {
+fn different(case: &Case, estimate: &Estimate, direction: Direction, choose: impl Fn() -> String) -> Words {
     let (candidate, name) = (&case.candidate, &case.subject.name);
     let (low, high) = (estimate.decided_by.low, estimate.decided_by.high);
     let (near, far) = match direction {
@@ -56,7 +51,7 @@ fn different(case: &Case, estimate: &Estimate, direction: Direction) -> Words {
     };
     let margin = margin(case, direction);
     let (headline, next) = match case.judgment.decision.matters {
-        Some(Matters::No) => (say::too_small(case.voice, &does), case.choose()),
+        Some(Matters::No) => (say::too_small(case.voice, &does), choose()),
         Some(Matters::Yes) | None => {
             (say::matters(case.voice, &does, &margin), holds_here(case.voice, case.voice.is_of_the_sender()))
         }

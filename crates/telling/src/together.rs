@@ -16,7 +16,7 @@ use session::names::short_name;
 use session::question::Question;
 use session::refusal::Refusal;
 use text::Voice;
-use text::{case, together as say};
+use text::{case, overlay, together as say};
 
 /// What [`together`] is asked.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -76,7 +76,7 @@ fn told(pair: JudgedPair, request: &TogetherRequest, voice: &Voice) -> TogetherP
     let (headline, detail) = words(&pair, request, voice);
     let days = request.sessions.iter().zip(pair.days).enumerate().map(|(at, (session, day))| Day {
         session: at,
-        answer: day.judgment.map(|judgment| check::answer(session, &judgment, voice)),
+        answer: day.judgment.map(|judgment| check::answer(session, &judgment, day.choice.as_ref(), voice)),
         weight: day.weight,
     });
     TogetherPair {
@@ -141,5 +141,10 @@ fn words(pair: &JudgedPair, request: &TogetherRequest, voice: &Voice) -> (String
         3 => say::few_days(voice),
         _ => String::new(),
     };
-    (headline, sentences(&[differ, few]))
+    let order = if pair.nothing_allowed_for_order {
+        overlay::order_could_move_unknown(voice, &subject.name)
+    } else {
+        String::new()
+    };
+    (headline, sentences(&[order, differ, few]))
 }

@@ -74,6 +74,11 @@ pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -
         Seen::Order { order: Order::Unknown, .. } => {
             [say::order_unknown(voice), say::order_unknown_why(voice), say::order_unknown_next(voice)]
         }
+        Seen::NotCompared { rounds } => [
+            say::not_compared(voice, &rounds.to_string(), &subject.name),
+            say::not_compared_why(voice),
+            say::not_compared_next(voice),
+        ],
         Seen::LongTurns { shots: turn } => [
             say::long_turns(voice, &rounded(*turn, 0)),
             say::long_turns_why(voice),
@@ -166,7 +171,7 @@ pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -
         ],
         Seen::PlannedLooks { round, planned, looked } => [
             say::planned_looks(voice, &round.to_string(), &planned.to_string()),
-            say::planned_looks_why(voice, *looked || round < planned),
+            say::planned_looks_why(voice, *looked),
             say::planned_looks_next(voice, round >= planned),
         ],
         Seen::NoSwingOrStrike { club_speed, strike } => [

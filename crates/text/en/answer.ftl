@@ -12,6 +12,8 @@ different = { $does }{ $mixed-up ->
     [yes] {" "}here, beyond what warming up or tiring usually explains
    *[no] {""}
 }, on average by { $span }.
+differs-in-these-shots = { $does } in these shots, on average by { $span }; how much of that came from warming up or tiring is not known.
+differs-in-short = { $does } in these shots, on average by { $span }.
 too-small-in-short = { $does }, on average by { $span }: too small to matter.
 same = { $measure }: { $candidate } and { $baseline } are the same for { $theirs ->
     [yes] the sender’s
@@ -21,10 +23,12 @@ same-in-short = The same: at most { $size } apart.
 more-is-ruled-out = Anything below { $margin } would not matter, and these shots speak clearly against more.
 nearer-to-zero = On average { $club } is nearer to zero.
 nearer-not-settled = Which of the two is nearer to zero is not settled.
-depends = It depends on the shots left out.
-depends-in-short = Depends on the shots left out.
+depends = It depends on what was left out.
+depends-in-short = Depends on what was left out.
 depends-how = With every shot: { $with-all }. Without { $shots }: { $without }.
 order-could-explain = The order of hitting and luck together could explain this gap, so these shots cannot tell.
+order-not-allowed-for = How far warming up or tiring moves { $measure } is not known, so these shots cannot tell whether { $baseline } and { $candidate } are
+    the same.
 not-apart = With this many shots, { $baseline } and { $candidate } cannot be told apart ({ $measure }).
 not-apart-not-in-turn = { $baseline } and { $candidate } were not hit in turn, and cannot be told apart ({ $measure }).
 not-apart-order-not-known = It is not known whether { $baseline } and { $candidate } were hit in turn, and these shots cannot tell them apart
@@ -33,6 +37,12 @@ not-apart-averages = From averages alone, { $baseline } and { $candidate } canno
 
 # What to do next.
 choose-after = { $measure } does not decide between them, but they differ in { $others }: look there before choosing.
+choose-not-yet = { $measure } does not decide between them, and { $asked } is not settled: settle that before choosing.
+choose-after-the-other-club = { $measure } does not decide between these two: look at { $club } before choosing.
+choose-after-a-check = Before choosing, check it with a new test: taking out { $shots ->
+    [one] a single shot
+   *[other] { $shots } well-chosen shots
+} would change the answer on { $asked }.
 choose-freely = Choose by feel, look or price.
 hint-no-proof = The clubs were hit one after the other, so this is a { $allowed ->
     [yes] strong hint

@@ -14,9 +14,10 @@ luck = Two identical clubs{ $hit ->
     [luck-alone] {" "}would, by luck alone and with nothing allowed for the order,
    *[alike] {" "}would
 } show a gap at least this big in { $sessions }.
-between = Allowing for luck{ $mixed-up ->
-    [yes] , warming up and tiring
-   *[no] {""}
+between = Allowing for luck{ $room ->
+    [luck-and-order] , warming up and tiring
+    [luck-alone] {" "}alone, and for nothing that the order did
+   *[luck] {""}
 }, the true difference may lie anywhere between { $low } and { $high } ({ $level } interval).
 cannot-tell-in-short = Cannot tell: anything between { $low } and { $high }.
 no-difference = no difference
@@ -38,18 +39,19 @@ go-on = Go on: { NUMBER($rounds) } { $rounds ->
 }.
 more-than-can-be-hit = With this much scatter it would take more shots than anybody can hit: ask whether a bigger
     gap would do.
-more-than-a-visit = With this much scatter it would take about { $shots } shots with each to tell in 8 of 10 such tests: more than
+more-than-a-visit = With this much scatter it would take about { $shots } shots with each to tell a gap of { $gap } from none in 8 of 10 such tests: more than
     fit into one visit (about 60 with each, a golfers’ rule of thumb; no study behind it).
 other-days = Come again on other days and put them together, settle for finding only a bigger gap, or look at which of the two
     scatters less.
 another-day = Or come again on two other days and put the three together.
 usually-tells = { $long-turns ->
-    [yes] This one was not hit three at a time. A test of this size that is would most likely tell: 8 of 10 such tests do.
-   *[no] 8 of 10 tests of this size tell; this one did not. A second one like it would most likely tell.
+    [yes] This one was not hit three at a time. A test of this size that is would most likely tell a gap of { $gap } from none: 8 of 10 such tests do.
+   *[no] 8 of 10 tests of this size tell a gap of { $gap } from none; this one did not. A second one like it would most likely tell.
 }
-would-tell = About { $shots } shots with each, planned beforehand and hit in turn, three at a time, would most likely tell: 8 of 10 such tests do.
-would-then-tell = About { $shots } shots with each, planned beforehand, would then most likely tell: 8 of 10 such tests do.
-in-turn-would-tell = About { $shots } shots with each, planned beforehand, would then most likely tell: 8 of 10 such tests do.
+would-tell = About { $shots } shots with each, planned beforehand and hit in turn, three at a time, would most likely tell a gap of { $gap } from none: 8 of 10
+    such tests do.
+would-then-tell = About { $shots } shots with each, planned beforehand, would then most likely tell a gap of { $gap } from none: 8 of 10 such tests do.
+in-turn-would-tell = About { $shots } shots with each, planned beforehand, would then most likely tell a gap of { $gap } from none: 8 of 10 such tests do.
 in-turn-settles-order = With the clubs hit in turn, three shots at a time, the order no longer matters.
 plan-says-how-many = The plan of a fair test says how many shots that takes.
 narrows = A new test of { $shots } shots with each, planned beforehand and hit in turn, three at a time, would narrow it to ± { $size } or less: 8 of 10

@@ -8,8 +8,8 @@ rest = Not explained
 club-speed = Club speed
 smash = Smash factor
 part-of-carry = { $size } of carry ({ $span })
-no-clear-part = no clear part of the gap ({ $span })
-part-differed = { $gap }: { $worth }.
+no-clear-part = no clear part of the gap, perhaps none at all ({ $span })
+part-differed = { $gap } in these shots: { $worth }.
 part = { $worth }.
 no-gap = { $candidate } and { $baseline } carried the same, so there is no gap to explain.
 carried-by-rest = { $club } carried { $gap } { $farther ->
@@ -64,7 +64,13 @@ swing-differed = The swing that day differed: { $how }
 swing-did-not-differ = Nothing that was measured of the swing clearly differed between the two.
 swing-not-measured = Nothing about the swing was measured.
 belongs-to-both = To club and swing together belongs: { $what }
-within-ball-speed = Of what ball speed was worth, { $club } came from how fast the club was swung and { $smash } from how well it was struck.
+within-ball-speed = Of what ball speed was worth, { $club } came from how fast the club was swung{ $club-is-clear ->
+    [yes] {""}
+   *[no] {" "}(perhaps nothing)
+} and { $smash } from how well it was struck{ $smash-is-clear ->
+    [yes] {""}
+   *[no] {" "}(perhaps nothing)
+}.
 no-direction = Launch direction and spin axis were not both measured: what starting or curving off line cost is part of what is not explained.
 no-club-speed = Club speed was not measured: it would tell whether ball speed came from a faster swing or a better strike.
 no-loft = Loft and attack angle at impact were not measured: with both, a change of spin can be held against how the club arrived.
@@ -84,7 +90,10 @@ bars-within = Within ball speed: { $parts }
 from-to = { $low } to { $high }
 moved = { $measure }: { $size } { $way } ({ $span }).
 not-moved = { $measure }: no clear difference ({ $span }).
-worth = { $size } { $way }, { $measure }: worth about { $effect } ({ $span }).
+worth = { $size } { $way }, { $measure }: worth about { $effect }{ $is-clear ->
+    [yes] {""}
+   *[no] , perhaps nothing
+} ({ $span }).
 # What to take to a coach, by the number through which the gap came; never a club to buy.
 next-club-speed = Next: the club was swung at another speed that day. Hit both in turn again before you put that down to the club.
 next-smash = Next: mark the face and see where each club was struck; take that to a coach before anything else.

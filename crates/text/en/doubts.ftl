@@ -15,6 +15,16 @@ out-of-range = { $cells } { $cells-are ->
     [one] It is
    *[other] They are
 } left out.
+point-slipped = { $cells } { $cells-are ->
+    [one] value of
+   *[other] values of
+} { $measure } { $cells-are ->
+    [one] is
+   *[other] are
+} about ten times off the others, as if a point had slipped: { $values }. { $cells-are ->
+    [one] It is
+   *[other] They are
+} left out.
 above-total = In { $rows } { $rows-are ->
     [one] row
    *[other] rows

@@ -23,13 +23,23 @@ chance = A bell curve as wide as these shots says { $chance } ({ $low } to { $hi
 no-better-aim = No other aim would have done clearly better than that of the day.
 best-at-the-middle = Best aimed at the middle: by the curve about { $chance } ({ $low } to { $high }).
 best-aimed = Best aimed { $side }: by the curve about { $chance } ({ $low } to { $high }).
-aim-over-club = You miss { $side } on average with { $club }: aiming off would fix more than the club does.
-hits-more-often = As aimed, { $better } hits { $strip } more often than { $worse }.
+aim-over-club = You miss { $side } on average with { $club }: aiming off would fix more than the club does{ $hint ->
+    [yes] {" "}in these shots
+   *[no] {""}
+}.
+hits-more-often = As aimed, { $better } hits { $strip } more often than { $worse }{ $hint ->
+    [yes] {" "}in these shots: a hint, not proof, since warming up or tiring may play a part
+   *[no] {""}
+}.
 not-settled = These shots do not settle which of the two hits { $strip } more often.
 alone = With { $club } about { $chance } hit { $strip }.
 too-few = Too few shots to say how often a fairway would be hit.
 as-aimed = As aimed, by the bell curve: about { $chance } with { $own }, { $other-chance } with { $other }; the true gap may lie from { $low } to { $high }
-    in 100 ({ $level } interval).
+    in 100 ({ $level } interval){ $order ->
+    [one-after-the-other] , with nothing allowed for one club being hit after the other
+    [not-known] , with nothing allowed for an order that is not known
+   *[in-turn] {""}
+}.
 counted-against-the-curve = Counted, a larger share of the shots with { $favored } landed on it: a few shots far off with { $favored } widen its
     curve, or a few of { $other } just missed. Neither way settles which of the two hits more often.
 would-hit = Aimed { $side }, { $club } would hit about { $chance }, by the curve.

@@ -14,3 +14,4 @@ only-so-many = There are only { $shots ->
 no-usable-number = A value with { $club } is no usable number.
 not-for-scatter = How far luck reaches is shown for averages, not for scatter.
 not-for-scatter-remedy = Choose another goal to see it.
+no-scatter = With { $club } every shot has the same { $measure }, so luck has nothing to show.

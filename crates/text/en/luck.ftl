@@ -39,7 +39,7 @@ marked = { $gap } for the { $extreme ->
 } { NUMBER($shots) } with { $club }
 # The picture for those who hear it.
 alternative = Bars heaped around zero: the gaps that luck alone gives between two equal clubs, { NUMBER($shots) } shots
-    each. Half of them are smaller than { $usual }, none of those drawn is larger than { $largest }. Marked are { $gap } for all shots,
+    each. Half of them are smaller than { $usual }, none of those drawn is larger than { $largest }. The marks: { $gap } for all shots,
     { $first }, and { $second }.
 # Shares counted in a hundred.
 none = none

@@ -10,9 +10,9 @@ slips = { NUMBER($slips) } { $slips ->
    *[other] values that cannot be count
 } in neither.
 answer-hangs-on-few = An answer that hangs on a few shots is no answer yet.
-counts-them-too = The answer counts every shot, these too. Both ways: { $decision }. With every shot { $with-all }, without the shots left out
-    { $without }.
-counts-them-all-the-same = The answer counts every shot, these too; without them it would be the same.
+counts-them-too = The answer counts every shot, also what was left out. Both ways: { $decision }. With every shot { $with-all }, without what was
+    left out { $without }.
+counts-them-all-the-same = The answer counts every shot, also what was left out; without that it would be the same.
 short-different = a difference
 short-same = the same for { $theirs ->
     [yes] the sender’s

@@ -25,5 +25,26 @@ not-finite = This is no finite number.
 not-finite-remedy = Send a size that was measured, or leave it out.
 does-not-fit = It does not fit together: { $why }.
 does-not-fit-remedy = Send a value that fits the declarations.
+no-such-club = { $named ->
+    [yes] It names the club { $club }
+   *[no] It names no club
+}; there are { $clubs ->
+    [0] none
+    [one] 1, counted from 0
+   *[other] { $clubs }, counted from 0
+}.
+second-does-not-fit = What else changed has { $values } values, of at most { $most }, or a shot names one that is not among them.
+shots-twice = The shots stand one by one and as columns: send one of the two.
+column-length = This column holds { $numbers ->
+    [one] 1 number
+   *[other] { $numbers } numbers
+}; there are { $shots ->
+    [one] 1 shot
+   *[other] { $shots } shots
+}.
+no-such-shot = A reason or a note is of shot { $shot }; there are { $shots ->
+    [one] 1 shot
+   *[other] { $shots } shots
+}, counted from 0.
 other-version = This table of a language belongs to another version.
 other-version-remedy = Fetch the one that stands beside this package.

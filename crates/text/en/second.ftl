@@ -2,7 +2,7 @@
 different = { $who }: { $size } { $way } than { $whom } ({ $low } to { $high }, { $level } interval).
 same = { $who } and { $whom }: the same for your purpose ({ $low } to { $high }, { $level } interval).
 not-settled = { $who } against { $whom }: { $gap } in these shots, not settled ({ $low } to { $high }, { $level } interval).
-hangs-on-left-out = { $who } against { $whom }: { $gap } in these shots ({ $low } to { $high }, { $level } interval), but it depends on the shots left out.
+hangs-on-left-out = { $who } against { $whom }: { $gap } in these shots ({ $low } to { $high }, { $level } interval), but it depends on what was left out.
 depends = The change altered what the club does: against { $own }, { $other } had { $size } { $way } “{ $second }” than “{ $first }”.
 same-in-both = What the club does is about the same “{ $first }” and “{ $second }”: the two gaps differ by less than matters to you.
 depends-not-settled = Whether the club makes more difference “{ $second }” than “{ $first }” is not settled.

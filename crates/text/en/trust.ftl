@@ -2,6 +2,9 @@
 in-turn = The clubs were hit in turn, in { $rounds } laps.
 in-turn-why = Warming up, tiring and a change of wind meet all clubs alike.
 in-turn-next = Keep hitting them in turn.
+not-compared = The clubs were hit in turn, in { $rounds } laps, but { $measure } could not be compared lap by lap.
+not-compared-why = Too few laps hold it for both clubs, with scatter to judge luck by, so warming up and tiring may count as the club.
+not-compared-next = Have it measured on every shot.
 in-turn-same-first = The clubs were hit in turn, in { $rounds } laps, { $club } first in every one.
 in-turn-same-first-why = What the first shots of a lap lose, after a rest or a walk, fell on { $club } alone.
 in-turn-same-first-next = Begin every second lap with the other club.
@@ -15,6 +18,14 @@ out-of-range = { $measure } lies between { $low } and { $high }, if it was read 
     [0] {""}
     [one] ; one more value lies outside
    *[other] ; { $others } more values lie outside
+}.
+point-slipped = Most shots with { $club } are near { $usual }: this one is about { $below ->
+    [yes] a tenth of that
+   *[no] ten times that
+}, as if a point had slipped{ $others ->
+    [0] {""}
+    [one] ; one more value looks so
+   *[other] ; { $others } more values look so
 }.
 counts-in-the-answer = It counts all the same, and the answer is worth nothing while it is wrong.
 counts-beside-the-answer = It counts in what is said of { $measure }, which is worth nothing while it is wrong; the answer on { $asked } does not
@@ -70,14 +81,17 @@ average-disagrees = The average { $measure } printed for { $club } is not that o
 printed = Printed is { $printed }; the { $shots } here average { $average }.
 printed-over = Printed is { $printed } over { $claimed }; the { $shots } here average { $average }.
 average-disagrees-next = Ask which shots the printed average stands for.
-left-out = Shots were left out: { $counts }.
+left-out = Left out: { $counts }.
 left-out-why = Leaving out the worst two of one club alone can make two equal clubs look different in 1 of 10 sessions. What was
     left out still counts in the answer.
 left-out-next = Keep every shot. A mishit belongs to the club too.
 one-far-shot = 1 shot with { $club } lies far from the rest.
 one-far-shot-why = It counts. A single one can move an average a long way.
 far-shots = { NUMBER($shots) } shots lie far from the rest{ $others ->
-    [0] , all with { $club }
+    [0] { $shots ->
+        [2] , both with { $club }
+       *[other] , all with { $club }
+    }
    *[other] : { NUMBER($count) } with { $club }, { NUMBER($others) } with { $other }
 }.
 far-shots-why = They count. Whether a club makes more of them is part of the question.

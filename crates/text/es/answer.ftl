@@ -11,6 +11,8 @@ different = { $does }{ $mixed-up ->
     [yes] {" "}aquí, más de lo que suelen explicar el calentamiento o el cansancio
    *[no] {""}
 }: en promedio, { $span }.
+differs-in-these-shots = { $does } en estos golpes: en promedio, { $span }; no se sabe cuánto de eso vino de calentar o cansarse.
+differs-in-short = { $does } en estos golpes: en promedio, { $span }.
 too-small-in-short = { $does }; en promedio, { $span }: demasiado poco para importar.
 same = { $measure }: { $candidate } y { $baseline } son iguales para lo que { $theirs ->
     [yes] busca quien lo envió
@@ -20,16 +22,24 @@ same-in-short = Iguales: { $size } de diferencia como mucho.
 more-is-ruled-out = Menos de { $margin } no importaría, y estos golpes hablan claramente en contra de que sea más.
 nearer-to-zero = En promedio, { $club } queda más cerca de cero.
 nearer-not-settled = No está decidido cuál de los dos queda más cerca de cero.
-depends = Depende de los golpes apartados.
-depends-in-short = Depende de los golpes apartados.
+depends = Depende de lo que se apartó.
+depends-in-short = Depende de lo que se apartó.
 depends-how = Con todos los golpes: { $with-all }. Sin { $shots }: { $without }.
 order-could-explain = El orden de los golpes y el azar juntos podrían explicar esta diferencia, así que estos golpes no lo deciden.
+order-not-allowed-for = No se sabe cuánto influyen el calentamiento y el cansancio en { $measure }, así que estos golpes no pueden decir si { $baseline } y { $candidate }
+    son iguales.
 not-apart = Con estos golpes no se puede distinguir { $baseline } de { $candidate } en { $measure }.
 not-apart-not-in-turn = { $baseline } y { $candidate } no se alternaron, y no se pueden distinguir en { $measure }.
 not-apart-order-not-known = No se sabe si { $baseline } y { $candidate } se alternaron, y estos golpes no los distinguen en { $measure }.
 not-apart-averages = Solo con promedios no se puede distinguir { $baseline } de { $candidate } en { $measure }.
 
 choose-after = { $measure }: este dato no decide entre ellos, pero se diferencian en { $others }. Míralo antes de elegir.
+choose-not-yet = { $measure }: este dato no decide entre ellos, y falta por saber { $asked }. Acláralo antes de elegir.
+choose-after-the-other-club = { $measure }: este dato no decide entre estos dos. Mira { $club } antes de elegir.
+choose-after-a-check = Antes de elegir, compruébalo con una prueba nueva: quitar { $shots ->
+    [one] un solo golpe
+   *[other] { $shots } golpes bien escogidos
+} cambiaría la respuesta ({ $asked }).
 choose-freely = Elige por sensaciones, estética o precio.
 hint-no-proof = Se usó un palo después del otro: es un indicio{ $allowed ->
     [yes] {" "}fuerte

@@ -12,9 +12,10 @@ luck = Dos palos idénticos{ $hit ->
     [luck-alone] {" "}mostrarían, solo por azar y sin contar con el orden,
    *[alike] {" "}mostrarían
 } una diferencia al menos así de grande en { $sessions }.
-between = Teniendo en cuenta el azar{ $mixed-up ->
-    [yes] , el calentamiento y el cansancio
-   *[no] {""}
+between = Teniendo en cuenta el azar{ $room ->
+    [luck-and-order] , el calentamiento y el cansancio
+    [luck-alone] {" "}y nada de lo que hiciera el orden
+   *[luck] {""}
 }, la diferencia real puede estar en cualquier punto entre { $low } y { $high } (intervalo del { $level }).
 cannot-tell-in-short = No se sabe: cualquier cosa entre { $low } y { $high }.
 no-difference = ninguna diferencia
@@ -34,20 +35,20 @@ go-on = Sigue: { $rounds ->
 } del plan.
 more-than-can-be-hit = Con esta dispersión harían falta más golpes de los que nadie puede dar: piensa si te
     serviría una diferencia mayor.
-more-than-a-visit = Con esta dispersión harían falta unos { $shots } golpes con cada palo para saberlo en 8 de cada 10 pruebas así: más
-    de lo que cabe en una visita (unos 60 con cada uno, regla práctica entre golfistas, sin ningún estudio detrás).
+more-than-a-visit = Con esta dispersión harían falta unos { $shots } golpes con cada palo para distinguir entre una diferencia de { $gap } y ninguna en 8 de cada 10 pruebas
+    así: más de lo que cabe en una visita (unos 60 con cada uno, regla práctica entre golfistas, sin ningún estudio detrás).
 other-days = Vuelve otros días y júntalos, confórmate con encontrar solo una diferencia mayor, o mira cuál de los dos agrupa mejor.
 another-day = O vuelve otros dos días y junta los tres.
 usually-tells = { $long-turns ->
-    [yes] Esta no se hizo de tres en tres. Con una prueba de este tamaño alternando los palos de tres en tres muy probablemente se sabría: así es en 8 de cada 10.
-   *[no] Con 8 de cada 10 pruebas de este tamaño se sabe; con esta no. Con otra igual muy probablemente se sabría.
+    [yes] Esta no se hizo de tres en tres. Una prueba de este tamaño alternando los palos de tres en tres muy probablemente distinguiría entre una diferencia de { $gap } y ninguna: así es en 8 de cada 10.
+   *[no] 8 de cada 10 pruebas de este tamaño distinguen entre una diferencia de { $gap } y ninguna; esta no. Con otra igual muy probablemente se sabría.
 }
-would-tell = Con unos { $shots } golpes con cada palo, planeados de antemano y alternando los palos de tres en tres, muy probablemente se sabría: así es en 8 de
-    cada 10 pruebas.
-would-then-tell = Con unos { $shots } golpes con cada palo, planeados de antemano, muy probablemente se sabría entonces: así es en 8 de cada
-    10 pruebas.
-in-turn-would-tell = Con unos { $shots } golpes con cada palo, planeados de antemano, entonces muy probablemente se sabría: así es en 8 de cada
-    10 pruebas.
+would-tell = Con unos { $shots } golpes con cada palo, planeados de antemano y alternando los palos de tres en tres, muy probablemente se distinguiría entre una
+    diferencia de { $gap } y ninguna: así es en 8 de cada 10 pruebas.
+would-then-tell = Con unos { $shots } golpes con cada palo, planeados de antemano, muy probablemente se distinguiría entonces entre una diferencia de { $gap } y ninguna: así es
+    en 8 de cada 10 pruebas.
+in-turn-would-tell = Con unos { $shots } golpes con cada palo, planeados de antemano, entonces muy probablemente se distinguiría entre una diferencia de { $gap } y
+    ninguna: así es en 8 de cada 10 pruebas.
 in-turn-settles-order = Si los palos se alternan, de tres en tres golpes, el orden deja de importar.
 plan-says-how-many = El plan de una prueba justa dice cuántos golpes hacen falta.
 narrows = Una prueba nueva de { $shots } golpes con cada palo, planeada de antemano y alternando los palos de tres en tres, dejaría la duda en ± { $size } o menos: así

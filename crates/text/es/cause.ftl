@@ -7,8 +7,8 @@ rest = Sin explicar
 club-speed = Velocidad de palo
 smash = Smash factor
 part-of-carry = { $size } de carry ({ $span })
-no-clear-part = ninguna parte clara de la diferencia ({ $span })
-part-differed = { $gap }: { $worth }.
+no-clear-part = sin parte clara en la diferencia, quizá ninguna ({ $span })
+part-differed = { $gap } en estos golpes: { $worth }.
 part = { $worth }.
 no-gap = { $candidate } y { $baseline } llegaron igual de lejos, así que no hay diferencia que explicar.
 carried-by-rest = { $club } { $farther ->
@@ -63,7 +63,13 @@ swing-differed = El swing de ese día fue distinto: { $how }
 swing-did-not-differ = Nada de lo medido en el swing fue claramente distinto entre los dos.
 swing-not-measured = No se midió nada del swing.
 belongs-to-both = Del palo y del swing juntos es: { $what }
-within-ball-speed = De lo que valió la velocidad de bola, { $club } viene de lo rápido que fue el palo y { $smash } de lo bien que impactó.
+within-ball-speed = De lo que valió la velocidad de bola, { $club } viene de lo rápido que fue el palo{ $club-is-clear ->
+    [yes] {""}
+   *[no] {" "}(quizá nada)
+} y { $smash } de lo bien que impactó{ $smash-is-clear ->
+    [yes] {""}
+   *[no] {" "}(quizá nada)
+}.
 no-direction = No se midieron las dos cosas, la dirección de salida y el eje de spin: lo que costó salir desviada o curvar está en lo que queda sin explicar.
 no-club-speed = No se midió la velocidad de palo: diría si la velocidad de bola vino de un swing más rápido o de un impacto mejor.
 no-loft = No se midieron el loft y el ángulo de ataque en el impacto: con los dos, un cambio de spin se puede comparar con cómo llegó el palo.
@@ -83,7 +89,10 @@ bars-within = Dentro de la velocidad de bola: { $parts }
 from-to = { $low } a { $high }
 moved = { $measure }: { $size } { $way } ({ $span }).
 not-moved = { $measure }: ninguna diferencia clara ({ $span }).
-worth = { $size } { $way }, { $measure }: vale cerca de { $effect } ({ $span }).
+worth = { $size } { $way }, { $measure }: vale cerca de { $effect }{ $is-clear ->
+    [yes] {""}
+   *[no] , quizá nada
+} ({ $span }).
 next-club-speed = Siguiente paso: ese día el palo fue a otra velocidad. Alterna los dos otra vez antes de atribuirlo al palo.
 next-smash = Siguiente paso: marca la cara y mira dónde impactó cada palo; llévaselo a un profesor antes que nada.
 next-ball-speed = Siguiente paso: que midan la velocidad de palo, y marca la cara, para ver si la velocidad de bola vino del swing o del impacto; llévaselo a un profesor.

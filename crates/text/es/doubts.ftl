@@ -18,6 +18,16 @@ out-of-range = { $cells } { $cells-are ->
     [one] Queda
    *[other] Quedan
 } fuera.
+point-slipped = { $cells } { $cells-are ->
+    [one] valor de
+   *[other] valores de
+} { $measure } { $cells-are ->
+    [one] queda
+   *[other] quedan
+} unas diez veces por encima o por debajo de los demás, como si se hubiera corrido la coma: { $values }. { $cells-are ->
+    [one] Queda fuera.
+   *[other] Quedan fuera.
+}
 above-total = En { $rows } { $rows-are ->
     [one] fila
    *[other] filas

@@ -5,7 +5,7 @@ not-conditions-remedy = { $condition ->
     [temperature] Escribe de −50 a 55 °C, o de −58 a 131 °F.
     [humidity] Escribe de 0 a 100.
     [wind] Escribe 67 mph o 108 km/h como mucho.
-   *[altitude] Escribe de −1600 a 19.600 pies o de −480 a 5970 metros sobre el nivel del mar.
+   *[altitude] Escribe de −1600 a 19 600 pies o de −480 a 5970 metros sobre el nivel del mar.
 }
 no-conditions = Estas condiciones no se pueden usar.
 no-conditions-remedy = Déjalas abiertas para el aire estándar.
@@ -17,6 +17,8 @@ nothing-to-bring = Ningún golpe tiene { $measures } y carry.
 nothing-to-bring-remedy = Añade estas columnas para llevar el carry al aire estándar.
 nothing-to-hold = Ningún golpe tiene carry, velocidad de bola, ángulo de salida y spin.
 nothing-to-hold-remedy = Añade estas columnas para ver si encajan entre sí.
+same-carry = Con un palo todos los golpes tienen el mismo carry, así que no se puede leer nada de él.
+same-carry-remedy = Revisa la columna de carry: se habrá redondeado o copiado.
 nothing-to-map = Menos de { $least } golpes con tu palo tienen carry, velocidad de bola, ángulo de salida y spin.
 add-columns = Añade estas columnas, golpe a golpe.
 no-such-group = No hay un grupo número { $group }; hay { $groups }, contados desde 0.

@@ -28,13 +28,23 @@ chance = Una campana tan ancha como estos golpes dice { $chance } (de { $low } a
 no-better-aim = Apuntar a otro sitio no habría ido claramente mejor que apuntar como ese día.
 best-at-the-middle = Lo mejor, apuntar al centro: según la campana, unos { $chance } (de { $low } a { $high }).
 best-aimed = Lo mejor, apuntar { $side }: según la campana, unos { $chance } (de { $low } a { $high }).
-aim-over-club = Con { $club } fallas { $side } en promedio: apuntar a otro lado arreglaría más que el palo.
-hits-more-often = Apuntando como ese día, { $better } encuentra { $strip } más a menudo que { $worse }.
+aim-over-club = Con { $club } fallas { $side } en promedio: apuntar a otro lado arreglaría más que el palo{ $hint ->
+    [yes] {" "}en estos golpes
+   *[no] {""}
+}.
+hits-more-often = Apuntando como ese día, { $better } encuentra { $strip } más a menudo que { $worse }{ $hint ->
+    [yes] {" "}en estos golpes: es un indicio, no una prueba, porque el calentamiento o el cansancio pueden influir
+   *[no] {""}
+}.
 not-settled = Estos golpes no deciden cuál de los dos encuentra { $strip } más a menudo.
 alone = Con { $club } unos { $chance } encuentran { $strip }.
 too-few = Son muy pocos golpes para decir cada cuánto se encontraría una calle.
 as-aimed = Apuntando como ese día, según la campana: unos { $chance } con { $own }, { $other-chance } con { $other }; la diferencia real puede estar entre { $low } y
-    { $high } de cada 100 (intervalo del { $level }).
+    { $high } de cada 100 (intervalo del { $level }){ $order ->
+    [one-after-the-other] , sin contar con que se usó un palo después del otro
+    [not-known] , sin contar con el orden, que no se conoce
+   *[in-turn] {""}
+}.
 counted-against-the-curve = Contando los golpes, con { $favored } cayó en la calle una parte mayor: unos pocos muy desviados con { $favored }
     ensanchan su campana, o unos pocos con { $other } fallaron por poco. Ninguna de las dos cuentas decide cuál encuentra la calle más a menudo.
 would-hit = Apuntando { $side }, { $club } encontraría unos { $chance }, según la campana.

@@ -13,3 +13,4 @@ only-so-many = Solo hay { $shots ->
 no-usable-number = Un valor con { $club } no es un número válido.
 not-for-scatter = Hasta dónde llega el azar se muestra para promedios, no para la dispersión.
 not-for-scatter-remedy = Elige otro objetivo para verlo.
+no-scatter = Con { $club } todos los golpes tienen el mismo valor de { $measure }, así que el azar no tiene nada que mostrar.

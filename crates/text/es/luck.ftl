@@ -21,8 +21,8 @@ best = { $extreme ->
 farther-from-zero = { $size } más lejos de cero
 nearer-to-zero-by = { $size } más cerca de cero
 half = la mitad
-by-luck-alone = De las comparaciones de { NUMBER($shots) } golpes por palo entre dos palos iguales, con golpes tan dispersos como los
-    tuyos, { $share } salen con { $size } o más de diferencia solo por azar.
+by-luck-alone = Comparaciones de { NUMBER($shots) } golpes por palo entre dos palos iguales, con golpes tan dispersos como los tuyos, que salen con
+    { $size } o más de diferencia solo por azar: { $share }.
 all-shots-of-each = Los { NUMBER($shots) } golpes de cada palo
 all-shots = Todos los golpes, { NUMBER($candidate) } y { NUMBER($baseline) }
 whole = { $shots }: { $gap } con { $club }.
@@ -35,8 +35,8 @@ marked = { $gap } en los { NUMBER($shots) } { $extreme ->
    *[best] mejores
 } con { $club }
 alternative = Barras amontonadas en torno a cero: las diferencias que da solo el azar entre dos palos iguales, con
-    { NUMBER($shots) } golpes cada uno. La mitad son menores que { $usual }, ninguna de las sorteadas es mayor que { $largest }. Están marcadas
-    { $gap } de todos los golpes, { $first } y { $second }.
+    { NUMBER($shots) } golpes cada uno. La mitad son menores que { $usual }, ninguna de las sorteadas es mayor que { $largest }. Las marcas:
+    { $gap } con todos los golpes; { $first }; { $second }.
 none = ninguna
 all = todas
 fewer-than-1-of-100 = menos de 1 de cada 100

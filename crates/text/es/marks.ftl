@@ -1,3 +1,3 @@
 decimal = ,
-thousands = .
+thousands = {" "}
 least-digits-grouped = 10000

@@ -1,6 +1,6 @@
 part-of-club = { $shots } de los { $all } golpes con { $club }
 both-parts = { $one } y { $other }
-left-out = Apartados: { $shots }.
+left-out = Golpes apartados: { $shots }.
 result = { $decision }, { $figures }
 figures = { $gap } (de { $low } a { $high }, intervalo del { $level })
 slips = { NUMBER($slips) } { $slips ->
@@ -8,9 +8,9 @@ slips = { NUMBER($slips) } { $slips ->
    *[other] valores imposibles no cuentan
 } en ninguna.
 answer-hangs-on-few = Una respuesta que depende de unos pocos golpes todavía no es una respuesta.
-counts-them-too = La respuesta cuenta todos los golpes, también estos. De las dos formas: { $decision }. Con todos { $with-all }, sin los apartados
-    { $without }.
-counts-them-all-the-same = La respuesta cuenta todos los golpes, también estos; sin ellos sería la misma.
+counts-them-too = La respuesta cuenta todos los golpes, también lo apartado. De las dos formas: { $decision }. Con todos { $with-all }, sin lo
+    apartado { $without }.
+counts-them-all-the-same = La respuesta cuenta todos los golpes, también lo apartado; sin ello sería la misma.
 short-different = una diferencia
 short-same = iguales para lo que { $theirs ->
     [yes] busca quien lo envió

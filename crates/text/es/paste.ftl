@@ -23,4 +23,4 @@ cannot-be-checked = Los números tecleados no se pueden comprobar aquí.
 no-reason = sin decir por qué
 times-reason = { NUMBER($times) } { $reason }
 other-reasons = otros motivos
-left-out = Apartados, pero en el enlace: { $shots } ({ $reasons }).
+left-out = Golpes apartados, pero en el enlace: { $shots } ({ $reasons }).

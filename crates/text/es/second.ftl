@@ -1,7 +1,7 @@
 different = { $who }: { $size } { $way } que { $whom } (de { $low } a { $high }, intervalo del { $level }).
 same = { $who } y { $whom }: iguales para lo que buscas (de { $low } a { $high }, intervalo del { $level }).
 not-settled = { $who } frente a { $whom }: { $gap } en estos golpes, sin decidir (de { $low } a { $high }, intervalo del { $level }).
-hangs-on-left-out = { $who } frente a { $whom }: { $gap } en estos golpes (de { $low } a { $high }, intervalo del { $level }), pero depende de los golpes apartados.
+hangs-on-left-out = { $who } frente a { $whom }: { $gap } en estos golpes (de { $low } a { $high }, intervalo del { $level }), pero depende de lo que se apartó.
 depends = El cambio alteró lo que hace el palo: frente a { $own }, con { $other } fueron { $size } { $way } en «{ $second }» que en «{ $first }».
 same-in-both = Lo que hace el palo es casi igual en «{ $first }» y en «{ $second }»: las dos diferencias se separan en menos de lo que te importa.
 depends-not-settled = No está decidido si el palo influye más en «{ $second }» que en «{ $first }».

@@ -1,6 +1,9 @@
 in-turn = Los palos se alternaron, en { $rounds } ciclos.
 in-turn-why = El calentamiento, el cansancio y un cambio de viento afectan a todos los palos por igual.
 in-turn-next = Sigue alternándolos.
+not-compared = Los palos se alternaron, en { $rounds } ciclos, pero no se pudo comparar ciclo a ciclo: { $measure }.
+not-compared-why = Muy pocos ciclos lo tienen con los dos palos, y con dispersión para medir el azar, así que calentar y cansarse pueden contar como si fuera el palo.
+not-compared-next = Haz que se mida en cada golpe.
 in-turn-same-first = Los palos se alternaron en { $rounds } ciclos, siempre con { $club } primero.
 in-turn-same-first-why = Lo que pierden los primeros golpes de un ciclo, tras un descanso o un paseo, cayó solo en { $club }.
 in-turn-same-first-next = Empieza uno de cada dos ciclos con el otro palo.
@@ -14,6 +17,14 @@ out-of-range = { $measure }: va de { $low } a { $high } si se leyó y se escribi
     [0] {""}
     [one] ; hay otro valor fuera
    *[other] ; hay otros { $others } valores fuera
+}.
+point-slipped = La mayoría de los golpes con { $club } están cerca de { $usual }: este es más o menos { $below ->
+    [yes] la décima parte
+   *[no] diez veces eso
+}, como si se hubiera corrido la coma{ $others ->
+    [0] {""}
+    [one] ; hay otro valor así
+   *[other] ; hay otros { $others } valores así
 }.
 counts-in-the-answer = Cuenta de todos modos, y mientras esté mal la respuesta no vale nada.
 counts-beside-the-answer = Cuenta en lo que se dice de { $measure }, que no vale nada mientras esté mal; la respuesta sobre { $asked } no lo usa.
@@ -68,14 +79,17 @@ average-disagrees = El promedio de { $measure } escrito para { $club } no es el 
 printed = Está escrito { $printed }; los { $shots } de aquí promedian { $average }.
 printed-over = Está escrito { $printed } en { $claimed }; los { $shots } de aquí promedian { $average }.
 average-disagrees-next = Pregunta de qué golpes es el promedio escrito.
-left-out = Se apartaron golpes: { $counts }.
+left-out = Golpes apartados: { $counts }.
 left-out-why = Apartar los dos peores de un solo palo puede hacer que dos palos iguales parezcan distintos en 1 de cada 10
     sesiones. Lo apartado sigue contando en la respuesta.
 left-out-next = Quédate con todos los golpes. Un fallo también es del palo.
 one-far-shot = 1 golpe con { $club } queda lejos de los demás.
 one-far-shot-why = Cuenta. Uno solo puede mover mucho un promedio.
 far-shots = { NUMBER($shots) } golpes quedan lejos de los demás{ $others ->
-    [0] , todos con { $club }
+    [0] { $shots ->
+        [2] , los dos con { $club }
+       *[other] , todos con { $club }
+    }
    *[other] : { NUMBER($count) } con { $club } y { NUMBER($others) } con { $other }
 }.
 far-shots-why = Cuentan. Si un palo da más golpes así es parte de la pregunta.

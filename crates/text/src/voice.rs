@@ -191,7 +191,7 @@ mod tests {
             assert_eq!(format::shots(voice, 2), two);
             assert_eq!(with_marks(voice, "2850.5"), mark);
         }
-        assert_eq!(grouped(&spanish, "12850"), "12.850", "four digits stand together, five do not");
+        assert_eq!(grouped(&spanish, "12850"), "12\u{202f}850", "four digits stand together, five do not");
         assert_eq!((english.language().tag(), spanish.language().tag()), ("en", "es"));
         assert_eq!((english.units, spanish.units), (Units::Yards, Units::Meters));
     }

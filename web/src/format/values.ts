@@ -18,6 +18,8 @@ export interface MeasureView extends Shown {
 
 const MINUS = "\u2212";
 const SPACE = "\u00a0";
+/** At which no line breaks either. */
+const THIN_SPACE = "\u202f";
 
 /** A measure by its id. */
 export function measureView(id: string, measures: readonly Measure[], session: Pick<Session, "custom">): MeasureView {
@@ -34,7 +36,10 @@ export function measureView(id: string, measures: readonly Measure[], session: P
 /** A number with a real minus sign. */
 export function number(value: number, decimals: number): string {
   const rounded = value.toFixed(decimals);
-  const text = withDecimals(decimals).format(Number(rounded) === 0 ? 0 : value);
+  const parts = withDecimals(decimals).formatToParts(Number(rounded) === 0 ? 0 : value);
+  // Where a comma stands before decimals a point among thousands is read as one: Spanish sets them apart by a space.
+  const comma = parts.some(({ type, value }) => type === "group" && value === ".");
+  const text = parts.map(({ type, value }) => (comma && type === "group" ? THIN_SPACE : value)).join("");
   return text.replace("-", MINUS);
 }
 

@@ -3,15 +3,18 @@ import { html, nothing, type TemplateResult } from "lit";
 import type { Estimate, Finding, Group, Numbers, Report, Session, TextbookTest } from "../core/engine.js";
 import {
   amountOf,
+  chosenOf,
   endOf,
   gapOf,
   levelOf,
   type MeasureView,
   measureView,
   number,
+  plain,
   probability,
   share,
   signed,
+  withUnit,
 } from "../format/values.js";
 import { build } from "../pieces/pieces.js";
 import type { State } from "../state/state.js";
@@ -153,6 +156,7 @@ function deciding(estimate: Estimate, view: MeasureView, margin: number | null):
     ratio
       ? say("numbers-interval-of", { level: levelOf(level) })
       : say("numbers-interval-of-widened", { level: levelOf(level) });
+  const chosen = (size: number) => (ratio ? plain(size, 2) : withUnit(plain(chosenOf(size, view)), view.unit));
   const value = (x: number) => (ratio ? number(x, 2) : endOf(x, margin, view, 1));
   return html`
     <dl>
@@ -166,9 +170,9 @@ function deciding(estimate: Estimate, view: MeasureView, margin: number | null):
       <div><dt>${say("numbers-equal-such")}</dt><dd>${share(estimate.chance_if_same)} <small>${say("numbers-equal-such-term")}</small></dd></div>
       <div><dt>${say("numbers-detectable")}</dt><dd>${ratio ? number(estimate.detectable, 2) : amountOf(estimate.detectable, view, 1)} <small>${say("numbers-detectable-term")}</small></dd></div>
       ${
-        estimate.shots_to_settle === undefined
+        estimate.shots_to_settle === undefined || margin === null
           ? nothing
-          : html`<div><dt>${say("numbers-settle")}</dt><dd>${say("n-shots", { count: estimate.shots_to_settle })} <small>${say("numbers-settle-term")}</small></dd></div>`
+          : html`<div><dt>${say("numbers-settle", { gap: chosen(margin) })}</dt><dd>${say("n-shots", { count: estimate.shots_to_settle })} <small>${say("numbers-settle-term")}</small></dd></div>`
       }
     </dl>`;
 }

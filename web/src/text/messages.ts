@@ -347,7 +347,7 @@ export interface Messages {
   "numbers-equal-such-term": null;
   "numbers-detectable": null;
   "numbers-detectable-term": null;
-  "numbers-settle": null;
+  "numbers-settle": { gap: string | number };
   "numbers-settle-term": null;
   "page-title": null;
   "lead": null;

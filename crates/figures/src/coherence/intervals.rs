@@ -167,7 +167,7 @@ pub(crate) fn search(sizes: &BTreeMap<Scope, Sizes>, facts: &[Fact]) -> Vec<Faul
         match (fact.key, &fact.value) {
             ("interval", Value::Ends(low, high)) => faults.extend(interval(fact, sizes, *low, *high)),
             ("level_of_either", Value::Number(level)) => faults.extend(level_of_either(fact, sizes, *level)),
-            ("margin", Value::Number(margin)) if !is_margin(*margin, sizes) => {
+            ("margin" | "power_gap", Value::Number(margin)) if !is_margin(*margin, sizes) => {
                 faults.push(fault(MARGIN, fact, format!("it is {:?}", sizes.margins)));
             }
             ("level", Value::Number(level)) => faults.extend(level_of(fact, facts, sizes, *level)),

@@ -14,6 +14,8 @@ mod page_catalogues;
 mod pairs;
 #[cfg(test)]
 mod put_back;
+#[cfg(test)]
+mod read_false;
 mod rooms;
 mod sessions;
 mod table;

@@ -20,11 +20,11 @@ fn said_on(surface: &'static str, scope: Scope, key: &'static str, value: Value)
     Fact { scope, key, value, from }
 }
 
-fn said(key: &'static str, value: &str) -> Fact {
+pub(super) fn said(key: &'static str, value: &str) -> Fact {
     said_on("page", ASKED, key, value.into())
 }
 
-fn is(key: &'static str, value: &str) -> Fact {
+pub(super) fn is(key: &'static str, value: &str) -> Fact {
     Fact::truth(ASKED, key, value)
 }
 
@@ -36,7 +36,7 @@ fn ends(key: &'static str, low: &str, high: &str) -> Fact {
     said_on("page", ASKED, key, Value::Ends(printed(low), printed(high)))
 }
 
-fn number(key: &'static str, text: &str) -> Fact {
+pub(super) fn number(key: &'static str, text: &str) -> Fact {
     said_on("page", ASKED, key, Value::Number(printed(text)))
 }
 
@@ -50,7 +50,7 @@ fn broken(mut facts: Vec<Fact>, sizes: Option<Sizes>) -> Vec<String> {
 }
 
 /// Carry, with a margin of 5 yd.
-fn judged(kind: DecisionKind, different: (f64, f64, f64), same: (f64, f64, f64)) -> Option<Sizes> {
+pub(super) fn judged(kind: DecisionKind, different: (f64, f64, f64), same: (f64, f64, f64)) -> Option<Sizes> {
     let interval = |(low, high, level)| Interval { low, high, level };
     let measure: MeasureId = Known::Carry.into();
     let decided = Decided {
@@ -74,17 +74,17 @@ fn breaks(finding: u32, rule: &str, facts: &[Fact], sizes: Option<Sizes>) {
 }
 
 #[track_caller]
-fn pair_breaks(finding: u32, rule: &str, facts: &[Fact]) {
+pub(super) fn pair_breaks(finding: u32, rule: &str, facts: &[Fact]) {
     breaks(finding, rule, facts, None);
 }
 
 #[track_caller]
-fn sizes_break(finding: u32, [rule, _reason]: [&str; 2], facts: &[Fact], sizes: Option<Sizes>) {
+pub(super) fn sizes_break(finding: u32, [rule, _reason]: [&str; 2], facts: &[Fact], sizes: Option<Sizes>) {
     breaks(finding, rule, facts, sizes);
 }
 
 #[track_caller]
-fn passes(facts: Vec<Fact>, sizes: Option<Sizes>) {
+pub(super) fn passes(facts: Vec<Fact>, sizes: Option<Sizes>) {
     assert_eq!(broken(facts, sizes), Vec::<String>::new());
 }
 

@@ -15,10 +15,10 @@ use judging::second::SecondRequest;
 use judging::verdict::DecisionKind;
 use judging::{Judged, Judgment};
 use serde_json::json;
-use session::Session;
 use session::measure::Margin;
 use session::plan::PlanRequest;
 use session::question::Goal;
+use session::{Order, Session};
 use telling::cause::{CauseRequest, cause};
 use telling::claim::ClaimRequest;
 use telling::consistency::{ConsistencyRequest, consistency};
@@ -192,10 +192,22 @@ fn landing_compared(asked: &Asked, judged: &Judged<'_>) -> Vec<Fact> {
     let Some((facts, pair)) = told.ok().and_then(|facts| facts.ground.pair.map(|pair| (facts, pair))) else {
         return Vec::new();
     };
+    let rounds = |build: usize| -> Vec<u32> {
+        let own = asked.session.shots.iter().filter(move |shot| shot.build == build);
+        own.filter_map(|shot| shot.round).collect()
+    };
+    let shared = rounds(pair.baseline).iter().filter(|round| rounds(pair.candidate).contains(round)).count();
+    let order = match asked.session.order {
+        Order::Unknown => "not-known",
+        Order::Interleaved if shared > 0 => "in-turn",
+        Order::Interleaved | Order::Blocked => "one-after-the-other",
+    };
     let of_pair = |build: usize| build == pair.baseline || build == pair.candidate;
     let places = facts.builds.iter().enumerate().filter(|(_, one)| of_pair(one.build));
+    let order = Fact::truth(Scope::Session, "is.landing_order", order);
     places
         .map(|(at, _)| Fact::truth(Scope::Part(format!("builds[{at}]")), "is.landing_compared", "yes"))
+        .chain([order])
         .collect()
 }
 

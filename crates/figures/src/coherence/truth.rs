@@ -9,8 +9,10 @@ use judging::verdict::{DecisionKind, Direction, Matters, Nearer, Why};
 use judging::{Judged, Judgment};
 use session::known::Known;
 use session::measure::MeasureId;
+use session::names::short_name;
 use session::question::{Goal, Stopping, StoppingWord};
 use session::{Order, Session};
+use std::collections::BTreeSet;
 
 /// Everything that is held against the words.
 pub(crate) fn truths(judged: &Judged<'_>) -> Vec<Fact> {
@@ -80,7 +82,14 @@ fn of_session(judged: &Judged<'_>) -> Vec<Fact> {
     if is_big && !matches!(method, None | Some(Method::Rounds | Method::SpreadRatio)) {
         add("is.proof", "not_in_turn");
     }
-    let seen = trust(judged, judging::fragile::removals_to_flip(judged));
+    let is_settled =
+        headline.decision.kind == DecisionKind::Same || headline.decision.matters == Some(Matters::No);
+    add("is.question", if is_settled { "settled" } else { "open" });
+    let by_laps = matches!(method, Some(Method::Rounds | Method::SpreadRatio) | None);
+    add("is.asked_compared", if by_laps { "as_hit" } else { "not_in_turn" });
+    let removals = judging::fragile::removals_to_flip(judged);
+    add("is.hangs", if removals.is_some() { "on_few_shots" } else { "on_many" });
+    let seen = trust(judged, removals);
     let serious = seen.iter().any(|one| one.weight() == Weight::Serious);
     add("is.serious", if serious { "some" } else { "none" });
     if !seen.iter().any(|one| matches!(one, Seen::Moved { .. })) {
@@ -145,6 +154,12 @@ fn of_judgment(session: &Session, judgment: &Judgment, add: &mut impl FnMut(&'st
         let of_each = pair.iter().all(|club| scatters(session, &judgment.measure, &[*club]));
         add("is.scatter_of_each", some_or_none(of_each));
     }
+    // A measure of the golfer's own, and clubs that were not compared within laps: nobody knows what the order did.
+    let is_own = judgment.measure.usual().is_none();
+    let method = judgment.estimate.as_ref().map(|estimate| estimate.method);
+    if is_own && !matches!(method, None | Some(Method::Rounds | Method::SpreadRatio)) {
+        add("is.order_size", "not_known");
+    }
     if let Some(estimate) = judgment.estimate.as_ref().filter(|_| judgment.goal != Goal::Tighter) {
         let in_turn = estimate.method == Method::Rounds;
         add("is.compared", if in_turn { "in_turn" } else { "not_in_turn" });
@@ -158,7 +173,40 @@ fn of_judgment(session: &Session, judgment: &Judgment, add: &mut impl FnMut(&'st
                 Some(Nearer::Candidate | Nearer::Baseline) => "settled",
             },
         );
+        if let Some(club) = nearer_by_shots(session, judgment) {
+            add("is.nearer_club", &club);
+        }
     }
+}
+
+/// Which of the two averages lies nearer to zero, worked out anew from the shots: |candidate| − |baseline| with a plain
+/// interval of 95 %, by the scatter within laps where clubs share them. `none` where it holds zero; nothing without shots.
+fn nearer_by_shots(session: &Session, judgment: &Judgment) -> Option<String> {
+    const USUAL_95: f64 = 1.96;
+    let column = session.measure_index(&judgment.measure)?;
+    let of = |club: usize| {
+        let own = session.shots.iter().filter(|shot| shot.build == club);
+        let in_laps = own.filter_map(|shot| Some((shot.round, shot.values.get(column).copied()??)));
+        let shots: Vec<(Option<u32>, f64)> = in_laps.collect();
+        let mean = |of: &[f64]| of.iter().sum::<f64>() / of.len() as f64;
+        let values: Vec<f64> = shots.iter().map(|(_, value)| *value).collect();
+        let (mut squares, mut freedom) = (0.0, 0_usize);
+        let laps: BTreeSet<Option<u32>> = shots.iter().map(|(lap, _)| *lap).collect();
+        for lap in &laps {
+            let set: Vec<f64> = shots.iter().filter(|(of, _)| of == lap).map(|(_, value)| *value).collect();
+            squares += set.iter().map(|value| (value - mean(&set)).powi(2)).sum::<f64>();
+            freedom += set.len() - 1;
+        }
+        (freedom > 1).then(|| (mean(&values).abs(), squares / freedom as f64 / values.len() as f64))
+    };
+    let ((baseline, one), (candidate, other)) = (of(judgment.baseline)?, of(judgment.candidate)?);
+    let (apart, half_width) = (candidate - baseline, USUAL_95 * (one + other).sqrt());
+    let nearer = match apart {
+        _ if apart.abs() <= half_width => return Some("none".into()),
+        ..0.0 => judgment.candidate,
+        _ => judgment.baseline,
+    };
+    session.builds.get(nearer).map(|club| short_name(&club.name))
 }
 
 /// How the list of pairs calls a decision.
@@ -173,6 +221,7 @@ pub(crate) const fn decision_word(kind: DecisionKind) -> &'static str {
 
 const fn why_word(why: Why) -> &'static str {
     match why {
+        Why::OrderNotAllowedFor => "order_not_allowed_for",
         Why::NoShots => "no_shots",
         Why::OneBuild => "one_build",
         Why::TooFewShots => "too_few_shots",

@@ -19,7 +19,7 @@ pub use facts::{CauseFacts, Split, Unmeasured};
 pub use findings::Covers;
 pub use part::{Belongs, Factor, PartFacts, Span};
 
-use crate::flying::{Columns, Flown, NEEDED, NoSuchBuild, VALUES, check_build, flown};
+use crate::flying::{Columns, Flown, NEEDED, NoSuchBuild, VALUES, all_carry_the_same, check_build, flown};
 use figures::{CLUB, DRAWS, REST, SEED, SMASH};
 use session::Session;
 use session::known::Known;
@@ -41,6 +41,8 @@ pub enum CauseRefused {
         /// How many of each it takes.
         fewest: usize,
     },
+    /// Every shot of each of the two has the same carry.
+    SameCarry,
     /// The session lacks what a flight, or a gap in carry, is made of.
     NotMeasured {
         /// What it lacks.
@@ -61,7 +63,7 @@ const OF_FLIGHT: [Factor; VALUES] =
 /// Splits the gap in carry between two builds.
 ///
 /// # Errors
-/// A [`CauseRefused`] for builds that are not there or are one, and for fewer than five shots of each with carry, ball
+/// A [`CauseRefused`] for builds that are not there or are one, for carries that are all alike, and for fewer than five shots of each with carry, ball
 /// speed, launch angle and spin.
 pub fn cause(session: &Session, baseline: usize, candidate: usize) -> Result<CauseFacts, CauseRefused> {
     check_build(session, BuildPlace::Baseline, baseline)?;
@@ -75,6 +77,9 @@ pub fn cause(session: &Session, baseline: usize, candidate: usize) -> Result<Cau
     let (base, cand) = (split::ranked(&of(baseline)), split::ranked(&of(candidate)));
     if base.len() < FEWEST || cand.len() < FEWEST {
         return Err(too_few(session, &columns));
+    }
+    if [&base, &cand].iter().all(|shots| all_carry_the_same(shots)) {
+        return Err(CauseRefused::SameCarry);
     }
     let figures = figures::figures(&base, &cand);
     let two = Two::of(session, baseline, candidate);

@@ -12,6 +12,7 @@ mod said;
 pub use luck::{ClaimLuck, Price};
 pub use said::{ClaimRefused, Claimed};
 
+use crate::facts::OrderAllowance;
 use crate::interval::Interval;
 use crate::judge::{Judged, Judgment};
 use libm::hypot;
@@ -72,6 +73,13 @@ pub fn claim(said: &Claimed, judged: &Judged<'_>) -> Result<ClaimFacts, ClaimRef
     let retest = judgment.and_then(|j| Some(j.comparison()?.interval(j.levels.different)));
     let short = retest.map(|retest| short_of(claimed, &retest));
     let kind = short.map_or(ClaimKind::NoRetest, |short| decide(claimed.abs(), &short, margin));
+    // What the order did to the retest is in no interval there: it neither holds a claim up nor speaks against it.
+    let nothing_allowed =
+        judgment.is_some_and(|judgment| judgment.facts.order_allowance == OrderAllowance::SizeNotKnown);
+    let kind = match kind {
+        ClaimKind::Supported | ClaimKind::Contradicted if nothing_allowed => ClaimKind::NotSettled,
+        kind => kind,
+    };
     let luck_explains = short.zip(luck.as_ref()).map(|(short, luck)| {
         let (middle, half_width) = (0.5 * (short.low + short.high), 0.5 * (short.high - short.low));
         middle.abs() <= hypot(half_width, luck.error_95) + luck.order_allowance

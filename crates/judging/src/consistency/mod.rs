@@ -6,7 +6,7 @@
 
 mod computed;
 
-use crate::flying::{Columns, Flown, flown, launch_of};
+use crate::flying::{Columns, Flown, all_carry_the_same, flown, launch_of};
 use flight::{CHECK_BAND, Conditions, OK_BAND, TimeStep, unit_hypotheses};
 use serde::Serialize;
 use session::Session;
@@ -52,9 +52,14 @@ pub enum CarryUnit {
     Feet,
 }
 
-/// No shot has carry, ball speed, launch angle and spin: there is nothing to hold against each other.
+/// Why carries and launches cannot be held against each other.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct NothingToHold;
+pub enum ConsistencyRefused {
+    /// No shot has carry, ball speed, launch angle and spin.
+    NothingToHold,
+    /// Every shot of each build has the same carry, whatever its launch.
+    SameCarry,
+}
 
 /// How far a ratio of carries lies from 1.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
@@ -125,14 +130,17 @@ pub struct ConsistencyFacts {
 /// Holds every carry against its own launch.
 ///
 /// # Errors
-/// [`NothingToHold`] when no shot has carry, ball speed, launch angle and spin.
-pub fn consistency(session: &Session) -> Result<ConsistencyFacts, NothingToHold> {
+/// A [`ConsistencyRefused`] when no shot has carry, ball speed, launch angle and spin, and when carries are all alike.
+pub fn consistency(session: &Session) -> Result<ConsistencyFacts, ConsistencyRefused> {
     let rows: Vec<Flown> =
         flown(session, &Columns::of(session)).into_iter().filter(|row| row.modeled > 1.0).collect();
     let ratios: Vec<f64> = rows.iter().map(|row| row.carry / row.modeled).collect();
     let (Some(middle_ratio), Some(spread)) = (median(&ratios), mad(&ratios)) else {
-        return Err(NothingToHold);
+        return Err(ConsistencyRefused::NothingToHold);
     };
+    if are_alike(session, &rows) {
+        return Err(ConsistencyRefused::SameCarry);
+    }
     let yardstick = if rows.len() >= FEWEST_FOR_MIDDLE { middle_ratio } else { 1.0 };
     let allowed =
         if rows.len() >= FEWEST_FOR_MIDDLE { DEVIATIONS * MAD_TO_SD * spread / yardstick } else { 0.0 };
@@ -147,6 +155,13 @@ pub fn consistency(session: &Session) -> Result<ConsistencyFacts, NothingToHold>
         is_computed: computed::is_computed(&rows),
     };
     Ok(ConsistencyFacts { whole, doubts: doubts.collect() })
+}
+
+/// Whether every build has one carry for all its shots, of which there are enough to differ.
+fn are_alike(session: &Session, rows: &[Flown]) -> bool {
+    let of = |build: usize| -> Vec<Flown> { rows.iter().filter(|row| row.build == build).copied().collect() };
+    let of_builds = (0..session.builds.len()).map(of).filter(|rows| !rows.is_empty());
+    rows.len() >= FEWEST_FOR_MIDDLE && of_builds.into_iter().all(|rows| all_carry_the_same(&rows))
 }
 
 fn fit_of(off: f64) -> Fit {

@@ -43,6 +43,11 @@ pub(crate) struct Flown {
     pub(crate) club_speed: Option<f64>,
 }
 
+/// Whether all of these carry the same: no shots do that, numbers that were rounded or copied do.
+pub(crate) fn all_carry_the_same(shots: &[Flown]) -> bool {
+    shots.windows(2).all(|two| (two[0].carry - two[1].carry).abs() <= 0.0)
+}
+
 impl Columns {
     /// Looks the columns up; optional ones count when four in five of the shots that can be flown have them.
     pub(crate) fn of(session: &Session) -> Self {

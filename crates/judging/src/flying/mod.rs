@@ -9,7 +9,7 @@ mod one;
 mod refused;
 mod standard_air;
 
-pub(crate) use columns::{Columns, FACTORS, Flown, NEEDED, VALUES, flown};
+pub(crate) use columns::{Columns, FACTORS, Flown, NEEDED, VALUES, all_carry_the_same, flown};
 pub use one::{FlightOf, Launch, fly};
 pub(crate) use refused::check_build;
 pub use refused::{AirRefused, FlyRefused, NoSuchBuild, NotConditions, WeatherFigure};

@@ -3,6 +3,7 @@
 use super::chances::{BestAim, HitChance, LandingPair};
 use super::shots::{Landed, Oval, Spot};
 use serde::Serialize;
+use session::Order;
 
 /// One build on the ground.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -58,6 +59,8 @@ pub struct Ground {
     pub pair: Option<LandingPair>,
     /// Level of the intervals of what is gained, by aiming or by the other build: as strict as the answer.
     pub level: f64,
+    /// How the two builds were hit: no interval here leaves room for an order that is not in turn.
+    pub order: Order,
     /// Resamples behind each interval.
     pub draws: u32,
     /// Seed they were drawn from.

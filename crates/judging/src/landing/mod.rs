@@ -23,7 +23,7 @@ pub use strip::{Strip, StripPlace, USUAL_FAIRWAY};
 use crate::analysis::{ShotTable, levels};
 use crate::flying::{NoSuchBuild, check_build};
 use session::question::{BuildPlace, Stopping};
-use session::{MOST_BUILDS, Session};
+use session::{MOST_BUILDS, Order, Session};
 use shots::{Group, landed};
 use stats::Level;
 use strip::{FAIRWAYS, FARTHEST_AIM};
@@ -104,6 +104,7 @@ pub fn landing(
         shots,
         pair: found.pair,
         level: decides.coverage(),
+        order: order(session, baseline, candidate),
         draws: chances::DRAWS,
         seed: chances::SEED,
     };
@@ -114,6 +115,16 @@ pub fn landing(
 fn level(session: &Session, baseline: usize, candidate: Option<usize>, stopping: &Stopping) -> Level {
     let rounds = candidate.map_or(0, |other| ShotTable::new(session).shared_rounds(baseline, other));
     levels(stopping, rounds).different.shared_by(session.builds.len().saturating_sub(1))
+}
+
+/// In turn over all builds, but not for these two, is one after the other for them.
+fn order(session: &Session, baseline: usize, candidate: Option<usize>) -> Order {
+    let shares_rounds =
+        candidate.is_some_and(|other| ShotTable::new(session).shared_rounds(baseline, other) > 0);
+    match session.order {
+        Order::Interleaved if !shares_rounds => Order::Blocked,
+        order => order,
+    }
 }
 
 fn check_within(place: StripPlace, value: f64, [low, high]: [f64; 2]) -> Result<(), LandingRefused> {

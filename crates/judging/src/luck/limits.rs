@@ -54,6 +54,11 @@ pub enum LuckRefused {
         /// Its shots.
         n: usize,
     },
+    /// Every shot of each build has the same value.
+    NoScatter {
+        /// Index of one of them.
+        build: usize,
+    },
     /// A value of a build is no usable number.
     NoUsableNumber {
         /// Index of the build.

@@ -138,8 +138,8 @@ pub struct LuckFacts {
 /// Shows how far luck reaches for `shown` shots of each build; left open, five, or as many as there are.
 ///
 /// # Errors
-/// [`LuckRefused`] for one build, for fewer than three shots with a build, for a number of shots that cannot be shown,
-/// and for a goal of less scatter.
+/// [`LuckRefused`] for one build, for fewer than three shots with a build, for shots that are all alike, for a number of
+/// shots that cannot be shown, and for a goal of less scatter.
 pub fn luck(judged: &Judged<'_>, shown: Option<u32>, showing: Showing) -> Result<LuckFacts, LuckRefused> {
     let headline = judged.headline().ok_or(LuckRefused::OneBuild)?;
     let pair = Pair::of(judged, headline)?;
@@ -196,6 +196,9 @@ impl Pair {
         };
         let (baseline, candidate) = (headline.baseline, headline.candidate);
         let (base, cand) = (shots(baseline)?, shots(candidate)?);
+        if [&base, &cand].iter().all(|shots| !scatters(shots.values())) {
+            return Err(LuckRefused::NoScatter { build: candidate });
+        }
         let margin = headline.margin.map(Margin::value);
         Ok(Self { baseline, candidate, base, cand, compared, toward, margin })
     }
@@ -213,6 +216,11 @@ struct Measured {
     for_candidate: ForBuild,
     for_baseline: ForBuild,
     pairs: Pairs,
+}
+
+/// Whether there is more than one value.
+fn scatters(values: &[f64]) -> bool {
+    values.windows(2).any(|two| (two[0] - two[1]).abs() > 0.0)
 }
 
 /// Everything that depends on how many shots are shown; `None` for more than there are, or none.

@@ -11,9 +11,9 @@ use libm::log as ln;
 use serde::Serialize;
 use session::measure::Margin;
 use stats::choices::PLANNED_POWER;
-use stats::crossing::{LookChance, ends_at};
+use stats::crossing::{InterimChance, ends_at};
 use stats::distributions::{normal_cdf, normal_upper};
-use stats::{Level, LookedAt, TurnsDesign, TurnsLook, TurnsPaths, session_scales};
+use stats::{GroupSequentialTests, InterimAnalysis, Level, TurnsDesign, TurnsPaths, session_scales};
 
 /// How often a test like this finds a true difference of some size.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
@@ -53,7 +53,7 @@ pub(super) struct Chances<'a> {
     looks: Vec<u32>,
     levels: LookLevels,
     /// `None` where scatters are compared, or the spread is not known.
-    tests: Option<LookedAt>,
+    tests: Option<GroupSequentialTests>,
 }
 
 /// The seed of the invented tests behind every promise: the same plan promises the same everywhere.
@@ -81,11 +81,11 @@ impl<'a> Chances<'a> {
         let looks = looks.unwrap_or_else(|| vec![rounds]);
         let levels = look_levels(rounds, &looks);
         let tests = invented.map(|paths| {
-            let look = |(&round, &level): (&u32, &Level)| TurnsLook {
+            let look = |(&round, &level): (&u32, &Level)| InterimAnalysis {
                 round: round as usize,
                 level: level.shared_by(settled.candidates()),
             };
-            let all: Vec<TurnsLook> = looks.iter().zip(&levels.different).map(look).collect();
+            let all: Vec<InterimAnalysis> = looks.iter().zip(&levels.different).map(look).collect();
             paths.looked_at(rounds as usize, &all)
         });
         Self { settled, rounds, looks, levels, tests }
@@ -131,9 +131,9 @@ impl<'a> Chances<'a> {
             let alone = self
                 .ratio_error(round)
                 .map_or(0.0, |se| normal_cdf(2.0 * ln(ratio).abs() / se - normal_upper(tail)));
-            LookChance { time: f64::from(round) / f64::from(self.rounds), alone }
+            InterimChance { time: f64::from(round) / f64::from(self.rounds), alone }
         };
-        let looks: Vec<LookChance> = self.looks.iter().zip(&self.levels.different).map(look).collect();
+        let looks: Vec<InterimChance> = self.looks.iter().zip(&self.levels.different).map(look).collect();
         ends_at(&looks)
     }
 

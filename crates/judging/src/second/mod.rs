@@ -151,8 +151,12 @@ pub fn second(request: &SecondRequest) -> Result<SecondFacts, SecondRefused> {
     // Hit in turn, both clubs share what a session does between before and after.
     let by_both = if judgment.facts.order_is_mixed_up() { by_condition } else { 0.0 };
     let margin = judgment.margin.map(Margin::value);
-    let effect = |term: &TDifference, allowance| of_model(term, allowance, &judgment.levels, margin);
-    let condition = effect(&fitted.condition, by_condition);
+    let effect = |term: &TDifference, allowance, mixed_up: bool| {
+        let nothing_allowed = mixed_up && question.measure.usual().is_none();
+        of_model(term, allowance, nothing_allowed, &judgment.levels, margin)
+    };
+    let condition = effect(&fitted.condition, by_condition, !condition_in_turn);
+    let both_mixed_up = !condition_in_turn && judgment.facts.order_is_mixed_up();
     Ok(SecondFacts {
         measure: question.measure.clone(),
         margin,
@@ -162,7 +166,7 @@ pub fn second(request: &SecondRequest) -> Result<SecondFacts, SecondRefused> {
         build,
         condition,
         condition_in_turn,
-        interaction: effect(&fitted.interaction, by_both),
+        interaction: effect(&fitted.interaction, by_both, both_mixed_up),
         pair: judgment.facts,
     })
 }
@@ -205,14 +209,21 @@ fn of_build(judgment: &Judgment) -> Result<Effect, SecondRefused> {
     })
 }
 
-fn of_model(term: &TDifference, allowance: f64, levels: &Levels, margin: Option<f64>) -> Effect {
+fn of_model(
+    term: &TDifference,
+    allowance: f64,
+    nothing_allowed: bool,
+    levels: &Levels,
+    margin: Option<f64>,
+) -> Effect {
     let careful = CautiousDifference::new(term, allowance);
     let range = |level: Level| {
         let ends = careful.interval(level);
         Interval { low: ends.low, high: ends.high, level: level.coverage() }
     };
     let (different, same) = (range(levels.different), range(levels.same));
-    let decision = decide(&different, &same, margin);
+    let decided = decide(&different, &same, margin);
+    let decision = if nothing_allowed { decided.with_nothing_allowed_for_order() } else { decided };
     Effect {
         value: term.diff,
         decision,

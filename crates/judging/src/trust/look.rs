@@ -2,7 +2,7 @@
 
 use super::seen::Seen;
 use crate::analysis::warming_up::warm_up_deficit_yd;
-use crate::facts::NumberOfShots;
+use crate::facts::{HowHit, NumberOfShots};
 use crate::judge::Judgment;
 use crate::settle::Settled;
 use session::digits::power_of_ten;
@@ -45,6 +45,8 @@ pub(super) fn look(settled: &Settled<'_>, headline: &Judgment) -> Vec<Seen> {
     let mut seen = Vec::new();
     if long_turns {
         seen.push(Seen::LongTurns { shots: in_a_row(&of_pair) });
+    } else if headline.facts.order == HowHit::InTurnNotCompared && headline.facts.order_is_mixed_up() {
+        seen.push(Seen::NotCompared { rounds });
     } else {
         seen.push(Seen::Order {
             order: if rounds > 0 { Order::Interleaved } else { not_in_turn(session.order) },
@@ -71,7 +73,7 @@ pub(super) fn look(settled: &Settled<'_>, headline: &Judgment) -> Vec<Seen> {
         NumberOfShots::Planned { round, planned } => Some(Seen::PlannedLooks {
             round,
             planned,
-            looked: settled.question.stopping.was_looked_at_before(planned),
+            looked: round < planned || settled.question.stopping.was_looked_at_before(planned),
         }),
         NumberOfShots::NotOfThePlan { rounds, planned } => Some(Seen::NotOfThePlan { rounds, planned }),
     });

@@ -1,4 +1,5 @@
-//! Values that are probably a slip of the keys or of the reading: outside what their measure can be, or so far from the
+//! Values that are probably a slip of the keys or of the reading: outside what their measure can be, ten times off the
+//! others of their build, or so far from the
 //! rest of their build that one alone moves the answer by more than matters.
 //!
 //! They count all the same: nobody but the golfer knows whether they were hit so; those of shots set aside were answered. One
@@ -10,6 +11,7 @@ use crate::analysis::{Aspect, Basis, Include, ShotTable, compare};
 use crate::judge::Judgment;
 use crate::settle::Settled;
 use session::measure::{Margin, MeasureId};
+use session::slipped_point::slipped_points;
 use session::{Session, Shot, SummaryOf};
 
 /// Far shots that are taken out on trial, one at a time; where there are more, it is no slip.
@@ -20,7 +22,8 @@ pub(super) fn odd_values(settled: &Settled<'_>, headline: &Judgment) -> Vec<Seen
     let builds = [headline.baseline, headline.candidate];
     let mut seen = Vec::new();
     for asked in &settled.measures {
-        let outside = out_of_range(settled.session, &asked.measure, builds);
+        let outside = out_of_range(settled.session, &asked.measure, builds)
+            .or_else(|| point_slipped(settled.session, &asked.measure, builds));
         if outside.is_none() && asked.measure == headline.measure {
             seen.extend(moves_the_answer(settled.session, headline));
         }
@@ -46,6 +49,26 @@ fn out_of_range(session: &Session, id: &MeasureId, builds: [usize; 2]) -> Option
     let &(shot, build, value) = outside.first()?;
     let because = Odd::OutOfRange { low: plausible.low, high: plausible.high };
     Some(Seen::OddValue { shot, build, measure: id.clone(), value, because, others: outside.len() - 1 })
+}
+
+/// Shots ten times off the others of their build, which the range of the measure holds all the same.
+fn point_slipped(session: &Session, id: &MeasureId, builds: [usize; 2]) -> Option<Seen> {
+    id.usual().filter(|known| known.facts().keeps_its_size)?;
+    let index = session.measure_index(id)?;
+    let mut found = Vec::new();
+    for build in builds {
+        let own = session.shots.iter().enumerate().filter(|(_, s)| s.build == build && s.left_out.is_none());
+        let own: Vec<(usize, f64)> =
+            own.filter_map(|(at, shot)| Some((at, shot.values.get(index).copied()??))).collect();
+        let values: Vec<f64> = own.iter().map(|(_, value)| *value).collect();
+        if let Some((usual, places)) = slipped_points(&values) {
+            found.extend(places.into_iter().map(|place| (own[place].0, build, own[place].1, usual)));
+        }
+    }
+    let &(shot, build, value, usual) = found.first()?;
+    let because = Odd::PointSlipped { usual };
+    let others = found.len() - 1;
+    Some(Seen::OddValue { shot: Some(shot), build, measure: id.clone(), value, because, others })
 }
 
 /// Whether a value of these two builds, shot or average, is outside what the measure can be.

@@ -31,6 +31,11 @@ pub enum Odd {
         /// The most.
         high: f64,
     },
+    /// Ten times, or a tenth of, what the other shots of its build are.
+    PointSlipped {
+        /// The middle one of them.
+        usual: f64,
+    },
     /// Far from the rest of its build, and alone it moves the gap by more than matters.
     MovesTheAnswer {
         /// By how much.
@@ -53,6 +58,11 @@ pub enum Seen {
         rounds: u32,
         /// The one of the two that was hit first in every round.
         always_first: Option<usize>,
+    },
+    /// Hit in turn, but the measure could not be compared within the rounds.
+    NotCompared {
+        /// Rounds that hold both builds.
+        rounds: u32,
     },
     /// A value that is probably mistyped or misread, or one that decides alone.
     OddValue {
@@ -205,6 +215,7 @@ impl Seen {
             | Self::OddValue { .. }
             | Self::Moved { .. }
             | Self::LongTurns { .. }
+            | Self::NotCompared { .. }
             | Self::ColdStart { .. }
             | Self::NumbersMissing { .. }
             | Self::SummaryDisagrees { .. }

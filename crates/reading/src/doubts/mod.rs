@@ -43,6 +43,7 @@ fn thorough(ctx: &mut Ctx<'_>, columns: &[&Column<'_>], single: Option<&Single>)
     units::one_club(ctx, columns, &mut found);
     units::mixed(ctx, columns, &mut found);
     values::out_of_range(ctx, columns, &mut found);
+    values::points_slipped(ctx, &mut found);
     values::above_total(ctx, &mut found);
     averages::plus_minus(ctx, columns, &mut found);
     averages::odd_spreads(ctx, &mut found);

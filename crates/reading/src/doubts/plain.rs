@@ -11,6 +11,7 @@ use crate::take::ctx::Ctx;
 use crate::understand::column::Column;
 use session::known::Known;
 use session::measure::{self, MeasureId};
+use session::slipped_point::may_have_slipped;
 use session::{MOST_BUILDS, Shot};
 
 /// Averages of the ratio of carry to ball speed this far apart may be two units.
@@ -43,7 +44,8 @@ fn values_can_be(ctx: &Ctx<'_>) -> bool {
     session.measures.iter().enumerate().all(|(at, id)| {
         let Some(facts) = measure::known(id) else { return true };
         let range = facts.plausible.low..=facts.plausible.high;
-        session.shots.iter().all(|shot| value(shot, at).is_none_or(|value| range.contains(&value)))
+        let values = || session.shots.iter().filter_map(|shot| value(shot, at));
+        values().all(|value| range.contains(&value)) && !(facts.keeps_its_size && may_have_slipped(values()))
     })
 }
 

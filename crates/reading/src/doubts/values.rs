@@ -10,14 +10,40 @@ use crate::understand::column::Column;
 use session::few::Set;
 use session::known::{Facts, Known};
 use session::measure::{self, MeasureId};
+use session::slipped_point::slipped_points;
 use session::units::SourceUnit;
+use text::Voice;
 use text::doubts as say;
 
 /// Values that were taken out of a draft.
+#[derive(Default)]
 pub(crate) struct HeldOut {
     pub(crate) values: Vec<f64>,
     pub(crate) lines: Vec<u32>,
     builds: Set<usize>,
+}
+
+impl HeldOut {
+    /// Takes a shot's value of a measure out, if it has one.
+    fn take(&mut self, shot: &mut session::Shot, at: usize, line: u32) {
+        if let Some(value) = shot.values.get_mut(at).and_then(Option::take) {
+            self.values.push(value);
+            self.lines.push(line);
+            self.builds.insert(shot.build);
+        }
+    }
+
+    /// The question whether they are right.
+    fn asked(self, kind: DoubtKind, key: String, question: String, id: MeasureId, voice: &Voice) -> Doubt {
+        let is_one = self.values.len() == 1;
+        let choices = vec![
+            choice(Settled::LeaveOut, say::leave_cells_out(voice)),
+            choice(Settled::Right, if is_one { say::it_is_right(voice) } else { say::they_are_right(voice) }),
+        ];
+        let asked = doubt(kind, key, question, choices);
+        let (builds, lines) = (self.builds.into_iter().collect(), first_lines(self.lines.into_iter()));
+        Doubt { measure: Some(id.clone()), builds, lines, holds: vec![id], ..asked }
+    }
 }
 
 /// Cells outside what their measure can be stay out until somebody says that they are right.
@@ -42,17 +68,52 @@ pub(crate) fn out_of_range(ctx: &mut Ctx<'_>, columns: &[&Column<'_>], found: &m
         let values: Vec<String> = out.values.iter().take(5).map(|value| shown(*value, voice)).collect();
         let (count, name) = (out.values.len(), name_of(&id, voice));
         let question = say::out_of_range(voice, &count.to_string(), count, &name, &values.join(", "));
-        let choices = vec![
-            choice(Settled::LeaveOut, say::leave_cells_out(voice)),
-            choice(
-                Settled::Right,
-                if count == 1 { say::it_is_right(voice) } else { say::they_are_right(voice) },
-            ),
-        ];
-        let asked = doubt(DoubtKind::OutOfRange, key, question, choices);
-        let (builds, lines) = (out.builds.into_iter().collect(), first_lines(out.lines.into_iter()));
-        found.push(Doubt { measure: Some(id.clone()), builds, lines, holds: vec![id], ..asked });
+        found.push(out.asked(DoubtKind::OutOfRange, key, question, id, voice));
     }
+}
+
+/// Cells ten times off the others of their build stay out until somebody says that they are right.
+pub(crate) fn points_slipped(ctx: &mut Ctx<'_>, found: &mut Vec<Doubt>) {
+    for id in ctx.draft.session.measures.clone() {
+        let key = format!("point_slipped:{id}");
+        let told = said(ctx, &key);
+        let asked = found.iter().any(|doubt| doubt.measure.as_ref() == Some(&id));
+        if asked || told == Some(&Settled::Right) {
+            continue;
+        }
+        let slipped = slipped(ctx, &id);
+        let (Some(at), false) = (ctx.draft.session.measure_index(&id), slipped.is_empty()) else { continue };
+        let mut out = HeldOut::default();
+        for shot in slipped {
+            let line = ctx.draft.lines.get(shot).copied().unwrap_or(0);
+            out.take(&mut ctx.draft.session.shots[shot], at, line);
+        }
+        if told.is_some() {
+            continue;
+        }
+        let voice = ctx.talk.voice();
+        let values: Vec<String> = out.values.iter().take(5).map(|value| shown(*value, voice)).collect();
+        let (count, name) = (out.values.len(), name_of(&id, voice));
+        let question = say::point_slipped(voice, &count.to_string(), count, &name, &values.join(", "));
+        found.push(out.asked(DoubtKind::PointSlipped, key, question, id, voice));
+    }
+}
+
+/// The shots whose value of a measure is ten times off the others of their build.
+fn slipped(ctx: &Ctx<'_>, id: &MeasureId) -> Vec<usize> {
+    let session = &ctx.draft.session;
+    let keeps_its_size = measure::known(id).is_some_and(|facts| facts.keeps_its_size);
+    let Some(at) = session.measure_index(id).filter(|_| keeps_its_size) else { return Vec::new() };
+    let mut found = Vec::new();
+    for build in 0..session.builds.len() {
+        let own = session.shots.iter().enumerate().filter(|(_, shot)| shot.build == build);
+        let own: Vec<(usize, f64)> =
+            own.filter_map(|(place, shot)| Some((place, shot.values.get(at).copied()??))).collect();
+        let values: Vec<f64> = own.iter().map(|(_, value)| *value).collect();
+        let places = slipped_points(&values).map_or_else(Vec::new, |(_, places)| places);
+        found.extend(places.into_iter().map(|place| own[place].0));
+    }
+    found
 }
 
 /// Whether the golfer said that a column's unit is right, whatever its values.
@@ -63,19 +124,15 @@ fn unit_is_right(ctx: &Ctx<'_>, columns: &[&Column<'_>], id: &MeasureId) -> bool
 
 /// Takes the values out that their measure cannot have, and notes each where they are questioned one by one.
 pub(crate) fn hold_out(ctx: &mut Ctx<'_>, id: &MeasureId, one_by_one: bool) -> HeldOut {
-    let mut out = HeldOut { values: Vec::new(), lines: Vec::new(), builds: Set::default() };
+    let mut out = HeldOut::default();
     let (Some(facts), Some(at)) = (measure::known(id), ctx.draft.session.measure_index(id)) else {
         return out;
     };
     let is_outside = |value: f64| !(facts.plausible.low..=facts.plausible.high).contains(&value);
     let session = &mut ctx.draft.session;
     for (shot, &line) in session.shots.iter_mut().zip(&ctx.draft.lines) {
-        let Some(cell) = shot.values.get_mut(at) else { continue };
-        if let Some(value) = cell.filter(|value| is_outside(*value)) {
-            *cell = None;
-            out.values.push(value);
-            out.lines.push(line);
-            out.builds.insert(shot.build);
+        if shot.values.get(at).copied().flatten().is_some_and(is_outside) {
+            out.take(shot, at, line);
         }
     }
     for summary in &mut session.summaries {

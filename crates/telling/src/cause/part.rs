@@ -81,6 +81,7 @@ impl<'a> Speech<'a> {
             &way,
             &self.subject(&source.from).name,
             &subject.signed(source.effect.value),
+            source.effect.is_clear(),
             &span(&subject, &source.effect),
         )
     }

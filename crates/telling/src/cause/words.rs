@@ -135,8 +135,13 @@ fn within_ball_speed(speech: &Speech<'_>) -> String {
     let Speech { voice, facts, carry, .. } = speech;
     let parts = facts.part(Factor::ClubSpeed).zip(facts.part(Factor::Smash));
     parts.map_or_else(String::new, |(club, smash)| {
-        let (club, smash) = (carry.signed(club.yards.value), carry.signed(smash.yards.value));
-        say::within_ball_speed(voice, &club, &smash)
+        say::within_ball_speed(
+            voice,
+            &carry.signed(club.yards.value),
+            club.is_sure,
+            &carry.signed(smash.yards.value),
+            smash.is_sure,
+        )
     })
 }
 

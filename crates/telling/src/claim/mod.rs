@@ -60,6 +60,6 @@ pub fn claim(request: &ClaimRequest, voice: &Voice) -> Result<ClaimReport, Refus
         retest,
         voice,
     });
-    let answer = retest.map(|judgment| check::answer(session, judgment, voice));
+    let answer = retest.map(|judgment| check::answer_of(&judged, judgment, voice));
     Ok(ClaimReport { facts, answer, words })
 }

@@ -86,6 +86,11 @@ impl Speech<'_> {
         say::strip(self.voice, &self.offline.chosen(self.facts.ground.fairway))
     }
 
+    /// Whether warming up or tiring may have a part in what the two clubs did.
+    fn is_hint(&self) -> bool {
+        self.facts.ground.order != Order::Interleaved
+    }
+
     fn is_aimed_off(&self) -> bool {
         self.facts.ground.aim.abs() > 0.0
     }
@@ -166,10 +171,12 @@ impl Speech<'_> {
         let Some((finding, base)) = self.facts.finding() else { return self.alone() };
         match finding {
             LandingFinding::AimOverClub => {
-                say::aim_over_club(self.voice, &self.side(base.center.offline), &self.name(base.build))
+                let (side, club) = (self.side(base.center.offline), self.name(base.build));
+                say::aim_over_club(self.voice, &side, &club, self.is_hint())
             }
             LandingFinding::HitsMoreOften { better, worse } => {
-                say::hits_more_often(self.voice, &self.name(better), &self.strip(), &self.name(worse))
+                let (better, worse) = (self.name(better), self.name(worse));
+                say::hits_more_often(self.voice, &better, &self.strip(), &worse, self.is_hint())
             }
             LandingFinding::NotSettled => say::not_settled(self.voice, &self.strip()),
         }
@@ -204,6 +211,11 @@ impl Speech<'_> {
             &self.more_or_fewer(pair.gain_of_club.low),
             &self.more_or_fewer(pair.gain_of_club.high),
             &level_text(self.voice, self.facts.ground.level),
+            match self.facts.ground.order {
+                Order::Interleaved => say::Order::InTurn,
+                Order::Blocked => say::Order::OneAfterTheOther,
+                Order::Unknown => say::Order::NotKnown,
+            },
         );
         let against = self.facts.counted_against_the_curve().map(|favored| {
             let other = if favored == pair.baseline { pair.candidate } else { pair.baseline };
@@ -228,7 +240,7 @@ impl Speech<'_> {
             &self.name(pair.baseline),
         );
         let by_luck = pair.chance_if_same.map(|p| say::centers_by_luck(voice, &chance(voice, p)));
-        let order = match self.session.order {
+        let order = match self.facts.ground.order {
             Order::Blocked => say::order_may_move(voice),
             Order::Unknown => say::order_not_known(voice),
             Order::Interleaved => String::new(),

@@ -2,7 +2,7 @@
 
 use crate::format::Subject;
 use judging::cause::CauseRefused;
-use judging::consistency::NothingToHold;
+use judging::consistency::ConsistencyRefused;
 use judging::flying::{AirRefused, FlyRefused, NoSuchBuild, NotConditions, WeatherFigure};
 use judging::landing::{LandingRefused, StripPlace};
 use judging::potential::PotentialRefused;
@@ -77,6 +77,7 @@ pub fn cause(refused: CauseRefused, voice: &Voice) -> Refusal {
             &say::too_few_to_split(voice, &fewest.to_string()),
             &say::too_few_to_split_remedy(voice),
         ),
+        CauseRefused::SameCarry => same_carry(voice),
         CauseRefused::NotMeasured { missing } => {
             cannot_fly(&say::not_measured(voice, &listed(&missing, voice)), &say::add_columns(voice))
         }
@@ -100,10 +101,20 @@ pub fn potential(refused: PotentialRefused, voice: &Voice) -> Refusal {
     }
 }
 
-/// Carries without launches to hold them against.
+/// Carries that cannot be held against launches.
 #[must_use]
-pub fn consistency(NothingToHold: NothingToHold, voice: &Voice) -> Refusal {
-    cannot_fly(&say::nothing_to_hold(voice), &say::nothing_to_hold_remedy(voice))
+pub fn consistency(refused: ConsistencyRefused, voice: &Voice) -> Refusal {
+    match refused {
+        ConsistencyRefused::NothingToHold => {
+            cannot_fly(&say::nothing_to_hold(voice), &say::nothing_to_hold_remedy(voice))
+        }
+        ConsistencyRefused::SameCarry => same_carry(voice),
+    }
+}
+
+/// Carries that are all alike, which nobody saw.
+fn same_carry(voice: &Voice) -> Refusal {
+    Refusal::new("no_scatter", "session.shots", &say::same_carry(voice), &say::same_carry_remedy(voice))
 }
 
 fn conditions(refused: NotConditions, voice: &Voice) -> Refusal {

@@ -1,7 +1,9 @@
 //! Why luck cannot be shown, in words.
 
+use crate::format::Subject;
 use judging::luck::{FEWEST_SHOWN, LuckRefused};
 use session::Session;
+use session::measure::MeasureId;
 use session::names::short_name;
 use session::refusal::Refusal;
 use text::Voice;
@@ -9,7 +11,7 @@ use text::{answer, luck_limits as say};
 
 /// Luck that cannot be shown.
 #[must_use]
-pub fn refused(refused: &LuckRefused, session: &Session, voice: &Voice) -> Refusal {
+pub fn refused(refused: &LuckRefused, measure: &MeasureId, session: &Session, voice: &Voice) -> Refusal {
     let name = |build: usize| session.builds.get(build).map_or_else(String::new, |b| short_name(&b.name));
     let add = || say::add_single_shots(voice, &FEWEST_SHOWN.to_string());
     let (kind, place, message, remedy) = match *refused {
@@ -27,6 +29,11 @@ pub fn refused(refused: &LuckRefused, session: &Session, voice: &Voice) -> Refus
         }
         LuckRefused::TooFewShots { build, n } => {
             ("too_few_shots", "session.shots", say::only_so_many(voice, n, &name(build)), add())
+        }
+        LuckRefused::NoScatter { build } => {
+            let measure = Subject::of(measure, session, voice).name;
+            let remedy = answer::no_scatter_next(voice, &measure);
+            ("no_scatter", "session.shots", say::no_scatter(voice, &name(build), &measure), remedy)
         }
         LuckRefused::NoUsableNumber { build } => {
             ("too_few_shots", "session.shots", say::no_usable_number(voice, &name(build)), add())

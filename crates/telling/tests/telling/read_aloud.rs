@@ -1,14 +1,24 @@
 //! What readers of some hundred generated answers stumbled over: each sentence beside the session it was false of.
 
+use crate::made::{also, noise};
 use crate::support::{answer, asking, empty, in_turn, one_after_the_other, push};
+use judging::claim::{ClaimKind, Claimed};
+use judging::facts::HowHit;
 use judging::feel::OwnSay;
-use judging::trust::{Seen, Weight};
-use session::question::{LookedAfter, Question, Stopping};
-use session::{Order, Session};
+use judging::luck::Showing;
+use judging::trust::{Odd, Seen, Weight};
+use judging::verdict::{DecisionKind, Matters, Why};
+use session::known::Known;
+use session::question::{Goal, LookedAfter, Question, Stopping};
+use session::{CustomMeasure, Order, Session};
+use telling::cause::{CauseRequest, cause};
+use telling::claim::{ClaimRequest, claim};
+use telling::consistency::{ConsistencyRequest, consistency};
 use telling::feel::{FeelRequest, feel};
-use telling::report::{OverlayKind, Report};
+use telling::luck::{LuckRequest, luck};
+use telling::report::{Ask, OverlayKind, Report};
 use telling::share::{ShareRequest, share};
-use text::Voice;
+use text::{Language, Units, Voice};
 
 fn found(report: &Report, wanted: impl Fn(&Seen) -> bool) -> Option<String> {
     let finding = report.trust.iter().find(|finding| wanted(&finding.seen))?;
@@ -45,7 +55,7 @@ fn one_far_shot_with_each_is_not_most_of_them_with_one() {
     let first = of(1, &session);
     session.shots[first].values[0] = Some(255.0);
     let told = found(&answer(session, asking("carry")), |s| matches!(s, Seen::FarShots { .. })).unwrap();
-    assert!(told.starts_with("2 shots lie far from the rest, all with "), "{told}");
+    assert!(told.starts_with("2 shots lie far from the rest, both with "), "{told}");
 }
 
 #[test]
@@ -159,4 +169,223 @@ fn printed_averages_differ_by_the_gap_that_is_printed() {
     }
     let detail = answer(session, asking("carry")).answer.words.detail;
     assert!(detail.contains("271.6\u{a0}yd") && detail.contains("254.4\u{a0}yd"), "{detail}");
+}
+
+/// A measure of the golfer's own, as if its name stood over a column.
+fn own_measure(order: Order, gap: f64) -> Session {
+    let mut session = one_after_the_other("tempo", &[12, 12], &[3.0, 3.0 + gap], 0.1);
+    session.custom = vec![CustomMeasure { id: "tempo".into(), name: "Tempo".into(), unit: String::new() }];
+    Session { order, ..session }
+}
+
+#[test]
+fn a_measure_of_ones_own_whose_order_nobody_can_allow_for_is_never_the_same() {
+    for order in [Order::Blocked, Order::Unknown] {
+        let question = Question { margin: Some(0.4), ..asking("tempo") };
+        let alike = answer(own_measure(order, 0.0), question.clone());
+        let decision = alike.answer.decision;
+        assert_eq!((decision.kind, decision.why), (DecisionKind::CannotTell, Some(Why::OrderNotAllowedFor)));
+        assert_eq!(
+            alike.answer.words.headline,
+            "How far warming up or tiring moves Tempo is not known, so these shots cannot tell whether Own driver and Driver B are the same."
+        );
+        assert!(
+            alike.answer.words.detail.contains("nothing that the order did"),
+            "{}",
+            alike.answer.words.detail
+        );
+        let apart = answer(own_measure(order, 0.9), question);
+        assert_eq!(
+            apart.answer.decision.matters,
+            Some(Matters::Maybe),
+            "how much is the order's is not known"
+        );
+        let headline = apart.answer.words.headline;
+        assert!(
+            headline.contains("in these shots") && headline.ends_with("tiring is not known."),
+            "{headline}"
+        );
+    }
+    let in_turn = Session {
+        custom: own_measure(Order::Interleaved, 0.0).custom,
+        ..in_turn("tempo", 6, &[3.0, 3.0], 0.1)
+    };
+    let told = answer(in_turn, Question { margin: Some(0.4), ..asking("tempo") });
+    assert_eq!(told.answer.decision.kind, DecisionKind::Same);
+}
+
+#[test]
+fn a_claim_about_such_a_measure_is_not_settled_by_blocks() {
+    let request = ClaimRequest {
+        claimed: Claimed { gain: Some(0.9), ..Claimed::default() },
+        session: own_measure(Order::Blocked, 0.9),
+        question: Question { margin: Some(0.4), goal: Some(Goal::Higher), ..asking("tempo") },
+    };
+    let told = claim(&request, &Voice::english()).expect("a claim");
+    assert_eq!(told.facts.kind, ClaimKind::NotSettled);
+}
+
+/// Carry alike, and another measure beside it.
+fn alike_in_carry(rounds: u32) -> Session {
+    in_turn("carry", rounds, &[250.0, 250.0], 1.0)
+}
+
+#[test]
+fn nobody_chooses_freely_while_the_measure_asked_for_is_open() {
+    let mut session = alike_in_carry(8);
+    session.measures.push("spin_rate".into());
+    for (at, shot) in session.shots.iter_mut().enumerate() {
+        shot.values.push(Some(2_600.0 + 400.0 * ((at * 7 % 11) as f64 - 5.0)));
+    }
+    let open = answer(session.clone(), asking("spin_rate"));
+    assert_eq!(open.answer.decision.kind, DecisionKind::CannotTell);
+    let of_carry = open.findings.iter().find(|f| f.measure == Known::Carry).expect("carry");
+    assert_eq!(of_carry.decision.kind, DecisionKind::Same);
+    assert_eq!(
+        of_carry.words.next,
+        "Carry does not decide between them, and spin rate is not settled: settle that before choosing."
+    );
+    let settled = answer(session, asking("carry"));
+    assert_eq!(settled.answer.words.next, "Choose by feel, look or price.");
+}
+
+#[test]
+fn nobody_chooses_freely_by_an_answer_that_hangs_on_a_few_shots() {
+    let same = |scatter: f64| answer(in_turn("carry", 4, &[250.0, 250.0], scatter), asking("carry"));
+    let hangs = (20..60).map(|tenths| same(f64::from(tenths) / 10.0)).find(|report| {
+        report.answer.decision.kind == DecisionKind::Same && report.removals_to_flip.is_some()
+    });
+    let hangs = hangs.expect("an answer near its margin");
+    let next = &hangs.answer.words.next;
+    assert!(next.starts_with("Before choosing, check it with a new test: taking out "), "{next}");
+    assert!(next.ends_with("would change the answer on carry."), "{next}");
+    assert_eq!(same(1.0).answer.words.next, "Choose by feel, look or price.");
+}
+
+#[test]
+fn a_measure_that_could_not_be_compared_lap_by_lap_is_no_praise() {
+    let mut session = in_turn("carry", 6, &[250.0, 252.0], 6.0);
+    also(&mut session, "spin_rate", |at, shot| (shot.round == Some(1)).then(|| 2600.0 + 90.0 * noise(at)));
+    let report = answer(session, asking("spin_rate"));
+    let facts = report.answer.facts.as_ref().expect("facts");
+    assert_eq!(facts.order, HowHit::InTurnNotCompared);
+    assert_eq!(found(&report, |s| matches!(s, Seen::Order { .. })), None);
+    let told = found(&report, |s| matches!(s, Seen::NotCompared { .. })).expect("said instead");
+    assert!(told.contains("spin rate could not be compared lap by lap"), "{told}");
+}
+
+/// Shots that can be flown, all with one carry.
+fn one_carry_for_all() -> Session {
+    let mut session = in_turn("ball_speed", 6, &[150.0, 153.0], 2.0);
+    for (known, value) in [(Known::LaunchAngle, 12.0), (Known::SpinRate, 2_700.0), (Known::Carry, 250.0)] {
+        session.measures.push(known.into());
+        for (at, shot) in session.shots.iter_mut().enumerate() {
+            let scatter = if known == Known::Carry { 0.0 } else { (at % 5) as f64 / 5.0 };
+            shot.values.push(Some(value + scatter));
+        }
+    }
+    session
+}
+
+#[test]
+fn carries_that_are_all_one_are_read_for_nothing() {
+    let (session, voice) = (one_carry_for_all(), Voice::english());
+    let request = LuckRequest {
+        session: session.clone(),
+        question: asking("carry"),
+        shown: None,
+        showing: Showing::Picked,
+    };
+    let of_luck = luck(&request, &voice).expect_err("no luck to show");
+    assert_eq!(of_luck.message, "With Driver B every shot has the same carry, so luck has nothing to show.");
+    let request = CauseRequest { session: session.clone(), baseline: 0, candidate: 1, hand: None };
+    let of_cause = cause(&request, &voice).expect_err("no gap to split");
+    let of_launch = consistency(&ConsistencyRequest { session }, &voice).expect_err("nothing seen");
+    for refused in [of_cause, of_launch] {
+        assert_eq!(
+            refused.message,
+            "Every shot of a club has the same carry, so nothing can be read from it."
+        );
+        assert_eq!(refused.kind, "no_scatter");
+    }
+}
+
+#[test]
+fn a_point_that_slipped_within_the_range_is_asked_about() {
+    let mut session = in_turn("ball_speed", 6, &[150.0, 153.0], 2.0);
+    session.shots[4].values[0] = Some(15.4);
+    let report = answer(session.clone(), asking("ball_speed"));
+    let top = &report.overlays[0];
+    assert_eq!((top.kind, top.asks), (OverlayKind::OddValue, Some(Ask::Shot { shot: 4 })));
+    assert!(top.detail.contains("about a tenth of that, as if a point had slipped"), "{}", top.detail);
+    // A ball hit badly is no slip.
+    session.shots[4].values[0] = Some(70.0);
+    let report = answer(session, asking("ball_speed"));
+    assert!(
+        report
+            .trust
+            .iter()
+            .all(|finding| !matches!(finding.seen, Seen::OddValue { because: Odd::PointSlipped { .. }, .. }))
+    );
+}
+
+#[test]
+fn a_number_of_shots_names_the_gap_that_it_tells() {
+    let open = answer(in_turn("carry", 4, &[250.0, 252.0], 9.0), asking("carry"));
+    assert_eq!(open.answer.decision.kind, DecisionKind::CannotTell);
+    assert!(open.answer.words.next.contains("a gap of 5\u{a0}yd from none"), "{}", open.answer.words.next);
+}
+
+#[test]
+fn usual_reasons_are_told_in_the_language_spoken() {
+    let mut session = in_turn("carry", 6, &[250.0, 255.0], 5.0);
+    session.shots[0].left_out = Some("Thin".into());
+    session.shots[9].left_out = Some("wind gust".into());
+    let spanish = Voice::new(Language::from_table(text::SPANISH).expect("this version"), Units::Meters);
+    let told = |session: &Session, voice: &Voice| {
+        let request = ShareRequest {
+            session: session.clone(),
+            question: asking("carry"),
+            view: session::question::View::default(),
+            address: "https://example.org/".into(),
+        };
+        share(&request, Some("packed"), voice).expect("a usable request").card.left_out
+    };
+    assert!(told(&session, &spanish).ends_with("(1 filazo, 1 wind gust)."), "{}", told(&session, &spanish));
+    session.shots[0].left_out = Some("filazo".into());
+    assert!(told(&session, &Voice::english()).ends_with("(1 thin, 1 wind gust)."));
+}
+
+#[test]
+fn spanish_sets_thousands_apart_so_that_nobody_reads_a_decimal() {
+    let spanish = Voice::new(Language::from_table(text::SPANISH).expect("this version"), Units::Meters);
+    assert_eq!(text::with_marks(&spanish, "12850.5"), "12\u{202f}850,5");
+    assert_eq!(text::with_marks(&spanish, "2850"), "2850");
+}
+
+#[test]
+fn nobody_chooses_freely_beside_a_third_club_that_differs() {
+    let mut session = in_turn("carry", 8, &[250.0, 250.0, 250.0], 1.0);
+    also(&mut session, "spin_rate", |at, shot| {
+        Some(2_600.0 + 60.0 * noise(at) + if shot.build == 2 { 900.0 } else { 0.0 })
+    });
+    let report = answer(session, asking("carry"));
+    let told = |candidate: usize| {
+        let of = report.findings.iter().find(|f| f.candidate == candidate && f.measure == Known::Carry);
+        of.expect("a finding").words.next.clone()
+    };
+    assert_eq!(told(1), "Carry does not decide between these two: look at Driver C before choosing.");
+    assert!(told(2).contains("they differ in spin rate"), "{}", told(2));
+}
+
+#[test]
+fn an_odd_value_names_its_side() {
+    let mut session = in_turn("offline", 6, &[3.0, -2.0], 6.0);
+    session.shots[5].values[0] = Some(-101.0);
+    let report = answer(session, asking("offline"));
+    assert!(
+        report.overlays[0].headline.ends_with("offline of 101\u{a0}yd left."),
+        "{}",
+        report.overlays[0].headline
+    );
 }

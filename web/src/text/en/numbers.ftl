@@ -46,5 +46,5 @@ numbers-equal-such = Equal clubs show at least such a gap
 numbers-equal-such-term = of sessions like this
 numbers-detectable = A session like this finds, 8 times in 10
 numbers-detectable-term = or more, detectable difference
-numbers-settle = 8 of 10 tests in turn would tell with
+numbers-settle = 8 of 10 tests in turn would tell a gap of { $gap } from none with
 numbers-settle-term = with each club

@@ -46,5 +46,5 @@ numbers-equal-such = Palos iguales muestran al menos una diferencia así
 numbers-equal-such-term = de las sesiones como esta
 numbers-detectable = Una sesión como esta encuentra, 8 veces de cada 10
 numbers-detectable-term = o más, diferencia detectable
-numbers-settle = En 8 de cada 10 pruebas alternadas se sabría con
+numbers-settle = 8 de cada 10 pruebas alternadas distinguirían entre una diferencia de { $gap } y ninguna con
 numbers-settle-term = con cada palo
