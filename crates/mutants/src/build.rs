@@ -1,6 +1,6 @@
 //! The woven copy of the tree, built once: what does not compile is taken out again, fault by fault.
 
-use crate::listed::Mutant;
+use crate::listed::{Mutant, Subject};
 use crate::weave::{SWITCH, weave};
 use anyhow::{Context, Result, bail, ensure};
 use serde_json::Value;
@@ -12,18 +12,28 @@ use std::process::Command;
 /// Rounds of taking out before giving up; a compiler tells all errors of one kind at once, and there are few kinds.
 const MOST_ROUNDS: usize = 30;
 
-/// Test programs, and which faults are in them.
-pub(crate) struct Built {
-    pub(crate) programs: Vec<PathBuf>,
-    pub(crate) woven: BTreeSet<usize>,
-    /// Woven and taken out again, because the compiler did not like them.
-    pub(crate) refused: BTreeSet<usize>,
-    /// Where the test programs are to be run.
+/// A program of tests.
+pub(crate) struct Program {
+    pub(crate) file: PathBuf,
+    /// Where it is to be run: the folder of its crate.
     pub(crate) at: PathBuf,
 }
 
-/// Copies the tree, weaves the package's faults in and builds its tests.
-pub(crate) fn woven(root: &Path, folder: &Path, package: &str, mutants: &[Mutant]) -> Result<Built> {
+/// Test programs, and which faults are in them.
+pub(crate) struct Built {
+    pub(crate) programs: Vec<Program>,
+    pub(crate) woven: BTreeSet<usize>,
+    /// Woven and taken out again, because the compiler did not like them.
+    pub(crate) refused: BTreeSet<usize>,
+}
+
+/// Copies the tree, weaves the package's faults in and builds its tests and those of its witnesses.
+pub(crate) fn woven(
+    root: &Path,
+    folder: &Path,
+    Subject { package, witnesses }: &Subject,
+    mutants: &[Mutant],
+) -> Result<Built> {
     let tree = folder.join("tree");
     copy_tree(root, &tree, mutants)?;
     let at = tree.join("crates").join(package);
@@ -36,8 +46,10 @@ pub(crate) fn woven(root: &Path, folder: &Path, package: &str, mutants: &[Mutant
         let checked = cargo(&tree, folder, &["check", "--lib", "--package", package])?;
         let culprits = culprits(&tree, &checked)?;
         if culprits.is_empty() {
-            let built = cargo(&tree, folder, &["test", "--no-run", "--tests", "--package", package])?;
-            return Ok(Built { programs: programs(&built), woven, refused, at });
+            let mut tests = vec!["test", "--no-run", "--tests", "--package", package];
+            tests.extend(witnesses.iter().flat_map(|witness| ["--package", witness]));
+            let built = cargo(&tree, folder, &tests)?;
+            return Ok(Built { programs: programs(&built), woven, refused });
         }
         refused.extend(culprits);
         let names: Vec<&str> = refused.iter().map(|&number| mutants[number].name.as_str()).collect();
@@ -136,9 +148,12 @@ fn cargo(tree: &Path, folder: &Path, arguments: &[&str]) -> Result<Vec<Value>> {
     Ok(messages)
 }
 
-fn programs(messages: &[Value]) -> Vec<PathBuf> {
-    let programs = messages.iter().filter(|m| m["profile"]["test"] == true);
-    programs.filter_map(|m| m["executable"].as_str().map(PathBuf::from)).collect()
+fn programs(messages: &[Value]) -> Vec<Program> {
+    let program = |message: &Value| {
+        let at = Path::new(message["manifest_path"].as_str()?).parent()?.to_owned();
+        Some(Program { file: message["executable"].as_str()?.into(), at })
+    };
+    messages.iter().filter(|m| m["profile"]["test"] == true).filter_map(program).collect()
 }
 
 /// Everything the build needs but what will be woven: a file that stays as it is need not be compiled again.
