@@ -104,6 +104,7 @@ fn write_if_new(path: &Path, text: &str) -> Result<()> {
     if fs::read_to_string(path).is_ok_and(|there| there == text) {
         return Ok(());
     }
+    fs::create_dir_all(path.parent().unwrap_or(path))?;
     fs::write(path, text).with_context(|| path.display().to_string())
 }
 
@@ -116,12 +117,22 @@ fn culprits(tree: &Path, messages: &[Value]) -> Result<BTreeSet<usize>> {
             continue;
         }
         let spans: Vec<&Value> = message["spans"].as_array().into_iter().flatten().collect();
+        // A branch that others cannot stand in for: the message points at the head of its `match`.
+        let place = if message["code"]["code"] == "E0004" { first_branch_after } else { near };
         let near: Option<usize> =
-            spans.iter().filter(|s| s["is_primary"] == true).find_map(|span| near(tree, span));
+            spans.iter().filter(|s| s["is_primary"] == true).find_map(|span| place(tree, span));
         let Some(number) = near else { bail!("cannot place: {}", message["rendered"]) };
         found.insert(number);
     }
     Ok(found)
+}
+
+/// The first fault behind a place of the woven text that takes a branch away.
+fn first_branch_after(tree: &Path, span: &Value) -> Option<usize> {
+    let text = fs::read_to_string(tree.join(span["file_name"].as_str()?)).ok()?;
+    let behind = &text[usize::try_from(span["byte_end"].as_u64()?).ok()?..];
+    let switch = format!(" if !{SWITCH}(");
+    behind[behind.find(&switch)? + switch.len()..].split(')').next()?.parse().ok()
 }
 
 /// The fault whose switch stands last before the end of a place of the woven text.

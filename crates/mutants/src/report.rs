@@ -89,7 +89,7 @@ fn text(subjects: &[Subject], files: &BTreeMap<String, OfFile>) -> String {
     let told = subjects.iter().filter(|subject| !subject.witnesses.is_empty());
     let told = told.map(|Subject { package, witnesses }| {
         format!(
-            "; for `{package}` those of `{}` too, where most of its sessions are",
+            "For `{package}`, whose sessions are mostly there, those of `{}` count too. ",
             witnesses.join("` and `")
         )
     });
@@ -98,7 +98,8 @@ fn text(subjects: &[Subject], files: &BTreeMap<String, OfFile>) -> String {
 # Faults that no test notices
 
 Written by `cargo xtask mutants`; reasons are kept from run to run. cargo-mutants lists the faults; only tests of the crate
-itself count{}. *Unviable* faults do not compile; *not woven* ones stand in constants or in chains that bind names.
+itself count. {}*Unviable* faults do
+not compile; *not woven* ones stand in constants or in chains that bind names.
 
 | file | viable | noticed | not noticed | noticed | unviable | not woven |
 |---|---|---|---|---|---|---|
@@ -179,7 +180,10 @@ mod tests {
         let subjects = ["a", "b+c"].map(Subject::named);
         let text = text(&subjects, &files);
         assert_eq!(read(&text), files);
-        assert!(text.contains("count; for `b` those of `c` too"), "{text}");
+        assert!(
+            text.contains("count. For `b`, whose sessions are mostly there, those of `c` count too. *"),
+            "{text}"
+        );
         assert!(text.contains("\n| all | 4 | 3 | 1 | 75.0 % | 2 | 4 |\n"), "{text}");
     }
 }

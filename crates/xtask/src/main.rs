@@ -46,7 +46,7 @@ cargo xtask COMMAND
                      --order reversed|fixed|drawn|blocked, --builds, --each, --sessions, --seed)
   calibrate [--short | --only N] how often verdicts are wrong, on invented sessions; writes tests/calibration.json
   rivals             power of the answer beside other methods; writes tests/rivals.json
-  mutants [again | FILE] put faults into the crates that compute; what no test notices goes to tests/mutants.md
+  mutants [again | FILE] put faults into the crates that compute and decide; what no test notices goes to tests/mutants.md
                      (again: spare what a test noticed before; FILE: part of a path, printed only)
   links              how long the links of real-shaped sessions are, as a table
   licenses           write licenses.md anew, of the site and of the package that were built
