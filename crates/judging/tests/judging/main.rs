@@ -1,0 +1,10 @@
+//! What is decided of a session, checked from the shots to the fact, without a word. One program: it is linked once.
+
+mod support;
+
+mod boundaries;
+mod days;
+mod feelings;
+mod landings;
+mod leads;
+mod luck;
