@@ -8,3 +8,4 @@ mod feelings;
 mod landings;
 mod leads;
 mod luck;
+mod rooms;
