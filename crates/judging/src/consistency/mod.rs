@@ -242,6 +242,19 @@ mod tests {
     }
 
     #[test]
+    fn eight_parts_in_a_hundred_fit_and_fifteen_are_doubtful_either_way() {
+        use Fit::{DoesNotFit, Doubtful, Fits};
+        for (off, fit) in [(0.0, Fits), (0.07, Fits), (0.09, Doubtful), (0.14, Doubtful), (0.16, DoesNotFit)]
+        {
+            for ratio in [1.0 - off, 1.0 + off] {
+                assert_eq!(held(&rows(&[ratio; 5])).expect("rows").whole.fit, fit, "{ratio}");
+                let doubts = held(&rows(&[ratio])).expect("a row").doubts;
+                assert_eq!(doubts.first().map(|doubt| doubt.fit), (fit != Fits).then_some(fit), "{ratio}");
+            }
+        }
+    }
+
+    #[test]
     fn the_row_in_the_middle_stands_for_the_session() {
         let carry = |ratios: &[f64]| {
             let whole = held(&rows(ratios)).expect("rows").whole;

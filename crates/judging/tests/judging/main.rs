@@ -3,6 +3,7 @@
 mod support;
 
 mod boundaries;
+mod compared;
 mod days;
 mod feelings;
 mod landings;
