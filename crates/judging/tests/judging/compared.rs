@@ -188,3 +188,71 @@ fn shots_set_aside_that_turn_the_winner_around_leave_no_winner() {
     assert_eq!(found.decision.why, Some(Why::DependsOnLeftOut));
     assert_eq!((found.decision.direction, found.decision.nearer), (None, None));
 }
+
+/// Every round shows the same gaps, but these two never met in one.
+#[test]
+fn two_that_were_never_hit_in_turn_are_not_told_that_their_rounds_are_alike() {
+    let mut session = Session { order: Order::Interleaved, ..empty("carry", 3) };
+    for round in 1..=6_u32 {
+        for build in [2, usize::from(round > 3)] {
+            let level = [250.0, 255.0, 262.0][build];
+            push(&mut session, build, Some(round), level + f64::from(round * round % 7));
+        }
+    }
+    let question = asking("carry");
+    let judged = judged(&session, &question);
+    let met =
+        |candidate: usize| judged.of(candidate).expect("judged").pair.comparison.as_ref().map(|c| c.method);
+    assert_eq!(met(1), Ok(Method::WelchWithAllowance));
+    assert_eq!(met(2), Err(&Why::NoScatterInRounds));
+}
+
+#[test]
+fn a_drift_is_needed_to_explain_a_lead_only_where_clubs_were_not_hit_in_turn() {
+    let in_turn = headline(&in_turn("carry", 8, &[250.0, 275.0], 4.0), &asking("carry"));
+    assert!(in_turn.drift_to_explain().abs() < 1e-12);
+    let blocked = blocks("carry", &[around(250.0, 4.0, 24, 0), around(275.0, 4.0, 24, 5)]);
+    let blocked = headline(&blocked, &asking("carry"));
+    let careful = blocked.estimate.as_ref().expect("a size");
+    // What is left of the lead's lower end once the allowance is not taken off.
+    assert!((blocked.drift_to_explain() - (careful.low + careful.order_allowance)).abs() < 1e-9);
+}
+
+#[test]
+fn scatters_are_compared_beside_averages_from_five_shots_on() {
+    let numbers = |n| {
+        let session = blocks("carry", &[around(250.0, 3.0, n, 0), around(255.0, 9.0, n, 0)]);
+        headline(&session, &asking("carry")).pair.numbers.spread
+    };
+    let spread = numbers(24).expect("enough");
+    assert!((spread.ratio - 3.0).abs() < 1e-9 && spread.low > 1.0 && spread.high > 3.0 && spread.p < 0.05);
+    assert!(numbers(5).is_some() && numbers(4).is_none());
+}
+
+/// What a session shows in 8 of 10 cases lies as far beyond its half-width as 80 of 100 lie beyond the middle.
+#[test]
+fn what_a_session_can_show_is_more_than_its_half_width_by_the_power() {
+    for session in [
+        in_turn("carry", 8, &[250.0, 252.0], 6.0),
+        blocks("own", &[around(250.0, 6.0, 60, 0), around(251.0, 6.0, 60, 5)]),
+    ] {
+        let measure = session.measures[0].clone();
+        let question = Question { measure, ..asking("own") };
+        let size = headline(&session, &question).estimate.expect("a size");
+        let half_width = 0.5 * (size.high - size.low);
+        assert!((1.35..1.55).contains(&(size.detectable / half_width)), "{} {half_width}", size.detectable);
+    }
+}
+
+/// As many shots as a ratio takes show that ratio.
+#[test]
+fn the_ratio_that_a_session_shows_takes_as_many_shots_as_it_has() {
+    for n in [24, 60, 120] {
+        let session = blocks("carry", &[around(250.0, 6.0, n, 0), around(251.0, 6.5, n, 0)]);
+        let tighter = |margin| Question { goal: Some(Goal::Tighter), margin, ..asking("carry") };
+        let shown = headline(&session, &tighter(None)).estimate.expect("a size").detectable;
+        let takes = headline(&session, &tighter(Some(shown))).estimate.expect("a size").shots_to_settle;
+        let takes = takes.expect("a number of shots") as f64;
+        assert!((takes / n as f64 - 1.0).abs() < 0.15, "{n}: {shown} takes {takes}");
+    }
+}
