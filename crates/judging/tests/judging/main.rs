@@ -6,6 +6,7 @@ mod boundaries;
 mod compared;
 mod days;
 mod feelings;
+mod flights;
 mod landings;
 mod leads;
 mod luck;
