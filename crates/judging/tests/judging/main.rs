@@ -10,4 +10,5 @@ mod flights;
 mod landings;
 mod leads;
 mod luck;
+mod plans;
 mod rooms;
