@@ -12,3 +12,4 @@ mod leads;
 mod luck;
 mod plans;
 mod rooms;
+mod trusted;

@@ -1,6 +1,6 @@
 //! The fewest shots that the rooms beside the answer take, and what they tell of a gap that is none.
 
-use crate::support::{also, around, asking, blocks, in_turn, judged};
+use crate::support::{also, around, asking, blocks, in_turn, judged, push};
 use judging::cause::{CauseRefused, cause};
 use judging::potential::potential;
 use judging::second::{SecondRefused, SecondRequest, second};
@@ -73,4 +73,44 @@ fn the_club_beside_a_change_is_told_as_the_answer_tells_it() {
         let test = numbers.round.or(numbers.welch).expect("a test");
         assert_eq!((told.se, told.df, told.p), (test.se, test.df, test.p));
     }
+}
+
+/// Baseline before and after, candidate before and after: another number of shots in each, around another average.
+#[test]
+fn every_shot_is_counted_in_its_own_cell() {
+    let cells = [(0, false, 3, 250.0), (0, true, 4, 260.0), (1, false, 5, 270.0), (1, true, 6, 280.0)];
+    let mut session = blocks("carry", &[vec![], vec![]]);
+    let mut second_of = Vec::new();
+    for (build, is_second, n, average) in cells {
+        for at in 0..n {
+            push(&mut session, build, None, average + (at % 3) as f64);
+            second_of.push(is_second);
+        }
+    }
+    let found = second(&before_and_after(session, |at| second_of[at])).expect("enough").cells;
+    for (cell, (build, is_second, n, average)) in found.iter().zip(cells) {
+        assert_eq!((cell.build, cell.is_second, cell.n), (build, is_second, n));
+        let mean = (0..n).map(|at| average + (at % 3) as f64).sum::<f64>() / n as f64;
+        assert!((cell.mean - mean).abs() < 1e-9, "{} is not {mean}", cell.mean);
+    }
+}
+
+#[test]
+fn a_change_came_in_turn_only_where_it_did_with_both_clubs() {
+    // Twelve shots of each club; the third one's change about all the time.
+    let in_turn = |period: [usize; 3]| {
+        let session = in_turn("carry", 4, &[250.0, 254.0, 252.0], 5.0);
+        let mut hit = [0; 3];
+        let second_of: Vec<bool> = session
+            .shots
+            .iter()
+            .map(|shot| {
+                hit[shot.build] += 1;
+                (hit[shot.build] - 1) / period[shot.build] % 2 == 1
+            })
+            .collect();
+        second(&before_and_after(session, |at| second_of[at])).expect("enough").condition_in_turn
+    };
+    assert!(in_turn([3, 3, 6]) && in_turn([3, 3, 3]));
+    assert!(!in_turn([6, 6, 1]) && !in_turn([3, 6, 1]) && !in_turn([6, 3, 1]));
 }
