@@ -136,6 +136,6 @@ mod tests {
         assert_eq!(lines(&[200.0, 210.0], 5.0), [200.0, 205.0], "the top itself has none");
         assert_eq!(lines(&[200.0, 260.0], 5.0).len(), 12);
         assert_eq!(lines(&[200.0, 261.0], 5.0), [200.0, 210.0, 220.0, 230.0, 240.0, 250.0, 260.0]);
-        assert_eq!(lines(&[0.0, 250.0], 5.0)[1], 40.0);
+        assert_eq!(lines(&[0.0, 250.0], 5.0)[..2], [0.0, 40.0], "doubled again and again");
     }
 }

@@ -183,7 +183,7 @@ fn what_was_logged_becomes_a_session_with_every_measure_once() {
         assert_eq!(session.measures, [MeasureId::from(Known::Carry), Known::BallSpeed.into()]);
         assert_eq!(session.order, order, "{hit}");
         let numbers: Vec<Option<u32>> = session.shots.iter().map(|shot| shot.number).collect();
-        assert_eq!(numbers, (1..=hit as u32).map(Some).collect::<Vec<_>>());
+        assert_eq!(numbers, (1..).map(Some).take(hit).collect::<Vec<_>>());
         let speeds: Vec<Option<f64>> = session.shots.iter().map(|shot| shot.values[1]).take(5).collect();
         assert_eq!(speeds, [None, None, Some(150.0), None, Some(150.0)]);
     }
