@@ -17,6 +17,8 @@ pub(crate) struct Program {
     pub(crate) file: PathBuf,
     /// Where it is to be run: the folder of its crate.
     pub(crate) at: PathBuf,
+    /// Of another crate than the one with the faults.
+    pub(crate) is_witness: bool,
 }
 
 /// Test programs, and which faults are in them.
@@ -49,7 +51,7 @@ pub(crate) fn woven(
             let mut tests = vec!["test", "--no-run", "--tests", "--package", package];
             tests.extend(witnesses.iter().flat_map(|witness| ["--package", witness]));
             let built = cargo(&tree, folder, &tests)?;
-            return Ok(Built { programs: programs(&built), woven, refused });
+            return Ok(Built { programs: programs(&built, &at), woven, refused });
         }
         refused.extend(culprits);
         let names: Vec<&str> = refused.iter().map(|&number| mutants[number].name.as_str()).collect();
@@ -159,10 +161,11 @@ fn cargo(tree: &Path, folder: &Path, arguments: &[&str]) -> Result<Vec<Value>> {
     Ok(messages)
 }
 
-fn programs(messages: &[Value]) -> Vec<Program> {
+fn programs(messages: &[Value], own: &Path) -> Vec<Program> {
     let program = |message: &Value| {
         let at = Path::new(message["manifest_path"].as_str()?).parent()?.to_owned();
-        Some(Program { file: message["executable"].as_str()?.into(), at })
+        let is_witness = at.file_name() != own.file_name();
+        Some(Program { file: message["executable"].as_str()?.into(), at, is_witness })
     };
     messages.iter().filter(|m| m["profile"]["test"] == true).filter_map(program).collect()
 }

@@ -33,19 +33,31 @@ fn main() -> Result<()> {
         let wanted = |mutant: &Mutant| {
             only.as_ref().is_none_or(|only| only.split(',').any(|part| mutant.file.contains(part)))
         };
-        let wanted: Vec<usize> = (0..mutants.len()).filter(|&number| wanted(&mutants[number])).collect();
-        if wanted.is_empty() {
+        let mut by_file: BTreeMap<&str, Vec<usize>> = BTreeMap::new();
+        for (number, mutant) in mutants.iter().enumerate().filter(|(_, mutant)| wanted(mutant)) {
+            by_file.entry(&mutant.file).or_default().push(number);
+        }
+        if by_file.is_empty() {
             continue;
         }
         let built = build::woven(&root, &folder, subject, &mutants)?;
         let kept = kept::read(&root, &folder, package);
-        let fates = run::all(&built, &mutants, &wanted, again.then_some(&kept))?;
-        let fates: BTreeMap<usize, Fate> = wanted.into_iter().zip(fates).collect();
-        let noticed = mutants.iter().enumerate().filter(|(number, mutant)| {
-            fates.get(number).map_or_else(|| kept.holds(mutant), Fate::is_noticed)
-        });
-        kept::write(&root, &folder, package, noticed.map(|(_, mutant)| mutant))?;
-        found.extend(fates.into_iter().map(|(number, fate)| (mutants[number].clone(), fate)));
+        let tests = run::tests(&built)?;
+        let mut fates: BTreeMap<usize, Fate> = BTreeMap::new();
+        // What was found is written file by file: a long run that is broken off keeps it.
+        for wanted in by_file.into_values() {
+            let of_file = run::all(&built, &tests, &mutants, &wanted, again.then_some(&kept))?;
+            let of_file = wanted.iter().copied().zip(of_file);
+            found.extend(of_file.clone().map(|(number, fate)| (mutants[number].clone(), fate)));
+            fates.extend(of_file);
+            let noticed = mutants.iter().enumerate().filter(|(number, mutant)| {
+                fates.get(number).map_or_else(|| kept.holds(mutant), Fate::is_noticed)
+            });
+            kept::write(&root, &folder, package, noticed.map(|(_, mutant)| mutant))?;
+            report::write(&root, &subjects, &found, false)?;
+        }
     }
-    report::write(&root, &subjects, &found, only.is_none())
+    report::write(&root, &subjects, &found, only.is_none())?;
+    report::print(&found);
+    Ok(())
 }

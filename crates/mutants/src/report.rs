@@ -22,14 +22,17 @@ struct OfFile {
     lines: Vec<String>,
 }
 
-/// Prints what was found and writes it into `tests/mutants.md`; only a whole run takes files away.
+/// Writes what was found into `tests/mutants.md`; only a whole run takes files away.
 pub(crate) fn write(root: &Path, subjects: &[Subject], found: &[(Mutant, Fate)], whole: bool) -> Result<()> {
     let before = fs::read_to_string(root.join(PLACE)).unwrap_or_default();
     let mut files = if whole { BTreeMap::new() } else { read(&before) };
-    let found = by_file(root, found, &reasons(&before));
-    print!("{}", table(&found));
-    files.extend(found);
+    files.extend(by_file(root, found, &reasons(&before)));
     Ok(fs::write(root.join(PLACE), text(subjects, &files))?)
+}
+
+/// Prints the table of what was found.
+pub(crate) fn print(found: &[(Mutant, Fate)]) {
+    print!("{}", table(&by_file(Path::new(""), found, &BTreeMap::new())));
 }
 
 fn by_file(
@@ -89,7 +92,7 @@ fn text(subjects: &[Subject], files: &BTreeMap<String, OfFile>) -> String {
     let told = subjects.iter().filter(|subject| !subject.witnesses.is_empty());
     let told = told.map(|Subject { package, witnesses }| {
         format!(
-            "For `{package}`, whose sessions are mostly there, those of `{}` count too. ",
+            " For `{package}`, whose sessions are mostly there, those of `{}` count too, save what takes two seconds.",
             witnesses.join("` and `")
         )
     });
@@ -98,8 +101,8 @@ fn text(subjects: &[Subject], files: &BTreeMap<String, OfFile>) -> String {
 # Faults that no test notices
 
 Written by `cargo xtask mutants`; reasons are kept from run to run. cargo-mutants lists the faults; only tests of the crate
-itself count. {}*Unviable* faults do
-not compile; *not woven* ones stand in constants or in chains that bind names.
+itself count.{}
+*Unviable* faults do not compile; *not woven* ones stand in constants or in chains that bind names.
 
 | file | viable | noticed | not noticed | noticed | unviable | not woven |
 |---|---|---|---|---|---|---|
@@ -181,7 +184,7 @@ mod tests {
         let text = text(&subjects, &files);
         assert_eq!(read(&text), files);
         assert!(
-            text.contains("count. For `b`, whose sessions are mostly there, those of `c` count too. *"),
+            text.contains("count. For `b`, whose sessions are mostly there, those of `c` count too, save"),
             "{text}"
         );
         assert!(text.contains("\n| all | 4 | 3 | 1 | 75.0 % | 2 | 4 |\n"), "{text}");

@@ -16,35 +16,44 @@ const QUICK: Duration = Duration::from_millis(150);
 /// A go that takes this long takes no more tests.
 const ONE_GO: Duration = Duration::from_millis(500);
 
+/// A test of a witness that takes longer is not asked: what it would notice, something quicker should.
+const LONGEST_OF_A_WITNESS: Duration = Duration::from_secs(2);
+
 /// One test, with what it reaches.
-struct Test<'a> {
+pub(crate) struct Test<'a> {
     program: &'a Program,
     name: String,
     time: Duration,
     reached: BTreeSet<usize>,
 }
 
-/// Runs the tests against each wanted fault.
-pub(crate) fn all(
-    built: &Built,
-    mutants: &[Mutant],
-    wanted: &[usize],
-    kept: Option<&Kept>,
-) -> Result<Vec<Fate>> {
+/// All tests, the quick ones first.
+pub(crate) fn tests(built: &Built) -> Result<Vec<Test<'_>>> {
     let mut tests = Vec::new();
     for program in &built.programs {
         for name in names(program)? {
-            tests.push(look(program, name)?);
+            tests.extend(look(program, name)?);
         }
     }
     tests.sort_by_key(|test| test.time);
     let whole: Duration = tests.iter().map(|test| test.time).sum();
     eprintln!("{} tests, {:.1} s in all", tests.len(), whole.as_secs_f64());
+    Ok(tests)
+}
+
+/// Runs the tests against each wanted fault.
+pub(crate) fn all(
+    built: &Built,
+    tests: &[Test<'_>],
+    mutants: &[Mutant],
+    wanted: &[usize],
+    kept: Option<&Kept>,
+) -> Result<Vec<Fate>> {
     let mut fates = Vec::with_capacity(wanted.len());
     let (start, mut told) = (Instant::now(), Instant::now());
     for &number in wanted {
         let known = kept.is_some_and(|kept| kept.holds(&mutants[number])) && built.woven.contains(&number);
-        let fate = if known { Fate::Killed } else { fate(number, built, &tests)? };
+        let fate = if known { Fate::Killed } else { fate(number, built, tests)? };
         if fate.is_not_noticed() {
             eprintln!("not noticed: {}", mutants[number].name);
         }
@@ -139,22 +148,22 @@ fn names(program: &Program) -> Result<Vec<String>> {
     Ok(text.lines().filter_map(|line| line.strip_suffix(": test")).map(str::to_owned).collect())
 }
 
-/// Runs a test with no fault on and notes which faults it could meet.
-fn look(program: &Program, name: String) -> Result<Test<'_>> {
+/// Runs a test with no fault on and notes which faults it could meet; `None` for one that is not asked.
+fn look(program: &Program, name: String) -> Result<Option<Test<'_>>> {
     let notes = program.file.with_extension("notes");
     let _ = fs::remove_file(&notes);
-    let mut test = Test { program, name, time: Duration::MAX, reached: BTreeSet::new() };
-    let long = Duration::from_secs(600);
-    let passed = passes(program, &[&test.name], "note", Some(&notes), long)?;
-    ensure!(passed == Some(true), "{} fails without a fault", test.name);
+    let timed = |on: &str, notes: Option<&Path>| -> Result<Duration> {
+        let start = Instant::now();
+        let passed = passes(program, &[&name], on, notes, Duration::from_secs(600))?;
+        ensure!(passed == Some(true), "{name} fails without a fault");
+        Ok(start.elapsed())
+    };
+    let time = timed("note", Some(&notes))?.min(timed("none", None)?);
+    if program.is_witness && time > LONGEST_OF_A_WITNESS {
+        eprintln!("not asked: {name}, {:.1} s", time.as_secs_f64());
+        return Ok(None);
+    }
     let text = fs::read_to_string(&notes).unwrap_or_default();
-    test.reached = text.lines().filter_map(|line| line.parse().ok()).collect();
-    let start = Instant::now();
-    ensure!(
-        passes(program, &[&test.name], "none", None, long)? == Some(true),
-        "{} fails without a fault",
-        test.name
-    );
-    test.time = start.elapsed();
-    Ok(test)
+    let reached = text.lines().filter_map(|line| line.parse().ok()).collect();
+    Ok(Some(Test { program, name, time, reached }))
 }
