@@ -160,6 +160,7 @@ impl Picture {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use session::{Build, Session, Shot};
 
     fn picture() -> Picture {
         Picture { club_mph: 100.0, spin_loft: 14.0, spin: 2600.0, head: Head::DRIVER }
@@ -211,5 +212,57 @@ mod tests {
         within(rpm(picture()), -91.0, -61.0);
         let spinning = rpm(Picture { spin: 5200.0, ..picture() });
         assert!((spinning / rpm(picture()) - 1.0).abs() < 1e-9, "the side spin does not hang on the spin");
+    }
+
+    /// What a strike higher on the face and a larger spin loft are worth, with these averages of both builds.
+    fn worth_of(columns: &[(Known, f64)]) -> Vec<(MeasureId, f64)> {
+        let mut columns = columns.to_vec();
+        columns.push((Known::StrikeHeight, 4.0));
+        let moves = |known| matches!(known, Known::StrikeHeight | Known::SpinLoft | Known::DynamicLoft);
+        let shot = |at: usize| {
+            let value = |&(known, average): &(Known, f64)| {
+                let by = if moves(known) { 2.0 * (at / 8) as f64 - 1.0 } else { 0.0 };
+                Some(average + by + (at % 4) as f64 * 0.1 - 0.15)
+            };
+            Shot { build: at / 8, values: columns.iter().map(value).collect(), ..Shot::default() }
+        };
+        let session = Session {
+            builds: ["Own", "B"].map(|name| Build { name: name.into() }).into(),
+            measures: columns.iter().map(|&(known, _)| known.into()).collect(),
+            shots: (0..16).map(shot).collect(),
+            ..Session::default()
+        };
+        let sources = spin_sources(&Two::of(&session, 0, 1));
+        sources.into_iter().map(|source| (source.from, source.effect.value)).collect()
+    }
+
+    #[test]
+    fn what_was_not_measured_of_a_delivery_is_taken_from_what_was() {
+        use Known::{AttackAngle, BallSpeed, ClubSpeed, DynamicLoft, SpinLoft, SpinRate};
+        let spin = (SpinRate, 2600.0);
+        let whole = worth_of(&[spin, (ClubSpeed, 100.0), (SpinLoft, 12.0)]);
+        let of = |worth: &[(MeasureId, f64)], from: Known| {
+            worth.iter().find(|(measure, _)| *measure == from).expect("measured").1
+        };
+        let close = |a: f64, b: f64| assert!((a / b - 1.0).abs() < 1e-3, "{a} {b}");
+        let ball = worth_of(&[spin, (BallSpeed, 145.0), (SpinLoft, 12.0)]);
+        close(of(&ball, Known::StrikeHeight), of(&whole, Known::StrikeHeight));
+        let loft = worth_of(&[spin, (ClubSpeed, 100.0), (DynamicLoft, 15.0), (AttackAngle, 3.0)]);
+        close(of(&loft, DynamicLoft), of(&whole, SpinLoft));
+        let usual = worth_of(&[spin, (ClubSpeed, 100.0), (DynamicLoft, 20.0)]);
+        close(
+            of(&usual, Known::StrikeHeight),
+            of(&worth_of(&[spin, (ClubSpeed, 100.0), (SpinLoft, 15.0)]), Known::StrikeHeight),
+        );
+        assert!(worth_of(&[spin, (SpinLoft, 12.0)]).is_empty(), "no speed at all");
+    }
+
+    #[test]
+    fn the_ball_of_an_iron_leaves_with_more_spin_than_a_rolling_one() {
+        let of = |spin: f64| {
+            worth_of(&[(Known::SpinRate, spin), (Known::ClubSpeed, 85.0), (Known::SpinLoft, 25.0)])[0].1
+        };
+        assert!((of(4_500.0) / of(4_499.0) - 1.3).abs() < 1e-6, "{} {}", of(4_500.0), of(4_499.0));
+        assert!((of(4_000.0) - of(4_499.0)).abs() < 1e-9 && (of(6_000.0) - of(4_500.0)).abs() < 1e-9);
     }
 }

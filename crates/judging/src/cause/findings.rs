@@ -110,11 +110,11 @@ mod tests {
     fn a_part_within_a_twentieth_of_the_gap_is_all_of_it() {
         use Covers::{All, More, Some as Part};
         for (value, covers) in
-            [(21.1, More), (20.9, All), (20.0, All), (19.1, All), (18.9, Part), (2.0, Part)]
+            [(42.2, More), (41.8, All), (40.0, All), (38.2, All), (37.8, Part), (4.0, Part)]
         {
             for sign in [1.0, -1.0] {
                 let parts = [part(Factor::LaunchAngle, 1.0, 0.1), part(Factor::SpinRate, sign * value, 0.1)];
-                let facts = facts(sign * 20.0, Some(Factor::SpinRate), &parts, &[]);
+                let facts = facts(sign * 40.0, Some(Factor::SpinRate), &parts, &[]);
                 let (main, found) = facts.main().expect("a main part");
                 assert_eq!((main.factor, found), (Factor::SpinRate, covers), "{value}");
             }
@@ -129,6 +129,8 @@ mod tests {
         for (gap, rest, reach, told) in [
             (20.0, 9.0, 2.0, true),
             (-20.0, -9.0, 2.0, true),
+            (0.0, 9.0, 2.0, false),
+            (0.0, -9.0, 2.0, false),
             (20.0, -9.0, 2.0, false),
             (20.0, 9.0, 10.0, false),
         ] {
@@ -147,6 +149,7 @@ mod tests {
         assert!(!against(20.0, part(Factor::SpinRate, -5.0, 6.0)), "not clear");
         assert!(!against(20.0, part(Factor::SpinRate, 5.0, 2.0)), "goes along");
         assert!(!against(20.0, part(Factor::Rest, -5.0, 2.0)), "nobody's");
+        assert!(!against(0.0, part(Factor::SpinRate, -5.0, 2.0)), "no gap to work against");
         // Within ball speed only where ball speed as a whole is not clear.
         for (reach, told) in [(20.0, Some(Factor::ClubSpeed)), (1.0, None)] {
             let of_ball = [part(Factor::ClubSpeed, -5.0, 2.0), part(Factor::Smash, 15.0, 2.0)];

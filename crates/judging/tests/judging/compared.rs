@@ -75,7 +75,7 @@ fn one_round_with_both_is_no_comparison_in_turn() {
     }
 }
 
-/// Two rounds hold both builds, with 2 and 1 shots and with 1 and 1: each counts by what it says of the gap.
+/// Three rounds hold both builds, with 2 and 1, 1 and 1, and 1 and 3 shots: each counts by what it says of the gap.
 #[test]
 fn averages_of_what_was_compared_are_those_of_the_rounds_with_both() {
     let mut session = Session { order: Order::Interleaved, ..empty("own", 2) };
@@ -88,18 +88,21 @@ fn averages_of_what_was_compared_are_those_of_the_rounds_with_both() {
         (0, 3, 300.0),
         (1, 4, 400.0),
         (1, 5, 131.0),
+        (1, 5, 135.0),
+        (1, 5, 130.0),
         (0, 5, 122.0),
     ] {
         push(&mut session, build, Some(round), value);
     }
     let found = headline(&session, &asking("own"));
     let Compared { baseline, candidate, n, rounds } = found.pair.compared.expect("not those of all shots");
-    assert_eq!((n, rounds), (Counts { baseline: 4, candidate: 3 }, 3));
-    // Weights 2·1/3, 1·1/2 and 1·1/2.
-    let weighed = |a: f64, b: f64, c: f64| (a * 2.0 / 3.0 + b / 2.0 + c / 2.0) / (2.0 / 3.0 + 1.0);
-    let middle = 0.5 * (weighed(102.0, 113.0, 122.0) + weighed(111.0, 120.0, 131.0));
+    assert_eq!((n, rounds), (Counts { baseline: 4, candidate: 5 }, 3));
+    // Weights 2·1/3, 1·1/2 and 1·3/4.
+    let all = 2.0 / 3.0 + 0.5 + 0.75;
+    let weighed = |a: f64, b: f64, c: f64| (a * 2.0 / 3.0 + b * 0.5 + c * 0.75) / all;
+    let middle = 0.5 * (weighed(102.0, 113.0, 122.0) + weighed(111.0, 120.0, 132.0));
     let gap = found.comparison().expect("compared").value();
-    assert!((gap - weighed(9.0, 7.0, 9.0)).abs() < 1e-9, "{gap}");
+    assert!((gap - weighed(9.0, 7.0, 10.0)).abs() < 1e-9, "{gap}");
     assert!((candidate - baseline - gap).abs() < 1e-9);
     assert!((0.5 * (baseline + candidate) - middle).abs() < 1e-9, "{baseline} {candidate}");
 }
@@ -111,6 +114,15 @@ fn where_every_round_holds_both_alike_the_averages_are_those_of_all_shots() {
     let mut session = in_turn("carry", 5, &[250.0, 256.0], 5.0);
     push(&mut session, 0, Some(2), 270.0);
     assert!(headline(&session, &asking("carry")).pair.compared.is_some());
+    // A shot of one build alone that moves no average: it was not compared all the same.
+    for alone in [0, 1] {
+        let mut session = in_turn("carry", 5, &[250.0, 256.0], 5.0);
+        let own = headline(&session, &asking("carry")).pair.numbers;
+        let mean = [own.baseline, own.candidate][alone].expect("shots").mean;
+        push(&mut session, alone, Some(9), mean);
+        let compared = headline(&session, &asking("carry")).pair.compared.expect("not those of all shots");
+        assert_eq!((compared.n.baseline, compared.n.candidate, compared.rounds), (15, 15, 5));
+    }
 }
 
 #[test]
