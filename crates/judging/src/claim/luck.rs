@@ -50,7 +50,7 @@ pub(super) fn luck(
     let n = |own: Option<u32>, other: Option<u32>| own.or(other).filter(|n| *n > 0).map(f64::from);
     let before = n(said.shots_before, said.shots_after)?;
     let after = n(said.shots_after, said.shots_before)?;
-    let seen = judgment.and_then(|j| j.comparison()).map(|c| c.shot_sd).filter(|sd| *sd > 0.0);
+    let seen = judgment.and_then(|j| j.comparison()).map(|c| c.shot_sd);
     let shot_sd =
         seen.or_else(|| measure.usual().and_then(|known| known.facts().scatter).map(|usual| usual.middle))?;
     let se = shot_sd * (1.0 / before + 1.0 / after).sqrt();

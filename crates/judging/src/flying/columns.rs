@@ -52,7 +52,7 @@ impl Columns {
             carry: place(Known::Carry),
             club_speed: place(Known::ClubSpeed),
         };
-        let basic = Self { places: without_optional(columns.places), club_speed: None, ..columns };
+        let basic = Self { places: without_optional(columns.places), ..columns };
         let flying: Vec<&Shot> = session.shots.iter().filter(|shot| basic.values(shot).is_some()).collect();
         let mostly = |place: &usize| {
             let has = flying.iter().filter(|shot| value(shot, *place).is_some()).count();

@@ -245,4 +245,13 @@ mod tests {
         assert!(((gain.high - gain.value) / se - 1.1 * 2.262_157).abs() < 1e-4);
         assert!((gain.value - gain.low - (gain.high - gain.value)).abs() < 1e-12);
     }
+
+    #[test]
+    fn where_all_hit_or_none_the_interval_is_a_number_still() {
+        for share in [0.0, 1.0] {
+            let figures = bootstrap(&[9], DRAWS, u64::from(SEED), |_| vec![share]);
+            let chance = of_chance(&figures[0], 9);
+            assert!((chance.low - share).abs() < 1e-5 && (chance.high - share).abs() < 1e-5, "{chance:?}");
+        }
+    }
 }

@@ -61,6 +61,13 @@ fn a_difference_that_nobody_can_miss_ends_the_test_at_its_first_look() {
     assert!((3.0..3.2).contains(&average(200.0)), "{}", average(200.0));
     // Of a difference as good as none a few tests in a hundred end early by luck.
     assert!((7.7..8.0).contains(&average(0.001)), "{}", average(0.001));
+    // What counts is the difference in scatters.
+    let of_scatters = |margin: f64, spread: f64| {
+        let asked = PlanRequest { looks: looks.clone(), spread: Some(spread), ..request(8, margin) };
+        planned(&asked).power.expect("spread").facts.average_rounds
+    };
+    assert!((of_scatters(8.0, 8.0) - of_scatters(1.0, 1.0)).abs() < 1e-9);
+    assert!((4.0..7.0).contains(&of_scatters(8.0, 8.0)), "{}", of_scatters(8.0, 8.0));
 }
 
 #[test]
