@@ -1,5 +1,7 @@
 //! What is decided of a session, checked from the shots to the fact, without a word. One program: it is linked once.
 
+#[path = "../../../telling/tests/telling/support/dice.rs"]
+mod dice;
 mod support;
 
 mod boundaries;
@@ -11,5 +13,6 @@ mod landings;
 mod leads;
 mod luck;
 mod plans;
+mod promised;
 mod rooms;
 mod trusted;
