@@ -32,16 +32,6 @@ impl Asked {
         }
     }
 
-    /// The smallest difference of averages that matters: where scatter was asked for, its margin is a ratio and says
-    /// nothing of averages, and the usual one stands in.
-    #[must_use]
-    pub fn margin_of_averages(&self) -> Option<f64> {
-        match self.margin {
-            Some(Margin::Difference(size)) => Some(size),
-            Some(Margin::Ratio(_)) | None => self.measure.usual().map(|m| m.facts().margin),
-        }
-    }
-
     /// What of the measure is compared: its scatter only where that was asked for.
     #[must_use]
     pub fn aspect(&self) -> Aspect {

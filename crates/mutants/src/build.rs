@@ -1,6 +1,6 @@
 //! The woven copy of the tree, built once: what does not compile is taken out again, fault by fault.
 
-use crate::listed::Mutant;
+use crate::listed::{Mutant, Subject};
 use crate::weave::{SWITCH, weave};
 use anyhow::{Context, Result, bail, ensure};
 use serde_json::Value;
@@ -12,18 +12,30 @@ use std::process::Command;
 /// Rounds of taking out before giving up; a compiler tells all errors of one kind at once, and there are few kinds.
 const MOST_ROUNDS: usize = 30;
 
+/// A program of tests.
+pub(crate) struct Program {
+    pub(crate) file: PathBuf,
+    /// Where it is to be run: the folder of its crate.
+    pub(crate) at: PathBuf,
+    /// Of another crate than the one with the faults.
+    pub(crate) is_witness: bool,
+}
+
 /// Test programs, and which faults are in them.
 pub(crate) struct Built {
-    pub(crate) programs: Vec<PathBuf>,
+    pub(crate) programs: Vec<Program>,
     pub(crate) woven: BTreeSet<usize>,
     /// Woven and taken out again, because the compiler did not like them.
     pub(crate) refused: BTreeSet<usize>,
-    /// Where the test programs are to be run.
-    pub(crate) at: PathBuf,
 }
 
-/// Copies the tree, weaves the package's faults in and builds its tests.
-pub(crate) fn woven(root: &Path, folder: &Path, package: &str, mutants: &[Mutant]) -> Result<Built> {
+/// Copies the tree, weaves the package's faults in and builds its tests and those of its witnesses.
+pub(crate) fn woven(
+    root: &Path,
+    folder: &Path,
+    Subject { package, witnesses }: &Subject,
+    mutants: &[Mutant],
+) -> Result<Built> {
     let tree = folder.join("tree");
     copy_tree(root, &tree, mutants)?;
     let at = tree.join("crates").join(package);
@@ -36,8 +48,10 @@ pub(crate) fn woven(root: &Path, folder: &Path, package: &str, mutants: &[Mutant
         let checked = cargo(&tree, folder, &["check", "--lib", "--package", package])?;
         let culprits = culprits(&tree, &checked)?;
         if culprits.is_empty() {
-            let built = cargo(&tree, folder, &["test", "--no-run", "--tests", "--package", package])?;
-            return Ok(Built { programs: programs(&built), woven, refused, at });
+            let mut tests = vec!["test", "--no-run", "--tests", "--package", package];
+            tests.extend(witnesses.iter().flat_map(|witness| ["--package", witness]));
+            let built = cargo(&tree, folder, &tests)?;
+            return Ok(Built { programs: programs(&built, &at), woven, refused });
         }
         refused.extend(culprits);
         let names: Vec<&str> = refused.iter().map(|&number| mutants[number].name.as_str()).collect();
@@ -92,6 +106,7 @@ fn write_if_new(path: &Path, text: &str) -> Result<()> {
     if fs::read_to_string(path).is_ok_and(|there| there == text) {
         return Ok(());
     }
+    fs::create_dir_all(path.parent().unwrap_or(path))?;
     fs::write(path, text).with_context(|| path.display().to_string())
 }
 
@@ -104,12 +119,22 @@ fn culprits(tree: &Path, messages: &[Value]) -> Result<BTreeSet<usize>> {
             continue;
         }
         let spans: Vec<&Value> = message["spans"].as_array().into_iter().flatten().collect();
+        // A branch that others cannot stand in for: the message points at the head of its `match`.
+        let place = if message["code"]["code"] == "E0004" { first_branch_after } else { near };
         let near: Option<usize> =
-            spans.iter().filter(|s| s["is_primary"] == true).find_map(|span| near(tree, span));
+            spans.iter().filter(|s| s["is_primary"] == true).find_map(|span| place(tree, span));
         let Some(number) = near else { bail!("cannot place: {}", message["rendered"]) };
         found.insert(number);
     }
     Ok(found)
+}
+
+/// The first fault behind a place of the woven text that takes a branch away.
+fn first_branch_after(tree: &Path, span: &Value) -> Option<usize> {
+    let text = fs::read_to_string(tree.join(span["file_name"].as_str()?)).ok()?;
+    let behind = &text[usize::try_from(span["byte_end"].as_u64()?).ok()?..];
+    let switch = format!(" if !{SWITCH}(");
+    behind[behind.find(&switch)? + switch.len()..].split(')').next()?.parse().ok()
 }
 
 /// The fault whose switch stands last before the end of a place of the woven text.
@@ -136,9 +161,13 @@ fn cargo(tree: &Path, folder: &Path, arguments: &[&str]) -> Result<Vec<Value>> {
     Ok(messages)
 }
 
-fn programs(messages: &[Value]) -> Vec<PathBuf> {
-    let programs = messages.iter().filter(|m| m["profile"]["test"] == true);
-    programs.filter_map(|m| m["executable"].as_str().map(PathBuf::from)).collect()
+fn programs(messages: &[Value], own: &Path) -> Vec<Program> {
+    let program = |message: &Value| {
+        let at = Path::new(message["manifest_path"].as_str()?).parent()?.to_owned();
+        let is_witness = at.file_name() != own.file_name();
+        Some(Program { file: message["executable"].as_str()?.into(), at, is_witness })
+    };
+    messages.iter().filter(|m| m["profile"]["test"] == true).filter_map(program).collect()
 }
 
 /// Everything the build needs but what will be woven: a file that stays as it is need not be compiled again.

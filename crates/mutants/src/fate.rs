@@ -16,3 +16,13 @@ pub(crate) enum Fate {
     /// In a constant, or in a chain that binds names: there is no switch for it.
     NotWoven,
 }
+
+impl Fate {
+    pub(crate) fn is_noticed(&self) -> bool {
+        matches!(self, Self::Killed | Self::TimedOut)
+    }
+
+    pub(crate) fn is_not_noticed(&self) -> bool {
+        matches!(self, Self::Survived | Self::Unreached)
+    }
+}

@@ -1,6 +1,5 @@
 //! What earlier runs noticed: tests only ever grow, so a fault that one of them noticed need not be thrown again.
 
-use crate::fate::Fate;
 use crate::listed::Mutant;
 use anyhow::Result;
 use std::collections::BTreeSet;
@@ -10,7 +9,6 @@ use std::hash::{DefaultHasher, Hash, Hasher};
 use std::path::{Path, PathBuf};
 
 /// Names of faults that were noticed, in files that have not changed since.
-#[derive(Default)]
 pub(crate) struct Kept(BTreeSet<String>);
 
 impl Kept {
@@ -33,10 +31,10 @@ pub(crate) fn write<'a>(
     root: &Path,
     folder: &Path,
     package: &str,
-    fates: impl Iterator<Item = (&'a Mutant, &'a Fate)>,
+    noticed: impl Iterator<Item = &'a Mutant>,
 ) -> Result<()> {
     let mut text = String::new();
-    for (mutant, _) in fates.filter(|(_, fate)| matches!(fate, Fate::Killed | Fate::TimedOut)) {
+    for mutant in noticed {
         writeln!(text, "{}\t{}", file_mark(root, &mutant.file), mutant.name)?;
     }
     Ok(fs::write(place(folder, package), text)?)
@@ -46,8 +44,10 @@ fn place(folder: &Path, package: &str) -> PathBuf {
     folder.join(format!("noticed-{package}.txt"))
 }
 
+/// Of what stands above the file's own tests.
 fn file_mark(root: &Path, file: &str) -> String {
     let mut hasher = DefaultHasher::new();
-    fs::read(root.join(file)).unwrap_or_default().hash(&mut hasher);
+    let text = fs::read_to_string(root.join(file)).unwrap_or_default();
+    text.split("\n#[cfg(test)]").next().hash(&mut hasher);
     format!("{:016x}", hasher.finish())
 }

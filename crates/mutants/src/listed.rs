@@ -5,6 +5,22 @@ use serde::Deserialize;
 use std::path::Path;
 use std::process::Command;
 
+/// A package that faults are put into.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(crate) struct Subject {
+    pub(crate) package: String,
+    /// Further packages whose tests count.
+    pub(crate) witnesses: Vec<String>,
+}
+
+impl Subject {
+    /// As it is named on the way in: the package, then its witnesses, each after a plus.
+    pub(crate) fn named(word: &str) -> Self {
+        let mut names = word.split('+').map(str::to_owned);
+        Self { package: names.next().unwrap_or_default(), witnesses: names.collect() }
+    }
+}
+
 /// One fault.
 #[derive(Debug, Clone, Deserialize)]
 pub(crate) struct Mutant {
@@ -29,6 +45,10 @@ pub(crate) enum Genre {
     UnaryOperator,
     /// A field left to the base of a struct.
     StructField,
+    /// A branch of a `match` that is always or never taken where its pattern fits.
+    MatchArmGuard,
+    /// A branch of a `match` left to the one that takes all others.
+    MatchArm,
     /// Kinds this program does not weave.
     #[serde(other)]
     Other,
@@ -65,4 +85,16 @@ pub(crate) fn list(tool: &Path, root: &Path, package: &str) -> Result<Vec<Mutant
         .with_context(|| format!("cannot run {}", tool.display()))?;
     anyhow::ensure!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
     Ok(serde_json::from_slice(&output.stdout)?)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_package_is_named_with_its_witnesses() {
+        assert_eq!(Subject::named("stats"), Subject { package: "stats".into(), witnesses: Vec::new() });
+        let told = Subject::named("judging+telling+request");
+        assert_eq!((told.package.as_str(), told.witnesses.join(" ")), ("judging", "telling request".into()));
+    }
 }

@@ -28,8 +28,9 @@ pub(crate) fn weave(text: &str, faults: &BTreeMap<usize, &Mutant>) -> syn::Resul
     let Finder { mut nodes, constants, .. } = finder;
     // What is worked out while the program is built has no switch.
     nodes.retain(|node| !constants.iter().any(|range| range.0 <= node.range.0 && node.range.1 <= range.1));
-    // The outer one first, and a function's value around the expression that makes up its body.
-    let order = |node: &Node| (node.range.0, usize::MAX - node.range.1, !matches!(node.kind, Kind::Value(_)));
+    // The outer one first, and what stands for a whole body or condition around the expression that makes it up.
+    let whole = |kind: &Kind| matches!(kind, Kind::Value(_) | Kind::Guard(_));
+    let order = |node: &Node| (node.range.0, usize::MAX - node.range.1, !whole(&node.kind));
     nodes.sort_by_key(order);
     let numbers = nodes.iter().flat_map(Node::numbers).collect();
     Ok(Woven { text: render(text, &nodes, (0, text.len()), 0), numbers })
@@ -51,13 +52,19 @@ enum Kind {
     Fields(Vec<(usize, Range)>),
     /// What a function may return at once.
     Value(Vec<(usize, String)>),
+    /// What the condition of a branch may be instead.
+    Guard(Vec<(usize, String)>),
+    /// After the pattern of a branch without a condition: whether it is there.
+    Arm(usize),
 }
 
 impl Node {
     fn numbers(&self) -> Vec<usize> {
         match &self.kind {
-            Kind::Binary { others, .. } | Kind::Value(others) => others.iter().map(|(n, _)| *n).collect(),
-            Kind::Unary { number, .. } => vec![*number],
+            Kind::Binary { others, .. } | Kind::Value(others) | Kind::Guard(others) => {
+                others.iter().map(|(n, _)| *n).collect()
+            }
+            Kind::Unary { number, .. } | Kind::Arm(number) => vec![*number],
             Kind::Fields(fields) => fields.iter().map(|(n, _)| *n).collect(),
         }
     }
@@ -144,6 +151,20 @@ impl<'ast> Visit<'ast> for Finder<'_> {
             self.nodes.push(Node { range, kind: Kind::Fields(fields) });
         }
         visit::visit_expr_struct(self, node);
+    }
+
+    fn visit_arm(&mut self, node: &'ast syn::Arm) {
+        if let Some((_, guard)) = &node.guard {
+            let range = self.range(guard.span());
+            let others = self.at(Genre::MatchArmGuard, range.0);
+            if !others.is_empty() && !has_let(guard) {
+                self.nodes.push(Node { range, kind: Kind::Guard(others) });
+            }
+        } else if let [(number, _)] = self.at(Genre::MatchArm, self.range(node.span()).0)[..] {
+            let end = self.range(node.pat.span()).1;
+            self.nodes.push(Node { range: (end, end), kind: Kind::Arm(number) });
+        }
+        visit::visit_arm(self, node);
     }
 
     fn visit_item_const(&mut self, node: &'ast syn::ItemConst) {
@@ -239,6 +260,13 @@ fn render_node(text: &str, nodes: &[Node], index: usize) -> String {
             let all: String = fields.iter().map(without).collect();
             format!("({all}{{ {} }})", inner(range))
         }
+        Kind::Guard(others) => {
+            let other =
+                |(number, other): &(usize, String)| format!("if {SWITCH}({number}) {{ {other} }} else ");
+            let all: String = others.iter().map(other).collect();
+            format!("({all}{{ {} }})", inner(nodes[index].range))
+        }
+        Kind::Arm(number) => format!(" if !{SWITCH}({number})"),
         Kind::Value(values) => {
             let value =
                 |(number, value): &(usize, String)| format!("if {SWITCH}({number}) {{ return {value}; }}\n");
@@ -282,6 +310,22 @@ mod tests {
         assert_eq!(woven.text.matches("2.0").count(), 1);
         let value = woven.text.find("return 0.0").expect("woven");
         assert!(value < woven.text.find("l - r").expect("woven"));
+        assert!(syn::parse_file(&woven.text).is_ok(), "{}", woven.text);
+    }
+
+    #[test]
+    fn branches_are_taken_always_or_never() {
+        let text = "fn f(a: f64) -> f64 {\n    match a {\n        b if b > 1.0 => b,\n        0.5 => 2.0,\n        _ => 3.0,\n    }\n}\n";
+        let always = fault(Genre::MatchArmGuard, "true", (3, 14), (3, 21));
+        let never = fault(Genre::MatchArmGuard, "false", (3, 14), (3, 21));
+        let less = fault(Genre::BinaryOperator, "<", (3, 16), (3, 17));
+        let gone = fault(Genre::MatchArm, "", (4, 9), (4, 19));
+        let faults = BTreeMap::from([(1, &always), (2, &never), (3, &less), (4, &gone)]);
+        let woven = weave(text, &faults).expect("parses");
+        assert_eq!(woven.numbers, BTreeSet::from([1, 2, 3, 4]));
+        let guard = woven.text.find("(1) { true }").expect("woven");
+        assert!(guard < woven.text.find("l < r").expect("woven"), "{}", woven.text);
+        assert!(woven.text.contains("0.5 if !crate::mutant_switch::on(4) => 2.0"), "{}", woven.text);
         assert!(syn::parse_file(&woven.text).is_ok(), "{}", woven.text);
     }
 

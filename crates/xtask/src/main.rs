@@ -46,8 +46,8 @@ cargo xtask COMMAND
                      --order reversed|fixed|drawn|blocked, --builds, --each, --sessions, --seed)
   calibrate [--short | --only N] how often verdicts are wrong, on invented sessions; writes tests/calibration.json
   rivals             power of the answer beside other methods; writes tests/rivals.json
-  mutants [again | FILE] put faults into the crates that compute; what no test notices goes to tests/mutants.md
-                     (again: spare what a test noticed before; FILE: part of a path, printed only)
+  mutants [again | FILE] put faults into the crates that compute and decide; what no test notices goes to tests/mutants.md
+                     (again: spare what a test noticed before; FILE: part of a path, the others stay as listed)
   links              how long the links of real-shaped sessions are, as a table
   licenses           write licenses.md anew, of the site and of the package that were built
   photo [...]        draw photos and read them with what was built; writes tests/photo.json (--photos, --seed)

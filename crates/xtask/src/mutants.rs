@@ -1,4 +1,4 @@
-//! Faults put into the crates that compute, one at a time: which of them does no test notice?
+//! Faults put into the crates that compute and decide, one at a time: which of them does no test notice?
 //!
 //! cargo-mutants lists the faults; `crates/mutants` weaves all of a crate into one build, because a build for each of
 //! some four thousand would take a night. Not a step of `test`.
@@ -9,8 +9,9 @@ use anyhow::Result;
 /// The version whose list `tests/mutants.md` was written from.
 const VERSION: &str = "27.1.0";
 
-/// The crates that compute.
-const PACKAGES: [&str; 2] = ["stats", "flight"];
+/// The crates that compute and decide, each with the further crates whose tests are its witnesses: what was judged is mostly
+/// tested where it is told.
+const PACKAGES: [&str; 3] = ["stats", "flight", "judging+telling"];
 
 /// Runs all of them, or what `environment` restricts it to (see `crates/mutants/src/main.rs`).
 pub(crate) fn run_all(environment: &[(&str, &str)]) -> Result<()> {

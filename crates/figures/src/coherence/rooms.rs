@@ -214,7 +214,10 @@ fn landing_compared(asked: &Asked, judged: &Judged<'_>) -> Vec<Fact> {
 /// The sizes behind what is said of the parts.
 pub(crate) fn sizes(number: u64, asked: &Asked, judged: &Judged<'_>, voice: &Voice) -> Vec<(Scope, Sizes)> {
     let measure = &asked.question.measure;
-    let margin = judging::Asked::of(&asked.question, measure).margin_of_averages().map(Margin::Difference);
+    // Where scatter was asked for, its margin is a ratio and says nothing of averages: the usual one stands in.
+    let usual = || measure.usual().map(|known| Margin::Difference(known.facts().margin));
+    let of_averages = |margin: &Margin| matches!(margin, Margin::Difference(_));
+    let margin = asked.question.margin_on(measure).filter(of_averages).or_else(usual);
     let decided = |kind, gap, different: &Interval, same: &Interval| {
         let (different, same) = (*different, *same);
         let decided_by_same = kind == DecisionKind::Same;

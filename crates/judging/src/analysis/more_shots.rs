@@ -70,8 +70,8 @@ fn narrowed(hit: &Hit<'_>) -> Option<MoreShots> {
     let n = (hit.comparison.n.baseline + hit.comparison.n.candidate) as f64;
     let now = variance_df(careful.widened.df, n, hit.kurtosis);
     let left = |rounds: usize| {
-        let shots = (2 * TURN * rounds) as f64;
-        let then = variance_df(shots - rounds as f64 - 1.0, shots, hit.kurtosis);
+        let (shots, df) = test_of(rounds);
+        let then = variance_df(df, shots, hit.kurtosis);
         let another_day = f_upper(1.0 - KEPT_BY, then, now).sqrt();
         let design = stats::TurnsDesign { builds: 2, rounds, set: TURN };
         another_day * hit.comparison.shot_sd * design.half_width(level)
@@ -83,7 +83,65 @@ fn narrowed(hit: &Hit<'_>) -> Option<MoreShots> {
     (half_width < HARDLY_NARROWER * present).then_some(MoreShots::Narrow { shots, half_width })
 }
 
+/// Shots of a test of two builds, and what one level for each round and the gap leave of them.
+fn test_of(rounds: usize) -> (f64, f64) {
+    let shots = (2 * TURN * rounds) as f64;
+    (shots, shots - rounds as f64 - 1.0)
+}
+
 /// Degrees of freedom of a variance whose shots have tails: 2/ν = 2/df + (κ − 3)/n, since that is its relative variance.
 fn variance_df(df: f64, n: f64, kurtosis: f64) -> f64 {
     2.0 / (2.0 / df + (kurtosis - 3.0).max(0.0) / n)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::analysis::Counts;
+    use stats::{CautiousDifference, Level, TDifference};
+
+    fn comparison(method: Method, n: usize) -> Comparison {
+        let found = TDifference::new(2.0, 3.0, 30.0, 250.0).expect("a difference");
+        let basis = Basis::Difference(CautiousDifference::new(&found, 0.0));
+        let n = Counts { baseline: n, candidate: n + 3 };
+        Comparison { basis, method, n, shot_sd: 9.0, assumed_sd: None }
+    }
+
+    fn told(method: Method, n: usize, rule: Rule, shots: u32) -> Option<MoreShots> {
+        let levels = Levels { different: Level::P95, same: Level::P90, rule };
+        let comparison = comparison(method, n);
+        let hit = Hit { comparison: &comparison, levels: &levels, candidates: 1, kurtosis: 3.0 };
+        more_shots(&Decision::undecided(), shots, &hit)
+    }
+
+    #[test]
+    fn a_visit_holds_sixty_shots_with_each_and_scatter_is_worth_two_hundred() {
+        for (method, most) in
+            [(Method::Rounds, 60), (Method::WelchWithAllowance, 60), (Method::SpreadRatio, 200)]
+        {
+            assert_eq!(told(method, 12, Rule::Fixed, most), Some(MoreShots::Tell { shots: most }));
+            let more = most + 1;
+            assert_eq!(told(method, 12, Rule::Fixed, more), Some(MoreShots::TooMany { shots: more }));
+        }
+    }
+
+    #[test]
+    fn nobody_is_sent_for_as_many_shots_as_were_hit_in_turn_and_fixed_before() {
+        let (rounds, blocks) = (Method::Rounds, Method::WelchWithAllowance);
+        for (method, n, rule, were_hit) in [
+            (rounds, 30, Rule::Fixed, true),
+            (rounds, 29, Rule::Fixed, false),
+            (rounds, 30, Rule::Open, false),
+            (blocks, 30, Rule::Fixed, false),
+        ] {
+            let found = told(method, n, rule, 30);
+            assert_eq!(found == Some(MoreShots::WereHit), were_hit, "{method:?} {n} {rule:?}: {found:?}");
+        }
+    }
+
+    #[test]
+    fn a_test_in_turns_spends_a_degree_of_freedom_on_each_round_and_one_on_the_gap() {
+        let (shots, df) = test_of(4);
+        assert!((shots - 24.0).abs() < 1e-12 && (df - 19.0).abs() < 1e-12);
+    }
 }

@@ -100,7 +100,7 @@ impl Measured<'_> {
         let rounds = u32::try_from(shared.len()).ok()?;
         let n = Counts { baseline: n(0), candidate: n(1) };
         let compared = Compared { baseline: middle - 0.5 * gap, candidate: middle + 0.5 * gap, n, rounds };
-        (!is_all && weights > 0.0).then_some(compared)
+        (!is_all).then_some(compared)
     }
 }
 

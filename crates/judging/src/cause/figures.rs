@@ -44,7 +44,7 @@ impl Figures {
 /// The parts for shots in order of carry.
 pub(super) fn figures(base: &[Flown], cand: &[Flown]) -> Figures {
     let center: [f64; VALUES] = std::array::from_fn(|i| 0.5 * (average(base, i) + average(cand, i)));
-    let quick = Quadratic::around(center);
+    let quick = Quadratic::around(center, forward_yd);
     let pairs = split::pair_by_rank(base.len(), cand.len());
     let slope = |i, from: &Flown, to: &Flown| {
         quick.as_ref().map_or(0.0, |quick| quick.slope_between(i, &from.values, &to.values))
@@ -137,4 +137,99 @@ fn average(shots: &[Flown], i: usize) -> f64 {
 
 fn mean_carry(shots: &[Flown]) -> f64 {
     stats::describe::mean(&shots.iter().map(|shot| shot.carry).collect::<Vec<_>>())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Shots in order of carry; what is not told is that of every other shot.
+    fn shots(n: usize, speed: f64, spin: f64, carry: f64) -> Vec<Flown> {
+        let shot = |at: usize| {
+            let bent = (at * 7 % n) as f64 / n as f64 - 0.5;
+            let values = [speed + 3.0 * bent, 12.0 - 2.0 * bent, spin + 300.0 * bent, 0.0, 0.0];
+            let modeled = forward_yd(&values).expect("flies");
+            let club_speed = Some(speed / 1.45 + 2.0 * bent);
+            Flown { shot: at, build: 0, values, carry: carry + at as f64, modeled, club_speed }
+        };
+        (0..n).map(shot).collect()
+    }
+
+    fn close(a: f64, b: f64, tolerance: f64) {
+        assert!((a - b).abs() <= tolerance, "{a} is not {b}");
+    }
+
+    #[test]
+    fn the_parts_of_a_few_shots_are_those_of_their_flights() {
+        let (base, cand) = (shots(7, 150.0, 2500.0, 240.0), shots(10, 156.0, 3100.0, 250.0));
+        let found = figures(&base, &cand);
+        for i in 0..VALUES {
+            let of_pair = |pair: &Pairing| {
+                let flights = split::shapley(&base[pair.from].values, &cand[pair.to].values, forward_yd);
+                pair.weight * flights.expect("flies")[i]
+            };
+            close(found.values[i], split::pair_by_rank(7, 10).iter().map(of_pair).sum(), 1e-9);
+        }
+        close(found.gap, 10.0 + 1.5, 1e-9);
+        close(found.values[..=REST].iter().sum(), found.gap, 1e-9);
+        close(found.values[CLUB] + found.values[SMASH], found.values[0], 1e-9);
+        let ball_speed = found.sized(0);
+        close(ball_speed.high - ball_speed.value, found.reach[0], 1e-12);
+        close(ball_speed.value - ball_speed.low, found.reach[0], 1e-12);
+    }
+
+    /// More pairs than are flown: every second one stands for its neighbor, and the quadratic for what they lack.
+    #[test]
+    fn of_many_shots_a_sample_is_flown_and_corrects_the_rest() {
+        let (base, cand) = (shots(300, 150.0, 2500.0, 240.0), shots(300, 156.0, 3100.0, 240.0));
+        let found = figures(&base, &cand);
+        let of_flights = |i: usize| -> f64 {
+            let part = |(from, to): (&Flown, &Flown)| split::shapley(&from.values, &to.values, forward_yd);
+            base.iter().zip(&cand).map(|pair| part(pair).expect("flies")[i]).sum::<f64>() / 300.0
+        };
+        for i in 0..3 {
+            close(found.values[i], of_flights(i), 0.02);
+        }
+        close(found.values[CLUB] + found.values[SMASH], found.values[0], 1e-9);
+    }
+
+    #[test]
+    fn club_speed_is_worth_what_it_makes_at_the_average_smash() {
+        let mut shots = shots(2, 150.0, 2500.0, 240.0);
+        (shots[0].values[0], shots[0].club_speed) = (150.0, Some(100.0));
+        (shots[1].values[0], shots[1].club_speed) = (159.0, Some(102.0));
+        let all = with_club([12.0, 1.0, 2.0, 3.0, 4.0], 2.0, &shots[0], &shots[1]);
+        // Smash 1.5 and 1.5588, 1.5294 between them: two miles an hour of the club are 3.0588 of the ball.
+        close(all[CLUB], 6.117_647, 1e-6);
+        close(all[SMASH], 12.0 - 6.117_647, 1e-6);
+        assert_eq!(all[..VALUES], [12.0, 1.0, 2.0, 3.0, 4.0]);
+        shots[1].club_speed = None;
+        assert_eq!(with_club([12.0, 1.0, 2.0, 3.0, 4.0], 2.0, &shots[0], &shots[1])[CLUB..], [0.0, 0.0]);
+    }
+
+    /// Every launch alike: all of the gap is rest, and as open as the difference of two averages.
+    #[test]
+    fn the_interval_of_a_part_is_as_wide_as_its_shots_leave_it() {
+        let alike = |n: usize, carry: f64, step: f64| {
+            let mut shots = shots(n, 150.0, 2500.0, carry);
+            let first = shots[0];
+            for (at, shot) in shots.iter_mut().enumerate() {
+                *shot = Flown { carry: carry + step * at as f64, ..first };
+            }
+            shots
+        };
+        let variance = |shots: &[Flown]| {
+            let carries: Vec<f64> = shots.iter().map(|shot| shot.carry).collect();
+            stats::describe::sum_of_squares(&carries) / (carries.len() - 1) as f64
+        };
+        for (n, m) in [(12, 15), (5, 5)] {
+            let (base, cand) = (alike(n, 240.0, 2.0), alike(m, 244.0, 1.5));
+            let found = figures(&base, &cand);
+            let se = (variance(&base) / n as f64 + variance(&cand) / m as f64).sqrt();
+            let wanted = t_upper(LEVEL.tail(), (n + m - 2) as f64) * WIDENING * se;
+            close(found.reach[REST] / wanted, 1.0, 0.06);
+            close(found.reach[0], 0.0, 1e-9);
+            close(found.values[0], 0.0, 1e-9);
+        }
+    }
 }

@@ -44,3 +44,34 @@ impl<'a> Two<'a> {
         self.table.session().measure_index(&known.into()).is_some()
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use session::{Build, Order, Shot};
+
+    /// The same numbers as carry, which has an allowance for order, and as a smash factor, whose own is another.
+    #[test]
+    fn a_difference_is_told_without_the_allowance_for_order() {
+        let span = |order: Order, known: Known| {
+            let shot = |at: usize| {
+                let value = 1.4 + 0.05 * (at / 12) as f64 + 0.01 * ((at * 7) % 12) as f64;
+                Shot { build: at / 12, values: vec![Some(value)], ..Shot::default() }
+            };
+            let session = Session {
+                builds: ["Own", "B"].map(|name| Build { name: name.into() }).into(),
+                measures: vec![known.into()],
+                shots: (0..24).map(shot).collect(),
+                order,
+                ..Session::default()
+            };
+            Two::of(&session, 0, 1).difference(known).expect("a difference")
+        };
+        let [carry, smash] = [Known::Carry, Known::Smash].map(|known| span(Order::Blocked, known));
+        let same = |a: f64, b: f64| assert!((a - b).abs() < 1e-9, "{a} {b}");
+        same(carry.value, 0.05);
+        same(carry.low, smash.low);
+        same(carry.high, smash.high);
+        assert!(carry.high - carry.low < 0.1, "{carry:?}");
+    }
+}

@@ -50,7 +50,7 @@ pub(super) fn luck(
     let n = |own: Option<u32>, other: Option<u32>| own.or(other).filter(|n| *n > 0).map(f64::from);
     let before = n(said.shots_before, said.shots_after)?;
     let after = n(said.shots_after, said.shots_before)?;
-    let seen = judgment.and_then(|j| j.comparison()).map(|c| c.shot_sd).filter(|sd| *sd > 0.0);
+    let seen = judgment.and_then(|j| j.comparison()).map(|c| c.shot_sd);
     let shot_sd =
         seen.or_else(|| measure.usual().and_then(|known| known.facts().scatter).map(|usual| usual.middle))?;
     let se = shot_sd * (1.0 / before + 1.0 / after).sqrt();
@@ -76,4 +76,59 @@ pub(super) fn price(said: &Claimed, gain: &Interval) -> Option<Price> {
     let price = said.price?;
     let each = |gain: f64| (gain > 0.0).then(|| price / gain);
     Some(Price { least: each(gain.high), most: each(gain.low) })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use session::known::Known;
+
+    fn said(before: Option<u32>, after: Option<u32>, tried: Option<u32>) -> Claimed {
+        Claimed { shots_before: before, shots_after: after, tried, ..Claimed::default() }
+    }
+
+    fn close(a: f64, b: f64) {
+        assert!((a - b).abs() < 1e-4, "{a} is not {b}");
+    }
+
+    /// Carry scatters by 11 yd: averages of 5 and of 20 shots lie apart by 5.5 yd, as a deviation.
+    #[test]
+    fn what_luck_does_follows_from_the_shots_behind_a_claim() {
+        let of = |tried, claimed| luck(&said(Some(5), Some(20), tried), claimed, &Known::Carry.into(), None);
+        let one = of(None, 5.5 * 1.959_964).expect("known");
+        close(one.shot_sd, 11.0);
+        close(one.usual_gap, 4.388_347);
+        close(one.chance, 0.025);
+        close(one.best_of, 0.0);
+        close(one.error_95, 1.1 * 1.959_964 * 5.5);
+        close(one.order_allowance, Known::Carry.facts().order_allowance);
+        // Two equal clubs lead the own one by 0.5642 (three of them) of each average's 3.8891 yd.
+        let two = of(Some(2), 8.0).expect("known");
+        close(two.best_of, stats::expected_best(2) * 5.5 / 2.0_f64.sqrt());
+        assert!(two.chance > of(Some(1), 8.0).expect("known").chance);
+        let honest = stats::shrinkage(&[0.0, 8.0], 5.5 * 5.5 / 2.0, 4.0).expect("spread").honest(8.0);
+        close(two.honest, honest);
+        assert!(!two.from_retest);
+    }
+
+    #[test]
+    fn the_shots_of_one_average_stand_for_those_of_the_other_and_none_are_none() {
+        let of = |before, after| luck(&said(before, after, None), 8.0, &Known::Carry.into(), None);
+        assert_eq!(of(Some(6), None), of(Some(6), Some(6)));
+        assert_eq!(of(None, Some(6)), of(Some(6), Some(6)));
+        for (before, after) in [(None, None), (Some(0), Some(6)), (Some(6), Some(0)), (Some(0), None)] {
+            assert_eq!(of(before, after), None, "{before:?} {after:?}");
+        }
+        assert_eq!(luck(&said(Some(6), Some(6), None), 8.0, &"own".into(), None), None, "scatter not known");
+    }
+
+    #[test]
+    fn a_gain_that_may_be_nothing_has_no_price_each() {
+        let said = Claimed { price: Some(600.0), ..Claimed::default() };
+        let of = |low, high| price(&said, &Interval { low, high, level: 0.95 }).expect("a price");
+        assert_eq!(of(2.0, 12.0), Price { least: Some(50.0), most: Some(300.0) });
+        assert_eq!(of(0.0, 12.0), Price { least: Some(50.0), most: None });
+        assert_eq!(of(-3.0, 0.0), Price { least: None, most: None });
+        assert_eq!(price(&Claimed::default(), &Interval { low: 2.0, high: 12.0, level: 0.95 }), None);
+    }
 }

@@ -80,10 +80,7 @@ pub fn claim(said: &Claimed, judged: &Judged<'_>) -> Result<ClaimFacts, ClaimRef
         ClaimKind::Supported | ClaimKind::Contradicted if nothing_allowed => ClaimKind::NotSettled,
         kind => kind,
     };
-    let luck_explains = short.zip(luck.as_ref()).map(|(short, luck)| {
-        let (middle, half_width) = (0.5 * (short.low + short.high), 0.5 * (short.high - short.low));
-        middle.abs() <= hypot(half_width, luck.error_95) + luck.order_allowance
-    });
+    let luck_explains = short.zip(luck.as_ref()).map(|(short, luck)| luck_explains(&short, luck));
     Ok(ClaimFacts {
         kind,
         claimed,
@@ -114,6 +111,12 @@ fn short_of(claimed: f64, retest: &Interval) -> Interval {
     Interval { low: claimed.abs() - retest.high, high: claimed.abs() - retest.low, level: retest.level }
 }
 
+/// Whether both errors together, and the order of the claim's own shots, reach over the distance.
+fn luck_explains(short: &Interval, luck: &ClaimLuck) -> bool {
+    let (middle, half_width) = (0.5 * (short.low + short.high), 0.5 * (short.high - short.low));
+    middle.abs() <= hypot(half_width, luck.error_95) + luck.order_allowance
+}
+
 /// Contradicted when the retest falls short, unless by less than the margin. Supported when it falls short by less than
 /// the margin, and so shows a gain: a promise within the margin, which no gain at all would hold up, is too small.
 fn decide(claimed: f64, short: &Interval, margin: f64) -> ClaimKind {
@@ -124,5 +127,57 @@ fn decide(claimed: f64, short: &Interval, margin: f64) -> ClaimKind {
         () if claimed <= margin => ClaimKind::TooSmall,
         () if is_close => ClaimKind::Supported,
         () => ClaimKind::NotSettled,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn range(low: f64, high: f64) -> Interval {
+        Interval { low, high, level: 0.95 }
+    }
+
+    #[test]
+    fn a_promise_downward_is_read_turned_around() {
+        assert_eq!(toward(&range(-3.0, 8.0), -5.0), range(-8.0, 3.0));
+        assert_eq!(toward(&range(-3.0, 8.0), 5.0), range(-3.0, 8.0));
+        // Down by 5 was promised; down by 8 at most was found, and up by 3 at most.
+        assert_eq!(short_of(-5.0, &range(-8.0, 3.0)), range(-3.0, 8.0));
+    }
+
+    #[test]
+    fn an_end_at_the_claim_or_at_the_margin_is_not_beyond_it() {
+        use ClaimKind::{Contradicted, NotSettled, Supported, TooSmall};
+        for (claimed, low, high, kind) in [
+            (10.0, 0.0, 8.0, NotSettled),
+            (10.0, 0.1, 8.0, Contradicted),
+            (10.0, -2.0, 4.9, Supported),
+            (10.0, -2.0, 5.0, NotSettled),
+            (10.0, 0.1, 4.9, Supported),
+            (10.0, 0.1, 5.0, Contradicted),
+            (5.0, -2.0, 4.9, TooSmall),
+            (5.0, 0.1, 5.0, Contradicted),
+        ] {
+            assert_eq!(decide(claimed, &range(low, high), 5.0), kind, "{claimed}: {low} to {high}");
+        }
+    }
+
+    #[test]
+    fn luck_explains_what_both_errors_in_quadrature_and_the_order_reach() {
+        let luck = ClaimLuck {
+            shot_sd: 9.0,
+            from_retest: true,
+            usual_gap: 3.0,
+            chance: 0.3,
+            best_of: 0.0,
+            honest: 4.0,
+            error_95: 3.0,
+            order_allowance: 2.0,
+        };
+        // Half-widths of 4 and 3 make 5, and the order adds 2.
+        for (middle, explained) in [(6.9, true), (7.1, false), (-6.9, true), (-7.1, false)] {
+            assert_eq!(luck_explains(&range(middle - 4.0, middle + 4.0), &luck), explained, "{middle}");
+        }
     }
 }

@@ -68,3 +68,35 @@ pub(super) fn claimed_difference(said: &Claimed, question: &Question) -> Result<
     };
     if difference.abs() > 0.0 { Ok(difference) } else { Err(ClaimRefused::NoChange) }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use session::question::{Stopping, StoppingWord};
+
+    fn of(said: &Claimed, goal: Goal) -> Result<f64, ClaimRefused> {
+        let question = Question {
+            baseline: 0,
+            candidate: None,
+            measure: "carry".into(),
+            goal: Some(goal),
+            margin: None,
+            first_margin: None,
+            stopping: Stopping::Word(StoppingWord::Fixed),
+        };
+        claimed_difference(said, &question)
+    }
+
+    #[test]
+    fn a_price_is_a_number_and_not_below_nothing() {
+        for (price, is_one) in
+            [(0.0, true), (600.0, true), (-0.01, false), (f64::NAN, false), (f64::INFINITY, false)]
+        {
+            let said = Claimed { gain: Some(8.0), price: Some(price), ..Claimed::default() };
+            let wanted = if is_one { Ok(8.0) } else { Err(ClaimRefused::NotANumber) };
+            assert_eq!(of(&said, Goal::Higher), wanted, "{price}");
+        }
+        let said = Claimed { before: Some(f64::NAN), after: Some(250.0), ..Claimed::default() };
+        assert_eq!(of(&said, Goal::Higher), Err(ClaimRefused::NotANumber));
+    }
+}

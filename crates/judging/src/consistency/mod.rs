@@ -134,13 +134,16 @@ pub struct ConsistencyFacts {
 pub fn consistency(session: &Session) -> Result<ConsistencyFacts, ConsistencyRefused> {
     let rows: Vec<Flown> =
         flown(session, &Columns::of(session)).into_iter().filter(|row| row.modeled > 1.0).collect();
-    let ratios: Vec<f64> = rows.iter().map(|row| row.carry / row.modeled).collect();
-    let (Some(middle_ratio), Some(spread)) = (median(&ratios), mad(&ratios)) else {
-        return Err(ConsistencyRefused::NothingToHold);
-    };
     if are_alike(session, &rows) {
         return Err(ConsistencyRefused::SameCarry);
     }
+    held(&rows).ok_or(ConsistencyRefused::NothingToHold)
+}
+
+/// Every row beside the others; `None` without any.
+fn held(rows: &[Flown]) -> Option<ConsistencyFacts> {
+    let ratios: Vec<f64> = rows.iter().map(|row| row.carry / row.modeled).collect();
+    let (middle_ratio, spread) = (median(&ratios)?, mad(&ratios)?);
     let yardstick = if rows.len() >= FEWEST_FOR_MIDDLE { middle_ratio } else { 1.0 };
     let allowed =
         if rows.len() >= FEWEST_FOR_MIDDLE { DEVIATIONS * MAD_TO_SD * spread / yardstick } else { 0.0 };
@@ -151,10 +154,10 @@ pub fn consistency(session: &Session) -> Result<ConsistencyFacts, ConsistencyRef
         rows: rows.len(),
         middle_ratio,
         fit,
-        stories: whole_session(&rows, middle_ratio, fit),
-        is_computed: computed::is_computed(&rows),
+        stories: whole_session(rows, middle_ratio, fit),
+        is_computed: computed::is_computed(rows),
     };
-    Ok(ConsistencyFacts { whole, doubts: doubts.collect() })
+    Some(ConsistencyFacts { whole, doubts: doubts.collect() })
 }
 
 /// Whether every build has one carry for all its shots, of which there are enough to differ.
@@ -208,4 +211,94 @@ fn stories(row: &Flown, yardstick: f64) -> Vec<UnitStory> {
     let speed = |at: usize| SPEEDS.get(at).and_then(|(unit, _)| *unit);
     let carry = |at: usize| CARRIES.get(at).and_then(|(unit, _)| *unit);
     found.iter().map(|story| UnitStory { speed: speed(story.speed), carry: carry(story.carry) }).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::flying::forward_yd;
+
+    /// Rows of one launch, with these ratios of measured to modeled carry.
+    fn rows(ratios: &[f64]) -> Vec<Flown> {
+        let values = [150.0, 12.0, 2600.0, 0.0, 0.0];
+        let modeled = forward_yd(&values).expect("flies");
+        let row = |(shot, ratio): (usize, &f64)| Flown {
+            shot,
+            build: 0,
+            values,
+            carry: ratio * modeled,
+            modeled,
+            club_speed: None,
+        };
+        ratios.iter().enumerate().map(row).collect()
+    }
+
+    fn doubted(ratios: &[f64]) -> Vec<usize> {
+        held(&rows(ratios)).expect("rows").doubts.iter().map(|doubt| doubt.shot).collect()
+    }
+
+    /// The ratios scatter by 0.1 around their middle: four robust deviations are 0.593 of it.
+    #[test]
+    fn a_row_is_doubted_beyond_four_deviations_of_the_others_whatever_the_middle() {
+        for middle in [1.0, 0.5, 0.9] {
+            let ratios = [0.8, 0.9, 0.9, 1.0, 1.0, 1.1, 1.1, 1.58, 1.61].map(|ratio| ratio * middle);
+            assert_eq!(doubted(&ratios), [8], "{middle}");
+        }
+        let found = held(&rows(&[0.5, 0.5, 0.5, 0.5, 0.5, 0.9])).expect("rows").doubts.remove(0);
+        assert!((found.expected - found.carry * 0.5 / 0.9).abs() < 1e-9, "{}", found.expected);
+    }
+
+    #[test]
+    fn fewer_than_five_rows_are_held_against_the_model_itself() {
+        assert_eq!(doubted(&[0.8, 0.8, 0.8, 0.8]), [0, 1, 2, 3]);
+        assert!(doubted(&[0.8, 0.8, 0.8, 0.8, 0.8]).is_empty());
+        assert_eq!(held(&rows(&[0.8; 4])).expect("rows").whole.fit, Fit::Fits);
+        assert_eq!(held(&rows(&[0.8; 5])).expect("rows").whole.fit, Fit::DoesNotFit);
+    }
+
+    #[test]
+    fn eight_parts_in_a_hundred_fit_and_fifteen_are_doubtful_either_way() {
+        use Fit::{DoesNotFit, Doubtful, Fits};
+        for (off, fit) in [(0.0, Fits), (0.07, Fits), (0.09, Doubtful), (0.14, Doubtful), (0.16, DoesNotFit)]
+        {
+            for ratio in [1.0 - off, 1.0 + off] {
+                assert_eq!(held(&rows(&[ratio; 5])).expect("rows").whole.fit, fit, "{ratio}");
+                let doubts = held(&rows(&[ratio])).expect("a row").doubts;
+                assert_eq!(doubts.first().map(|doubt| doubt.fit), (fit != Fits).then_some(fit), "{ratio}");
+            }
+        }
+    }
+
+    #[test]
+    fn the_row_in_the_middle_stands_for_the_session() {
+        let carry = |ratios: &[f64]| {
+            let whole = held(&rows(ratios)).expect("rows").whole;
+            whole.stories.first().map(|story| (story.speed, story.carry))
+        };
+        // Feet; the first row alone would be no unit at all.
+        assert_eq!(carry(&[2.0, 3.05, 3.05, 3.05, 3.05]), Some((None, Some(CarryUnit::Feet))));
+        assert_eq!(carry(&[3.05, 2.0, 2.0, 2.0, 2.0]), None);
+    }
+
+    #[test]
+    fn a_session_that_meters_would_bring_nearer_may_be_in_meters() {
+        let stories = |ratio: f64| held(&rows(&[ratio; 5])).expect("rows").whole.stories;
+        assert_eq!(stories(0.9), [UnitStory { speed: None, carry: Some(CarryUnit::Meters) }]);
+        assert!(stories(1.1).is_empty(), "meters would take it farther away");
+        let told = stories(0.45);
+        assert_eq!(
+            told[0],
+            UnitStory { speed: Some(SpeedUnit::KilometersPerHour), carry: None },
+            "explains it"
+        );
+    }
+
+    /// A device that reads a fifth short: what one row was in is asked beside the others.
+    #[test]
+    fn the_story_of_a_row_is_told_beside_the_middle_of_the_others() {
+        let mut ratios = [0.8; 7];
+        ratios[3] = 2.4;
+        let found = held(&rows(&ratios)).expect("rows");
+        assert_eq!(found.doubts[0].stories[0], UnitStory { speed: None, carry: Some(CarryUnit::Feet) });
+    }
 }

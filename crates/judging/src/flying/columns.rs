@@ -57,7 +57,7 @@ impl Columns {
             carry: place(Known::Carry),
             club_speed: place(Known::ClubSpeed),
         };
-        let basic = Self { places: without_optional(columns.places), club_speed: None, ..columns };
+        let basic = Self { places: without_optional(columns.places), ..columns };
         let flying: Vec<&Shot> = session.shots.iter().filter(|shot| basic.values(shot).is_some()).collect();
         let mostly = |place: &usize| {
             let has = flying.iter().filter(|shot| value(shot, *place).is_some()).count();
@@ -121,4 +121,52 @@ fn without_optional(mut places: [Option<usize>; VALUES]) -> [Option<usize>; VALU
 
 fn value(shot: &Shot, place: usize) -> Option<f64> {
     shot.values.get(place).copied().flatten()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use session::measure::MeasureId;
+
+    /// Ten shots that can be flown and two that cannot, with an optional column that so many of the ten have.
+    fn session(optional: Known, have: usize) -> Session {
+        let measures = [Known::Carry, Known::BallSpeed, Known::LaunchAngle, Known::SpinRate, optional];
+        let shot = |at: usize| {
+            let spin = (at < 10).then_some(2600.0);
+            let values = vec![Some(240.0), Some(150.0), Some(12.0), spin, (at < have).then_some(2.0)];
+            Shot { values, ..Shot::default() }
+        };
+        Session {
+            measures: measures.map(MeasureId::from).to_vec(),
+            shots: (0..12).map(shot).collect(),
+            ..Session::default()
+        }
+    }
+
+    #[test]
+    fn an_optional_number_counts_where_four_in_five_flights_have_it() {
+        for (have, counts) in [(0, false), (7, false), (8, true), (10, true)] {
+            for (optional, factor) in [(Known::LaunchDirection, 3), (Known::SpinAxis, 4)] {
+                let session = session(optional, have);
+                let columns = Columns::of(&session);
+                assert_eq!(columns.has(factor), counts, "{have} of {optional:?}");
+                assert!(!columns.has(7 - factor) && !columns.has_club_speed());
+                // What counts must be there; what does not is taken as zero.
+                let flown = flown(&session, &columns);
+                assert_eq!(flown.len(), if counts { have } else { 10 });
+                assert!(flown.iter().all(|shot| (shot.values[factor] > 0.0) == counts));
+            }
+            let session = session(Known::ClubSpeed, have);
+            let columns = Columns::of(&session);
+            assert_eq!(columns.has_club_speed(), counts, "{have}");
+            assert_eq!(flown(&session, &columns)[0].club_speed.is_some(), counts);
+        }
+    }
+
+    #[test]
+    fn without_a_shot_that_flies_nothing_optional_counts() {
+        let mut session = session(Known::SpinAxis, 10);
+        session.shots.retain(|shot| shot.values[3].is_none());
+        assert!(!Columns::of(&session).has(4));
+    }
 }

@@ -210,3 +210,48 @@ fn reach(figure: &Bootstrap, n: usize, level: Level) -> f64 {
 }
 
 const _: () = assert!(FEWEST_FOR_CHANCE >= FEWEST_FOR_ELLIPSE);
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn shots_on_one_line_either_hit_the_strip_or_miss_it() {
+        for (center, hits) in [(0.0, 1.0), (15.0, 1.0), (-15.0, 1.0), (15.1, 0.0), (-15.1, 0.0)] {
+            let scatter = Scatter { n: 9.0, center, variance: 0.0 };
+            assert!((scatter.hits(30.0, 0.0, 1.0) - hits).abs() < 1e-12, "{center}");
+            assert!((scatter.hits(30.0, 1.0 - center, 1.0) - 1.0).abs() < 1e-12, "moved to the middle");
+        }
+    }
+
+    /// A chance to hit and the chance to miss are one thing seen from two sides.
+    #[test]
+    fn the_interval_of_a_miss_is_that_of_a_hit_turned_around() {
+        let hits = [1.0, 0.0, 0.0, 1.0, 0.0, 0.0, 1.0, 0.0, 0.0, 0.0];
+        let figures = bootstrap(&[hits.len()], DRAWS, u64::from(SEED), |indices| {
+            let share = indices[0].iter().map(|&at| hits[at]).sum::<f64>() / hits.len() as f64;
+            vec![share, 1.0 - share]
+        });
+        let [hit, miss] = [0, 1].map(|at| of_chance(&figures[at], hits.len()));
+        assert!((hit.low - (1.0 - miss.high)).abs() < 1e-9 && (hit.high - (1.0 - miss.low)).abs() < 1e-9);
+        assert!((0.0..hit.value).contains(&hit.low) && (hit.value..1.0).contains(&hit.high), "{hit:?}");
+        // On the scale of the odds the value is the middle, and near it the width is that of the share itself.
+        let odds = |p: f64| ln(p / (1.0 - p));
+        assert!((odds(hit.low) + odds(hit.high) - 2.0 * odds(hit.value)).abs() < 1e-9);
+        let gain = of_gain(&figures[0], hits.len(), Level::P95);
+        let slope = hit.value * (1.0 - hit.value);
+        assert!(((odds(hit.high) - odds(hit.value)) * slope / (gain.high - gain.value) - 1.0).abs() < 1e-9);
+        let se = figures[0].se() * (10.0_f64 / 9.0).sqrt();
+        assert!(((gain.high - gain.value) / se - 1.1 * 2.262_157).abs() < 1e-4);
+        assert!((gain.value - gain.low - (gain.high - gain.value)).abs() < 1e-12);
+    }
+
+    #[test]
+    fn where_all_hit_or_none_the_interval_is_a_number_still() {
+        for share in [0.0, 1.0] {
+            let figures = bootstrap(&[9], DRAWS, u64::from(SEED), |_| vec![share]);
+            let chance = of_chance(&figures[0], 9);
+            assert!((chance.low - share).abs() < 1e-5 && (chance.high - share).abs() < 1e-5, "{chance:?}");
+        }
+    }
+}

@@ -66,7 +66,7 @@ fn width(reach: f64, margin: Option<f64>) -> f64 {
     }
     let wanted = reach / BINS_EACH_SIDE;
     if let Some(margin) = margin.filter(|m| *m > 0.75 * wanted)
-        && margin < reach
+        && margin <= reach
     {
         return margin / (margin / wanted).round().max(1.0);
     }
@@ -111,7 +111,8 @@ mod tests {
     #[test]
     fn the_margin_is_an_edge_and_what_reaches_it_lies_beyond() {
         let sizes: Vec<f64> = (0..200).map(|i| f64::from(i) * 0.1).collect();
-        for margin in [1.5, 2.0, 5.0, 7.3] {
+        // The last one is the largest gap itself.
+        for margin in [1.5, 2.0, 5.0, 7.3, sizes[199]] {
             let histogram = Histogram::of(&sizes, Some(margin));
             let beyond: u32 =
                 histogram.bins.iter().filter(|bin| bin.low >= margin - 1e-9).map(|bin| bin.count).sum();
@@ -125,6 +126,7 @@ mod tests {
         let histogram = Histogram::of(&[0.0; 7], Some(5.0));
         assert_eq!(counts(&histogram), [7, 7]);
         assert!((histogram.bins[0].high).abs() < 1e-12);
+        assert_eq!(counts(&Histogram::of(&[0.0; 7], Some(0.0))), [7, 7], "a margin of nothing is no width");
     }
 
     #[test]

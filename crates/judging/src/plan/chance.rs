@@ -189,3 +189,26 @@ impl<'a> Chances<'a> {
         (n >= stats::FEWEST_FOR_SPREAD as f64).then(|| (2.0 * (kurtosis - (n - 3.0) / n) / (n - 1.0)).sqrt())
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::settle::settle_plan;
+    use super::*;
+    use session::plan::PlanRequest;
+    use session::question::Goal;
+
+    /// Kurtosis 4 and 12 shots of each: 2 (4 − 9/12)/11 = 0.590909, by hand.
+    #[test]
+    fn the_error_of_a_ratio_is_bonetts_from_as_many_shots_on_as_a_verdict_takes() {
+        let of = |set: u32, rounds: u32| {
+            let builds = ["Own driver", "Driver B"].map(str::to_owned).into();
+            let asked = PlanRequest::of(builds, "spin_axis".into());
+            let asked =
+                PlanRequest { goal: Some(Goal::Tighter), set: Some(set), rounds: Some(rounds), ..asked };
+            let settled = settle_plan(&asked).expect("a plan");
+            Chances::of(&settled, rounds, None).ratio_error(rounds)
+        };
+        assert!((of(3, 4).expect("enough") - 0.590_909_f64.sqrt()).abs() < 1e-6);
+        assert!(of(1, 5).is_some() && of(1, 4).is_none());
+    }
+}

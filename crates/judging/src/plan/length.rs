@@ -50,3 +50,16 @@ pub(super) fn lengths(settled: &SettledPlan, rounds: &[u32], invented: Option<&T
     };
     rounds.iter().map(|&rounds| length(rounds)).collect()
 }
+
+#[cfg(test)]
+mod tests {
+    use super::wanted;
+
+    #[test]
+    fn lengths_go_from_half_a_plan_to_three_times_as_far_as_a_plan_can() {
+        assert_eq!(wanted(8), [4, 6, 8, 12, 16, 24]);
+        assert_eq!(wanted(7), [3, 5, 7, 10, 14, 21]);
+        assert_eq!(wanted(2), [2, 3, 4, 6], "one round compares nothing");
+        assert_eq!(wanted(40), [20, 30, 40, 60]);
+    }
+}

@@ -54,9 +54,9 @@ pub fn balanced(builds: usize, rounds: usize) -> Vec<Vec<usize>> {
     (0..rounds).map(row).collect()
 }
 
-/// 0, 1, k−1, 2, k−2, ...: neighbors at every distance from each other once.
+/// k, 1, k−1, 2, k−2, ..., all to be taken modulo k: neighbors at every distance from each other once.
 fn zigzag(builds: usize) -> Vec<usize> {
-    let place = |i: usize| if i % 2 == 1 { i.div_ceil(2) } else { (builds - i / 2) % builds };
+    let place = |i: usize| if i % 2 == 1 { i.div_ceil(2) } else { builds - i / 2 };
     (0..builds).map(place).collect()
 }
 

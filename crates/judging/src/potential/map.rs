@@ -98,3 +98,44 @@ fn lines(carries: &[f64], mut spacing: f64) -> Vec<f64> {
     let first = (low / spacing).ceil();
     (0..=MOST_LINES).map(|i| (first + i as f64) * spacing).filter(|line| *line < high).collect()
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn shot(launch: f64, spin: f64) -> Flown {
+        let values = [150.0, launch, spin, 0.0, 0.0];
+        Flown { shot: 0, build: 0, values, carry: 200.0, modeled: 250.0, club_speed: None }
+    }
+
+    #[test]
+    fn a_map_reaches_a_little_beyond_its_shots_and_never_where_nobody_looks() {
+        let ends = |launch: f64, spin: f64| {
+            let map = carry_map(150.0, &[shot(12.0, 2600.0), shot(launch, spin)], 5.0);
+            let ends = |axis: &[f64]| [axis[0], axis[axis.len() - 1]];
+            (ends(&map.launches), ends(&map.spins))
+        };
+        assert_eq!(ends(13.0, 2700.0), (LAUNCHES, SPINS));
+        assert_eq!(ends(19.5, 5000.0), ([6.0, 20.5], [1500.0, 5150.0]));
+        assert_eq!(ends(4.0, 1200.0), ([3.0, 18.0], [1050.0, 4500.0]));
+        assert_eq!(ends(-3.0, 500.0), ([1.0, 18.0], [500.0, 4500.0]));
+        assert_eq!(ends(50.0, 14_000.0), ([6.0, 35.0], [1500.0, 11_000.0]));
+    }
+
+    #[test]
+    fn a_map_speaks_of_the_ball_and_device_of_its_shots() {
+        let map = carry_map(150.0, &[shot(12.0, 2600.0), shot(13.0, 2700.0)], 5.0);
+        let of_model = forward_yd(&[150.0, 6.0, 1500.0, 0.0, 0.0]).expect("flies");
+        assert!((map.carries[0] - 0.8 * of_model).abs() < 1e-9);
+        assert_eq!(map.carries.len(), map.launches.len() * map.spins.len());
+    }
+
+    #[test]
+    fn lines_lie_the_spacing_apart_and_farther_where_they_would_crowd() {
+        assert_eq!(lines(&[201.0, 222.0], 5.0), [205.0, 210.0, 215.0, 220.0]);
+        assert_eq!(lines(&[200.0, 210.0], 5.0), [200.0, 205.0], "the top itself has none");
+        assert_eq!(lines(&[200.0, 260.0], 5.0).len(), 12);
+        assert_eq!(lines(&[200.0, 261.0], 5.0), [200.0, 210.0, 220.0, 230.0, 240.0, 250.0, 260.0]);
+        assert_eq!(lines(&[0.0, 250.0], 5.0)[..2], [0.0, 40.0], "doubled again and again");
+    }
+}

@@ -275,3 +275,65 @@ fn group(build: Option<usize>, shots: &[&Flown]) -> Option<GroupFacts> {
         },
     })
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A group whose best launch and spin lie there and add so much.
+    fn group(launch: (f64, f64, bool), spin: (f64, f64, bool)) -> GroupFacts {
+        let improvement = |(at, gain, at_edge)| Improvement { at, gain, at_edge };
+        GroupFacts {
+            build: Some(0),
+            n: 5,
+            launch: Launch {
+                ball_speed: 150.0,
+                launch_angle: 12.0,
+                spin_rate: 2600.0,
+                launch_direction: 0.0,
+                spin_axis: 0.0,
+            },
+            carry: 240.0,
+            best_launch: improvement(launch),
+            best_spin: improvement(spin),
+            best: BestBand {
+                launch_low: 12.0,
+                launch_high: 16.0,
+                spin_low: 1600.0,
+                spin_high: 2400.0,
+                gain: launch.1.max(spin.1),
+                at_edge: false,
+            },
+        }
+    }
+
+    #[test]
+    fn two_yards_are_something_and_less_is_nothing() {
+        for (gain, is_nothing) in [(0.0, true), (1.99, true), (NOTHING, false), (6.0, false)] {
+            let group = group((14.0, gain, false), (2600.0, 0.0, false));
+            assert_eq!(group.best_launch.is_nothing(), is_nothing, "{gain}");
+            assert_eq!(group.best.is_nothing(), is_nothing, "{gain}");
+            assert_eq!(group.unused() == Unused::Nothing, is_nothing, "{gain}");
+        }
+    }
+
+    #[test]
+    fn a_change_goes_from_what_was_hit_to_what_is_best() {
+        let up = group((13.0, 3.0, false), (2700.0, 3.0, false));
+        assert_eq!((up.launch_change(), up.spin_change()), (Change::HigherLaunch, Change::MoreSpin));
+        let down = group((11.0, 3.0, false), (2500.0, 3.0, false));
+        assert_eq!((down.launch_change(), down.spin_change()), (Change::LowerLaunch, Change::LessSpin));
+    }
+
+    #[test]
+    fn the_better_of_two_changes_is_told_without_a_size_where_the_window_set_it() {
+        let of = |launch, launch_at_edge, spin, spin_at_edge| {
+            group((17.0, launch, launch_at_edge), (1500.0, spin, spin_at_edge)).unused()
+        };
+        assert_eq!(of(6.0, false, 3.0, true), Unused::InLaunch(6.0));
+        assert_eq!(of(6.0, true, 3.0, false), Unused::AtTheEdge(Change::HigherLaunch));
+        assert_eq!(of(3.0, true, 6.0, false), Unused::InSpin(6.0));
+        assert_eq!(of(3.0, false, 6.0, true), Unused::AtTheEdge(Change::LessSpin));
+        assert_eq!(of(6.0, false, 6.0, true), Unused::InLaunch(6.0), "launch is the easier one to change");
+    }
+}

@@ -180,9 +180,7 @@ fn there(session: &Session, place: BuildPlace, got: usize) -> Result<(), SecondR
 /// for, the averages are judged in its place: nothing else here speaks of scatter.
 fn answered(session: &Session, question: &Question, candidate: usize) -> Result<Judgment, SecondRefused> {
     let of_averages = match question.goal_on(&question.measure) {
-        Goal::Tighter => {
-            Question { goal: Some(Goal::Different), margin: None, first_margin: None, ..question.clone() }
-        }
+        Goal::Tighter => Question { goal: Some(Goal::Different), margin: None, ..question.clone() },
         _ => question.clone(),
     };
     let mut settled = settle(&of_averages, session).map_err(SecondRefused::Misfit)?;
@@ -264,4 +262,35 @@ impl Effect {
 #[must_use]
 pub fn only_other(session: &Session, baseline: usize) -> Option<usize> {
     (session.builds.len() == 2).then_some(usize::from(baseline == 0))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn one_did_more_where_its_least_is_more_than_the_most_of_the_other() {
+        let effect = |low: f64, high: f64| {
+            let range = Interval { low, high, level: 0.95 };
+            let decision = decide(&range, &range, None);
+            Effect {
+                value: 0.5 * (low + high),
+                range,
+                decision,
+                order_allowance: 0.0,
+                se: 1.0,
+                df: 20.0,
+                p: 0.01,
+            }
+        };
+        for (condition, build, more) in [
+            (effect(8.1, 12.0), effect(-8.0, 3.0), DidMore::Change),
+            (effect(-12.0, -8.1), effect(3.0, 8.0), DidMore::Change),
+            (effect(8.0, 12.0), effect(3.0, 8.0), DidMore::NotSettled),
+            (effect(-8.0, 3.0), effect(-12.0, -8.1), DidMore::Club),
+            (effect(-2.0, 3.0), effect(-2.0, 3.0), DidMore::NotSettled),
+        ] {
+            assert_eq!(did_more(&condition, &build), more, "{:?} {:?}", condition.range, build.range);
+        }
+    }
 }

@@ -51,7 +51,7 @@ pub(super) fn look(settled: &Settled<'_>, headline: &Judgment) -> Vec<Seen> {
         seen.push(Seen::Order {
             order: if rounds > 0 { Order::Interleaved } else { not_in_turn(session.order) },
             rounds,
-            always_first: settled.table.always_first(baseline, candidate).filter(|_| rounds > 0),
+            always_first: settled.table.always_first(baseline, candidate),
         });
     }
     if rounds == 0 && session.order != Order::Unknown {

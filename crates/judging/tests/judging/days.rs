@@ -69,3 +69,64 @@ fn days_are_combined_as_the_reference_has_it() {
     }
     assert!(held > 0);
 }
+
+fn asked(candidate: Option<usize>, margin: f64) -> Question {
+    Question { candidate, margin: Some(margin), ..crate::support::asking("own") }
+}
+
+fn third(mut session: Session, effect: f64) -> Session {
+    session.builds.push(Build { name: "Driver C".into() });
+    let mut summary = session.summaries[1].clone();
+    summary.build = 2;
+    summary.values =
+        [("own".into(), SummaryValue { mean: Some(effect), sd: Some(1.0), ..SummaryValue::default() })]
+            .into();
+    session.summaries.push(summary);
+    session
+}
+
+#[test]
+fn the_club_asked_for_is_told_alone_and_found_wherever_a_day_has_it() {
+    let days = [with_error(3.0, 1.0), with_error(4.0, 1.0)].map(|day| third(day, 9.0));
+    let of = |candidate| together(&days, &asked(candidate, 1.0)).expect("days");
+    assert_eq!(of(None).iter().map(|pair| pair.candidate).collect::<Vec<_>>(), [1, 2]);
+    assert_eq!(of(Some(2)).iter().map(|pair| pair.candidate).collect::<Vec<_>>(), [2]);
+    // On the second day the candidate stands first.
+    let mut turned = with_error(4.0, 1.0);
+    turned.builds.reverse();
+    turned.summaries.iter_mut().for_each(|summary| summary.build = 1 - summary.build);
+    let pair = together(&[with_error(3.0, 1.0), turned], &asked(Some(1), 1.0)).expect("days").remove(0);
+    assert_eq!(pair.usable, 2);
+    assert!((pair.combined.expect("combined").value - 3.5).abs() < 1e-6);
+}
+
+#[test]
+fn several_clubs_share_the_error_over_days_too() {
+    let days = [with_error(3.0, 1.0), with_error(4.0, 1.0)];
+    let level = |days: &[Session]| {
+        together(days, &asked(None, 1.0)).expect("days")[0]
+            .combined
+            .as_ref()
+            .expect("combined")
+            .different
+            .level
+    };
+    assert!((level(&days) - 0.95).abs() < 1e-12);
+    assert!((level(&days.map(|day| third(day, 0.0))) - 0.975).abs() < 1e-12);
+}
+
+#[test]
+fn two_days_that_reach_over_ten_margins_to_either_side_are_wide_open() {
+    let wide = |effects: &[f64], margin: f64| {
+        let days: Vec<Session> = effects.iter().map(|&effect| with_error(effect, 1.0)).collect();
+        let pair = together(&days, &asked(None, margin)).expect("days").remove(0);
+        let different = pair.combined.expect("combined").different;
+        (pair.wide_open, different.high.max(-different.low))
+    };
+    for effects in [[-2.0, 6.0], [-6.0, 2.0]] {
+        let (_, reach) = wide(&effects, 1.0);
+        assert!(wide(&effects, 0.099 * reach).0, "{effects:?}");
+        assert!(!wide(&effects, 0.101 * reach).0, "{effects:?}");
+        assert!(!wide(&[effects[0], effects[1], effects[0]], 0.001 * reach).0, "three days say something");
+    }
+}
