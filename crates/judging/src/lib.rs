@@ -37,6 +37,7 @@
 #![warn(clippy::disallowed_methods)]
 
 pub mod analysis;
+pub mod bet;
 pub mod cause;
 pub mod claim;
 pub mod consistency;

@@ -37,6 +37,7 @@
 #![warn(clippy::disallowed_methods)]
 
 mod answer;
+pub mod bet;
 mod both_ways;
 mod case;
 pub mod cause;

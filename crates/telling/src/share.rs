@@ -1,6 +1,7 @@
 //! A session and its answer made ready to give away: the link, the words to paste, the lines of a picture, the report
 //! as a file. Knows no address but the one it is given, and no date.
 
+use crate::bet::{self, Bet};
 use crate::check::say;
 use crate::paste::{CardWords, PasteWords, card_words, paste_words};
 use crate::refusals;
@@ -54,6 +55,8 @@ pub struct ReportFile {
     pub question: Question,
     /// The answer, as `check` gives it.
     pub report: Report,
+    /// What to bet, as `bet` gives it.
+    pub bet: Bet,
 }
 
 /// Everything to give away.
@@ -88,9 +91,11 @@ pub fn share(request: &ShareRequest, packed: Option<&str>, voice: &Voice) -> Res
     let link = packed.map(|text| format!("{}#{text}", plain(address)));
     let fits_forums = link.as_ref().is_some_and(|link| link.len() <= FORUM_CHARACTERS);
     let card = card_words(session, &told, theirs);
-    let words = paste_words(&card, &told, link.as_deref().filter(|_| fits_forums), theirs);
+    let line = bet::of_judged(&judged, theirs).words.line;
+    let words = paste_words(&card, &told, &line, link.as_deref().filter(|_| fits_forums), theirs);
     let (session, question) = (session.clone(), question.clone());
-    let file = ReportFile { format: FORMAT.into(), version: FORMAT_VERSION, session, question, report };
+    let bet = bet::of_judged(&judged, voice);
+    let file = ReportFile { format: FORMAT.into(), version: FORMAT_VERSION, session, question, report, bet };
     Ok(Shared { link, fits_forums, words, card, file })
 }
 

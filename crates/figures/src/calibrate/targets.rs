@@ -1,5 +1,6 @@
 //! The error rates and the power that the verdicts promise, target by target.
 
+use super::bets;
 use super::effort::{Effort, seed, sessions};
 use super::more;
 use super::plans::{self, Planned, Wanted, every_round};
@@ -20,7 +21,7 @@ pub(crate) type Target = (&'static [u32], fn(Effort) -> Vec<Row>);
 
 /// Every target, in the order of their numbers. The fifteenth, that the same input gives the same figures to the
 /// last digit, is a test of the worked session in `stats`.
-pub(crate) const ALL: [Target; 19] = [
+pub(crate) const ALL: [Target; 20] = [
     (&[1, 2, 3], in_turn),
     (&[4], pick_ups),
     (&[5], blocked),
@@ -40,6 +41,7 @@ pub(crate) const ALL: [Target; 19] = [
     (&[20], said::claims),
     (&[21], said::nearer),
     (&[22], prose::sentences),
+    (&[23], bets::bets),
 ];
 
 const SIZES: [usize; 5] = [6, 9, 15, 20, 30];

@@ -6,6 +6,7 @@ use super::sessions::{self, Asked, Kind};
 use super::told::Telling;
 use super::truth::decision_word;
 use judging::analysis::Estimate;
+use judging::bet::NoBet;
 use judging::claim::{ClaimKind, Claimed, claim, toward};
 use judging::feel::OwnSay;
 use judging::interval::Interval;
@@ -19,6 +20,7 @@ use session::Session;
 use session::measure::Margin;
 use session::plan::PlanRequest;
 use session::question::Goal;
+use telling::bet::{BetRequest, bet};
 use telling::cause::{CauseRequest, cause};
 use telling::claim::ClaimRequest;
 use telling::consistency::{ConsistencyRequest, consistency};
@@ -33,6 +35,7 @@ use text::Voice;
 
 /// Every how many sessions a part is told: what costs more is told less often.
 const EVERY: Every = Every {
+    bet: 2,
     claim: 3,
     feel: 5,
     second: 4,
@@ -46,6 +49,7 @@ const EVERY: Every = Every {
 };
 
 struct Every {
+    bet: u64,
     claim: u64,
     feel: u64,
     second: u64,
@@ -65,6 +69,10 @@ pub(crate) fn tell(number: u64, asked: &Asked, judged: &Judged<'_>, telling: &mu
     let headline = judged.headline().map_or(Scope::Session, |judgment| Scope::Pair(judgment.candidate, 0));
     let candidate = judged.headline().map_or(1, |judgment| judgment.candidate);
     let baseline = question.baseline;
+    if due(EVERY.bet) {
+        let request = BetRequest { session: session.clone(), question: question.clone() };
+        telling.part("bet", &headline, |voice| bet(&request, voice).ok().map(|told| told.words));
+    }
     if due(EVERY.claim) {
         let request =
             ClaimRequest { claimed: claimed(number), session: session.clone(), question: question.clone() };
@@ -135,6 +143,17 @@ pub(crate) fn truths(number: u64, asked: &Asked, judged: &Judged<'_>) -> Vec<Fac
     let mut facts = Vec::new();
     let headline = judged.headline().map_or(Scope::Session, |judgment| Scope::Pair(judgment.candidate, 0));
     let mut add = |scope: &Scope, key, value: &str| facts.push(Fact::truth(scope.clone(), key, value));
+    match judging::bet::bet(judged) {
+        Ok(bet) => {
+            add(&headline, "is.bet", "made");
+            let over = if bet.differs.is_some() { "what_was_said" } else { "all_three" };
+            add(&headline, "is.bet_over", over);
+        }
+        Err(why) => {
+            add(&headline, "is.bet", "none");
+            add(&headline, "is.bet_why", no_bet_word(why));
+        }
+    }
     if let Ok(claim) = claim(&claimed(number), judged) {
         add(
             &headline,
@@ -170,6 +189,18 @@ pub(crate) fn truths(number: u64, asked: &Asked, judged: &Judged<'_>) -> Vec<Fac
         facts.extend(landing_compared(asked, judged));
     }
     facts
+}
+
+fn no_bet_word(why: NoBet) -> &'static str {
+    match why {
+        NoBet::NothingCompared => "nothing_compared",
+        NoBet::Scatter => "scatter",
+        NoBet::NearerZero => "nearer_zero",
+        NoBet::Averages => "averages",
+        NoBet::OrderUnknown => "order_unknown",
+        NoBet::DependsOnLeftOut => "depends_on_left_out",
+        NoBet::ValueInDoubt => "value_in_doubt",
+    }
 }
 
 /// The page's answer about the two clubs of before and after; none where scatter was asked for, of which that part says

@@ -6,6 +6,7 @@ mod made;
 mod support;
 
 mod averages_alone;
+mod bets;
 mod cause;
 mod claims;
 mod comparisons;
