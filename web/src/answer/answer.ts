@@ -48,6 +48,7 @@ function answered(state: State, report: Report, session: Session, actions: Actio
       ${words.detail ? html`<p class="detail">${words.detail}</p>` : nothing}
       ${words.next ? html`<p class="next">${words.next}</p>` : nothing}
       ${asksForMore(report) ? html`<p class="caution">${say("caution")}</p>` : nothing}
+      <straight-answer-bet-line .session=${session} .question=${state.question}></straight-answer-bet-line>
     </article>
     ${report.overlays.length > 0 ? html`<ul class="overlays">${report.overlays.map((one) => overlay(one, state, actions))}</ul>` : nothing}
     ${others(report, state, session)}

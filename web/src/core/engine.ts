@@ -6,6 +6,8 @@
  */
 import type {
   AirRequest,
+  Bet,
+  BetRequest,
   Cause,
   CauseRequest,
   CheckRequest,
@@ -36,6 +38,7 @@ import { asking } from "./refusal.js";
 export type {
   Answer,
   Ask,
+  Bet,
   Build,
   CheckRequest,
   ColumnReading,
@@ -43,6 +46,7 @@ export type {
   CustomMeasure,
   Decision,
   Delimiter,
+  Differs,
   Estimate,
   Finding,
   Form,
@@ -99,6 +103,8 @@ export interface Engine {
   loadTheRest(): Promise<void>;
   /** Answers a question from a session's shots. */
   check(request: CheckRequest, whose?: Whose): Promise<Report>;
+  /** What to bet, where a verdict is out of reach or says too much. */
+  bet(request: BetRequest): Promise<Bet>;
   /** Shows how far luck reaches on a session's own shots. */
   luck(request: LuckRequest): Promise<Luck>;
   /** What a link holds; anything else is refused. */
@@ -132,6 +138,7 @@ export async function openLocal(manner: string, abridged: WebAssembly.Module): P
     check: (request, whose = "own") =>
       asking(() => soon((core, voice) => core.check(request, whose === "own" ? voice : { ...voice, whose }))),
     loadTheRest: () => asking(() => later(() => undefined)),
+    bet: (request) => asking(() => later((core, voice) => core.bet(request, voice))),
     luck: (request) => asking(() => later((core, voice) => core.luck(request, voice))),
     unpack: (link) => asking(() => soon((core, voice) => core.unpack(link, voice))),
     share: (request) => asking(() => later((core, voice) => core.share(request, voice))),

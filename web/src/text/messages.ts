@@ -1,5 +1,11 @@
 /** Every message and what it has to be told. Made from the catalogues by `npm run texts`. */
 export interface Messages {
+  "bet-differs": null;
+  "bet-differs-shaft": null;
+  "bet-differs-head": null;
+  "bet-differs-old_club": null;
+  "bet-differs-unknown": null;
+  "bet-dots": null;
   "claim-supported": null;
   "claim-too_small": null;
   "claim-contradicted": null;
@@ -622,6 +628,8 @@ export interface Messages {
   "picture-alternative-zone": { what: string | number; each: string | number; margin: string | number };
   "picture-scatter-of": { measure: string | number };
   "picture-each": { candidate: string | number; baseline: string | number; value: string | number; low: string | number; high: string | number; level: string | number };
+  "door-bet": null;
+  "door-bet-line": null;
   "door-luck": null;
   "door-luck-line": null;
   "door-landing": null;

@@ -41,14 +41,14 @@ pub(super) fn bets(effort: Effort) -> Vec<Row> {
         for said in [Some(differs), None] {
             let kind = Kind::in_turn(TYPICAL, 15, seed(23, rows.len()));
             let betted = betted(&kind, sd, said, effort);
-            let known = if said.is_some() { format!("{name} and said so") } else { "nothing said".into() };
+            let known = if said.is_some() { format!("{name}, said") } else { "nothing said".into() };
             let what = format!("true gaps of {sd} yd, 15 each in turn, {known}");
             rows.extend(chances(&what, &betted, effort));
             let found: Vec<&Betted> = betted.iter().filter(|one| one.is_different).collect();
             let held = found.iter().filter(|one| holds(one)).count() as u64;
             rows.push(Row::of_rate(
                 23,
-                format!("{what}: called different, and the range of the bet holds the true gap"),
+                format!("{what}: called different, the range of the bet holds the true gap"),
                 Rate::of(held, found.len() as u64),
                 Limit::Between(0.90, 1.0),
                 effort,
@@ -60,11 +60,11 @@ pub(super) fn bets(effort: Effort) -> Vec<Row> {
     }
     for (name, level, first, then) in [("typical", TYPICAL, 15, 15), ("strong", STRONG, 15, 15)] {
         let kind = Kind::blocked(level, &[first, then], seed(23, rows.len()));
-        let what = format!("true gaps of 4 yd, {first} then {then}, {name}, another head and said so");
+        let what = format!("true gaps of 4 yd, {first} then {then}, {name}, another head, said");
         rows.extend(chances(&what, &betted(&kind, 4.0, Some(Differs::Head), effort), effort));
     }
     let kind = Kind::in_turn(TYPICAL, 30, seed(23, rows.len()));
-    let what = "true gaps of 4 yd, 30 each in turn, another head and said so";
+    let what = "true gaps of 4 yd, 30 each in turn, another head, said";
     rows.extend(chances(what, &betted(&kind, 4.0, Some(Differs::Head), effort), effort));
     rows.extend([("typical", TYPICAL), ("strong", STRONG)].map(|(name, level)| {
         let kind = Kind::in_turn(level, 15, seed(23, 900 + usize::from(level == STRONG)));
@@ -78,9 +78,9 @@ fn chances(what: &str, betted: &[Betted], effort: Effort) -> [Row; 2] {
     let at_all: Vec<(ChanceRange, bool)> =
         betted.iter().map(|one| (one.bet.at_all, one.truth > 0.0)).collect();
     let enough = betted.iter().filter_map(|one| Some((one.bet.by_margin?, one.truth >= MARGIN))).collect();
-    [("longer at all", at_all), ("longer by 5 yd or more", enough)].map(|(of, stated)| {
+    [("any gain", at_all), ("5 yd or more", enough)].map(|(of, stated)| {
         let (miss, se) = farthest(&stated);
-        let what = format!("{what}: '{of}', stated against come true, the worst tenth");
+        let what = format!("{what}: chance of {of}, farthest from how often it came true");
         Row::of_value(23, what, (miss, se), stated.len() as u64, Limit::AtMost(POINTS), effort)
     })
 }

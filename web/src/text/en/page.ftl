@@ -342,6 +342,8 @@ picture-each = { $candidate } against { $baseline }: { $value } in these shots; 
 
 ## The closed parts below the answer
 
+door-bet = What would you bet?
+door-bet-line = How likely it is, and by how much: a bet, not a verdict
 door-luck = How far luck reaches
 door-luck-line = What two identical clubs would show in such a session
 door-landing = Where they land

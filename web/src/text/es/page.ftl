@@ -341,6 +341,8 @@ picture-each = { $candidate } frente a { $baseline }: { $value } en estos golpes
 
 ## Las partes cerradas bajo la respuesta
 
+door-bet = ¿Por qué apostarías?
+door-bet-line = Qué probable es, y por cuánto: una apuesta, no un veredicto
 door-luck = Hasta dónde llega el azar
 door-luck-line = Qué mostrarían dos palos idénticos en una sesión así
 door-landing = Dónde caen
