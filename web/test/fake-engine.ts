@@ -129,6 +129,7 @@ export function fakeEngine(): Engine & { calls: string[] } {
     second: notAsked,
     inStandardAir: notAsked,
     bet: notAsked,
+    typical: notAsked,
     luck: ({ shown }) => {
       calls.push(`luck ${shown ?? "open"}`);
       return Promise.reject(new Refused({ kind: "one_build", place: "session.builds", message: "m", remedy: "r" }));

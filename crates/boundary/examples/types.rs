@@ -11,7 +11,7 @@ use session::refusal::Refusal;
 use std::collections::BTreeMap;
 use telling::{
     bet, cause, check, claim, consistency, feel, flying, landing, luck, measures, plan, potential, report,
-    second, share, together,
+    second, share, together, typical,
 };
 use ts_rs::{Config, TS, TypeVisitor};
 
@@ -67,6 +67,8 @@ fn main() {
     declarations.visit::<report::Report>();
     declarations.visit::<bet::BetRequest>();
     declarations.visit::<bet::Bet>();
+    declarations.visit::<typical::TypicalRequest>();
+    declarations.visit::<typical::Typical>();
     declarations.visit::<luck::LuckRequest>();
     declarations.visit::<luck::Luck>();
     declarations.visit::<link::PackRequest>();

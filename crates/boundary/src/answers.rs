@@ -41,6 +41,18 @@ pub fn bet(
     answered(request, voice, telling::bet::bet)
 }
 
+/// The typical shot: a second question beside the average, decided as strictly.
+///
+/// # Errors
+/// A `Refusal` with the place and the remedy.
+#[wasm_bindgen(unchecked_return_type = "Typical")]
+pub fn typical(
+    #[wasm_bindgen(unchecked_param_type = "TypicalRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
+) -> Result<JsValue, JsValue> {
+    answered(request, voice, telling::typical::typical)
+}
+
 /// Shows how far luck reaches: what a few of the session's own shots could have shown.
 ///
 /// # Errors

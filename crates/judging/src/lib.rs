@@ -57,6 +57,7 @@ pub mod second;
 pub mod settle;
 pub mod together;
 pub mod trust;
+pub mod typical;
 pub mod verdict;
 
 pub use judge::{Judged, Judgment, judge};

@@ -2,14 +2,12 @@
 //! decision.
 
 use crate::case::{Case, sentences};
-use crate::ends::lines;
 use crate::refusals;
 use judging::bet::{self, BetFacts, ChanceRange, NoBet, Tens};
 use judging::verdict::Direction;
 use judging::{Judged, judge, luck, settle};
 use serde::{Deserialize, Serialize};
 use session::Session;
-use session::measure::Margin;
 use session::question::Question;
 use session::refusal::Refusal;
 use text::Voice;
@@ -123,8 +121,8 @@ fn words(bet: &BetFacts, case: &Case<'_>) -> BetWords {
             voice,
             &gap(case, bet.gap.shown),
             &gap(case, bet.gap.value),
-            &end(case, range.low),
-            &end(case, range.high),
+            &case.end(range.low),
+            &case.end(range.high),
         ),
         usual: sentences(&[
             say::usual(
@@ -150,16 +148,6 @@ fn gap(case: &Case<'_>, size: f64) -> String {
     }
     let direction = if size > 0.0 { Direction::Higher } else { Direction::Lower };
     case::gap(case.voice, &case.subject.amount(size), case.more(direction))
-}
-
-/// The same of an end, on its own side of no difference and of the margin.
-fn end(case: &Case<'_>, size: f64) -> String {
-    let lines = lines(case.judgment.margin.map(Margin::value));
-    if case.subject.is_nothing(size, &lines) {
-        return case::no_difference(case.voice);
-    }
-    let direction = if size > 0.0 { Direction::Higher } else { Direction::Lower };
-    case::gap(case.voice, &case.subject.end_amount(size, &lines), case.more(direction))
 }
 
 /// `6 to 8 of 10`; what rounds to none or to all is neither.

@@ -66,6 +66,7 @@ pub mod share;
 mod spread;
 pub mod together;
 pub mod trust;
+pub mod typical;
 pub mod units;
 mod words;
 

@@ -6,6 +6,7 @@ use crate::check::say;
 use crate::paste::{CardWords, PasteWords, card_words, paste_words};
 use crate::refusals;
 use crate::report::Report;
+use crate::typical::{self, Typical};
 use judging::{judge, settle};
 use serde::{Deserialize, Serialize};
 use session::Session;
@@ -57,6 +58,8 @@ pub struct ReportFile {
     pub report: Report,
     /// What to bet, as `bet` gives it.
     pub bet: Bet,
+    /// The typical shot, as `typical` gives it.
+    pub typical: Typical,
 }
 
 /// Everything to give away.
@@ -94,8 +97,16 @@ pub fn share(request: &ShareRequest, packed: Option<&str>, voice: &Voice) -> Res
     let line = bet::of_judged(&judged, theirs).words.line;
     let words = paste_words(&card, &told, &line, link.as_deref().filter(|_| fits_forums), theirs);
     let (session, question) = (session.clone(), question.clone());
-    let bet = bet::of_judged(&judged, voice);
-    let file = ReportFile { format: FORMAT.into(), version: FORMAT_VERSION, session, question, report, bet };
+    let (bet, typical) = (bet::of_judged(&judged, voice), typical::of_judged(&judged, voice));
+    let file = ReportFile {
+        format: FORMAT.into(),
+        version: FORMAT_VERSION,
+        session,
+        question,
+        report,
+        bet,
+        typical,
+    };
     Ok(Shared { link, fits_forums, words, card, file })
 }
 

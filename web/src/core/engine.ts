@@ -30,6 +30,8 @@ import type {
   Session,
   Shared,
   ShareRequest,
+  Typical,
+  TypicalRequest,
   Unpacked,
 } from "../../pkg/straight_answer.js";
 import { openCores } from "./core.js";
@@ -82,6 +84,7 @@ export type {
   StoppingWord,
   TextbookTest,
   TrustFinding,
+  Typical,
   Unpacked,
   View,
 } from "../../pkg/straight_answer.js";
@@ -105,6 +108,8 @@ export interface Engine {
   check(request: CheckRequest, whose?: Whose): Promise<Report>;
   /** What to bet, where a verdict is out of reach or says too much. */
   bet(request: BetRequest): Promise<Bet>;
+  /** The typical shot, beside the average. */
+  typical(request: TypicalRequest): Promise<Typical>;
   /** Shows how far luck reaches on a session's own shots. */
   luck(request: LuckRequest): Promise<Luck>;
   /** What a link holds; anything else is refused. */
@@ -139,6 +144,7 @@ export async function openLocal(manner: string, abridged: WebAssembly.Module): P
       asking(() => soon((core, voice) => core.check(request, whose === "own" ? voice : { ...voice, whose }))),
     loadTheRest: () => asking(() => later(() => undefined)),
     bet: (request) => asking(() => later((core, voice) => core.bet(request, voice))),
+    typical: (request) => asking(() => later((core, voice) => core.typical(request, voice))),
     luck: (request) => asking(() => later((core, voice) => core.luck(request, voice))),
     unpack: (link) => asking(() => soon((core, voice) => core.unpack(link, voice))),
     share: (request) => asking(() => later((core, voice) => core.share(request, voice))),

@@ -322,8 +322,7 @@ export interface Messages {
   "numbers-scatter-term": null;
   "numbers-method-welch": null;
   "numbers-method-welch-term": null;
-  "numbers-method-yuen": null;
-  "numbers-method-yuen-term": null;
+  "numbers-typical": null;
   "numbers-method-round": null;
   "numbers-method-round-term": null;
   "numbers-gap": null;

@@ -14,6 +14,7 @@ pub(crate) mod rivals;
 mod said;
 mod sessions;
 mod targets;
+mod typical;
 
 use crate::folder::root;
 use anyhow::{Context, Result, bail};

@@ -13,6 +13,7 @@ use judging::interval::Interval;
 use judging::luck::Showing;
 use judging::plan::{FollowRequest, LoggedShot};
 use judging::second::SecondRequest;
+use judging::typical::Beside;
 use judging::verdict::DecisionKind;
 use judging::{Judged, Judgment};
 use serde_json::json;
@@ -31,11 +32,13 @@ use telling::plan::{follow, plan};
 use telling::potential::{PotentialRequest, potential};
 use telling::second::second;
 use telling::together::{TogetherRequest, together};
+use telling::typical::{TypicalRequest, typical};
 use text::Voice;
 
 /// Every how many sessions a part is told: what costs more is told less often.
 const EVERY: Every = Every {
     bet: 2,
+    typical: 2,
     claim: 3,
     feel: 5,
     second: 4,
@@ -50,6 +53,7 @@ const EVERY: Every = Every {
 
 struct Every {
     bet: u64,
+    typical: u64,
     claim: u64,
     feel: u64,
     second: u64,
@@ -72,6 +76,10 @@ pub(crate) fn tell(number: u64, asked: &Asked, judged: &Judged<'_>, telling: &mu
     if due(EVERY.bet) {
         let request = BetRequest { session: session.clone(), question: question.clone() };
         telling.part("bet", &headline, |voice| bet(&request, voice).ok().map(|told| told.words));
+    }
+    if due(EVERY.typical) {
+        let request = TypicalRequest { session: session.clone(), question: question.clone() };
+        telling.part("typical", &headline, |voice| typical(&request, voice).ok().map(|told| told.words));
     }
     if due(EVERY.claim) {
         let request =
@@ -154,6 +162,13 @@ pub(crate) fn truths(number: u64, asked: &Asked, judged: &Judged<'_>) -> Vec<Fac
             add(&headline, "is.bet_why", no_bet_word(why));
         }
     }
+    match judging::typical::typical(judged) {
+        Ok(typical) => {
+            add(&headline, "is.typical", decision_word(typical.decision.kind));
+            add(&headline, "is.typical_beside", beside_word(typical.beside));
+        }
+        Err(_) => add(&headline, "is.typical", "none"),
+    }
     if let Ok(claim) = claim(&claimed(number), judged) {
         add(
             &headline,
@@ -189,6 +204,16 @@ pub(crate) fn truths(number: u64, asked: &Asked, judged: &Judged<'_>) -> Vec<Fac
         facts.extend(landing_compared(asked, judged));
     }
     facts
+}
+
+fn beside_word(beside: Beside) -> &'static str {
+    match beside {
+        Beside::Agree => "agree",
+        Beside::OnlyTypical => "only_typical",
+        Beside::OnlyAverage => "only_average",
+        Beside::Opposite => "opposite",
+        Beside::OneIsTheSame => "one_is_the_same",
+    }
 }
 
 fn no_bet_word(why: NoBet) -> &'static str {

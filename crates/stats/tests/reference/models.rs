@@ -1,6 +1,6 @@
 //! 10: least squares, groups as columns of zeros and ones too, NIST StRD among them; 15: sessions combined;
 //! 20: the same columns by Huber's M-estimate; 21: sessions with a prior on how much days differ;
-//! 22: differences with a prior on how far builds differ; 23: how often a value of one build is above one of the other.
+//! 22: differences with a prior on how far builds differ; 23: how often a value of one build is above one of the other; 24: counted shares.
 
 use crate::passport::{Case, each_case, numbers};
 use stats::combine::{SessionEffect, combine};
@@ -9,7 +9,9 @@ use stats::describe::{mean, sum_of_squares};
 use stats::distributions::{normal_sf, normal_upper};
 use stats::linear_model::{Intercept, linear_model};
 use stats::robust_model::robust_model;
-use stats::{Interval, Level, Sample, TDifference, chance_above, pulled, pulled_over};
+use stats::{
+    Counted, Interval, Level, Sample, TDifference, chance_above, counts_differ, pulled, pulled_over,
+};
 
 #[test]
 fn linear_models() {
@@ -92,6 +94,20 @@ fn values_above_those_of_the_other_build() {
         case.close("p", 2.0 * error.p_above(0.5).min(error.p_below(0.5)), "rel");
         let ends = found.interval(Level::P95);
         case.all_close("interval", &[ends.low, ends.high], "rel");
+    });
+}
+
+#[test]
+fn counted_shares() {
+    each_case("24_proportions.json", |case| {
+        let counted = |pair: Vec<f64>| Counted { found: pair[0] as usize, of: pair[1] as usize };
+        if case.expects("p") {
+            let (one, other) = (counted(case.numbers("one")), counted(case.numbers("other")));
+            case.close("p", counts_differ(one, other), "rel");
+        } else {
+            let ends = Counted { found: case.count("found"), of: case.count("of") }.interval(Level::P95);
+            case.all_close("interval", &[ends.low, ends.high], "rel");
+        }
     });
 }
 

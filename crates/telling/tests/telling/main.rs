@@ -38,6 +38,7 @@ mod strictness;
 mod trust;
 mod trust_bounds;
 mod trust_figures;
+mod typical_shots;
 mod usual_figures;
 mod verdicts;
 mod weather;
