@@ -112,6 +112,11 @@ export type AveragesRow = {
 export type Belongs = "swing" | "both" | "unexplained";
 
 /**
+ * The typical shot beside the average.
+ */
+export type Beside = "agree" | "only_typical" | "only_average" | "opposite" | "one_is_the_same";
+
+/**
  * The aim that would hit most.
  */
 export type BestAim = {
@@ -2366,6 +2371,55 @@ export type MeasureId = string;
 export type Method = "rounds" | "welch_with_allowance" | "summary_with_allowance" | "summary_assumed_spread" | "spread_ratio";
 
 /**
+ * Shots of one club that fell far short of its typical one.
+ */
+export type MishitRate = {
+  /**
+   * How many.
+   */
+  found: number,
+  /**
+   * Of so many.
+   */
+  of: number,
+  /**
+   * Between which shares the club's own rate lies.
+   */
+  share: Interval,
+};
+
+/**
+ * Mishits of both clubs.
+ */
+export type Mishits = {
+  /**
+   * Of the baseline.
+   */
+  baseline: MishitRate,
+  /**
+   * Of the candidate.
+   */
+  candidate: MishitRate,
+  /**
+   * Which of the two had the larger share here.
+   */
+  more: MoreMishits,
+  /**
+   * Whether that is more than luck.
+   */
+  told_apart: boolean,
+  /**
+   * A shot this far below the typical one counts as one.
+   */
+  below: number,
+};
+
+/**
+ * Which of the two was mishit more often in these shots.
+ */
+export type MoreMishits = "candidate" | "baseline" | "alike";
+
+/**
  * What more shots would do.
  */
 export type MoreShots = { "kind": "tell",
@@ -2421,6 +2475,11 @@ export type Nearer = "candidate" | "baseline" | "not_settled";
  * Why nothing is bet.
  */
 export type NoBet = "nothing_compared" | "scatter" | "nearer_zero" | "averages" | "order_unknown" | "depends_on_left_out" | "value_in_doubt";
+
+/**
+ * Why nothing is said of the typical shot.
+ */
+export type NoTypical = "nothing_compared" | "scatter" | "averages" | "value_in_doubt" | "cannot_be_fitted";
 
 /**
  * Something understood by a guess, or worth knowing, that costs no row.
@@ -2516,10 +2575,6 @@ export type Numbers = {
    * Welch's comparison of the averages.
    */
   welch?: TextbookTest,
-  /**
-   * Yuen's comparison of the 20 % trimmed averages: the typical shot, mishits set aside.
-   */
-  yuen?: TextbookTest,
   /**
    * The comparison within rounds, where rounds exist.
    */
@@ -3607,6 +3662,10 @@ export type ReportFile = {
    * What to bet, as `bet` gives it.
    */
   bet: Bet,
+  /**
+   * The typical shot, as `typical` gives it.
+   */
+  typical: Typical,
 };
 
 /**
@@ -4516,6 +4575,116 @@ export type Turn = {
    * Shots of the set.
    */
   shots: number,
+};
+
+/**
+ * The typical shot, told.
+ */
+export type Typical = {
+  /**
+   * The figures; null where nothing is said of it.
+   */
+  facts: TypicalFacts | null,
+  /**
+   * Why nothing is said of it; null where something is.
+   */
+  why: NoTypical | null,
+  /**
+   * Sentences.
+   */
+  words: TypicalWords,
+};
+
+/**
+ * The gap between the typical shots. Candidate − baseline, in the unit of the measure.
+ */
+export type TypicalEstimate = {
+  /**
+   * The gap.
+   */
+  value: number,
+  /**
+   * The interval that decided.
+   */
+  decided_by: Interval,
+  /**
+   * Part of its half-width that stands for warming up and tiring.
+   */
+  order_allowance: number,
+};
+
+/**
+ * The typical shot of the candidate that the headline speaks of.
+ */
+export type TypicalFacts = {
+  /**
+   * Index of the baseline.
+   */
+  baseline: number,
+  /**
+   * Index of the candidate.
+   */
+  candidate: number,
+  /**
+   * The measure.
+   */
+  measure: MeasureId,
+  /**
+   * Unit of every gap here.
+   */
+  unit: string,
+  /**
+   * What was decided of the typical shots.
+   */
+  decision: Decision,
+  /**
+   * How large and how sure.
+   */
+  estimate: TypicalEstimate,
+  /**
+   * How it stands to the answer.
+   */
+  beside: Beside,
+  /**
+   * Mishits, where more is wanted of the measure; null elsewhere.
+   */
+  mishits: Mishits | null,
+};
+
+/**
+ * What [`typical()`] is asked.
+ */
+export type TypicalRequest = {
+  /**
+   * The shots.
+   */
+  session: Session,
+  /**
+   * What is asked of them.
+   */
+  question: Question,
+};
+
+/**
+ * Sentences on the typical shot; empty where there is nothing to say.
+ */
+export type TypicalWords = {
+  /**
+   * What was decided of it.
+   */
+  headline: string,
+  /**
+   * How it stands to the average, where they do not say the same.
+   */
+  beside: string,
+  /**
+   * How often each club was mishit.
+   */
+  mishits: string,
+  /**
+   * What else belongs to it, and why nothing is said.
+   */
+  note: string,
 };
 
 /**
