@@ -8,7 +8,7 @@ cannot-tell = The typical shot: these shots cannot tell. Anything between { $low
 # How it stands to the average.
 only-typical = Of the average these shots cannot say as much: it counts every mishit in full.
 only-average = The averages differ and the typical shots cannot be told apart, so part of that gap may lie in the bad shots.
-opposite = The averages lie the other way round: between the two lies how often and how badly a club is mishit.
+opposite = The averages lie the other way about: between the two lies how often and how badly a club is mishit.
 one-is-the-same = Only one of the two, the average or the typical shot, is settled here.
 more-and-more-bad = With { $club } the good shots lead, and more shots fell far short.
 # Shots far below the typical one.

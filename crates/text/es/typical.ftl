@@ -4,8 +4,8 @@ differs = El golpe típico: { $does }{ $mixed-up ->
 }, en { $span } (intervalo del { $level }).
 same = El golpe típico: igual, como mucho { $size } de diferencia (intervalo del { $level }).
 cannot-tell = El golpe típico: estos golpes no lo deciden. Cualquier cosa entre { $low } y { $high } (intervalo del { $level }).
-only-typical = Del promedio estos golpes no dicen tanto: cuenta entero cada golpe fallado.
-only-average = Los promedios difieren y los golpes típicos no se distinguen, así que parte de esa diferencia puede estar en los golpes malos.
+only-typical = Del promedio estos golpes no dicen tanto: cuenta entero cada fallo.
+only-average = Los promedios difieren y los golpes típicos no se distinguen, así que parte de esa diferencia puede estar en los fallos.
 opposite = Los promedios quedan al revés: entre los dos está cuántas veces y cuánto se falla con un palo.
 one-is-the-same = Solo uno de los dos, el promedio o el golpe típico, queda decidido aquí.
 more-and-more-bad = Con { $club } los golpes buenos van por delante, y más golpes se quedaron muy cortos.

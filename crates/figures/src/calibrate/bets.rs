@@ -121,7 +121,7 @@ fn nearer_the_truth(what: &str, betted: &[Betted], effort: Effort) -> Row {
     let share = (pulled / shown).sqrt();
     // Of a ratio of two root mean squares of the same sessions, generously: as if they were independent.
     let se = share / (betted.len() as f64).sqrt();
-    let what = format!("{what}: usual error of the gap bet on, as a share of the shown gap's");
+    let what = format!("{what}: usual error of the gap bet on, as a share of that of the gap shown");
     Row::of_value(23, what, (share, se), betted.len() as u64, Limit::AtMost(0.70), effort)
 }
 
