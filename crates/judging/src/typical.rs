@@ -216,11 +216,14 @@ fn mishits([baseline, candidate]: [Counted; 2], below: f64) -> Mishits {
 }
 
 impl TypicalFacts {
-    /// Whether good shots are better and bad ones more: the typical shots lead toward more, and the same club was mishit more
-    /// often here. `None` where that is not so.
+    /// Whether mishits are why the average does not say what the typical shot says: that leads toward more, and the same club
+    /// was mishit more often here. `None` where that is not so, and where both say the same.
     #[must_use]
     pub fn longer_with_more_mishits(&self) -> Option<MoreMishits> {
         let more = self.mishits?.more;
+        if !matches!(self.beside, Beside::OnlyTypical | Beside::Opposite) {
+            return None;
+        }
         match (self.decision.direction?, more) {
             (Direction::Higher, MoreMishits::Candidate) | (Direction::Lower, MoreMishits::Baseline) => {
                 Some(more)

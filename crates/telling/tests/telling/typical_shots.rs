@@ -84,6 +84,17 @@ fn the_typical_shot_leaves_room_for_the_order_too() {
 }
 
 #[test]
+fn a_mishit_explains_nothing_where_both_say_the_same() {
+    let mut session = in_turn("carry", 6, &[250.0, 275.0], 6.0);
+    session.shots[4].values[0] = Some(245.0);
+    let found = facts(&session, &asking("carry"));
+    let mishits = found.mishits.expect("more carry is wanted");
+    assert_eq!((found.beside, mishits.more), (Beside::Agree, MoreMishits::Candidate));
+    assert_eq!(found.longer_with_more_mishits(), None);
+    assert_eq!(told(&session, &asking("carry")).words.beside, "");
+}
+
+#[test]
 fn mishits_are_counted_only_where_more_is_wanted() {
     let spin = in_turn("spin_rate", 6, &[2900.0, 2300.0], 300.0);
     assert!(facts(&spin, &asking("spin_rate")).mishits.is_none());
