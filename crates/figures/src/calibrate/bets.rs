@@ -4,7 +4,7 @@
 //! is taken to make (`judging::bet`); what the golfer says differs is right, or nothing is said.
 
 use super::effort::{Effort, seed, sessions};
-use super::rate::{Limit, Rate, Row, rate, values};
+use super::rate::{ERROR, Limit, Rate, Row, rate, values};
 use super::sessions::{CARRY, Kind, fixed};
 use crate::simulate::model::{STRONG, TYPICAL};
 use crate::simulate::random;
@@ -16,7 +16,7 @@ use session::Session;
 use session::question::{Differs, Question};
 
 /// How far stated chances may lie from how often they come true.
-const POINTS: f64 = 0.08;
+const POINTS: f64 = 8.0;
 /// What the page takes 'longer by enough to matter' to be, yd.
 const MARGIN: f64 = 5.0;
 /// A tenth of the stated chances counts where at least one in so many sessions falls into it: what fewer do is luck.
@@ -45,14 +45,15 @@ pub(super) fn bets(effort: Effort) -> Vec<Row> {
             let what = format!("true gaps of {sd} yd, 15 each in turn, {known}");
             rows.extend(chances(&what, &betted, effort));
             let found: Vec<&Betted> = betted.iter().filter(|one| one.is_different).collect();
-            let held = found.iter().filter(|one| holds(one)).count() as u64;
-            rows.push(Row::of_rate(
+            let missed = found.iter().filter(|one| !holds(one)).count() as u64;
+            let row = Row::of_rate(
                 23,
-                format!("{what}: called different, the range of the bet holds the true gap"),
-                Rate::of(held, found.len() as u64),
-                Limit::Between(0.90, 1.0),
+                format!("{what}: called different, the true gap missed by the range of the bet"),
+                Rate::of(missed, found.len() as u64),
+                Limit::AtMost(ERROR),
                 effort,
-            ));
+            );
+            rows.push(row.promised_wrong_at_most(ERROR));
             if differs == Differs::Head {
                 rows.push(nearer_the_truth(&what, &betted, effort));
             }
@@ -81,7 +82,15 @@ fn chances(what: &str, betted: &[Betted], effort: Effort) -> [Row; 2] {
     [("any gain", at_all), ("5 yd or more", enough)].map(|(of, stated)| {
         let (miss, se) = farthest(&stated);
         let what = format!("{what}: chance of {of}, farthest from how often it came true");
-        Row::of_value(23, what, (miss, se), stated.len() as u64, Limit::AtMost(POINTS), effort)
+        Row::of_value(
+            23,
+            what,
+            (100.0 * miss, 100.0 * se),
+            stated.len() as u64,
+            Limit::AtMost(POINTS),
+            effort,
+        )
+        .in_unit("%")
     })
 }
 
@@ -122,7 +131,8 @@ fn nearer_the_truth(what: &str, betted: &[Betted], effort: Effort) -> Row {
     // Of a ratio of two root mean squares of the same sessions, generously: as if they were independent.
     let se = share / (betted.len() as f64).sqrt();
     let what = format!("{what}: usual error of the gap bet on, as a share of that of the gap shown");
-    Row::of_value(23, what, (share, se), betted.len() as u64, Limit::AtMost(0.70), effort)
+    Row::of_value(23, what, (100.0 * share, 100.0 * se), betted.len() as u64, Limit::AtMost(70.0), effort)
+        .in_unit("%")
 }
 
 /// Equal clubs: one shot against one shot the candidate is ahead in half of all pairs, and the interval is to hold that.
@@ -133,7 +143,7 @@ fn pairs(name: &str, kind: &Kind, effort: Effort) -> Row {
     });
     let what =
         format!("equal clubs in turn, {name}, 15 each: half of all pairs missed by the interval for pairs");
-    Row::of_rate(23, what, missed, Limit::AtMost(0.06), effort)
+    Row::of_rate(23, what, missed, Limit::AtMost(0.06), effort).promised_wrong_at_most(ERROR)
 }
 
 fn betted(kind: &Kind, sd: f64, differs: Option<Differs>, effort: Effort) -> Vec<Betted> {

@@ -43,12 +43,13 @@ pub(super) fn shots(effort: Effort) -> Vec<Row> {
         let what = format!("equal clubs, 20 then 20, {name}: typical shots called different in carry");
         rows.push(false_alarms(what, &kind, CARRY, MOST, effort));
     }
-    for (each, least) in [(15, 0.45), (30, 0.75)] {
+    for (each, least) in [(15, 45.0), (30, 75.0)] {
         let kind = Kind::in_turn(TYPICAL, each, seed(24, rows.len())).with_shift(CARRY, GAP);
         let found = rate(sessions(4_000, effort), |number| is_different(&kind, number, CARRY));
         let what =
             format!("{GAP} yd apart in turn, typical, {each} each: typical shots called different in carry");
-        rows.push(Row::of_rate(24, what, found, Limit::Between(least, 1.0), effort));
+        let (found, n) = ((100.0 * found.value(), 100.0 * found.se()), sessions(4_000, effort));
+        rows.push(Row::of_value(24, what, found, n, Limit::Between(least, 100.0), effort).in_unit("%"));
     }
     rows
 }
