@@ -57,6 +57,7 @@ const SAID = [
   { candidate: 1 },
   { goal: "higher", margin: 5 / 0.9144 },
   { baseline: 1 },
+  { differs: "head" },
 ];
 /** Every third link has a shot left out, with or without a reason. */
 function withLeftOut(session, at) {

@@ -112,6 +112,11 @@ export type AveragesRow = {
 export type Belongs = "swing" | "both" | "unexplained";
 
 /**
+ * The typical shot beside the average.
+ */
+export type Beside = "agree" | "only_typical" | "only_average" | "opposite" | "one_is_the_same";
+
+/**
  * The aim that would hit most.
  */
 export type BestAim = {
@@ -157,6 +162,134 @@ export type BestBand = {
    * Whether the window set it, not the flight.
    */
   at_edge: boolean,
+};
+
+/**
+ * What to bet, told.
+ */
+export type Bet = {
+  /**
+   * The figures; null where nothing is bet.
+   */
+  facts: BetFacts | null,
+  /**
+   * Why nothing is bet; null where something is.
+   */
+  why: NoBet | null,
+  /**
+   * Sentences.
+   */
+  words: BetWords,
+};
+
+/**
+ * A bet on one candidate. Gaps are candidate − baseline, in the unit of the measure.
+ */
+export type BetFacts = {
+  /**
+   * Index of the baseline.
+   */
+  baseline: number,
+  /**
+   * Index of the candidate.
+   */
+  candidate: number,
+  /**
+   * The measure.
+   */
+  measure: MeasureId,
+  /**
+   * Unit of every gap here.
+   */
+  unit: string,
+  /**
+   * Which way the chances are counted: toward the goal, and without one the way that the shots point.
+   */
+  toward: Direction,
+  /**
+   * The smallest difference that matters; null without one.
+   */
+  margin: number | null,
+  /**
+   * What differs, as far as it was said; null where nobody did.
+   */
+  differs: Differs | null,
+  /**
+   * How far such builds are taken to differ, as standard deviations of true gaps: over this the chances range.
+   */
+  usual: Range,
+  /**
+   * The same for each kind of change.
+   */
+  usual_for: UsualFor,
+  /**
+   * The gap that is bet on.
+   */
+  gap: PulledGap,
+  /**
+   * Chance of any difference toward the goal.
+   */
+  at_all: ChanceRange,
+  /**
+   * Chance of one of the margin or more; null without a margin above zero.
+   */
+  by_margin: ChanceRange | null,
+  /**
+   * Of ten pairs of shots.
+   */
+  pairs: PairsOfShots,
+  /**
+   * Whether the error holds what warming up and tiring may do.
+   */
+  order_in_it: boolean,
+};
+
+/**
+ * What [`bet()`] is asked.
+ */
+export type BetRequest = {
+  /**
+   * The shots.
+   */
+  session: Session,
+  /**
+   * What is asked of them.
+   */
+  question: Question,
+};
+
+/**
+ * Sentences of a bet; empty where there is nothing to say.
+ */
+export type BetWords = {
+  /**
+   * The one line that stands below a verdict.
+   */
+  line: string,
+  /**
+   * Beside its dots: the chance of any difference.
+   */
+  at_all: string,
+  /**
+   * Beside its dots: the chance of one that matters.
+   */
+  by_margin: string,
+  /**
+   * Beside its dots: one shot against one shot.
+   */
+  pairs: string,
+  /**
+   * The gap as the shots show it, and as it is most likely.
+   */
+  gap: string,
+  /**
+   * What is taken for usual.
+   */
+  usual: string,
+  /**
+   * What else belongs to it, and why nothing is bet.
+   */
+  note: string,
 };
 
 /**
@@ -492,6 +625,20 @@ export type Chance = {
    * Share of gaps that reach the margin, to either side; null without a margin.
    */
   beyond_margin: number | null,
+};
+
+/**
+ * A chance over what is usual.
+ */
+export type ChanceRange = {
+  /**
+   * Between 0 and 1.
+   */
+  chance: Range,
+  /**
+   * As it is told.
+   */
+  of_ten: Tens,
 };
 
 /**
@@ -1012,6 +1159,12 @@ export type Delimiter = "comma" | "tab" | "semicolon" | "pipe" | "spaces" | "lin
  * Which of the two did more.
  */
 export type DidMore = "change" | "club" | "not_settled";
+
+/**
+ * What differs between two builds, as far as the golfer says it: how far apart such builds usually lie. A bet needs it, the
+ * verdict never reads it.
+ */
+export type Differs = "shaft" | "head" | "old_club";
 
 /**
  * Which way the candidate differs from the baseline.
@@ -2222,6 +2375,55 @@ export type MeasureId = string;
 export type Method = "rounds" | "welch_with_allowance" | "summary_with_allowance" | "summary_assumed_spread" | "spread_ratio";
 
 /**
+ * Shots of one club that fell far short of its typical one.
+ */
+export type MishitRate = {
+  /**
+   * How many.
+   */
+  found: number,
+  /**
+   * Of so many.
+   */
+  of: number,
+  /**
+   * Between which shares the club's own rate lies.
+   */
+  share: Interval,
+};
+
+/**
+ * Mishits of both clubs.
+ */
+export type Mishits = {
+  /**
+   * Of the baseline.
+   */
+  baseline: MishitRate,
+  /**
+   * Of the candidate.
+   */
+  candidate: MishitRate,
+  /**
+   * Which of the two had the larger share here.
+   */
+  more: MoreMishits,
+  /**
+   * Whether that is more than luck.
+   */
+  told_apart: boolean,
+  /**
+   * A shot this far below the typical one counts as one.
+   */
+  below: number,
+};
+
+/**
+ * Which of the two was mishit more often in these shots.
+ */
+export type MoreMishits = "candidate" | "baseline" | "alike";
+
+/**
  * What more shots would do.
  */
 export type MoreShots = { "kind": "tell",
@@ -2272,6 +2474,16 @@ export type Moved = {
  * Which of two builds is nearer to zero, where nearer is better.
  */
 export type Nearer = "candidate" | "baseline" | "not_settled";
+
+/**
+ * Why nothing is bet.
+ */
+export type NoBet = "nothing_compared" | "scatter" | "nearer_zero" | "averages" | "order_unknown" | "depends_on_left_out" | "value_in_doubt";
+
+/**
+ * Why nothing is said of the typical shot.
+ */
+export type NoTypical = "nothing_compared" | "scatter" | "averages" | "value_in_doubt" | "cannot_be_fitted";
 
 /**
  * Something understood by a guess, or worth knowing, that costs no row.
@@ -2367,10 +2579,6 @@ export type Numbers = {
    * Welch's comparison of the averages.
    */
   welch?: TextbookTest,
-  /**
-   * Yuen's comparison of the 20 % trimmed averages: the typical shot, mishits set aside.
-   */
-  yuen?: TextbookTest,
   /**
    * The comparison within rounds, where rounds exist.
    */
@@ -2577,6 +2785,28 @@ export type Pairs = {
    * Whether these are all there are, of both.
    */
   all: boolean,
+};
+
+/**
+ * Of pairs of shots, one with each club, in how many the candidate goes farther toward the goal.
+ */
+export type PairsOfShots = {
+  /**
+   * The share of all pairs of this session.
+   */
+  share: number,
+  /**
+   * In how many pairs of all shots these two clubs would be hit with.
+   */
+  interval: Interval,
+  /**
+   * The share in tens.
+   */
+  of_ten: number,
+  /**
+   * The interval in tens.
+   */
+  range_of_ten: Tens,
 };
 
 /**
@@ -3146,6 +3376,24 @@ export type Progress = {
 };
 
 /**
+ * What to believe of the gap.
+ */
+export type PulledGap = {
+  /**
+   * As the shots show it.
+   */
+  shown: number,
+  /**
+   * The one to expect, with all that may be usual counted alike.
+   */
+  value: number,
+  /**
+   * Where it lies, whatever of that is usual: the outermost ends.
+   */
+  interval: Interval,
+};
+
+/**
  * The question: does the candidate differ from the baseline on this measure, by enough to matter?
  */
 export type Question = {
@@ -3178,6 +3426,24 @@ export type Question = {
    * How it was decided when to stop.
    */
   stopping: Stopping,
+  /**
+   * What differs between the two; left open, nobody said.
+   */
+  differs?: Differs,
+};
+
+/**
+ * The least and the most that something may be.
+ */
+export type Range = {
+  /**
+   * The least.
+   */
+  low: number,
+  /**
+   * The most.
+   */
+  high: number,
 };
 
 /**
@@ -3400,6 +3666,14 @@ export type ReportFile = {
    * The answer, as `check` gives it.
    */
   report: Report,
+  /**
+   * What to bet, as `bet` gives it.
+   */
+  bet: Bet,
+  /**
+   * The typical shot, as `typical` gives it.
+   */
+  typical: Typical,
 };
 
 /**
@@ -4158,6 +4432,20 @@ export type SummaryValue = {
 export type TemperatureUnit = "celsius" | "fahrenheit";
 
 /**
+ * A chance as it is told: in tens, so many of ten to so many.
+ */
+export type Tens = {
+  /**
+   * The least, 0 to 10.
+   */
+  low: number,
+  /**
+   * The most, 0 to 10.
+   */
+  high: number,
+};
+
+/**
  * A textbook comparison of two groups, unwidened.
  */
 export type TextbookTest = {
@@ -4302,6 +4590,116 @@ export type Turn = {
 };
 
 /**
+ * The typical shot, told.
+ */
+export type Typical = {
+  /**
+   * The figures; null where nothing is said of it.
+   */
+  facts: TypicalFacts | null,
+  /**
+   * Why nothing is said of it; null where something is.
+   */
+  why: NoTypical | null,
+  /**
+   * Sentences.
+   */
+  words: TypicalWords,
+};
+
+/**
+ * The gap between the typical shots. Candidate − baseline, in the unit of the measure.
+ */
+export type TypicalEstimate = {
+  /**
+   * The gap.
+   */
+  value: number,
+  /**
+   * The interval that decided.
+   */
+  decided_by: Interval,
+  /**
+   * Part of its half-width that stands for warming up and tiring.
+   */
+  order_allowance: number,
+};
+
+/**
+ * The typical shot of the candidate that the headline speaks of.
+ */
+export type TypicalFacts = {
+  /**
+   * Index of the baseline.
+   */
+  baseline: number,
+  /**
+   * Index of the candidate.
+   */
+  candidate: number,
+  /**
+   * The measure.
+   */
+  measure: MeasureId,
+  /**
+   * Unit of every gap here.
+   */
+  unit: string,
+  /**
+   * What was decided of the typical shots.
+   */
+  decision: Decision,
+  /**
+   * How large and how sure.
+   */
+  estimate: TypicalEstimate,
+  /**
+   * How it stands to the answer.
+   */
+  beside: Beside,
+  /**
+   * Mishits, where more is wanted of the measure; null elsewhere.
+   */
+  mishits: Mishits | null,
+};
+
+/**
+ * What [`typical()`] is asked.
+ */
+export type TypicalRequest = {
+  /**
+   * The shots.
+   */
+  session: Session,
+  /**
+   * What is asked of them.
+   */
+  question: Question,
+};
+
+/**
+ * Sentences on the typical shot; empty where there is nothing to say.
+ */
+export type TypicalWords = {
+  /**
+   * What was decided of it.
+   */
+  headline: string,
+  /**
+   * How it stands to the average, where they do not say the same.
+   */
+  beside: string,
+  /**
+   * How often each club was mishit.
+   */
+  mishits: string,
+  /**
+   * What else belongs to it, and why nothing is said.
+   */
+  note: string,
+};
+
+/**
  * The canonical unit of a measure.
  */
 export type Unit = "yd" | "mph" | "rpm" | "deg" | "s" | "mm" | "";
@@ -4345,6 +4743,24 @@ export type Unpacked = {
    * What is worth knowing about the link.
    */
   notices: Array<LinkNotice>,
+};
+
+/**
+ * Standard deviations of true gaps of a measure by what differs, in its unit.
+ */
+export type UsualFor = {
+  /**
+   * Another shaft in the same head.
+   */
+  shaft: number,
+  /**
+   * Another head.
+   */
+  head: number,
+  /**
+   * A new club against an old one.
+   */
+  old_club: number,
 };
 
 /**

@@ -128,6 +128,8 @@ export function fakeEngine(): Engine & { calls: string[] } {
     consistency: notAsked,
     second: notAsked,
     inStandardAir: notAsked,
+    bet: notAsked,
+    typical: notAsked,
     luck: ({ shown }) => {
       calls.push(`luck ${shown ?? "open"}`);
       return Promise.reject(new Refused({ kind: "one_build", place: "session.builds", message: "m", remedy: "r" }));

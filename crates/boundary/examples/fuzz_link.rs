@@ -182,6 +182,7 @@ fn large() -> PackRequest {
         margin: None,
         first_margin: None,
         stopping: Stopping::default(),
+        differs: None,
     };
     PackRequest { session, question, view: View::default() }
 }

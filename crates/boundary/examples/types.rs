@@ -10,8 +10,8 @@ use session::plan::PlanRequest;
 use session::refusal::Refusal;
 use std::collections::BTreeMap;
 use telling::{
-    cause, check, claim, consistency, feel, flying, landing, luck, measures, plan, potential, report, second,
-    share, together,
+    bet, cause, check, claim, consistency, feel, flying, landing, luck, measures, plan, potential, report,
+    second, share, together, typical,
 };
 use ts_rs::{Config, TS, TypeVisitor};
 
@@ -65,6 +65,10 @@ fn main() {
     declarations.visit::<check::CheckRequest>();
     declarations.visit::<Refusal>();
     declarations.visit::<report::Report>();
+    declarations.visit::<bet::BetRequest>();
+    declarations.visit::<bet::Bet>();
+    declarations.visit::<typical::TypicalRequest>();
+    declarations.visit::<typical::Typical>();
     declarations.visit::<luck::LuckRequest>();
     declarations.visit::<luck::Luck>();
     declarations.visit::<link::PackRequest>();

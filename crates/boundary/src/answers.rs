@@ -1,4 +1,4 @@
-//! The question and its answer: the verdict, how far luck reaches, and what is given away of it.
+//! The question and its answer: the verdict, what to bet, how far luck reaches, and what is given away of it.
 
 use crate::call::answered;
 use crate::objects::to_js;
@@ -27,6 +27,30 @@ pub fn check(
     #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
     answered(request, voice, telling::check::check)
+}
+
+/// Says what to bet where a verdict is out of reach or says too much; it decides nothing.
+///
+/// # Errors
+/// A `Refusal` with the place and the remedy.
+#[wasm_bindgen(unchecked_return_type = "Bet")]
+pub fn bet(
+    #[wasm_bindgen(unchecked_param_type = "BetRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
+) -> Result<JsValue, JsValue> {
+    answered(request, voice, telling::bet::bet)
+}
+
+/// The typical shot: a second question beside the average, decided as strictly.
+///
+/// # Errors
+/// A `Refusal` with the place and the remedy.
+#[wasm_bindgen(unchecked_return_type = "Typical")]
+pub fn typical(
+    #[wasm_bindgen(unchecked_param_type = "TypicalRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
+) -> Result<JsValue, JsValue> {
+    answered(request, voice, telling::typical::typical)
 }
 
 /// Shows how far luck reaches: what a few of the session's own shots could have shown.

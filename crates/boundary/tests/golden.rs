@@ -28,6 +28,8 @@ fn call<Q: DeserializeOwned, A: serde::Serialize, E: std::fmt::Debug>(
 
 fn result(function: &str, request: Value) -> Value {
     match function {
+        "typical" => call(request, telling::typical::typical),
+        "bet" => call(request, telling::bet::bet),
         "luck" => call(request, telling::luck::luck),
         "second" => call(request, telling::second::second),
         "check" => call(request, telling::check::check),

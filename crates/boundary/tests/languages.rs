@@ -41,6 +41,8 @@ fn said(function: &str, request: &Value, voice: &Voice) -> Value {
     }
     match function {
         "check" => call(request, voice, telling::check::check),
+        "bet" => call(request, voice, telling::bet::bet),
+        "typical" => call(request, voice, telling::typical::typical),
         "luck" => call(request, voice, telling::luck::luck),
         "share" => call(request, voice, straight_answer::whole::share),
         "landing" => call(request, voice, telling::landing::landing),

@@ -60,6 +60,7 @@ fn carry_in_standard_air_is_judged_as_carry_is() {
             margin: None,
             first_margin: None,
             stopping: Stopping::default(),
+            differs: None,
         };
         check(&CheckRequest { session: session.clone(), question }, &Voice::english()).expect("answers")
     };

@@ -37,6 +37,7 @@
 #![warn(clippy::disallowed_methods)]
 
 pub mod analysis;
+pub mod bet;
 pub mod cause;
 pub mod choice;
 pub mod claim;
@@ -57,6 +58,7 @@ pub mod second;
 pub mod settle;
 pub mod together;
 pub mod trust;
+pub mod typical;
 pub mod verdict;
 
 pub use judge::{Judged, Judgment, judge};

@@ -56,6 +56,7 @@ fn print_row(what: &str, session: Session) -> Result<(), Box<dyn std::error::Err
         margin: None,
         first_margin: None,
         stopping,
+        differs: None,
     };
     let plain = write_csv(&session).len().div_ceil(3) * 4;
     let text = pack(&PackRequest { session, question, view: View::default() })

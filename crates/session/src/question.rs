@@ -22,6 +22,20 @@ pub enum Goal {
     Different,
 }
 
+/// What differs between two builds, as far as the golfer says it: how far apart such builds usually lie. A bet needs it, the
+/// verdict never reads it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Differs {
+    /// The same head with another shaft.
+    Shaft,
+    /// Another head.
+    Head,
+    /// A new club against an old one.
+    OldClub,
+}
+
 /// The question: does the candidate differ from the baseline on this measure, by enough to matter?
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -47,6 +61,9 @@ pub struct Question {
     /// How it was decided when to stop.
     #[serde(default)]
     pub stopping: Stopping,
+    /// What differs between the two; left open, nobody said.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub differs: Option<Differs>,
 }
 
 /// How the sender of a link looked at it.

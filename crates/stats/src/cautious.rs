@@ -52,6 +52,13 @@ impl CautiousDifference {
         self.widened.diff
     }
 
+    /// The one of the two standard errors, with its degrees of freedom, whose interval is the wider at a level.
+    #[must_use]
+    pub fn wider(&self, level: Level) -> TDifference {
+        let fallback = self.fallback.filter(|it| it.half_width(level) > self.widened.half_width(level));
+        fallback.unwrap_or(self.widened)
+    }
+
     /// max(1.10·h, h of the fallback) + allowance.
     #[must_use]
     pub fn half_width(&self, level: Level) -> f64 {

@@ -23,8 +23,17 @@ const fn panels(df: f64) -> usize {
 /// # Errors
 /// A `usual` that is not above zero, a `drift` that is negative, neither finite.
 pub fn pulled(found: &TDifference, usual: f64, drift: f64) -> Result<NormalMixture, Refusal> {
-    if !(usual > 0.0 && usual.is_finite()) {
-        return Err(Refusal::Argument { got: usual });
+    pulled_over(found, &[usual], drift)
+}
+
+/// The same where one of several deviations is usual, each as likely as any other before the shots; after them those count
+/// most that expect such a difference.
+///
+/// # Errors
+/// As [`pulled`], and none of them.
+pub fn pulled_over(found: &TDifference, usual: &[f64], drift: f64) -> Result<NormalMixture, Refusal> {
+    if let Some(&got) = usual.iter().find(|usual| !(**usual > 0.0 && usual.is_finite())) {
+        return Err(Refusal::Argument { got });
     }
     if !(drift >= 0.0 && drift.is_finite()) {
         return Err(Refusal::Argument { got: drift });
@@ -33,15 +42,15 @@ pub fn pulled(found: &TDifference, usual: f64, drift: f64) -> Result<NormalMixtu
     // The ratio of the estimated to the true error.
     let places = scale.places(0.0, f64::INFINITY, panels(found.df));
     let variance = |ratio: f64| square(found.se / ratio) + square(drift);
-    let logs: Vec<f64> = places
-        .iter()
-        .map(|place| {
+    let each = || usual.iter().flat_map(|usual| places.iter().map(move |place| (*usual, place)));
+    let logs: Vec<f64> = each()
+        .map(|(usual, place)| {
             let all = variance(place.at) + square(usual);
             ln(place.weight) - 0.5 * ln(all) - 0.5 * square(found.diff) / all
         })
         .collect();
     let chances = chances(&logs).ok_or(Refusal::OutOfRange)?;
-    Ok(NormalMixture::new(chances.into_iter().zip(&places).map(|(chance, place)| {
+    Ok(NormalMixture::new(chances.into_iter().zip(each()).map(|(chance, (usual, place))| {
         let error = variance(place.at);
         let kept = square(usual) / (square(usual) + error);
         Part { chance, mean: kept * found.diff, variance: kept * error }

@@ -206,15 +206,17 @@ impl<'a> Case<'a> {
 
     /// Both ends of the interval that decided: `5 yd less`, `11 yd more`.
     fn ends(&self, estimate: &Estimate) -> (String, String) {
+        (self.end(estimate.decided_by.low), self.end(estimate.decided_by.high))
+    }
+
+    /// An end of an interval, on its own side of no difference and of the margin: `5 yd less`.
+    pub(crate) fn end(&self, x: f64) -> String {
         let lines = lines(self.judgment.margin.map(Margin::value));
-        let end = |x: f64| {
-            if self.subject.is_nothing(x, &lines) {
-                return say::no_difference(self.voice);
-            }
-            let direction = if x > 0.0 { Direction::Higher } else { Direction::Lower };
-            say::gap(self.voice, &self.subject.end_amount(x, &lines), self.more(direction))
-        };
-        (end(estimate.decided_by.low), end(estimate.decided_by.high))
+        if self.subject.is_nothing(x, &lines) {
+            return say::no_difference(self.voice);
+        }
+        let direction = if x > 0.0 { Direction::Higher } else { Direction::Lower };
+        say::gap(self.voice, &self.subject.end_amount(x, &lines), self.more(direction))
     }
 
     /// What to choose by where this measure does not decide.

@@ -37,6 +37,7 @@
 #![warn(clippy::disallowed_methods)]
 
 mod answer;
+pub mod bet;
 mod both_ways;
 mod case;
 pub mod cause;
@@ -66,6 +67,7 @@ pub mod share;
 mod spread;
 pub mod together;
 pub mod trust;
+pub mod typical;
 pub mod units;
 mod words;
 

@@ -74,15 +74,16 @@ pub(crate) fn card_words(session: &Session, report: &Report, voice: &Voice) -> C
     CardWords { title, headline, difference, counts, left_out, warnings, alternative }
 }
 
-/// The answer as text; `link` is the whole address that holds the shots.
+/// The answer as text; `bet` is the line of the bet, `link` the whole address that holds the shots.
 pub(crate) fn paste_words(
     card: &CardWords,
     report: &Report,
+    bet: &str,
     link: Option<&str>,
     voice: &Voice,
 ) -> PasteWords {
     let said = &report.answer.words;
-    let mut facts = vec![said.detail.as_str(), &card.difference, &card.counts, &card.left_out];
+    let mut facts = vec![said.detail.as_str(), &card.difference, bet, &card.counts, &card.left_out];
     let both_ways = report.overlays.iter().find(|overlay| overlay.kind == OverlayKind::LeftOut);
     facts.extend(both_ways.map(|overlay| overlay.detail.as_str()));
     facts.extend(card.warnings.iter().map(String::as_str));

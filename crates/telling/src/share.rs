@@ -1,10 +1,12 @@
 //! A session and its answer made ready to give away: the link, the words to paste, the lines of a picture, the report
 //! as a file. Knows no address but the one it is given, and no date.
 
+use crate::bet::{self, Bet};
 use crate::check::say;
 use crate::paste::{CardWords, PasteWords, card_words, paste_words};
 use crate::refusals;
 use crate::report::Report;
+use crate::typical::{self, Typical};
 use judging::{judge, settle};
 use serde::{Deserialize, Serialize};
 use session::Session;
@@ -54,6 +56,10 @@ pub struct ReportFile {
     pub question: Question,
     /// The answer, as `check` gives it.
     pub report: Report,
+    /// What to bet, as `bet` gives it.
+    pub bet: Bet,
+    /// The typical shot, as `typical` gives it.
+    pub typical: Typical,
 }
 
 /// Everything to give away.
@@ -88,9 +94,19 @@ pub fn share(request: &ShareRequest, packed: Option<&str>, voice: &Voice) -> Res
     let link = packed.map(|text| format!("{}#{text}", plain(address)));
     let fits_forums = link.as_ref().is_some_and(|link| link.len() <= FORUM_CHARACTERS);
     let card = card_words(session, &told, theirs);
-    let words = paste_words(&card, &told, link.as_deref().filter(|_| fits_forums), theirs);
+    let line = bet::of_judged(&judged, theirs).words.line;
+    let words = paste_words(&card, &told, &line, link.as_deref().filter(|_| fits_forums), theirs);
     let (session, question) = (session.clone(), question.clone());
-    let file = ReportFile { format: FORMAT.into(), version: FORMAT_VERSION, session, question, report };
+    let (bet, typical) = (bet::of_judged(&judged, voice), typical::of_judged(&judged, voice));
+    let file = ReportFile {
+        format: FORMAT.into(),
+        version: FORMAT_VERSION,
+        session,
+        question,
+        report,
+        bet,
+        typical,
+    };
     Ok(Shared { link, fits_forums, words, card, file })
 }
 

@@ -18,7 +18,7 @@ const GROUND: [(&str, &[&str]); 7] = [
 ];
 
 /// What a golfer sees, a folder for each, and what it may use beside the ground.
-const THINGS: [(&str, &[&str]); 20] = [
+const THINGS: [(&str, &[&str]); 21] = [
     ("start", &[]),
     ("entry", &[]),
     ("photo", &["entry"]),
@@ -29,6 +29,7 @@ const THINGS: [(&str, &[&str]); 20] = [
     ("answer", &["doubts", "numbers"]),
     ("consistency", &[]),
     ("trust", &["consistency"]),
+    ("bet", &[]),
     ("luck", &[]),
     ("landing", &[]),
     ("cause", &[]),

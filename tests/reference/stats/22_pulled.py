@@ -19,7 +19,9 @@ def add(name, diff, se, df, usual, drift):
         at, weight = np.polynomial.legendre.leggauss(600)
         e, weight = 12 * drift * at, 12 * drift * weight * norm.pdf(12 * at)
         likelihood = lambda x: np.sum(weight * t.pdf((diff - x - e) / se, df))
-    density = lambda x: norm.pdf(x / usual) * likelihood(x)
+    each = usual if isinstance(usual, list) else [usual]
+    density = lambda x: sum(norm.pdf(x / one) / one for one in each) * likelihood(x)
+    given, usual = usual, max(each)
     cuts = sorted({-14 * usual, -6 * usual, -2 * usual, 0.0, diff / 2, 2 * usual, 6 * usual, 14 * usual} | ({diff} if abs(diff) < 14 * usual else set()))
     whole = lambda f, to: sum(
         quad(lambda x: f(x) * density(x), a, min(b, to), epsabs=1e-15, epsrel=1e-12, limit=400)[0] for a, b in zip(cuts, cuts[1:]) if a < to
@@ -39,7 +41,7 @@ def add(name, diff, se, df, usual, drift):
             source="the definition: normal before, Student's t for the shots, after by Bayes' rule",
             kind="computed-by-reference-library",
             how="tests/reference/stats/22_pulled.py: scipy quad over the difference, brentq for the ends",
-            input=dict(diff=diff, se=se, df=df, usual=usual, drift=drift),
+            input=dict(diff=diff, se=se, df=df, usual=given, drift=drift),
             expected=expected,
             tolerance=dict(rel=1e-8, abs=1e-9),
         )
@@ -52,6 +54,8 @@ add("one_degree_of_freedom", -8.0, 3.0, 1, 2.0, 0.0)
 add("many_shots", 6.0, 0.8, 200, 8.0, 0.0)
 add("nothing_found", 0.0, 3.0, 28, 4.0, 0.0)
 add("blocked", 9.0, 2.5, 40, 4.0, 3.0)
+add("three_kinds_of_change", 21.9, 2.9, 30, [2.0, 4.0, 8.0], 0.0)
+add("three_kinds_of_change_blocked", -6.0, 3.5, 12, [2.0, 4.0, 8.0], 3.0)
 json.dump(
     dict(
         method="a difference pulled toward zero",

@@ -51,6 +51,7 @@ function answered(state: State, report: Report, session: Session, actions: Actio
       ${words.step ? html`<p class="next">${words.step}</p>` : nothing}
       ${inFull(report)}
       ${asksForMore(report) ? html`<p class="caution">${say("caution")}</p>` : nothing}
+      <straight-answer-bet-line .session=${session} .question=${state.question}></straight-answer-bet-line>
     </article>
     ${report.overlays.length > 0 ? html`<ul class="overlays">${report.overlays.map((one) => overlay(one, state, actions))}</ul>` : nothing}`;
 }

@@ -6,6 +6,8 @@
  */
 import type {
   AirRequest,
+  Bet,
+  BetRequest,
   Cause,
   CauseRequest,
   CheckRequest,
@@ -28,6 +30,8 @@ import type {
   Session,
   Shared,
   ShareRequest,
+  Typical,
+  TypicalRequest,
   Unpacked,
 } from "../../pkg/straight_answer.js";
 import { openCores } from "./core.js";
@@ -36,6 +40,7 @@ import { asking } from "./refusal.js";
 export type {
   Answer,
   Ask,
+  Bet,
   Build,
   CheckRequest,
   ColumnReading,
@@ -43,6 +48,7 @@ export type {
   CustomMeasure,
   Decision,
   Delimiter,
+  Differs,
   Estimate,
   Finding,
   Form,
@@ -78,6 +84,7 @@ export type {
   StoppingWord,
   TextbookTest,
   TrustFinding,
+  Typical,
   Unpacked,
   View,
 } from "../../pkg/straight_answer.js";
@@ -99,6 +106,10 @@ export interface Engine {
   loadTheRest(): Promise<void>;
   /** Answers a question from a session's shots. */
   check(request: CheckRequest, whose?: Whose): Promise<Report>;
+  /** What to bet, where a verdict is out of reach or says too much. */
+  bet(request: BetRequest): Promise<Bet>;
+  /** The typical shot, beside the average. */
+  typical(request: TypicalRequest): Promise<Typical>;
   /** Shows how far luck reaches on a session's own shots. */
   luck(request: LuckRequest): Promise<Luck>;
   /** What a link holds; anything else is refused. */
@@ -132,6 +143,8 @@ export async function openLocal(manner: string, abridged: WebAssembly.Module): P
     check: (request, whose = "own") =>
       asking(() => soon((core, voice) => core.check(request, whose === "own" ? voice : { ...voice, whose }))),
     loadTheRest: () => asking(() => later(() => undefined)),
+    bet: (request) => asking(() => later((core, voice) => core.bet(request, voice))),
+    typical: (request) => asking(() => later((core, voice) => core.typical(request, voice))),
     luck: (request) => asking(() => later((core, voice) => core.luck(request, voice))),
     unpack: (link) => asking(() => soon((core, voice) => core.unpack(link, voice))),
     share: (request) => asking(() => later((core, voice) => core.share(request, voice))),

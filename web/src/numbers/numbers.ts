@@ -20,6 +20,7 @@ import { build } from "../pieces/pieces.js";
 import type { State } from "../state/state.js";
 import english from "../text/en/numbers.ftl?raw";
 import { learn, say } from "../text/say.js";
+import "./typical.js";
 
 learn(english);
 
@@ -67,7 +68,9 @@ function measured(
   return html`
     <details class="measured" ?open=${open}>
       <summary><h4>${view.name}</h4></summary>
-      ${groups(numbers, view, builds)} ${tests(numbers, view)} ${scatter(numbers)} ${estimate ? deciding(estimate, view, marginOn(measure, view, report)) : nothing}
+      ${groups(numbers, view, builds)} ${tests(numbers, view)}
+      ${measure === report.asked.measure ? html`<straight-answer-typical .session=${session} .question=${state.question}></straight-answer-typical>` : nothing}
+       ${scatter(numbers)} ${estimate ? deciding(estimate, view, marginOn(measure, view, report)) : nothing}
     </details>`;
 }
 
@@ -95,7 +98,7 @@ const groupRow = (
     <td>${group.sd === null ? MISSING : amountOf(group.sd, view, 1)}</td>
   </tr>`;
 
-const METHODS = ["welch", "yuen", "round"] as const;
+const METHODS = ["welch", "round"] as const;
 
 function tests(numbers: Numbers, view: MeasureView): TemplateResult | typeof nothing {
   const shown = METHODS.flatMap((key) =>

@@ -1,5 +1,7 @@
 /** What stands below the answer: loaded once the answer can be seen. */
 import { html, nothing, type TemplateResult } from "lit";
+import { betDoor } from "../bet/door.js";
+import "../bet/line.js";
 import { causeDoor } from "../cause/door.js";
 import type { Question, Report, Session } from "../core/engine.js";
 import { landingDoor } from "../landing/door.js";
@@ -24,6 +26,7 @@ export const below = (
   ${report.trust.length > 0 ? html`<div class="trusted">${part("trust", say("trust-title"), trustPart(state, report, session, actions))}</div>` : nothing}
   <div class="rooms">
     ${group("group-how-sure", [
+      session.builds.length > 1 ? betDoor(session, question, actions) : nothing,
       session.builds.length > 1 ? luckDoor(session, question, state.measures, actions) : nothing,
       landingDoor(session, report.asked, question),
     ])}

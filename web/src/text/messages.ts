@@ -1,5 +1,11 @@
 /** Every message and what it has to be told. Made from the catalogues by `npm run texts`. */
 export interface Messages {
+  "bet-differs": null;
+  "bet-differs-shaft": null;
+  "bet-differs-head": null;
+  "bet-differs-old_club": null;
+  "bet-differs-unknown": null;
+  "bet-dots": null;
   "claim-supported": null;
   "claim-too_small": null;
   "claim-contradicted": null;
@@ -316,8 +322,7 @@ export interface Messages {
   "numbers-scatter-term": null;
   "numbers-method-welch": null;
   "numbers-method-welch-term": null;
-  "numbers-method-yuen": null;
-  "numbers-method-yuen-term": null;
+  "numbers-typical": null;
   "numbers-method-round": null;
   "numbers-method-round-term": null;
   "numbers-gap": null;
@@ -648,6 +653,8 @@ export interface Messages {
   "group-how-sure": null;
   "group-why": null;
   "group-what-if": null;
+  "door-bet": null;
+  "door-bet-line": null;
   "door-luck": null;
   "door-luck-line": null;
   "door-landing": null;

@@ -4,6 +4,7 @@
 //! listed in [`targets`]; limits are the figures measured when the methods were chosen plus about three
 //! Monte-Carlo standard errors. The full run writes `tests/calibration.json`, which the methods page shows.
 
+mod bets;
 mod effort;
 mod more;
 mod plans;
@@ -13,6 +14,7 @@ pub(crate) mod rivals;
 mod said;
 mod sessions;
 mod targets;
+mod typical;
 
 use crate::folder::root;
 use anyhow::{Context, Result, bail};

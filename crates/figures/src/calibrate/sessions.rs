@@ -83,6 +83,7 @@ pub(crate) fn fixed(measure: usize) -> Question {
         margin: None,
         first_margin: None,
         stopping: Stopping::Word(StoppingWord::Fixed),
+        differs: None,
     }
 }
 

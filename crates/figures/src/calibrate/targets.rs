@@ -1,5 +1,6 @@
 //! The error rates and the power that the verdicts promise, target by target.
 
+use super::bets;
 use super::effort::{Effort, seed, sessions};
 use super::more;
 use super::plans::{self, Planned, Wanted, every_round};
@@ -9,6 +10,7 @@ use super::said;
 use super::sessions::{
     BALL_SPEED, CARRY, Design, Kind, MEASURED, OFFLINE, SPIN_RATE, answer, averages_only, differs, fixed,
 };
+use super::typical;
 use crate::simulate::model::{NONE, Parameters, STRONG, TYPICAL};
 use judging::analysis::whole_turns;
 use judging::verdict::DecisionKind;
@@ -20,7 +22,7 @@ pub(crate) type Target = (&'static [u32], fn(Effort) -> Vec<Row>);
 
 /// Every target, in the order of their numbers. The fifteenth, that the same input gives the same figures to the
 /// last digit, is a test of the worked session in `stats`.
-pub(crate) const ALL: [Target; 19] = [
+pub(crate) const ALL: [Target; 21] = [
     (&[1, 2, 3], in_turn),
     (&[4], pick_ups),
     (&[5], blocked),
@@ -40,6 +42,8 @@ pub(crate) const ALL: [Target; 19] = [
     (&[20], said::claims),
     (&[21], said::nearer),
     (&[22], prose::sentences),
+    (&[23], bets::bets),
+    (&[24], typical::shots),
 ];
 
 const SIZES: [usize; 5] = [6, 9, 15, 20, 30];

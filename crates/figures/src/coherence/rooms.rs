@@ -6,12 +6,14 @@ use super::sessions::{self, Asked, Kind};
 use super::told::Telling;
 use super::truth::decision_word;
 use judging::analysis::Estimate;
+use judging::bet::NoBet;
 use judging::claim::{ClaimKind, Claimed, claim, toward};
 use judging::feel::OwnSay;
 use judging::interval::Interval;
 use judging::luck::Showing;
 use judging::plan::{FollowRequest, LoggedShot};
 use judging::second::SecondRequest;
+use judging::typical::Beside;
 use judging::verdict::DecisionKind;
 use judging::{Judged, Judgment};
 use serde_json::json;
@@ -19,6 +21,7 @@ use session::measure::Margin;
 use session::plan::PlanRequest;
 use session::question::Goal;
 use session::{Order, Session};
+use telling::bet::{BetRequest, bet};
 use telling::cause::{CauseRequest, cause};
 use telling::claim::ClaimRequest;
 use telling::consistency::{ConsistencyRequest, consistency};
@@ -29,10 +32,13 @@ use telling::plan::{follow, plan};
 use telling::potential::{PotentialRequest, potential};
 use telling::second::second;
 use telling::together::{TogetherRequest, together};
+use telling::typical::{TypicalRequest, typical};
 use text::Voice;
 
 /// Every how many sessions a part is told: what costs more is told less often.
 const EVERY: Every = Every {
+    bet: 2,
+    typical: 2,
     claim: 3,
     feel: 5,
     second: 4,
@@ -46,6 +52,8 @@ const EVERY: Every = Every {
 };
 
 struct Every {
+    bet: u64,
+    typical: u64,
     claim: u64,
     feel: u64,
     second: u64,
@@ -65,6 +73,14 @@ pub(crate) fn tell(number: u64, asked: &Asked, judged: &Judged<'_>, telling: &mu
     let headline = judged.headline().map_or(Scope::Session, |judgment| Scope::Pair(judgment.candidate, 0));
     let candidate = judged.headline().map_or(1, |judgment| judgment.candidate);
     let baseline = question.baseline;
+    if due(EVERY.bet) {
+        let request = BetRequest { session: session.clone(), question: question.clone() };
+        telling.part("bet", &headline, |voice| bet(&request, voice).ok().map(|told| told.words));
+    }
+    if due(EVERY.typical) {
+        let request = TypicalRequest { session: session.clone(), question: question.clone() };
+        telling.part("typical", &headline, |voice| typical(&request, voice).ok().map(|told| told.words));
+    }
     if due(EVERY.claim) {
         let request =
             ClaimRequest { claimed: claimed(number), session: session.clone(), question: question.clone() };
@@ -135,6 +151,24 @@ pub(crate) fn truths(number: u64, asked: &Asked, judged: &Judged<'_>) -> Vec<Fac
     let mut facts = Vec::new();
     let headline = judged.headline().map_or(Scope::Session, |judgment| Scope::Pair(judgment.candidate, 0));
     let mut add = |scope: &Scope, key, value: &str| facts.push(Fact::truth(scope.clone(), key, value));
+    match judging::bet::bet(judged) {
+        Ok(bet) => {
+            add(&headline, "is.bet", "made");
+            let over = if bet.differs.is_some() { "what_was_said" } else { "all_three" };
+            add(&headline, "is.bet_over", over);
+        }
+        Err(why) => {
+            add(&headline, "is.bet", "none");
+            add(&headline, "is.bet_why", no_bet_word(why));
+        }
+    }
+    match judging::typical::typical(judged) {
+        Ok(typical) => {
+            add(&headline, "is.typical", decision_word(typical.decision.kind));
+            add(&headline, "is.typical_beside", beside_word(typical.beside));
+        }
+        Err(_) => add(&headline, "is.typical", "none"),
+    }
     if let Ok(claim) = claim(&claimed(number), judged) {
         add(
             &headline,
@@ -170,6 +204,28 @@ pub(crate) fn truths(number: u64, asked: &Asked, judged: &Judged<'_>) -> Vec<Fac
         facts.extend(landing_compared(asked, judged));
     }
     facts
+}
+
+fn beside_word(beside: Beside) -> &'static str {
+    match beside {
+        Beside::Agree => "agree",
+        Beside::OnlyTypical => "only_typical",
+        Beside::OnlyAverage => "only_average",
+        Beside::Opposite => "opposite",
+        Beside::OneIsTheSame => "one_is_the_same",
+    }
+}
+
+fn no_bet_word(why: NoBet) -> &'static str {
+    match why {
+        NoBet::NothingCompared => "nothing_compared",
+        NoBet::Scatter => "scatter",
+        NoBet::NearerZero => "nearer_zero",
+        NoBet::Averages => "averages",
+        NoBet::OrderUnknown => "order_unknown",
+        NoBet::DependsOnLeftOut => "depends_on_left_out",
+        NoBet::ValueInDoubt => "value_in_doubt",
+    }
 }
 
 /// The page's answer about the two clubs of before and after; none where scatter was asked for, of which that part says

@@ -9,7 +9,7 @@ use rand_distr::{Distribution, Uniform};
 use session::few::Map;
 use session::known::Known;
 use session::measure::MeasureId;
-use session::question::{Goal, LookedAfter, Question, Stopping, StoppingWord};
+use session::question::{Differs, Goal, LookedAfter, Question, Stopping, StoppingWord};
 use session::{CustomMeasure, Order, Session, Summary, SummaryOf, SummaryValue};
 use text::Units;
 
@@ -316,6 +316,7 @@ fn question(kind: Kind, session: &Session, dice: &mut Dice) -> Question {
         margin,
         first_margin: margin.filter(|_| dice.one_in(6)).map(|margin| margin * 2.0),
         stopping: stopping(kind, session, dice),
+        differs: [None, Some(Differs::Shaft), Some(Differs::Head), Some(Differs::OldClub)][dice.below(4)],
     }
 }
 

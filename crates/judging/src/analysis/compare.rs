@@ -38,7 +38,6 @@ pub fn compare(measured: &Measured, baseline: usize, candidate: usize, aspect: A
     };
     let welch = stats::welch(&cand, &base).ok();
     numbers.welch = welch.map(|d| textbook(&d));
-    numbers.yuen = stats::yuen(&cand, &base, stats::TRIM).ok().map(|y| textbook(&y.difference));
     let spread = stats::spread_ratio(&cand, &base).ok();
     numbers.spread = spread.as_ref().and_then(ratio_test);
     numbers.round = rounds.as_ref().map(|r| textbook(&r.fixed_effects));

@@ -152,10 +152,6 @@ pub struct Numbers {
     #[serde(skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "typescript", ts(optional))]
     pub welch: Option<TextbookTest>,
-    /// Yuen's comparison of the 20 % trimmed averages: the typical shot, mishits set aside.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    #[cfg_attr(feature = "typescript", ts(optional))]
-    pub yuen: Option<TextbookTest>,
     /// The comparison within rounds, where rounds exist.
     #[serde(skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "typescript", ts(optional))]

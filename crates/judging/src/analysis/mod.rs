@@ -14,6 +14,7 @@ mod more_shots;
 mod nearer;
 mod pair;
 mod shot_table;
+mod typical;
 pub mod warming_up;
 
 pub use compare::compare;
@@ -24,3 +25,4 @@ pub use levels::{Levels, Rule, levels};
 pub use nearer::nearer;
 pub use pair::{Aspect, Compared, Pair, Turns};
 pub use shot_table::{Include, Measured, PartOf, ShotTable};
+pub use typical::{MISHIT_DEVIATIONS, TypicalGap, typical_gap};

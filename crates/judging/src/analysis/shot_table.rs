@@ -65,6 +65,11 @@ pub struct Measured<'a> {
 }
 
 impl Measured<'_> {
+    /// All its shots with their rounds; `None` when not hit in turn.
+    pub(super) fn in_rounds(&self) -> Option<&[stats::RoundShot]> {
+        self.in_rounds.as_deref()
+    }
+
     /// Values of one build, in the order hit.
     pub(super) fn values(&self, build: usize) -> Vec<f64> {
         self.by_build.get(build).cloned().unwrap_or_default()

@@ -76,6 +76,7 @@ mod tests {
 
     fn of(said: &Claimed, goal: Goal) -> Result<f64, ClaimRefused> {
         let question = Question {
+            differs: None,
             baseline: 0,
             candidate: None,
             measure: "carry".into(),

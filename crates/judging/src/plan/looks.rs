@@ -89,6 +89,7 @@ pub fn opening_question(request: &PlanRequest) -> Question {
         margin: request.margin,
         first_margin: None,
         stopping: Stopping::Word(StoppingWord::Fixed),
+        differs: None,
     }
 }
 

@@ -41,6 +41,7 @@ fn days_are_combined_as_the_reference_has_it() {
         margin: Some(1.0),
         first_margin: None,
         stopping: Stopping::Word(StoppingWord::Fixed),
+        differs: None,
     };
     let mut held = 0;
     for case in cases {

@@ -77,6 +77,7 @@ pub(crate) fn averages(measure: &str, builds: &[(Option<u32>, f64, Option<f64>)]
 /// A question about one measure, with the number of shots fixed before.
 pub(crate) fn asking(measure: &str) -> Question {
     Question {
+        differs: None,
         baseline: 0,
         candidate: None,
         measure: MeasureId::from(measure),

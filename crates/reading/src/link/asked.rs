@@ -1,12 +1,12 @@
-//! The section of the question.
+//! The section of the question, and that of what differs between the two builds, where somebody said it.
 
 use super::bytes::{Broken, Reader, Writer};
-use super::codes::{self, GOALS};
+use super::codes::{self, DIFFERS, GOALS};
 use super::tag;
 use session::MOST_BUILDS;
 use session::Session;
 use session::measure::{Margin, MeasureId};
-use session::question::{LookedAfter, Question, Stopping, StoppingWord};
+use session::question::{Differs, LookedAfter, Question, Stopping, StoppingWord};
 
 /// The margin is the usual one: should that change, the link keeps the one it was made with.
 const USUAL: u8 = 1;
@@ -39,6 +39,11 @@ pub(crate) fn write_question(out: &mut Writer, question: &Question, measures: &[
     section.maybe_number(question.first_margin);
     write_stopping(&mut section, &question.stopping);
     out.section(tag::QUESTION, section);
+    let mut section = Writer::default();
+    if let Some(code) = question.differs.and_then(|differs| codes::code(&DIFFERS, &differs)) {
+        section.byte(code);
+    }
+    out.section(tag::DIFFERS, section);
 }
 
 fn write_stopping(section: &mut Writer, stopping: &Stopping) {
@@ -77,11 +82,17 @@ pub(crate) fn read_question(input: &mut Reader<'_>, session: &Session) -> Result
     let is_usual = input.byte()? & USUAL != 0;
     let (margin, first_margin) = (input.maybe_number()?, input.maybe_number()?);
     let stopping = read_stopping(input)?;
-    let mut question = Question { baseline, candidate, measure, goal, margin: None, first_margin, stopping };
+    let mut question =
+        Question { baseline, candidate, measure, goal, margin: None, first_margin, stopping, differs: None };
     let usual_now = settled_margin(&question);
     let still_usual = is_usual && usual_now.map(f64::to_bits) == margin.map(f64::to_bits);
     question.margin = margin.filter(|_| !still_usual);
     Ok(question)
+}
+
+/// Reads what differs between the two; a code of a later version says nothing here.
+pub(crate) fn read_differs(input: &mut Reader<'_>) -> Result<Option<Differs>, Broken> {
+    Ok(DIFFERS.get(usize::from(input.byte()?)).copied())
 }
 
 fn read_stopping(input: &mut Reader<'_>) -> Result<Stopping, Broken> {

@@ -3,7 +3,7 @@
 
 use super::bytes::Broken;
 use session::known::Known;
-use session::question::Goal;
+use session::question::{Differs, Goal};
 use session::units::SourceUnit;
 use session::{Order, SummaryOf, TemperatureUnit};
 
@@ -27,6 +27,9 @@ pub(crate) const UNITS: [SourceUnit; 13] = [
 /// What better means; code 0 leaves it to the measure.
 pub(crate) const GOALS: [Goal; 5] =
     [Goal::Higher, Goal::Lower, Goal::NearerZero, Goal::Tighter, Goal::Different];
+
+/// What differs between two builds; where nobody said it, there is no section of it.
+pub(crate) const DIFFERS: [Differs; 3] = [Differs::Shaft, Differs::Head, Differs::OldClub];
 
 /// How builds and time lie.
 pub(crate) const ORDERS: [Order; 3] = [Order::Unknown, Order::Interleaved, Order::Blocked];

@@ -100,7 +100,10 @@ fn unpacked(sections: &Sections<'_>, voice: &Voice) -> Result<Unpacked, Broken> 
     if let Some(mut input) = sections.section(tag::WEATHER) {
         second_and_weather::read_weather(&mut input, &mut session)?;
     }
-    let question = asked::read_question(&mut sections.section(tag::QUESTION).ok_or(Broken)?, &session)?;
+    let mut question = asked::read_question(&mut sections.section(tag::QUESTION).ok_or(Broken)?, &session)?;
+    if let Some(mut input) = sections.section(tag::DIFFERS) {
+        question.differs = asked::read_differs(&mut input)?;
+    }
     let view = match sections.section(tag::VIEW) {
         Some(mut input) => view::read_view(&mut input)?,
         None => View::default(),

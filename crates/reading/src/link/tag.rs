@@ -11,5 +11,6 @@ pub(crate) const PLAN: u64 = 8;
 pub(crate) const SECOND: u64 = 9;
 pub(crate) const WEATHER: u64 = 10;
 pub(crate) const NOTES: u64 = 11;
+pub(crate) const DIFFERS: u64 = 12;
 /// The last one.
-pub(crate) const LAST: usize = 11;
+pub(crate) const LAST: usize = 12;

@@ -7,7 +7,9 @@ use proptest::prelude::*;
 use reading::link::{LinkError, LinkNotice, PackError, PackRequest, TooLarge, pack, unpack};
 use session::Session;
 use session::measure::MeasureId;
-use session::question::{BuildPlace, Goal, LookedAfter, Misfit, Question, Stopping, StoppingWord, View};
+use session::question::{
+    BuildPlace, Differs, Goal, LookedAfter, Misfit, Question, Stopping, StoppingWord, View,
+};
 use std::time::{Duration, Instant};
 use text::Voice;
 
@@ -38,6 +40,7 @@ prop_compose! {
         margin in option::of(0.0..1e6_f64),
         first_margin in option::of(0.0..20.0_f64),
         stopping in stopping(),
+        differs in option::of(prop::sample::select(vec![Differs::Shaft, Differs::Head, Differs::OldClub])),
         note in option::of(letters(1..40)),
         any in any::<prop::sample::Index>(),
         open in any::<bool>(),
@@ -45,7 +48,7 @@ prop_compose! {
         let baseline = any.index(session.builds.len());
         let candidate = (!open && session.builds.len() > 1).then(|| (baseline + 1) % session.builds.len());
         let measure = if session.measures.is_empty() { "carry".into() } else { any.get(&session.measures).clone() };
-        let question = Question { baseline, candidate, measure, goal, margin, first_margin, stopping };
+        let question = Question { baseline, candidate, measure, goal, margin, first_margin, stopping, differs };
         PackRequest { session, question, view: View { note } }
     }
 }

@@ -1,6 +1,6 @@
 //! 10: least squares, groups as columns of zeros and ones too, NIST StRD among them; 15: sessions combined;
 //! 20: the same columns by Huber's M-estimate; 21: sessions with a prior on how much days differ;
-//! 22: differences with a prior on how far builds differ.
+//! 22: differences with a prior on how far builds differ; 23: how often a value of one build is above one of the other; 24: counted shares.
 
 use crate::passport::{Case, each_case, numbers};
 use stats::combine::{SessionEffect, combine};
@@ -9,7 +9,9 @@ use stats::describe::{mean, sum_of_squares};
 use stats::distributions::{normal_sf, normal_upper};
 use stats::linear_model::{Intercept, linear_model};
 use stats::robust_model::robust_model;
-use stats::{Interval, Level, TDifference, pulled};
+use stats::{
+    Counted, Interval, Level, Sample, TDifference, chance_above, counts_differ, pulled, pulled_over,
+};
 
 #[test]
 fn linear_models() {
@@ -67,12 +69,45 @@ fn sessions_with_what_days_usually_differ_by() {
 fn differences_pulled_toward_zero() {
     each_case("22_pulled.json", |case| {
         let found = TDifference::new(case.number("diff"), case.number("se"), case.number("df"), 0.0).unwrap();
-        let believed = pulled(&found, case.number("usual"), case.number("drift")).unwrap();
+        let drift = case.number("drift");
+        let believed = match case.input["usual"].as_f64() {
+            Some(usual) => pulled(&found, usual, drift).unwrap(),
+            None => pulled_over(&found, &case.numbers("usual"), drift).unwrap(),
+        };
         case.close("mean", believed.mean(), "rel");
         case.close("above", believed.chance_above(0.0), "rel");
         case.close("above_margin", believed.chance_above(5.0), "rel");
         let ends = believed.interval(Level::P95);
         case.all_close("interval", &[ends.low, ends.high], "rel");
+    });
+}
+
+#[test]
+fn values_above_those_of_the_other_build() {
+    each_case("23_chance_above.json", |case| {
+        let sample = |key| Sample::new(case.numbers(key)).unwrap();
+        let found = chance_above(&sample("candidate"), &sample("baseline")).unwrap();
+        case.close("chance", found.chance, "rel");
+        let error = found.error.unwrap();
+        case.close("statistic", (found.chance - 0.5) / error.se, "rel");
+        case.close("df", error.df, "rel");
+        case.close("p", 2.0 * error.p_above(0.5).min(error.p_below(0.5)), "rel");
+        let ends = found.interval(Level::P95);
+        case.all_close("interval", &[ends.low, ends.high], "rel");
+    });
+}
+
+#[test]
+fn counted_shares() {
+    each_case("24_proportions.json", |case| {
+        let counted = |pair: Vec<f64>| Counted { found: pair[0] as usize, of: pair[1] as usize };
+        if case.expects("p") {
+            let (one, other) = (counted(case.numbers("one")), counted(case.numbers("other")));
+            case.close("p", counts_differ(one, other), "rel");
+        } else {
+            let ends = Counted { found: case.count("found"), of: case.count("of") }.interval(Level::P95);
+            case.all_close("interval", &[ends.low, ends.high], "rel");
+        }
     });
 }
 

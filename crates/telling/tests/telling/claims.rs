@@ -36,6 +36,7 @@ fn question(measure: &str) -> Question {
         margin: None,
         first_margin: None,
         stopping: Stopping::Word(StoppingWord::Fixed),
+        differs: None,
     }
 }
 

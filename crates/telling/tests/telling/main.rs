@@ -6,6 +6,7 @@ mod made;
 mod support;
 
 mod averages_alone;
+mod bets;
 mod cause;
 mod claims;
 mod comparisons;
@@ -37,6 +38,7 @@ mod strictness;
 mod trust;
 mod trust_bounds;
 mod trust_figures;
+mod typical_shots;
 mod usual_figures;
 mod verdicts;
 mod weather;

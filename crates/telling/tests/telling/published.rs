@@ -33,6 +33,7 @@ fn ask(session: Session, baseline: &str, measure: &str) -> Report {
         margin: None,
         first_margin: None,
         stopping: Stopping::Word(StoppingWord::Fixed),
+        differs: None,
     };
     check(&CheckRequest { session, question }, &Voice::english()).expect("a usable request")
 }

@@ -55,5 +55,6 @@ pub(crate) fn asking(measure: &str) -> Question {
         margin: None,
         first_margin: None,
         stopping: Stopping::Word(StoppingWord::Fixed),
+        differs: None,
     }
 }

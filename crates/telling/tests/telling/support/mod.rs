@@ -74,6 +74,7 @@ pub(crate) fn asking(measure: &str) -> Question {
         margin: None,
         first_margin: None,
         stopping: Stopping::Word(StoppingWord::Fixed),
+        differs: None,
     }
 }
 

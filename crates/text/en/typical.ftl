@@ -1,0 +1,25 @@
+# The typical shot: a second question beside the average.
+differs = The typical shot: { $does }{ $mixed-up ->
+    [yes] {" "}here, beyond what warming up or tiring usually explains
+   *[no] {""}
+}, by { $span } ({ $level } interval).
+same = The typical shot: the same, at most { $size } apart ({ $level } interval).
+cannot-tell = The typical shot: these shots cannot tell. Anything between { $low } and { $high } ({ $level } interval).
+# How it stands to the average.
+only-typical = Of the average these shots cannot say as much: it counts every mishit in full.
+only-average = The averages differ and the typical shots cannot be told apart, so part of that gap may lie in the bad shots.
+opposite = The averages lie the other way about: between the two lies how often and how badly a club is mishit.
+one-is-the-same = Only one of the two, the average or the typical shot, is settled here.
+more-and-more-bad = With { $club } the good shots lead, and more shots fell far short.
+# Shots far below the typical one.
+mishits = More than { $below } short of the typical shot: { $candidate } { $candidate-found } of { $candidate-of } (its own rate { $candidate-low } to { $candidate-high } of 100),
+    { $baseline } { $baseline-found } of { $baseline-of } ({ $baseline-low } to { $baseline-high } of 100).
+told-apart = That is more than luck.
+may-be-luck = Counts like these may be luck.
+beside-the-answer = The answer is about the average and counts every shot; this stands beside it.
+# Why nothing is said of it.
+nothing-compared = There is nothing to compare; the answer says why.
+no-scatter = The typical shot is about how far, not about scatter.
+no-averages = Averages do not show the typical shot.
+no-value-in-doubt = While a value is in doubt nothing is said of the typical shot.
+cannot-be-fitted = The typical shot cannot be worked out here: too few shots, too many, or too many of them alike.
