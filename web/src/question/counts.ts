@@ -14,9 +14,10 @@ import { goalAsked, marginAsked } from "../state/question.js";
 import { shotCount } from "../state/shots.js";
 import type { State } from "../state/state.js";
 import { say } from "../text/say.js";
+import { withTexts } from "../text/spoken.js";
 import type { Fact } from "./settings.js";
 
-const setting = later(() => import("./settings.js").then((module) => module.setting));
+const setting = later(() => withTexts(["settings"], () => import("./settings.js")).then((module) => module.setting));
 
 export function counts(state: State, session: Session, question: Question, actions: Actions): TemplateResult {
   if (state.report) setting.ahead();

@@ -6,9 +6,12 @@ import { build, choice } from "../pieces/pieces.js";
 import type { Actions } from "../state/actions.js";
 import { goalAsked, measuresInOrder } from "../state/question.js";
 import type { State } from "../state/state.js";
-import { say } from "../text/say.js";
+import english from "../text/en/settings.ftl?raw";
+import { learn, say } from "../text/say.js";
 import { margin } from "./margin.js";
 import { stopping } from "./stopping.js";
+
+learn(english);
 
 export type Fact = "compared" | "margin" | "order" | "stopping" | "whose";
 

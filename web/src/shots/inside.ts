@@ -11,10 +11,13 @@ import { namesTooMany } from "../state/doubts.js";
 import { shotCount } from "../state/shots.js";
 import type { State } from "../state/state.js";
 import type { Given } from "../state/texts.js";
-import { say } from "../text/say.js";
+import english from "../text/en/settings.ftl?raw";
+import { learn, say } from "../text/say.js";
 import { clubs, whose } from "./clubs.js";
 import { notices, problems } from "./problems.js";
 import { source } from "./source.js";
+
+learn(english);
 
 export const inside = (state: State, session: Session, actions: Actions): TemplateResult => {
   const several = state.given.length > 1;

@@ -11,8 +11,9 @@ import { shotCount } from "../state/shots.js";
 import type { State } from "../state/state.js";
 import { type Given, unnamed } from "../state/texts.js";
 import { say } from "../text/say.js";
+import { withTexts } from "../text/spoken.js";
 
-const inside = later(() => import("./inside.js").then((module) => module.inside));
+const inside = later(() => withTexts(["settings"], () => import("./inside.js")).then((module) => module.inside));
 
 /** Up to this many clubs are named with their counts in the row's line. */
 const NAMED = 4;
