@@ -51,7 +51,8 @@ usually-tells = { $long-turns ->
 would-tell = About { $shots } shots with each, planned beforehand and hit in turn, three at a time, would most likely tell a gap of { $gap } from none: 8 of 10
     such tests do.
 would-then-tell = About { $shots } shots with each, planned beforehand, would then most likely tell a gap of { $gap } from none: 8 of 10 such tests do.
-in-turn-would-tell = About { $shots } shots with each, planned beforehand, would then most likely tell a gap of { $gap } from none: 8 of 10 such tests do.
+in-turn-would-tell = Hit like that, about { $shots } shots with each, planned beforehand, would most likely tell a gap of { $gap } from none: 8 of 10
+    such tests do.
 in-turn-settles-order = With the clubs hit in turn, three shots at a time, the order no longer matters.
 plan-says-how-many = The plan of a fair test says how many shots that takes.
 narrows = A new test of { $shots } shots with each, planned beforehand and hit in turn, three at a time, would narrow it to ± { $size } or less: 8 of 10

@@ -47,8 +47,8 @@ would-tell = Con unos { $shots } golpes con cada palo, planeados de antemano y a
     diferencia de { $gap } y ninguna: así es en 8 de cada 10 pruebas.
 would-then-tell = Con unos { $shots } golpes con cada palo, planeados de antemano, muy probablemente se distinguiría entonces entre una diferencia de { $gap } y ninguna: así es
     en 8 de cada 10 pruebas.
-in-turn-would-tell = Con unos { $shots } golpes con cada palo, planeados de antemano, entonces muy probablemente se distinguiría entre una diferencia de { $gap } y
-    ninguna: así es en 8 de cada 10 pruebas.
+in-turn-would-tell = De ese modo, con unos { $shots } golpes con cada palo, planeados de antemano, muy probablemente se distinguiría entre una
+    diferencia de { $gap } y ninguna: así es en 8 de cada 10 pruebas.
 in-turn-settles-order = Si los palos se alternan, de tres en tres golpes, el orden deja de importar.
 plan-says-how-many = El plan de una prueba justa dice cuántos golpes hacen falta.
 narrows = Una prueba nueva de { $shots } golpes con cada palo, planeada de antemano y alternando los palos de tres en tres, dejaría la duda en ± { $size } o menos: así

@@ -45,7 +45,7 @@ fn a_number_that_tells_says_how_often_it_does() {
     let open = asked(in_turn("carry", 4, &[250.0, 251.0], 9.0), 7.0);
     assert_eq!(open.decision.kind, DecisionKind::CannotTell);
     let MoreShots::Tell { shots } = more_shots(&open) else { panic!("{:?}", open.estimate) };
-    assert!(open.words.next.contains(&format!("About {shots} shots")), "{}", open.words.next);
+    assert!(open.words.next.contains(&format!("about {shots} shots")), "{}", open.words.next);
     assert!(open.words.next.contains("8 of 10 such tests"), "{}", open.words.next);
     assert!(!open.words.next.contains("settle"), "{}", open.words.next);
 }
