@@ -23,7 +23,7 @@ test("a value that can hardly be is asked about at the top, and set aside the an
   const tap = () => page.getByRole("button", { name: "A slip: set it aside" }).click();
   const after = await answerAfter(page, tap);
   assert.equal(await warning(page, "Is this right?").count(), 0);
-  assert.match(after.headline, /depends on the shots left out/);
+  assert.match(after.headline, /depends on what was left out/);
   assert.match(after.everything, /With every shot: cannot tell[\s\S]*Without 1 of 8 New shots: a difference/);
   assertQuiet(watched);
   await context.close();

@@ -45,7 +45,7 @@ fn a_number_that_tells_says_how_often_it_does() {
     let open = asked(in_turn("carry", 4, &[250.0, 251.0], 9.0), 7.0);
     assert_eq!(open.decision.kind, DecisionKind::CannotTell);
     let MoreShots::Tell { shots } = more_shots(&open) else { panic!("{:?}", open.estimate) };
-    assert!(open.words.next.contains(&format!("about {shots} shots")), "{}", open.words.next);
+    assert!(open.words.next.contains(&format!("About {shots} shots")), "{}", open.words.next);
     assert!(open.words.next.contains("8 of 10 such tests"), "{}", open.words.next);
     assert!(!open.words.next.contains("settle"), "{}", open.words.next);
 }
@@ -57,7 +57,7 @@ fn five_rounds_of_three_are_promised_nothing_and_the_number_that_tells_is_named(
         let told = asked(one_after_the_other("carry", &[15, 15], &[250.0, 250.0 + lead], 6.0), 10.0);
         assert_eq!(told.decision.kind, kind, "{}", told.words.headline);
         let MoreShots::Tell { shots } = more_shots(&told) else { panic!("{:?}", told.estimate) };
-        assert!(told.words.next.contains(&format!("About {shots} shots")), "{}", told.words.next);
+        assert!(told.words.next.contains(&format!("about {shots} shots")), "{}", told.words.next);
         assert!(!told.words.next.contains("5 laps of 3"), "{}", told.words.next);
     }
     // More than a visit holds: the plan says how many.
