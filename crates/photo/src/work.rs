@@ -7,6 +7,9 @@ use crate::quad::{Quad, Strip, less, sum, times};
 use crate::reading::{Column, Doubt};
 use crate::token::Token;
 
+/// What each character must reach to be believed.
+pub(crate) const SURE: f32 = 0.9;
+
 /// A cell on its way.
 pub(crate) struct Work {
     pub(crate) row: usize,
@@ -26,6 +29,18 @@ pub(crate) fn begun(token: &Token, row: usize, column: usize) -> Work {
     // A mark behind the last digit is the rest of a unit, or dirt.
     let text = if token.is_number() { text.trim_end_matches(['.', ',']) } else { text }.to_owned();
     Work { row, column, quad, text, sure, other: None, doubts: Vec::new(), first }
+}
+
+impl Work {
+    /// A name that was found in two boxes is one.
+    pub(crate) fn goes_on(&mut self, token: &Token) {
+        let (Quad([a, b, c, d]), Quad([e, f, g, h])) = (self.quad, token.quad);
+        let is_behind = token.quad.left()[0] > self.quad.left()[0];
+        let (one, other) = (self.text.trim(), token.text().trim());
+        self.text = if is_behind { format!("{one} {other}") } else { format!("{other} {one}") };
+        self.quad = Quad(if is_behind { [a, f, g, d] } else { [e, b, c, h] });
+        self.sure = self.sure.min(token.line.sure);
+    }
 }
 
 pub(crate) fn values(work: &[Work], column: usize, rows: usize) -> Vec<Option<f64>> {
@@ -132,6 +147,56 @@ pub(crate) fn doubt(numbers: &mut [Work], columns: &[Column], rows: usize) {
 /// A name by its letters and digits alone.
 pub(crate) fn bare(text: &str) -> String {
     text.chars().filter(char::is_ascii_alphanumeric).collect::<String>().to_ascii_lowercase()
+}
+
+/// Leaves rows away in which nothing stands; how many there are then.
+pub(crate) fn without_blank_rows(work: &mut [Work], rows: usize) -> usize {
+    let is_used: Vec<bool> = (0..rows).map(|row| work.iter().any(|it| it.row == row)).collect();
+    let blank_above = |row: usize| is_used[..row].iter().filter(|it| !**it).count();
+    work.iter_mut().for_each(|it| it.row -= blank_above(it.row));
+    rows - blank_above(rows)
+}
+
+/// What stands in a column of numbers and is none, and names that are unsure or almost those of other rows.
+pub(crate) fn doubt_words(words: &mut [Work], layout: &Layout, counting: &[bool]) {
+    const UNSURE_NAME: f32 = 0.6;
+    // Names that count on, as Club A and Club B do, are rows of their own.
+    const RARER: usize = 3;
+    let before: Vec<(usize, String)> = words.iter().map(|it| (it.column, it.text.clone())).collect();
+    let count = |column: usize, name: &str| before.iter().filter(|it| it.0 == column && it.1 == name).count();
+    for word in words.iter_mut().filter(|it| it.doubts.is_empty() && !counting[it.column]) {
+        if layout.columns[word.column].is_number {
+            word.doubts.push(Doubt::Unsure);
+            continue;
+        }
+        let own = count(word.column, &word.text);
+        let others = before.iter().filter(|(column, name)| {
+            *column == word.column
+                && count(*column, name) >= RARER * own
+                && is_almost(&bare(name), &bare(&word.text))
+        });
+        let nearest = others.max_by_key(|(column, name)| count(*column, name)).map(|it| it.1.clone());
+        if nearest.is_some() {
+            word.doubts.push(Doubt::OutOfLine);
+            word.other = nearest;
+        } else if word.sure < UNSURE_NAME {
+            word.doubts.push(Doubt::Unsure);
+        }
+    }
+}
+
+/// Whether two names differ by so little that one of them may be misread: by a letter, or by what is missing at an end.
+fn is_almost(one: &str, other: &str) -> bool {
+    let (short, long) = if one.len() <= other.len() { (one, other) } else { (other, one) };
+    if short.is_empty() || short == long {
+        return false;
+    }
+    let same = |short: &mut dyn Iterator<Item = char>, long: &mut dyn Iterator<Item = char>| {
+        short.zip(long).take_while(|(one, other)| one == other).count()
+    };
+    let from_start = same(&mut short.chars(), &mut long.chars());
+    let from_end = same(&mut short.chars().rev(), &mut long.chars().rev());
+    from_start.max(from_end) == short.len() || from_start + from_end + 1 >= long.len()
 }
 
 /// One name read in two spellings is one: where only spaces, case or marks differ, the more frequent counts.
