@@ -307,7 +307,40 @@ mod tests {
     }
 
     #[test]
+    fn a_row_that_was_overlooked_has_its_place_and_two_that_hang_together_fall_apart() {
+        let rows_of = |left_away: &dyn Fn(u8) -> bool, moved: f32| {
+            let mut texts = Vec::new();
+            for row in (0..12_u8).filter(|it| !left_away(*it)) {
+                let y = f32::from(row);
+                texts.extend([(y, 0.0, "231.4"), (y, 9.0, "2345"), (y, 18.0, "12.5"), (y, 27.0, "88")]);
+            }
+            // Boxes that reach from one row to the next.
+            texts.extend((0..4_u8).map(|at| (4.1 + moved * f32::from(at), 36.0 + 0.1 * f32::from(at), "7")));
+            layout(&tokens(&texts)).unwrap().rows
+        };
+        assert_eq!(rows_of(&|row| row == 7, 1.0).len(), 12, "one is missing");
+        assert_eq!(rows_of(&|_| false, 0.26).len(), 12, "two hang together");
+        assert_eq!(rows_of(&|row| row == 7 || row == 8, 1.0).len(), 10, "a wider gap is one that was meant");
+    }
+
+    #[test]
+    fn a_name_in_two_boxes_is_one() {
+        let mut texts = Vec::new();
+        for row in 0..6_u8 {
+            let y = f32::from(row);
+            texts.extend([(y, 0.0, if row == 3 { "Wood" } else { "Wood five" }), (y, 20.0, "231.4")]);
+        }
+        texts.push((3.0, 4.6, "five"));
+        let tokens = tokens(&texts);
+        let layout = layout(&tokens).unwrap();
+        let also: Vec<_> = layout.also.iter().map(|it| (tokens[it.0].text(), it.1, it.2)).collect();
+        assert_eq!(also, [("five", 3, 0)]);
+    }
+
+    #[test]
     fn words_alone_are_no_table() {
         assert!(layout(&tokens(&[(0.0, 0.0, "Hello"), (1.0, 0.0, "there")])).is_none());
+        let scattered = layout(&tokens(&[(0.0, 0.0, "Hello"), (5.0, 40.0, "12"), (9.0, 80.0, "there")]));
+        assert!(scattered.is_none_or(|it| it.has_numbers()));
     }
 }

@@ -212,3 +212,62 @@ pub(crate) fn one_spelling(words: &mut [Work], layout: &Layout) {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::lines::Frame;
+    use crate::places::Span;
+
+    fn layout(is_number: &[bool]) -> Layout {
+        let span = |is_number: &bool| Span { from: 0.0, to: 1.0, is_number: *is_number };
+        Layout {
+            frame: Frame::of(&[], &[], &[], 0.0),
+            rows: Vec::new(),
+            columns: is_number.iter().map(span).collect(),
+            cells: Vec::new(),
+            also: Vec::new(),
+            headings: Vec::new(),
+            above: Vec::new(),
+            below: Vec::new(),
+        }
+    }
+
+    fn word(row: usize, column: usize, text: &str, sure: f32) -> Work {
+        let quad = Quad([[0.0, 0.0], [9.0, 0.0], [9.0, 4.0], [0.0, 4.0]]);
+        Work { row, column, quad, text: text.into(), sure, other: None, doubts: Vec::new(), first: 0.0 }
+    }
+
+    #[test]
+    fn a_club_that_is_almost_another_and_a_word_among_numbers_are_doubted() {
+        let mut words: Vec<Work> = (0..14).map(|row| word(row, 0, "8i old", 1.0)).collect();
+        words.extend((14..24).map(|row| word(row, 0, "8i new", 1.0)));
+        for (row, text, sure) in [(3, "Bi old", 1.0), (7, "old", 1.0), (20, "8i new", 0.4)] {
+            words[row].text = text.into();
+            words[row].sure = sure;
+        }
+        words.extend([word(2, 1, "SR", 1.0), word(3, 2, "I", 1.0)]);
+        doubt_words(&mut words, &layout(&[false, true, true]), &[false, false, true]);
+        let doubted: Vec<(usize, usize, &str)> = words
+            .iter()
+            .filter(|it| !it.doubts.is_empty())
+            .map(|it| (it.row, it.column, it.other.as_deref().unwrap_or("")))
+            .collect();
+        assert_eq!(doubted, [(3, 0, "8i old"), (7, 0, "8i old"), (20, 0, ""), (2, 1, "")]);
+    }
+
+    #[test]
+    fn clubs_that_count_on_are_not_doubted() {
+        let name = |row: usize| if row < 8 { "Club A" } else { "Club B" };
+        let mut words: Vec<Work> = (0..15).map(|row| word(row, 0, name(row), 1.0)).collect();
+        doubt_words(&mut words, &layout(&[false]), &[false]);
+        assert!(words.iter().all(|it| it.doubts.is_empty()));
+    }
+
+    #[test]
+    fn rows_in_which_nothing_stands_are_left_away() {
+        let mut work: Vec<Work> = [0, 1, 3, 3, 5].map(|row| word(row, 0, "1", 1.0)).into();
+        assert_eq!(without_blank_rows(&mut work, 7), 4);
+        assert_eq!(work.iter().map(|it| it.row).collect::<Vec<_>>(), [0, 1, 2, 2, 3]);
+    }
+}
