@@ -39,7 +39,9 @@ for (const file of readdirSync(folder).sort()) {
   const found = score(truth, came, picture.scale);
   for (const what of [...SUMMED, ...OF_CLUBS]) group[what] += found[what];
   group.exact += found.isExact ? 1 : 0;
-  const errors = [...found.errors, ...new Map(found.names.map((it) => [it.join(), it])).values()].map((error) => error.join("|"));
+  const errors = [...found.errors, ...new Map(found.names.map((it) => [it.join(), it])).values()].map((error) =>
+    error.join("|"),
+  );
   console.log(
     `${file} ${name} ${truth.screen.font}${truth.screen.tiles ? " tiles" : ""}: ${found.right} of ${found.cells}, ` +
       `${found.doubted} in doubt, ${found.silent} silent, ${found.isExact ? "exact" : found.isGrid ? "not exact" : "another grid"}` +
