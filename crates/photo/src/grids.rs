@@ -104,9 +104,11 @@ fn random_texts_make_tables_tiles_or_nothing() {
         let tokens: Vec<Token> = found.into_iter().flat_map(Token::split).collect();
         if let Some((tiles, beside)) = tiles(&tokens) {
             screens += 1;
-            let has_digit = |it: &str| it.contains(|it: char| it.is_ascii_digit());
-            assert!(tiles.iter().all(|it| has_digit(tokens[it.number].text())), "seed {seed}");
-            assert!(tiles.len() + beside.len() <= tokens.len(), "seed {seed}: a text twice");
+            let mut used: Vec<usize> = tiles.iter().filter_map(|it| it.number).collect();
+            used.sort_unstable();
+            assert!(used.windows(2).all(|it| it[0] != it[1]), "seed {seed}: a number in two tiles");
+            assert!(tiles.iter().all(|it| it.number.is_none_or(|it| it < tokens.len())), "seed {seed}");
+            assert!(used.len() + beside.len() <= tokens.len(), "seed {seed}: a text twice");
         }
         let Some(layout) = layout(&tokens) else { continue };
         tables += 1;

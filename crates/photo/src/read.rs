@@ -13,8 +13,8 @@ use crate::signs::{BEFORE, has_bar};
 use crate::tiles::{Tile, tiles};
 use crate::token::Token;
 use crate::work::{
-    SURE, Work, bare, begun, columns, doubt, doubt_words, holes, is_blank, one_spelling, take_unit, values,
-    with_unit, without_blank_rows,
+    SURE, Work, bare, begun, begun_tile, columns, doubt, doubt_words, holes, is_blank, one_spelling,
+    take_unit, values, with_unit, without_blank_rows,
 };
 
 /// No side of what is looked at is longer, in pixels.
@@ -113,9 +113,13 @@ impl Reader<'_> {
         tokens
     }
 
-    fn of_tiles(&mut self, tokens: &[Token], tiles: &[Tile], above: Vec<String>) -> Reading {
+    fn of_tiles(&mut self, tokens: &[Token], tiles: &[Tile], mut above: Vec<String>) -> Reading {
+        // Below a text that is no label nothing stands.
+        let is_empty = |it: &Tile| it.number.is_none() && is_blank(&Strip::cut(&self.picture, &it.quad, 1.0));
+        let (empty, tiles): (Vec<&Tile>, Vec<&Tile>) = tiles.iter().partition(|it| is_empty(it));
+        above.extend(empty.iter().map(|it| it.label.clone()));
         let mut work: Vec<Work> =
-            tiles.iter().enumerate().map(|(column, tile)| begun(&tokens[tile.number], 0, column)).collect();
+            tiles.iter().enumerate().map(|(column, tile)| begun_tile(tokens, tile, column)).collect();
         self.read_tiles_as_numbers(&mut work);
         self.look_again(&mut work);
         let columns = tiles.iter().zip(&mut work).map(|(tile, work)| {

@@ -5,6 +5,7 @@ use crate::layout::Layout;
 use crate::number::{Number, number};
 use crate::quad::{Quad, Strip, less, sum, times};
 use crate::reading::{Column, Doubt};
+use crate::tiles::Tile;
 use crate::token::Token;
 
 /// What each character must reach to be believed.
@@ -29,6 +30,13 @@ pub(crate) fn begun(token: &Token, row: usize, column: usize) -> Work {
     // A mark behind the last digit is the rest of a unit, or dirt.
     let text = if token.is_number() { text.trim_end_matches(['.', ',']) } else { text }.to_owned();
     Work { row, column, quad, text, sure, other: None, doubts: Vec::new(), first }
+}
+
+/// A tile; without a number what stands there is still to be read.
+pub(crate) fn begun_tile(tokens: &[Token], tile: &Tile, column: usize) -> Work {
+    let (text, quad, doubts) = (String::new(), tile.quad, Vec::new());
+    let nothing = Work { row: 0, column, quad, text, sure: 0.0, other: None, doubts, first: 0.0 };
+    tile.number.map_or(nothing, |at| begun(&tokens[at], 0, column))
 }
 
 impl Work {
