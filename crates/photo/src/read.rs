@@ -13,8 +13,8 @@ use crate::signs::{BEFORE, has_bar};
 use crate::tiles::{Tile, tiles};
 use crate::token::Token;
 use crate::work::{
-    SURE, Work, bare, begun, begun_tile, columns, doubt, doubt_words, holes, is_blank, one_spelling,
-    take_unit, values, with_unit, without_blank_rows,
+    SURE, Work, bare, begun, begun_tile, columns, contrast, doubt, doubt_words, holes, is_blank,
+    one_spelling, take_unit, values, with_unit, without_blank_rows,
 };
 
 /// No side of what is looked at is longer, in pixels.
@@ -114,8 +114,10 @@ impl Reader<'_> {
     }
 
     fn of_tiles(&mut self, tokens: &[Token], tiles: &[Tile], mut above: Vec<String>) -> Reading {
-        // Below a text that is no label nothing stands.
-        let is_empty = |it: &Tile| it.number.is_none() && is_blank(&Strip::cut(&self.picture, &it.quad, 1.0));
+        // Below a text that is no label nothing stands: no more than the noise of a photo. What shines may wash a number out.
+        const NOISE: u8 = 12;
+        let is_empty =
+            |it: &Tile| it.number.is_none() && contrast(&Strip::cut(&self.picture, &it.quad, 1.0)) < NOISE;
         let (empty, tiles): (Vec<&Tile>, Vec<&Tile>) = tiles.iter().partition(|it| is_empty(it));
         above.extend(empty.iter().map(|it| it.label.clone()));
         let mut work: Vec<Work> =

@@ -95,10 +95,15 @@ pub(crate) fn holes(
 
 pub(crate) fn is_blank(strip: &Strip) -> bool {
     const FAINTEST: u8 = 45;
+    contrast(strip) < FAINTEST
+}
+
+/// From the darkest to the lightest of a strip, but for a few pixels.
+pub(crate) fn contrast(strip: &Strip) -> u8 {
     let mut greens: Vec<u8> = strip.pixels.as_chunks::<3>().0.iter().map(|it| it[1]).collect();
     greens.sort_unstable();
     let at = |percent: usize| greens[(greens.len() - 1) * percent / 100];
-    at(97) - at(3) < FAINTEST
+    at(97) - at(3)
 }
 
 /// Units that stand in the cells go into the heading.
