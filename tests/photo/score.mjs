@@ -42,9 +42,10 @@ const letters = (text) =>
 /** How many rows are given to the club that was drawn, and how many to another without a doubt. */
 function clubs(truth, reading, rows) {
   const bare = (text) => text.toLowerCase().replaceAll(/[^a-z0-9]/g, "");
-  const at = truth.clubs.map((club, row) => ({ club, row: [...(rows.get(`d${row}`) ?? [])][0] }));
+  const drawn = truth.clubs ?? [];
+  const at = drawn.map((club, row) => ({ club, row: [...(rows.get(`d${row}`) ?? [])][0] }));
   const cells = (row) => reading.cells.filter((cell) => cell.row === row && !reading.columns[cell.column].is_number);
-  const found = { clubs: truth.clubs.length, clubs_right: 0, clubs_silent: 0, names: [] };
+  const found = { clubs: drawn.length, clubs_right: 0, clubs_silent: 0, names: [] };
   for (const { club, row } of at) {
     const here = row === undefined ? [] : cells(row);
     if (here.some(({ text }) => bare(text) === bare(club))) found.clubs_right++;

@@ -66,7 +66,12 @@ pub fn read(
     let mut reading = match tiles(&tokens) {
         Some((tiles, beside)) => reader.of_tiles(&tokens, &tiles, beside),
         None => {
-            let layout = layout(&tokens).filter(Layout::has_numbers).ok_or(Refused::NoTable)?;
+            let layout = layout(&tokens).ok_or(Refused::NoTable)?;
+            // Numbers that make no column: the others could not be seen.
+            if !layout.has_numbers() {
+                let of = tokens.iter().filter(|it| it.is_number()).count();
+                return Err(Refused::TooPoor { doubtful: of, of });
+            }
             reader.of_table(&tokens, &layout)?
         }
     };
