@@ -126,7 +126,11 @@ fn random_texts_make_tables_tiles_or_nothing() {
             layout.also.iter().all(|it| layout.cell(it.1, it.2).is_some()),
             "seed {seed}: a rest of nothing"
         );
-        assert!(layout.rows.windows(2).all(|it| it[0] <= it[1]), "seed {seed}: rows from the top");
+        assert!(
+            layout.rows.windows(2).all(|it| it[0] <= it[1]),
+            "seed {seed}: rows from the top: {:?}",
+            layout.rows
+        );
         let all: Vec<Vec<Option<Number>>> = (0..columns).map(column).collect();
         for one in &all {
             let numbers: Vec<&Number> = one.iter().flatten().collect();

@@ -145,7 +145,7 @@ fn fallen_apart(mut row: Vec<f32>, usual: f32, height: f32) -> Vec<Vec<f32>> {
     const TALLER: f32 = 0.6;
     row.sort_by(f32::total_cmp);
     let spread = row.last().zip(row.first()).map_or(0.0, |(last, first)| last - first);
-    if (row.len() as f32) < MORE * usual || spread < TALLER * height {
+    if (row.len() as f32) < MORE * usual || spread <= TALLER * height {
         return vec![row];
     }
     let middle = row.iter().sum::<f32>() / row.len() as f32;
