@@ -340,7 +340,5 @@ mod tests {
     #[test]
     fn words_alone_are_no_table() {
         assert!(layout(&tokens(&[(0.0, 0.0, "Hello"), (1.0, 0.0, "there")])).is_none());
-        let scattered: Vec<_> =
-            (0..8_u8).map(|at| (3.0 * f32::from(at), 30.0 * f32::from(at), "12")).collect();
     }
 }
