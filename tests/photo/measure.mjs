@@ -9,12 +9,13 @@ const reader = await openReader();
 const groups = {};
 
 const SUMMED = ["cells", "right", "doubted", "wrong", "missing", "silent", "invented", "headings", "columns"];
+const OF_CLUBS = ["clubs", "clubs_right", "clubs_silent"];
 const fresh = () => ({
   photos: 0,
   refused: 0,
   exact: 0,
   seconds: [],
-  ...Object.fromEntries(SUMMED.map((name) => [name, 0])),
+  ...Object.fromEntries([...SUMMED, ...OF_CLUBS].map((name) => [name, 0])),
 });
 
 for (const file of readdirSync(folder).sort()) {
@@ -36,11 +37,15 @@ for (const file of readdirSync(folder).sort()) {
     continue;
   }
   const found = score(truth, came, picture.scale);
-  for (const what of SUMMED) group[what] += found[what];
+  for (const what of [...SUMMED, ...OF_CLUBS]) group[what] += found[what];
   group.exact += found.isExact ? 1 : 0;
-  const errors = found.errors.slice(0, 6).map((error) => error.join("|"));
+  const errors = [...found.errors, ...new Map(found.names.map((it) => [it.join(), it])).values()].map((error) =>
+    error.join("|"),
+  );
   console.log(
-    `${file} ${name} ${truth.screen.font}: ${found.right} of ${found.cells}, ${found.silent} silent`,
+    `${file} ${name} ${truth.screen.font}${truth.screen.tiles ? " tiles" : ""}: ${found.right} of ${found.cells}, ` +
+      `${found.doubted} in doubt, ${found.silent} silent, ${found.isExact ? "exact" : found.isGrid ? "not exact" : "another grid"}` +
+      `${found.invented > 0 ? `, ${found.invented} invented` : ""};`,
     ...errors,
   );
 }
@@ -53,6 +58,7 @@ for (const [name, it] of Object.entries(groups)) {
     `${name}: ${it.photos} photos, ${it.refused} refused; of ${it.cells} cells right ${share(it.right, it.cells)}, ` +
       `in doubt ${share(it.doubted, it.cells)}, silent ${it.silent} (${share(it.silent, it.cells)}); ` +
       `wholly exact ${it.exact} of ${read}; headings ${share(it.headings, it.columns)}; ` +
+      `clubs of rows right ${share(it.clubs_right, it.clubs)}, wrong without a doubt ${it.clubs_silent} of ${it.clubs}; ` +
       `processor seconds ${middle(it.seconds).toFixed(1)}`,
   );
 }

@@ -39,6 +39,25 @@ const letters = (text) =>
     .replaceAll(/\(.*/g, "")
     .replaceAll(/[^a-z]/g, "");
 
+/** How many rows are given to the club that was drawn, and how many to another without a doubt. */
+function clubs(truth, reading, rows) {
+  const bare = (text) => text.toLowerCase().replaceAll(/[^a-z0-9]/g, "");
+  const drawn = truth.clubs ?? [];
+  const at = drawn.map((club, row) => ({ club, row: [...(rows.get(`d${row}`) ?? [])][0] }));
+  const cells = (row) => reading.cells.filter((cell) => cell.row === row && !reading.columns[cell.column].is_number);
+  const found = { clubs: drawn.length, clubs_right: 0, clubs_silent: 0, names: [] };
+  for (const { club, row } of at) {
+    const here = row === undefined ? [] : cells(row);
+    if (here.some(({ text }) => bare(text) === bare(club))) found.clubs_right++;
+    else {
+      const isSilent = here.every(({ doubts }) => doubts.length === 0);
+      if (isSilent) found.clubs_silent++;
+      found.names.push([club, here.map(({ text }) => text).join(" ") || null, isSilent ? "SILENT" : "doubted"]);
+    }
+  }
+  return found;
+}
+
 /** What came of one photo; `scale` is that of the picture read to the photo drawn. */
 export function score(truth, reading, scale) {
   const read = reading.cells.map((cell) => ({ ...cell, center: middle(cell.quad) }));
@@ -81,5 +100,6 @@ export function score(truth, reading, scale) {
   });
   found.headings = heads.filter(Boolean).length;
   found.columns = truth.columns.length;
+  Object.assign(found, clubs(truth, reading, rows));
   return found;
 }

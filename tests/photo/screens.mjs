@@ -215,6 +215,8 @@ h1{font-size:1.05em;margin:0 0 12px;color:${L.dim};font-weight:500}`;
     })),
     rows: 0,
     cells: [],
+    // The club of each row, where the screen says it.
+    clubs: s.hasClub ? s.rows.map((_, k) => s.clubs[k < s.nrow / 2 ? 0 : 1]) : [],
   };
   let body = "";
   const cell = (r, j, v) => {
@@ -245,7 +247,7 @@ h1{font-size:1.05em;margin:0 0 12px;color:${L.dim};font-weight:500}`;
       trs +=
         "<tr>" +
         (s.hasShot ? `<td class="t">${k + 1}</td>` : "") +
-        (s.hasClub ? `<td class="t">${esc(s.clubs[k < s.nrow / 2 ? 0 : 1])}</td>` : "") +
+        (s.hasClub ? `<td class="t">${esc(truth.clubs[k])}</td>` : "") +
         row.map((v, j) => `<td>${cell(k, j, v)}</td>`).join("") +
         "</tr>";
     });

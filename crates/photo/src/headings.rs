@@ -90,8 +90,13 @@ fn parts(token: &Token, frame: &Frame, columns: &[Span]) -> Vec<(usize, String)>
         [one] => vec![(*one, token.text().to_owned())],
         _ if words.len() < over.len() => vec![(over[0], token.text().to_owned())],
         _ => {
+            // What stands in brackets ends a heading.
+            const NEVER: f32 = 1e6;
             let cost = |first: usize, last: usize, column: usize| {
-                away(from + width * words[first].from, from + width * words[last].to, &columns[column])
+                let goes_on = words[first..last].iter().any(|it| it.text.ends_with(')'));
+                let away =
+                    away(from + width * words[first].from, from + width * words[last].to, &columns[column]);
+                if goes_on { away + NEVER } else { away }
             };
             let ends = cut(words.len(), &over, &cost);
             let starts = std::iter::once(0).chain(ends.iter().copied());

@@ -15,6 +15,8 @@ pub(crate) struct Layout {
     pub(crate) columns: Vec<Span>,
     /// For each row and column the text that stands there.
     pub(crate) cells: Vec<Option<usize>>,
+    /// The rest of names that were found in two boxes: a text, its row and its column.
+    pub(crate) also: Vec<(usize, usize, usize)>,
     pub(crate) headings: Vec<String>,
     /// What stands above the headings and below the last row, line by line.
     pub(crate) above: Vec<String>,
@@ -28,6 +30,10 @@ const SEVERAL: usize = 4;
 impl Layout {
     pub(crate) fn cell(&self, row: usize, column: usize) -> Option<usize> {
         self.cells[row * self.columns.len() + column]
+    }
+
+    pub(crate) fn has_numbers(&self) -> bool {
+        self.columns.iter().any(|it| it.is_number)
     }
 }
 
@@ -84,6 +90,21 @@ pub(crate) fn layout(tokens: &[Token]) -> Option<Layout> {
             is_placed[at] = true;
         }
     }
+    const SURE_NAME: f32 = 0.6;
+    // A text close beside a name, in its row, is the rest of it.
+    let beside = |at: usize, row: usize| {
+        (0..columns.len()).filter(|it| !columns[*it].is_number).find(|column| {
+            cells[row * columns.len() + column].is_some_and(|name| {
+                let (one, other) = (&places[name], &places[at]);
+                (other.from - one.to).max(one.from - other.to).abs() < 0.7 * height
+            })
+        })
+    };
+    let also: Vec<(usize, usize, usize)> = in_rows
+        .iter()
+        .filter(|(at, _)| !is_placed[*at] && is_one(*at) && tokens[*at].line.sure >= SURE_NAME)
+        .filter_map(|(at, row)| Some((*at, *row, beside(*at, *row)?)))
+        .collect();
     let (top, bottom) = (rows.first()? - 0.6 * height, rows.last()? + 0.6 * height);
     let outside = |is: &dyn Fn(f32) -> bool| {
         (0..tokens.len()).filter(|at| !is_placed[*at] && is(places[*at].y)).collect::<Vec<_>>()
@@ -91,7 +112,7 @@ pub(crate) fn layout(tokens: &[Token]) -> Option<Layout> {
     let (headings, above) = headings(tokens, &outside(&|y| y < top), &frame, &columns, height);
     let below = outside(&|y| y > bottom);
     let below = lines(&below, &places, height).into_iter().map(|line| said(tokens, &line)).collect();
-    Some(Layout { frame, rows, columns, cells, headings, above, below })
+    Some(Layout { frame, rows, columns, cells, also, headings, above, below })
 }
 
 /// How far a text stands from a column: by its middle, or by the edge that the column is set at.
@@ -112,8 +133,42 @@ fn rows(numbers: &[usize], places: &[Place], height: f32) -> Vec<f32> {
     let mut sizes: Vec<usize> = rows.iter().map(Vec::len).collect();
     sizes.sort_unstable();
     let usual = sizes[sizes.len() / 2] as f32;
+    let rows: Vec<Vec<f32>> = rows.into_iter().flat_map(|it| fallen_apart(it, usual, height)).collect();
     let is_row = |it: &Vec<f32>| count < SEVERAL || it.len() as f32 >= ENOUGH * usual;
-    rows.iter().filter(|it| is_row(it)).map(|it| median(it)).collect()
+    let rows: Vec<f32> = rows.iter().filter(|it| is_row(it)).map(|it| median(it)).collect();
+    with_overlooked(rows)
+}
+
+/// Two rows that a box between them held together; a group with about as many texts as others have is one row.
+fn fallen_apart(mut row: Vec<f32>, usual: f32, height: f32) -> Vec<Vec<f32>> {
+    const MORE: f32 = 1.5;
+    const TALLER: f32 = 0.6;
+    row.sort_by(f32::total_cmp);
+    let spread = row.last().zip(row.first()).map_or(0.0, |(last, first)| last - first);
+    if (row.len() as f32) < MORE * usual || spread <= TALLER * height {
+        return vec![row];
+    }
+    let middle = row.iter().sum::<f32>() / row.len() as f32;
+    let (above, below) = row.into_iter().partition(|it| *it < middle);
+    vec![above, below]
+}
+
+/// Rows between which one more has its place: twice as far apart as those around them are.
+fn with_overlooked(rows: Vec<f32>) -> Vec<f32> {
+    const FEWEST: usize = 6;
+    const TWICE: std::ops::Range<f32> = 1.75..2.25;
+    if rows.len() < FEWEST {
+        return rows;
+    }
+    let apart: Vec<f32> = rows.windows(2).map(|it| it[1] - it[0]).collect();
+    let around = |at: usize| median(&apart[at.saturating_sub(2)..(at + 3).min(apart.len())]);
+    let between = |at: usize| {
+        let is_twice = TWICE.contains(&(apart[at] / around(at).max(1.0)));
+        is_twice.then(|| f32::midpoint(rows[at], rows[at + 1]))
+    };
+    let mut all: Vec<f32> = (0..apart.len()).filter_map(between).chain(rows.iter().copied()).collect();
+    all.sort_by(f32::total_cmp);
+    all
 }
 
 /// Columns of numbers, then those of words between them.
@@ -249,6 +304,37 @@ mod tests {
         assert_eq!((layout.rows.len(), layout.columns.len()), (9, 2));
         assert_eq!((layout.cell(0, 0), layout.cell(0, 1)), (None, None), "holes, to be read again");
         assert!((1..9).all(|row| layout.cell(row, 1).is_some()));
+    }
+
+    #[test]
+    fn a_row_that_was_overlooked_has_its_place_and_two_that_hang_together_fall_apart() {
+        let rows_of = |left_away: &dyn Fn(u8) -> bool, moved: f32| {
+            let mut texts = Vec::new();
+            for row in (0..12_u8).filter(|it| !left_away(*it)) {
+                let y = f32::from(row);
+                texts.extend([(y, 0.0, "231.4"), (y, 9.0, "2345"), (y, 18.0, "12.5"), (y, 27.0, "88")]);
+            }
+            // Boxes that reach from one row to the next.
+            texts.extend((0..4_u8).map(|at| (4.1 + moved * f32::from(at), 36.0 + 0.1 * f32::from(at), "7")));
+            layout(&tokens(&texts)).unwrap().rows
+        };
+        assert_eq!(rows_of(&|row| row == 7, 1.0).len(), 12, "one is missing");
+        assert_eq!(rows_of(&|_| false, 0.26).len(), 12, "two hang together");
+        assert_eq!(rows_of(&|row| row == 7 || row == 8, 1.0).len(), 10, "a wider gap is one that was meant");
+    }
+
+    #[test]
+    fn a_name_in_two_boxes_is_one() {
+        let mut texts = Vec::new();
+        for row in 0..6_u8 {
+            let y = f32::from(row);
+            texts.extend([(y, 0.0, if row == 3 { "Wood" } else { "Wood five" }), (y, 20.0, "231.4")]);
+        }
+        texts.push((3.0, 4.6, "five"));
+        let tokens = tokens(&texts);
+        let layout = layout(&tokens).unwrap();
+        let also: Vec<_> = layout.also.iter().map(|it| (tokens[it.0].text(), it.1, it.2)).collect();
+        assert_eq!(also, [("five", 3, 0)]);
     }
 
     #[test]

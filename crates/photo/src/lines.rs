@@ -25,7 +25,8 @@ impl Frame {
             points.iter().map(|it| less(*it, origin)[axis]).collect()
         };
         let (x, y) = (from(centers, 0), from(centers, 1));
-        let fall = if centers.len() >= FEWEST_FOR_ROWS { converging(&x, &y, height) } else { (slope, 0.0) };
+        let fall =
+            if centers.len() >= FEWEST_FOR_ROWS { converging(&x, &y, height, slope) } else { (slope, 0.0) };
         let frame = Self { origin, fall, lean: (-fall.0, 0.0) };
         let mut rows: Vec<f32> = centers.iter().map(|it| frame.y(*it)).collect();
         let rows = groups(&mut rows, 0.45 * height);
@@ -33,7 +34,7 @@ impl Frame {
             return frame;
         }
         let all: Vec<Point> = edges.iter().chain(centers).copied().collect();
-        Self { lean: converging(&from(&all, 1), &from(&all, 0), height), ..frame }
+        Self { lean: converging(&from(&all, 1), &from(&all, 0), height, frame.lean.0), ..frame }
     }
 
     /// Which row a point stands in.
@@ -85,7 +86,8 @@ pub(crate) fn grouped(values: &[f32], gap: f32) -> (Vec<usize>, usize) {
 }
 
 /// Finds `a` and `b` so that the lines `across = c + (a + b c) along` are those of the table: the `c` pile up.
-fn converging(along: &[f32], across: &[f32], height: f32) -> (f32, f32) {
+/// One column alone shows nothing of how its rows run: then they run as its texts do, by `start`.
+fn converging(along: &[f32], across: &[f32], height: f32, start: f32) -> (f32, f32) {
     let bin = (height * 0.25).max(2.0);
     let (low, high) =
         along.iter().fold((f32::MAX, f32::MIN), |(low, high), it| (low.min(*it), high.max(*it)));
@@ -108,7 +110,7 @@ fn converging(along: &[f32], across: &[f32], height: f32) -> (f32, f32) {
     };
     let steps =
         |count: i16, width: f32| (-count..=count).map(move |it| f32::from(it) * width / f32::from(count));
-    let mut best = (0, 0.0, 0.0);
+    let mut best = (score(start, 0.0), start, 0.0);
     let mut search = |around: (f32, f32), a_steps: (i16, f32), b_steps: (i16, f32)| {
         for a in steps(a_steps.0, a_steps.1) {
             for b in steps(b_steps.0, b_steps.1) {

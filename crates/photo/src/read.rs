@@ -13,7 +13,8 @@ use crate::signs::{BEFORE, has_bar};
 use crate::tiles::{Tile, tiles};
 use crate::token::Token;
 use crate::work::{
-    Work, bare, begun, columns, doubt, holes, is_blank, one_spelling, take_unit, values, with_unit,
+    SURE, Work, bare, begun, begun_tile, columns, contrast, doubt, doubt_words, holes, is_blank,
+    one_spelling, take_unit, values, with_unit, without_blank_rows,
 };
 
 /// No side of what is looked at is longer, in pixels.
@@ -24,8 +25,6 @@ pub const FINDER_LONGEST: usize = 1280;
 pub const FINDER_SMALL: usize = 960;
 /// More texts than a screen shows.
 const MOST_TEXTS: usize = 1500;
-/// What each character must reach to be believed.
-const SURE: f32 = 0.9;
 /// Up to this share of the numbers may be in doubt, in percent; and of a few numbers.
 const MOST_DOUBTFUL: usize = 20;
 const MOST_OF_FEW: usize = 50;
@@ -68,6 +67,11 @@ pub fn read(
         Some((tiles, beside)) => reader.of_tiles(&tokens, &tiles, beside),
         None => {
             let layout = layout(&tokens).ok_or(Refused::NoTable)?;
+            // Numbers that make no column: the others could not be seen.
+            if !layout.has_numbers() {
+                let of = tokens.iter().filter(|it| it.is_number()).count();
+                return Err(Refused::TooPoor { doubtful: of, of });
+            }
             reader.of_table(&tokens, &layout)?
         }
     };
@@ -114,9 +118,15 @@ impl Reader<'_> {
         tokens
     }
 
-    fn of_tiles(&mut self, tokens: &[Token], tiles: &[Tile], above: Vec<String>) -> Reading {
+    fn of_tiles(&mut self, tokens: &[Token], tiles: &[Tile], mut above: Vec<String>) -> Reading {
+        // Below a text that is no label nothing stands: no more than the noise of a photo. What shines may wash a number out.
+        const NOISE: u8 = 12;
+        let is_empty =
+            |it: &Tile| it.number.is_none() && contrast(&Strip::cut(&self.picture, &it.quad, 1.0)) < NOISE;
+        let (empty, tiles): (Vec<&Tile>, Vec<&Tile>) = tiles.iter().partition(|it| is_empty(it));
+        above.extend(empty.iter().map(|it| it.label.clone()));
         let mut work: Vec<Work> =
-            tiles.iter().enumerate().map(|(column, tile)| begun(&tokens[tile.number], 0, column)).collect();
+            tiles.iter().enumerate().map(|(column, tile)| begun_tile(tokens, tile, column)).collect();
         self.read_tiles_as_numbers(&mut work);
         self.look_again(&mut work);
         let columns = tiles.iter().zip(&mut work).map(|(tile, work)| {
@@ -148,6 +158,10 @@ impl Reader<'_> {
         for row in 0..layout.rows.len() {
             for column in 0..layout.columns.len() {
                 work.extend(layout.cell(row, column).map(|at| begun(&tokens[at], row, column)));
+                let also = layout.also.iter().filter(|it| (it.1, it.2) == (row, column));
+                if let Some(name) = work.last_mut() {
+                    also.for_each(|it| name.goes_on(&tokens[it.0]));
+                }
             }
         }
         let counting: Vec<bool> = (0..layout.columns.len())
@@ -161,6 +175,8 @@ impl Reader<'_> {
             layout.columns[it.column].is_number && !counting[it.column] && number(&it.text).is_some()
         };
         let (mut numbers, mut rest): (Vec<Work>, Vec<Work>) = work.into_iter().partition(measured);
+        one_spelling(&mut rest, layout);
+        doubt_words(&mut rest, layout, &counting);
         self.look_again(&mut numbers);
         let columns = columns(layout, &mut numbers);
         self.look_for_signs(&mut numbers, &columns);
@@ -171,13 +187,13 @@ impl Reader<'_> {
         if doubtful * 100 > most * of {
             return Err(Refused::TooPoor { doubtful, of });
         }
-        one_spelling(&mut rest, layout);
         let mut work = numbers;
         work.extend(rest);
         work.sort_by_key(|it| (it.row, it.column));
+        let rows = without_blank_rows(&mut work, layout.rows.len());
         let Layout { above, below, .. } = layout;
         let (above, below) = (above.clone(), below.clone());
-        let reading = Reading { columns, rows: layout.rows.len(), above, below, ..Reading::default() };
+        let reading = Reading { columns, rows, above, below, ..Reading::default() };
         Ok(self.finished(reading, work))
     }
 
@@ -253,22 +269,44 @@ impl Reader<'_> {
     /// A second look at each number: in gray, with more around it, a little wider.
     fn look_again(&mut self, work: &mut [Work]) {
         const AROUND: f32 = 0.55;
+        const CLOSER: f32 = 0.15;
+        // A strip with more around it is harder to read.
+        const SURE_AGAIN: f32 = 0.75;
         const ABOVE: f32 = 0.08;
-        const WIDER: f32 = 1.08;
+        let wider = |it: &Work| {
+            // Narrow letters are seen as wide as usual ones: of two alike side by side one is lost otherwise.
+            const LEAST: f32 = 1.08;
+            const MOST: f32 = 1.6;
+            const USUAL: f32 = 0.42;
+            let letters = it.text.chars().count().max(1) as f32;
+            let wide = it.quad.width() / it.quad.height().max(1.0) / letters;
+            (USUAL / wide.max(0.01)).clamp(LEAST, MOST)
+        };
         let again = work.iter().map(|it| {
-            Strip::cut(&self.picture, &it.quad.grown(AROUND, AROUND, ABOVE), WIDER).dark_on_light()
+            Strip::cut(&self.picture, &it.quad.grown(AROUND, AROUND, ABOVE), wider(it)).dark_on_light()
         });
         let again: Vec<Strip> = again.collect();
-        for (work, read) in work.iter_mut().zip(self.look(&again)) {
+        let again = self.look(&again);
+        // Where a rule or a neighbor stands close, no number is read with them: a look at less.
+        let seen =
+            |read: &Read| [read.line(), read.number()].into_iter().find(|it| number(&it.text).is_some());
+        let closer: Vec<usize> = (0..work.len()).filter(|at| seen(&again[*at]).is_none()).collect();
+        let strips = closer.iter().map(|at| {
+            Strip::cut(&self.picture, &work[*at].quad.grown(CLOSER, CLOSER, ABOVE), wider(&work[*at]))
+                .dark_on_light()
+        });
+        let strips: Vec<Strip> = strips.collect();
+        let mut closer: Vec<(usize, Read)> = closer.into_iter().zip(self.look(&strips)).collect();
+        for (at, (work, read)) in work.iter_mut().zip(again).enumerate() {
             let Some(one) = number(&work.text) else { continue };
-            let line = [read.line(), read.number()].into_iter().find(|it| number(&it.text).is_some());
-            let other = line.map_or_else(|| read.number().text, |it| it.text);
-            if work.sure < SURE {
+            let read = closer.iter_mut().find(|it| it.0 == at).map_or(read, |it| std::mem::take(&mut it.1));
+            let second = seen(&read).unwrap_or_else(|| read.number());
+            if work.sure < SURE || second.sure < SURE_AGAIN {
                 work.doubts.push(Doubt::Unsure);
             }
-            if number(&other).is_none_or(|other| other.plain() != one.plain()) {
+            if number(&second.text).is_none_or(|other| other.plain() != one.plain()) {
                 work.doubts.push(Doubt::ReadOtherwise);
-                work.other = Some(other).filter(|it| number(it).is_some());
+                work.other = Some(second.text).filter(|it| number(it).is_some());
             }
         }
     }
@@ -292,7 +330,7 @@ impl Reader<'_> {
         const ABOVE: f32 = 0.1;
         reading.cut_height = LINE;
         for Work { row, column, quad, text, other, doubts, .. } in work {
-            let cut = reading.columns[column].is_number.then(|| {
+            let cut = (reading.columns[column].is_number || !doubts.is_empty()).then(|| {
                 let strip = Strip::cut(&self.picture, &quad.grown(AROUND, AROUND, ABOVE), 1.0);
                 let cut = Cut { from: reading.cuts.len(), width: strip.width };
                 reading.cuts.extend(strip.gray());

@@ -1,7 +1,7 @@
 //! Big numbers, each under a small label: averages as a screen shows them.
 
 use crate::lines::median;
-use crate::quad::{length, less, times};
+use crate::quad::{Point, Quad, length, less, sum, times};
 use crate::token::Token;
 
 /// A label is at most so high, for its number.
@@ -14,7 +14,10 @@ const ENOUGH: f32 = 0.7;
 /// A number with what stands above and behind it.
 #[derive(Debug, PartialEq)]
 pub(crate) struct Tile {
-    pub(crate) number: usize,
+    /// The number's text, where one was found.
+    pub(crate) number: Option<usize>,
+    /// Where it stands, or should.
+    pub(crate) quad: Quad,
     /// Empty when none was found.
     pub(crate) label: String,
     /// Empty when it stands with the number, or in the label.
@@ -36,6 +39,8 @@ pub(crate) fn tiles(tokens: &[Token]) -> Option<(Vec<Tile>, Vec<String>)> {
     let mut used: Vec<usize> = big.clone();
     let mut tiles = Vec::new();
     let mut labeled = 0;
+    // The first text of each label, with its number.
+    let mut labels: Vec<(usize, usize)> = Vec::new();
     for at in &big {
         let number = &tokens[*at];
         let seen = |other: &Token| seen_from(number, other, height);
@@ -53,6 +58,7 @@ pub(crate) fn tiles(tokens: &[Token]) -> Option<(Vec<Tile>, Vec<String>)> {
         words.retain(|it| seen(&tokens[*it]).2 > nearest - 0.25);
         words.sort_by(|one, other| seen(&tokens[*one]).0.total_cmp(&seen(&tokens[*other]).0));
         labeled += usize::from(!words.is_empty());
+        labels.extend(words.first().map(|it| (*it, *at)));
         let is_behind = |it: &usize| {
             let (left, _, y) = seen(&tokens[*it]);
             let end = number.quad.width() / height;
@@ -64,16 +70,90 @@ pub(crate) fn tiles(tokens: &[Token]) -> Option<(Vec<Tile>, Vec<String>)> {
         used.extend(words.iter().copied().chain(unit));
         let label = words.iter().map(|it| tokens[*it].text()).collect::<Vec<_>>().join(" ");
         tiles.push(Tile {
-            number: *at,
+            number: Some(*at),
+            quad: number.quad,
             label,
             unit: unit.map_or_else(String::new, |it| tokens[it].text().into()),
         });
     }
     const FEWEST: usize = 2;
     let is_screen = labeled >= FEWEST && labeled as f32 >= ENOUGH * big.len() as f32;
+    for (label, found) in is_screen.then(|| overlooked(tokens, &used, &labels)).into_iter().flatten() {
+        used.extend([label].into_iter().chain(found.number));
+        tiles.push(found);
+    }
     let mut beside: Vec<usize> = (0..tokens.len()).filter(|at| !used.contains(at)).collect();
     beside.sort_by(|one, other| tokens[*one].quad.center()[1].total_cmp(&tokens[*other].quad.center()[1]));
     is_screen.then(|| (tiles, beside.iter().map(|at| tokens[*at].text().to_owned()).collect()))
+}
+
+/// Labels without a number below them, where others have theirs: one was overlooked, or read as a word.
+fn overlooked(tokens: &[Token], used: &[usize], labels: &[(usize, usize)]) -> Vec<(usize, Tile)> {
+    const ALIKE: std::ops::Range<f32> = 0.7..1.4;
+    let of = |what: &dyn Fn(&Quad, &Quad) -> f32| {
+        median(&labels.iter().map(|it| what(&tokens[it.0].quad, &tokens[it.1].quad)).collect::<Vec<_>>())
+    };
+    let usual = of(&|label, _| label.height());
+    // From a label's left to its number's, straight down, and the number's size: in heights of a label.
+    let (down, tall) =
+        (of(&|label, number| seen_below(label, number)), of(&|label, it| it.height() / label.height()));
+    let wide = of(&|label, number| number.width() / label.height());
+    let right = of(&|label, number| along(label, number.left()));
+    let is_label = |at: &usize| {
+        let it = &tokens[*at];
+        let letters = it.text().chars().filter(|it| it.is_alphabetic()).count();
+        !used.contains(at) && letters > 2 && ALIKE.contains(&(it.quad.height() / usual.max(1e-6)))
+    };
+    let tile = |at: usize| {
+        let label = &tokens[at].quad;
+        let (across, up) = (unit(label.across()), unit(label.down()));
+        let size = label.height();
+        let left = sum(label.left(), sum(times(across, right * size), times(up, down * size)));
+        let (half, wide) = (times(up, 0.5 * tall * size), times(across, wide * size));
+        let place = Quad([
+            less(left, half),
+            less(sum(left, wide), half),
+            sum(sum(left, wide), half),
+            sum(left, half),
+        ]);
+        let is_there = |it: &Token| {
+            let away = less(it.quad.center(), place.center());
+            length(away) < 0.5 * (place.width() + it.quad.width()) && away[1].abs() < 0.5 * place.height()
+        };
+        let there: Vec<usize> = (0..tokens.len()).filter(|it| is_there(&tokens[*it])).collect();
+        let is_tall = |it: &usize| tokens[*it].quad.height() > 0.6 * place.height();
+        // Another line of a label that has its number stands over that label.
+        if there.iter().any(|it| used.contains(it) || !is_tall(it)) {
+            return None;
+        }
+        let quad = there.first().map_or(place, |it| tokens[*it].quad);
+        Some((
+            at,
+            Tile {
+                number: there.first().copied(),
+                quad,
+                label: tokens[at].text().into(),
+                unit: String::new(),
+            },
+        ))
+    };
+    (0..tokens.len()).filter(is_label).filter_map(tile).collect()
+}
+
+fn unit(direction: Point) -> Point {
+    times(direction, 1.0 / length(direction).max(1e-6))
+}
+
+/// How far a point lies from a text's left, along it and in its heights.
+fn along(text: &Quad, point: Point) -> f32 {
+    let (direction, from) = (unit(text.across()), less(point, text.left()));
+    (from[0] * direction[0] + from[1] * direction[1]) / text.height().max(1e-6)
+}
+
+/// How far a number stands below a label, middle to middle, in heights of the label.
+fn seen_below(label: &Quad, number: &Quad) -> f32 {
+    let (direction, from) = (unit(label.down()), less(number.center(), label.center()));
+    (from[0] * direction[0] + from[1] * direction[1]) / label.height().max(1e-6)
 }
 
 /// From where to where another text reaches, from a number's left, and how far below its middle: in heights of a number.
@@ -91,7 +171,6 @@ fn seen_from(number: &Token, other: &Token, height: f32) -> (f32, f32, f32) {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::quad::Quad;
     use crate::recognize::Line;
 
     fn token(x: f32, y: f32, height: f32, text: &str) -> Token {
@@ -118,6 +197,28 @@ mod tests {
         let said: Vec<_> = tiles.iter().map(|it| (it.label.as_str(), it.unit.as_str())).collect();
         assert_eq!(said, [("Carry", "yd"), ("Spin rate (rpm)", "")]);
         assert_eq!(beside, ["7 iron A, average of 9 shots"]);
+    }
+
+    #[test]
+    fn a_label_without_a_number_has_its_place_below() {
+        let mut screen = Vec::new();
+        for place in 0..4_u8 {
+            let x = 300.0 * f32::from(place);
+            screen.push(token(x, 60.0, 20.0, "Carry (yd)"));
+            if place != 2 {
+                screen.push(token(x, 90.0, 50.0, "164.2"));
+            }
+        }
+        screen.push(token(0.0, 0.0, 40.0, "7 iron A, average of 9 shots"));
+        let (found, beside) = tiles(&screen).unwrap();
+        let lost: Vec<&Tile> = found.iter().filter(|it| it.number.is_none()).collect();
+        assert_eq!((found.len(), lost.len(), beside.len()), (4, 1, 1));
+        let center = lost[0].quad.center();
+        assert!((600.0..725.0).contains(&center[0]) && (110.0..120.0).contains(&center[1]), "{center:?}");
+        // The same place with a word in it: it is read again as digits.
+        screen.push(token(600.0, 90.0, 50.0, "LOG"));
+        let (found, _) = tiles(&screen).unwrap();
+        assert!(found.iter().any(|it| it.number.is_some_and(|it| screen[it].text() == "LOG")));
     }
 
     #[test]

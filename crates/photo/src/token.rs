@@ -51,7 +51,7 @@ impl Token {
                 continue;
             }
             let goes_on = before.is_some_and(|before| place - before <= wide);
-            before = Some(place);
+            before = (character != ')').then_some(place);
             match words.last_mut() {
                 Some(word) if goes_on => {
                     word.text.push(character);

@@ -9,6 +9,7 @@ mod browser;
 mod build;
 mod calibrated;
 mod everywhere;
+mod fuzz;
 mod licenses;
 mod lighthouse;
 mod mutants;
@@ -49,6 +50,7 @@ cargo xtask COMMAND
   mutants [again | FILE] put faults into the crates that compute and decide; what no test notices goes to tests/mutants.md
                      (again: spare what a test noticed before; FILE: part of a path, the others stay as listed)
   links              how long the links of real-shaped sessions are, as a table
+  fuzz [...]         throw hostile texts, links and photo grids (--cases, 10 million unless told otherwise; --seed)
   licenses           write licenses.md anew, of the site and of the package that were built
   photo [...]        draw photos and read them with what was built; writes tests/photo.json (--photos, --seed)
   photo-models       fetch, cut and pack anew the models that read a photo; a build does it once
@@ -89,6 +91,7 @@ fn command(words: &[&str]) -> Result<()> {
         ["picture"] => browser::picture(),
         ["calibrate", options @ ..] => calibrated::run(options),
         ["demo" | "rivals"] | ["simulate", ..] => calibrated::figures(words),
+        ["fuzz", options @ ..] => fuzz::throw(options),
         ["licenses"] => licenses::write(),
         ["photo", options @ ..] => photo::measure(options),
         ["photo-models"] => photo_models::write(),
