@@ -16,6 +16,9 @@ async function screen(example, heading, { part, ...options } = {}) {
     ...options,
   });
   await answer(page);
+  await page.evaluate(() => {
+    for (const row of document.querySelectorAll("#answer details")) row.open = false;
+  });
   if (part) {
     await page.locator(`${part} summary`).first().click();
     await page.locator(`${part} .said`).waitFor();

@@ -41,19 +41,21 @@ export async function answer(page) {
   };
 }
 
-/** The answer and the measures below it, as the page shows them. */
-const everything = () => [...document.querySelectorAll("#answer, .measures")].map((one) => one.innerText).join("\n");
+/** The answer and the measures below it, as the page shows them; the bet comes a moment later, and is none of it. */
+const everything = () => {
+  const shown = [...document.querySelectorAll("#answer, .measures")].map((one) => one.innerText).join("\n");
+  return shown.replace(document.querySelector(".bet-line")?.innerText ?? "", "").trim();
+};
 
 /** The answer after `act` changed it. */
 export async function answerAfter(page, act) {
   const before = (await answer(page)).everything;
   await act();
-  await page.waitForFunction((old) => {
-    const article = document.querySelector("article.answer[aria-busy=false]");
-    const now = [...document.querySelectorAll("#answer, .measures")].map((one) => one.innerText).join("\n");
-    return article && now !== old;
-  }, before);
-  return answer(page);
+  for (const patience = Date.now() + 30_000; Date.now() < patience; await page.waitForTimeout(30)) {
+    const now = await answer(page);
+    if (now.everything !== before) return now;
+  }
+  throw new Error(`the answer stayed: ${before}`);
 }
 
 /** Opens the row of what was read. */
