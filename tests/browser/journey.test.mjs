@@ -1,6 +1,7 @@
 // The main job on a phone with a slow processor: open, paste, read the answer, ask differently.
 
 import assert from "node:assert/strict";
+import { readFile } from "node:fs/promises";
 import { test } from "node:test";
 import { assertQuiet, open } from "./harness.mjs";
 import { answer, answerAfter, demo, faults, openFact, openShots, overflows, paste } from "./steps.mjs";
@@ -75,6 +76,18 @@ test("the answer's first line is on the first screen once shots are read, and ab
     assert.ok(above);
     await context.close();
   }
+});
+
+test("the first line of a link's answer is on the first screen too", async () => {
+  const { link } = JSON.parse(await readFile(new URL("../links/notes.json", import.meta.url), "utf8"));
+  const { page, context } = await open(`#${link}`, { viewport: { width: 360, height: 640 } });
+  await answer(page);
+  const [top, line] = await page.evaluate(() => {
+    const headline = document.querySelector("#answer-headline");
+    return [headline.getBoundingClientRect().top, Number.parseFloat(getComputedStyle(headline).lineHeight)];
+  });
+  assert.ok(top >= 0 && top + line <= 640, String(top));
+  await context.close();
 });
 
 test("an answer that changes out of sight is pointed at until it is seen", async () => {

@@ -17,7 +17,6 @@ export function sent(state: State, sender: Sent, session: Session, actions: Acti
     <section class="card sent" id="sent" aria-labelledby="sent-title">
       <h2 id="sent-title" tabindex="-1">${say("sent-title")}</h2>
       <p>${holds(session)} ${missing(state)}</p>
-      ${state.report && !changed ? html`<p>${sayAround("sent-says", { headline: html`<strong>${state.report.answer.words.headline}</strong>` })}</p>` : nothing}
       ${sender.view.note ? html`<p>${sayAround("sent-note", { note: html`<bdi class="note">${sender.view.note}</bdi>` })}</p>` : nothing}
       ${sender.notices.map(({ message }) => html`<p class="hint">${message}</p>`)}
       <p class="whose" aria-live="polite">${changed ? say("sent-yours") : say("sent-try")}</p>

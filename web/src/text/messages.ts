@@ -619,7 +619,6 @@ export interface Messages {
   "photo-remedy-connection": null;
   "photo-remedy-type": null;
   "sent-title": null;
-  "sent-says": { headline: string | number };
   "sent-note": { note: string | number };
   "sent-yours": null;
   "sent-try": null;

@@ -1,10 +1,9 @@
 ### What a link holds, and whose settings are on the screen.
 
 sent-title = Somebody shared this session with you
-sent-says = With the sender’s settings it says: { $headline }
 sent-note = With it came: { $note }
 sent-yours = The settings are yours now, and so is the answer. The link stays as it was sent.
-sent-try = Try your own club, margin or measure under “What counts”: the link stays as it was sent.
+sent-try = The settings are the sender’s. Change them below the answer: the link stays as it was sent.
 sent-back = Back to the sender’s settings
 sent-holds = It holds { $what } with { $clubs } and { $columns }.
 n-averages = { $count } { $count ->

@@ -1,10 +1,9 @@
 ### Lo que contiene un enlace, y de quién son los ajustes en pantalla.
 
 sent-title = Alguien compartió esta sesión contigo
-sent-says = Con los ajustes de quien la envió dice: { $headline }
 sent-note = Venía con esta nota: { $note }
 sent-yours = Ahora los ajustes son tuyos, y la respuesta también. El enlace sigue como se envió.
-sent-try = Prueba con tu palo, con la menor diferencia que te importe o con otra medida en «Lo que cuenta»: el enlace sigue como se envió.
+sent-try = Los ajustes son de quien la envió. Cámbialos bajo la respuesta: el enlace sigue como se envió.
 sent-back = Volver a los ajustes del envío
 sent-holds = Contiene { $what } con { $clubs } y { $columns }.
 n-averages = { $count } { $count ->
