@@ -44,7 +44,8 @@ export async function answer(page) {
 /** The answer and the measures below it, as the page shows them; the bet comes a moment later, and is none of it. */
 const everything = () => {
   const shown = [...document.querySelectorAll("#answer, .measures")].map((one) => one.innerText).join("\n");
-  return shown.replace(document.querySelector(".bet-line")?.innerText ?? "", "").trim();
+  const rest = shown.replace(document.querySelector(".bet-line")?.innerText ?? "", "");
+  return rest.replace(/\n+/g, "\n").trim();
 };
 
 /** The answer after `act` changed it. */
