@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { readdirSync, readFileSync } from "node:fs";
 import { before, test } from "node:test";
-import { check, initSync, pack, read, share, unpack } from "../../web/pkg/straight_answer.js";
+import { bet, check, initSync, pack, read, share, typical, unpack } from "../../web/pkg/straight_answer.js";
 
 const root = new URL("../../", import.meta.url);
 
@@ -86,7 +86,8 @@ test("one call makes everything to give away", () => {
   assert.equal(shared.link, `https://example.org/club/#${pack({ session, question })}`);
   assert.equal(shared.fits_forums, true);
   const report = check({ session, question });
-  assert.deepEqual(shared.file, { format: "straight-answer-report", version: 1, session, question, report });
+  const told = { report, bet: bet({ session, question }), typical: typical({ session, question }) };
+  assert.deepEqual(shared.file, { format: "straight-answer-report", version: 1, session, question, ...told });
   for (const text of [shared.words.plain, shared.words.markdown, shared.words.brackets]) {
     assert.ok(text.includes(report.answer.words.headline) && text.includes(shared.link));
   }
