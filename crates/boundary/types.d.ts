@@ -245,20 +245,6 @@ export type BetFacts = {
 };
 
 /**
- * What [`bet()`] is asked.
- */
-export type BetRequest = {
-  /**
-   * The shots.
-   */
-  session: Session,
-  /**
-   * What is asked of them.
-   */
-  question: Question,
-};
-
-/**
  * Sentences of a bet; empty where there is nothing to say.
  */
 export type BetWords = {
@@ -4661,20 +4647,6 @@ export type TypicalFacts = {
    * Mishits, where more is wanted of the measure; null elsewhere.
    */
   mishits: Mishits | null,
-};
-
-/**
- * What [`typical()`] is asked.
- */
-export type TypicalRequest = {
-  /**
-   * The shots.
-   */
-  session: Session,
-  /**
-   * What is asked of them.
-   */
-  question: Question,
 };
 
 /**

@@ -65,9 +65,7 @@ fn main() {
     declarations.visit::<check::CheckRequest>();
     declarations.visit::<Refusal>();
     declarations.visit::<report::Report>();
-    declarations.visit::<bet::BetRequest>();
     declarations.visit::<bet::Bet>();
-    declarations.visit::<typical::TypicalRequest>();
     declarations.visit::<typical::Typical>();
     declarations.visit::<luck::LuckRequest>();
     declarations.visit::<luck::Luck>();

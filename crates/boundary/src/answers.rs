@@ -35,7 +35,7 @@ pub fn check(
 /// A `Refusal` with the place and the remedy.
 #[wasm_bindgen(unchecked_return_type = "Bet")]
 pub fn bet(
-    #[wasm_bindgen(unchecked_param_type = "BetRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_param_type = "CheckRequest")] request: JsValue,
     #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
     answered(request, voice, telling::bet::bet)
@@ -47,7 +47,7 @@ pub fn bet(
 /// A `Refusal` with the place and the remedy.
 #[wasm_bindgen(unchecked_return_type = "Typical")]
 pub fn typical(
-    #[wasm_bindgen(unchecked_param_type = "TypicalRequest")] request: JsValue,
+    #[wasm_bindgen(unchecked_param_type = "CheckRequest")] request: JsValue,
     #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
     answered(request, voice, telling::typical::typical)

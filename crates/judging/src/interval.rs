@@ -13,3 +13,9 @@ pub struct Interval {
     /// Coverage it is made for, between 0 and 1.
     pub level: f64,
 }
+
+impl From<stats::Interval> for Interval {
+    fn from(stats::Interval { low, high, level }: stats::Interval) -> Self {
+        Self { low, high, level: level.coverage() }
+    }
+}

@@ -165,10 +165,7 @@ fn pair(
     let Levels { different, same, .. } = combined_levels(&question.stopping, several);
     let combined = combined.map(|c| {
         let headline = c.headline();
-        let at = |level: Level| {
-            let interval = headline.interval(level);
-            Interval { low: interval.low, high: interval.high, level: level.coverage() }
-        };
+        let at = |level: Level| Interval::from(headline.interval(level));
         CombinedDays {
             value: headline.diff,
             different: at(different),

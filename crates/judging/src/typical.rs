@@ -141,7 +141,6 @@ pub fn typical(judged: &Judged<'_>) -> Result<TypicalFacts, NoTypical> {
     let decision = decided(&found.careful, headline);
     let level =
         if decision.is_inside_the_margin() { headline.levels.same } else { headline.levels.different };
-    let interval = found.careful.interval(level);
     let below = MISHIT_DEVIATIONS * found.scale;
     Ok(TypicalFacts {
         baseline: headline.baseline,
@@ -152,7 +151,7 @@ pub fn typical(judged: &Judged<'_>) -> Result<TypicalFacts, NoTypical> {
         decision,
         estimate: TypicalEstimate {
             value: found.careful.diff(),
-            decided_by: Interval { low: interval.low, high: interval.high, level: level.coverage() },
+            decided_by: found.careful.interval(level).into(),
             order_allowance: found.careful.allowance,
         },
         mishits: (headline.goal == Goal::Higher).then(|| mishits(found.far_below, below)),
@@ -176,10 +175,7 @@ fn comparable(judged: &Judged<'_>, headline: &Judgment) -> Result<(Method, Cauti
 }
 
 fn decided(careful: &CautiousDifference, headline: &Judgment) -> Decision {
-    let interval = |level: Level| {
-        let interval = careful.interval(level);
-        Interval { low: interval.low, high: interval.high, level: level.coverage() }
-    };
+    let interval = |level: Level| Interval::from(careful.interval(level));
     let margin = headline.margin.and_then(|margin| match margin {
         Margin::Difference(size) => Some(size),
         Margin::Ratio(_) => None,
@@ -200,8 +196,7 @@ fn beside(typical: &Decision, average: &Decision) -> Beside {
 
 fn mishits([baseline, candidate]: [Counted; 2], below: f64) -> Mishits {
     let rate = |counted: Counted| {
-        let share = counted.interval(Level::P95);
-        let share = Interval { low: share.low, high: share.high, level: Level::P95.coverage() };
+        let share = counted.interval(Level::P95).into();
         MishitRate { found: counted.found, of: counted.of, share }
     };
     // Shares of whole numbers, held against each other without a rounding.

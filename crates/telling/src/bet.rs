@@ -2,30 +2,16 @@
 //! decision.
 
 use crate::case::Case;
-use crate::refusals;
+use crate::check::{self, CheckRequest};
 use crate::words::sentences;
+use judging::Judged;
 use judging::bet::{self, BetFacts, ChanceRange, NoBet, Tens};
 use judging::verdict::Direction;
-use judging::{Judged, judge, luck, settle};
-use serde::{Deserialize, Serialize};
-use session::Session;
-use session::question::Question;
+use serde::Serialize;
 use session::refusal::Refusal;
 use text::Voice;
 use text::bet as say;
 use text::case;
-
-/// What [`bet()`] is asked.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct BetRequest {
-    /// The shots.
-    #[cfg_attr(feature = "typescript", ts(as = "session::wire::Session"))]
-    pub session: Session,
-    /// What is asked of them.
-    pub question: Question,
-}
 
 /// What to bet, told.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -63,17 +49,21 @@ pub struct BetWords {
 ///
 /// # Errors
 /// A [`Refusal`] as [`crate::check::check`] gives. Where nothing is bet that is no error: the words say why.
-pub fn bet(request: &BetRequest, voice: &Voice) -> Result<Bet, Refusal> {
-    let session = luck::only(&request.session, &request.question.measure);
-    let settled = settle(&request.question, &session).map_err(|misfit| refusals::misfit(&misfit, voice))?;
-    Ok(of_judged(&judge(settled), voice))
+pub fn bet(request: &CheckRequest, voice: &Voice) -> Result<Bet, Refusal> {
+    check::of_the_measure(request, voice, of_judged)
 }
 
 /// What to bet on what was judged.
 #[must_use]
 pub(crate) fn of_judged(judged: &Judged<'_>, voice: &Voice) -> Bet {
+    told(judged, bet::bet(judged), voice)
+}
+
+/// What was found to bet on what was judged, told.
+#[must_use]
+pub(crate) fn told(judged: &Judged<'_>, found: Result<BetFacts, NoBet>, voice: &Voice) -> Bet {
     let session = judged.settled.session;
-    match (bet::bet(judged), judged.headline()) {
+    match (found, judged.headline()) {
         (Ok(facts), Some(headline)) => {
             let words = words(&facts, &Case::of(session, headline, voice));
             Bet { facts: Some(facts), why: None, words }

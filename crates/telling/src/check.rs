@@ -12,7 +12,7 @@ use judging::fragile::removals_to_flip;
 use judging::honest_lead::honest_lead;
 use judging::trust::trust;
 use judging::verdict::{Decision, DecisionKind, Why};
-use judging::{Judged, Judgment, judge, settle};
+use judging::{Judged, Judgment, judge, luck, settle};
 use serde::{Deserialize, Serialize};
 use session::Session;
 use session::measure::Margin;
@@ -41,6 +41,17 @@ pub fn check(request: &CheckRequest, voice: &Voice) -> Result<Report, Refusal> {
     let settled =
         settle(&request.question, &request.session).map_err(|misfit| refusals::misfit(&misfit, voice))?;
     Ok(say(&judge(settled), voice))
+}
+
+/// Tells something else of the same question, where the other measures have no part in it.
+pub(crate) fn of_the_measure<T>(
+    request: &CheckRequest,
+    voice: &Voice,
+    told: impl FnOnce(&Judged<'_>, &Voice) -> T,
+) -> Result<T, Refusal> {
+    let session = luck::only(&request.session, &request.question.measure);
+    let settled = settle(&request.question, &session).map_err(|misfit| refusals::misfit(&misfit, voice))?;
+    Ok(told(&judge(settled), voice))
 }
 
 /// What was judged, told.

@@ -94,10 +94,11 @@ pub fn share(request: &ShareRequest, packed: Option<&str>, voice: &Voice) -> Res
     let link = packed.map(|text| format!("{}#{text}", plain(address)));
     let fits_forums = link.as_ref().is_some_and(|link| link.len() <= FORUM_CHARACTERS);
     let card = card_words(session, &told, theirs);
-    let line = bet::of_judged(&judged, theirs).words.line;
+    let found = judging::bet::bet(&judged);
+    let line = bet::told(&judged, found.clone(), theirs).words.line;
     let words = paste_words(&card, &told, &line, link.as_deref().filter(|_| fits_forums), theirs);
     let (session, question) = (session.clone(), question.clone());
-    let (bet, typical) = (bet::of_judged(&judged, voice), typical::of_judged(&judged, voice));
+    let (bet, typical) = (bet::told(&judged, found, voice), typical::of_judged(&judged, voice));
     let file = ReportFile {
         format: FORMAT.into(),
         version: FORMAT_VERSION,

@@ -1,32 +1,18 @@
 //! The typical shot in words: what was decided of it, how it stands to the average, and how often each club was mishit.
 
 use crate::case::Case;
+use crate::check::{self, CheckRequest};
 use crate::ends::{level_text, lines};
-use crate::refusals;
 use crate::words::sentences;
+use judging::Judged;
 use judging::typical::{self, Beside, Mishits, MoreMishits, NoTypical, TypicalFacts};
 use judging::verdict::{DecisionKind, Direction};
-use judging::{Judged, judge, luck, settle};
-use serde::{Deserialize, Serialize};
-use session::Session;
+use serde::Serialize;
 use session::digits::rounded;
 use session::measure::Margin;
-use session::question::Question;
 use session::refusal::Refusal;
 use text::Voice;
 use text::typical as say;
-
-/// What [`typical()`] is asked.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct TypicalRequest {
-    /// The shots.
-    #[cfg_attr(feature = "typescript", ts(as = "session::wire::Session"))]
-    pub session: Session,
-    /// What is asked of them.
-    pub question: Question,
-}
 
 /// The typical shot, told.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -58,10 +44,8 @@ pub struct TypicalWords {
 ///
 /// # Errors
 /// A [`Refusal`] as [`crate::check::check`] gives. Where nothing can be said that is no error: the words say why.
-pub fn typical(request: &TypicalRequest, voice: &Voice) -> Result<Typical, Refusal> {
-    let session = luck::only(&request.session, &request.question.measure);
-    let settled = settle(&request.question, &session).map_err(|misfit| refusals::misfit(&misfit, voice))?;
-    Ok(of_judged(&judge(settled), voice))
+pub fn typical(request: &CheckRequest, voice: &Voice) -> Result<Typical, Refusal> {
+    check::of_the_measure(request, voice, of_judged)
 }
 
 /// The typical shot of what was judged.

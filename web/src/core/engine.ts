@@ -7,7 +7,6 @@
 import type {
   AirRequest,
   Bet,
-  BetRequest,
   Cause,
   CauseRequest,
   CheckRequest,
@@ -31,7 +30,6 @@ import type {
   Shared,
   ShareRequest,
   Typical,
-  TypicalRequest,
   Unpacked,
 } from "../../pkg/straight_answer.js";
 import { openCores } from "./core.js";
@@ -107,9 +105,9 @@ export interface Engine {
   /** Answers a question from a session's shots. */
   check(request: CheckRequest, whose?: Whose): Promise<Report>;
   /** What to bet, where a verdict is out of reach or says too much. */
-  bet(request: BetRequest): Promise<Bet>;
+  bet(request: CheckRequest): Promise<Bet>;
   /** The typical shot, beside the average. */
-  typical(request: TypicalRequest): Promise<Typical>;
+  typical(request: CheckRequest): Promise<Typical>;
   /** Shows how far luck reaches on a session's own shots. */
   luck(request: LuckRequest): Promise<Luck>;
   /** What a link holds; anything else is refused. */

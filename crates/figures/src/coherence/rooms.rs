@@ -21,8 +21,9 @@ use session::measure::Margin;
 use session::plan::PlanRequest;
 use session::question::Goal;
 use session::{Order, Session};
-use telling::bet::{BetRequest, bet};
+use telling::bet::bet;
 use telling::cause::{CauseRequest, cause};
+use telling::check::CheckRequest;
 use telling::claim::ClaimRequest;
 use telling::consistency::{ConsistencyRequest, consistency};
 use telling::feel::{FeelRequest, feel};
@@ -32,7 +33,7 @@ use telling::plan::{follow, plan};
 use telling::potential::{PotentialRequest, potential};
 use telling::second::second;
 use telling::together::{TogetherRequest, together};
-use telling::typical::{TypicalRequest, typical};
+use telling::typical::typical;
 use text::Voice;
 
 /// Every how many sessions a part is told: what costs more is told less often.
@@ -74,11 +75,11 @@ pub(crate) fn tell(number: u64, asked: &Asked, judged: &Judged<'_>, telling: &mu
     let candidate = judged.headline().map_or(1, |judgment| judgment.candidate);
     let baseline = question.baseline;
     if due(EVERY.bet) {
-        let request = BetRequest { session: session.clone(), question: question.clone() };
+        let request = CheckRequest { session: session.clone(), question: question.clone() };
         telling.part("bet", &headline, |voice| bet(&request, voice).ok().map(|told| told.words));
     }
     if due(EVERY.typical) {
-        let request = TypicalRequest { session: session.clone(), question: question.clone() };
+        let request = CheckRequest { session: session.clone(), question: question.clone() };
         telling.part("typical", &headline, |voice| typical(&request, voice).ok().map(|told| told.words));
     }
     if due(EVERY.claim) {

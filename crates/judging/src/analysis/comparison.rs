@@ -53,16 +53,12 @@ impl Comparison {
     /// The careful interval at a level. A ratio that no interval can be given for reaches from 0 to infinity.
     #[must_use]
     pub fn interval(&self, level: Level) -> Interval {
-        let (low, high) = match &self.basis {
-            Basis::Difference(careful) => {
-                let interval = careful.interval(level);
-                (interval.low, interval.high)
-            }
-            Basis::Spread(spread) => {
-                spread.interval(level).map_or((0.0, f64::INFINITY), |interval| (interval.low, interval.high))
-            }
+        let anything = stats::Interval { low: 0.0, high: f64::INFINITY, level };
+        let ends = match &self.basis {
+            Basis::Difference(careful) => careful.interval(level),
+            Basis::Spread(spread) => spread.interval(level).unwrap_or(anything),
         };
-        Interval { low, high, level: level.coverage() }
+        ends.into()
     }
 
     /// Two-sided p: below α exactly when the interval at level 1 − α excludes no difference.

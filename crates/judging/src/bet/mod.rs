@@ -239,7 +239,7 @@ impl Believed {
         let ends: Vec<stats::Interval> = self.all.iter().map(|gap| gap.interval(Level::P95)).collect();
         let low = ends.iter().fold(f64::INFINITY, |least, end| least.min(end.low));
         let high = ends.iter().fold(f64::NEG_INFINITY, |most, end| most.max(end.high));
-        let interval = Interval { low, high, level: Level::P95.coverage() };
+        let interval = stats::Interval { low, high, level: Level::P95 }.into();
         PulledGap { shown, value: self.whole.mean(), interval }
     }
 }
@@ -261,7 +261,7 @@ fn pairs(judged: &Judged<'_>, headline: &Judgment, allowance: f64) -> Option<Pai
 
 impl PairsOfShots {
     fn of(share: f64, low: f64, high: f64) -> Self {
-        let interval = Interval { low, high, level: Level::P95.coverage() };
+        let interval = stats::Interval { low, high, level: Level::P95 }.into();
         let range_of_ten = Tens { low: of_ten(low), high: of_ten(high) };
         Self { share, interval, of_ten: of_ten(share), range_of_ten }
     }

@@ -215,10 +215,7 @@ fn of_model(
     margin: Option<f64>,
 ) -> Effect {
     let careful = CautiousDifference::new(term, allowance);
-    let range = |level: Level| {
-        let ends = careful.interval(level);
-        Interval { low: ends.low, high: ends.high, level: level.coverage() }
-    };
+    let range = |level: Level| Interval::from(careful.interval(level));
     let (different, same) = (range(levels.different), range(levels.same));
     let decided = decide(&different, &same, margin);
     let decision = if nothing_allowed { decided.with_nothing_allowed_for_order() } else { decided };

@@ -6,13 +6,13 @@ use judging::bet::{BetFacts, NoBet};
 use judging::verdict::Direction;
 use session::question::{Differs, Goal, Question, View};
 use session::{Session, SummaryOf};
-use telling::bet::{Bet, BetRequest, bet};
+use telling::bet::{Bet, bet};
 use telling::check::CheckRequest;
 use telling::share::{ShareRequest, share};
 use text::Voice;
 
 fn told(session: &Session, question: &Question) -> Bet {
-    let request = BetRequest { session: session.clone(), question: question.clone() };
+    let request = CheckRequest { session: session.clone(), question: question.clone() };
     bet(&request, &Voice::english()).expect("a usable request")
 }
 

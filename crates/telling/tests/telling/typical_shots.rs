@@ -6,12 +6,13 @@ use judging::typical::{Beside, MoreMishits, NoTypical, TypicalFacts};
 use judging::verdict::{DecisionKind, Direction};
 use session::question::{Goal, Question, View};
 use session::{Session, SummaryOf};
+use telling::check::CheckRequest;
 use telling::share::{ShareRequest, share};
-use telling::typical::{Typical, TypicalRequest, typical};
+use telling::typical::{Typical, typical};
 use text::Voice;
 
 fn told(session: &Session, question: &Question) -> Typical {
-    let request = TypicalRequest { session: session.clone(), question: question.clone() };
+    let request = CheckRequest { session: session.clone(), question: question.clone() };
     typical(&request, &Voice::english()).expect("a usable request")
 }
 
