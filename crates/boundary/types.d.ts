@@ -1403,6 +1403,82 @@ export type Finding = {
 export type Fit = "fits" | "doubtful" | "does_not_fit";
 
 /**
+ * What a fitting can show and what it cannot.
+ */
+export type FittingReport = {
+  /**
+   * What its gap can be put down to.
+   */
+  gap: GapOf,
+  /**
+   * The same in one sentence.
+   */
+  headline: string,
+  /**
+   * What it can show, a sentence for each line that holds.
+   */
+  shows: Array<string>,
+  /**
+   * What it cannot show, a sentence for each line that does not hold.
+   */
+  cannot: Array<string>,
+  /**
+   * What would matter and is not known, to stand in a list.
+   */
+  not_known: Array<string>,
+  /**
+   * What to do next.
+   */
+  next: string,
+};
+
+/**
+ * What is said of each line; `None` where nobody knows, or nobody said.
+ */
+export type FittingSeen = {
+  /**
+   * [`Line::OwnClub`].
+   */
+  own_club: boolean | null,
+  /**
+   * [`Line::AsOften`].
+   */
+  as_often: boolean | null,
+  /**
+   * [`Line::AsWarm`].
+   */
+  as_warm: boolean | null,
+  /**
+   * [`Line::InTurn`].
+   */
+  in_turn: boolean | null,
+  /**
+   * [`Line::Alike`].
+   */
+  alike: boolean | null,
+  /**
+   * [`Line::EveryShot`].
+   */
+  every_shot: boolean | null,
+  /**
+   * [`Line::NumberSaid`].
+   */
+  number_said: boolean | null,
+  /**
+   * [`Line::HitAgain`].
+   */
+  hit_again: boolean | null,
+  /**
+   * [`Line::Measured`].
+   */
+  measured: boolean | null,
+  /**
+   * [`Line::TakenHome`].
+   */
+  taken_home: boolean | null,
+};
+
+/**
  * What became of a launch, as the model flies it over level ground.
  */
 export type FlightOf = {
@@ -1550,6 +1626,11 @@ export type Found = {
    */
   chance: number,
 };
+
+/**
+ * What the gap of a fitting can be put down to.
+ */
+export type GapOf = "the_clubs" | "something_else_too" | "choosing" | "both" | "no_own_club" | "own_club_not_known" | "not_all_known";
 
 /**
  * What 'better' means on the chosen measure.

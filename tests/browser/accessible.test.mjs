@@ -3,10 +3,16 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { open } from "./harness.mjs";
-import { answer, faults, openFact, overflows, type } from "./steps.mjs";
+import { answer, faults, goIn, openFact, overflows, type } from "./steps.mjs";
 
 const states = {
-  empty: async () => {},
+  start: (page) => page.locator("#start .way").first().waitFor(),
+  "going to a fitting": async (page) => {
+    await goIn(page, "fitting");
+    for (const answer of ["Yes", "No"]) await page.locator(".fitting .said").getByText(answer).first().click();
+    await page.locator(".fitting-outcome").waitFor();
+  },
+  empty: (page) => goIn(page, "shots"),
   "empty, refused": (page) => type(page, " "),
   answer: (page) => example(page, "twelve"),
   "answer with warnings": (page) => example(page, "floor"),
@@ -35,7 +41,6 @@ for (const colorScheme of ["light", "dark"]) {
   for (const [name, reach] of Object.entries(states)) {
     test(`axe finds nothing: ${name}, ${colorScheme}`, async () => {
       const { page, context } = await open("", { colorScheme, reducedMotion: "reduce" });
-      await page.locator("#text").waitFor();
       await reach(page);
       assert.deepEqual(await faults(page), []);
       await context.close();
@@ -75,8 +80,8 @@ test("every control is large enough for a thumb", async () => {
 });
 
 test("the keyboard alone gets from the empty page to a changed answer", async () => {
-  const { page, context } = await open();
-  await page.locator("#text").waitFor();
+  const { page, context } = await open("#shots");
+  await goIn(page, "shots");
   const tabTo = async (wanted) => {
     for (let press = 0; press < 60; press++) {
       await page.keyboard.press("Tab");

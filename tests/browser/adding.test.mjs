@@ -4,7 +4,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { fileURLToPath } from "node:url";
 import { assertQuiet, open } from "./harness.mjs";
-import { answer, answerAfter, demo, faults, openFact, openShots, overflows, paste, type } from "./steps.mjs";
+import { answer, answerAfter, demo, faults, goIn, openFact, openShots, overflows, paste, type } from "./steps.mjs";
 
 const touch = { hasTouch: true, isMobile: true };
 const workbook = (name) => fileURLToPath(new URL(`../workbooks/${name}`, import.meta.url));
@@ -19,7 +19,7 @@ async function builds(page) {
 }
 
 test("a paste from a spreadsheet, its unit corrected, and the answer follows", async () => {
-  const { page, context, watched } = await open("", touch);
+  const { page, context, watched } = await open("#shots", touch);
   await paste(
     page,
     "Club\tCarry\nMine\t210\nMine\t214\nMine\t208\nMine\t212\nNew\t216\nNew\t219\nNew\t213\nNew\t217\n",
@@ -36,7 +36,7 @@ test("a paste from a spreadsheet, its unit corrected, and the answer follows", a
 });
 
 test("a file for the second club: whose shots they are is asked, and measures come together in one unit", async () => {
-  const { page, context, watched } = await open("", touch);
+  const { page, context, watched } = await open("#shots", touch);
   await type(page, MINE);
   await page.getByLabel("Which club hit these shots?").fill("Own driver");
   await page.getByRole("button", { name: "Name it" }).click();
@@ -69,7 +69,7 @@ test("a file for the second club: whose shots they are is asked, and measures co
 });
 
 test("rows without a club are given to one with a tap", async () => {
-  const { page, context } = await open("", touch);
+  const { page, context } = await open("#shots", touch);
   await type(page, "Club,Carry\nMine,231\nMine,226\n,229\nMine,233\nNew,251\nNew,254\nNew,249\n");
   const problem = page.locator(".problem h3", { hasText: "1\u00a0row not understood" });
   await openShots(page);
@@ -81,7 +81,7 @@ test("rows without a club are given to one with a tap", async () => {
 });
 
 test("two files chosen at once are two clubs, named after them", async () => {
-  const { page, context } = await open("", touch);
+  const { page, context } = await open("#shots", touch);
   const carry = (values) => `Carry\n${values.join("\n")}\n`;
   await page
     .locator(".give input[type=file]")
@@ -100,7 +100,7 @@ test("two files chosen at once are two clubs, named after them", async () => {
 });
 
 test("a file of an old spreadsheet keeps its letters and dashes", async () => {
-  const { page, context } = await open("", touch);
+  const { page, context } = await open("#shots", touch);
   const rows = (name) => [231, 226, 229, 233].map((carry) => `${name};${carry},5\n`).join("");
   const text = `Schläger;Carry\n${rows("Mein – alter")}${rows("Größer")}`;
   const windows = Buffer.from([...text].map((c) => (c === "–" ? 0x96 : c.charCodeAt(0))));
@@ -113,7 +113,7 @@ test("a file of an old spreadsheet keeps its letters and dashes", async () => {
 });
 
 test("added shots can go to a club that is there, and every step can be taken back", async () => {
-  const { page, context } = await open("", touch);
+  const { page, context } = await open("#shots", touch);
   await paste(page, await demo("fair-12-yards"));
   await answer(page);
   // All of it, with what loads after it.
@@ -138,7 +138,7 @@ test("added shots can go to a club that is there, and every step can be taken ba
 });
 
 test("what holds no shots is not added, and is not lost", async () => {
-  const { page, context } = await open();
+  const { page, context } = await open("#shots");
   await paste(page, await demo("fair-same"));
   const before = await answer(page);
   await openShots(page);
@@ -152,7 +152,7 @@ test("what holds no shots is not added, and is not lost", async () => {
 });
 
 test("a club is renamed with a tap and a word, and the answer speaks of it", async () => {
-  const { page, context } = await open("", touch);
+  const { page, context } = await open("#shots", touch);
   await paste(page, await demo("fair-12-yards"));
   await answer(page);
   await openShots(page);
@@ -167,7 +167,7 @@ test("a club is renamed with a tap and a word, and the answer speaks of it", asy
 });
 
 test("a shot left out with its reason stays out when another club is added, and can be put back", async () => {
-  const { page, context } = await open("", touch);
+  const { page, context } = await open("#shots", touch);
   await paste(page, await demo("fair-12-yards"));
   await answer(page);
   await page.locator("details.shot-list summary").click();
@@ -183,8 +183,8 @@ test("a shot left out with its reason stays out when another club is added, and 
 });
 
 test("a workbook with one sheet is read at once, by a package that comes with it", async () => {
-  const { page, context, watched } = await open("", touch);
-  await page.locator("#text").waitFor();
+  const { page, context, watched } = await open("#shots", touch);
+  await goIn(page, "shots");
   const before = watched.requests.length;
   await page.locator(".give input[type=file]").setInputFiles(workbook("one_sheet.xlsx"));
   const { kind, headline } = await answer(page);
@@ -196,7 +196,7 @@ test("a workbook with one sheet is read at once, by a package that comes with it
 });
 
 test("several sheets are offered by name; a sheet for each club gives the clubs their names", async () => {
-  const { page, context, watched } = await open("", touch);
+  const { page, context, watched } = await open("#shots", touch);
   await page.locator(".give input[type=file]").setInputFiles(workbook("several_sheets.xlsx"));
   await page.locator(".sheets").waitFor();
   assert.deepEqual(await faults(page), []);
@@ -216,8 +216,8 @@ test("several sheets are offered by name; a sheet for each club gives the clubs 
 });
 
 test("a damaged workbook and a packed file are refused by name with a remedy", async () => {
-  const { page, context } = await open();
-  await page.locator("#text").waitFor();
+  const { page, context } = await open("#shots");
+  await goIn(page, "shots");
   for (const [name, buffer, said] of [
     ["cut.xlsx", Buffer.from([0x50, 0x4b, 0x03, 0x04, 1, 2, 3]), /damaged/],
     ["old.xls", Buffer.from([0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1]), /older kind/],
@@ -230,7 +230,7 @@ test("a damaged workbook and a packed file are refused by name with a remedy", a
 });
 
 test("without a network a workbook says so, and nothing is lost", async () => {
-  const { page, context } = await open("", { serviceWorkers: "block" });
+  const { page, context } = await open("#shots", { serviceWorkers: "block" });
   await page.locator("#text").fill("Mine,2");
   await context.setOffline(true);
   await page.locator(".give input[type=file]").setInputFiles(workbook("one_sheet.xlsx"));

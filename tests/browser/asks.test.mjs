@@ -13,7 +13,7 @@ const WRONG_DIGIT = [242, 250, 238, 247, 245, 252, 236, 342, 240, 249, 243, 251,
 const warning = (page, text) => page.locator(".overlay", { hasText: text });
 
 test("a value that can hardly be is asked about at the top, and set aside the answer is told both ways", async () => {
-  const { page, context, watched } = await open();
+  const { page, context, watched } = await open("#shots");
   await paste(page, `round,club,carry\n${WRONG_DIGIT}`);
   await answer(page);
   const first = await page.locator(".overlay").first().innerText();
@@ -30,7 +30,7 @@ test("a value that can hardly be is asked about at the top, and set aside the an
 });
 
 test("a shot that is said to be right is not asked about again", async () => {
-  const { page, context, watched } = await open();
+  const { page, context, watched } = await open("#shots");
   await paste(page, `round,club,carry\n${WRONG_DIGIT.replace("342", "144")}`);
   await answer(page);
   await page.getByRole("button", { name: "It is right" }).click();
@@ -40,7 +40,7 @@ test("a shot that is said to be right is not asked about again", async () => {
 });
 
 test("nobody is told that the number was not fixed: it is asked, and a tap says it", async () => {
-  const { page, context, watched } = await open();
+  const { page, context, watched } = await open("#shots");
   await paste(page, `round,club,carry\n${WRONG_DIGIT.replace("342", "244")}`);
   const { everything } = await answer(page);
   assert.match(everything, /You didn’t say whether the number of shots was fixed/);

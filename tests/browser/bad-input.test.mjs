@@ -3,12 +3,12 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { assertQuiet, open } from "./harness.mjs";
-import { answer, openShots, overflows, paste, type } from "./steps.mjs";
+import { answer, goIn, openShots, overflows, paste, type } from "./steps.mjs";
 
 const shots = (club, ...carries) => carries.map((carry) => `${club},${carry}`).join("\n");
 
 test("empty text says what to do and keeps the page as it was", async () => {
-  const { page, context } = await open();
+  const { page, context } = await open("#shots");
   await type(page, "   \n ");
   assert.match(await page.getByRole("alert").innerText(), /nothing here yet[\s\S]*Paste/);
   assert.ok(await page.locator("#text").isVisible());
@@ -16,7 +16,7 @@ test("empty text says what to do and keeps the page as it was", async () => {
 });
 
 test("one club is read, and the answer says what is missing", async () => {
-  const { page, context } = await open();
+  const { page, context } = await open("#shots");
   await type(page, `club,carry\n${shots("Mine", 231, 226, 240, 229)}`);
   const { kind, headline } = await answer(page);
   assert.equal(kind, "cannot_answer");
@@ -27,14 +27,14 @@ test("one club is read, and the answer says what is missing", async () => {
 });
 
 test("one shot is no answer", async () => {
-  const { page, context } = await open();
+  const { page, context } = await open("#shots");
   await type(page, `club,carry\n${shots("Mine", 231)}\n${shots("New", 226, 230, 235)}`);
   assert.equal((await answer(page)).kind, "cannot_answer");
   await context.close();
 });
 
 test("no numbers at all: the page says so and keeps the text", async () => {
-  const { page, context } = await open();
+  const { page, context } = await open("#shots");
   const text = "We hit a few with both clubs and the new one felt great";
   await type(page, text);
   assert.equal((await answer(page)).kind, "cannot_answer");
@@ -46,7 +46,7 @@ test("no numbers at all: the page says so and keeps the text", async () => {
 });
 
 test("letters in a number column: the line, the column and what was found, and every other row counts", async () => {
-  const { page, context } = await open();
+  const { page, context } = await open("#shots");
   await type(page, `club,carry\n${shots("Mine", 231, "topped", 226, 240)}\n${shots("New", 238, 229, 244)}`);
   await openShots(page);
   const problem = await page.locator("#shots .problem").innerText();
@@ -58,7 +58,7 @@ test("letters in a number column: the line, the column and what was found, and e
 });
 
 test("10 MB are read without a hang, and the page stays open to a tap meanwhile", async () => {
-  const { page, context, watched } = await open();
+  const { page, context, watched } = await open("#shots");
   const rows = Array.from({ length: 760_000 }, (_, i) => `${i % 2 ? "Driver B" : "Driver A"},${200 + (i % 71)}.5`);
   const text = `club,carry\n${rows.join("\n")}`;
   assert.ok(text.length > 10_000_000);
@@ -93,7 +93,7 @@ test("10 MB are read without a hang, and the page stays open to a tap meanwhile"
 });
 
 test("names that try to be markup stay text, and long ones do not widen the page", async () => {
-  const { page, context, watched } = await open();
+  const { page, context, watched } = await open("#shots");
   const names = [`<img src=x onerror=alert(1)>${"very long ".repeat(40)}`, "\u202Eright to left"];
   await type(page, `club,carry\n${names.map((name) => shots(name, 231, 226, 240, 229)).join("\n")}`);
   await answer(page);
@@ -104,7 +104,7 @@ test("names that try to be markup stay text, and long ones do not widen the page
 });
 
 test("a file that is no text is refused by name with a remedy", async () => {
-  const { page, context } = await open();
+  const { page, context } = await open("#shots");
   await page.locator("input[type=file]").setInputFiles({
     name: "session.xlsx",
     mimeType: "application/octet-stream",
@@ -115,7 +115,7 @@ test("a file that is no text is refused by name with a remedy", async () => {
 });
 
 test("a chosen file is read like a paste", async () => {
-  const { page, context } = await open();
+  const { page, context } = await open("#shots");
   const text = `club,carry\n${shots("Mine", 231, 226, 240, 229)}\n${shots("New", 238, 229, 244, 240)}`;
   await page
     .locator("input[type=file]")
@@ -125,8 +125,8 @@ test("a chosen file is read like a paste", async () => {
 });
 
 test("without a network an example says so, and pasted shots are still answered", async () => {
-  const { page, context } = await open("", { serviceWorkers: "block" });
-  await page.locator("#text").waitFor();
+  const { page, context } = await open("#shots", { serviceWorkers: "block" });
+  await goIn(page, "shots");
   await page.waitForLoadState("networkidle");
   await context.setOffline(true);
   await page.getByRole("button", { name: /At the shop/ }).click();

@@ -4,11 +4,11 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { NOTHING, stored, touched } from "./fair-steps.mjs";
 import { assertQuiet, open } from "./harness.mjs";
-import { answer, demo, faults, overflows, paste } from "./steps.mjs";
+import { answer, demo, faults, goIn, overflows, paste } from "./steps.mjs";
 
 test("a claim is contradicted by the session on the page, and without one luck alone answers", async () => {
   const { page, context, watched } = await open("", touched);
-  await page.locator("#claim summary").first().click();
+  await goIn(page, "claim");
   await page.locator("#claim-gain").fill("12");
   await page.locator("#claim-shots_after").fill("5");
   await page.locator("#claim-shots_after").press("Enter");

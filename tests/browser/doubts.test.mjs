@@ -3,13 +3,13 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { open } from "./harness.mjs";
-import { answer, openShots, paste, type } from "./steps.mjs";
+import { answer, goIn, openShots, paste, type } from "./steps.mjs";
 
 const rows = (club, ...values) => values.map((value) => `${club},${value}`).join("\n");
 const TYPED = "Old driver: 248, 252, 239, 255, 247\nNew driver: 256, 249, 261, 258, 252\n";
 
 test("a typed list asks what its numbers are, with shots of each club, and answers after a tap", async () => {
-  const { page, context } = await open();
+  const { page, context } = await open("#shots");
   await paste(page, TYPED);
   const first = await answer(page);
   assert.equal(first.kind, "doubt");
@@ -22,7 +22,7 @@ test("a typed list asks what its numbers are, with shots of each club, and answe
 });
 
 test("a carry of 1555 is asked about, stays out, and is told with its line", async () => {
-  const { page, context } = await open();
+  const { page, context } = await open("#shots");
   await type(page, `club,carry\n${rows("Mine", 231, 1555, 226, 240)}\n${rows("New", 238, 229, 244, 236)}`);
   const asked = await answer(page);
   assert.equal(asked.kind, "doubt");
@@ -39,7 +39,7 @@ test("a carry of 1555 is asked about, stays out, and is told with its line", asy
 });
 
 test("sixty clubs are no list: another column is offered, and the page answers with it", async () => {
-  const { page, context } = await open();
+  const { page, context } = await open("#shots");
   const shots = Array.from({ length: 60 }, (_, at) => `T${at},${at % 2 ? "Round" : "Square"} head,${230 + (at % 17)}`);
   await type(page, `Club,Head,Carry\n${shots.join("\n")}`);
   assert.equal((await answer(page)).kind, "doubt");
@@ -52,7 +52,7 @@ test("sixty clubs are no list: another column is offered, and the page answers w
 });
 
 test("averages in a sentence open the form filled in", async () => {
-  const { page, context } = await open();
+  const { page, context } = await open("#shots");
   await type(
     page,
     "With my old driver I averaged 248 carry over 12 shots, with the new driver 255 carry over 10 shots.",
@@ -69,11 +69,11 @@ test("averages in a sentence open the form filled in", async () => {
 });
 
 test("a web table whose cells reach over rows is read by its markup", async () => {
-  const { page, context } = await open();
+  const { page, context } = await open("#shots");
   const cells = (club, values) =>
     values.map((v, at) => `<tr>${at ? "" : `<td rowspan="${values.length}">${club}</td>`}<td>${v}</td></tr>`).join("");
   const markup = `<table><tr><th>Club</th><th>Carry (yd)</th></tr>${cells("Mine", [231, 226, 240])}${cells("New", [238, 229, 244])}</table>`;
-  await page.locator("#text").waitFor();
+  await goIn(page, "shots");
   await page.evaluate((html) => {
     const clipboardData = new DataTransfer();
     clipboardData.setData("text/plain", "Club\tCarry (yd)\nMine\t231\n226\n240\nNew\t238\n229\n244");

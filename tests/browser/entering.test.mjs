@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { assertQuiet, open } from "./harness.mjs";
-import { answer, answerAfter, faults, openShots, overflows } from "./steps.mjs";
+import { answer, answerAfter, faults, goIn, openShots, overflows } from "./steps.mjs";
 
 const touch = { hasTouch: true, isMobile: true };
 
@@ -17,7 +17,7 @@ async function typeRows(page, rows, from = 0) {
 }
 
 async function openGrid() {
-  const opened = await open("", touch);
+  const opened = await open("#shots", touch);
   const before = opened.watched.requests.length;
   await opened.page.getByRole("button", { name: "Type shots one by one" }).click();
   await opened.page.locator("table.cells").waitFor();
@@ -87,7 +87,7 @@ test("a mistake stands under its row with what was typed, and is gone when it is
 });
 
 test("a grid opened before the core is there waits for the names of its columns", async () => {
-  const { page, context } = await open("", touch);
+  const { page, context } = await open("#shots", touch);
   let release;
   const held = new Promise((settle) => (release = settle));
   await page.route("**/*.wasm", async (route) => {
@@ -166,14 +166,14 @@ test("what was typed waits when the grid is left, and nothing that slips in take
     document.body.dispatchEvent(new ClipboardEvent("paste", { clipboardData, bubbles: true, cancelable: true }));
   });
   await page.getByRole("button", { name: "Back", exact: true }).click();
-  await page.locator("#text").waitFor();
+  await goIn(page, "shots");
   await page.getByRole("button", { name: "Type shots one by one" }).click();
   await page.waitForFunction(() => document.querySelector('[data-cell="0.1"]')?.value === "12 L");
   await context.close();
 });
 
 test("the other club is typed beside one that was pasted; six columns scroll inside the card of a small phone", async () => {
-  const { page, context, watched } = await open("", { ...touch, viewport: { width: 360, height: 740 } });
+  const { page, context, watched } = await open("#shots", { ...touch, viewport: { width: 360, height: 740 } });
   await page.locator("#text").fill("club,carry\nOwn driver,231\nOwn driver,226\nOwn driver,229\nOwn driver,233\n");
   await page.getByRole("button", { name: "Read these shots" }).click();
   await page.locator(".add").getByRole("button", { name: "Type shots one by one" }).click();
@@ -199,7 +199,7 @@ test("the other club is typed beside one that was pasted; six columns scroll ins
 });
 
 test("averages from a photo: counts, averages, one scatter; the answer follows, and says what was chosen", async () => {
-  const { page, context, watched } = await open("", touch);
+  const { page, context, watched } = await open("#shots", touch);
   await page.getByRole("button", { name: "Only averages? Enter them" }).click();
   await page.getByLabel("Number of shots of Mine").fill("15");
   await page.getByLabel("Average Carry of Mine").fill("231,5");

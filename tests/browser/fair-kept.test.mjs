@@ -7,7 +7,7 @@ import { join } from "node:path";
 import { test } from "node:test";
 import { hitTo, NOTHING, openFair, rounds, savedShots, shots, start, stored } from "./fair-steps.mjs";
 import { assertQuiet, ownBrowser, siteUrl } from "./harness.mjs";
-import { answer } from "./steps.mjs";
+import { answer, goIn } from "./steps.mjs";
 
 const saveFromLog = (page) => async () => {
   if (!(await page.locator(".fair-forget").evaluate((details) => details.open)))
@@ -74,7 +74,7 @@ test("a browser that dies between two shots loses none of them", async () => {
   try {
     let { page } = running;
     await page.goto(siteUrl);
-    await page.locator("#fair summary").first().click();
+    await goIn(page, "fair");
     await page.locator(".fair-power").waitFor();
     await rounds(page, 2);
     await start(page);

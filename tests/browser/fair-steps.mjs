@@ -2,6 +2,7 @@
 
 import { readFile } from "node:fs/promises";
 import { open } from "./harness.mjs";
+import { goIn } from "./steps.mjs";
 
 export const touched = { hasTouch: true, isMobile: true };
 
@@ -17,7 +18,7 @@ export const NOTHING = { databases: [], marks: [], session: [], cookies: "" };
 
 export async function openFair(options = touched, rest = "") {
   const opened = await open(rest, options);
-  await opened.page.locator("#fair summary").first().click();
+  await goIn(opened.page, "fair");
   await opened.page.locator(".fair-power").waitFor();
   return opened;
 }

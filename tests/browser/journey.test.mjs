@@ -4,7 +4,7 @@ import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { test } from "node:test";
 import { assertQuiet, open } from "./harness.mjs";
-import { answer, answerAfter, demo, faults, openFact, openShots, overflows, paste } from "./steps.mjs";
+import { answer, answerAfter, demo, faults, goIn, openFact, openShots, overflows, paste } from "./steps.mjs";
 
 async function slowPhone(rest) {
   const opened = await open(rest, { hasTouch: true, isMobile: true });
@@ -149,9 +149,10 @@ test("start again forgets the shots and the example's address", async () => {
   await answer(page);
   await openShots(page);
   await page.getByRole("button", { name: "Start again" }).click();
-  await page.locator("#text").waitFor();
-  assert.equal(await page.locator("#text").inputValue(), "");
+  await page.locator("#start .way").first().waitFor();
   assert.equal(new URL(page.url()).hash, "");
+  await goIn(page, "shots");
+  assert.equal(await page.locator("#text").inputValue(), "");
   await context.close();
 });
 

@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { assertQuiet, open } from "./harness.mjs";
-import { answer, faults, openFact, overflows, type } from "./steps.mjs";
+import { answer, faults, goIn, openFact, overflows, type } from "./steps.mjs";
 
 /** Opens the page with an example, and the part on it. */
 async function openLuck(example = "twelve", options = {}) {
@@ -110,11 +110,11 @@ test("another baseline turns it around", async () => {
 });
 
 test("a club with fewer shots takes the slider back", async () => {
-  const { page, context, watched } = await open();
+  const { page, context, watched } = await open("#shots");
   const row = (club, carry) => `${club},${carry}\n`;
   const shots = (club, n, least) =>
     Array.from({ length: n }, (_, shot) => row(club, least + ((shot * 7) % 13))).join("");
-  await page.locator("#text").waitFor();
+  await goIn(page, "shots");
   await type(page, row("club", "carry") + shots("Mine", 12, 230) + shots("New", 12, 240) + shots("Demo", 4, 235));
   await answer(page);
   await page.locator("#luck summary").click();

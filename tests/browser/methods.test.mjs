@@ -22,7 +22,7 @@ test("the numbers lead to the method that decided, the footer to the whole, and 
     await methods.locator("#blocked").waitFor();
     assert.match(methods.url(), ends);
     await methods.getByRole("link", { name: "Straight Answer", exact: true }).click();
-    await methods.locator("#text").waitFor();
+    await methods.locator("#start .way").first().waitFor();
   }
   assert.ok(await page.locator("#answer-headline").isVisible());
   assertQuiet(watched);

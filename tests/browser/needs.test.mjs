@@ -50,7 +50,7 @@ test("what takes longer than five seconds is said, and gone once the page stands
     await page.route(/assets\/main-.*\.js/, (route) => held.then(() => route.continue()));
   });
   const slow = page.getByText("Still on its way");
-  await page.locator(".opening").waitFor();
+  await page.locator(".opening").waitFor({ state: "attached" });
   assert.equal(await slow.count(), 0);
   // The small script may only now be on its way.
   for (let waits = 0; (await slow.count()) === 0 && waits < 100; waits += 1) {
@@ -60,7 +60,8 @@ test("what takes longer than five seconds is said, and gone once the page stands
   assert.equal(await slow.count(), 1);
   await page.clock.resume();
   arrive();
-  await page.locator("#text").waitFor();
+  await page.locator("#start .way").first().waitFor();
+  await page.waitForFunction(() => !document.querySelector("straight-answer-page .opening"));
   assert.equal(await slow.count(), 0);
   await context.close();
 });

@@ -6,7 +6,7 @@ import { test } from "node:test";
 import { fileURLToPath } from "node:url";
 import { deflateSync } from "node:zlib";
 import { assertQuiet, open } from "./harness.mjs";
-import { answer, faults, openShots, overflows } from "./steps.mjs";
+import { answer, faults, goIn, openShots, overflows } from "./steps.mjs";
 
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
 const kept = (name) => here(`../photo/kept/${name}.jpg`);
@@ -33,8 +33,8 @@ async function settle(page) {
 }
 
 test("a photo of two clubs becomes an answer, once each doubt was looked at", { skip }, async () => {
-  const { page, context, watched } = await open("", touch);
-  await page.locator("#text").waitFor();
+  const { page, context, watched } = await open("#shots", touch);
+  await goIn(page, "shots");
   const before = watched.requests.length;
   await choose(page, kept("two-clubs"));
   await page.locator("progress").waitFor();
@@ -69,7 +69,7 @@ test("a photo of two clubs becomes an answer, once each doubt was looked at", { 
 test("big numbers become averages, the number of shots is asked, and a second photo needs no network", {
   skip,
 }, async () => {
-  const { page, context, watched } = await open("", touch);
+  const { page, context, watched } = await open("#shots", touch);
   await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
   await choose(page, kept("tiles"));
   await take(page).waitFor({ timeout });
@@ -91,7 +91,7 @@ test("big numbers become averages, the number of shots is asked, and a second ph
 });
 
 test("what is no photo of a table is told so at once, and the page goes on", { skip }, async () => {
-  const { page, context } = await open("", touch);
+  const { page, context } = await open("#shots", touch);
   const png = (width, height) => {
     const bytes = Buffer.alloc(64);
     bytes.set([0x89, 0x50, 0x4e, 0x47, 13, 10, 26, 10, 0, 0, 0, 13, 0x49, 0x48, 0x44, 0x52]);
@@ -117,7 +117,7 @@ test("what is no photo of a table is told so at once, and the page goes on", { s
     assert.match(await alert.innerText(), said, name);
   }
   await page.getByRole("button", { name: "Cancel" }).click();
-  await page.locator("#text").waitFor();
+  await goIn(page, "shots");
   await context.close();
 });
 
@@ -154,7 +154,7 @@ function gray(width, height) {
 test("a bomb of 48 million pixels is told so in seconds, and the page answers to the hand meanwhile", {
   skip,
 }, async (ran) => {
-  const { page, context } = await open("", touch);
+  const { page, context } = await open("#shots", touch);
   const bomb = { mimeType: "image/png", buffer: gray(8000, 6000) };
   assert.ok(bomb.buffer.length < 100_000, `${bomb.buffer.length} bytes`);
   await page.evaluate(() => {
@@ -188,7 +188,7 @@ test("a bomb of 48 million pixels is told so in seconds, and the page answers to
 });
 
 test("a photo in the four colors of print is read like any other", { skip }, async () => {
-  const { page, context, watched } = await open("", touch);
+  const { page, context, watched } = await open("#shots", touch);
   await choose(page, here("../photo/hostile/cmyk.jpg"));
   await take(page).waitFor({ timeout });
   const truth = JSON.parse(readFileSync(here("../photo/kept/tiles.json"), "utf8"));

@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { assertQuiet, open } from "./harness.mjs";
-import { answer, demo, faults, openEverything, openShots, overflows, paste } from "./steps.mjs";
+import { answer, demo, faults, goIn, openEverything, openShots, overflows, paste } from "./steps.mjs";
 
 /** The texts that can be seen, each once; also what fields say before anything is typed, and names that are only heard. */
 const texts = (page) =>
@@ -30,7 +30,7 @@ async function saidInBoth(english, spanish) {
 
 test("the first screen has no English left", async () => {
   const [english, spanish] = [await open(), await open("?lang=es")];
-  for (const { page } of [english, spanish]) await page.locator("#text").waitFor();
+  for (const { page } of [english, spanish]) await goIn(page, "shots");
   assert.equal(await spanish.page.locator("html").getAttribute("lang"), "es");
   assert.match(await spanish.page.title(), /palos/);
   assert.ok((await texts(spanish.page)).length > 20);
@@ -180,10 +180,10 @@ test("a browser that speaks Spanish is offered it at once, and the page turns to
   await offer.waitFor();
   assert.equal(await offer.innerText(), "Español");
   assert.equal(await offer.getAttribute("lang"), "es");
-  await page.getByRole("button", { name: "Read these shots" }).waitFor();
+  await page.getByRole("link", { name: "I have shots" }).waitFor();
   assert.equal(await page.evaluate(() => document.documentElement.lang), "en");
   await offer.click();
-  await page.getByRole("button", { name: "Leer estos golpes" }).waitFor();
+  await page.getByRole("link", { name: "Tengo golpes" }).waitFor();
   assert.equal(await page.locator("#other-ways a.own").count(), 0);
   assertQuiet(watched);
   await context.close();

@@ -9,9 +9,24 @@ const { source: axe } = fromWeb("axe-core");
 /** An invented session of `demo/`. */
 export const demo = (name) => readFile(new URL(`../../demo/${name}.csv`, import.meta.url), "utf8");
 
+/** Goes in by one of the start's ways, or by the row below an answer: to the shots, the claim, the fair test. */
+export async function goIn(page, place) {
+  const placeNow = () => page.evaluate(() => document.documentElement.dataset.place);
+  await page.waitForFunction(
+    (wanted) =>
+      [...document.querySelectorAll(`.way, .back a, #${wanted} > details, #text`)].some((one) => one.checkVisibility()),
+    place,
+  );
+  if (!["", "start", place].includes(await placeNow())) await page.locator(".back a").click();
+  if ((await placeNow()) === "start") await page.locator(`#start a[href="#${place}"]`).click();
+  else if (place !== "shots" && !(await page.evaluate((id) => document.querySelector(`#${id} > details`).open, place)))
+    await page.locator(`#${place} > details > summary`).click();
+  await page.locator(place === "shots" ? "#text" : `#${place} > details > :not(summary)`).waitFor();
+}
+
 /** Pastes text into the page as a keyboard or a long press would: by a real paste event. */
 export async function paste(page, text) {
-  await page.locator("#text").waitFor();
+  await goIn(page, "shots");
   await page.evaluate((pasted) => {
     const clipboardData = new DataTransfer();
     clipboardData.setData("text/plain", pasted);
@@ -23,6 +38,7 @@ export async function paste(page, text) {
 
 /** Types text and asks for it to be read. */
 export async function type(page, text) {
+  await goIn(page, "shots");
   await page.locator("#text").fill(text);
   await page.getByRole("button", { name: "Read these shots" }).click();
 }

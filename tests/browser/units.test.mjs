@@ -6,7 +6,7 @@ import { before, test } from "node:test";
 import * as core from "../../web/pkg/straight_answer.js";
 import { hitTo, rounds, savedShots, start, touched } from "./fair-steps.mjs";
 import { assertQuiet, open } from "./harness.mjs";
-import { answer, demo, openEverything, openFact, openShots, overflows, paste } from "./steps.mjs";
+import { answer, demo, goIn, openEverything, openFact, openShots, overflows, paste } from "./steps.mjs";
 
 before(() => {
   core.initSync({
@@ -140,7 +140,7 @@ for (const [address, mine] of [
 
 test("shots are logged in meters and kept in yards", async () => {
   const { page, context, watched } = await open("?units=metric", touched);
-  await page.locator("#fair summary").first().click();
+  await goIn(page, "fair");
   await page.locator(".fair-power").waitFor();
   assert.equal(await page.locator("#fair-margin").inputValue(), "5");
   await rounds(page, 2);

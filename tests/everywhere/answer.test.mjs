@@ -2,12 +2,13 @@
 
 import assert from "node:assert/strict";
 import { fileURLToPath } from "node:url";
-import { answer, answerAfter, demo, openFact, overflows } from "../browser/steps.mjs";
+import { answer, answerAfter, demo, goIn, openFact, overflows } from "../browser/steps.mjs";
 import { everywhere } from "./drivers.mjs";
 
 everywhere("shots are pasted; another baseline and margin, and the words follow", async (page) => {
   await page.copy(await demo("fair-12-yards"));
   await page.open();
+  await goIn(page, "shots");
   await page.paste("#text");
   const first = await answer(page);
   assert.equal(first.kind, "different");
@@ -50,6 +51,7 @@ everywhere("a shot is left out with a reason, and taken back", async (page) => {
 
 everywhere("nine shots typed in the grid become an answer", async (page) => {
   await page.open();
+  await goIn(page, "shots");
   await page.getByRole("button", { name: "Type shots one by one" }).click();
   await page.locator("table.cells").waitFor();
   const typeRows = async (rows) => {
@@ -85,7 +87,7 @@ everywhere("nine shots typed in the grid become an answer", async (page) => {
 
 everywhere("a workbook is read by the package that comes with it", async (page) => {
   await page.open();
-  await page.locator("#text").waitFor();
+  await goIn(page, "shots");
   const file = fileURLToPath(new URL("../workbooks/one_sheet.xlsx", import.meta.url));
   await page.locator(".give input[type=file]").setInputFiles(file);
   const { kind, headline } = await answer(page);

@@ -3,12 +3,12 @@
 import assert from "node:assert/strict";
 import { hitTo, NOTHING, rounds, shots, start, stored } from "../browser/fair-steps.mjs";
 import { serveSite } from "../browser/site.mjs";
-import { answer, demo } from "../browser/steps.mjs";
+import { answer, demo, goIn } from "../browser/steps.mjs";
 import { everywhere } from "./drivers.mjs";
 
 everywhere("plan, log, lose the page, finish, read the answer: no shot lost", async (page) => {
   await page.open();
-  await page.locator("#fair summary").first().click();
+  await goIn(page, "fair");
   await page.locator(".fair-power").waitFor();
   assert.deepEqual(await stored(page), NOTHING, "a plan alone stores nothing");
   await rounds(page, 2);
@@ -47,6 +47,7 @@ everywhere("after the first visit the page answers without its server", async (p
     await close();
   }
   await page.goto(address);
+  await goIn(page, "shots");
   await page.paste("#text");
   assert.equal((await answer(page)).kind, "different");
   await page.locator("#landing summary").click();

@@ -3,6 +3,7 @@
 import assert from "node:assert/strict";
 import { existsSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { goIn } from "../browser/steps.mjs";
 import { everywhere } from "./drivers.mjs";
 
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
@@ -15,7 +16,7 @@ everywhere("a photo of big numbers becomes averages", async (page, context) => {
   // Chromium has its own journeys; WebKit as Debian builds it lacks what unpacks pictures in a worker.
   if (page.browserName !== "Firefox" || !hasModels) return context.skip("one browser is enough");
   await page.open();
-  await page.locator("#text").waitFor();
+  await goIn(page, "shots");
   await page.locator(".give input[type=file]").setInputFiles(here("../photo/kept/tiles.jpg"));
   await page.locator(".photos").waitFor();
   for (let round = 0; round < ROUNDS; round++) {

@@ -15,10 +15,18 @@
         slow: "Still on its way. If nothing changes, load the page again, or open it in another browser.",
       };
 
-  /** Beside "Opening…", as long as that stands; what is known first is known best. */
+  /** Which of the page's places stands, until the page's own scripts know. */
+  function place() {
+    if (document.querySelector("straight-answer-page:not(.starting)")) return;
+    var isStart = location.hash === "" || location.hash === "#start";
+    document.documentElement.setAttribute("data-place", isStart ? "start" : "");
+  }
+
+  /** Beside "Opening…", as long as that stands, and at the start; what is known first is known best. */
   function tell(what) {
-    var opening = document.querySelector("straight-answer-page .opening");
-    if (!opening || opening.querySelector(".needs")) return;
+    if (!document.querySelector("straight-answer-page .opening") || document.querySelector(".needs")) return;
+    var isStart = document.documentElement.getAttribute("data-place") === "start";
+    var opening = document.querySelector(isStart ? "#start" : "straight-answer-page .opening");
     var line = opening.appendChild(document.createElement("p"));
     line.className = "needs";
     line.setAttribute("role", "status");
@@ -30,6 +38,10 @@
     return !("noModule" in document.createElement("script")) || typeof WebAssembly !== "object";
   }
 
+  if (document.documentElement.getAttribute("data-place") !== null) {
+    place();
+    window.addEventListener("hashchange", place);
+  }
   window.addEventListener(
     "error",
     function (event) {

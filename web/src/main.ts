@@ -3,6 +3,7 @@ import "./styles/tokens.css";
 import "./styles/base.css";
 import "./styles/parts.css";
 import "./shots/read.css";
+import "./start/start.css";
 import "./start/adding.css";
 import "./question/counts.css";
 import "./answer/answer.css";
@@ -19,7 +20,7 @@ import print from "./styles/print.css?url";
 import english from "./text/en/page.ftl?raw";
 import { browserLanguages, holdsSession, unitsOfRegion } from "./text/region.js";
 import { learn } from "./text/say.js";
-import { languageIn, speak } from "./text/spoken.js";
+import { languageIn, speak, withTexts } from "./text/spoken.js";
 import { showUnits, unitsIn } from "./text/units.js";
 
 const wanted = languageIn(location.search);
@@ -29,7 +30,7 @@ const engine = openEngine(() => startWorker(address, wanted));
 
 learn(english);
 if (wanted === "en") open();
-else void speak(wanted, "page", "embed").then(open);
+else void speak(wanted, "page", "embed", "start", "fitting").then(open);
 
 function open(): void {
   customElements.define(
@@ -54,6 +55,8 @@ setTimeout(() => new Intl.NumberFormat(wanted).format(1));
 
 /** Once the first answer stands: the other language and units, how the page prints, and the site for the day without a network. */
 function afterwards(port: PagePort): void {
+  if (document.documentElement.dataset["place"] === "start")
+    void withTexts(["start"], () => import("./start/live.js")).catch(() => undefined);
   void import("./page/other-ways.js").then(({ offerOtherWays }) => offerOtherWays(port)).catch(() => undefined);
   // Not imported as the other styles are: one for paper alone leaves the page as it stands.
   document.head.append(

@@ -2,6 +2,7 @@
 //!
 //! Run by `cargo xtask types`, which keeps `crates/boundary/types.d.ts` equal to this output.
 
+use judging::fitting::FittingSeen;
 use judging::flying::FlightOf;
 use judging::plan::{FollowRequest, PlanLimits};
 use judging::second::SecondRequest;
@@ -10,8 +11,8 @@ use session::plan::PlanRequest;
 use session::refusal::Refusal;
 use std::collections::BTreeMap;
 use telling::{
-    bet, cause, check, claim, consistency, feel, flying, landing, luck, measures, plan, potential, report,
-    second, share, together, typical,
+    bet, cause, check, claim, consistency, feel, fitting, flying, landing, luck, measures, plan, potential,
+    report, second, share, together, typical,
 };
 use ts_rs::{Config, TS, TypeVisitor};
 
@@ -100,6 +101,8 @@ fn main() {
     declarations.visit::<together::TogetherPair>();
     declarations.visit::<feel::FeelRequest>();
     declarations.visit::<feel::Feel>();
+    declarations.visit::<FittingSeen>();
+    declarations.visit::<fitting::FittingReport>();
     println!("// Generated from the Rust structs by `cargo xtask types`. Do not edit.");
     for declaration in declarations.found.values() {
         print!("\n{declaration}");

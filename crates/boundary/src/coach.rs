@@ -1,4 +1,5 @@
-//! The coach's hour: a test planned and followed, a claim held against a retest, days together, what was felt.
+//! The coach's hour: a test planned and followed, a claim held against a retest, days together, what was felt; and what
+//! a fitting can show by how it was done.
 
 use crate::call::answered;
 use crate::objects::{given_back, text_of, to_js};
@@ -64,6 +65,18 @@ pub fn feel(
     #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
 ) -> Result<JsValue, JsValue> {
     answered(request, voice, telling::feel::feel)
+}
+
+/// Says what a fitting can show and what it cannot, by how it was done; null where nothing is said of it.
+///
+/// # Errors
+/// A `Refusal` for a line that is not there.
+#[wasm_bindgen(unchecked_return_type = "FittingReport | null")]
+pub fn fitting(
+    #[wasm_bindgen(unchecked_param_type = "FittingSeen")] seen: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
+) -> Result<JsValue, JsValue> {
+    answered(seen, voice, |seen, voice| Ok(telling::fitting::fitting(seen, voice)))
 }
 
 /// A plan as a text for the part of an address that no server sees: `plan=` and letters.

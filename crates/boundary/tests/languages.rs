@@ -57,6 +57,7 @@ fn said(function: &str, request: &Value, voice: &Voice) -> Value {
         "claim" => call(request, voice, telling::claim::claim),
         "together" => call(request, voice, telling::together::together),
         "feel" => call(request, voice, telling::feel::feel),
+        "fitting" => call(request, voice, |seen, voice| Ok(telling::fitting::fitting(seen, voice))),
         other => panic!("no function is called {other}"),
     }
 }

@@ -44,6 +44,7 @@ pub mod claim;
 pub mod consistency;
 pub mod facts;
 pub mod feel;
+pub mod fitting;
 pub mod flying;
 pub mod fragile;
 mod holm;

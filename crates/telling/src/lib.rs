@@ -46,6 +46,7 @@ pub mod claim;
 pub mod consistency;
 mod ends;
 pub mod feel;
+pub mod fitting;
 pub mod flying;
 mod format;
 pub mod hand;

@@ -15,10 +15,16 @@ export function claimView(state: ClaimState, actions: ClaimActions): TemplateRes
   const id = current?.question.measure ?? state.question.measure;
   const measure = measureView(id, measures, current?.session ?? { custom: [] });
   const unit = unitName(measure.unit);
+  /** Answered while it is typed; what is no number yet waits until it is one. */
+  const typed = (key: Field, text: string, as: Pick<MeasureView, "scale">) => {
+    const value = taken(key, text, as);
+    if (value !== undefined || text.trim() === "") actions.change({ [key]: value });
+  };
   const number = (key: Field, of = unit, as: Pick<MeasureView, "scale" | "decimals"> = measure) => html`
     <label class="row"><span>${say(`claim-${key}`)}</span>
       <span class="amount"><input id="claim-${key}" inputmode="decimal" autocomplete="off" size="6"
         .value=${written(claimed[key], as)}
+        @input=${(event: Event) => typed(key, (event.target as HTMLInputElement).value, as)}
         @change=${(event: Event) => actions.change({ [key]: taken(key, (event.target as HTMLInputElement).value, as) })} />
         ${of ? html`<span class="unit">${of}</span>` : nothing}</span></label>`;
   return html`

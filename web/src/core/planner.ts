@@ -1,5 +1,5 @@
 /**
- * The coach's hour behind one interface: plan, follow, claim, together, feel; answered at once, on the page's own thread.
+ * The coach's hour behind one interface: plan, follow, claim, together, feel, fitting; answered at once, on the page's own thread.
  *
  * The same core that the worker has, started here too when a part that needs it is opened.
  * Every call is stateless; a refused one throws a `Refused`.
@@ -10,6 +10,8 @@ import type {
   ClaimRequest,
   Feel,
   FeelRequest,
+  FittingReport,
+  FittingSeen,
   FollowRequest,
   Plan,
   PlanLimits,
@@ -33,6 +35,8 @@ export type {
   ClaimRequest,
   Feel,
   FeelRequest,
+  FittingReport,
+  FittingSeen,
   FollowRequest,
   Length,
   LoggedShot,
@@ -55,6 +59,8 @@ export interface Planner {
   claim(request: ClaimRequest): ClaimReport;
   together(request: TogetherRequest): TogetherPair[];
   feel(request: FeelRequest): Feel;
+  /** What a fitting can show by how it was done; null where nothing is said of it. */
+  fitting(seen: FittingSeen): FittingReport | null;
   /** A plan as a text for the fragment of an address. */
   packPlan(request: PlanToShare): string;
   /** What such a text, or a whole address with it, holds. */
@@ -85,6 +91,7 @@ async function load(): Promise<Planner> {
     claim: (request) => asking(() => core.claim(request, voice)),
     together: (request) => asking(() => core.together(request, voice)),
     feel: (request) => asking(() => core.feel(request, voice)),
+    fitting: (seen) => asking(() => core.fitting(seen, voice)),
     packPlan: (request) => asking(() => core.pack_plan(request, voice)),
     unpackPlan: (text) => asking(() => core.unpack_plan(text, voice)),
     limits: () => limits,

@@ -255,7 +255,8 @@ export class StraightAnswerFair extends BesidePart {
   #start(): void {
     this.page.coverAnswer();
     // The plan is in the log from here on; its link is not opened again.
-    if (isPlanLink()) history.replaceState(null, "", location.pathname + location.search);
+    // The test stands where a reload finds it, whatever was on the page before.
+    history.replaceState(null, "", `${location.pathname}${location.search}#fair`);
     this.#set({ sent: null });
     void this.#write(begun(this.#state.request, this.#state.record, hand()), emptyEntry(this.#state.record), "log");
     this.#toTop();

@@ -1,39 +1,48 @@
 /**
- * The parts that stand closed beside the page: the fair test and the claim. What is behind a door loads when it is
- * opened; a test that is under way on this device, or a plan in the address, opens its own door.
+ * The parts that stand for themselves beside the page: the fair test, the claim, the fitting to come. What is behind a door
+ * loads when it is opened; the address opens one, and so does a test that is under way on this device.
  */
-import { isPlanLink, isUnderWay } from "../fair/mark.js";
+import { isUnderWay } from "../fair/mark.js";
 import type { PagePort } from "../state/page-port.js";
 import { say } from "../text/say.js";
 import { withTexts } from "../text/spoken.js";
+import { DOORS, type Door, placeIn } from "./place.js";
 
-const LOADERS: Record<string, () => Promise<unknown>> = {
+const LOADERS: Record<Door, () => Promise<unknown>> = {
   fair: () => withTexts(["fair", "flight"], () => import("../fair/part.js")),
   claim: () => withTexts(["claim", "flight"], () => import("../claim/part.js")),
+  fitting: () => withTexts(["fitting", "start"], () => import("../fitting/part.js")),
 };
 
 export function hangDoors(page: PagePort): void {
-  for (const [id, load] of Object.entries(LOADERS)) {
+  for (const id of DOORS) {
     const door = document.querySelector<HTMLDetailsElement>(`#${id} > details`);
     const part = door?.querySelector<HTMLElement & { page?: PagePort }>(`straight-answer-${id}`);
     if (!door || !part) continue;
     part.page = page;
-    door.addEventListener("toggle", () => {
-      if (!door.open) return;
-      load().catch(() => {
+    const opened = () => {
+      if (!door.open) return leave(id, page);
+      LOADERS[id]().catch(() => {
         const text = part.querySelector("p");
         if (text) text.textContent = say("not-loaded-door");
       });
-    });
-    if (door.open) void load();
-    if (id !== "fair") continue;
+    };
+    door.addEventListener("toggle", opened);
     const openItself = () => {
-      if (isPlanLink()) door.open = true;
+      if (placeIn(location.hash) === id) door.open = true;
     };
     openItself();
-    void isUnderWay().then((is) => {
-      if (is) door.open = true;
-    });
     window.addEventListener("hashchange", openItself);
   }
+  void isUnderWay().then((is) => {
+    if (!is) return;
+    // Whoever comes back to a test that is under way comes to go on with it.
+    if (location.hash === "") location.replace("#fair");
+    else document.querySelector<HTMLDetailsElement>("#fair > details")!.open = true;
+  });
+}
+
+/** A door that is closed while nothing else is shown leads back to where it was opened. */
+function leave(id: Door, page: PagePort): void {
+  if (page.current() === null && placeIn(location.hash) === id) location.hash = "start";
 }

@@ -25,6 +25,7 @@ import { work } from "../state/work.js";
 import { say } from "../text/say.js";
 import { watchingWith } from "./answer-place.js";
 import { isOwnSession } from "./own-session.js";
+import { type Place, placeIn } from "./place.js";
 import { fetching, page } from "./view.js";
 
 export class StraightAnswerPage extends LightElement {
@@ -43,6 +44,8 @@ export class StraightAnswerPage extends LightElement {
   /** Whether what stands below the answer is drawn too: not before the first answer has been seen. */
   #isWhole = false;
   #rest: Promise<void> | null = null;
+  /** Inside somebody else's page there are no ways in, only the place for shots. */
+  readonly #hasStart = document.documentElement.dataset["place"] !== undefined;
   /** Whether what the page's address holds is still on its way. */
   #isFetching = false;
   /** Where to go once something is read. */
@@ -107,7 +110,7 @@ export class StraightAnswerPage extends LightElement {
   }
 
   override render(): TemplateResult {
-    return this.#isFetching ? fetching() : page(this.#state, this.#actions, this.#isWhole);
+    return this.#isFetching ? fetching() : page(this.#state, this.#actions, this.#isWhole, this.#place);
   }
 
   override updated(): void {
@@ -115,6 +118,7 @@ export class StraightAnswerPage extends LightElement {
     if (!this.#isFetching && !this.#state.wants && (this.#isWhole || !this.#state.report)) this.#stands();
     if (this.#state.report) this.#rest ??= this.#drawTheRest();
     document.body.classList.toggle("with-shots", this.#state.read !== null);
+    if (this.#hasStart) document.documentElement.dataset["place"] = this.#place ?? "";
     this.#watch(this.querySelector("#answer-headline"));
     // As soon as it is read, before it is answered: what moves under a finger later is touched by mistake.
     if (this.#goTo && this.#state.read && this.#state.wants !== "read") {
@@ -122,6 +126,15 @@ export class StraightAnswerPage extends LightElement {
       this.#goTo = null;
       this.#show(id);
     }
+  }
+
+  /** Where the golfer is while nothing was given; null once there is something to show. */
+  get #place(): Place | null {
+    const { read, wants, entry, trouble, given } = this.#state;
+    if (this.#isFetching || read || wants || entry) return null;
+    const asked = this.#hasStart ? placeIn(location.hash) : "shots";
+    // What was refused is said beside what was given.
+    return asked === "start" && (trouble || given.length > 0) ? "shots" : asked;
   }
 
   async #open(): Promise<void> {
@@ -156,6 +169,7 @@ export class StraightAnswerPage extends LightElement {
   /** What was opened is shown; with the engine there, or known not to come, nothing is waited for any more. */
   #stands(): void {
     this.classList.remove("starting");
+    document.querySelector("#start .needs")?.remove();
     if (this.#state.measures.length > 0 || this.#state.trouble) this.#tellStanding();
   }
 
@@ -314,14 +328,16 @@ export class StraightAnswerPage extends LightElement {
 
   #startAgain(): void {
     document.body.classList.remove("from-address");
-    if (exampleIn(location.hash) || isLink(location.hash))
-      history.replaceState(null, "", location.pathname + location.search);
+    history.replaceState(null, "", location.pathname + location.search);
     this.#dispatch({ type: "started_again" });
-    void this.updateComplete.then(() => this.#show("shots"));
+    if (!this.quiet) window.scrollTo({ top: 0 });
   }
 
   #listen(): void {
-    window.addEventListener("hashchange", () => void this.#openFromAddress());
+    window.addEventListener("hashchange", () => {
+      this.requestUpdate();
+      void this.#openFromAddress();
+    });
     document.addEventListener("paste", (event) => this.#pasted(event));
     document.addEventListener("dragover", (event) => event.preventDefault());
     document.addEventListener("drop", (event) => this.#dropped(event));

@@ -12,6 +12,7 @@ import { namesTooMany } from "../state/doubts.js";
 import { type Entry, hasUnseenAnswer, type State } from "../state/state.js";
 import { say } from "../text/say.js";
 import { withTexts } from "../text/spoken.js";
+import type { Place } from "./place.js";
 
 const sent = later(() => withTexts(["sent"], () => import("../sent/sent.js")).then((module) => module.sent));
 const below = later(() => withTexts(["trust"], () => import("./below.js")).then((module) => module.below));
@@ -19,15 +20,8 @@ const below = later(() => withTexts(["trust"], () => import("./below.js")).then(
 const photos = later(() => withTexts(["photo"], () => import("../photo/part.js")).then((module) => module.photos));
 
 /** `whole`: with what stands below the answer, which is drawn once the first answer can be seen. */
-export function page(state: State, actions: Actions, whole: boolean): TemplateResult {
-  if (!state.read) {
-    const first = state.wants
-      ? reading(state, actions)
-      : state.entry
-        ? entered(state, state.entry, actions)
-        : give(state, actions);
-    return html`<div class="parts empty">${first}</div>${announcement(state)}`;
-  }
+export function page(state: State, actions: Actions, whole: boolean, place: Place | null): TemplateResult {
+  if (!state.read) return html`${before(state, actions, place)}${announcement(state)}`;
   const { session } = state.read;
   const comparable = session.builds.length > 1 && !namesTooMany(state.given);
   return html`
@@ -44,6 +38,22 @@ export function page(state: State, actions: Actions, whole: boolean): TemplateRe
     </div>
     ${hasUnseenAnswer(state) ? html`<a class="see-answer" href="#answer">${say("see-answer")}</a>` : nothing}
     ${announcement(state)}`;
+}
+
+/** Before anything is read. The start and what stands behind its doors are no part of this element. */
+function before(state: State, actions: Actions, place: Place | null): TemplateResult | typeof nothing {
+  if (place === "start") return nothing;
+  const back =
+    place && document.querySelector("#start")
+      ? html`<p class="back"><a href="#start">${say("start-back")}</a></p>`
+      : nothing;
+  if (place && place !== "shots") return html`${back}`;
+  const first = state.wants
+    ? reading(state, actions)
+    : state.entry
+      ? entered(state, state.entry, actions)
+      : give(state, actions);
+  return html`${back}<div class="parts empty">${first}</div>`;
 }
 
 /** What is entered in the place of the shots. */

@@ -5,6 +5,7 @@
 page-title = Straight Answer: do these two clubs really differ?
 lead = Do two clubs really perform differently, or was it luck?
 promise = Nothing leaves this device.
+start-back = All ways in
 your-shots = Your shots
 their-shots = The shots in this link
 opening = Opening…

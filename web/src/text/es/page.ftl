@@ -5,6 +5,7 @@
 page-title = Straight Answer: ¿de verdad se diferencian estos dos palos?
 lead = ¿Rinden distinto dos palos o fue suerte?
 promise = Nada sale de este dispositivo.
+start-back = Todas las entradas
 your-shots = Tus golpes
 their-shots = Los golpes de este enlace
 opening = Abriendo…

@@ -1,0 +1,34 @@
+### Going to a fitting: what a fair one looks like, and what it showed.
+
+fitting-title = Going to a fitting
+fitting-line = What a fair one looks like, to take along
+fitting-before = Ten things to ask for. Any fitter can do them; each has its reason.
+fitting-own-club = My own club is hit too, on the same day.
+fitting-own-club-why = Numbers of another day, ball or place do not compare: a gain shows only beside your own club.
+fitting-as-often = As many shots with mine as with any other.
+fitting-as-often-why = An average of a few shots is a matter of luck, and more shots with the other club do not mend that.
+fitting-as-warm = I am as warm with mine as with the others.
+fitting-as-warm-why = First shots tend to fly shorter: golfers’ experience, no study behind it.
+fitting-in-turn = The clubs in turn: three shots with one, three with the other, again and again.
+fitting-in-turn-why = Warming up, tiring and wind then meet all of them alike.
+fitting-alike = Loft set alike, the same ball, tee height and mat.
+fitting-alike-why = Each of them changes distance by itself, and your own club could have it too.
+fitting-every-shot = Every shot is kept, the bad ones too.
+fitting-every-shot-why = On the course the bad ones count.
+fitting-number-said = How many shots is said before the first one.
+fitting-number-said-why = Who stops when it looks good finds gaps between equal clubs too.
+fitting-hit-again = The chosen club is hit once more against mine, in turn.
+fitting-hit-again-why = The best of several always leads a little by luck.
+fitting-measured = Club speed, ball speed, launch, spin and the place of the strike are measured.
+fitting-measured-why = They say why one went farther: the club, the swing or the strike.
+fitting-taken-home = I take every shot’s numbers home.
+fitting-taken-home-why = Nobody can check an average, and you cannot either.
+fitting-caution = Warm up first, rest between sets, and stop at any pain. Which club suits you, a qualified fitter or coach knows better than a page.
+fitting-print = Print this sheet
+fitting-after = Afterwards tap what was done and what was not: this page says what that fitting can show and what it cannot, numbers or none.
+fitting-was-it = Was it so?
+fitting-yes = Yes
+fitting-no = No
+fitting-shows = What it can show
+fitting-cannot = What it cannot
+fitting-not-known = What is not known, and would matter

@@ -1,0 +1,34 @@
+### Antes de un fitting: cómo es uno justo, y qué mostró.
+
+fitting-title = Voy a un fitting
+fitting-line = Cómo es uno justo, para llevarlo contigo
+fitting-before = Diez cosas que pedir. Cualquier fitter puede hacerlas; cada una tiene su razón.
+fitting-own-club = Mi propio palo se prueba también, el mismo día.
+fitting-own-club-why = Los números de otro día, otra bola u otro lugar no se comparan: una mejora solo se ve al lado de tu propio palo.
+fitting-as-often = Tantos golpes con el mío como con cualquier otro.
+fitting-as-often-why = El promedio de unos pocos golpes es cuestión de suerte, y más golpes con el otro palo no lo arreglan.
+fitting-as-warm = Con el mío ya he calentado como con los demás.
+fitting-as-warm-why = Los primeros golpes suelen quedarse cortos: experiencia de golfistas, sin ningún estudio detrás.
+fitting-in-turn = Los palos se alternan: tres golpes con uno, tres con el otro, una y otra vez.
+fitting-in-turn-why = Así el calentamiento, el cansancio y el viento tocan a todos por igual.
+fitting-alike = El loft igual, la misma bola, la misma altura del tee y la misma alfombra.
+fitting-alike-why = Cada una de esas cosas cambia la distancia por sí sola, y tu propio palo podría tenerla también.
+fitting-every-shot = Se guarda cada golpe, también los malos.
+fitting-every-shot-why = En el campo los malos cuentan.
+fitting-number-said = Se dice cuántos golpes antes del primero.
+fitting-number-said-why = Quien para cuando pinta bien encuentra diferencias también entre palos iguales.
+fitting-hit-again = El palo elegido se prueba otra vez frente al mío, alternándolos.
+fitting-hit-again-why = El mejor de varios siempre gana un poco por suerte.
+fitting-measured = Se miden la velocidad de palo, la de bola, la salida, el spin y el punto de impacto.
+fitting-measured-why = Dicen por qué uno llegó más lejos: el palo, el swing o el impacto.
+fitting-taken-home = Me llevo los números de cada golpe.
+fitting-taken-home-why = Un promedio no lo puede comprobar nadie, y tú tampoco.
+fitting-caution = Calienta antes, descansa entre tandas y para si algo duele. Qué palo te va lo sabe mejor un fitter o un profesor titulado que una página.
+fitting-print = Imprimir esta hoja
+fitting-after = Después toca lo que se hizo y lo que no: esta página dice qué puede mostrar ese fitting y qué no, con números o sin ellos.
+fitting-was-it = ¿Fue así?
+fitting-yes = Sí
+fitting-no = No
+fitting-shows = Lo que puede mostrar
+fitting-cannot = Lo que no puede
+fitting-not-known = Lo que no se sabe, y contaría
