@@ -2,8 +2,8 @@
 
 use crate::lexicon::languages::words::Words;
 
-pub(crate) static WORDS: Words = Words {
-    headings: &[
+pub(crate) static WORDS: Words = Words::new(
+    &[
         ("Club", "stok samenstelling"),
         ("Head", "kop clubkop"),
         ("Shaft", "schacht"),
@@ -36,5 +36,5 @@ pub(crate) static WORDS: Words = Words {
         ("Minimum", "laagste kleinste"),
         ("Maximum", "hoogste grootste"),
     ],
-    sides: ["l links", "r rechts"],
-};
+    ["l links", "r rechts"],
+);

@@ -2,8 +2,8 @@
 
 use crate::lexicon::languages::words::Words;
 
-pub(crate) static WORDS: Words = Words {
-    headings: &[
+pub(crate) static WORDS: Words = Words::new(
+    &[
         ("Club", "bâton montage"),
         ("Head", "tête"),
         ("Shaft", "manche shaftmanche"),
@@ -39,5 +39,5 @@ pub(crate) static WORDS: Words = Words {
         ("Minimum", "plusbas mini"),
         ("Maximum", "plushaut maxi"),
     ],
-    sides: ["g gauche gche", "d dr droite"],
-};
+    ["g gauche gche", "d dr droite"],
+);

@@ -2,8 +2,8 @@
 
 use crate::lexicon::languages::words::Words;
 
-pub(crate) static WORDS: Words = Words {
-    headings: &[
+pub(crate) static WORDS: Words = Words::new(
+    &[
         ("Club", "schläger schlaeger kombination aufbau"),
         ("Head", "kopf schlägerkopf"),
         ("Shaft", "schaft"),
@@ -40,5 +40,5 @@ pub(crate) static WORDS: Words = Words {
         ("Minimum", "kleinster niedrigster kleinsterwert"),
         ("Maximum", "größter höchster größterwert"),
     ],
-    sides: ["l li links", "r re rechts"],
-};
+    ["l li links", "r re rechts"],
+);

@@ -2,8 +2,8 @@
 
 use crate::lexicon::languages::words::Words;
 
-pub(crate) static WORDS: Words = Words {
-    headings: &[
+pub(crate) static WORDS: Words = Words::new(
+    &[
         ("Club", "bastone bastoni mazza assetto"),
         ("Head", "testa"),
         ("Shaft", "canna"),
@@ -35,5 +35,5 @@ pub(crate) static WORDS: Words = Words {
         ("Standard deviation", "deviazionestandard scartotipo"),
         ("Maximum", "massimo"),
     ],
-    sides: ["s sx sinistra sin", "d dx destra"],
-};
+    ["s sx sinistra sin", "d dx destra"],
+);

@@ -2,8 +2,8 @@
 
 use crate::lexicon::languages::words::Words;
 
-pub(crate) static WORDS: Words = Words {
-    headings: &[
+pub(crate) static WORDS: Words = Words::new(
+    &[
         ("Club", "クラブ 番手 使用クラブ クラブ名"),
         ("Head", "ヘッド"),
         ("Shaft", "シャフト"),
@@ -37,5 +37,5 @@ pub(crate) static WORDS: Words = Words {
         ("Minimum", "最小 最小値"),
         ("Maximum", "最大 最大値"),
     ],
-    sides: ["左 左へ", "右 右へ"],
-};
+    ["左 左へ", "右 右へ"],
+);

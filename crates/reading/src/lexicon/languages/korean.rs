@@ -2,8 +2,8 @@
 
 use crate::lexicon::languages::words::Words;
 
-pub(crate) static WORDS: Words = Words {
-    headings: &[
+pub(crate) static WORDS: Words = Words::new(
+    &[
         ("Club", "클럽 클럽명 채"),
         ("Head", "헤드"),
         ("Shaft", "샤프트"),
@@ -37,5 +37,5 @@ pub(crate) static WORDS: Words = Words {
         ("Minimum", "최소 최솟값"),
         ("Maximum", "최대 최댓값"),
     ],
-    sides: ["좌 왼쪽", "우 오른쪽"],
-};
+    ["좌 왼쪽", "우 오른쪽"],
+);

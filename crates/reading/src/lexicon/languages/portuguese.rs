@@ -2,8 +2,8 @@
 
 use crate::lexicon::languages::words::Words;
 
-pub(crate) static WORDS: Words = Words {
-    headings: &[
+pub(crate) static WORDS: Words = Words::new(
+    &[
         ("Club", "taco tacos conjunto montagem"),
         ("Head", "cabeça"),
         ("Shaft", "haste vareta"),
@@ -31,5 +31,5 @@ pub(crate) static WORDS: Words = Words {
         ("Dynamic loft", "loftdinâmico"),
         ("Standard deviation", "desviopadrão"),
     ],
-    sides: ["e esq esquerda", "d dir direita"],
-};
+    ["e esq esquerda", "d dir direita"],
+);

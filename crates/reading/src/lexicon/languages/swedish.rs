@@ -2,8 +2,8 @@
 
 use crate::lexicon::languages::words::Words;
 
-pub(crate) static WORDS: Words = Words {
-    headings: &[
+pub(crate) static WORDS: Words = Words::new(
+    &[
         ("Club", "klubba klubbor uppsättning"),
         ("Head", "huvud klubbhuvud"),
         ("Shaft", "skaft"),
@@ -36,5 +36,5 @@ pub(crate) static WORDS: Words = Words {
         ("Minimum", "lägsta minsta"),
         ("Maximum", "högsta största"),
     ],
-    sides: ["v vänster", "h höger"],
-};
+    ["v vänster", "h höger"],
+);
