@@ -73,7 +73,7 @@ test("in Spanish the methods are in Spanish, and lead back to the Spanish page",
     await methods.locator("#blocked").getByText("Un palo después del otro, o en un orden que nadie sabe").waitFor();
     assert.match(methods.url(), ends);
     await methods.getByRole("link", { name: "Straight Answer", exact: true }).click();
-    await methods.getByRole("button", { name: "Leer estos golpes" }).waitFor();
+    await methods.getByRole("link", { name: "Tengo golpes" }).waitFor();
   }
   const english = await context.newPage();
   await english.goto(new URL("methods.es.html", page.url()).href);

@@ -4,10 +4,12 @@ use crate::doubt::{Choice, Doubt, DoubtKind, Sample, Settled};
 use crate::report::agreement::shown;
 use crate::take::ctx::Ctx;
 use crate::understand::column::Column;
+use session::known::Known;
 use session::measure::{self, MeasureId};
 use session::units::SourceUnit;
 use text::doubts as say;
 use text::names::spoken;
+use text::phrases;
 use text::{Voice, capital};
 
 /// Lines that are told of one doubt.
@@ -49,7 +51,7 @@ pub(crate) fn first_lines(lines: impl Iterator<Item = u32>) -> Vec<u32> {
 pub(crate) fn samples(ctx: &Ctx<'_>, columns: &[&Column<'_>]) -> Vec<Sample> {
     let session = &ctx.draft.session;
     let voice = ctx.talk.voice();
-    let units: Vec<(String, &str, f64)> = session
+    let units: Vec<(&MeasureId, &str, f64)> = session
         .measures
         .iter()
         .take(MOST_MEASURES)
@@ -58,7 +60,7 @@ pub(crate) fn samples(ctx: &Ctx<'_>, columns: &[&Column<'_>]) -> Vec<Sample> {
             let canonical = measure::known(id).map(|facts| facts.unit);
             let unit = unit.or(canonical.and_then(SourceUnit::canonical));
             let factor = unit.zip(canonical).and_then(|(unit, canonical)| unit.convert(1.0, canonical));
-            (name_of(id, voice), unit.map_or("", SourceUnit::label), factor.unwrap_or(1.0))
+            (id, unit.map_or("", SourceUnit::label), factor.unwrap_or(1.0))
         })
         .collect();
     let mut samples: Vec<Sample> = Vec::new();
@@ -76,18 +78,29 @@ pub(crate) fn samples(ctx: &Ctx<'_>, columns: &[&Column<'_>]) -> Vec<Sample> {
         let parts: Vec<String> = units
             .iter()
             .zip(&shot.values)
-            .filter_map(|((name, unit, factor), value)| {
-                let value = shown((*value)? / factor, voice);
-                let size = match *unit {
-                    "" => value,
-                    "deg" => format!("{value}°"),
-                    unit => format!("{value}\u{a0}{unit}"),
-                };
-                Some(say::of_a_shot(voice, name, &size))
+            .filter_map(|((id, unit, factor), value)| {
+                let size = size(id, (*value)? / factor, unit, voice);
+                Some(say::of_a_shot(voice, &name_of(id, voice), &size))
             })
             .collect();
         samples[at].shots.push(capital(&parts.join(", ")));
     }
     arrange::sort_by_key(&mut samples, |sample| sample.build);
     samples
+}
+
+/// A value with its unit; to which side, where that is what its sign says: `4 yd left`.
+fn size(id: &MeasureId, value: f64, unit: &str, voice: &Voice) -> String {
+    let is_sided = id.known() == Some(Known::Offline) && value != 0.0;
+    let number = shown(if is_sided { value.abs() } else { value }, voice).replace('-', "\u{2212}");
+    let size = match unit {
+        "" => number,
+        "deg" => format!("{number}°"),
+        unit => format!("{number}\u{a0}{unit}"),
+    };
+    match value {
+        _ if !is_sided => size,
+        right if right > 0.0 => format!("{size} {}", phrases::side_lr_above(voice)),
+        _ => format!("{size} {}", phrases::side_lr_below(voice)),
+    }
 }

@@ -171,3 +171,14 @@ fn spanish_headings_as_devices_write_them_are_measures() {
         assert_eq!((value.mean, value.sd), (Some(231.0), Some(9.5)), "{spread}");
     }
 }
+
+#[test]
+fn shots_shown_beside_a_doubt_say_to_which_side_they_went() {
+    let text = "Club,Carry (yd),Offline (yd),Launch direction\nMine,250,-4,-1.5\nMine,1555,3,0.5\nNew,252,0,1\nNew,249,2,-2\n";
+    let result = read(text, &Hints::default(), &Voice::english());
+    let samples = &result.doubts.first().expect("a carry of 1,555 yd").samples;
+    let shots: Vec<&str> = samples.iter().flat_map(|sample| &sample.shots).map(String::as_str).collect();
+    assert!(shots[0].contains("offline 4\u{a0}yd left, launch direction \u{2212}1.5°"), "{shots:?}");
+    assert!(shots.iter().any(|shot| shot.contains("2\u{a0}yd right")), "{shots:?}");
+    assert!(shots.iter().any(|shot| shot.contains("offline 0\u{a0}yd")), "{shots:?}");
+}

@@ -4,12 +4,12 @@ photo-finding = Looking for numbers …
 photo-reading = Reading the numbers …
 photo-stays = The photo never leaves this device.
 photo-doubtful = { $count ->
-    [one] { $count } of { $all } numbers is to be looked at. Compare it with its cut-out.
-   *[other] { $count } of { $all } numbers are to be looked at. Compare each with its cut-out.
+    [one] { $count } of { $all } entries is to be looked at. Compare it with its cut-out.
+   *[other] { $count } of { $all } entries are to be looked at. Compare each with its cut-out.
   }
-photo-no-doubt = All { $all } numbers were read without a doubt. A glance at the cut-outs does no harm.
+photo-no-doubt = All { $all } entries were read without a doubt. A glance at the cut-outs does no harm.
 photo-signs = Signs are easily lost. Look for them here: { $heading }
-photo-all = All other numbers beside their cut-outs
+photo-all = All other entries beside their cut-outs
 photo-right = It is right
 photo-settled = Looked at
 photo-empty = Nothing there
@@ -18,8 +18,8 @@ photo-take = Read these numbers
 photo-one-more = Add a photo
 photo-another = Choose another photo
 photo-still-open = { $count ->
-    [one] { $count } number is still to be looked at.
-   *[other] { $count } numbers are still to be looked at.
+    [one] { $count } entry is still to be looked at.
+   *[other] { $count } entries are still to be looked at.
   }
 photo-mixed = Some photos show tables, others single big numbers. Take one kind at a time.
 photo-column = Column { $number }

@@ -4,12 +4,12 @@ photo-finding = Buscando números …
 photo-reading = Leyendo los números …
 photo-stays = La foto no sale de este dispositivo.
 photo-doubtful = { $count ->
-    [one] Hay que mirar { $count } de { $all } números. Compáralo con su recorte.
-   *[other] Hay que mirar { $count } de { $all } números. Compara cada uno con su recorte.
+    [one] Hay que mirar { $count } de { $all } datos. Compáralo con su recorte.
+   *[other] Hay que mirar { $count } de { $all } datos. Compara cada uno con su recorte.
   }
-photo-no-doubt = Los { $all } números se leyeron sin dudas. Echar un vistazo a los recortes no está de más.
+photo-no-doubt = Los { $all } datos se leyeron sin dudas. Echar un vistazo a los recortes no está de más.
 photo-signs = Los signos se pierden con facilidad. Búscalos aquí: { $heading }
-photo-all = Todos los demás números junto a sus recortes
+photo-all = Todos los demás datos junto a sus recortes
 photo-right = Es correcto
 photo-settled = Ya mirado
 photo-empty = No hay nada
@@ -18,8 +18,8 @@ photo-take = Leer estos números
 photo-one-more = Añadir una foto
 photo-another = Elegir otra foto
 photo-still-open = { $count ->
-    [one] Queda { $count } número por mirar.
-   *[other] Quedan { $count } números por mirar.
+    [one] Queda { $count } dato por mirar.
+   *[other] Quedan { $count } datos por mirar.
   }
 photo-mixed = Unas fotos muestran tablas y otras, números grandes sueltos. Usa un solo tipo cada vez.
 photo-column = Columna { $number }
