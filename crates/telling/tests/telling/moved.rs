@@ -67,7 +67,7 @@ fn a_club_that_moved_by_itself_is_the_first_thing_said() {
     assert_eq!(told.kind, OverlayKind::Moved);
     assert!(
         told.headline.starts_with(
-            "Own driver itself moved: carry of 238\u{a0}yd with “before the lesson”, of 248\u{a0}yd"
+            "Own driver itself moved: carry 238\u{a0}yd with “before the lesson”, 248\u{a0}yd"
         ),
         "{}",
         told.headline
