@@ -1,7 +1,7 @@
 differs = El golpe típico: { $does }{ $mixed-up ->
     [yes] {" "}aquí, más de lo que suelen explicar el calentamiento o el cansancio
    *[no] {""}
-}: hay { $span } de diferencia (intervalo del { $level }).
+}; hay { $span } de diferencia (intervalo del { $level }).
 same = El golpe típico: igual, como mucho { $size } de diferencia (intervalo del { $level }).
 cannot-tell = El golpe típico: estos golpes no lo deciden. Cualquier cosa entre { $low } y { $high } (intervalo del { $level }).
 only-typical = Estos golpes no pueden decir lo mismo del promedio, que cuenta entero cada fallo.
