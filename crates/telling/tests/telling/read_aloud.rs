@@ -317,7 +317,11 @@ fn a_point_that_slipped_within_the_range_is_asked_about() {
     let report = answer(session.clone(), asking("ball_speed"));
     let top = &report.overlays[0];
     assert_eq!((top.kind, top.asks), (OverlayKind::OddValue, Some(Ask::Shot { shot: 4 })));
-    assert!(top.detail.contains("about a tenth of that, as if a decimal point had slipped"), "{}", top.detail);
+    assert!(
+        top.detail.contains("about a tenth of that, as if a decimal point had slipped"),
+        "{}",
+        top.detail
+    );
     // A ball hit badly is no slip.
     session.shots[4].values[0] = Some(70.0);
     let report = answer(session, asking("ball_speed"));
