@@ -9,7 +9,7 @@ test("the sales floor is told that its order can turn the answer around", async 
   const { page, context, watched } = await open("#example=floor");
   await answer(page);
   const warning = await page.locator(".overlay", { hasText: "mixed up" }).innerText();
-  assert.match(warning, /could move carry by about 6\syd/, "what the order may have done");
+  assert.match(warning, /could make a difference in carry of about 6\syd/, "what the order may have done");
   const averages = await page.locator(".every-shot .legend").innerText();
   assert.match(
     averages,

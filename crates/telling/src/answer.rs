@@ -89,7 +89,7 @@ fn hint_no_proof(case: &Case) -> String {
     let (voice, allowed) = (case.voice, case.order_is_allowed_for());
     match (case.judgment.facts.order, case.judgment.facts.rests_on) {
         (HowHit::InTurn | HowHit::InTurnNotCompared, _) => {
-            say::hint_not_compared(voice, &case.subject.name, allowed)
+            say::hint_not_compared(voice, &case.subject.the(), allowed)
         }
         (HowHit::OneAfterTheOther, _) => say::hint_no_proof(voice, allowed),
         (HowHit::NotKnown, RestsOn::Shots) => say::hint_order_not_known(voice, allowed),
@@ -132,7 +132,7 @@ fn cannot_tell(case: &Case, estimate: &Estimate) -> Words {
     let (averages, between) = (case.averages(), case.between(estimate));
     let line = case.cannot_tell_in_short(estimate);
     if case.judgment.decision.why == Some(Why::OrderNotAllowedFor) {
-        let (name, baseline, candidate) = (&case.subject.name, &case.baseline, &case.candidate);
+        let (name, baseline, candidate) = (&case.subject.the(), &case.baseline, &case.candidate);
         let headline = say::order_not_allowed_for(case.voice, name, baseline, candidate);
         return Words::new(
             headline,

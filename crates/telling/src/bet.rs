@@ -70,7 +70,7 @@ pub(crate) fn told(judged: &Judged<'_>, found: Result<BetFacts, NoBet>, voice: &
         }
         (bet, headline) => {
             let why = bet.err().unwrap_or(NoBet::NothingCompared);
-            let measure = headline.map(|headline| Case::of(session, headline, voice).subject.name);
+            let measure = headline.map(|headline| Case::of(session, headline, voice).subject.the());
             let note = nothing_bet(why, &measure.unwrap_or_default(), voice);
             Bet { facts: None, why: Some(why), words: BetWords { note, ..BetWords::default() } }
         }
@@ -81,7 +81,8 @@ fn words(bet: &BetFacts, case: &Case<'_>) -> BetWords {
     let voice = case.voice;
     let (does, at_all) = (case.does(bet.toward), chance(voice, bet.at_all.of_ten));
     let by_margin = bet.by_margin.map(|ChanceRange { of_ten, .. }| chance(voice, of_ten));
-    let most_likely = say::most_likely(voice, &gap(case, bet.gap.value));
+    let is_none = case.subject.prints_as_zero(bet.gap.value);
+    let most_likely = say::most_likely(voice, is_none, &gap(case, bet.gap.value));
     let line = match &by_margin {
         Some(of_margin) => {
             say::line_with_margin(voice, &does, &at_all, &case.margin(), of_margin, &most_likely)
@@ -111,6 +112,7 @@ fn words(bet: &BetFacts, case: &Case<'_>) -> BetWords {
         gap: say::gap(
             voice,
             &gap(case, bet.gap.shown),
+            is_none,
             &gap(case, bet.gap.value),
             &case.end(range.low),
             &case.end(range.high),
@@ -118,7 +120,7 @@ fn words(bet: &BetFacts, case: &Case<'_>) -> BetWords {
         usual: sentences(&[
             say::usual(
                 voice,
-                &case.subject.name,
+                &case.subject.the(),
                 &size(usual.shaft),
                 &size(usual.head),
                 &size(usual.old_club),

@@ -57,7 +57,7 @@ impl<'a> Case<'a> {
         }
     }
 
-    /// `Driver B carries farther`, or `Weight of trt2 is higher` for a column of the golfer's own.
+    /// `Driver B carries farther`, or `Weight with trt2 is higher` for a column of the golfer's own.
     pub(crate) fn does(&self, direction: Direction) -> String {
         let verb = if direction == Direction::Higher { &self.phrase.higher } else { &self.phrase.lower };
         if self.subject.id.known().is_some() {
@@ -191,7 +191,7 @@ impl<'a> Case<'a> {
         let facts = &self.judgment.facts;
         match facts.order {
             _ if !facts.order_is_mixed_up() => String::new(),
-            HowHit::InTurnNotCompared => say::first_read_every_shot(self.voice, &self.subject.name),
+            HowHit::InTurnNotCompared => say::first_read_every_shot(self.voice, &self.subject.the()),
             _ => say::first_in_turn(self.voice),
         }
     }
@@ -222,7 +222,7 @@ impl<'a> Case<'a> {
     /// What to choose by where this measure does not decide.
     pub(crate) fn choose(&self, choice: &Choice) -> String {
         let (voice, measure) = (self.voice, capital(&self.subject.name));
-        let name = |id: &MeasureId| Subject::of(id, self.session, voice).name;
+        let name = |id: &MeasureId| Subject::of(id, self.session, voice).the();
         match choice {
             Choice::Freely => say_choose::choose_freely(voice),
             Choice::After(others) => {
@@ -267,7 +267,7 @@ impl<'a> Case<'a> {
         }
         let first = self.first_and_why();
         if self.is_half_unread() {
-            let name = &self.subject.name;
+            let name = &self.subject.the();
             return if mixed_up && self.judgment.facts.order != HowHit::InTurnNotCompared {
                 first.and_step(say::have_it_measured(voice, name))
             } else {

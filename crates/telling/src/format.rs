@@ -10,7 +10,7 @@ use session::names::short_name;
 use text::Voice;
 use text::format as say;
 use text::format::Cases;
-use text::names::spoken;
+use text::names::{spoken, the};
 
 /// A measure as sentences need it.
 #[derive(Debug, Clone)]
@@ -53,6 +53,12 @@ impl<'v> Subject<'v> {
             scale,
             decimals: if is_carry { 0 } else { 2 },
         }
+    }
+
+    /// The measure as a thing that is spoken of, with its article where the language has one; a column of the golfer's own
+    /// by its name.
+    pub(crate) fn the(&self) -> String {
+        self.id.known().map_or_else(|| self.name.clone(), |known| the(known, self.voice))
     }
 
     /// The unit alone as it is shown, and what one canonical unit is in it.

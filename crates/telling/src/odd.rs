@@ -32,7 +32,7 @@ pub(crate) fn sentences(
         if measure == asked {
             return say::counts_in_the_answer(voice);
         }
-        say::counts_beside_the_answer(voice, &subject.name, &Subject::of(asked, session, voice).name)
+        say::counts_beside_the_answer(voice, &subject.the(), &Subject::of(asked, session, voice).the())
     };
     let (why, next) = match because {
         Odd::OutOfRange { low, high } => {

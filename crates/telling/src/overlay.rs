@@ -104,12 +104,12 @@ fn order_mixed_up(case: &Case) -> Option<Overlay> {
             let allowance = case.subject.chosen(estimate.order_allowance);
             // A gap that stands beyond the allowance was told from the order as far as that goes.
             detail.push(if case.judgment.decision.kind == DecisionKind::Different {
-                say::order_could_move(voice, name, &allowance)
+                say::order_could_move(voice, &case.subject.the(), &allowance)
             } else {
-                say::order_could_move_unseen(voice, name, &allowance)
+                say::order_could_move_unseen(voice, &case.subject.the(), &allowance)
             });
         }
-        _ => detail.push(say::order_could_move_unknown(voice, name)),
+        _ => detail.push(say::order_could_move_unknown(voice, &case.subject.the())),
     }
     let is_allowed_for = facts.order_allowance == OrderAllowance::Included;
     if is_allowed_for && case.judgment.plain_averages_differ() && facts.order != HowHit::InTurnNotCompared {
@@ -133,16 +133,20 @@ fn averages_only(case: &Case) -> Option<Overlay> {
     if facts.rests_on != RestsOn::Averages {
         return None;
     }
-    let (voice, name) = (case.voice, &case.subject.name);
+    let voice = case.voice;
     let mut detail = vec![say::no_single_shots(voice)];
     if let Some(sd) = case.judgment.comparison().and_then(|c| c.assumed_sd) {
         detail.push(say::assumed_to_scatter(voice, &case.subject.chosen(sd)));
     }
     match (facts.order_allowance, case.judgment.estimate.as_ref()) {
         (OrderAllowance::Included, Some(estimate)) => {
-            detail.push(say::order_could_move(voice, name, &case.subject.chosen(estimate.order_allowance)));
+            detail.push(say::order_could_move(
+                voice,
+                &case.subject.the(),
+                &case.subject.chosen(estimate.order_allowance),
+            ));
         }
-        _ => detail.push(say::order_could_move_unknown(voice, name)),
+        _ => detail.push(say::order_could_move_unknown(voice, &case.subject.the())),
     }
     overlay(OverlayKind::AveragesOnly, say::only_averages(voice), sentences(&detail))
 }

@@ -195,7 +195,7 @@ impl Speech<'_> {
         let mixed_up = if condition.order_allowance > 0.0 {
             say::order_allowed_for(voice, &self.subject.chosen(condition.order_allowance))
         } else {
-            say::order_not_allowed_for(voice, &self.subject.name)
+            say::order_not_allowed_for(voice, &self.subject.the())
         };
         let hint = if moved(condition) { say::change_hint(voice) } else { String::new() };
         sentences(&[mixed_up, hint])
@@ -211,14 +211,14 @@ impl Speech<'_> {
             HowHit::OneAfterTheOther => say::club_hint_one_after_the_other(voice, other),
             HowHit::NotKnown => say::club_hint_order_not_known(voice, other),
             HowHit::InTurn | HowHit::InTurnNotCompared => {
-                say::club_hint_not_compared(voice, &self.subject.name, other)
+                say::club_hint_not_compared(voice, &self.subject.the(), other)
             }
         }
     }
 
     fn headline(&self) -> String {
         use DecisionKind::{Different, Same};
-        let (voice, measure) = (self.voice, &self.subject.name);
+        let (voice, measure) = (self.voice, &self.subject.the());
         let (first, second, own, other) = (&self.first, &self.second, &self.own, &self.other);
         let SecondFacts { condition, build, did_more, .. } = self.found;
         let (of_change, of_club) = (self.subject.amount(condition.value), self.subject.amount(build.value));

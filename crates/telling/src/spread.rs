@@ -37,7 +37,7 @@ pub(crate) fn words(case: &Case, estimate: &Estimate, choose: impl Fn() -> Strin
 }
 
 fn different(case: &Case, estimate: &Estimate, direction: Direction, choose: impl Fn() -> String) -> Words {
-    let (candidate, name) = (&case.candidate, &case.subject.name);
+    let (candidate, name) = (&case.candidate, &case.subject.the());
     let (low, high) = (estimate.decided_by.low, estimate.decided_by.high);
     let (near, far) = match direction {
         Direction::Higher => (low, high),

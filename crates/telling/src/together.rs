@@ -142,7 +142,7 @@ fn words(pair: &JudgedPair, request: &TogetherRequest, voice: &Voice) -> (String
         _ => String::new(),
     };
     let order = if pair.nothing_allowed_for_order {
-        overlay::order_could_move_unknown(voice, &subject.name)
+        overlay::order_could_move_unknown(voice, &subject.the())
     } else {
         String::new()
     };

@@ -75,7 +75,7 @@ pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -
             [say::order_unknown(voice), say::order_unknown_why(voice), say::order_unknown_next(voice)]
         }
         Seen::NotCompared { rounds } => [
-            say::not_compared(voice, &rounds.to_string(), &subject.name),
+            say::not_compared(voice, &rounds.to_string(), &subject.the()),
             say::not_compared_why(voice),
             say::not_compared_next(voice),
         ],
@@ -110,7 +110,7 @@ pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -
             [
                 match phrase_for(&subject.id, voice).sides {
                     Some(sides) => {
-                        say::drift_sideways(voice, *in_turn, &subject.name, &sides.of(subject, *change))
+                        say::drift_sideways(voice, *in_turn, &subject.the(), &sides.of(subject, *change))
                     }
                     None => say::drift(voice, *in_turn, &subject.name, *change > 0.0, &size),
                 },

@@ -22,7 +22,7 @@ same = { $measure }: { $candidate } and { $baseline } are the same for { $theirs
 same-in-short = The same: at most { $size } apart.
 more-is-ruled-out = Anything below { $margin } would not matter, and these shots speak clearly against more.
 nearer-to-zero = On average { $club } is nearer to zero.
-nearer-not-settled = Which of the two is nearer to zero is not settled.
+nearer-not-settled = It stays open which of the two is nearer to zero.
 depends = It depends on what was left out.
 depends-in-short = Depends on what was left out.
 depends-how = With every shot: { $with-all }. Without { $shots }: { $without }.
@@ -73,8 +73,8 @@ no-shots-next = Paste the shots of two clubs, or try an example.
 one-club = There is only one club here, and nothing to compare it with.
 one-club-next = Add shots with a second club, and name the club of each shot.
 too-few-shots = There are too few shots to compare the clubs ({ $measure }).
-too-few-shots-next = At least 3 shots with each club are needed for any answer, 5 for scatter. The plan of a fair test says how many
-    most likely tell.
+too-few-shots-next = At least 3 shots with each club are needed for any answer, 5 for scatter. The plan of a fair test says how
+    many shots would most likely tell.
 counts-missing = Averages alone cannot answer this: for at least one of them nobody said how many shots it comes from.
 counts-missing-why = An average of 3 shots and an average of 30 look the same and mean very different things.
 counts-missing-next = Add the number of shots behind each average.

@@ -1,12 +1,15 @@
 # What to bet: the line below the verdict, and the room with its dots.
 line = A bet, not a verdict. Chance that { $does } on average: { $chance }.{ $gap }
 line-with-margin = A bet, not a verdict. Chance that { $does } on average: { $chance }; by { $margin } or more: { $of-margin }.{ $gap }
-most-likely = {" "}Most likely: about { $gap }.
+most-likely = {" "}Most likely: { $none ->
+    [yes] hardly any difference
+   *[no] about { $gap }
+}.
 # Beside its ten dots.
 at-all = { $does } on average, by however little: { $chance }.
 by-margin = By { $margin } or more: { $chance }.
 pairs = Shot against shot, one with each club: { $does } in { $share } pairs; allowing for luck { $range }.
-dots = Ten dots, { $chance } of them filled.
+dots = Ten dots, filled for { $chance }.
 # Chances counted in ten, and ranges of them.
 none-of-ten = fewer than 1 of 10
 all-of-ten = more than 9 of 10
@@ -15,8 +18,11 @@ up-to-of-ten = up to { $count } of 10
 from-of-ten = { $count } of 10 or more
 range-of-ten = { $low } to { $high } of 10
 # What stands behind it.
-gap = The shots show { $shown }. A gap that stands out is often helped by luck, so it is pulled toward what clubs usually differ by. Then about
-    { $value } is most likely, and 95 of 100 such gaps or more lie between { $low } and { $high }.
+gap = In these shots: { $shown }. A gap that stands out is often helped by luck, so it is pulled toward no difference, the more so the less
+    such clubs usually differ. Then { $none ->
+    [yes] hardly any difference
+   *[no] about { $value }
+} is most likely, and at least 95 of 100 such gaps lie between { $low } and { $high }.
 usual = How far clubs usually differ in { $measure } is our choice, with no study behind it: two of three true gaps below { $shaft } with another shaft in the
     same head, below { $head } with another head, below { $old } against an old club.
 over-all-three = Nobody said what differs here, so every chance is a range over all three.
@@ -27,7 +33,7 @@ decides-nothing = A bet says what is likely; it decides nothing. Only the answer
 nothing-compared = There is nothing to bet on; the answer above says why.
 no-scatter = Bets are on averages. How far shots scatter is not bet on.
 no-nearer-zero = Bets are on more or less. Which club is nearer to zero is not bet on.
-no-averages = From averages alone nothing is bet: their order and their single shots are not known.
+no-averages = No bet is made from averages alone: the order and the single shots are not known.
 no-order = Nothing is bet: the clubs were not compared in turn, and how far warming up and tiring move { $measure } is not known.
 no-left-out = Nothing is bet: it would hang on the shots left out.
 no-value-in-doubt = Nothing is bet while a value is in doubt.

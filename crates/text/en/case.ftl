@@ -1,7 +1,7 @@
 # The parts that sentences about two clubs are made of.
 does = { $club } { $verb }
-# A column of the golfer's own: `Weight of Driver B is higher`.
-measure-of-does = { $measure } of { $club } { $verb }
+# A column of the golfer's own: `Weight with Driver B is higher`.
+measure-of-does = { $measure } with { $club } { $verb }
 on-a-side = { $size } { $side }
 averages = { $candidate } averaged { $candidate-mean } over { $candidate-shots }, { $baseline } { $baseline-mean } over { $baseline-count }.
 averages-compared = Lap by lap, over the { $rounds } laps that hold both, { $candidate } averaged { $candidate-mean } over { $candidate-shots }, { $baseline }
@@ -45,7 +45,7 @@ other-days = Come again on other days and put them together, settle for finding 
     scatters less.
 another-day = Or come again on two other days and put the three together.
 usually-tells = { $long-turns ->
-    [yes] This one was not hit three at a time. A test of this size that is would most likely tell a gap of { $gap } from none: 8 of 10 such tests do.
+    [yes] This one was not hit three at a time. A test of this size that is hit so would most likely tell a gap of { $gap } from none: 8 of 10 such tests do.
    *[no] 8 of 10 tests of this size tell a gap of { $gap } from none; this one did not. A second one like it would most likely tell.
 }
 would-tell = About { $shots } shots with each, planned beforehand and hit in turn, three at a time, would most likely tell a gap of { $gap } from none: 8 of 10

@@ -4,11 +4,11 @@ no-retest = The claim is { $claimed }. { $hit ->
    *[no] No shots have been hit again yet to compare it with.
 }
 anything-between = anything between { $low } and { $high }
-supported = The claim holds up, within what matters to you. It was { $claimed }; the retest shows { $span } ({ $level } interval).
+supported = The claim holds up, within what matters to you. The claim was { $claimed }; the retest shows { $span } ({ $level } interval).
 promise-too-small = Too small a promise to test: { $claimed }, no more than the { $margin } that matter to you. The retest allows
     { $span } ({ $level } interval).
-no-gain-at-all = The retest speaks against the claim. It was { $claimed }; the retest allows none of that ({ $level } interval).
-contradicted = The retest speaks against the claim. It was { $claimed }; the retest allows at most { $high } ({ $level } interval).
+no-gain-at-all = The retest speaks against the claim. The claim was { $claimed }; the retest allows none of that ({ $level } interval).
+contradicted = The retest speaks against the claim. The claim was { $claimed }; the retest allows at most { $high } ({ $level } interval).
 not-settled = Not settled. The claim was { $claimed }; the retest allows { $span } ({ $level } interval).
 averages = In the retest { $candidate } averaged { $candidate-mean } over { $candidate-count } shots, { $baseline } { $baseline-mean } over { $baseline-count }.
 luck-can-mislead-that-far = An honest fitting can mislead that far: few shots, and clubs that were not hit in turn, if they were not.
@@ -26,7 +26,7 @@ yard = yard
 meter = meter
 degree = degree
 unit = unit
-no-gain-to-pay-for = At this price the retest shows no gain to pay for.
+no-gain-to-pay-for = The retest shows no gain to pay for.
 costs-at-least = Allowing for luck, each { $unit } costs { $price } or more; there is no upper limit, since there may be no gain, or a loss.
 costs-between = Allowing for luck, each { $unit } costs between { $least } and { $most }.
 next-supported = What it is worth to you is yours to say.
@@ -34,7 +34,7 @@ next-supported-not-in-turn = The retest was not hit in turn, so it supports the 
 next-contradicted = The retest was hit one club after the other: hit both in turn, three shots at a time, before you decide.
 next-contradicted-in-turn = The retest was hit in turn, which says more than a fitting that was not. Ask the fitter for every shot, in the order hit.
 next-contradicted-order-not-known = In which order the retest was hit is not known: hit both clubs in turn, three shots at a time, before you decide.
-next-not-settled = More shots in turn narrow it: the plan of a fair test says how many most likely tell the two clubs apart.
+next-not-settled = More shots in turn narrow it: the plan of a fair test says how many shots would most likely tell the two clubs apart.
 next-too-small = To test so small a promise, set a smaller difference that matters, and hit many more shots: the plan of a fair test says how many.
 next-no-retest = Plan a fair test, hit both clubs in turn, and come back with the shots.
 

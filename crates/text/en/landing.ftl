@@ -37,7 +37,7 @@ too-few = Too few shots to say how often a fairway would be hit.
 as-aimed = As aimed, by the bell curve: about { $chance } with { $own }, { $other-chance } with { $other }; the true gap may lie from { $low } to { $high }
     in 100 ({ $level } interval){ $order ->
     [one-after-the-other] , with nothing allowed for one club being hit after the other
-    [not-known] , with nothing allowed for an order that is not known
+    [not-known] ; the order is not known, and nothing is allowed for it
    *[in-turn] {""}
 }.
 counted-against-the-curve = Counted, a larger share of the shots with { $favored } landed on it: a few shots far off with { $favored } widen its

@@ -1,8 +1,8 @@
 # Which share of all choices speaks for which club.
-headline-in-a-row = Of all the runs of { NUMBER($shots) } you could have been shown, { $share } say that { $first } and
-    { $other-share } say that { $second }.
-headline-picked = Of all the ways to pick { NUMBER($shots) } shots with each club, { $share } say that { $first } and { $other-share }
-    say that { $second }.
+headline-in-a-row = Of all the runs of { NUMBER($shots) } you could have been shown, { $share } would say that { $first } and
+    { $other-share } that { $second }.
+headline-picked = Of all the ways to pick { NUMBER($shots) } shots with each club, { $share } would say that { $first } and { $other-share }
+    that { $second }.
 # Put behind what is claimed.
 at-least = {" "}by { $margin } or more
 nearer-to-zero = { $club } averages nearer to zero
@@ -10,7 +10,7 @@ nearer-to-zero = { $club } averages nearer to zero
 other-does = { $club } does
 other-is = { $club } is
 other-has = { $club } has
-that-of-other-is = that of { $club } is
+that-of-other-is = it is with { $club }
 best = The { $extreme ->
     [highest] highest
    *[best] best
@@ -25,7 +25,7 @@ farther-from-zero = { $size } farther from zero
 nearer-to-zero-by = { $size } nearer to zero
 half = half
 by-luck-alone = Of comparisons of { NUMBER($shots) } shots each between two clubs that are the same, with shots that scatter like
-    yours, { $share } come out { $size } or more apart by luck alone.
+    yours, { $share } would come out { $size } or more apart by luck alone.
 all-shots-of-each = All { NUMBER($shots) } shots of each
 all-shots = All shots, { NUMBER($candidate) } and { NUMBER($baseline) }
 whole = { $shots }: { $gap } with { $club }.

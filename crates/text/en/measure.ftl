@@ -22,6 +22,30 @@ name = { $id ->
     [strike_height] strike height
    *[strike_offset] strike offset
 }
+# The same as a thing that is spoken of: in Spanish with its article. Sideways the column is “offline”, the thing direction.
+the = { $id ->
+    [carry] carry
+    [total] total distance
+    [offline] direction
+    [ball_speed] ball speed
+    [club_speed] club speed
+    [launch_angle] launch angle
+    [launch_direction] launch direction
+    [spin_rate] spin rate
+    [spin_axis] spin axis
+    [apex] peak height
+    [descent_angle] descent angle
+    [hang_time] hang time
+    [smash] smash factor
+    [attack_angle] attack angle
+    [club_path] club path
+    [face_angle] face angle
+    [face_to_path] face to path
+    [dynamic_loft] dynamic loft
+    [spin_loft] spin loft
+    [strike_height] strike height
+   *[strike_offset] strike offset
+}
 # Why the smallest difference that matters is usually that large.
 margin-why = { $reason ->
     [club-length] About half a club in distance.

@@ -26,10 +26,10 @@ order-unknown = One club may have had the cold shots and the other the warm ones
 not-compared-in-turn = { $measure } could not be compared lap by lap.
 why-not-compared = The clubs were hit in turn, but too few laps hold { $measure } for both, with scatter to judge luck by.
 one-after-the-other = { $baseline } and { $candidate } were hit one after the other, not in turn.
-order-could-move-unseen = Warming up or tiring could move { $measure } by about { $size }; these shots cannot tell that from the
-    club.
+order-could-move-unseen = Warming up or tiring could make a difference in { $measure } of about { $size }; these shots cannot tell that
+    from the club.
 order-could-move-unknown = How far warming up and tiring move { $measure } is not known, so nothing is allowed for them.
-order-could-move = Warming up or tiring could move { $measure } by about { $size }.
+order-could-move = Warming up or tiring could make a difference in { $measure } of about { $size }.
 plain-averages-differ = At the usual 95 %, comparing the plain averages would have called this a difference.
 small-drift-explains = At the level used here, with a drift of only { $size } from one club to the other, luck could explain the rest.
 drift-would-explain = At the level used here, only with a drift of { $size } or more from one club to the other could luck explain the rest.
@@ -78,4 +78,4 @@ honest-lead = { $club } shows a gap of { $shown }; { $more ->
    *[no] that is no more than such luck
 }.
 margin-changed = The difference that matters was changed after the answer was seen.
-margin-first-and-now = It was { $first } first and is { $now } now. An answer counts for most with the number set beforehand.
+margin-first-and-now = It was { $first } first and is { $now } now. An answer counts for most with that difference set beforehand.

@@ -14,7 +14,7 @@ same = Over { NUMBER($days) } days they are the same for your purpose: between {
 wide-open = { NUMBER($days) } days are too few to settle it together: { $gap } on average, and two do not show what a third would.
 too-few-days = { NUMBER($days) } days are too few to settle it together: between { $low } and { $high } ({ $level } interval).
 cannot-tell = Over { NUMBER($days) } days it cannot be told: between { $low } and { $high } ({ $level } interval).
-days-agree = The days agree as well as their shots allow.
+days-agree = The days differ no more than luck would make them.
 days-differ = From day to day the true difference moves by about { $size }.
 two-days-wide-open = Each day’s answer, below, holds for that day only, and two days cannot show by how much days differ; a third day narrows this
     most.

@@ -8,12 +8,12 @@ not-compared-next = Have it measured on every shot.
 in-turn-same-first = The clubs were hit in turn, in { $rounds } laps, { $club } first in every one.
 in-turn-same-first-why = What the first shots of a lap lose, after a rest or a walk, fell on { $club } alone.
 in-turn-same-first-next = Begin every second lap with the other club.
-moved = { $club } itself moved: { $measure } of { $before } with “{ $first }”, of { $after } with “{ $second }”.
+moved = { $club } itself moved: { $measure } { $before } with “{ $first }”, { $after } with “{ $second }”.
 moved-why = That is { $gap } ({ $low } to { $high }, { $level } interval) with one and the same club. Whatever changed there, or only came with
     time, moves the other clubs too: those hit on different sides of it are not held against each other fairly.
 moved-next = See “Before and after” for what the change did and what the club did.
-odd-shot = Is this right? Shot { $number }, { $club }: { $measure } of { $value }.
-odd-average = Is this right? Average of { $club }: { $measure } of { $value }.
+odd-shot = Is this right? Shot { $number }, { $club }: { $measure } { $value }.
+odd-average = Is this right? Average of { $club }: { $measure } { $value }.
 out-of-range = { $measure } lies between { $low } and { $high }, if it was read and typed right{ $others ->
     [0] {""}
     [one] ; one more value lies outside
@@ -22,7 +22,7 @@ out-of-range = { $measure } lies between { $low } and { $high }, if it was read 
 point-slipped = Most shots with { $club } are near { $usual }: this one is about { $below ->
     [yes] a tenth of that
    *[no] ten times that
-}, as if a point had slipped{ $others ->
+}, as if a decimal point had slipped{ $others ->
     [0] {""}
     [one] ; one more value looks so
    *[other] ; { $others } more values look so
@@ -57,14 +57,14 @@ unequal-why = The answer is only as sure as the smaller number allows, and one b
 unequal-next = Give every club the same number of shots.
 drift = { $in-turn ->
     [yes] Over the session
-   *[no] Within each club’s own shots, drawn out over the whole session,
+   *[no] Within each club’s own shots, carried on over the whole session,
 } { $measure } went { $up ->
     [yes] up
    *[no] down
 } by about { $size }.
 drift-sideways = { $in-turn ->
     [yes] Over the session
-   *[no] Within each club’s own shots, drawn out over the whole session,
+   *[no] Within each club’s own shots, carried on over the whole session,
 } { $measure } moved about { $moved }.
 drift-why = Allowing for luck, by { $span }. { $in-turn ->
     [yes] Clubs hit in turn share it.

@@ -6,11 +6,11 @@ differs = The typical shot: { $does }{ $mixed-up ->
 same = The typical shot: the same, at most { $size } apart ({ $level } interval).
 cannot-tell = The typical shot: these shots cannot tell. Anything between { $low } and { $high } ({ $level } interval).
 # How it stands to the average.
-only-typical = Of the average these shots cannot say as much: it counts every mishit in full.
+only-typical = These shots cannot say the same of the average: it counts every mishit in full.
 only-average = The averages differ and the typical shots cannot be told apart, so part of that gap may lie in the bad shots.
 opposite = The averages lie the other way about: between the two lies how often and how badly a club is mishit.
 one-is-the-same = Only one of the two, the average or the typical shot, is settled here.
-more-and-more-bad = With { $club } the good shots lead, and more shots fell far short.
+more-and-more-bad = With { $club } the well-hit shots are ahead, and more shots fell far short.
 # Shots far below the typical one.
 mishits = More than { $below } short of the typical shot: { $candidate } { $candidate-found } of { $candidate-of } (its own rate { $candidate-low } to { $candidate-high } of 100),
     { $baseline } { $baseline-found } of { $baseline-of } ({ $baseline-low } to { $baseline-high } of 100).

@@ -5,15 +5,15 @@ matters = { $does }{ $mixed-up ->
 may-matter = { $does }{ $mixed-up ->
     [yes] {" "}aquí, más de lo que suelen explicar el calentamiento o el cansancio
    *[no] {""}
-}: en promedio, { $span }. Aún no se sabe si llega a lo que importa ({ $margin }).
-too-small = Una diferencia real, pero demasiado pequeña para importar: { $does }; en promedio, { $span }.
+}: en promedio hay { $span } de diferencia. Aún no se sabe si llega a lo que importa ({ $margin }).
+too-small = Una diferencia real, pero demasiado pequeña para importar: { $does }; en promedio hay { $span } de diferencia.
 different = { $does }{ $mixed-up ->
     [yes] {" "}aquí, más de lo que suelen explicar el calentamiento o el cansancio
    *[no] {""}
-}: en promedio, { $span }.
-differs-in-these-shots = { $does } en estos golpes: en promedio, { $span }; no se sabe cuánto de eso vino de calentar o cansarse.
-differs-in-short = { $does } en estos golpes: en promedio, { $span }.
-too-small-in-short = { $does }; en promedio, { $span }: demasiado poco para importar.
+}: en promedio hay { $span } de diferencia.
+differs-in-these-shots = { $does } en estos golpes: en promedio hay { $span } de diferencia; no se sabe cuánto de eso vino de calentar o cansarse.
+differs-in-short = { $does } en estos golpes: en promedio hay { $span } de diferencia.
+too-small-in-short = { $does }; en promedio hay { $span } de diferencia: demasiado poco para importar.
 same = { $measure }: { $candidate } y { $baseline } son iguales para lo que { $theirs ->
     [yes] busca quien lo envió
    *[no] buscas
@@ -33,13 +33,13 @@ not-apart-not-in-turn = { $baseline } y { $candidate } no se alternaron, y no se
 not-apart-order-not-known = No se sabe si { $baseline } y { $candidate } se alternaron, y estos golpes no los distinguen en { $measure }.
 not-apart-averages = Solo con promedios no se puede distinguir { $baseline } de { $candidate } en { $measure }.
 
-choose-after = { $measure }: este dato no decide entre ellos, pero se diferencian en { $others }. Míralo antes de elegir.
-choose-not-yet = { $measure }: este dato no decide entre ellos, y falta por saber { $asked }. Acláralo antes de elegir.
+choose-after = { $measure }: este dato no decide entre ellos, pero se diferencian en { $others }. Mira eso antes de elegir.
+choose-not-yet = { $measure }: este dato no decide entre ellos, y { $asked } sigue sin decidir. Aclara eso antes de elegir.
 choose-after-the-other-club = { $measure }: este dato no decide entre estos dos. Mira { $club } antes de elegir.
 choose-after-a-check = Antes de elegir, compruébalo con una prueba nueva: quitar { $shots ->
     [one] un solo golpe
    *[other] { $shots } golpes bien escogidos
-} cambiaría la respuesta ({ $asked }).
+} cambiaría la respuesta sobre { $asked }.
 choose-freely = Elige por sensaciones, estética o precio.
 hint-no-proof = Se usó un palo después del otro: es un indicio{ $allowed ->
     [yes] {" "}fuerte
@@ -75,7 +75,7 @@ counts-missing = Los promedios solos no responden: falta saber de cuántos golpe
 counts-missing-why = Un promedio de 3 golpes y uno de 30 parecen iguales y dicen cosas muy distintas.
 counts-missing-next = Añade de cuántos golpes sale cada promedio.
 only-the-best = De al menos un palo solo se ven los mejores golpes, y con ellos no se puede responder.
-only-the-best-why = Los mejores golpes de cualquier palo se ven bien. Lo que cuenta es lo que hace el palo en cada swing.
+only-the-best-why = Los mejores golpes de cualquier palo parecen buenos. Lo que cuenta es lo que hace el palo en cada swing.
 only-the-best-next = Pide todos los golpes, o el promedio y el número de todos ellos.
 spread-missing = Falta cuánto se dispersan los golpes en { $measure }, así que los promedios no se pueden comparar.
 spread-missing-next = Añade la desviación estándar junto a cada promedio, o todos los golpes.
@@ -86,5 +86,5 @@ no-scatter = Con un palo o con los dos, todos los golpes tienen el mismo valor d
 no-scatter-in-rounds = Todos los ciclos muestran la misma diferencia de { $measure }, sin ninguna dispersión, así que no hay con qué medir el azar.
 no-scatter-why = Los golpes reales se dispersan, y las diferencias de ciclo a ciclo también. Los números que no lo hacen se habrán redondeado o copiado.
 no-scatter-next = Revisa la columna de { $measure }.
-not-measured = { $measure }: falta con uno de los dos palos, o con los dos.
+not-measured = { $measure }: no se midió con los dos palos.
 not-measured-next = Elige una medida que tengan los dos, o añade la columna que falta.

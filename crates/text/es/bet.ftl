@@ -1,19 +1,25 @@
 line = Una apuesta, no un veredicto. Probabilidad de que en promedio se cumpla «{ $does }»: { $chance }.{ $gap }
 line-with-margin = Una apuesta, no un veredicto. Probabilidad de que en promedio se cumpla «{ $does }»: { $chance }; por { $margin } o
     más: { $of-margin }.{ $gap }
-most-likely = {" "}Lo más probable: cerca de { $gap }.
+most-likely = {" "}Lo más probable: { $none ->
+    [yes] prácticamente ninguna diferencia
+   *[no] alrededor de { $gap }
+}.
 at-all = { $does } en promedio, por poco que sea: { $chance }.
 by-margin = Por { $margin } o más: { $chance }.
-pairs = Golpe contra golpe, uno con cada palo: { $does } en { $share } parejas; contando con el azar, { $range }.
-dots = Diez puntos, { $chance } de ellos rellenos.
-none-of-ten = menos de 1 de 10
-all-of-ten = más de 9 de 10
-about-of-ten = cerca de { $count } de 10
-up-to-of-ten = hasta { $count } de 10
-from-of-ten = { $count } de 10 o más
-range-of-ten = de { $low } a { $high } de 10
-gap = Los golpes muestran { $shown }. A una diferencia que llama la atención suele ayudarla el azar, así que se acerca a lo que suelen
-    diferir los palos. Entonces lo más probable es cerca de { $value }, y 95 de cada 100 diferencias así, o más, están entre { $low } y { $high }.
+pairs = Golpe contra golpe, uno con cada palo: { $does } en { $share } parejas; teniendo en cuenta el azar, { $range }.
+dots = Diez puntos rellenos según la probabilidad: { $chance }.
+none-of-ten = menos de 1 de cada 10
+all-of-ten = más de 9 de cada 10
+about-of-ten = unas { $count } de cada 10
+up-to-of-ten = hasta { $count } de cada 10
+from-of-ten = { $count } de cada 10 o más
+range-of-ten = entre { $low } y { $high } de cada 10
+gap = En estos golpes: { $shown }. A una diferencia que llama la atención suele ayudarla el azar, así que se acerca a cero, tanto más cuanto
+    menos suelen diferir palos así. Entonces lo más probable es { $none ->
+    [yes] prácticamente ninguna diferencia
+   *[no] alrededor de { $value }
+}, y al menos 95 de cada 100 diferencias así están entre { $low } y { $high }.
 usual = Cuánto suelen diferir los palos en { $measure } lo elegimos nosotros, sin ningún estudio detrás: dos de cada tres diferencias
     reales, menos de { $shaft } con otra varilla en la misma cabeza, de { $head } con otra cabeza, de { $old } frente a un palo viejo.
 over-all-three = Nadie ha dicho qué cambia aquí, así que cada probabilidad abarca las tres.
@@ -21,9 +27,9 @@ over-what-was-said = Se ha dicho qué cambia aquí, así que cada probabilidad s
 order-in-it = Los palos no se compararon alternándolos; lo que pueden suponer el calentamiento y el cansancio está incluido.
 decides-nothing = Una apuesta dice qué es probable; no decide nada. Solo decide la respuesta de arriba.
 nothing-compared = No hay nada por lo que apostar; la respuesta de arriba dice por qué.
-no-scatter = Se apuesta por promedios. Por cuánto se dispersan los golpes no se apuesta.
-no-nearer-zero = Se apuesta por más o por menos. Por qué palo queda más cerca de cero no se apuesta.
-no-averages = Solo con promedios no se apuesta nada: no se conocen su orden ni sus golpes sueltos.
+no-scatter = Las apuestas son sobre promedios, no sobre la dispersión.
+no-nearer-zero = Las apuestas son sobre más o menos. No se apuesta a qué palo queda más cerca de cero.
+no-averages = Solo con promedios no se apuesta nada: no se conocen el orden ni los golpes sueltos.
 no-order = No se apuesta nada: los palos no se compararon alternándolos, y no se sabe cuánto influyen el calentamiento y el cansancio en
     { $measure }.
 no-left-out = No se apuesta nada: dependería de los golpes apartados.

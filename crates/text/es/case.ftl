@@ -2,7 +2,7 @@ does = { $club } { $verb }
 measure-of-does = { $club } { $verb } en { $measure }
 on-a-side = { $size } { $side }
 averages = { $candidate } promedió { $candidate-mean } en { $candidate-shots }, { $baseline } { $baseline-mean } en { $baseline-count }.
-averages-compared = Ciclo a ciclo, en los { $rounds } que tienen los dos, { $candidate } promedió { $candidate-mean } en { $candidate-shots }, { $baseline }
+averages-compared = Ciclo a ciclo, en los { $rounds } ciclos con golpes de los dos palos, { $candidate } promedió { $candidate-mean } en { $candidate-shots }, { $baseline }
     { $baseline-mean } en { $baseline-count }.
 counts = { $baseline }: { $baseline-shots }. { $candidate }: { $candidate-shots }.
 luck = Dos palos idénticos{ $hit ->
@@ -12,10 +12,10 @@ luck = Dos palos idénticos{ $hit ->
     [luck-alone] {" "}mostrarían, solo por azar y sin contar con el orden,
    *[alike] {" "}mostrarían
 } una diferencia al menos así de grande en { $sessions }.
-between = Teniendo en cuenta el azar{ $room ->
-    [luck-and-order] , el calentamiento y el cansancio
-    [luck-alone] {" "}y nada de lo que hiciera el orden
-   *[luck] {""}
+between = { $room ->
+    [luck-and-order] Teniendo en cuenta el azar, el calentamiento y el cansancio
+    [luck-alone] Contando solo con el azar, sin el orden
+   *[luck] Teniendo en cuenta el azar
 }, la diferencia real puede estar en cualquier punto entre { $low } y { $high } (intervalo del { $level }).
 cannot-tell-in-short = No se sabe: cualquier cosa entre { $low } y { $high }.
 no-difference = ninguna diferencia
@@ -26,9 +26,9 @@ no-limits-in-short = No se sabe: muy pocos golpes o ciclos.
 gap = { $size } { $way }
 shows-at-best = Una sesión así muestra una diferencia de { $size } en 8 de cada 10 casos; las menores piden más golpes.
 first-in-turn = Alterna los palos, de tres en tres golpes.
-why-in-turn = Si se acaba con un palo antes de tomar el otro, ni con muchos golpes se distingue el palo del calentamiento.
-have-it-measured = Haz que se mida en cada golpe: { $measure }.
-first-read-every-shot = Haz que se mida en cada golpe, para poder comparar ciclo a ciclo: { $measure }.
+why-in-turn = Si se termina con un palo antes de empezar con el otro, ni con muchos golpes se distingue el palo del calentamiento.
+have-it-measured = Haz que se mida { $measure } en cada golpe.
+first-read-every-shot = Haz que se mida { $measure } en cada golpe, para poder comparar ciclo a ciclo.
 go-on = Sigue: { $rounds ->
     [one] queda { NUMBER($rounds) } ciclo
    *[other] quedan { NUMBER($rounds) } ciclos

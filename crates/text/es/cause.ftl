@@ -7,14 +7,14 @@ rest = Sin explicar
 club-speed = Velocidad de palo
 smash = Smash factor
 part-of-carry = { $size } de carry ({ $span })
-no-clear-part = sin parte clara en la diferencia, quizá ninguna ({ $span })
+no-clear-part = sin un efecto claro en la diferencia, quizá ninguno ({ $span })
 part-differed = { $gap } en estos golpes: { $worth }.
 part = { $worth }.
 no-gap = { $candidate } y { $baseline } llegaron igual de lejos, así que no hay diferencia que explicar.
 carried-by-rest = { $club } { $farther ->
     [yes] llegó { $gap } más lejos
    *[no] se quedó { $gap } más corto
-} en estos golpes: cerca de { $size } están en la bola, el viento, el azar o cómo se midió el carry, no
+} en estos golpes: alrededor de { $size } están en la bola, el viento, el azar o cómo se midió el carry, no
     en la salida.
 carried-by-nothing-clear = { $club } { $farther ->
     [yes] llegó { $gap } más lejos
@@ -28,7 +28,7 @@ carried-through = { $club } { $farther ->
     [all] todo eso
    *[largest] la mayor parte clara
 }, { $size }, vino de { $through }.
-lie-in-rest = Cerca de { $size } están en la bola, el viento, el azar o cómo se midió el carry, no en la salida.
+lie-in-rest = Alrededor de { $size } están en la bola, el viento, el azar o cómo se midió el carry, no en la salida.
 through-ball-speed = { $up ->
     [yes] más
    *[no] menos
@@ -70,13 +70,13 @@ within-ball-speed = De lo que valió la velocidad de bola, { $club } viene de lo
     [yes] {""}
    *[no] {" "}(quizá nada)
 }.
-no-direction = No se midieron las dos cosas, la dirección de salida y el eje de spin: lo que costó salir desviada o curvar está en lo que queda sin explicar.
+no-direction = No se midieron a la vez la dirección de salida y el eje de spin: lo que costó que la bola saliera desviada o curvara está en lo que queda sin explicar.
 no-club-speed = No se midió la velocidad de palo: diría si la velocidad de bola vino de un swing más rápido o de un impacto mejor.
 no-loft = No se midieron el loft y el ángulo de ataque en el impacto: con los dos, un cambio de spin se puede comparar con cómo llegó el palo.
 no-strike = No se midió dónde impactó la bola en la cara. Con un driver, un impacto 5 mm más arriba quita unas 700 rpm de spin (regla práctica entre golfistas, sin ningún estudio detrás): sin ese dato ninguna
     diferencia de spin se puede atribuir al palo.
-note = Repartido con un modelo del vuelo, golpe frente a golpe del mismo puesto, { $shots } y { $other-shots }; el modelo se equivoca en un 3 % del
-    carry, menos en una diferencia. Lo que va entre paréntesis es un intervalo del 99 %, porque se miran varias partes; claro quiere
+note = Repartido con un modelo del vuelo, golpe frente a golpe del mismo puesto, { $shots } y { $other-shots }; el modelo se equivoca en alrededor de
+    un 3 % del carry, y menos cuando se comparan dos. Lo que va entre paréntesis es un intervalo del 99 %, porque se miran varias partes; claro quiere
     decir que el intervalo entero queda a un lado de cero.
 not-flown = { $shots } sin todos estos números, o que no volaron, no están incluidos.
 not-in-turn = Los palos no se alternaron, así que el calentamiento o el cansancio también están en estas partes.
@@ -89,7 +89,7 @@ bars-within = Dentro de la velocidad de bola: { $parts }
 from-to = { $low } a { $high }
 moved = { $measure }: { $size } { $way } ({ $span }).
 not-moved = { $measure }: ninguna diferencia clara ({ $span }).
-worth = { $size } { $way }, { $measure }: vale cerca de { $effect }{ $is-clear ->
+worth = { $size } { $way }, { $measure }: vale alrededor de { $effect }{ $is-clear ->
     [yes] {""}
    *[no] , quizá nada
 } ({ $span }).

@@ -3,12 +3,12 @@ no-retest = Lo prometido es { $claimed }. { $hit ->
    *[no] Todavía no hay golpes nuevos con que compararlo.
 }
 anything-between = cualquier cosa entre { $low } y { $high }
-supported = La promesa se sostiene, dentro de lo que te importa. Era { $claimed }; la repetición muestra { $span } (intervalo del { $level }).
+supported = La promesa se sostiene, dentro de lo que te importa. Lo prometido era { $claimed }; la repetición muestra { $span } (intervalo del { $level }).
 promise-too-small = Promesa demasiado pequeña para probarla: { $claimed }, y lo que te importa empieza en { $margin }. La repetición
-    admite { $span } (intervalo del { $level }).
-no-gain-at-all = La repetición habla en contra de la promesa. Era { $claimed }; la repetición no admite nada de eso (intervalo del { $level }).
-contradicted = La repetición habla en contra de la promesa. Era { $claimed }; la repetición admite como mucho { $high } (intervalo del { $level }).
-not-settled = Sin decidir. Lo prometido era { $claimed }; la repetición admite { $span } (intervalo del { $level }).
+    deja { $span } (intervalo del { $level }).
+no-gain-at-all = La repetición habla en contra de la promesa. Lo prometido era { $claimed }; la repetición no deja nada de eso (intervalo del { $level }).
+contradicted = La repetición habla en contra de la promesa. Lo prometido era { $claimed }; la repetición deja como mucho { $high } (intervalo del { $level }).
+not-settled = Sin decidir. Lo prometido era { $claimed }; la repetición deja { $span } (intervalo del { $level }).
 averages = En la repetición { $candidate } promedió { $candidate-mean } en { $candidate-count } golpes, { $baseline } { $baseline-mean } en { $baseline-count }.
 luck-can-mislead-that-far = Una prueba honesta puede engañar así: pocos golpes, y palos que no se alternaron, si no se alternaron.
 luck-rarely-misleads-that-far = El azar y el calentamiento rara vez engañan tanto. Otra bola, otro día, otras condiciones o golpes
@@ -25,7 +25,7 @@ yard = yarda
 meter = metro
 degree = grado
 unit = unidad
-no-gain-to-pay-for = A este precio la repetición no muestra ninguna ganancia que pagar.
+no-gain-to-pay-for = La repetición no muestra ninguna ganancia por la que pagar.
 costs-at-least = Teniendo en cuenta el azar, cada { $unit } cuesta { $price } o más; no hay un máximo, porque puede no haber ganancia, o haber pérdida.
 costs-between = Teniendo en cuenta el azar, cada { $unit } cuesta entre { $least } y { $most }.
 next-supported = Lo que vale para ti lo decides tú.

@@ -2,7 +2,7 @@ shots = { $count ->
     [one] { $count } golpe
    *[other] { $count } golpes
 }
-span = de { $small } a { $large }{ $unit }
+span = entre { $small } y { $large }{ $unit }
 chance-nearly-all = casi { $cases ->
     [fittings] todos los fittings como este
    *[sessions] todas las sesiones como esta

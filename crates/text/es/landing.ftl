@@ -24,30 +24,30 @@ counted = { $landed } de { $shots } { $other-aim ->
 } en la calle.
 too-few-for-a-chance = Son muy pocos golpes para dar una probabilidad.
 counted-share = Son { $share } (de { $low } a { $high }, intervalo del 95 %).
-chance = Una campana tan ancha como estos golpes dice { $chance } (de { $low } a { $high }).
+chance = Una campana de Gauss tan ancha como estos golpes dice { $chance } (de { $low } a { $high }).
 no-better-aim = Apuntar a otro sitio no habría ido claramente mejor que apuntar como ese día.
-best-at-the-middle = Lo mejor, apuntar al centro: según la campana, unos { $chance } (de { $low } a { $high }).
-best-aimed = Lo mejor, apuntar { $side }: según la campana, unos { $chance } (de { $low } a { $high }).
+best-at-the-middle = Lo mejor, apuntar al centro: según la campana de Gauss, unos { $chance } (de { $low } a { $high }).
+best-aimed = Lo mejor, apuntar { $side }: según la campana de Gauss, unos { $chance } (de { $low } a { $high }).
 aim-over-club = Con { $club } fallas { $side } en promedio: apuntar a otro lado arreglaría más que el palo{ $hint ->
     [yes] {" "}en estos golpes
    *[no] {""}
 }.
-hits-more-often = Apuntando como ese día, { $better } encuentra { $strip } más a menudo que { $worse }{ $hint ->
+hits-more-often = Apuntando como ese día, { $better } acierta { $strip } más a menudo que { $worse }{ $hint ->
     [yes] {" "}en estos golpes: es un indicio, no una prueba, porque el calentamiento o el cansancio pueden influir
    *[no] {""}
 }.
-not-settled = Estos golpes no deciden cuál de los dos encuentra { $strip } más a menudo.
-alone = Con { $club } unos { $chance } encuentran { $strip }.
-too-few = Son muy pocos golpes para decir cada cuánto se encontraría una calle.
-as-aimed = Apuntando como ese día, según la campana: unos { $chance } con { $own }, { $other-chance } con { $other }; la diferencia real puede estar entre { $low } y
+not-settled = Estos golpes no deciden cuál de los dos acierta { $strip } más a menudo.
+alone = Con { $club } unos { $chance } aciertan { $strip }.
+too-few = Son muy pocos golpes para decir cada cuánto se acertaría una calle.
+as-aimed = Apuntando como ese día, según la campana de Gauss: unos { $chance } con { $own }, { $other-chance } con { $other }; la diferencia real puede estar entre { $low } y
     { $high } de cada 100 (intervalo del { $level }){ $order ->
     [one-after-the-other] , sin contar con que se usó un palo después del otro
     [not-known] , sin contar con el orden, que no se conoce
    *[in-turn] {""}
 }.
 counted-against-the-curve = Contando los golpes, con { $favored } cayó en la calle una parte mayor: unos pocos muy desviados con { $favored }
-    ensanchan su campana, o unos pocos con { $other } fallaron por poco. Ninguna de las dos cuentas decide cuál encuentra la calle más a menudo.
-would-hit = Apuntando { $side }, { $club } encontraría unos { $chance }, según la campana.
+    ensanchan su campana, o unos pocos con { $other } fallaron por poco. Ninguna de las dos cuentas decide cuál acierta la calle más a menudo.
+would-hit = Apuntando { $side }, { $club } acertaría unos { $chance }, según la campana de Gauss.
 centers = El centro de los golpes con { $candidate } queda { $carry } más { $longer ->
     [yes] lejos
    *[no] cerca
@@ -57,9 +57,9 @@ order-may-move = Se usó un palo después del otro, así que el calentamiento o 
 order-not-known = No se conoce el orden, así que el calentamiento o el cansancio pueden haber movido un centro.
 aimed-off = Apuntando { $side } de donde se apuntó ese día.
 aimed-as-on-the-day = Apuntando como ese día.
-note = Dónde caen las bolas, no hasta dónde ruedan. Primero va lo que se contó; la campana de al lado es la de golpes tan dispersos como estos
-    alrededor del mismo centro, y los fallos la ensanchan. Los intervalos son donde puede estar la parte real, con tan pocos golpes. Lo que haría
-    apuntar a otro sitio sale de la campana; la mejor puntería supone que el centro de tus golpes sigue donde está.
+note = Dónde caen las bolas, no hasta dónde ruedan. Primero va lo que se contó; la campana de Gauss de al lado es la de golpes tan dispersos como estos
+    alrededor del mismo centro, y los fallos la ensanchan. Los intervalos son donde puede estar la proporción real, con tan pocos golpes. Lo que haría
+    apuntar a otro sitio sale de la campana; el mejor punto al que apuntar supone que el centro de tus golpes sigue donde está.
 build-said = { $club }: { $miss } { $chance }
 oval = Nueve de cada diez quedan en un óvalo de { $long } por { $wide }.
 from-above = Las caídas vistas desde arriba, con el objetivo al frente y { $strip }. { $aimed }

@@ -21,6 +21,29 @@ name = { $id ->
     [strike_height] altura del impacto
    *[strike_offset] impacto punta-talón
 }
+the = { $id ->
+    [carry] el carry
+    [total] la distancia total
+    [offline] el desvío
+    [ball_speed] la velocidad de bola
+    [club_speed] la velocidad de palo
+    [launch_angle] el ángulo de salida
+    [launch_direction] la dirección de salida
+    [spin_rate] el spin
+    [spin_axis] el eje de spin
+    [apex] la altura máxima
+    [descent_angle] el ángulo de caída
+    [hang_time] el tiempo en el aire
+    [smash] el smash factor
+    [attack_angle] el ángulo de ataque
+    [club_path] la trayectoria del palo
+    [face_angle] el ángulo de la cara
+    [face_to_path] la cara respecto a la trayectoria
+    [dynamic_loft] el loft dinámico
+    [spin_loft] el spin loft
+    [strike_height] la altura del impacto
+   *[strike_offset] el impacto punta-talón
+}
 margin-why = { $reason ->
     [club-length] Más o menos medio palo de distancia.
     [quarter-fairway] Una pequeña parte del ancho de una calle.

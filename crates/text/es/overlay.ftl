@@ -24,18 +24,18 @@ order-unknown = Un palo pudo llevarse los golpes en frío y el otro los golpes e
 not-compared-in-turn = { $measure }: no se pudo comparar ciclo a ciclo.
 why-not-compared = Los palos se alternaron, pero muy pocos ciclos tienen { $measure } con los dos, con dispersión para medir el azar.
 one-after-the-other = { $baseline } y { $candidate } se usaron uno después del otro, sin alternarlos.
-order-could-move-unseen = El calentamiento o el cansancio podrían suponer cerca de { $size } de { $measure }; estos golpes no lo
+order-could-move-unseen = El calentamiento o el cansancio podrían suponer alrededor de { $size } de diferencia en { $measure }; estos golpes no lo
     distinguen del palo.
-order-could-move-unknown = No se sabe cuánto influyen el calentamiento y el cansancio en { $measure }, así que no se cuenta con ellos.
-order-could-move = El calentamiento o el cansancio podrían suponer cerca de { $size } de { $measure }.
+order-could-move-unknown = No se sabe cuánto influyen el calentamiento y el cansancio en { $measure }, así que no se deja margen para ellos.
+order-could-move = El calentamiento o el cansancio podrían suponer alrededor de { $size } de diferencia en { $measure }.
 plain-averages-differ = Con el 95 % habitual, comparar solo los promedios habría dicho que hay diferencia.
 small-drift-explains = Con el nivel que se usa aquí, bastaría una deriva de { $size } de un palo a otro para que el azar pudiera explicar el resto.
 drift-would-explain = Con el nivel que se usa aquí, solo con una deriva de { $size } o más de un palo a otro podría el azar explicar el resto.
 only-averages = Solo hay promedios.
-no-single-shots = Aquí no hay golpes sueltos: no se puede comprobar su orden, los malos ni la dispersión.
+no-single-shots = Aquí no hay golpes sueltos: no se pueden comprobar ni el orden, ni los malos, ni la dispersión.
 assumed-to-scatter = No hay desviación estándar, así que se supone que los golpes se dispersan { $size }, lo más alto de lo habitual (regla práctica entre golfistas, sin ningún estudio detrás).
-looked-early = Se consultó antes de tiempo: ciclo { $round } de { $planned }.
-early-is-stricter = Una consulta temprana debe convencer más que la última, así que se le exige más a la respuesta. Una
+looked-early = Consulta intermedia: ciclo { $round } de { $planned }.
+early-is-stricter = Una consulta intermedia debe convencer más que la última, así que se le exige más a la respuesta. Una
     ventaja vista pronto suele encoger.
 not-fixed = El número de golpes no se fijó de antemano, o se miraron los datos a mitad de la prueba.
 not-of-the-plan = { $rounds ->
@@ -70,10 +70,10 @@ clubs-held-against = { $clubs ->
    *[other] { $clubs }
 } palos se compararon con { $baseline }.
 best-of-several = El mejor de varios parece bueno solo por azar, así que cada uno debe convencer más que si fuera el único.
-best-by-luck = El mejor de otros tantos palos iguales llevaría cerca de { $size } de ventaja sin ser mejor.
+best-by-luck = El mejor de otros tantos palos iguales llevaría alrededor de { $size } de ventaja sin ser mejor.
 honest-lead = { $club } muestra una diferencia de { $shown }; { $more ->
-    [yes] lo razonable es esperar que queden cerca de { $honest }
+    [yes] lo razonable es esperar que queden alrededor de { $honest }
    *[no] no es más de lo que da ese azar
 }.
 margin-changed = La diferencia que importa se cambió después de ver la respuesta.
-margin-first-and-now = Antes: { $first }; ahora: { $now }. Una respuesta vale más con el número fijado de antemano.
+margin-first-and-now = Antes: { $first }; ahora: { $now }. Una respuesta vale más con esa diferencia fijada de antemano.

@@ -32,7 +32,7 @@ look-after-round = Puedes consultarla tras el ciclo { $round } y parar ahí si l
 look-after-rounds = Puedes consultarla tras los ciclos { $rounds } y { $last } y parar ahí si la respuesta está clara; lo que eso cuesta ya está
     contado. Consultarla en otro momento hace la respuesta más exigente.
 one-club-twice = Las dos etiquetas son el mismo palo, así que la diferencia real es nula.
-luck-sets-apart = Solo el azar los separará cerca de { $size }.
+luck-sets-apart = Solo el azar los separará alrededor de { $size }.
 not-called-different = En al menos 19 de cada 20 pruebas así la respuesta no será «diferentes».
 
 no-such-measure = Esta medida no está en la lista.

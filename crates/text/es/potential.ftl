@@ -2,23 +2,23 @@ best-third = Tu mejor tercio
 band = salida de { $launch-low } a { $launch-high }, spin de { $spin-low } a { $spin-high }
 now = Llega a { $carry } de carry con { $speed }, { $launch } y { $spin } ({ $shots }).
 no-better-launch = Salida: nada que ganar; está a menos de { $flat } de lo mejor.
-better-launch = Saliendo a { $launch } con su propio spin: cerca de { $gain } más.
+better-launch = Saliendo a { $launch } con su propio spin: alrededor de { $gain } más.
 edge-of-launch = Salida: { $higher ->
     [yes] una más alta
    *[no] una más baja
 } llegaría más lejos, hasta { $launch } y quizá más allá, donde esta página no mira; no se dice cuánto.
 no-better-spin = Spin: nada que ganar; está a menos de { $flat } de lo mejor.
-better-spin = Con { $spin } y su propia salida: cerca de { $gain } más.
+better-spin = Con { $spin } y su propia salida: alrededor de { $gain } más.
 edge-of-spin = Spin: { $more ->
     [yes] con más
    *[no] con menos
 } llegaría más lejos, hasta { $spin } y quizá más allá, donde esta página no mira; no se dice cuánto.
 already-best = Ya llega tan lejos como da esta velocidad de bola ({ $band }), con { $flat } de margen.
-both-at-their-best = Los dos en lo mejor ({ $band }): cerca de { $gain } más.
+both-at-their-best = Los dos en lo mejor ({ $band }): alrededor de { $gain } más.
 edge-of-both = Los dos en lo mejor: eso está donde esta página deja de mirar ({ $band }), así que no se dice ninguna ganancia.
 clubs-changed = Los palos de esta sesión cambiaron el carry medio en { $size } como mucho.
 nothing-unused = Con { $club } esta velocidad de bola ya llega casi tan lejos como permiten su salida y su spin.
-unused = Con { $club } quedan cerca de { $size } de carry sin usar solo en { $in-launch ->
+unused = Con { $club } quedan alrededor de { $size } de carry sin usar solo en { $in-launch ->
     [yes] la salida
    *[no] el spin
 }.

@@ -6,8 +6,8 @@ same-in-short = Se dispersan igual.
 ruled-out = Estos golpes hablan claramente en contra de una diferencia de un { $margin } o más.
 cannot-tell = Con estos golpes nadie puede decir si agrupa mejor { $baseline } o { $candidate } en { $measure }.
 cannot-tell-in-short = No se sabe cuál agrupa mejor.
-scatters-more = { $club } se dispersa más en { $measure }, de un { $from } a un { $to } %
-is-tighter = { $club } agrupa mejor en { $measure }: sus golpes se dispersan de un { $from } a un { $to } % menos
+scatters-more = { $club } dispersa más los golpes en { $measure }, entre un { $from } y un { $to } %
+is-tighter = { $club } agrupa mejor en { $measure }: sus golpes se dispersan entre un { $from } y un { $to } % menos
 line = { $does }.
 too-small = Una diferencia real, pero demasiado pequeña para importar: { $does }.
 matters = { $does }. Empieza a importar a partir de un { $margin }.
@@ -18,7 +18,7 @@ end = un { $hundredths } % { $below ->
     [yes] menos
    *[no] más
 }
-between = Teniendo en cuenta el azar, { $club } puede dispersarse entre { $low } y { $high } (intervalo del { $level }).
+between = Teniendo en cuenta el azar, los golpes con { $club } pueden dispersarse entre { $low } y { $high } (intervalo del { $level }).
 more-than-200 = La dispersión tarda en verse: harían falta más de 200 golpes con cada uno para ver una diferencia de un { $margin } en 8 de
     cada 10 pruebas.
 would-show = La dispersión tarda en verse: con unos { NUMBER($shots) } golpes con cada uno, planeados de antemano, una diferencia de

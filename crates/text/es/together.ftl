@@ -12,9 +12,9 @@ different = En { NUMBER($days) } días { $club } { $verb }: entre { $low } y { $
 same = En { NUMBER($days) } días son iguales para lo que buscas: entre { $low } y { $high } (intervalo del { $level }).
 wide-open = { NUMBER($days) } días son pocos para decidirlo juntos: { $gap } en promedio, y dos no muestran qué diría un tercero.
 too-few-days = { NUMBER($days) } días son pocos para decidirlo juntos: entre { $low } y { $high } (intervalo del { $level }).
-cannot-tell = En { NUMBER($days) } días no se sabe: entre { $low } y { $high } (intervalo del { $level }).
-days-agree = Los días coinciden tan bien como permiten sus golpes.
-days-differ = De un día a otro la diferencia real se mueve cerca de { $size }.
+cannot-tell = Con { NUMBER($days) } días aún no se sabe: entre { $low } y { $high } (intervalo del { $level }).
+days-agree = Los días no difieren más de lo que los separaría el azar.
+days-differ = De un día a otro la diferencia real se mueve alrededor de { $size }.
 two-days-wide-open = La respuesta de cada día, abajo, vale solo para ese día, y dos días no muestran cuánto cambian los días; un tercer día es lo
     que más reduce la duda.
 two-days = Dos días no muestran cuánto cambian los días, así que el intervalo deja mucho margen. Abajo está la respuesta de cada

@@ -1,7 +1,7 @@
 in-turn = Los palos se alternaron, en { $rounds } ciclos.
 in-turn-why = El calentamiento, el cansancio y un cambio de viento afectan a todos los palos por igual.
 in-turn-next = Sigue alternándolos.
-not-compared = Los palos se alternaron, en { $rounds } ciclos, pero no se pudo comparar ciclo a ciclo: { $measure }.
+not-compared = Los palos se alternaron, en { $rounds } ciclos, pero { $measure } no se pudo comparar ciclo a ciclo.
 not-compared-why = Muy pocos ciclos lo tienen con los dos palos, y con dispersión para medir el azar, así que calentar y cansarse pueden contar como si fuera el palo.
 not-compared-next = Haz que se mida en cada golpe.
 in-turn-same-first = Los palos se alternaron en { $rounds } ciclos, siempre con { $club } primero.
@@ -27,7 +27,7 @@ point-slipped = La mayoría de los golpes con { $club } están cerca de { $usual
    *[other] ; hay otros { $others } valores así
 }.
 counts-in-the-answer = Cuenta de todos modos, y mientras esté mal la respuesta no vale nada.
-counts-beside-the-answer = Cuenta en lo que se dice de { $measure }, que no vale nada mientras esté mal; la respuesta sobre { $asked } no lo usa.
+counts-beside-the-answer = Cuenta en lo que se dice sobre { $measure }, que no vale nada mientras esté mal; la respuesta sobre { $asked } no lo usa.
 out-of-range-next = Corrígelo o apártalo.
 moves-the-answer = Queda lejos de los demás, y él solo mueve la respuesta { $size }, cuando importan { $margin }{ $others ->
     [0] {""}
@@ -46,8 +46,8 @@ long-turns-why = Dentro de una tanda tan larga, calentar y cansarse cuentan como
     sirven de prueba: la respuesta es mucho menos segura de lo que sugiere el número de golpes.
 long-turns-next = Cambia de palo cada tres golpes.
 cold-start = { $club } fue el primero, con { $shots } antes que ningún otro palo.
-cold-start-why = Solo el calentamiento suele dar al palo que va después cerca de { $size } de { $measure } (regla práctica entre golfistas, sin ningún estudio detrás). Con el
-    cansancio y lo que más cambie con el tiempo, la respuesta admite hasta { $allowed }.
+cold-start-why = El calentamiento por sí solo suele dar al palo que va después alrededor de { $size } de { $measure } (regla práctica entre golfistas, sin ningún estudio detrás). Con el
+    cansancio y todo lo demás que cambie con el tiempo, la respuesta cuenta con hasta { $allowed }.
 first-shots-are-rarely-the-best = Los primeros golpes de una sesión rara vez son los mejores.
 cold-start-next = Da unos diez golpes para calentar antes de que cuente ninguno: regla práctica entre golfistas, sin ningún estudio detrás.
 unequal = { $more } tiene { $shots }, { $fewer } solo { $count }.
@@ -55,18 +55,18 @@ unequal-why = La respuesta solo es tan segura como permite el número menor, y a
 unequal-next = Da a cada palo el mismo número de golpes.
 drift = { $in-turn ->
     [yes] A lo largo de la sesión
-   *[no] Dentro de los golpes de cada palo, llevado a la sesión entera,
-} hubo cerca de { $size } { $up ->
+   *[no] Dentro de los golpes de cada palo, proyectado a toda la sesión,
+} hubo alrededor de { $size } { $up ->
     [yes] más
    *[no] menos
 } de { $measure }.
 drift-sideways = { $in-turn ->
     [yes] A lo largo de la sesión
-   *[no] Dentro de los golpes de cada palo, llevado a la sesión entera,
-} hubo un cambio de { $measure } de cerca de { $moved }.
+   *[no] Dentro de los golpes de cada palo, proyectado a toda la sesión,
+} hubo un cambio en { $measure } de alrededor de { $moved }.
 drift-why = Teniendo en cuenta el azar, { $span }. { $in-turn ->
     [yes] Los palos que se alternan lo comparten.
-   *[no] Los que se usan uno después del otro no lo comparten: la respuesta puede fallar en más de lo que admite.
+   *[no] Los palos que se usan uno después del otro no lo comparten: la respuesta puede fallar en más de aquello con lo que cuenta.
 }
 drift-next = Calienta antes del primer golpe que cuenta y descansa entre tandas.
 numbers-missing = { $missing ->

@@ -10,6 +10,13 @@ pub fn spoken(known: Known, voice: &Voice) -> String {
     measure::name(voice, id(known))
 }
 
+/// The measure as a thing that is spoken of, with its article where the language has one: `el carry`; in English `offline`
+/// is `direction`.
+#[must_use]
+pub fn the(known: Known, voice: &Voice) -> String {
+    measure::the(voice, id(known))
+}
+
 /// Its name as a title: `Ball speed`.
 #[must_use]
 pub fn title(known: Known, voice: &Voice) -> String {

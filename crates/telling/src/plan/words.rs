@@ -70,7 +70,7 @@ fn power(planned: &Planned, subject: &Subject<'_>) -> String {
     let Planned { settled, power, .. } = planned;
     let voice = subject.voice;
     let Some(power) = power else {
-        return say::scatter_unknown(voice, &subject.name);
+        return say::scatter_unknown(voice, &subject.the());
     };
     let parts: Vec<String> = power
         .seen

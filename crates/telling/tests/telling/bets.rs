@@ -4,12 +4,13 @@ use crate::made::{also, around, blocks, close, set_aside, with_goal, with_margin
 use crate::support::{asking, averages, check, in_turn, one_after_the_other};
 use judging::bet::{BetFacts, NoBet};
 use judging::verdict::Direction;
+use session::known::Known;
 use session::question::{Differs, Goal, Question, View};
 use session::{Session, SummaryOf};
 use telling::bet::{Bet, bet};
 use telling::check::CheckRequest;
 use telling::share::{ShareRequest, share};
-use text::Voice;
+use text::{Language, Units, Voice};
 
 fn told(session: &Session, question: &Question) -> Bet {
     let request = CheckRequest { session: session.clone(), question: question.clone() };
@@ -172,4 +173,45 @@ fn the_bet_goes_with_the_text_and_with_the_file() {
         assert!(style.contains(&bet.words.line), "{style}");
     }
     assert_eq!(shared.file.bet, bet);
+}
+
+#[test]
+fn where_no_gap_is_likely_it_is_not_said_to_be_about_none() {
+    let session = in_turn("carry", 8, &[250.0, 250.0], 6.0);
+    let request = CheckRequest { session, question: asking("carry") };
+    let spanish = Voice::new(Language::from_table(text::SPANISH).expect("this version"), Units::Yards);
+    let rows = [
+        (
+            Voice::english(),
+            "Most likely: hardly any difference.",
+            "Then hardly any difference is most likely",
+        ),
+        (
+            spanish,
+            "Lo más probable: prácticamente ninguna diferencia.",
+            "es prácticamente ninguna diferencia, y",
+        ),
+    ];
+    for (voice, line, gap) in rows {
+        let words = bet(&request, &voice).expect("a usable request").words;
+        assert!(words.line.ends_with(line), "{}", words.line);
+        assert!(words.gap.contains(gap), "{}", words.gap);
+    }
+}
+
+#[test]
+fn in_spanish_a_measure_that_is_spoken_of_has_its_article() {
+    let spanish = Voice::new(Language::from_table(text::SPANISH).expect("this version"), Units::Yards);
+    for known in Known::ALL {
+        let the = text::names::the(known, &spanish);
+        let name = the.strip_prefix("el ").or_else(|| the.strip_prefix("la ")).expect("an article");
+        assert_eq!(name, text::names::spoken(known, &spanish));
+        // English has none, and one word more that is no thing.
+        let (the, name) =
+            (text::names::the(known, &Voice::english()), text::names::spoken(known, &Voice::english()));
+        assert_eq!(the == name, known != Known::Offline, "{the}, {name}");
+    }
+    let request = CheckRequest { session: leaning(), question: asking("carry") };
+    let usual = bet(&request, &spanish).expect("a usable request").words.usual;
+    assert!(usual.contains("los palos en el carry"), "{usual}");
 }

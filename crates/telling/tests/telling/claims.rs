@@ -236,7 +236,7 @@ fn two_days_that_agree_are_still_only_two_days() {
         "{}",
         apart.detail
     );
-    assert!(!two.detail.contains("agree as well"), "{}", two.detail);
+    assert!(!two.detail.contains("no more than luck"), "{}", two.detail);
     assert!(!five.headline.contains("too few") && !five.detail.contains("Two days"), "{}", five.headline);
     assert!(
         together(&TogetherRequest { sessions: vec![retest(1.0, 1.0)], question: question("carry") }).is_err()

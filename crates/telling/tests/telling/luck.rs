@@ -234,7 +234,7 @@ fn columns_without_a_margin_are_shown_too() {
     let luck = shown(&session, &asking("my column"), 4, Showing::Picked);
     assert_eq!((luck.facts.margin, luck.facts.chance.beyond_margin), (None, None));
     assert!(luck.facts.for_candidate.share + luck.facts.for_baseline.share <= 1.0 + 1e-12);
-    assert!(luck.words.headline.contains("that of Own driver"), "{}", luck.words.headline);
+    assert!(luck.words.headline.contains("that it is with Own driver"), "{}", luck.words.headline);
 }
 
 #[test]

@@ -66,9 +66,8 @@ fn a_club_that_moved_by_itself_is_the_first_thing_said() {
     let told = report.overlays.first().expect("a warning at the top");
     assert_eq!(told.kind, OverlayKind::Moved);
     assert!(
-        told.headline.starts_with(
-            "Own driver itself moved: carry of 238\u{a0}yd with “before the lesson”, of 248\u{a0}yd"
-        ),
+        told.headline
+            .starts_with("Own driver itself moved: carry 238\u{a0}yd with “before the lesson”, 248\u{a0}yd"),
         "{}",
         told.headline
     );

@@ -30,7 +30,7 @@ fn a_value_that_no_ball_flies_is_the_first_thing_said() {
     );
     let top = report.overlays.first().expect("a warning at the top");
     assert_eq!((top.kind, top.asks), (OverlayKind::OddValue, Some(Ask::Shot { shot: at })));
-    assert_eq!(top.headline, format!("Is this right? Shot {}, Driver B: carry of 2,420\u{a0}yd.", at + 1));
+    assert_eq!(top.headline, format!("Is this right? Shot {}, Driver B: carry 2,420\u{a0}yd.", at + 1));
     assert!(top.detail.starts_with("Carry lies between 0\u{a0}yd and 400\u{a0}yd"), "{}", top.detail);
 }
 
@@ -97,7 +97,7 @@ fn an_average_that_cannot_be_is_asked_about_without_a_row() {
     let report = answer(session, asking("carry"));
     let top = report.overlays.first().expect("a warning at the top");
     assert_eq!((top.kind, top.asks), (OverlayKind::OddValue, None));
-    assert_eq!(top.headline, "Is this right? Average of Driver B: carry of 2,580\u{a0}yd.");
+    assert_eq!(top.headline, "Is this right? Average of Driver B: carry 2,580\u{a0}yd.");
 }
 
 #[test]

@@ -141,7 +141,7 @@ fn shots_without_the_measure_do_not_count_for_it_on_the_card() {
         address: "https://example.org/".into(),
     };
     let shared = share(&request, Some("packed"), &Voice::english()).expect("a usable request");
-    assert!(shared.card.counts.contains("18 shots, measured on "), "{}", shared.card.counts);
+    assert!(shared.card.counts.contains(" of them measured"), "{}", shared.card.counts);
 }
 
 #[test]
@@ -317,7 +317,11 @@ fn a_point_that_slipped_within_the_range_is_asked_about() {
     let report = answer(session.clone(), asking("ball_speed"));
     let top = &report.overlays[0];
     assert_eq!((top.kind, top.asks), (OverlayKind::OddValue, Some(Ask::Shot { shot: 4 })));
-    assert!(top.detail.contains("about a tenth of that, as if a point had slipped"), "{}", top.detail);
+    assert!(
+        top.detail.contains("about a tenth of that, as if a decimal point had slipped"),
+        "{}",
+        top.detail
+    );
     // A ball hit badly is no slip.
     session.shots[4].values[0] = Some(70.0);
     let report = answer(session, asking("ball_speed"));
@@ -351,7 +355,7 @@ fn usual_reasons_are_told_in_the_language_spoken() {
         };
         share(&request, Some("packed"), voice).expect("a usable request").card.left_out
     };
-    assert!(told(&session, &spanish).ends_with("(1 filazo, 1 wind gust)."), "{}", told(&session, &spanish));
+    assert!(told(&session, &spanish).ends_with("(filazo: 1, wind gust: 1)."), "{}", told(&session, &spanish));
     session.shots[0].left_out = Some("filazo".into());
     assert!(told(&session, &Voice::english()).ends_with("(1 thin, 1 wind gust)."));
 }
@@ -384,7 +388,7 @@ fn an_odd_value_names_its_side() {
     session.shots[5].values[0] = Some(-101.0);
     let report = answer(session, asking("offline"));
     assert!(
-        report.overlays[0].headline.ends_with("offline of 101\u{a0}yd left."),
+        report.overlays[0].headline.ends_with("offline 101\u{a0}yd left."),
         "{}",
         report.overlays[0].headline
     );

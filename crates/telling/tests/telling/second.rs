@@ -305,7 +305,7 @@ fn what_the_change_did_to_the_club_is_said_in_the_measures_own_way() {
         found
             .interaction
             .words
-            .starts_with("The change altered what the club does: against Own driver, Driver B had 1,"),
+            .starts_with("The change altered what the club does: against Own driver, Driver B averaged 1,"),
         "{}",
         found.interaction.words
     );

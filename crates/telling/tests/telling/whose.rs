@@ -76,7 +76,7 @@ fn the_same_names_its_clubs_and_its_measure_and_does_not_send_past_another_diffe
     also(&mut session, "offline", |at, shot| Some(if shot.build == 1 { 19.0 } else { 0.0 } + noise(at)));
     let words = answer(session, asking("carry")).answer.words;
     assert!(!words.next.contains("by feel"), "{}", words.next);
-    assert!(words.next.contains("they differ in offline"), "{}", words.next);
+    assert!(words.next.contains("they differ in direction"), "{}", words.next);
 }
 
 #[test]
