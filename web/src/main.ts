@@ -9,7 +9,7 @@ import "./answer/answer.css";
 import "./answer/picture.css";
 import "./styles/wide.css";
 import { openEngine } from "./core/remote.js";
-import { startWorker } from "./core/trusted.js";
+import { mannerOf, startWorker } from "./core/trusted.js";
 import address from "./core/worker.ts?worker&url";
 import { hangDoors } from "./page/doors.js";
 import { offerOwnLanguage } from "./page/own-language.js";
@@ -25,7 +25,10 @@ import { showUnits, unitsIn } from "./text/units.js";
 const wanted = languageIn(location.search);
 showUnits(unitsIn(location.search) ?? (holdsSession(location.hash) ? null : unitsOfRegion(browserLanguages())));
 offerOwnLanguage(wanted);
-const engine = openEngine(() => startWorker(address, wanted));
+const engine = openEngine(
+  () => startWorker(address, wanted),
+  async (abridged) => (await import("./core/engine.js")).openLocal(mannerOf(wanted), abridged),
+);
 
 learn(english);
 if (wanted === "en") open();

@@ -4,8 +4,8 @@
  * Drawn into the document itself, so that anchors, labels, print and assistive technology work as everywhere.
  */
 
-import type { TemplateResult } from "lit";
-import type { Engine, Question } from "../core/engine.js";
+import { html, type TemplateResult } from "lit";
+import type { Engine, Question, Refusal, Session } from "../core/engine.js";
 import { readIn } from "../core/read-in-units.js";
 import { asRefusal } from "../core/refusal.js";
 import { LightElement } from "../pieces/light-element.js";
@@ -43,8 +43,9 @@ export class StraightAnswerPage extends LightElement {
   /** Whether what stands below the answer is drawn too: not before the first answer has been seen. */
   #isWhole = false;
   #rest: Promise<void> | null = null;
-  /** Whether what the page's address holds is still on its way. */
+  /** Whether what the page's address holds is still on its way: into a page that is empty, or in the place of what is there. */
   #isFetching = false;
+  #isReplacing = false;
   /** Where to go once something is read. */
   #goTo: "answer" | "sent" | null = null;
   /** Makes a text of what came by a link: after its answer, or before anything else is read. */
@@ -69,6 +70,9 @@ export class StraightAnswerPage extends LightElement {
     weather: (weather) => this.#dispatch({ type: "hinted", hints: { weather }, at: "all" }),
     rename: (build, name) => this.#dispatch({ type: "renamed", build, name }),
     undo: () => this.#dispatch({ type: "undone" }),
+    redo: () => this.#dispatch({ type: "redone" }),
+    openLeft: (left) => void this.#openLeft(left),
+    dropCut: () => this.#dispatch({ type: "link_cut", cut: null }),
     ask: (patch) => this.#dispatch({ type: "asked", patch }),
     leaveOut: (shot, reason) => this.#dispatch({ type: "left_out", shot, reason }),
     confirm: (shot) => this.#dispatch({ type: "confirmed", shot }),
@@ -107,7 +111,9 @@ export class StraightAnswerPage extends LightElement {
   }
 
   override render(): TemplateResult {
-    return this.#isFetching ? fetching() : page(this.#state, this.#actions, this.#isWhole);
+    if (this.#isFetching) return fetching();
+    const drawn = page(this.#state, this.#actions, this.#isWhole);
+    return this.#isReplacing ? html`<p class="notice replacing" role="status">${say("replacing")}</p>${drawn}` : drawn;
   }
 
   override updated(): void {
@@ -281,11 +287,13 @@ export class StraightAnswerPage extends LightElement {
   async #openFromAddress(): Promise<void> {
     const example = exampleIn(location.hash);
     if (!example && !isLink(location.hash)) return;
-    this.#isFetching = this.#state.given.length === 0;
+    // What stands on the page, a text half typed too, stands until something else can.
+    const stands = !this.classList.contains("starting");
+    [this.#isFetching, this.#isReplacing] = [!stands, stands && this.#state.given.length > 0];
     document.body.classList.toggle("from-address", this.#isFetching);
     this.requestUpdate();
     await (example ? this.#openExample(example) : this.#openLink(location.hash));
-    this.#isFetching = false;
+    this.#isFetching = this.#isReplacing = false;
     this.requestUpdate();
   }
 
@@ -298,6 +306,8 @@ export class StraightAnswerPage extends LightElement {
       const engine = await this.engine;
       const { session, ...sent } = await engine.unpack(link);
       await this.#opened;
+      // Another link came meanwhile.
+      if (link !== location.hash) return;
       const source = { kind: "link", name: say("text-link"), text: "" } as const;
       this.#writeOut = once(async () => {
         const text = await engine.writeCsv(session);
@@ -307,8 +317,25 @@ export class StraightAnswerPage extends LightElement {
       this.#goTo = isOwn ? "answer" : "sent";
       this.#dispatch({ type: "link_opened", source, session, sent, isOwn });
     } catch (thrown) {
-      this.#dispatch({ type: "started_again" });
-      this.#dispatch({ type: "file_refused", refusal: { ...asRefusal(thrown), place: "" } });
+      await this.#tellCut(link, { ...asRefusal(thrown), place: "" });
+    }
+  }
+
+  /** What is on the page stays; above it is said what is wrong with the link, and what is left of it. */
+  async #tellCut(link: string, refusal: Refusal): Promise<void> {
+    this.#goTo = null;
+    this.#dispatch({ type: "link_cut", cut: { refusal } });
+    void this.updateComplete.then(() => this.quiet || scrollTo({ top: 0 }));
+    const left = await this.engine.then((engine) => engine.leftOfLink(link)).catch(() => undefined);
+    if (left && this.#state.cut?.refusal === refusal) this.#dispatch({ type: "link_cut", cut: { refusal, left } });
+  }
+
+  async #openLeft(left: Session): Promise<void> {
+    try {
+      const text = await (await this.engine).writeCsv(left);
+      this.#give([{ source: { kind: "link", name: say("text-link"), text } }]);
+    } catch (thrown) {
+      this.#dispatch({ type: "file_refused", refusal: asRefusal(thrown) });
     }
   }
 

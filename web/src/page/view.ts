@@ -14,23 +14,26 @@ import { say } from "../text/say.js";
 import { withTexts } from "../text/spoken.js";
 
 const sent = later(() => withTexts(["sent"], () => import("../sent/sent.js")).then((module) => module.sent));
+const cut = later(() => withTexts(["sent"], () => import("../sent/cut.js")).then((module) => module.cutView));
 const below = later(() => withTexts(["trust"], () => import("./below.js")).then((module) => module.below));
 
 const photos = later(() => withTexts(["photo"], () => import("../photo/part.js")).then((module) => module.photos));
 
 /** `whole`: with what stands below the answer, which is drawn once the first answer can be seen. */
 export function page(state: State, actions: Actions, whole: boolean): TemplateResult {
+  const above = state.cut ? cut(actions.drawAgain, state.cut, state.measures, actions) : nothing;
   if (!state.read) {
     const first = state.wants
       ? reading(state, actions)
       : state.entry
         ? entered(state, state.entry, actions)
         : give(state, actions);
-    return html`<div class="parts empty">${first}</div>${announcement(state)}`;
+    return html`${above}<div class="parts empty">${first}</div>${announcement(state)}`;
   }
   const { session } = state.read;
   const comparable = session.builds.length > 1 && !namesTooMany(state.given);
   return html`
+    ${above}
     ${state.sent ? sent(actions.drawAgain, state, state.sent, session, actions) : nothing}
     <div class="parts">
       <div class="told">

@@ -1,0 +1,5 @@
+declare module "plain-core" {
+  /** The whole core after gzip, as base64. */
+  const packed: string;
+  export default packed;
+}
