@@ -21,7 +21,7 @@ for (const [width, height] of [
 ]) {
   test(`${width} × ${height}: a plan is made already, and its start is on the screen with it`, async () => {
     const { page, context, watched } = await openFair({ ...touched, viewport: { width, height } });
-    await page.waitForFunction(() => document.querySelector("#fair").getBoundingClientRect().top < 2);
+    await page.waitForFunction(() => document.querySelector("#fair").getBoundingClientRect().top < 20);
     const bottom = await bottomOf(page, "Start the test on this phone");
     assert.ok(bottom > 0 && bottom <= height, `the start ends at ${bottom}`);
     assert.match(await page.locator(".fair-made").innerText(), /My driver[\s\S]*10 laps of 3[\s\S]*true difference/);
@@ -58,7 +58,7 @@ for (const [width, height] of [
     assert.match(await page.locator(".log-last").innerText(), /Last shot:\s+My driver\s+95\syd/);
     await page.locator(".log-last").getByRole("button", { name: "Mishit" }).click();
     await page.getByText("1 shot noted as a mishit").waitFor();
-    assert.match(await page.locator(".log-set").innerText(), /95\sMishit\*|95 \*|95\*/);
+    assert.match(await page.locator(".log-set").innerText(), /95\s+Mishit\s+\*/);
     assert.ok((await bottomOf(page, "Keep this shot")) <= height, "the button is on the screen");
     await hit(page, 244);
     assert.match(await page.locator(".log-place").innerText(), /^Set 2 of 20, New driver, shot 1 of 3$/);
@@ -103,7 +103,7 @@ test("a value outside the usual is asked about before it is kept", async () => {
 test("two numbers for each shot: the first goes on to the second, and what has decimals waits for the button", async () => {
   const { page, context, watched } = await openFair();
   await change(page);
-  await page.locator(".fair-record .option", { hasText: "Ball speed" }).click();
+  await page.locator(".fair-record .option", { hasText: "Ball speed" }).first().click();
   await start(page);
   await press(page, "241");
   assert.equal(await shots(page), 0);
@@ -127,7 +127,6 @@ for (const [width, height] of [
   test(`held sideways, ${width} × ${height}: keys, number and button are on the screen together`, async () => {
     const { page, context, watched } = await openFair({ ...touched, viewport: { width, height } });
     await start(page);
-    await page.evaluate(() => document.querySelector(".log-card").scrollIntoView({ block: "start" }));
     const bounds = await page.evaluate(() =>
       [".log-place", ".log-who", ".log-field", ".log-keys", ".log-save"].map((part) => {
         const { top, bottom } = document.querySelector(part).getBoundingClientRect();

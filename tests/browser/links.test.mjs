@@ -22,7 +22,6 @@ test("a link opens whatever a sentence or a forum puts behind it", async () => {
   const { page, context, watched } = await open(link);
   const { headline } = await answer(page);
   for (const behind of BEHIND) {
-    await page.goto("about:blank");
     const opened = await open(link + behind);
     assert.equal((await answer(opened.page)).headline, headline, behind);
     assert.equal(await opened.page.locator("#cut").count(), 0, behind);

@@ -69,7 +69,10 @@ export class StraightAnswerFair extends BesidePart {
       setHand(chosen);
       this.requestUpdate();
     },
-    warmedUp: () => void this.#write(warmedUp(this.#log), this.#state.entry),
+    warmedUp: () => {
+      void this.#write(warmedUp(this.#log), this.#state.entry);
+      this.#toTop();
+    },
     enter: (entry) => this.#set({ entry: { ...this.#state.entry, ...entry } }),
     press: (key) => this.#press(key),
     save: () => this.#save(),

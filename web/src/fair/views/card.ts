@@ -89,7 +89,11 @@ function keypad({ entry, measures }: FairState, typed: readonly string[], action
                 ${key === "side" ? (hasSideNames(entry.active) ? say("log-sides") : "±") : key === "back" ? "⌫" : key === "." ? decimalMark() : key}
               </button>`,
       )}
-      <button type="button" class="log-key log-next" ?disabled=${next === null} @click=${() => next !== null && actions.enter(turnedTo(entry, next))}>${say("log-next")}</button>
+      ${
+        typed.length < 2
+          ? nothing
+          : html`<button type="button" class="log-key log-next" ?disabled=${next === null} @click=${() => next !== null && actions.enter(turnedTo(entry, next))}>${say("log-next")}</button>`
+      }
     </div>`;
 }
 

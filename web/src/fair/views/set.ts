@@ -25,7 +25,7 @@ export function setView({ log, plan, measures }: FairState, progress: Progress, 
     <div class="log-set">
       <p>${say("log-set")}</p>
       <ol>
-        ${places.map((shot, at) => html`<li class=${at + 1 === turn.shot ? "next" : ""}>${shot ? first(shot, log!.measures, measures) : html`<span aria-label=${say("log-open")}>·</span>`}</li>`)}
+        ${places.map((shot, at) => html`<li class=${at + 1 === turn.shot ? "to-hit" : ""}>${shot ? first(shot, log!.measures, measures) : html`<span aria-label=${say("log-open")}>·</span>`}</li>`)}
       </ol>
     </div>
     ${last ? lastShot(last, plan!.turns[last.turn]?.build ?? 0, progress, log!.measures, measures, actions) : nothing}`;
