@@ -72,7 +72,7 @@ test("where no script runs at all, not even the small one, the page says what it
   const { page, context } = await opened(async (page) => {
     await page.route(/\.js$/, (route) => route.abort());
   });
-  const late = page.getByText("This page needs JavaScript and WebAssembly");
+  const late = page.getByText("Nothing yet? Allow scripts");
   await late.waitFor({ state: "visible", timeout: 7000 });
   await context.close();
 });
@@ -80,7 +80,9 @@ test("where no script runs at all, not even the small one, the page says what it
 /** The site in a frame that has scripts and nothing else: no origin, no stores, no workers. */
 async function sandboxed(headers, rest = "") {
   const site = await serve({ folder: "dist", path: "/", headers });
-  const made = { "/": `<!doctype html><iframe sandbox="allow-scripts" width="390" height="844" src="${site.origin}/${rest}"></iframe>` };
+  const made = {
+    "/": `<!doctype html><iframe sandbox="allow-scripts" width="390" height="844" src="${site.origin}/${rest}"></iframe>`,
+  };
   const host = await serve({ made, host: "127.0.0.1" });
   const context = await (await browser()).newContext({ viewport: { width: 600, height: 900 } });
   const page = await context.newPage();

@@ -5,7 +5,7 @@
  */
 
 import { html, type TemplateResult } from "lit";
-import type { Engine, Question, Refusal, Session } from "../core/engine.js";
+import type { Engine, Question } from "../core/engine.js";
 import { readIn } from "../core/read-in-units.js";
 import { asRefusal } from "../core/refusal.js";
 import { LightElement } from "../pieces/light-element.js";
@@ -71,7 +71,6 @@ export class StraightAnswerPage extends LightElement {
     rename: (build, name) => this.#dispatch({ type: "renamed", build, name }),
     undo: () => this.#dispatch({ type: "undone" }),
     redo: () => this.#dispatch({ type: "redone" }),
-    openLeft: (left) => void this.#openLeft(left),
     dropCut: () => this.#dispatch({ type: "link_cut", cut: null }),
     ask: (patch) => this.#dispatch({ type: "asked", patch }),
     leaveOut: (shot, reason) => this.#dispatch({ type: "left_out", shot, reason }),
@@ -317,25 +316,9 @@ export class StraightAnswerPage extends LightElement {
       this.#goTo = isOwn ? "answer" : "sent";
       this.#dispatch({ type: "link_opened", source, session, sent, isOwn });
     } catch (thrown) {
-      await this.#tellCut(link, { ...asRefusal(thrown), place: "" });
-    }
-  }
-
-  /** What is on the page stays; above it is said what is wrong with the link, and what is left of it. */
-  async #tellCut(link: string, refusal: Refusal): Promise<void> {
-    this.#goTo = null;
-    this.#dispatch({ type: "link_cut", cut: { refusal } });
-    void this.updateComplete.then(() => this.quiet || scrollTo({ top: 0 }));
-    const left = await this.engine.then((engine) => engine.leftOfLink(link)).catch(() => undefined);
-    if (left && this.#state.cut?.refusal === refusal) this.#dispatch({ type: "link_cut", cut: { refusal, left } });
-  }
-
-  async #openLeft(left: Session): Promise<void> {
-    try {
-      const text = await (await this.engine).writeCsv(left);
-      this.#give([{ source: { kind: "link", name: say("text-link"), text } }]);
-    } catch (thrown) {
-      this.#dispatch({ type: "file_refused", refusal: asRefusal(thrown) });
+      // What is on the page stays, and what is wrong with the link is said above it.
+      this.#dispatch({ type: "link_cut", cut: { link, refusal: { ...asRefusal(thrown), place: "" } } });
+      if (!this.quiet) scrollTo({ top: 0 });
     }
   }
 

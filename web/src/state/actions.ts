@@ -42,8 +42,6 @@ export interface Actions {
   rename: (build: string, name: string) => void;
   undo: () => void;
   redo: () => void;
-  /** The shots that a cut link still holds, and its notice gone. */
-  openLeft: (left: Session) => void;
   dropCut: () => void;
   ask: (patch: Patch<Question>) => void;
   /** Sets a shot aside for a reason, or puts it back (null). */

@@ -60,11 +60,10 @@ interface Joined {
   texts: number;
 }
 
-/** A link that could not be opened. */
+/** A link that could not be opened, and why. */
 export interface Cut {
+  link: string;
   refusal: Refusal;
-  /** The shots that it still holds. */
-  left?: Session | undefined;
 }
 
 /** What can be taken back: how things stood, and what was done to them. */
@@ -94,7 +93,7 @@ export interface State {
   report: Report | null;
   /** Why the last request was refused or failed; what was there before stays. */
   trouble: Refusal | null;
-  /** The link that could not be opened, why, and what is left of it; what was there before stays. */
+  /** The link that could not be opened last; what was there before stays. */
   cut: Cut | null;
   /** Why the last text was not added to those that are there. */
   notAdded: Refusal | null;

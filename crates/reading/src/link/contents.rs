@@ -109,34 +109,22 @@ fn shots(session: &Session, measures: &[MeasureId]) -> Writer {
 
 /// Reads the shots; builds and measures must have been read. Gives the measures that were rounded.
 pub(crate) fn read_shots(input: &mut Reader<'_>, session: &mut Session) -> Result<Vec<MeasureId>, Broken> {
-    let of = read_whose(input, session)?;
-    let mut rounded = Vec::new();
-    for id in session.measures.clone() {
-        if read_column(input, session, &id, &of)? {
-            rounded.push(id);
-        }
-    }
-    Ok(rounded)
+    read_columns(input, session, false)
 }
 
 /// Reads the shots as far as they go: columns that are not whole, and their measures, are not there.
 pub(crate) fn read_shots_in_part(input: &mut Reader<'_>, session: &mut Session) -> Result<(), Broken> {
-    let of = read_whose(input, session)?;
-    let mut whole = 0;
-    while let Some(id) = session.measures.get(whole).cloned() {
-        if read_column(input, session, &id, &of).is_err() {
-            break;
-        }
-        whole += 1;
-    }
-    session.measures.truncate(whole);
+    read_columns(input, session, true)?;
     let Session { custom, measures, .. } = session;
     custom.retain(|own| measures.contains(&own.id));
     Ok(())
 }
 
-/// Reads which build each shot was hit with, its round and number: shots without a value yet.
-fn read_whose(input: &mut Reader<'_>, session: &mut Session) -> Result<Vec<usize>, Broken> {
+fn read_columns(
+    input: &mut Reader<'_>,
+    session: &mut Session,
+    in_part: bool,
+) -> Result<Vec<MeasureId>, Broken> {
     let count = input.length(MOST_SHOTS)?;
     let kinds = session.builds.len();
     if !limits::fits(kinds, count, &session.measures, 0) {
@@ -157,21 +145,24 @@ fn read_whose(input: &mut Reader<'_>, session: &mut Session) -> Result<Vec<usize
             Shot { build, round, number, values, ..Shot::default() }
         })
         .collect();
-    Ok(of)
-}
-
-/// Reads a value for each shot, and whether they were rounded.
-fn read_column(
-    input: &mut Reader<'_>,
-    session: &mut Session,
-    id: &MeasureId,
-    of: &[usize],
-) -> Result<bool, Broken> {
-    let column = column::read(input, unit_of(id), of, session.builds.len())?;
-    for (shot, value) in session.shots.iter_mut().zip(column.values) {
-        shot.values.push(value);
+    let mut rounded = Vec::new();
+    let mut whole = 0;
+    for id in &session.measures {
+        let column = match column::read(input, unit_of(id), &of, kinds) {
+            Ok(column) => column,
+            Err(Broken) if in_part => break,
+            Err(Broken) => return Err(Broken),
+        };
+        if column.rounded {
+            rounded.push(id.clone());
+        }
+        for (shot, value) in session.shots.iter_mut().zip(column.values) {
+            shot.values.push(value);
+        }
+        whole += 1;
     }
-    Ok(column.rounded)
+    session.measures.truncate(whole);
+    Ok(rounded)
 }
 
 /// Rounds and shot numbers fit 32 bits.
