@@ -13,7 +13,6 @@ import { openNow } from "../pieces/when-open.js";
 import type { Actions } from "../state/actions.js";
 import { copied, fromClipboard } from "../state/clipboard.js";
 import { type Example, exampleIn } from "../state/examples.js";
-import { take } from "../state/intake.js";
 import { isLink } from "../state/link.js";
 import { nextFrame, nextTurn } from "../state/next-frame.js";
 import { once } from "../state/once.js";
@@ -213,7 +212,10 @@ export class StraightAnswerPage extends LightElement {
 
   async #giveFiles(files: readonly File[], adding = false): Promise<void> {
     if (arePhotos(files)) return this.#enter({ type: "entry", entry: { kind: "photos", files, adding } });
-    const taken = await take(files, await this.engine);
+    // Files are taken in by what comes with the first of them.
+    const taken = await import("../state/intake.js")
+      .then(async ({ take }) => take(files, await this.engine))
+      .catch((thrown: unknown) => ({ refusal: asRefusal(thrown) }));
     if ("refusal" in taken) this.#dispatch({ type: "file_refused", refusal: taken.refusal });
     else if ("workbook" in taken)
       this.#enter({ type: "entry", entry: { kind: "sheets", workbook: taken.workbook, adding } });
