@@ -57,6 +57,8 @@ setTimeout(() => new Intl.NumberFormat(wanted).format(1));
 
 /** Once the first answer stands: the other language and units, how the page prints, and the site for the day without a network. */
 function afterwards(port: PagePort): void {
+  // What takes files in is there before one is given: by then the network may be gone.
+  void import("./state/intake.js").catch(() => undefined);
   void import("./page/other-ways.js").then(({ offerOtherWays }) => offerOtherWays(port)).catch(() => undefined);
   // Not imported as the other styles are: one for paper alone leaves the page as it stands.
   document.head.append(
