@@ -1,3 +1,4 @@
+/** What the plugin makes of the whole core. */
 declare module "plain-core" {
   /** The whole core after gzip, as base64. */
   const packed: string;

@@ -19,9 +19,10 @@ import { isSpread } from "../format/margin.js";
 import { say } from "../text/say.js";
 import { holding } from "./doubts.js";
 import { formDraft } from "./form.js";
+import { isSameShots, type Joined, joinedWith } from "./joined.js";
 import { type Patch, patched } from "./patch.js";
 import { opened, settled, withOffered } from "./question.js";
-import { buildOf, numberOf, type SetAside, shotCount, withReasons } from "./shots.js";
+import type { SetAside } from "./shots.js";
 import {
   again,
   asCame,
@@ -54,11 +55,6 @@ export type Entry =
 
 /** What came with a link: how its sender asked, and what is worth knowing of it. */
 export type Sent = Pick<Unpacked, "question" | "view" | "notices">;
-
-interface Joined {
-  session: Session;
-  texts: number;
-}
 
 /** A link that could not be opened, and why. */
 export interface Cut {
@@ -357,26 +353,6 @@ function afterReading(state: State, { results, session }: { results: readonly Re
     ...wish({ ...state, wants: null }, "check"),
   };
 }
-
-/**
- * Texts read again, in another unit say, may hold the same shots or quite others; of texts added or removed
- * at the end the shots before them stay the same.
- */
-function isSameShots(now: Joined, before: Joined | null): boolean {
-  const [shots, others] = [shotCount(now.session), before ? shotCount(before.session) : 0];
-  const length = now.texts === before?.texts ? Math.max(shots, others) : Math.min(shots, others);
-  if (length > Math.min(shots, others)) return false;
-  const same = (at: number) =>
-    numberOf(now.session, at) === numberOf(before!.session, at) &&
-    buildOf(now.session, at) === buildOf(before!.session, at);
-  return Array.from({ length }).every((_, at) => same(at));
-}
-
-/** What was said by hand goes before what stands in the text. */
-const joinedWith = ({ session, texts }: Joined, setAside: SetAside): Joined => ({
-  session: withReasons(session, setAside),
-  texts,
-});
 
 function afterLeavingOut(state: State, read: Joined, { shot, reason }: { shot: number; reason: string | null }): State {
   const setAside = { ...state.setAside, [shot]: reason };
