@@ -18,7 +18,8 @@ const policyOnlyWhenBuilt: Plugin = {
 
 /**
  * The policy of every page with a script: nothing but the site's own files, and no text that becomes a script.
- * lit makes its templates under the first name, `src/core/trusted.ts` starts workers under the second.
+ * lit makes its templates under the first name, `src/core/trusted.ts` starts workers under the second, `public/needs.js`
+ * takes the page as one plain script under the third.
  */
 const POLICY = [
   "default-src 'none'",
@@ -31,7 +32,7 @@ const POLICY = [
   "form-action 'none'",
   "base-uri 'none'",
   "require-trusted-types-for 'script'",
-  "trusted-types lit-html straight-answer",
+  "trusted-types lit-html straight-answer straight-answer-plain",
 ].join("; ");
 
 /** Puts a text in the place of its mark in every page. */
@@ -39,6 +40,15 @@ const filledIn = (name: string, text: string): Plugin => ({
   name,
   transformIndexHtml: (html) => html.replace(`%${name.toUpperCase()}%`, () => text),
 });
+
+/** A style sheet needs no CORS: asked for with it, a frame without an origin of its own would get none. */
+const sheetsOfAnyOrigin: Plugin = {
+  name: "sheets-of-any-origin",
+  transformIndexHtml: {
+    order: "post",
+    handler: (html) => html.replace(/(<link rel="stylesheet") crossorigin/g, "$1"),
+  },
+};
 
 /** All that the first answer needs is one file: on a slow network every request costs more than its bytes. */
 const firstAnswer = { name: "page", test: /\/web\/src\/page\/page\.ts$/, includeDependenciesRecursively: true };
@@ -54,6 +64,7 @@ export default defineConfig({
   plugins: [
     bareCatalogues(),
     filledIn("policy", POLICY),
+    sheetsOfAnyOrigin,
     // A preview of a link takes its picture from a whole address.
     filledIn("site", siteAddress()),
     policyOnlyWhenBuilt,

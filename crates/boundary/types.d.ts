@@ -1561,7 +1561,7 @@ export type FollowRequest = {
  */
 export type FollowWords = {
   /**
-   * `Round 2 of 6, shot 1 of 3`, or that all is hit.
+   * `Set 2 of 6, Driver A, shot 1 of 3`, or that all is hit.
    */
   place: string,
   /**

@@ -2,6 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
+import { change, hit, start, touched } from "./fair-steps.mjs";
 import { open } from "./harness.mjs";
 import { answer, faults, goIn, openFact, overflows, type } from "./steps.mjs";
 
@@ -46,6 +47,37 @@ for (const colorScheme of ["light", "dark"]) {
       await context.close();
     });
   }
+}
+
+for (const [look, options] of [
+  ["light", { colorScheme: "light" }],
+  ["dark", { colorScheme: "dark" }],
+  ["forced colors", { forcedColors: "active" }],
+  ["forced colors on dark", { forcedColors: "active", colorScheme: "dark" }],
+]) {
+  test(`axe finds nothing in ${look}: start, answer, plan, log, a value that is asked about, a cut link`, async () => {
+    const { page, context } = await open("", { ...touched, ...options, reducedMotion: "reduce" });
+    await page.locator("#text").waitFor();
+    assert.deepEqual(await faults(page), [], "start");
+    await page.evaluate(() => (location.hash = "1.AQYBAgAA"));
+    await page.locator("#cut").waitFor();
+    assert.deepEqual(await faults(page), [], "cut link");
+    await example(page, "floor");
+    assert.deepEqual(await faults(page), [], "answer");
+    await page.locator("#fair summary").first().click();
+    await page.locator(".fair-power").waitFor();
+    assert.deepEqual(await faults(page), [], "plan");
+    await change(page);
+    assert.deepEqual(await faults(page), [], "plan to change");
+    await start(page);
+    await hit(page, 241);
+    assert.deepEqual(await faults(page), [], "log");
+    for (const digit of "941")
+      await page.locator(".log-keys").getByRole("button", { name: digit, exact: true }).click();
+    await page.locator(".log-asked").waitFor();
+    assert.deepEqual(await faults(page), [], "asked about");
+    await context.close();
+  });
 }
 
 test("nothing is wider than the screen from 360 px up, nor at twice the text size", async () => {

@@ -2,10 +2,12 @@
 // hostile messages passed over, and neither side able to read the other.
 
 import assert from "node:assert/strict";
+import { readdir, readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
 import { browser, siteUrl } from "./harness.mjs";
 import { serveHost, site } from "./host.mjs";
-import { faults, openFact } from "./steps.mjs";
+import { serve } from "./site.mjs";
+import { demo, faults, openFact } from "./steps.mjs";
 
 let host;
 let hostUrl;
@@ -173,4 +175,109 @@ test("without script the plain link stands in its place; inside, everything is r
     [],
   );
   await opened.context.close();
+});
+
+/** The blocks of the README's chapter on other people's sites, with this site in the place of the copy. */
+async function readme() {
+  const text = await readFile(new URL("../../README.md", import.meta.url), "utf8");
+  const chapter = text.split("## In your own site")[1].split("\n## ")[0];
+  const blocks = [...chapter.matchAll(/```\w*\n([\s\S]*?)```/g)].map(([, block]) => block);
+  const [page, listen, policy] = blocks;
+  return {
+    page: page.replaceAll("https://YOUR-COPY-OF-THE-SITE/", siteUrl),
+    listen,
+    policy: policy.replaceAll("https://YOUR-COPY-OF-THE-SITE", site).trim(),
+  };
+}
+
+/** A page of another origin, and what it says in its console. */
+async function openMade(made, headers = {}) {
+  const server = await serve({ made, headers, host: "127.0.0.1" });
+  const context = await (await browser()).newContext({ viewport: { width: 900, height: 900 } });
+  const page = await context.newPage();
+  const said = [];
+  page.on("console", (message) => /favicon/.test(message.location().url) || said.push(message.text()));
+  await page.goto(`${server.origin}/`);
+  const close = async () => {
+    await context.close();
+    await server.close();
+  };
+  return { page, said, close };
+}
+
+test("the README's example runs under the policy that the README states, and hears the answer", async () => {
+  const { page: example, listen, policy } = await readme();
+  const made = {
+    "/": `<!doctype html><title>Invented</title>${example}`,
+    "/listen.js": listen,
+    "/shots.csv": await demo("fair-12-yards"),
+  };
+  const { page, said, close } = await openMade(made, { "content-security-policy": `default-src 'none'; ${policy}` });
+  const frame = page.frameLocator("straight-answer >> iframe");
+  await headline(frame).waitFor();
+  await frame.getByRole("checkbox", { name: /see the answer/ }).check();
+  for (const patience = Date.now() + 5000; said.length === 0 && Date.now() < patience; ) await page.waitForTimeout(50);
+  assert.deepEqual(said, ["different"], "the answer, no complaint and no unknown feature");
+  await close();
+});
+
+test("what cannot be shots is told as an error: too large, a web page in its place, no file at all", async () => {
+  const files = {
+    large: { path: "./large.csv", error: /10000000 characters/ },
+    page: { path: "./gone.html", error: /a web page came/ },
+    disguised: { path: "./gone.csv", error: /a web page came/ },
+    data: { path: "data:text/csv,Club%2CCarry", error: /own origin/ },
+    broken: { path: "https://[", error: /URL/ },
+    missing: { path: "./missing.csv", error: /404/ },
+  };
+  const elements = Object.entries(files).map(
+    ([id, { path }]) => `<straight-answer id="${id}" csv="${path}"></straight-answer>`,
+  );
+  const gone = "<!doctype html><title>Gone</title>";
+  const made = {
+    "/": `<!doctype html><title>Invented</title><script src="${siteUrl}embed.js"></script>${elements.join("")}<ol id="told"></ol><script src="/host.js" defer></script>`,
+    "/host.js": await readFile(new URL("../../demo/host/host.js", import.meta.url), "utf8"),
+    "/large.csv": `Club,Carry\n${"A,231\n".repeat(1_700_000)}`,
+    "/gone.html": gone,
+    "/gone.csv": gone,
+  };
+  const { page, close } = await openMade(made);
+  for (const [id, { error }] of Object.entries(files)) {
+    const told = heard(page, id, "error");
+    await told.first().waitFor();
+    assert.match(await told.first().innerText(), error, id);
+  }
+  await close();
+});
+
+test("what is written of the element names every language that the frame speaks", async () => {
+  const about = JSON.parse(await readFile(new URL("../../web/public/custom-elements.json", import.meta.url), "utf8"));
+  const lang = about.modules[0].declarations[0].attributes.find(({ name }) => name === "lang");
+  const spoken = await readdir(new URL("../../web/src/text/", import.meta.url), { withFileTypes: true });
+  const languages = spoken.filter((one) => one.isDirectory() && one.name.length === 2).map(({ name }) => name);
+  assert.deepEqual(lang.type.text.match(/[a-z]{2}/g).sort(), languages.sort());
+});
+
+test("the snippet that the page offers shows the same answer on another page", async () => {
+  const context = await (await browser()).newContext({ permissions: ["clipboard-read", "clipboard-write"] });
+  const owner = await context.newPage();
+  await owner.goto(`${siteUrl}#example=twelve`);
+  const said = await headline(owner).innerText();
+  await owner.locator("#share > details > summary").click();
+  await owner.getByText("Embed this session").click();
+  assert.match(
+    await owner.locator(".share-sends").innerText(),
+    /shots stand in the snippet[\s\S]*ticks a box[\s\S]*No cookies/,
+  );
+  assert.deepEqual(await faults(owner), []);
+  await owner.getByRole("button", { name: "Copy the snippet" }).click();
+  await owner.getByText("Snippet copied.").waitFor();
+  const snippet = await owner.evaluate(() => navigator.clipboard.readText());
+  await context.close();
+  const policy = `default-src 'none'; script-src ${site}; frame-src ${site}`;
+  const made = { "/": `<!doctype html><title>Invented</title>${snippet}` };
+  const { page, said: complaints, close } = await openMade(made, { "content-security-policy": policy });
+  assert.equal(await headline(page.frameLocator("straight-answer >> iframe")).innerText(), said);
+  assert.deepEqual(complaints, []);
+  await close();
 });

@@ -28,11 +28,10 @@ test("a store that runs full in the middle is said; the shots stay on the screen
   for (const carry of ["247", "252"]) {
     for (const digit of carry)
       await page.locator(".log-keys").getByRole("button", { name: digit, exact: true }).click();
-    await page.getByRole("button", { name: "Keep this shot" }).click();
     await page.getByText("This device does not keep the shots").waitFor();
   }
   assert.equal(await shots(page), 4);
-  assert.match(await page.locator(".log-place").innerText(), /Lap 1 of 2, shot 2 of 3/);
+  assert.match(await page.locator(".log-place").innerText(), /Set 2 of 4, New driver, shot 2 of 3/);
   assert.equal((await savedShots(page, saveFromLog(page))).length, 4, "every shot is in the file");
   await context.close();
 });
@@ -52,7 +51,6 @@ test("stores that are blocked from the start are said, and the test goes on to i
   for (let n = 0; n < 12; n += 1) {
     for (const digit of String(240 + ((n * 5) % 7)))
       await page.locator(".log-keys").getByRole("button", { name: digit, exact: true }).click();
-    await page.getByRole("button", { name: "Keep this shot" }).click();
     await page.waitForFunction(
       (wanted) => Number(document.querySelector("[data-shots]").dataset.shots) === wanted,
       n + 1,
@@ -85,7 +83,7 @@ test("a browser that dies between two shots loses none of them", async () => {
     await page.goto(siteUrl);
     await page.locator(".log-keys").waitFor();
     assert.equal(await shots(page), 5);
-    assert.match(await page.locator(".log-place").innerText(), /Lap 1 of 2, shot 3 of 3/);
+    assert.match(await page.locator(".log-place").innerText(), /Set 2 of 4, New driver, shot 3 of 3/);
     await hitTo(page, 6, 25);
   } finally {
     await running.kill();

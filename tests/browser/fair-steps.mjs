@@ -23,8 +23,15 @@ export async function openFair(options = touched, rest = "") {
   return opened;
 }
 
+/** Opens what can be changed of the plan. */
+export const change = (page) =>
+  page.evaluate(() => {
+    document.querySelector(".fair-plan").open = true;
+  });
+
 /** Sets the number of rounds by the buttons, as a thumb would. */
 export async function rounds(page, wanted) {
+  await change(page);
   for (;;) {
     const now = Number(await page.locator("#fair-rounds").innerText());
     if (now === wanted) return;
@@ -39,12 +46,12 @@ export async function start(page) {
   await page.locator(".log-keys").waitFor();
 }
 
-/** Types a number on the big keys and keeps the shot; waits until it is on the device. */
+/** Types a number on the big keys and keeps the shot, if it did not keep itself; waits until it is on the device. */
 export async function hit(page, carry, keptText = "Kept on this device") {
   const before = await shots(page);
   for (const digit of String(carry))
     await page.locator(".log-keys").getByRole("button", { name: digit, exact: true }).click();
-  await page.getByRole("button", { name: "Keep this shot" }).click();
+  if ((await shots(page)) === before) await page.getByRole("button", { name: "Keep this shot" }).click();
   await page.waitForFunction((n) => Number(document.querySelector("[data-shots]")?.dataset.shots) === n, before + 1);
   await page.waitForFunction(
     ([text, n]) => {

@@ -3,6 +3,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import {
+  change,
   hit,
   hitTo,
   NOTHING,
@@ -26,6 +27,7 @@ test("plan, log, lose the page between shots, lose the network, finish, read the
   assert.match(await page.locator(".fair-headline").innerText(), /^2 laps of 3 shots/);
   await page.getByLabel("When to look at the answer").selectOption({ label: "After every lap" });
   await rounds(page, 5);
+  await page.getByText("What keeps it fair").click();
   await page.getByText("What each look costs").click();
   const sure = await page.locator(".fair-looks td").allInnerTexts();
   const levels = sure.map((text) => Number(/([\d.]+)\u00a0%$/.exec(text)[1]));
@@ -45,7 +47,7 @@ test("plan, log, lose the page between shots, lose the network, finish, read the
   assert.equal(await page.locator("straight-answer-page").isVisible(), false, "nothing but the card");
   assert.equal(await overflows(page), false);
   await hitTo(page, 4, 25);
-  assert.match(await page.locator(".log-place").innerText(), /Lap 1 of 2, shot 2 of 3/);
+  assert.match(await page.locator(".log-place").innerText(), /Set 2 of 4, New driver, shot 2 of 3/);
 
   // Killed between two shots.
   await page.close();
@@ -174,7 +176,7 @@ test("undo, a mishit, an ended set, a pasted set and a tapped strike keep the co
   await page.waitForFunction(() => document.querySelector("[data-shots]").dataset.shots === "3");
   assert.match(await whose(page), /New driver/);
   await page.getByRole("button", { name: "End this set" }).click();
-  await page.waitForFunction(() => /Lap 2 of 2/.test(document.querySelector(".log-place").textContent));
+  await page.waitForFunction(() => /Set 3 of 4/.test(document.querySelector(".log-place").textContent));
   assert.equal(await shots(page), 3);
   assert.deepEqual(await faults(page), []);
   assertQuiet(watched);
@@ -183,6 +185,7 @@ test("undo, a mishit, an ended set, a pasted set and a tapped strike keep the co
 
 test("one club under two labels: the answer is not 'different', and says what luck did", async () => {
   const { page, context, watched } = await openFair();
+  await change(page);
   await page.getByText("One club under two labels").click();
   await page.getByText(/Both labels are one club/).waitFor();
   await rounds(page, 3);
@@ -218,6 +221,7 @@ test("a plan goes to another phone as a link, opens there ready to start, and ne
   const { page, context, watched } = await open(address.slice(siteUrl.length), touched);
   await page.getByText("This plan came with the link.").waitFor();
   assert.equal(await page.locator(".fair-power").innerText(), promised);
+  await change(page);
   assert.equal(await page.getByLabel("Name of club 2").inputValue(), "Driver B <b>45 in</b>");
   assert.deepEqual(await stored(page), NOTHING, "a link alone stores nothing");
   assert.deepEqual(await faults(page), []);

@@ -72,7 +72,8 @@ test("a link made in Spanish opens in Spanish, and every part of the page is Spa
   });
   // Every part is there, and none of them shows an id in the place of its text.
   await page.locator("#claim .claim-form").waitFor();
-  await page.locator("#fair .fair-form").waitFor();
+  await page.locator("#fair .fair-plan").waitFor();
+  await page.locator("#fair .fair-plan > summary").click();
   await page.locator("#potential .speed-groups").waitFor();
   const said = await page.locator("body").innerText();
   for (const seen of [

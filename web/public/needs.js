@@ -2,6 +2,7 @@
 // the page's own cannot.
 (function () {
   var WAIT_MS = 5000;
+  var isPlain = false;
   var isSpanish = /[?&]lang=es\b/.test(location.search);
   var words = isSpanish
     ? {
@@ -24,9 +25,13 @@
 
   /** Beside "Opening…", as long as that stands, and at the start; what is known first is known best. */
   function tell(what) {
-    if (!document.querySelector("straight-answer-page .opening") || document.querySelector(".needs")) return;
     var isStart = document.documentElement.getAttribute("data-place") === "start";
-    var opening = document.querySelector(isStart ? "#start" : "straight-answer-page .opening");
+    var opening = document.querySelector("straight-answer-page .opening");
+    if (!opening || document.querySelector(".needs")) return;
+    // What stands there for a page without any script is less than what is known here.
+    if (isStart) opening = document.querySelector("#start");
+    var late = opening.querySelector(".late");
+    if (late) opening.removeChild(late);
     var line = opening.appendChild(document.createElement("p"));
     line.className = "needs";
     line.setAttribute("role", "status");
@@ -42,10 +47,35 @@
     place();
     window.addEventListener("hashchange", place);
   }
+  /** In a frame without an origin a host has to allow modules; a plain script it need not. False where that is not why. */
+  function takePlain() {
+    if (window.origin !== "null" || isPlain) return false;
+    isPlain = true;
+    var sheet = document.createElement("link");
+    sheet.rel = "stylesheet";
+    sheet.href = "./plain.css";
+    document.head.appendChild(sheet);
+    var address = "./plain.js";
+    var types = window.trustedTypes;
+    if (types) {
+      address = types
+        .createPolicy("straight-answer-plain", {
+          createScriptURL: function () {
+            return "./plain.js";
+          },
+        })
+        .createScriptURL("");
+    }
+    var script = document.createElement("script");
+    script.src = address;
+    document.head.appendChild(script);
+    return true;
+  }
+
   window.addEventListener(
     "error",
     function (event) {
-      if (event.target && event.target.tagName === "SCRIPT") tell("broken");
+      if (event.target && event.target.tagName === "SCRIPT" && !takePlain()) tell("broken");
     },
     true,
   );

@@ -10,7 +10,7 @@ import "./answer/answer.css";
 import "./answer/picture.css";
 import "./styles/wide.css";
 import { openEngine } from "./core/remote.js";
-import { startWorker } from "./core/trusted.js";
+import { mannerOf, startWorker } from "./core/trusted.js";
 import address from "./core/worker.ts?worker&url";
 import { hangDoors } from "./page/doors.js";
 import { offerOwnLanguage } from "./page/own-language.js";
@@ -26,7 +26,10 @@ import { showUnits, unitsIn } from "./text/units.js";
 const wanted = languageIn(location.search);
 showUnits(unitsIn(location.search) ?? (holdsSession(location.hash) ? null : unitsOfRegion(browserLanguages())));
 offerOwnLanguage(wanted);
-const engine = openEngine(() => startWorker(address, wanted));
+const engine = openEngine(
+  () => startWorker(address, wanted),
+  async (abridged) => (await import("./core/engine.js")).openLocal(mannerOf(wanted), abridged),
+);
 
 learn(english);
 if (wanted === "en") open();
@@ -57,6 +60,8 @@ setTimeout(() => new Intl.NumberFormat(wanted).format(1));
 function afterwards(port: PagePort): void {
   if (document.documentElement.dataset["place"] === "start")
     void withTexts(["start"], () => import("./start/live.js")).catch(() => undefined);
+  // What takes files in is there before one is given: by then the network may be gone.
+  void import("./state/intake.js").catch(() => undefined);
   void import("./page/other-ways.js").then(({ offerOtherWays }) => offerOtherWays(port)).catch(() => undefined);
   // Not imported as the other styles are: one for paper alone leaves the page as it stands.
   document.head.append(

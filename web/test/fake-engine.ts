@@ -106,6 +106,7 @@ export function fakeEngine(): Engine & { calls: string[] } {
     calls,
     measures: async () => MEASURES,
     decode: notAsked,
+    leftOfLink: notAsked,
     read: async (text) => {
       calls.push(`read ${text.length}`);
       return readResult(session(2));

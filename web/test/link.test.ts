@@ -24,8 +24,9 @@ function opened(): State {
 
 describe("a link", () => {
   test("is told from an example and from a part of the page", () => {
-    expect(["#1.AQY", "1.AQY", "#12.x"].map(isLink)).toEqual([true, true, true]);
-    expect(["", "#answer", "#example=fair", "#1.", "#v1.AQY"].map(isLink)).toEqual([false, false, false, false, false]);
+    // Also one of which only the beginning is left.
+    expect(["#1.AQY", "1.AQY", "#12.x", "#1."].map(isLink)).toEqual([true, true, true, true]);
+    expect(["", "#answer", "#example=fair", "#v1.AQY"].map(isLink)).toEqual([false, false, false, false]);
   });
 
   test("asks as its sender did", () => {
@@ -76,6 +77,36 @@ describe("a link", () => {
     const state = run(opened(), { type: "texts_given", texts: [{ source: other }] }, written);
     expect(state.given[0]?.source.text).toBe("x");
     expect(run(state, { type: "undone" }).given[0]?.source.text).toBe("csv");
+  });
+
+  test("that could not be opened leaves everything as it was, and is gone with the next that can", () => {
+    const refusal = { kind: "damaged", place: "", message: "m", remedy: "r" };
+    const before = opened();
+    const cut = run(before, { type: "link_cut", cut: { link: "#1.A", refusal } });
+    expect(cut).toEqual({ ...before, cut: { link: "#1.A", refusal } });
+    expect(run(cut, { type: "link_cut", cut: null })).toEqual(before);
+    expect(run(cut, linkOpened()).cut).toBeNull();
+  });
+
+  test("taken back leaves one's own shots, sent by nobody; done again it is the link", () => {
+    const own = run(
+      start,
+      { type: "opened", measures: MEASURES },
+      { type: "texts_given", texts: [{ source: { kind: "pasted", name: "t", text: "x" } }] },
+    );
+    const read = run(own, {
+      type: "read",
+      turn: own.turn,
+      results: [readResult(session(2, 3))],
+      session: session(2, 3),
+    });
+    const link = run(read, linkOpened());
+    expect(link.sent).not.toBeNull();
+    const back = run(link, { type: "undone" });
+    expect([back.sent, back.given[0]?.source.kind]).toEqual([null, "pasted"]);
+    const again = run(back, { type: "redone" });
+    expect([again.sent, again.given[0]?.source.kind]).toEqual([link.sent, "link"]);
+    expect(run(again, { type: "redone" })).toEqual(again);
   });
 
   test("is forgotten with its shots", () => {

@@ -102,6 +102,20 @@ pub fn pack(
     answered(request, voice, whole::pack)
 }
 
+/// The shots that a link still holds that was cut off: columns that stand whole before the cut. Nothing of one that is whole,
+/// was changed, or is none.
+///
+/// # Errors
+/// A `Refusal` when it is no text.
+#[wasm_bindgen(unchecked_return_type = "Session | undefined")]
+pub fn left_of_link(
+    #[wasm_bindgen(unchecked_param_type = "string")] text: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
+) -> Result<JsValue, JsValue> {
+    let left = reading::link::left_of(&text_of(text, &heard(voice)?)?);
+    left.map_or(Ok(JsValue::UNDEFINED), |session| to_js(&session))
+}
+
 /// What a link's text, or a whole address with it, holds.
 ///
 /// # Errors

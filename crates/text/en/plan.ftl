@@ -60,7 +60,7 @@ out-of-range-remedy = Choose a number between them.
 # While it is hit.
 no-such-set = There is no set { $set }; the plan has { $sets }, counted from 0.
 no-such-set-remedy = Take the shots from the log of this plan.
-position = Lap { $round } of { $rounds }, shot { $shot } of { $shots }
+position = Set { $set } of { $sets }, { $club }, shot { $shot } of { $shots }
 all-hit = All { $rounds } laps are hit.
 look-is-due = Now a look at the answer is planned. What it costs is counted already.
 covered-until-all = The answer stays covered until all { $rounds } laps are hit.

@@ -57,7 +57,7 @@ out-of-range-remedy = Elige un número entre ellos.
 
 no-such-set = No hay tanda { $set }; el plan tiene { $sets }, contadas desde 0.
 no-such-set-remedy = Toma los golpes del registro de este plan.
-position = Ciclo { $round } de { $rounds }, golpe { $shot } de { $shots }
+position = Tanda { $set } de { $sets }, { $club }, golpe { $shot } de { $shots }
 all-hit = Los { $rounds } ciclos están dados.
 look-is-due = Ahora toca consultar la respuesta. Lo que cuesta ya está contado.
 covered-until-all = La respuesta queda tapada hasta dar los { $rounds } ciclos.

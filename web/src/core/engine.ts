@@ -112,6 +112,8 @@ export interface Engine {
   luck(request: LuckRequest): Promise<Luck>;
   /** What a link holds; anything else is refused. */
   unpack(link: string): Promise<Unpacked>;
+  /** The shots that a link still holds that was cut off; nothing of one that is changed, or none. */
+  leftOfLink(link: string): Promise<Session | undefined>;
   /** The answer made ready to give away: link, words, lines of a card, the report as a file. */
   share(request: ShareRequest): Promise<Shared>;
   /** The session as the tool's own CSV, which reads back identical. */
@@ -145,6 +147,7 @@ export async function openLocal(manner: string, abridged: WebAssembly.Module): P
     typical: (request) => asking(() => later((core, voice) => core.typical(request, voice))),
     luck: (request) => asking(() => later((core, voice) => core.luck(request, voice))),
     unpack: (link) => asking(() => soon((core, voice) => core.unpack(link, voice))),
+    leftOfLink: (link) => asking(() => later((core, voice) => core.left_of_link(link, voice))),
     share: (request) => asking(() => later((core, voice) => core.share(request, voice))),
     writeCsv: (session) => asking(() => later((core, voice) => core.write_csv(session, voice))),
     landing: (request) => asking(() => later((core, voice) => core.landing(request, voice))),

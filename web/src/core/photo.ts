@@ -3,7 +3,7 @@
 import type { PhotoReading } from "../../pkg/straight_answer_photo.js";
 import type { Asked, PhotoFailure, Step, Told } from "./photo-worker.js";
 import address from "./photo-worker.ts?worker&url";
-import { startWorker } from "./trusted.js";
+import { hasOwnOrigin, startWorker } from "./trusted.js";
 
 export type { PhotoCell, PhotoColumn, PhotoDoubt, PhotoReading } from "../../pkg/straight_answer_photo.js";
 export type { PhotoFailure, Step } from "./photo-worker.js";
@@ -31,7 +31,7 @@ const canRead = (): boolean =>
   typeof DecompressionStream === "function";
 
 export function openPhotos(): PhotoReader {
-  if (!canRead()) return { read: async () => ({ failure: "old_browser" }), end: () => undefined };
+  if (!canRead() || !hasOwnOrigin()) return { read: async () => ({ failure: "old_browser" }), end: () => undefined };
   const worker = startWorker(address);
   const small = ((navigator as { deviceMemory?: number }).deviceMemory ?? SMALL_MEMORY + 1) <= SMALL_MEMORY;
   return {

@@ -1,12 +1,19 @@
 /** The engine in a worker, behind the same interface: whatever it works out, the page goes on answering to the hand. */
 import type { Engine } from "./engine.js";
 import { type Port, remote } from "./port.js";
+import { hasOwnOrigin } from "./trusted.js";
 
 let opened: Promise<Engine> | null = null;
 
-/** The abridged core is compiled while the worker starts, and handed to it. */
-export function openEngine(start: () => Port): Promise<Engine> {
-  opened = open(start);
+/**
+ * The abridged core is compiled while the worker starts, and handed to it. Where none may start, as in a frame without
+ * an origin of its own, `here` answers on the page's own thread.
+ */
+export function openEngine(
+  start: () => Port,
+  here: (abridged: WebAssembly.Module) => Promise<Engine>,
+): Promise<Engine> {
+  opened = open(start, here);
   return opened;
 }
 
@@ -15,9 +22,11 @@ export function engineOfPage(): Promise<Engine> {
   return opened ?? Promise.reject(new Error("no engine was opened"));
 }
 
-async function open(start: () => Port): Promise<Engine> {
-  const worker = start();
-  worker.postMessage(await compiled(new URL("../../pkg/straight_answer_first_bg.wasm", import.meta.url)));
+async function open(start: () => Port, here: (abridged: WebAssembly.Module) => Promise<Engine>): Promise<Engine> {
+  const worker = hasOwnOrigin() ? start() : null;
+  const abridged = await compiled(new URL("../../pkg/straight_answer_first_bg.wasm", import.meta.url));
+  if (!worker) return here(abridged);
+  worker.postMessage(abridged);
   return remote<Engine>(worker);
 }
 

@@ -25,6 +25,12 @@ const policy = policies?.createPolicy("straight-answer", { createScriptURL: own 
 /** The address of a script of the page; browsers without Trusted Types take the address itself. */
 export const scriptAddress = (address: string): string => (policy?.createScriptURL(address) ?? own(address)) as string;
 
+/** Whether the page may start workers at all: not in a frame that was given no origin. */
+export const hasOwnOrigin = (): boolean => globalThis.origin !== "null";
+
+/** How the core is to speak. */
+export const mannerOf = (spoken = language()): string => manner(tagOf(spoken, browserLanguages()));
+
 /** A worker from a file of the page, named after how it is to speak. */
 export const startWorker = (address: string, spoken = language()): Worker =>
-  new Worker(scriptAddress(address), { type: "module", name: manner(tagOf(spoken, browserLanguages())) });
+  new Worker(scriptAddress(address), { type: "module", name: mannerOf(spoken) });

@@ -2,7 +2,7 @@
 
 import type { Refusal } from "../../pkg/straight_answer_workbook.js";
 import { say } from "../text/say.js";
-import { startWorker } from "./trusted.js";
+import { hasOwnOrigin, startWorker } from "./trusted.js";
 import type { Opened } from "./workbook-worker.js";
 import address from "./workbook-worker.ts?worker&url";
 
@@ -13,6 +13,8 @@ const LONGEST_WAIT = 60_000;
 
 /** The sheets of a workbook, or why there are none. A file that no memory or no patience holds ends the worker, not the page. */
 export function openWorkbook(bytes: Uint8Array, name: string): Promise<Opened> {
+  // A frame without an origin of its own starts none.
+  if (!hasOwnOrigin()) return Promise.resolve({ refusal: failed(name) });
   const worker = startWorker(address);
   return new Promise<Opened>((resolve) => {
     worker.onmessage = ({ data }: MessageEvent<Opened>) => resolve(data);

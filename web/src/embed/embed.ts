@@ -5,7 +5,7 @@
  * plain link, say) is shown where this script does not run, and where the frame cannot be loaded.
  */
 
-import { marked, type ToFrame, type ToHost, toHost } from "./messages.js";
+import { LONGEST_TEXT, marked, type ToFrame, type ToHost, toHost } from "./messages.js";
 import { SETTINGS } from "./settings-names.js";
 
 /** A classic script knows where it came from only while it runs for the first time. */
@@ -13,6 +13,9 @@ const home = new URL("./embed.html", (document.currentScript as HTMLScriptElemen
 
 /** Until the frame says how high it is. */
 const FIRST_HEIGHT = 640;
+/** What the frame may do of what this browser lets a page give away; a browser that does not know a name complains of it. */
+const ALLOWED = ["clipboard-write", "web-share"];
+
 /** After this time without a word from the frame it will not come any more. */
 const PATIENCE = 30_000;
 
@@ -47,7 +50,8 @@ class StraightAnswer extends HTMLElement {
 
   /** Hands in shots as text, in the place of what is there; without a name they get one in the language of the frame. */
   open(text: string, name = ""): void {
-    this.#send({ type: "open", text, name });
+    if (text.length > LONGEST_TEXT) this.#fail(`longer than the ${LONGEST_TEXT} characters that are taken in`);
+    else this.#send({ type: "open", text, name });
   }
 
   #open(): void {
@@ -61,7 +65,8 @@ class StraightAnswer extends HTMLElement {
     frame.height = String(FIRST_HEIGHT);
     frame.setAttribute("frameborder", "0");
     frame.referrerPolicy = "no-referrer";
-    frame.allow = "clipboard-write; web-share";
+    const known = (document as { featurePolicy?: { features(): string[] } }).featurePolicy?.features() ?? [];
+    frame.allow = ALLOWED.filter((feature) => known.includes(feature)).join("; ");
     frame.setAttribute(
       "sandbox",
       "allow-scripts allow-same-origin allow-forms allow-downloads allow-modals allow-popups allow-popups-to-escape-sandbox",
@@ -89,15 +94,26 @@ class StraightAnswer extends HTMLElement {
 
   /** The frame cannot read the host's files, and the host reads only its own. */
   async #fetch(csv: string): Promise<void> {
-    const address = new URL(csv, document.baseURI);
     try {
+      const address = new URL(csv, document.baseURI);
       if (address.origin !== location.origin) throw new Error("csv must be an address on the page's own origin");
       const answer = await fetch(address);
       if (!answer.ok) throw new Error(`csv: ${answer.status}`);
-      this.open(await answer.text(), address.pathname.split("/").pop() || csv);
+      const text = await answer.text();
+      // A page that says the file is gone often says it as if it were the file.
+      if (/html/.test(answer.headers.get("content-type") ?? "") || /^\s*<(?:!doctype|html)/i.test(text))
+        throw new Error("csv: a web page came in the place of a file with shots");
+      this.open(text, address.pathname.split("/").pop() || csv);
     } catch (thrown) {
-      this.#tell("error", { message: thrown instanceof Error ? thrown.message : String(thrown) });
+      this.#fail(thrown instanceof Error ? thrown.message : String(thrown));
     }
+  }
+
+  /** Told once the host's own scripts have run: before that nobody listens. */
+  #fail(message: string): void {
+    const tell = (): void => this.#tell("error", { message });
+    if (document.readyState === "complete") setTimeout(tell);
+    else addEventListener("load", () => setTimeout(tell), { once: true });
   }
 
   #take(message: ToHost): void {

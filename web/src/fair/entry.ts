@@ -11,6 +11,9 @@ export interface Entry {
   mishit: boolean;
 }
 
+/** Measures that are tapped on the face and not typed. */
+export const isStrike = (measure: string): boolean => measure === "strike_offset" || measure === "strike_height";
+
 /** The longest number anyone measures: `-12345.67`. */
 const LONGEST = 9;
 

@@ -1,4 +1,6 @@
 /** What opens the fair test by itself. */
+import { exampleIn } from "../state/examples.js";
+import { isLink } from "../state/link.js";
 
 /** The store of the test under way; it is there only while there is one. */
 export const DATABASE = "straight-answer";
@@ -20,6 +22,9 @@ export async function isUnderWay(): Promise<boolean> {
     return false;
   }
 }
+
+/** Whether the address holds a session, of a link or an invented one. */
+export const isSessionLink = (): boolean => isLink(location.hash) || exampleIn(location.hash) !== undefined;
 
 /** Whether the address holds a plan; the core says whether it is one. */
 export const isPlanLink = (): boolean => location.hash.startsWith("#plan=");

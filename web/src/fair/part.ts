@@ -11,7 +11,7 @@ import type { Measure, Refusal } from "../core/engine.js";
 import type { OwnSay, PlanRequest } from "../core/planner.js";
 import { asRefusal } from "../core/refusal.js";
 import { BesidePart } from "../pieces/beside-part.js";
-import { canShare, copy, openShareSheet, save } from "../share/device.js";
+import { canShare, save } from "../share/device.js";
 import { hand, setHand } from "../state/handedness.js";
 import { type Patch, patched } from "../state/patch.js";
 import { withOffered } from "../state/question.js";
@@ -19,7 +19,9 @@ import english from "../text/en/fair.ftl?raw";
 import englishFlight from "../text/en/flight.ftl?raw";
 import { learn, say } from "../text/say.js";
 import { pageIn } from "../text/spoken.js";
-import { type Entry, emptyEntry, turnedTo } from "./entry.js";
+import { copied, printSheet, shared, worksOffline } from "./device.js";
+import { type Entry, emptyEntry, type Key, turnedTo } from "./entry.js";
+import { afterKey, oddIn } from "./keeping.js";
 import {
   asked,
   begun,
@@ -35,9 +37,9 @@ import {
   withSetEnded,
   withShot,
 } from "./log.js";
-import { isPlanLink } from "./mark.js";
+import { isPlanLink, isSessionLink } from "./mark.js";
 import { pastedRows } from "./paste.js";
-import type { FairActions, FairState, Mode } from "./state.js";
+import { atFirst, type FairActions, type FairState, type Mode } from "./state.js";
 import { forgetEverything, keep, kept } from "./store.js";
 import { afterLookView } from "./views/after-look.js";
 import { cardView } from "./views/card.js";
@@ -49,32 +51,8 @@ import { WakeLock } from "./wake-lock.js";
 learn(english);
 learn(englishFlight);
 
-const opening = (): PlanRequest => ({
-  builds: [say("fair-my-driver"), say("fair-new-driver")],
-  measure: "carry",
-  same_club: false,
-});
-
 export class StraightAnswerFair extends BesidePart {
-  #state: FairState = {
-    mode: "plan",
-    measures: [],
-    current: null,
-    request: opening(),
-    plan: null,
-    record: ["carry"],
-    log: null,
-    progress: null,
-    entry: emptyEntry(["carry"]),
-    feel: null,
-    refusal: null,
-    pasteTrouble: "",
-    isKept: null,
-    keptShots: 0,
-    sent: null,
-    waits: false,
-    done: "",
-  };
+  #state: FairState = atFirst();
   readonly #awake = new WakeLock();
 
   readonly #actions: FairActions = {
@@ -82,16 +60,24 @@ export class StraightAnswerFair extends BesidePart {
     changeRecord: (record) => this.#set({ record, entry: emptyEntry(record) }),
     start: () => this.#start(),
     print: () => printSheet(),
-    copyLink: () => void this.#copyLink(),
-    shareLink: canShare({ url: location.href }) ? () => void this.#shareLink() : null,
+    copyLink: () => void copied(this.#address()).then((done) => this.#set({ done })),
+    shareLink: canShare({ url: location.href })
+      ? () => void shared(this.#address()).then((done) => this.#set({ done }))
+      : null,
     hand,
     chooseHand: (chosen) => {
       setHand(chosen);
       this.requestUpdate();
     },
-    warmedUp: () => void this.#write(warmedUp(this.#log), this.#state.entry),
+    warmedUp: () => {
+      void this.#write(warmedUp(this.#log), this.#state.entry);
+      this.#toTop();
+    },
     enter: (entry) => this.#set({ entry: { ...this.#state.entry, ...entry } }),
+    press: (key) => this.#press(key),
     save: () => this.#save(),
+    keepAsked: () => this.#keepAsked(),
+    typeAgain: () => this.#typeAgain(),
     paste: (text) => this.#paste(text),
     pasteFromClipboard: () => void this.#pasteFromClipboard(),
     undo: () => this.#undo(),
@@ -148,8 +134,13 @@ export class StraightAnswerFair extends BesidePart {
   protected override async opened(measures: readonly Measure[]): Promise<void> {
     const log = await kept().catch(() => null);
     this.#set({ measures, current: this.page.current() });
+    void worksOffline().then(() => this.#set({ worksOffline: true }));
     if (log) this.#resume(log);
-    else this.#replan(withOffered(this.#state.request, measures));
+    else {
+      this.#replan(withOffered(this.#state.request, measures));
+      // Opened by a tap low on the screen: the plan and its start are what is wanted.
+      this.#toTop(this.closest("section"));
+    }
     this.#openLink();
   }
 
@@ -157,7 +148,11 @@ export class StraightAnswerFair extends BesidePart {
     this.#set({ refusal });
   }
 
-  readonly #addressChanged = (): void => this.#openLink();
+  readonly #addressChanged = (): void => {
+    this.#openLink();
+    // A session that somebody shared is shown; the test is gone on with from below it.
+    if (isSessionLink() && this.#state.log) this.#set({ mode: "paused" });
+  };
 
   /** A plan in the address, ready to be looked over and started; a test under way is finished first. */
   #openLink(): void {
@@ -180,20 +175,6 @@ export class StraightAnswerFair extends BesidePart {
     return `${pageIn()}#${this.planner.packPlan({ plan: request, record: [...record] })}`;
   }
 
-  async #copyLink(): Promise<void> {
-    const address = this.#address();
-    const copied = await copy(address);
-    this.#set({ done: copied ? say("fair-link-copied") : say("fair-link-by-hand", { address }) });
-  }
-
-  async #shareLink(): Promise<void> {
-    try {
-      await openShareSheet({ title: say("fair-share-title"), url: this.#address() });
-    } catch {
-      this.#set({ done: say("fair-not-taken") });
-    }
-  }
-
   #resume(log: TestLog): void {
     if (log.hand) setHand(log.hand);
     this.#set({
@@ -205,7 +186,7 @@ export class StraightAnswerFair extends BesidePart {
       keptShots: log.shots.length,
     });
     this.#replan(log.plan);
-    this.#follow(log, "log");
+    this.#follow(log, isSessionLink() ? "paused" : "log");
   }
 
   /** A plan that came by a link keeps the margin it was made with until another is asked for here. */
@@ -225,11 +206,12 @@ export class StraightAnswerFair extends BesidePart {
         record,
         entry: emptyEntry(record),
         plan: this.planner.plan(request),
+        isPlanned: true,
         refusal: null,
         done: "",
       });
     } catch (thrown) {
-      this.#set({ request, refusal: asRefusal(thrown) });
+      this.#set({ request, isPlanned: false, refusal: asRefusal(thrown) });
     }
   }
 
@@ -243,7 +225,7 @@ export class StraightAnswerFair extends BesidePart {
 
   /** Shows the new state at once and stores it at once; a store that fails is said, and the test goes on. */
   async #write(log: TestLog, entry: Entry, mode: Mode = this.#state.mode): Promise<void> {
-    this.#follow(log, mode, { entry, pasteTrouble: "" });
+    this.#follow(log, mode, { entry, asking: null, pasteTrouble: "" });
     try {
       await keep(log);
       if (this.#state.log === log) this.#set({ isKept: true, keptShots: log.shots.length });
@@ -262,11 +244,45 @@ export class StraightAnswerFair extends BesidePart {
     this.#toTop();
   }
 
+  /** A key; a number that can only be whole goes on to the next, and a shot that has all of them is kept. */
+  #press(key: Key): void {
+    const { entry, isComplete } = afterKey(this.#state.entry, key, this.#state.record, this.#state.measures);
+    this.#set({ entry });
+    if (isComplete) this.#save();
+  }
+
   #save(): void {
-    const turn = this.#state.progress?.turn;
     const { values, mishit } = this.#state.entry;
-    if (!turn || Object.values(values).every((value) => value === null)) return;
-    void this.#write(withShot(this.#log, turn.index, this.#canonical(values), mishit), emptyEntry(this.#state.record));
+    if (Object.values(values).every((value) => value === null)) return;
+    this.#keepUnlessOdd([values], mishit);
+  }
+
+  /** A value outside what is usual is asked about before it is kept; it is kept when it is said to be right. */
+  #keepUnlessOdd(rows: readonly Values[], mishit: boolean): void {
+    const odd = oddIn(rows, this.#state.measures);
+    if (odd) this.#set({ asking: { ...odd, rows, mishit }, pasteTrouble: "" });
+    else this.#keep(rows, mishit);
+  }
+
+  #keep(rows: readonly Values[], mishit: boolean): void {
+    const turn = this.#state.progress?.turn;
+    if (!turn) return;
+    const add = (log: TestLog, values: Values) => withShot(log, turn.index, this.#canonical(values), mishit);
+    void this.#write(rows.reduce(add, this.#log), emptyEntry(this.#state.record));
+  }
+
+  #keepAsked(): void {
+    const { asking } = this.#state;
+    if (asking) this.#keep(asking.rows, asking.mishit);
+  }
+
+  /** The number that was asked about is out of the hand; what else was typed stays. */
+  #typeAgain(): void {
+    const { asking, entry } = this.#state;
+    if (!asking) return;
+    const { measure } = asking;
+    const values = { ...entry.values, [measure]: null };
+    this.#set({ asking: null, entry: turnedTo({ ...entry, values }, measure) });
   }
 
   #canonical(values: Values): Values {
@@ -281,8 +297,7 @@ export class StraightAnswerFair extends BesidePart {
     if (!turn || pasted.rows.length > room) {
       return this.#set({ pasteTrouble: say("paste-no-room", { count: pasted.rows.length, room }) });
     }
-    const add = (log: TestLog, values: Values) => withShot(log, turn.index, this.#canonical(values), false);
-    void this.#write(pasted.rows.reduce(add, this.#log), emptyEntry(this.#state.record));
+    this.#keepUnlessOdd(pasted.rows, false);
   }
 
   async #pasteFromClipboard(): Promise<void> {
@@ -341,6 +356,8 @@ export class StraightAnswerFair extends BesidePart {
   }
 
   #goOn(): void {
+    // A session that was opened meanwhile stands in the way of the keys; its link opens it again.
+    if (isSessionLink()) history.replaceState(null, "", `${location.pathname}${location.search}#fair`);
     this.page.coverAnswer();
     this.#follow(this.#log, "log");
     this.#toTop();
@@ -371,16 +388,9 @@ export class StraightAnswerFair extends BesidePart {
     }
   }
 
-  #toTop(): void {
-    void this.updateComplete.then(() => this.scrollIntoView({ block: "start" }));
+  #toTop(of: Element | null = this): void {
+    void this.updateComplete.then(() => of?.scrollIntoView({ block: "start" }));
   }
-}
-
-/** The sheet goes to paper, whatever else stands on the page. */
-function printSheet(): void {
-  document.body.dataset["print"] = "sheet";
-  window.addEventListener("afterprint", () => delete document.body.dataset["print"], { once: true });
-  window.print();
 }
 
 customElements.define("straight-answer-fair", StraightAnswerFair);

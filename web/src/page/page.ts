@@ -4,7 +4,7 @@
  * Drawn into the document itself, so that anchors, labels, print and assistive technology work as everywhere.
  */
 
-import type { TemplateResult } from "lit";
+import { html, type TemplateResult } from "lit";
 import type { Engine, Question } from "../core/engine.js";
 import { readIn } from "../core/read-in-units.js";
 import { asRefusal } from "../core/refusal.js";
@@ -13,7 +13,6 @@ import { openNow } from "../pieces/when-open.js";
 import type { Actions } from "../state/actions.js";
 import { copied, fromClipboard } from "../state/clipboard.js";
 import { type Example, exampleIn } from "../state/examples.js";
-import { take } from "../state/intake.js";
 import { isLink } from "../state/link.js";
 import { nextFrame, nextTurn } from "../state/next-frame.js";
 import { once } from "../state/once.js";
@@ -46,8 +45,9 @@ export class StraightAnswerPage extends LightElement {
   #rest: Promise<void> | null = null;
   /** Inside somebody else's page there are no ways in, only the place for shots. */
   readonly #hasStart = document.documentElement.dataset["place"] !== undefined;
-  /** Whether what the page's address holds is still on its way. */
+  /** Whether what the page's address holds is still on its way: into a page that is empty, or in the place of what is there. */
   #isFetching = false;
+  #isReplacing = false;
   /** Where to go once something is read. */
   #goTo: "answer" | "sent" | null = null;
   /** Makes a text of what came by a link: after its answer, or before anything else is read. */
@@ -72,6 +72,8 @@ export class StraightAnswerPage extends LightElement {
     weather: (weather) => this.#dispatch({ type: "hinted", hints: { weather }, at: "all" }),
     rename: (build, name) => this.#dispatch({ type: "renamed", build, name }),
     undo: () => this.#dispatch({ type: "undone" }),
+    redo: () => this.#dispatch({ type: "redone" }),
+    dropCut: () => this.#dispatch({ type: "link_cut", cut: null }),
     ask: (patch) => this.#dispatch({ type: "asked", patch }),
     leaveOut: (shot, reason) => this.#dispatch({ type: "left_out", shot, reason }),
     confirm: (shot) => this.#dispatch({ type: "confirmed", shot }),
@@ -110,7 +112,9 @@ export class StraightAnswerPage extends LightElement {
   }
 
   override render(): TemplateResult {
-    return this.#isFetching ? fetching() : page(this.#state, this.#actions, this.#isWhole, this.#place);
+    if (this.#isFetching) return fetching();
+    const drawn = page(this.#state, this.#actions, this.#isWhole, this.#place);
+    return this.#isReplacing ? html`<p class="notice replacing" role="status">${say("replacing")}</p>${drawn}` : drawn;
   }
 
   override updated(): void {
@@ -130,11 +134,11 @@ export class StraightAnswerPage extends LightElement {
 
   /** Where the golfer is while nothing was given; null once there is something to show. */
   get #place(): Place | null {
-    const { read, wants, entry, trouble, given } = this.#state;
+    const { read, wants, entry, trouble, given, cut } = this.#state;
     if (this.#isFetching || read || wants || entry) return null;
     const asked = this.#hasStart ? placeIn(location.hash) : "shots";
     // What was refused is said beside what was given.
-    return asked === "start" && (trouble || given.length > 0) ? "shots" : asked;
+    return asked === "start" && (trouble || cut || given.length > 0) ? "shots" : asked;
   }
 
   async #open(): Promise<void> {
@@ -169,7 +173,7 @@ export class StraightAnswerPage extends LightElement {
   /** What was opened is shown; with the engine there, or known not to come, nothing is waited for any more. */
   #stands(): void {
     this.classList.remove("starting");
-    document.querySelector("#start .needs")?.remove();
+    for (const line of document.querySelectorAll("#start :is(.needs, .late)")) line.remove();
     if (this.#state.measures.length > 0 || this.#state.trouble) this.#tellStanding();
   }
 
@@ -222,7 +226,10 @@ export class StraightAnswerPage extends LightElement {
 
   async #giveFiles(files: readonly File[], adding = false): Promise<void> {
     if (arePhotos(files)) return this.#enter({ type: "entry", entry: { kind: "photos", files, adding } });
-    const taken = await take(files, await this.engine);
+    // Files are taken in by what comes with the first of them.
+    const taken = await import("../state/intake.js")
+      .then(async ({ take }) => take(files, await this.engine))
+      .catch((thrown: unknown) => ({ refusal: asRefusal(thrown) }));
     if ("refusal" in taken) this.#dispatch({ type: "file_refused", refusal: taken.refusal });
     else if ("workbook" in taken)
       this.#enter({ type: "entry", entry: { kind: "sheets", workbook: taken.workbook, adding } });
@@ -295,11 +302,14 @@ export class StraightAnswerPage extends LightElement {
   async #openFromAddress(): Promise<void> {
     const example = exampleIn(location.hash);
     if (!example && !isLink(location.hash)) return;
-    this.#isFetching = this.#state.given.length === 0;
+    // What stands on the page, a text half typed too, stands until something else can.
+    const isAtStart = document.documentElement.dataset["place"] === "start";
+    const stands = !this.classList.contains("starting") && !isAtStart;
+    [this.#isFetching, this.#isReplacing] = [!stands, stands && this.#state.given.length > 0];
     document.body.classList.toggle("from-address", this.#isFetching);
     this.requestUpdate();
     await (example ? this.#openExample(example) : this.#openLink(location.hash));
-    this.#isFetching = false;
+    this.#isFetching = this.#isReplacing = false;
     this.requestUpdate();
   }
 
@@ -312,6 +322,8 @@ export class StraightAnswerPage extends LightElement {
       const engine = await this.engine;
       const { session, ...sent } = await engine.unpack(link);
       await this.#opened;
+      // Another link came meanwhile.
+      if (link !== location.hash) return;
       const source = { kind: "link", name: say("text-link"), text: "" } as const;
       this.#writeOut = once(async () => {
         const text = await engine.writeCsv(session);
@@ -321,8 +333,9 @@ export class StraightAnswerPage extends LightElement {
       this.#goTo = isOwn ? "answer" : "sent";
       this.#dispatch({ type: "link_opened", source, session, sent, isOwn });
     } catch (thrown) {
-      this.#dispatch({ type: "started_again" });
-      this.#dispatch({ type: "file_refused", refusal: { ...asRefusal(thrown), place: "" } });
+      // What is on the page stays, and what is wrong with the link is said above it.
+      this.#dispatch({ type: "link_cut", cut: { link, refusal: { ...asRefusal(thrown), place: "" } } });
+      if (!this.quiet) scrollTo({ top: 0 });
     }
   }
 

@@ -15,16 +15,19 @@ import { withTexts } from "../text/spoken.js";
 import type { Place } from "./place.js";
 
 const sent = later(() => withTexts(["sent"], () => import("../sent/sent.js")).then((module) => module.sent));
+const cut = later(() => withTexts(["sent"], () => import("../sent/cut.js")).then((module) => module.cutView));
 const below = later(() => withTexts(["trust"], () => import("./below.js")).then((module) => module.below));
 
 const photos = later(() => withTexts(["photo"], () => import("../photo/part.js")).then((module) => module.photos));
 
 /** `whole`: with what stands below the answer, which is drawn once the first answer can be seen. */
 export function page(state: State, actions: Actions, whole: boolean, place: Place | null): TemplateResult {
-  if (!state.read) return html`${before(state, actions, place)}${announcement(state)}`;
+  const above = state.cut ? cut(actions.drawAgain, state.cut, state.measures, actions) : nothing;
+  if (!state.read) return html`${above}${before(state, actions, place)}${announcement(state)}`;
   const { session } = state.read;
   const comparable = session.builds.length > 1 && !namesTooMany(state.given);
   return html`
+    ${above}
     ${state.sent ? sent(actions.drawAgain, state, state.sent, session, actions) : nothing}
     <div class="parts">
       <div class="told">

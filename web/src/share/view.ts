@@ -5,6 +5,7 @@ import { trouble as refused } from "../pieces/trouble.js";
 import { say, sayAround } from "../text/say.js";
 import type { Scheme } from "./colors.js";
 import { canShare } from "./device.js";
+import { snippetOf } from "./snippet.js";
 
 export type Style = "plain" | "markdown" | "brackets";
 
@@ -21,7 +22,7 @@ export interface ShareState {
 }
 
 /** What is said once something was copied. */
-export type Copied = "share-copied-link" | "share-copied-text" | "share-copied-alternative";
+export type Copied = "share-copied-link" | "share-copied-embed" | "share-copied-text" | "share-copied-alternative";
 
 export interface ShareActions {
   blankNames: (blank: boolean) => void;
@@ -46,7 +47,7 @@ export function shareView(state: ShareState, actions: ShareActions): TemplateRes
   return html`
     <p class="hint">${say("share-help")}</p>
     <p class="share-done" role="status">${state.done}</p>
-    ${link(state, shared, actions)} ${words(state, shared, actions)} ${picture(state, shared, actions)} ${files(actions)}`;
+    ${link(state, shared, actions)} ${words(state, shared, actions)} ${picture(state, shared, actions)} ${files(actions)} ${embedded(shared, actions)}`;
 }
 
 function link(state: ShareState, shared: Shared, actions: ShareActions): TemplateResult {
@@ -156,6 +157,26 @@ const files = (actions: ShareActions): TemplateResult => html`
       <button type="button" @click=${actions.saveReport}>${say("share-save-report")}</button>
     </div>
   </section>`;
+
+/** For somebody's own page: the snippet, and what it sends. */
+function embedded({ link }: Shared, actions: ShareActions): TemplateResult {
+  const snippet = snippetOf(link);
+  return html`
+    <section class="card" aria-labelledby="share-embed">
+      <h3 id="share-embed">${say("share-embed")}</h3>
+      <details>
+        <summary>${say("share-embed-line")}</summary>
+        <textarea id="share-snippet" rows="5" readonly spellcheck="false" aria-label=${say("share-embed-snippet")} .value=${snippet}></textarea>
+        <div class="buttons"><button type="button" @click=${() => actions.copy("share-copied-embed", snippet)}>${say("share-embed-copy")}</button></div>
+        <ul class="share-sends">
+          <li>${link === null ? say("share-embed-file") : say("share-embed-shots")}</li>
+          <li>${say("share-embed-asks")}</li>
+          <li>${say("share-embed-answer")}</li>
+          <li>${say("share-embed-not")}</li>
+        </ul>
+      </details>
+    </section>`;
+}
 
 const segments = <T extends Style | Scheme>(
   name: string,

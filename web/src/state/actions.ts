@@ -41,6 +41,8 @@ export interface Actions {
   weather: (conditions: Conditions) => void;
   rename: (build: string, name: string) => void;
   undo: () => void;
+  redo: () => void;
+  dropCut: () => void;
   ask: (patch: Patch<Question>) => void;
   /** Sets a shot aside for a reason, or puts it back (null). */
   leaveOut: (shot: number, reason: string | null) => void;

@@ -4,7 +4,7 @@ import { say } from "../text/say.js";
 import type { State } from "./state.js";
 
 /** Whether a fragment is meant to hold a session: a version, a point, letters. The core says whether it does. */
-export const isLink = (fragment: string): boolean => /^#?\d{1,3}\.[\w-]/.test(fragment);
+export const isLink = (fragment: string): boolean => /^#?\d{1,3}\./.test(fragment);
 
 /** Whether the reader asks something else than the sender did, or counts other shots. */
 export function isChanged({ sent, question, setAside }: State): boolean {

@@ -19,9 +19,10 @@ import { isSpread } from "../format/margin.js";
 import { say } from "../text/say.js";
 import { holding } from "./doubts.js";
 import { formDraft } from "./form.js";
+import { isSameShots, type Joined, joinedWith } from "./joined.js";
 import { type Patch, patched } from "./patch.js";
 import { opened, settled, withOffered } from "./question.js";
-import { buildOf, numberOf, type SetAside, shotCount, withReasons } from "./shots.js";
+import type { SetAside } from "./shots.js";
 import {
   again,
   asCame,
@@ -55,13 +56,14 @@ export type Entry =
 /** What came with a link: how its sender asked, and what is worth knowing of it. */
 export type Sent = Pick<Unpacked, "question" | "view" | "notices">;
 
-interface Joined {
-  session: Session;
-  texts: number;
+/** A link that could not be opened, and why. */
+export interface Cut {
+  link: string;
+  refusal: Refusal;
 }
 
 /** What can be taken back: how things stood, and what was done to them. */
-interface Past extends Pick<State, "given" | "read" | "order" | "setAside" | "question" | "seen"> {
+interface Past extends Pick<State, "given" | "read" | "order" | "setAside" | "question" | "seen" | "sent"> {
   done: string;
 }
 
@@ -77,6 +79,8 @@ export interface State {
   /** What was being entered when it was left without being read, by `entryKey`. */
   unfinished: Readonly<Record<string, unknown>>;
   past: readonly Past[];
+  /** What was taken back, to be done again: the last one first taken back. */
+  ahead: readonly Past[];
   question: Question | null;
   /** What is known of the question before there is one. */
   opening: Partial<Question>;
@@ -85,6 +89,8 @@ export interface State {
   report: Report | null;
   /** Why the last request was refused or failed; what was there before stays. */
   trouble: Refusal | null;
+  /** The link that could not be opened last; what was there before stays. */
+  cut: Cut | null;
   /** Why the last text was not added to those that are there. */
   notAdded: Refusal | null;
   /** The next piece of work for the engine. */
@@ -112,6 +118,7 @@ export type Message =
   | { type: "link_opened"; source: Source; session: Session; sent: Sent; isOwn?: boolean }
   /** The shots of a link as a text, and what reading it says: they can be corrected from then on as any. */
   | { type: "link_written"; source: Source; text: string; result: ReadResult }
+  | { type: "link_cut"; cut: Cut | null }
   | { type: "as_sent" }
   | { type: "texts_added"; texts: readonly NewText[] }
   | { type: "text_replaced"; at: number; text: NewText }
@@ -120,7 +127,7 @@ export type Message =
   | { type: "entry_left"; draft: unknown }
   | { type: "hinted"; hints: Hints; at?: number | "all" }
   | { type: "renamed"; build: string; name: string }
-  | { type: "undone" }
+  | { type: "undone" | "redone" }
   | { type: "read"; turn: number; results: readonly ReadResult[]; session: Session }
   | { type: "left_out"; shot: number; reason: string | null }
   | { type: "confirmed"; shot: number }
@@ -145,11 +152,13 @@ export const start: State = {
   entry: null,
   unfinished: {},
   past: [],
+  ahead: [],
   question: null,
   opening: {},
   sent: null,
   report: null,
   trouble: null,
+  cut: null,
   notAdded: null,
   wants: null,
   turn: 0,
@@ -193,9 +202,14 @@ function step(state: State, message: Message): State {
       return { ...came, given: came.given.map((one) => ({ ...one, shown: null })) };
     }
     case "link_written": {
-      const past = state.past.map((step) => ({ ...step, given: writtenOut(step.given, message) }));
-      return { ...state, given: writtenOut(state.given, message), past };
+      const written = <Step extends Pick<State, "given">>(step: Step): Step => ({
+        ...step,
+        given: writtenOut(step.given, message),
+      });
+      return { ...written(state), past: state.past.map(written), ahead: state.ahead.map(written) };
     }
+    case "link_cut":
+      return { ...state, cut: message.cut };
     case "as_sent":
       return state.sent ? { ...state, question: state.sent.question, setAside: {}, ...wish(state, "read") } : state;
     case "texts_added":
@@ -219,7 +233,9 @@ function step(state: State, message: Message): State {
         renamed(state.given, message.build, message.name),
       );
     case "undone":
-      return takenBack(state);
+      return moved(state, "past", "ahead");
+    case "redone":
+      return moved(state, "ahead", "past");
     case "read":
       return message.turn === state.turn ? afterReading(state, message) : state;
     case "left_out":
@@ -252,19 +268,31 @@ function wish(state: State, wants: "read" | "check"): Pick<State, "wants" | "tur
 export const entryKey = (entry: Entry | null): string =>
   entry === null ? "" : `${entry.kind} ${"at" in entry ? entry.at : ""}`;
 
-function remembered(state: State, done: string): State {
-  const { given, read, order, setAside, question, seen } = state;
-  return {
-    ...state,
-    past: [...state.past.slice(-STEPS), { done, given, read, order, setAside, question, seen }],
-    notAdded: null,
-  };
-}
+const standing = ({ given, read, order, setAside, question, seen, sent }: State, done: string): Past => ({
+  done,
+  given,
+  read,
+  order,
+  setAside,
+  question,
+  seen,
+  sent,
+});
 
-function takenBack(state: State): State {
-  const { done: _done, ...before } = state.past.at(-1) ?? { done: "" };
-  if (!("given" in before)) return state;
-  return { ...state, ...before, past: state.past.slice(0, -1), entry: null, ...wish(state, "read") };
+const remembered = (state: State, done: string): State => ({
+  ...state,
+  past: [...state.past.slice(-STEPS), standing(state, done)],
+  ahead: [],
+  notAdded: null,
+});
+
+/** One step back, or one of those again. */
+function moved(state: State, from: "past" | "ahead", to: "past" | "ahead"): State {
+  const step = state[from].at(-1);
+  if (!step) return state;
+  const { done, ...then } = step;
+  const rest = { [from]: state[from].slice(0, -1), [to]: [...state[to], standing(state, done)] };
+  return { ...state, ...then, ...rest, entry: null, ...wish(state, "read") };
 }
 
 /** Other texts: what was said of the order of the old ones says nothing of these. */
@@ -325,26 +353,6 @@ function afterReading(state: State, { results, session }: { results: readonly Re
     ...wish({ ...state, wants: null }, "check"),
   };
 }
-
-/**
- * Texts read again, in another unit say, may hold the same shots or quite others; of texts added or removed
- * at the end the shots before them stay the same.
- */
-function isSameShots(now: Joined, before: Joined | null): boolean {
-  const [shots, others] = [shotCount(now.session), before ? shotCount(before.session) : 0];
-  const length = now.texts === before?.texts ? Math.max(shots, others) : Math.min(shots, others);
-  if (length > Math.min(shots, others)) return false;
-  const same = (at: number) =>
-    numberOf(now.session, at) === numberOf(before!.session, at) &&
-    buildOf(now.session, at) === buildOf(before!.session, at);
-  return Array.from({ length }).every((_, at) => same(at));
-}
-
-/** What was said by hand goes before what stands in the text. */
-const joinedWith = ({ session, texts }: Joined, setAside: SetAside): Joined => ({
-  session: withReasons(session, setAside),
-  texts,
-});
 
 function afterLeavingOut(state: State, read: Joined, { shot, reason }: { shot: number; reason: string | null }): State {
   const setAside = { ...state.setAside, [shot]: reason };

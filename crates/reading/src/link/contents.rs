@@ -109,6 +109,22 @@ fn shots(session: &Session, measures: &[MeasureId]) -> Writer {
 
 /// Reads the shots; builds and measures must have been read. Gives the measures that were rounded.
 pub(crate) fn read_shots(input: &mut Reader<'_>, session: &mut Session) -> Result<Vec<MeasureId>, Broken> {
+    read_columns(input, session, false)
+}
+
+/// Reads the shots as far as they go: columns that are not whole, and their measures, are not there.
+pub(crate) fn read_shots_in_part(input: &mut Reader<'_>, session: &mut Session) -> Result<(), Broken> {
+    read_columns(input, session, true)?;
+    let Session { custom, measures, .. } = session;
+    custom.retain(|own| measures.contains(&own.id));
+    Ok(())
+}
+
+fn read_columns(
+    input: &mut Reader<'_>,
+    session: &mut Session,
+    in_part: bool,
+) -> Result<Vec<MeasureId>, Broken> {
     let count = input.length(MOST_SHOTS)?;
     let kinds = session.builds.len();
     if !limits::fits(kinds, count, &session.measures, 0) {
@@ -130,15 +146,22 @@ pub(crate) fn read_shots(input: &mut Reader<'_>, session: &mut Session) -> Resul
         })
         .collect();
     let mut rounded = Vec::new();
+    let mut whole = 0;
     for id in &session.measures {
-        let column = column::read(input, unit_of(id), &of, kinds)?;
+        let column = match column::read(input, unit_of(id), &of, kinds) {
+            Ok(column) => column,
+            Err(Broken) if in_part => break,
+            Err(Broken) => return Err(Broken),
+        };
         if column.rounded {
             rounded.push(id.clone());
         }
         for (shot, value) in session.shots.iter_mut().zip(column.values) {
             shot.values.push(value);
         }
+        whole += 1;
     }
+    session.measures.truncate(whole);
     Ok(rounded)
 }
 

@@ -13,6 +13,7 @@ mod codes;
 mod column;
 mod contents;
 mod error;
+mod left;
 mod limits;
 mod notice;
 mod plan;
@@ -24,6 +25,7 @@ mod tag;
 mod view;
 
 pub use error::{LinkError, PackError, TooLarge};
+pub use left::left_of;
 pub use limits::{MOST_CHARACTERS, MOST_SHOTS};
 pub use notice::LinkNotice;
 pub use plan::{PLAN_PREFIX, PlanToShare, SharedPlan, WriteOut, pack_plan, unpack_plan};

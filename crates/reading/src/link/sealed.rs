@@ -18,6 +18,30 @@ pub(crate) fn sealed(mut sections: Writer) -> Option<String> {
 
 /// The bytes behind the version and the point.
 pub(crate) fn bytes_of(text: &str) -> Result<Vec<u8>, LinkError> {
+    let letters = letters_of(text)?;
+    let whole = base64::decode(&letters);
+    if !whole.as_deref().is_some_and(is_whole) {
+        // A dash or an underscore behind a link can be of the link or of the sentence around it.
+        let shorter = (1..=MOST_MARKS)
+            .map_while(|marks| letters.split_at_checked(letters.len().checked_sub(marks)?))
+            .take_while(|(_, marks)| marks.iter().all(|mark| b"-_".contains(mark)))
+            .find_map(|(link, _)| base64::decode(link).filter(|bytes| is_whole(bytes)));
+        if let Some(shorter) = shorter {
+            return Ok(shorter);
+        }
+    }
+    whole.ok_or(LinkError::Damaged)
+}
+
+/// Most marks behind a link that letters of a link can be, too.
+const MOST_MARKS: usize = 3;
+
+fn is_whole(bytes: &[u8]) -> bool {
+    bytes.split_last_chunk::<4>().is_some_and(|(content, sum)| check_sum(content) == *sum)
+}
+
+/// The letters behind the version and the point, as far as they go.
+fn letters_of(text: &str) -> Result<Vec<u8>, LinkError> {
     if text.len() > 2 * MOST_CHARACTERS {
         return Err(LinkError::TooLong);
     }
@@ -35,7 +59,7 @@ pub(crate) fn bytes_of(text: &str) -> Result<Vec<u8>, LinkError> {
     if version != VERSION.as_bytes() {
         return Err(LinkError::Later);
     }
-    base64::decode(without_what_follows(&rest[1..])).ok_or(LinkError::Damaged)
+    Ok(without_what_follows(&rest[1..]).to_vec())
 }
 
 /// A link in a sentence or a forum gets a point, a bracket or somebody's own parameters behind it. Whether what is
@@ -43,6 +67,19 @@ pub(crate) fn bytes_of(text: &str) -> Result<Vec<u8>, LinkError> {
 fn without_what_follows(text: &[u8]) -> &[u8] {
     let end = text.iter().position(|&character| !base64::holds(character)).unwrap_or(text.len());
     &text[..end]
+}
+
+/// The bytes of a link that was cut off, as far as they go. None of one that has its whole length: any letter of it may
+/// be another, and of one that is no link.
+pub(crate) fn bytes_before_the_cut(text: &str) -> Option<Vec<u8>> {
+    let letters = letters_of(text).ok()?;
+    let bytes = base64::decode(&letters[..letters.len() / 4 * 4])?;
+    let mut whole = Sections::default();
+    let has_its_length = base64::decode(&letters)
+        .as_deref()
+        .and_then(|bytes| bytes.split_last_chunk::<4>())
+        .is_some_and(|(content, _)| whole.sort(content).is_ok());
+    (!has_its_length).then_some(bytes)
 }
 
 /// The sections of a link by what they hold.
@@ -63,6 +100,25 @@ impl<'a> Sections<'a> {
         let mut sections = Self::default();
         sections.sort(content).map_err(|Broken| LinkError::Inconsistent)?;
         Ok(sections)
+    }
+
+    /// What stands whole before a cut; the section that was cut is there as far as it goes, and named.
+    pub(crate) fn before_the_cut(bytes: &'a [u8]) -> (Self, Option<u64>) {
+        let mut sections = Self::default();
+        let mut input = Reader(bytes);
+        while !input.is_empty() {
+            let (Ok(tag), Ok(length)) = (input.whole(), input.whole()) else { break };
+            let cut = usize::try_from(length).map_or(true, |length| length > input.0.len());
+            let Ok(section) = input.take(if cut { input.0.len() } else { length as usize }) else { break };
+            let slot = usize::try_from(tag).ok().and_then(|tag| sections.known.get_mut(tag.checked_sub(1)?));
+            if let Some(slot @ None) = slot {
+                *slot = Some(section);
+            }
+            if cut {
+                return (sections, Some(tag));
+            }
+        }
+        (sections, None)
     }
 
     fn sort(&mut self, content: &'a [u8]) -> Result<(), Broken> {

@@ -4,7 +4,7 @@ use crate::any_session::{characters, letter, letters, session};
 use crate::support::fitting_session::{Shape, fitting_session};
 use proptest::option;
 use proptest::prelude::*;
-use reading::link::{LinkError, LinkNotice, PackError, PackRequest, TooLarge, pack, unpack};
+use reading::link::{LinkError, LinkNotice, PackError, PackRequest, TooLarge, left_of, pack, unpack};
 use session::Session;
 use session::measure::MeasureId;
 use session::question::{
@@ -99,6 +99,27 @@ proptest! {
     }
 
     #[test]
+    fn what_is_left_of_a_cut_link_are_columns_as_they_were(request in request(), at in any::<prop::sample::Index>(), letter in letter()) {
+        let Ok(text) = pack(&request) else { return Ok(()) };
+        prop_assert_eq!(left_of(&text), None, "of a whole link");
+        let whole = unpack(&text, &Voice::english()).expect("a link just made opens").session;
+        let at = 2 + at.index(text.len() - 2);
+        if let Some(left) = left_of(&text[..at]) {
+            prop_assert_eq!(&left.builds, &whole.builds);
+            prop_assert_eq!(&left.measures[..], &whole.measures[..left.measures.len()]);
+            prop_assert_eq!(left.shots.len(), whole.shots.len());
+            for (left, whole) in left.shots.iter().zip(&whole.shots) {
+                prop_assert_eq!(left.build, whole.build);
+                prop_assert_eq!((left.round, left.number), (whole.round, whole.number));
+                prop_assert_eq!(&left.values[..], &whole.values[..left.values.len()]);
+            }
+        }
+        // A letter that is another may stand in any value: whatever could be read is not offered as it was.
+        let changed = format!("{}{letter}{}", &text[..at], &text[at + 1..]);
+        let _ = left_of(&changed);
+    }
+
+    #[test]
     fn a_changed_letter_or_a_cut_is_noticed(request in request(), at in any::<prop::sample::Index>(), letter in letter()) {
         let Ok(text) = pack(&request) else { return Ok(()) };
         let at = 2 + at.index(text.len() - 2);
@@ -120,6 +141,30 @@ proptest! {
 }
 
 #[test]
+fn a_link_that_lost_its_end_still_holds_its_first_columns() {
+    let mut session = crate::support::in_turn("carry", 5, &[250.0, 252.0], 8.0);
+    session.measures.push("offline".into());
+    for (at, shot) in session.shots.iter_mut().enumerate() {
+        shot.values.push(Some(f64::from(u32::try_from(at * 7919 % 200).expect("small")) / 10.0));
+    }
+    let question = crate::support::asking("carry");
+    let text =
+        pack(&PackRequest { session: session.clone(), question, view: View::default() }).expect("small");
+    let all = left_of(&text[..text.len() - 3]).expect("only the end is gone");
+    assert_eq!(all.shots, session.shots);
+    let some = (0..text.len()).filter_map(|at| left_of(&text[..at])).find(|left| left.measures.len() == 1);
+    let carries = |session: &Session| session.shots.iter().map(|shot| shot.values[0]).collect::<Vec<_>>();
+    let some = some.expect("a cut behind the first column");
+    assert_eq!(carries(&some), carries(&session));
+    assert!(some.shots.iter().all(|shot| shot.values.len() == 1));
+    // Whole in its length, and a letter is another: nothing of it can be believed.
+    let at = text.len() / 2;
+    let other = if &text[at..=at] == "A" { "B" } else { "A" };
+    assert_eq!(left_of(&format!("{}{other}{}", &text[..at], &text[at + 1..])), None);
+    assert!(["", "1.", "example=fair", "1.AAAA", "2.AAAA"].iter().all(|text| left_of(text).is_none()));
+}
+
+#[test]
 fn mail_and_people_wrap_links_and_copy_whole_addresses() {
     let request = PackRequest {
         session: crate::support::in_turn("carry", 5, &[250.0, 252.0], 8.0),
@@ -136,8 +181,25 @@ fn mail_and_people_wrap_links_and_copy_whole_addresses() {
             "{text}"
         );
     }
-    for behind in [".", ")", ").", ",", "…", ">", "&utm_source=forum", "?x=1", "\")", "]", "» and more words"]
-    {
+    for behind in [
+        ".",
+        ")",
+        ").",
+        ",",
+        "…",
+        ">",
+        "&utm_source=forum",
+        "?x=1",
+        "\")",
+        "]",
+        "» and more words",
+        "_",
+        "__",
+        "_.",
+        "-",
+        "--",
+        "_-_)",
+    ] {
         let opened = unpack(&format!("https://example.org/#{text}{behind}"), &Voice::english());
         assert_eq!(opened.map(|u| u.session), Ok(request.session.clone()), "{behind}");
         let cut = format!("https://example.org/#{}{behind}", &text[..text.len() - 3]);

@@ -2,7 +2,7 @@
 
 use super::names::names;
 use crate::refusals;
-use judging::plan::{FollowRequest, Followed, LookCost, NowTurn, ProgressFacts};
+use judging::plan::{FollowRequest, Followed, LookCost, ProgressFacts};
 use serde::Serialize;
 use session::Session;
 use session::names::short_name;
@@ -14,7 +14,7 @@ use text::plan as say;
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct FollowWords {
-    /// `Round 2 of 6, shot 1 of 3`, or that all is hit.
+    /// `Set 2 of 6, Driver A, shot 1 of 3`, or that all is hit.
     pub place: String,
     /// Why the answer is covered, or that it may be looked at.
     pub look: String,
@@ -48,7 +48,7 @@ pub fn follow(request: &FollowRequest, voice: &Voice) -> Result<Progress, Refusa
     let followed = judging::plan::follow(request).map_err(|refused| refusals::follow(&refused, voice))?;
     let names = names(&followed.settled, voice);
     let words = FollowWords {
-        place: place(followed.facts.turn.as_ref(), followed.settled.rounds, voice),
+        place: place(&followed, &names, voice),
         look: look(&followed, voice),
         early: early(&followed, voice),
         stricter: stricter(followed.taken, voice),
@@ -57,17 +57,19 @@ pub fn follow(request: &FollowRequest, voice: &Voice) -> Result<Progress, Refusa
     Ok(Progress { session: followed.session(&names), facts: followed.facts, words })
 }
 
-fn place(turn: Option<&NowTurn>, rounds: u32, voice: &Voice) -> String {
-    let rounds = rounds.to_string();
-    match turn {
+/// A set is a club's shots in a row: each lap has one for each build.
+fn place(followed: &Followed, names: &[String], voice: &Voice) -> String {
+    let rounds = followed.settled.rounds;
+    match &followed.facts.turn {
         Some(turn) => say::position(
             voice,
-            &turn.round.to_string(),
-            &rounds,
+            &(turn.index + 1).to_string(),
+            &(rounds as usize * names.len()).to_string(),
+            &short_name(names.get(turn.build).map_or("", String::as_str)),
             &turn.shot.to_string(),
             &turn.of.to_string(),
         ),
-        None => say::all_hit(voice, &rounds),
+        None => say::all_hit(voice, &rounds.to_string()),
     }
 }
 

@@ -171,7 +171,7 @@ fn shots_are_followed_to_the_end_and_become_a_session_that_answers() {
     let plan = planned(&asked);
     let start = where_it_stands(&asked, Vec::new(), Vec::new());
     assert_eq!((start.facts.hit, start.facts.of), (0, 24));
-    assert_eq!(start.words.place, "Lap 1 of 4, shot 1 of 3");
+    assert_eq!(start.words.place, "Set 1 of 8, Club 0, shot 1 of 3");
     assert!(start.facts.turn.is_some_and(|turn| turn.change && !turn.rest));
     let under_way = where_it_stands(&asked, hit(&plan, 7, 6.0), Vec::new());
     let turn = under_way.facts.turn.clone().expect("not over");

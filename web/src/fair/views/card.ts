@@ -1,22 +1,18 @@
 /** One big card: whose turn it is, which shot, and the keys to write it down. Made for one hand, gloves and sun. */
 import { html, nothing, type TemplateResult } from "lit";
-import type { Measure } from "../../core/engine.js";
 import type { Progress } from "../../core/planner.js";
-import { decimalMark, number, unitName } from "../../format/values.js";
+import { decimalMark, number } from "../../format/values.js";
 import { build } from "../../pieces/pieces.js";
 import { trouble } from "../../pieces/trouble.js";
 import { say } from "../../text/say.js";
-import { shownIn } from "../../text/units.js";
-import { type Key, nextEmpty, pressed, turnedTo } from "../entry.js";
+import { isStrike, type Key, nextEmpty, turnedTo } from "../entry.js";
 import type { FairActions, FairState } from "../state.js";
-import { faceView, isStrike } from "./face.js";
+import { faceView } from "./face.js";
 import { forgetView } from "./forget.js";
+import { askedView, hasSideNames, setView, written } from "./set.js";
 
 const KEYS: readonly Key[] = ["7", "8", "9", "back", "4", "5", "6", ".", "1", "2", "3", "side", "0"];
 const KEY_NAMES = { back: "log-key-back", side: "log-key-side", ".": "log-key-point" } as const;
-/** Measures whose two sides have names, left and right, beside the key for the sign. */
-const SIDED = ["offline", "launch_direction", "spin_axis", "club_path", "face_angle", "face_to_path"];
-
 export function cardView(state: FairState, progress: Progress, actions: FairActions): TemplateResult {
   const { log, plan } = state;
   if (!log || !plan) return html``;
@@ -44,21 +40,28 @@ function shot(state: FairState, progress: Progress, actions: FairActions): Templ
   const strike = log!.measures.filter(isStrike);
   const typed = log!.measures.filter((id) => !isStrike(id));
   return html`
-    <div class="card log-card">
-      <p class="log-place" aria-live="polite">${progress.words.place}</p>
-      <p class="log-who">${build(turn.build, name)}</p>
-      ${turn.rest ? html`<p class="log-rest">${say("log-rest")}</p>` : nothing}
-      ${turn.change ? html`<p class="log-change">${progress.hit === 0 ? say("log-take") : say("log-change")}</p>` : nothing}
-      <div class="log-fields">${typed.map((id) => field(id, state, actions))}</div>
-      ${strike.length > 0 ? faceView(entry, strike, log!.hand, actions) : nothing}
-      ${typed.length > 0 ? keypad(state, typed, actions) : nothing}
-      ${save(state, actions)}
-      <div class="buttons log-more">
-        <button type="button" ?disabled=${log!.shots.length + log!.ended.length === 0} @click=${actions.undo}>${say("log-undo")}</button>
-        <button type="button" @click=${actions.endSet}>${say("log-end-set")}</button>
+    <div class="card log-card log-shot">
+      <div class="log-told">
+        <p class="log-place" aria-live="polite">${progress.words.place}</p>
+        <p class="hint">${say("log-whole", { shots: progress.hit, of: progress.of })}</p>
+        <p class="log-who">${build(turn.build, name)}</p>
+        ${turn.rest ? html`<p class="log-rest">${say("log-rest")}</p>` : nothing}
+        ${turn.change ? html`<p class="log-change">${progress.hit === 0 ? say("log-take") : say("log-change")}</p>` : nothing}
+        ${setView(state, progress, actions)}
+        <div class="log-fields">${typed.map((id) => field(id, state, actions))}</div>
+        ${strike.length > 0 ? faceView(entry, strike, log!.hand, actions) : nothing}
       </div>
-      ${pasting(state, actions)}
-      <p class="hint">${say("log-count", { count: progress.hit, of: progress.of, notes: progress.words.notes })}</p>
+      <div class="log-hand">
+        ${state.asking ? askedView(state.asking, state.measures, actions) : html`${typed.length > 0 ? keypad(state, typed, actions) : nothing} ${save(state, actions)}`}
+      </div>
+      <div class="log-under">
+        <div class="buttons log-more">
+          <button type="button" ?disabled=${log!.shots.length + log!.ended.length === 0} @click=${actions.undo}>${say("log-undo")}</button>
+          <button type="button" @click=${actions.endSet}>${say("log-end-set")}</button>
+        </div>
+        ${pasting(state, actions)}
+        ${progress.words.notes ? html`<p class="hint">${progress.words.notes}</p>` : nothing}
+      </div>
     </div>`;
 }
 
@@ -72,19 +75,8 @@ function field(id: string, { entry, measures }: FairState, actions: FairActions)
     </button>`;
 }
 
-function written(id: string, value: number | null, typed: string | null, measure: Measure | undefined): string {
-  const unit = unitName(shownIn(measure?.unit ?? "").unit);
-  const text = typed ?? (value === null ? "" : String(value));
-  if (text === "") return `– ${unit}`;
-  const shown = text.replace(".", decimalMark());
-  if (SIDED.includes(id))
-    return `${shown.replace("-", "")} ${unit} ${text.startsWith("-") ? say("log-left") : say("log-right")}`;
-  return `${shown.replace("-", "−")} ${unit}`;
-}
-
 /** Three rows of four keys, then 0 and the way to the next number. A key that the measure has no use for leaves its place empty. */
 function keypad({ entry, measures }: FairState, typed: readonly string[], actions: FairActions): TemplateResult {
-  const press = (key: Key) => actions.enter(pressed(entry, key));
   const hasSides = (measures.find(({ id }) => id === entry.active)?.plausible.low ?? 0) < 0;
   const next = nextEmpty(entry, typed);
   return html`
@@ -93,11 +85,15 @@ function keypad({ entry, measures }: FairState, typed: readonly string[], action
         key === "side" && !hasSides
           ? html`<span></span>`
           : html`
-              <button type="button" class="log-key ${key === "0" ? "log-zero" : ""}" aria-label=${key === "back" || key === "side" || key === "." ? say(KEY_NAMES[key]) : key} @click=${() => press(key)}>
-                ${key === "side" ? (SIDED.includes(entry.active) ? say("log-sides") : "±") : key === "back" ? "⌫" : key === "." ? decimalMark() : key}
+              <button type="button" class="log-key ${key === "0" ? "log-zero" : ""}" aria-label=${key === "back" || key === "side" || key === "." ? say(KEY_NAMES[key]) : key} @click=${() => actions.press(key)}>
+                ${key === "side" ? (hasSideNames(entry.active) ? say("log-sides") : "±") : key === "back" ? "⌫" : key === "." ? decimalMark() : key}
               </button>`,
       )}
-      <button type="button" class="log-key log-next" ?disabled=${next === null} @click=${() => next !== null && actions.enter(turnedTo(entry, next))}>${say("log-next")}</button>
+      ${
+        typed.length < 2
+          ? nothing
+          : html`<button type="button" class="log-key log-next" ?disabled=${next === null} @click=${() => next !== null && actions.enter(turnedTo(entry, next))}>${say("log-next")}</button>`
+      }
     </div>`;
 }
 

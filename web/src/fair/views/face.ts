@@ -16,8 +16,6 @@ const HALF_WIDTH = 55;
 const HALF_HEIGHT = 32;
 const STEP = 5;
 
-export const isStrike = (measure: string): boolean => measure === "strike_offset" || measure === "strike_height";
-
 export function faceView(
   entry: Entry,
   strike: readonly string[],

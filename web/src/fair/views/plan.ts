@@ -20,18 +20,18 @@ import { build, choice, marker } from "../../pieces/pieces.js";
 import { trouble } from "../../pieces/trouble.js";
 import { say } from "../../text/say.js";
 import { drawPower } from "../draw-power.js";
+import { isStrike } from "../entry.js";
 import { doubled, powerGeometry } from "../power.js";
 import type { FairActions, FairState } from "../state.js";
-import { isStrike } from "./face.js";
 import { looksView } from "./looks.js";
 
 /** Choices of the form: the core takes more. */
 const WARM_UPS = [0, 5, 10, 15, 20];
 const LOOKS: readonly LookWord[] = ["halfway", "at_end", "every_round"];
 
-/** A form within the limits of the core: it offers nothing that would be refused. */
+/** The plan as it stands, with its start first; all else is behind a tap. The form offers nothing that the core would refuse. */
 export function planView(state: FairState, limits: PlanLimits, actions: FairActions): TemplateResult {
-  const { plan, refusal, sent } = state;
+  const { plan, sent } = state;
   return html`
     ${
       sent
@@ -42,14 +42,36 @@ export function planView(state: FairState, limits: PlanLimits, actions: FairActi
           </div>`
         : nothing
     }
-    <div class="card fair-plan no-print">
-      <p class="hint">${say("fair-help")}</p>
-      <form class="fair-form" @submit=${(event: Event) => event.preventDefault()}>
-        ${clubs(state, limits, actions)} ${whatCounts(state, actions)} ${length(state, limits, actions)} ${more(state, limits, actions)}
-      </form>
-      ${trouble(refusal)}
-    </div>
-    ${plan ? promised(plan, state, actions) : nothing}`;
+    <div class="fair-halves no-print">
+      <div>
+        ${plan ? made(plan, state, actions) : html`<div class="card">${trouble(state.refusal)}</div>`}
+        <details class="card fair-plan">
+          <summary>${say("fair-change")}</summary>
+          <p class="hint">${say("fair-help")}</p>
+          <form class="fair-form" @submit=${(event: Event) => event.preventDefault()}>
+            ${clubs(state, limits, actions)} ${whatCounts(state, actions)} ${length(state, limits, actions)} ${more(state, limits, actions)}
+          </form>
+          ${plan ? record(plan, state, actions) : nothing}
+        </details>
+      </div>
+      ${plan ? promised(plan, state, actions) : nothing}
+    </div>`;
+}
+
+/** What was decided, what it will show, and the start. */
+function made(plan: Plan, state: FairState, actions: FairActions): TemplateResult {
+  const { words } = plan;
+  const offline = state.worksOffline ? html`<strong>${say("fair-offline")}</strong> ` : nothing;
+  return html`
+    <div class="card fair-made">
+      <p class="fair-clubs-made">${plan.builds.map((name, at) => build(at, name))} <span>${viewOf(plan.measure, state.measures).name}</span></p>
+      <p class="fair-headline">${words.headline}</p>
+      <p class="fair-power" aria-live="polite">${words.power}</p>
+      ${words.same_club ? html`<p>${words.same_club}</p>` : nothing}
+      ${trouble(state.refusal)}
+      <div class="buttons"><button type="button" class="primary" ?disabled=${!state.isPlanned} @click=${actions.start}>${say("fair-start")}</button></div>
+      <p class="hint">${offline}${say("fair-kept-note")}</p>
+    </div>`;
 }
 
 function clubs({ request }: FairState, limits: PlanLimits, actions: FairActions): TemplateResult {
@@ -202,25 +224,25 @@ const amount = (id: string, shown: string, unit: string, taken: (value: number |
 function promised(plan: Plan, state: FairState, actions: FairActions): TemplateResult {
   const { words } = plan;
   return html`
-    <div class="card fair-promise no-print">
-      <p class="fair-headline">${words.headline}</p>
-      <p class="fair-power" aria-live="polite">${words.power}</p>
-      ${words.same ? html`<p>${words.same}</p>` : nothing}
-      ${words.same_club ? html`<p>${words.same_club}</p>` : nothing}
-      ${plan.power ? lengths(plan, state.measures) : nothing}
-      ${words.spread ? html`<p class="hint">${words.spread}</p>` : nothing}
-      <p class="hint">${words.order} ${words.looks}</p>
-      ${plan.looks.length > 1 ? looksView(plan) : nothing}
-      ${record(plan, state, actions)}
-      <ul class="fair-cautions">${plan.cautions.map((caution) => html`<li>${caution}</li>`)}</ul>
+    <div class="fair-promise">
+      <details class="card">
+        <summary>${say("fair-finds")}</summary>
+        ${words.same ? html`<p>${words.same}</p>` : nothing}
+        ${plan.power ? lengths(plan, state.measures) : nothing}
+        ${words.spread ? html`<p class="hint">${words.spread}</p>` : nothing}
+      </details>
+      <details class="card">
+        <summary>${say("fair-keeps-fair")}</summary>
+        <p>${words.order} ${words.looks}</p>
+        ${plan.looks.length > 1 ? looksView(plan) : nothing}
+        <ul class="fair-cautions">${plan.cautions.map((caution) => html`<li>${caution}</li>`)}</ul>
+      </details>
       <div class="buttons">
-        <button type="button" class="primary" @click=${actions.start}>${say("fair-start")}</button>
         <button type="button" @click=${actions.print}>${say("fair-print")}</button>
         <button type="button" @click=${actions.copyLink}>${say("fair-copy-link")}</button>
         ${actions.shareLink ? html`<button type="button" @click=${actions.shareLink}>${say("fair-share-plan")}</button>` : nothing}
       </div>
       <p class="fair-done" role="status">${state.done}</p>
-      <p class="hint">${say("fair-kept-note")}</p>
     </div>`;
 }
 

@@ -5,6 +5,11 @@ sent-note = With it came: { $note }
 sent-yours = The settings are yours now, and so is the answer. The link stays as it was sent.
 sent-try = The settings are the sender’s. Change them below the answer: the link stays as it was sent.
 sent-back = Back to the sender’s settings
+cut-stays = What was on this page stays as it was.
+cut-left = What stands before the cut can still be read: { $shots } with { $measures }.
+cut-gone = What came behind it is lost: other measures, notes, or why a shot was left out.
+cut-open = Read what is left
+cut-close = Close
 sent-holds = It holds { $what } with { $clubs } and { $columns }.
 n-averages = { $count } { $count ->
     [one] average

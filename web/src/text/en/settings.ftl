@@ -28,6 +28,7 @@ column-holds = What “{ $heading }” holds
 column-unit = Unit of “{ $heading }”
 no-unit = no unit
 undo-done = Undo: { $done }
+redo-done = Do again: { $done }
 back-to-typing = Back to typing
 change-averages = Change the averages
 remove-shots = Remove these shots

@@ -5,6 +5,11 @@ sent-note = Venía con esta nota: { $note }
 sent-yours = Ahora los ajustes son tuyos, y la respuesta también. El enlace sigue como se envió.
 sent-try = Los ajustes son de quien la envió. Cámbialos bajo la respuesta: el enlace sigue como se envió.
 sent-back = Volver a los ajustes del envío
+cut-stays = Lo que había en esta página sigue como estaba.
+cut-left = Lo que hay antes del corte aún se puede leer: { $shots } con { $measures }.
+cut-gone = Lo que venía detrás se ha perdido: otras medidas, notas o por qué se dejó fuera un golpe.
+cut-open = Leer lo que queda
+cut-close = Cerrar
 sent-holds = Contiene { $what } con { $clubs } y { $columns }.
 n-averages = { $count } { $count ->
     [one] promedio

@@ -28,6 +28,7 @@ column-holds = Qué contiene «{ $heading }»
 column-unit = Unidad de «{ $heading }»
 no-unit = sin unidad
 undo-done = Deshacer: { $done }
+redo-done = Rehacer: { $done }
 back-to-typing = Seguir escribiendo
 change-averages = Cambiar los promedios
 remove-shots = Quitar estos golpes
