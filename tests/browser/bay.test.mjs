@@ -150,13 +150,13 @@ test("a session that is shared while a test runs is shown, and the test waits be
   await hit(page, 241);
   await page.goto(link);
   await page.locator("#sent").waitFor();
-  assert.equal(await page.locator("article.answer").isVisible(), true);
+  await page.locator("article.answer").waitFor();
   assert.match(await page.locator(".fair-after").innerText(), /The test waits: 1 of 60 shots/);
   // The same after the page was lost.
   await page.reload();
   await page.locator("#sent").waitFor();
   await page.locator(".fair-after").waitFor();
-  assert.equal(await page.locator("article.answer").isVisible(), true);
+  await page.locator("article.answer").waitFor();
   await page.getByRole("button", { name: /^Go on/ }).click();
   await page.locator(".log-keys").waitFor();
   assert.equal(await shots(page), 1);
