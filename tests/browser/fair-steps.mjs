@@ -17,9 +17,13 @@ export const NOTHING = { databases: [], marks: [], session: [], cookies: "" };
 
 export async function openFair(options = touched, rest = "") {
   const opened = await open(rest, options);
-  await opened.page.locator("#fair summary").first().click();
-  await opened.page.locator(".fair-power").waitFor();
+  await openPlanner(opened.page);
   return opened;
+}
+
+export async function openPlanner(page) {
+  await page.locator("#fair summary").first().click();
+  await page.locator(".fair-power").waitFor();
 }
 
 /** Sets the number of rounds by the buttons, as a thumb would. */
