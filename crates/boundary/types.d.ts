@@ -302,6 +302,20 @@ export type Bin = {
 };
 
 /**
+ * Both answers where shots were set aside and something can be estimated with and without them.
+ */
+export type BothWays = {
+  /**
+   * With every shot.
+   */
+  every: Way,
+  /**
+   * Without those set aside.
+   */
+  without: Way,
+};
+
+/**
  * A club as assembled: head, loft, shaft, length, weight. Known here by its name only.
  */
 export type Build = {
@@ -332,7 +346,7 @@ export type BuildLanding = {
    */
   center: Spot,
   /**
-   * Half and nine tenths of the shots; empty for too few shots.
+   * Where the next shots would fall, half of them and nine tenths; empty for too few shots.
    */
   ovals: Array<Oval>,
   /**
@@ -343,6 +357,10 @@ export type BuildLanding = {
    * The same as a share, 0 to 1, with its interval.
    */
   counted_share: HitChance,
+  /**
+   * The same as it is told and drawn, in whole shots of a hundred; null for too few shots.
+   */
+  of_100: InHundred | null,
   /**
    * Share counted on the fairway as aimed on the day.
    */
@@ -365,6 +383,10 @@ export type BuildLanding = {
  * Sentences about one build.
  */
 export type BuildWords = {
+  /**
+   * What its dots show; empty for too few shots.
+   */
+  dots: string,
   /**
    * Its average miss.
    */
@@ -706,6 +728,10 @@ export type ClaimReport = {
    * The retest's own answer; null without one.
    */
   answer?: Answer,
+  /**
+   * The retest's difference, as it is printed in the picture; null without one.
+   */
+  printed?: Printed,
   /**
    * In words.
    */
@@ -1384,6 +1410,10 @@ export type Finding = {
    */
   printed: Printed | null,
   /**
+   * Both answers where shots were set aside; null otherwise.
+   */
+  both_ways: BothWays | null,
+  /**
    * Sentences for it.
    */
   words: Words,
@@ -1401,82 +1431,6 @@ export type Finding = {
  * How far a ratio of carries lies from 1.
  */
 export type Fit = "fits" | "doubtful" | "does_not_fit";
-
-/**
- * What a fitting can show and what it cannot.
- */
-export type FittingReport = {
-  /**
-   * What its gap can be put down to.
-   */
-  gap: GapOf,
-  /**
-   * The same in one sentence.
-   */
-  headline: string,
-  /**
-   * What it can show, a sentence for each line that holds.
-   */
-  shows: Array<string>,
-  /**
-   * What it cannot show, a sentence for each line that does not hold.
-   */
-  cannot: Array<string>,
-  /**
-   * What would matter and is not known, to stand in a list.
-   */
-  not_known: Array<string>,
-  /**
-   * What to do next.
-   */
-  next: string,
-};
-
-/**
- * What is said of each line; `None` where nobody knows, or nobody said.
- */
-export type FittingSeen = {
-  /**
-   * [`Line::OwnClub`].
-   */
-  own_club: boolean | null,
-  /**
-   * [`Line::AsOften`].
-   */
-  as_often: boolean | null,
-  /**
-   * [`Line::AsWarm`].
-   */
-  as_warm: boolean | null,
-  /**
-   * [`Line::InTurn`].
-   */
-  in_turn: boolean | null,
-  /**
-   * [`Line::Alike`].
-   */
-  alike: boolean | null,
-  /**
-   * [`Line::EveryShot`].
-   */
-  every_shot: boolean | null,
-  /**
-   * [`Line::NumberSaid`].
-   */
-  number_said: boolean | null,
-  /**
-   * [`Line::HitAgain`].
-   */
-  hit_again: boolean | null,
-  /**
-   * [`Line::Measured`].
-   */
-  measured: boolean | null,
-  /**
-   * [`Line::TakenHome`].
-   */
-  taken_home: boolean | null,
-};
 
 /**
  * What became of a launch, as the model flies it over level ground.
@@ -1561,7 +1515,7 @@ export type FollowRequest = {
  */
 export type FollowWords = {
   /**
-   * `Set 2 of 6, Driver A, shot 1 of 3`, or that all is hit.
+   * `Round 2 of 6, shot 1 of 3`, or that all is hit.
    */
   place: string,
   /**
@@ -1628,9 +1582,25 @@ export type Found = {
 };
 
 /**
- * What the gap of a fitting can be put down to.
+ * What a group could carry more, as far as a size is named: from what one change alone brings to what both do.
  */
-export type GapOf = "the_clubs" | "something_else_too" | "choosing" | "both" | "no_own_club" | "own_club_not_known" | "not_all_known";
+export type Gain = { "kind": "nothing" } | { "kind": "not_named" } | { "kind": "alone",
+/**
+ * Yd.
+ */
+size: number, } | { "kind": "both",
+/**
+ * Yd.
+ */
+size: number, } | { "kind": "range",
+/**
+ * The better single change, yd.
+ */
+low: number,
+/**
+ * Both at their best, yd.
+ */
+high: number, };
 
 /**
  * What 'better' means on the chosen measure.
@@ -1663,6 +1633,10 @@ export type GroupWords = {
    * Its name.
    */
   name: string,
+  /**
+   * What it could carry more, beside its bar.
+   */
+  gain: string,
   /**
    * What it does now.
    */
@@ -1823,6 +1797,24 @@ export type Improvement = {
    * Whether the window set it, not the flight.
    */
   at_edge: boolean,
+};
+
+/**
+ * What was counted, in whole shots of a hundred: what a golfer reads, and as many dots as are filled.
+ */
+export type InHundred = {
+  /**
+   * On the fairway, 1 to 99.
+   */
+  on: number,
+  /**
+   * Lower end of the interval.
+   */
+  low: number,
+  /**
+   * Upper end.
+   */
+  high: number,
 };
 
 /**
@@ -2040,6 +2032,10 @@ export type LandingRequest = {
  */
 export type LandingWords = {
   /**
+   * What was counted with the two asked about and whether it settles anything, short enough to stand in the answer.
+   */
+  line: string,
+  /**
    * The finding in one sentence.
    */
   headline: string,
@@ -2055,6 +2051,10 @@ export type LandingWords = {
    * Said of the aim as it stands.
    */
   aim: string,
+  /**
+   * What the ovals are, and why a club has none.
+   */
+  ovals: string,
   /**
    * How chances and intervals were made, and what they do not know.
    */
@@ -2318,6 +2318,10 @@ export type Luck = {
    */
   pairs: Pairs,
   /**
+   * Gaps of shots dealt blindly, as many as shown of each build, in the order dealt.
+   */
+  deals: Array<number>,
+  /**
    * Gap between the averages of all shots.
    */
   gap: number,
@@ -2373,6 +2377,10 @@ export type LuckWords = {
    * What all shots say of the gap; the answer's own words belong after it.
    */
   whole: string,
+  /**
+   * What each deal shows, in the order dealt.
+   */
+  deals: Array<string>,
   /**
    * Where the shares come from, and that nobody needs to mean it.
    */
@@ -2714,11 +2722,11 @@ export type Order = "interleaved" | "blocked" | "unknown";
 export type OrderAllowance = "not_needed" | "included" | "size_not_known";
 
 /**
- * Where a normal scatter like this puts a share of its shots.
+ * Where the next shot falls with this chance, when middle and scatter are known from these shots alone.
  */
 export type Oval = {
   /**
-   * Share inside, 0 to 1.
+   * Chance that the next shot falls inside, 0 to 1.
    */
   share: number,
   /**
@@ -4303,6 +4311,10 @@ export type Span = {
  */
 export type SpeedGroup = {
   /**
+   * What of it is named, and drawn.
+   */
+  gain: Gain,
+  /**
    * Sentences.
    */
   words: GroupWords,
@@ -4824,6 +4836,32 @@ export type View = {
    * A line that the sender gave along: a name, a day, a place.
    */
   note?: string,
+};
+
+/**
+ * One of the two answers, to be drawn.
+ */
+export type Way = {
+  /**
+   * Which shots it counts: `every shot`.
+   */
+  name: string,
+  /**
+   * The difference.
+   */
+  value: number,
+  /**
+   * The interval that decided it.
+   */
+  interval: Interval,
+  /**
+   * Part of each half-width that stands for warming up and tiring.
+   */
+  allowance: number,
+  /**
+   * The same as texts.
+   */
+  printed: Printed,
 };
 
 /**

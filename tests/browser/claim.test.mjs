@@ -13,6 +13,12 @@ test("a claim is contradicted by the session on the page, and without one luck a
   await page.locator("#claim-shots_after").fill("5");
   await page.locator("#claim-shots_after").press("Enter");
   await page.locator(".claim-outcome.no_retest").waitFor();
+  const picture = page.locator(".claim-outcome svg.interval");
+  assert.match(
+    await picture.getAttribute("aria-label"),
+    /^luck alone reaches \d+\u00a0yd to either side\. The claim: \+12\u00a0yd\.$/,
+  );
+  assert.equal(await picture.locator(".bar").count(), 1);
   await paste(page, await demo("fair-same"));
   await answer(page);
   await page.locator("#claim-gain").fill("40");
@@ -23,6 +29,15 @@ test("a claim is contradicted by the session on the page, and without one luck a
   assert.match(await outcome.innerText(), /over 30 shots, .* over 30\./, "every shot of the retest is in it");
   const words = await outcome.innerText();
   assert.match(words, /speaks against the claim\. It was 40\u00a0yd more/);
+  assert.match(
+    await picture.getAttribute("aria-label"),
+    /The claim: \+40\u00a0yd\. The retest \(\d+\u00a0% interval\): .+ to .+\.$/,
+  );
+  assert.equal(await picture.locator(".bar").count(), 2);
+  const [reach, claim] = await picture.evaluate((svg) =>
+    ["rect.zone", ".bar .mark"].map((one) => svg.querySelector(one).getBoundingClientRect().right),
+  );
+  assert.ok(claim > reach, "forty yards lie beyond what luck reaches");
   assert.match(words, /each yard costs|no gain to pay for/);
   assert.doesNotMatch(words, /cheat|lie|lied|trick|dishonest/i);
   await page.locator(".together textarea").fill(await demo("fair-same"));

@@ -18,9 +18,13 @@ export const NOTHING = { databases: [], marks: [], session: [], cookies: "" };
 
 export async function openFair(options = touched, rest = "") {
   const opened = await open(rest, options);
-  await goIn(opened.page, "fair");
-  await opened.page.locator(".fair-power").waitFor();
+  await openPlanner(opened.page);
   return opened;
+}
+
+export async function openPlanner(page) {
+  await goIn(page, "fair");
+  await page.locator(".fair-power").waitFor();
 }
 
 /** Opens what can be changed of the plan. */

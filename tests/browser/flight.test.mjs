@@ -142,7 +142,14 @@ for (const [screen, viewport] of [
 
   test(`the carry map opens on ${screen}, and its picture says the same`, async () => {
     const { page, context, watched } = await openPart("potential", { viewport });
+    assert.equal(await page.locator("#potential li svg.gain").count(), 2, "a bar for each club");
+    assert.match(
+      await page.locator(".gains").innerText(),
+      /Own driver\s+(?:\d+.* more|nothing to gain|more; how much)/,
+    );
     const map = page.locator("svg.carry-map");
+    assert.equal(await map.count(), 0, "the map is for those who open it");
+    await page.locator("#potential .map-row > summary").click();
     const alternative = await map.getAttribute("aria-label");
     assert.match(alternative, /A map of carry at 15\d\.\d\u00a0mph.*Own driver: Carries 260\u00a0yd/);
     assert.ok((await map.locator(".area").count()) >= 4, "lines of equal carry");

@@ -71,6 +71,42 @@ test("the slider moves by keyboard, and text and picture follow", async () => {
   await context.close();
 });
 
+test("every tap deals another gap, more shots lie closer together, and nothing moves", async () => {
+  const { page, context, watched } = await openLuck("twelve", { hasTouch: true, isMobile: true });
+  const deal = page.locator("#luck-deal");
+  await deal.scrollIntoViewIfNeeded();
+  assert.match(await deal.innerText(), /Deal 5\sshots each/);
+  const place = await page.locator(".luck-said").boundingBox();
+  const gaps = [];
+  for (let tap = 1; tap <= 6; tap += 1) {
+    await deal.tap();
+    await page.waitForFunction((dealt) => document.querySelectorAll(".hill .deal").length === dealt, tap);
+    assert.match(
+      await page.locator(".luck-dealt").innerText(),
+      /^5 shots each, dealt blindly: (?:\d.* with Driver B|no difference)\./,
+    );
+    gaps.push(await page.locator(".hill .deal.last").getAttribute("cx"));
+  }
+  assert.ok(new Set(gaps).size > 3, `the gap jumps about: ${gaps}`);
+  assert.deepEqual(await page.locator(".luck-said").boundingBox(), place, "nothing below has moved");
+  await page.locator("#luck-more").tap();
+  await shownAt(page, 10);
+  assert.equal(await page.locator(".hill .deal").count(), 0, "other shots have not been dealt yet");
+  for (let tap = 1; tap <= 20; tap += 1) await deal.tap();
+  assert.equal(await deal.isDisabled(), true, "twenty deals are all there are");
+  assert.equal(
+    await page
+      .locator("#luck figcaption")
+      .innerText()
+      .then((text) => text.split(". ").length),
+    1,
+    "one caption",
+  );
+  assert.equal(await overflows(page), false);
+  assertQuiet(watched);
+  await context.close();
+});
+
 test("the slider moves by touch on a phone", async () => {
   const { page, context, watched } = await openLuck("twelve", { hasTouch: true, isMobile: true });
   const slider = page.locator("#luck-shown");

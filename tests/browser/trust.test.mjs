@@ -47,6 +47,16 @@ test("two shots left out change the answer, and the page says that it depends on
     without.everything,
     /With every shot: cannot tell, \S+\syd \([^)]*99\s% interval\)\. Without 2 of 10 New shots: a difference,/,
   );
+  const bars = page.locator("#answer svg.interval");
+  assert.deepEqual(await bars.locator(".name").allTextContents(), [
+    "Every shot (99\u00a0% interval)",
+    "Without 2 of 10 New shots (99\u00a0% interval)",
+  ]);
+  assert.equal(await bars.locator(".bar").count(), 2, "both answers, on one scale");
+  assert.match(
+    await bars.getAttribute("aria-label"),
+    /Every shot: New against .*\. Without 2 of 10 New shots: New against /,
+  );
   assert.equal(await page.locator("tr.left-out").count(), 2, "they stay in view");
   assert.equal(await page.locator("svg.order .left-out").count(), 2);
   assert.deepEqual(await faults(page), []);

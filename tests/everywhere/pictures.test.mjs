@@ -74,6 +74,7 @@ everywhere("club or swing is read, and its picture says the same", async (page) 
 everywhere("what the ball speed could carry is said in words, and follows the choice", async (page) => {
   await openPart(page, "potential");
   await page.locator("#potential .said").waitFor();
+  await page.locator("#potential .map-row > summary").click();
   const map = page.locator("svg.carry-map");
   const alternative = await map.getAttribute("aria-label");
   assert.match(alternative, /A map of carry at 15\d\.\d\u00a0mph.*Own driver: Carries 260\u00a0yd/);

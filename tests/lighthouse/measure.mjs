@@ -143,6 +143,40 @@ const cold = (opened) =>
     return answered(page);
   });
 
+/**
+ * What the first answer holds and what its drawing cost, on the slow phone: elements of the document, and the page's own
+ * thread's time for layout, style and script until the answer was painted.
+ */
+const firstAnswer = () =>
+  visiting(async (browser) => {
+    const page = await answering(browser);
+    await slowDown(page, { network: true });
+    await page.evaluateOnNewDocument(() => {
+      const count = () => {
+        if (globalThis.answered) globalThis.elements = document.querySelectorAll("*").length;
+        else requestAnimationFrame(count);
+      };
+      requestAnimationFrame(count);
+    });
+    await page.goto(site + SESSION, { waitUntil: "domcontentloaded" });
+    await answered(page);
+    const spent = await page.metrics();
+    const ms = (seconds) => Math.round(1000 * seconds);
+    return {
+      first_answer_elements: await (await page.waitForFunction(() => globalThis.elements)).jsonValue(),
+      layout_ms: ms(spent.LayoutDuration),
+      style_ms: ms(spent.RecalcStyleDuration),
+      script_ms: ms(spent.ScriptDuration),
+    };
+  });
+
+/** The middle of each figure of several visits. */
+async function middles(visit) {
+  const found = [];
+  for (let i = 0; i < RUNS; i += 1) found.push(await visit());
+  return Object.fromEntries(Object.keys(found[0]).map((name) => [name, median(found.map((one) => one[name]))]));
+}
+
 /** The second visit, with nobody at the address any more. */
 const offline = (isSlow) =>
   visiting(async (browser) => {
@@ -161,13 +195,13 @@ const offline = (isSlow) =>
 
 /** What a golfer taps first, and the slowest next paint after one of these. */
 const TAPS = [
-  "[aria-label='1 yd more']",
+  "#fact-margin > summary",
   "[aria-label='1 yd more']",
   "[aria-label='1 yd less']",
+  "#fact-compared > summary",
   "input[name=goal][value=different]",
-  "input[name=baseline][value='1']",
+  "#fact-stopping > summary",
   "input[name=stopping][value=unknown]",
-  "details:has(> summary h3) > summary",
   "summary:has(#luck-title)",
   "summary:has(#landing-title)",
   "summary:has(#cause-title)",
@@ -230,6 +264,7 @@ const frozen = () =>
 process.stdout.write(
   JSON.stringify({
     ...(await categories()),
+    ...(await middles(firstAnswer)),
     cold_first_answer_ms: await times(() => cold(SESSION)),
     cold_link_ms: await times(() => cold(LINK)),
     offline_answer_slow_ms: await times(() => offline(true)),

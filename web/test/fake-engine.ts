@@ -86,6 +86,7 @@ export function report(measure = "carry", margin: number | null = 5): Report {
     words,
     numbers: { baseline: null, candidate: null },
     printed: null,
+    both_ways: null,
     facts: FACTS,
   };
   return {

@@ -126,3 +126,18 @@ test("a label that would be cut at an edge begins or ends there", () => {
   expect(labelPlace(37, 46)).toEqual({ at: 0, anchor: "start" });
   expect(labelPlace(60, 46)).toEqual({ at: 100, anchor: "end" });
 });
+
+describe("an answer with and without what was left out", () => {
+  test("two bars of one club, each below its name, on one scale", () => {
+    const every = { ...row(13, 8), name: "Every shot" };
+    const without = { ...row(3, 8), name: "Without 2 of 12" };
+    const { bars, none } = difference([every, without]);
+    expect(bars.map(({ name }) => name!.lines.join(" "))).toEqual(["Every shot", "Without 2 of 12"]);
+    for (const { name, y } of bars) expect(name!.y).toBeLessThan(y);
+    expect(bars[0]!.y).toBeLessThan(bars[1]!.name!.y);
+    expect((bars[0]!.at - none) / (bars[1]!.at - none)).toBeCloseTo(13 / 3, 9);
+    // Without names nothing makes room for one.
+    expect(difference([row(13, 8)]).bars[0]!.name).toBeNull();
+    expect(difference([row(13, 8)]).height).toBeLessThan(difference([every]).height);
+  });
+});

@@ -103,3 +103,18 @@ describe("what is marked", () => {
     expect([whole, ...reaches.map(({ to }) => to)].every(Number.isFinite)).toBe(true);
   });
 });
+
+describe("deals", () => {
+  const deals = [8, -12, 3];
+
+  test("only those that were dealt are drawn, the last one last, and the scale has room for all from the start", () => {
+    const scales = [0, 1, 3].map((dealt) => luckGeometry(input({ deals, dealt })));
+    expect(scales.map((one) => one.deals.map(({ value }) => value))).toEqual([[], [8], deals]);
+    for (const { none, whole } of scales) {
+      expect(none).toBe(scales[0]!.none);
+      expect(whole).toBe(scales[0]!.whole);
+    }
+    for (const { at } of scales[2]!.deals) expect(at > 0 && at < 100).toBe(true);
+    expect(scales[2]!.deals[1]!.at).toBeLessThan(scales[2]!.none);
+  });
+});

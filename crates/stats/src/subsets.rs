@@ -99,6 +99,13 @@ pub fn picks(sample: &Sample, n: usize, figure: Figure, draws: u32, seed: u64) -
     })
 }
 
+/// The figures of random choices of any `n` values, in the order drawn; `None` when there are fewer than `n`, or none are
+/// asked for.
+#[must_use]
+pub fn deals(sample: &Sample, n: usize, figure: Figure, draws: u32, seed: u64) -> Option<Vec<f64>> {
+    (n > 0 && n <= sample.n() && draws > 0).then(|| drawn_picks(&sample.sorted(), n, figure, draws, seed))
+}
+
 /// Share of all pairs, one choice of each, whose gap `above` − `below` is at least `at_least`; with 0, above zero.
 ///
 /// Rounding does not decide: a gap within 1e-9 of the largest figure counts as equal.

@@ -2,7 +2,7 @@
 #![expect(clippy::unwrap_used, reason = "tests")]
 
 use stats::Sample;
-use stats::subsets::{Figure, Subsets, Taken, chance_gaps, picks, runs, share_of_pairs};
+use stats::subsets::{Figure, Subsets, Taken, chance_gaps, deals, picks, runs, share_of_pairs};
 
 const FIGURES: [Figure; 2] = [Figure::Mean, Figure::DistanceFromZero];
 
@@ -233,5 +233,21 @@ fn picks_are_listed_up_to_the_number_that_would_be_drawn() {
         assert_eq!((listed.figures.len(), listed.taken), (120, Taken::Listed));
         let drawn = picks(&ten, n, Figure::Mean, 119, 1).unwrap();
         assert_eq!((drawn.figures.len(), drawn.taken), (119, Taken::Drawn { seed: 1 }));
+    }
+}
+
+/// Each deal is one of the choices there are, every one comes up, and the same seed deals the same.
+#[test]
+fn deals_are_choices_in_the_order_drawn() {
+    let dealt = deals(&sample(&ONE), 3, Figure::Mean, 3000, 5).unwrap();
+    let every = by_bits(&ONE, 3, Figure::Mean);
+    assert!(dealt.iter().all(|figure| every.iter().any(|one| (one - figure).abs() < 1e-9)));
+    assert!(every.iter().all(|one| dealt.iter().any(|figure| (one - figure).abs() < 1e-9)));
+    assert_ne!(sorted(dealt.clone()), dealt, "as drawn, not sorted");
+    assert_eq!(deals(&sample(&ONE), 3, Figure::Mean, 40, 5).unwrap()[..], dealt[..40]);
+    let all = deals(&sample(&ONE), ONE.len(), Figure::Mean, 2, 1).unwrap();
+    assert!(all.iter().all(|figure| (figure - Figure::Mean.of(&ONE)).abs() < 1e-9));
+    for (n, draws) in [(0, 5), (ONE.len() + 1, 5), (3, 0)] {
+        assert_eq!(deals(&sample(&ONE), n, Figure::Mean, draws, 1), None);
     }
 }

@@ -29,11 +29,16 @@ pub(crate) fn result(case: &Case, estimate: Option<&Estimate>, decision: &Decisi
 
 /// A size and the interval by which a decision was made, which need not be the one that stands.
 fn figures_of(case: &Case, estimate: &Estimate, decision: &Decision) -> String {
+    figures(case, &decided_so(estimate, decision))
+}
+
+/// An estimate with the interval by which this decision was made.
+pub(crate) fn decided_so(estimate: &Estimate, decision: &Decision) -> Estimate {
     let decided_by = match decision.kind {
         DecisionKind::Same => estimate.equivalence,
         _ => Interval { low: estimate.low, high: estimate.high, level: estimate.level },
     };
-    figures(case, &Estimate { decided_by, ..estimate.clone() })
+    Estimate { decided_by, ..estimate.clone() }
 }
 
 /// A size and the interval that decided.

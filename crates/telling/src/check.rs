@@ -1,12 +1,14 @@
 //! A session and a question in, a report out: settled, judged and told.
 
 use crate::answer;
+use crate::case::Case;
 use crate::ends::printed;
 use crate::format::Subject;
 use crate::overlay::overlays;
 use crate::refusals;
 use crate::report::{Answer, Asked, Finding, Report};
 use crate::trust;
+use crate::ways::both_ways;
 use judging::choice::{Choice, choice};
 use judging::fragile::removals_to_flip;
 use judging::honest_lead::honest_lead;
@@ -139,6 +141,7 @@ fn finding(judged: &Judged<'_>, judgment: &Judgment, voice: &Voice) -> Finding {
             let subject = Subject::of(&judgment.measure, session, voice);
             printed(estimate, judgment.margin, &subject)
         }),
+        both_ways: both_ways(&Case::of(session, judgment, voice)),
         words: answer::words(session, judgment, choice(judged, judgment).as_ref(), voice),
         numbers: judgment.pair.numbers.clone(),
         facts: judgment.facts.clone(),

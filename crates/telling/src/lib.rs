@@ -70,6 +70,7 @@ pub mod together;
 pub mod trust;
 pub mod typical;
 pub mod units;
+pub mod ways;
 mod words;
 
 pub use paste::{CardWords, PasteWords};

@@ -78,6 +78,8 @@ pub struct LuckWords {
     pub chance: String,
     /// What all shots say of the gap; the answer's own words belong after it.
     pub whole: String,
+    /// What each deal shows, in the order dealt.
+    pub deals: Vec<String>,
     /// Where the shares come from, and that nobody needs to mean it.
     pub note: String,
     /// The picture for those who hear it.
@@ -110,6 +112,7 @@ fn words(session: &Session, luck: &LuckFacts, voice: &Voice) -> LuckWords {
         for_baseline: speech.best(&luck.for_baseline),
         chance: speech.chance(),
         whole: speech.whole(),
+        deals: luck.deals.iter().map(|gap| speech.deal(*gap)).collect(),
         note: speech.note(session.order),
         alternative: speech.alternative(),
     }
@@ -218,6 +221,14 @@ impl Speech<'_> {
             return say::whole_no_difference(self.voice, &counts);
         }
         say::whole(self.voice, &counts, &self.gap(self.luck.gap), &self.candidate)
+    }
+
+    fn deal(&self, gap: f64) -> String {
+        let n = self.luck.shown as usize;
+        if self.subject.prints_as_zero(gap) {
+            return say::deal_no_difference(self.voice, n);
+        }
+        say::deal(self.voice, n, &self.gap(gap), &self.candidate)
     }
 
     fn note(&self, order: Order) -> String {

@@ -4,6 +4,7 @@
 
 use crate::ends::Printed;
 use crate::trust::TrustFinding;
+use crate::ways::BothWays;
 use crate::words::Words;
 use judging::analysis::{Estimate, Numbers};
 use judging::facts::PairFacts;
@@ -30,6 +31,8 @@ pub struct Finding {
     pub estimate: Option<Estimate>,
     /// The interval that decided, as it is printed; null as `estimate`.
     pub printed: Option<Printed>,
+    /// Both answers where shots were set aside; null otherwise.
+    pub both_ways: Option<BothWays>,
     /// Sentences for it.
     pub words: Words,
     /// Textbook results.

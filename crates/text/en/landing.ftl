@@ -19,6 +19,7 @@ counted = { NUMBER($landed) } of { $shots } { $other-aim ->
 } on it.
 too-few-for-a-chance = Too few shots to give a chance.
 counted-share = That is { $share } ({ $low } to { $high }, 95 % interval).
+dots = about { $share } ({ $low } to { $high }, 95 % interval)
 chance = A bell curve as wide as these shots says { $chance } ({ $low } to { $high }).
 no-better-aim = No other aim would have done clearly better than that of the day.
 best-at-the-middle = Best aimed at the middle: by the curve about { $chance } ({ $low } to { $high }).
@@ -31,6 +32,12 @@ hits-more-often = As aimed, { $better } hits { $strip } more often than { $worse
     [yes] {" "}in these shots: a hint, not proof, since warming up or tiring may play a part
    *[no] {""}
 }.
+line-counted = Counted, about { $share } with { $candidate } landed on { $strip }, about { $other-share } with { $baseline }.
+line-more-often = As aimed, { $better } hits it more often{ $hint ->
+    [yes] {" "}in these shots: a hint, not proof, since warming up or tiring may play a part
+   *[no] {""}
+}.
+line-not-settled = These shots do not settle which of the two hits it more often.
 not-settled = These shots do not settle which of the two hits { $strip } more often.
 alone = With { $club } about { $chance } hit { $strip }.
 too-few = Too few shots to say how often a fairway would be hit.
@@ -56,7 +63,9 @@ note = Where balls land, not where they roll to. The count comes first; the bell
     same middle, and mishits widen it. The ranges are where the true share may lie, with so few shots. What another aim would do comes from the
     curve; the best aim supposes that the middle of your shots stays where it is.
 build-said = { $club }: { $miss } { $chance }
-oval = Nine in ten lie in an oval { $long } by { $wide }.
+ovals = Ovals: where the next shots would fall if they scatter like these, about half of them in the inner one and nine in ten in the outer.
+no-oval = No oval for { $club }: where the next shots would fall cannot be drawn from { $shots }, only from { $fewest } or more.
+oval = Nine in ten of the next shots would fall in an oval { $long } by { $wide }.
 from-above = The landings from above, the target straight ahead, with { $strip }. { $aimed }
 more-or-fewer = { $hundredths } { $more ->
     [yes] more

@@ -10,6 +10,8 @@ slips = { NUMBER($slips) } { $slips ->
    *[other] values that cannot be count
 } in neither.
 answer-hangs-on-few = An answer that hangs on a few shots is no answer yet.
+every-shot = Every shot
+without-some = Without { $left }
 counts-them-too = The answer counts every shot, also what was left out. Both ways: { $decision }. With every shot { $with-all }, without what was
     left out { $without }.
 counts-them-all-the-same = The answer counts every shot, also what was left out; without that it would be the same.

@@ -2,6 +2,11 @@
 best-third = Your best third
 band = launch { $launch-low } to { $launch-high }, spin { $spin-low } to { $spin-high }
 now = Carries { $carry } at { $speed }, { $launch } and { $spin } ({ $shots }).
+gain-none = nothing to gain
+gain-not-named = more; how much is not named
+gain-alone = about { $gain } more
+gain-both = up to { $gain } more
+gain-range = { $low } to { $high } more
 no-better-launch = Launch: nothing to gain; it is within { $flat } of the best.
 better-launch = Launched at { $launch } with its own spin: about { $gain } more.
 edge-of-launch = Launch: { $higher ->

@@ -24,6 +24,7 @@ counted = { $landed } de { $shots } { $other-aim ->
 } en la calle.
 too-few-for-a-chance = Son muy pocos golpes para dar una probabilidad.
 counted-share = Son { $share } (de { $low } a { $high }, intervalo del 95 %).
+dots = unos { $share } (de { $low } a { $high }, intervalo del 95 %)
 chance = Una campana de Gauss tan ancha como estos golpes dice { $chance } (de { $low } a { $high }).
 no-better-aim = Apuntar a otro sitio no habría ido claramente mejor que apuntar como ese día.
 best-at-the-middle = Lo mejor, apuntar al centro: según la campana de Gauss, unos { $chance } (de { $low } a { $high }).
@@ -36,6 +37,12 @@ hits-more-often = Apuntando como ese día, { $better } acierta { $strip } más a
     [yes] {" "}en estos golpes: es un indicio, no una prueba, porque el calentamiento o el cansancio pueden influir
    *[no] {""}
 }.
+line-counted = Contados, unos { $share } con { $candidate } cayeron en { $strip }, unos { $other-share } con { $baseline }.
+line-more-often = Apuntando como ese día, { $better } la acierta más a menudo{ $hint ->
+    [yes] {" "}en estos golpes: es un indicio, no una prueba, porque el calentamiento o el cansancio pueden influir
+   *[no] {""}
+}.
+line-not-settled = Estos golpes no deciden cuál de los dos la acierta más a menudo.
 not-settled = Estos golpes no deciden cuál de los dos acierta { $strip } más a menudo.
 alone = Con { $club } unos { $chance } aciertan { $strip }.
 too-few = Son muy pocos golpes para decir cada cuánto se acertaría una calle.
@@ -61,7 +68,9 @@ note = Dónde caen las bolas, no hasta dónde ruedan. Primero va lo que se cont�
     alrededor del mismo centro, y los fallos la ensanchan. Los intervalos son donde puede estar la proporción real, con tan pocos golpes. Lo que haría
     apuntar a otro sitio sale de la campana; el mejor punto al que apuntar supone que el centro de tus golpes sigue donde está.
 build-said = { $club }: { $miss } { $chance }
-oval = Nueve de cada diez quedan en un óvalo de { $long } por { $wide }.
+ovals = Óvalos: dónde caerían los próximos golpes si se dispersan como estos, más o menos la mitad en el de dentro y nueve de cada diez en el de fuera.
+no-oval = Sin óvalo para { $club }: dónde caerían los próximos golpes no se puede dibujar con { $shots }, solo con { $fewest } o más.
+oval = Nueve de cada diez de los próximos golpes caerían en un óvalo de { $long } por { $wide }.
 from-above = Las caídas vistas desde arriba, con el objetivo al frente y { $strip }. { $aimed }
 more-or-fewer = { $hundredths } { $more ->
     [yes] más

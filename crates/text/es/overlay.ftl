@@ -8,6 +8,8 @@ slips = { NUMBER($slips) } { $slips ->
    *[other] valores imposibles no cuentan
 } en ninguna.
 answer-hangs-on-few = Una respuesta que depende de unos pocos golpes todavía no es una respuesta.
+every-shot = Todos los golpes
+without-some = Sin { $left }
 counts-them-too = La respuesta cuenta todos los golpes, también lo apartado. De las dos formas: { $decision }. Con todos { $with-all }, sin lo
     apartado { $without }.
 counts-them-all-the-same = La respuesta cuenta todos los golpes, también lo apartado; sin ello sería la misma.

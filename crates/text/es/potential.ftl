@@ -1,6 +1,11 @@
 best-third = Tu mejor tercio
 band = salida de { $launch-low } a { $launch-high }, spin de { $spin-low } a { $spin-high }
 now = Llega a { $carry } de carry con { $speed }, { $launch } y { $spin } ({ $shots }).
+gain-none = nada que ganar
+gain-not-named = más; cuánto no se dice
+gain-alone = cerca de { $gain } más
+gain-both = hasta { $gain } más
+gain-range = de { $low } a { $high } más
 no-better-launch = Salida: nada que ganar; está a menos de { $flat } de lo mejor.
 better-launch = Saliendo a { $launch } con su propio spin: alrededor de { $gain } más.
 edge-of-launch = Salida: { $higher ->

@@ -17,9 +17,10 @@ pub(crate) fn test() -> Result<()> {
     run(npm(&["run", "--silent", "browser"])?.env("SITE_URL", address).env("CHROMIUM_PATH", chromium))
 }
 
-/// Photographs the README's screens of what is built.
-pub(crate) fn picture() -> Result<()> {
-    run(program("node", &["tests/browser/picture.mjs"]).env("CHROMIUM_PATH", chromium()?))
+/// Photographs what is built, by the script of this name.
+pub(crate) fn photograph(script: &str) -> Result<()> {
+    let script = format!("tests/browser/{script}.mjs");
+    run(program("node", &[&script]).env("CHROMIUM_PATH", chromium()?))
 }
 
 /// The Chromium of this machine, named in `CHROMIUM_PATH` or on PATH.

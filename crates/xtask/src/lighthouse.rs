@@ -13,12 +13,16 @@ use std::fs;
 pub(crate) const QUOTE: Quote = Quote { marker: "lighthouse", file: "tests/lighthouse.json", text: markdown };
 
 /// What is shown of the figures, and what is aimed at.
-const FIGURES: [(&str, &str, &str, &str); 9] = [
+const FIGURES: [(&str, &str, &str, &str); 14] = [
     ("performance", "Lighthouse, mobile: performance", "", "at least 95"),
     ("accessibility", "Lighthouse, mobile: accessibility", "", "100"),
     ("best_practices", "Lighthouse, mobile: best practices", "", "100"),
     ("cold_first_answer_ms", "first answer, nothing kept, slow phone and network", " ms", "at most 2000 ms"),
     ("cold_link_ms", "the answer of an opened link, the same", " ms", "at most 2500 ms"),
+    ("first_answer_elements", "elements on the page at the first answer", "", "at most 1200"),
+    ("layout_ms", "layout until the first answer, slow phone", " ms", "with style at most 250 ms"),
+    ("style_ms", "style, the same", " ms", ""),
+    ("script_ms", "script, the same", " ms", ""),
     ("offline_answer_slow_ms", "answer on the second visit without a network, slow phone", " ms", ""),
     ("offline_answer_ms", "the same, this machine's processor", " ms", "at most 500 ms"),
     ("next_paint_ms", "slowest next paint of ten taps, slow phone", " ms", "at most 100 ms"),
@@ -27,6 +31,12 @@ const FIGURES: [(&str, &str, &str, &str); 9] = [
         "longest freeze while a file of 10,000 shots is answered, this machine's processor",
         " ms",
         "at most 100 ms",
+    ),
+    (
+        "benchmark_index",
+        "this machine's own speed, as Lighthouse counts it (below 1000 it was slow or busy)",
+        "",
+        "",
     ),
 ];
 

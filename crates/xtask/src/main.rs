@@ -42,6 +42,7 @@ cargo xtask COMMAND
   lighthouse         measure the site on a slow phone; writes tests/lighthouse.json
   tables             write the README's tables anew from the figures in tests/
   picture            photograph the README's three screens of the site that was built, into demo/picture.png
+  pictures           photograph start, answers, planner and logging, phone and desk, light and dark, into demo/screens/
   demo               write the invented sessions in demo/ anew, from their seeds
   simulate [...]     moments of many invented sessions (--level none|mild|typical|strong,
                      --order reversed|fixed|drawn|blocked, --builds, --each, --sessions, --seed)
@@ -88,7 +89,8 @@ fn command(words: &[&str]) -> Result<()> {
         ["bench"] => bench::run(),
         ["lighthouse"] => lighthouse::write(),
         ["tables"] => tables::write_all(),
-        ["picture"] => browser::picture(),
+        ["picture"] => browser::photograph("picture"),
+        ["pictures"] => browser::photograph("pictures"),
         ["calibrate", options @ ..] => calibrated::run(options),
         ["demo" | "rivals"] | ["simulate", ..] => calibrated::figures(words),
         ["fuzz", options @ ..] => fuzz::throw(options),

@@ -2,6 +2,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { Finding, Overlay, Report, Session } from "../core/engine.js";
 import { measureView } from "../format/values.js";
+import { hasShotsWith } from "../pieces/door.js";
 import { later } from "../pieces/later.js";
 import { build, part } from "../pieces/pieces.js";
 import { trouble } from "../pieces/trouble.js";
@@ -54,6 +55,13 @@ function answered(state: State, report: Report, session: Session, actions: Actio
       <straight-answer-bet-line .session=${session} .question=${state.question}></straight-answer-bet-line>
     </article>
     ${report.overlays.length > 0 ? html`<ul class="overlays">${report.overlays.map((one) => overlay(one, state, actions))}</ul>` : nothing}`;
+}
+
+/** Where they land, for the two clubs of the answer: its place is kept, what stands there comes after the answer. */
+export function landed({ report, question }: State, session: Session): TemplateResult | typeof nothing {
+  const { baseline, candidate } = report?.asked ?? { baseline: 0, candidate: null };
+  if (candidate === null || !hasShotsWith(session, ["carry", "offline"])) return nothing;
+  return html`<straight-answer-landing-line .session=${session} .baseline=${baseline} .candidate=${candidate} .question=${question}></straight-answer-landing-line>`;
 }
 
 /** Everything that is to be said of it, where the two sentences are not all. */

@@ -2,7 +2,8 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { drawInterval } from "../chart/draw-interval.js";
 import { intervalGeometry, type Row } from "../chart/interval.js";
-import type { Finding, Report, Session } from "../core/engine.js";
+import { textSize } from "../chart/text-size.js";
+import type { Finding, Report, Session, Way } from "../core/engine.js";
 import {
   chosenOf,
   type MeasureView,
@@ -30,16 +31,18 @@ export function picture(report: Report, session: Session, measure: MeasureView):
       : isRatio
         ? say("from-to", { from: moreOrLessInWords(1 / margin), to: moreOrLessInWords(margin) })
         : say("picture-below", { margin: withUnit(plain(chosenOf(margin, measure)), measure.unit) });
+  const rows = shown.flatMap((finding) => rowsOf(finding, report));
   const geometry = intervalGeometry({
-    rows: shown.flatMap((finding) => row(finding, report)),
+    rows: rows.map(({ row }) => row),
     margin,
     isRatio,
     scale: measure.scale,
-    letters: Math.max(...shown.flatMap(({ printed }) => [printed?.low.length ?? 0, printed?.high.length ?? 0])),
+    letters: Math.max(...rows.flatMap(({ printed }) => [printed.low.length, printed.high.length])),
+    text: textSize(),
+    label: small === null ? say("picture-no-difference") : say("picture-zone", { margin: small }),
   });
   const baseline = session.builds[report.asked.baseline]?.name ?? "";
   const { left, right } = sides(measure.id, isRatio);
-  const printed = (build: number) => shown.find(({ candidate }) => candidate === build)?.printed ?? NOTHING;
   const tick = (x: number) => (isRatio ? moreOrLess(x) : signed(x * measure.scale, measure.decimals));
   return html`
     <figure class="picture">
@@ -48,9 +51,8 @@ export function picture(report: Report, session: Session, measure: MeasureView):
         <span>${right} →</span>
       </div>
       ${drawInterval(geometry, {
-        alternative: alternative(shown, session, measure, baseline, small, isRatio),
-        zone: small === null ? say("picture-no-difference") : say("picture-zone", { margin: small }),
-        printed: ({ build }) => printed(build),
+        alternative: alternative(shown, report, session, measure, baseline, small, isRatio),
+        printed: (_, at) => rows[at]?.printed ?? NOTHING,
         tick,
       })}
       ${
@@ -66,30 +68,43 @@ export function picture(report: Report, session: Session, measure: MeasureView):
 
 /** Of one club with the level of its interval; of several each has its own in the legend. */
 function caption(shown: readonly Finding[], isRatio: boolean): string {
-  const level = shown.length === 1 ? shown[0]?.printed?.level : undefined;
+  // Two answers of one club have each its own level beside their names.
+  const level = shown.length === 1 && !shown[0]?.both_ways ? shown[0]?.printed?.level : undefined;
   if (level === undefined) return isRatio ? say("picture-caption-ratio") : say("picture-caption");
   return isRatio ? say("picture-caption-ratio-level", { level }) : say("picture-caption-level", { level });
 }
 
-function row(finding: Finding, report: Report): Row[] {
-  const estimate = finding.estimate;
-  if (!estimate) return [];
-  const { low, high } = estimate.decided_by;
-  return [
-    {
-      build: finding.candidate,
-      value: estimate.value,
-      low,
-      high,
-      allowance: estimate.order_allowance,
-      chosen: finding.candidate === report.asked.candidate,
-    },
-  ];
+interface Drawn {
+  row: Row;
+  printed: { value: string; low: string; high: string };
 }
+
+/** One bar for a club; two for the club asked about where shots were left out: with every shot, and without those. */
+function rowsOf(finding: Finding, report: Report): Drawn[] {
+  const { estimate, printed, both_ways: both, candidate: build } = finding;
+  if (!estimate) return [];
+  const chosen = build === report.asked.candidate;
+  if (both && chosen)
+    return [both.every, both.without].map((way) => ({ row: rowOf(way, build), printed: way.printed }));
+  const { value, order_allowance: allowance } = estimate;
+  const { low, high } = estimate.decided_by;
+  return [{ row: { build, value, low, high, allowance, chosen }, printed: printed ?? NOTHING }];
+}
+
+const rowOf = ({ name, value, interval: { low, high }, allowance, printed }: Way, build: number): Row => ({
+  build,
+  value,
+  low,
+  high,
+  allowance,
+  chosen: true,
+  name: say("picture-way", { name, level: printed.level }),
+});
 
 /** The picture for those who hear it. */
 function alternative(
   shown: readonly Finding[],
+  report: Report,
   session: Session,
   measure: MeasureView,
   baseline: string,
@@ -97,10 +112,13 @@ function alternative(
   isRatio: boolean,
 ): string {
   const each = shown.flatMap((finding) => {
-    const { candidate, printed } = finding;
+    const { candidate, printed, both_ways: both } = finding;
     if (!printed) return [];
     const name = session.builds[candidate]?.name ?? "";
-    return [say("picture-each", { candidate: name, baseline, ...printed })];
+    const each = (of: typeof printed) => say("picture-each", { candidate: name, baseline, ...of });
+    return both && candidate === report.asked.candidate
+      ? [both.every, both.without].map((way) => `${way.name}: ${each(way.printed)}`)
+      : [each(printed)];
   });
   const said = {
     what: isRatio ? say("picture-scatter-of", { measure: measure.name }) : measure.name,

@@ -2,6 +2,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { drawParts } from "../chart/draw-parts.js";
 import { type PartRow, partsGeometry } from "../chart/parts.js";
+import { textSize } from "../chart/text-size.js";
 import type { Session } from "../core/engine.js";
 import type { Belongs, Cause, Hand, Part } from "../core/flights.js";
 import { signed, withUnit } from "../format/values.js";
@@ -70,7 +71,7 @@ export function causeView(
 function picture(cause: Cause, name: (index: number) => string): TemplateResult {
   const { unit, scale } = shownIn("yd");
   const whole = (value: number) => signed(value * scale, 0);
-  const geometry = partsGeometry(rows(cause), scale);
+  const geometry = partsGeometry(rows(cause), scale, textSize());
   const belongs = [...new Set(rows(cause).map((row) => row.belongs))].filter((one) => one !== "gap") as Belongs[];
   return html`
     <figure class="picture">
@@ -89,7 +90,7 @@ function picture(cause: Cause, name: (index: number) => string): TemplateResult 
 function rows(cause: Cause): PartRow[] {
   const row = ({ factor, name, yards, belongs }: Part, inner: boolean): PartRow => ({
     key: factor,
-    name,
+    name: inner ? say("part-inner", { name }) : name,
     ...yards,
     belongs,
     inner,

@@ -1,6 +1,6 @@
 /** Draws the geometry of `parts.ts`. Decides nothing. */
 import { html, nothing, svg, type TemplateResult } from "lit";
-import { say } from "../text/say.js";
+import { drawLines } from "./draw-lines.js";
 import type { PartBar, PartsGeometry } from "./parts.js";
 
 export interface PartsTexts {
@@ -20,18 +20,19 @@ export const drawParts = (geometry: PartsGeometry, texts: PartsTexts): TemplateR
     ${geometry.ticks.map(
       ({ value, at }) => svg`
         <line class="grid" x1=${percent(at)} x2=${percent(at)} y1="0" y2=${geometry.axisY} />
-        <text class="tick-label" x=${percent(at)} y=${geometry.axisY + 18} text-anchor="middle">${texts.tick(value)}</text>`,
+        <text class="tick-label" x=${percent(at)} y=${geometry.axisY + 2 + 16 * geometry.text} text-anchor="middle">${texts.tick(value)}</text>`,
     )}
     <line class="none" x1=${percent(geometry.none)} x2=${percent(geometry.none)} y1="0" y2=${geometry.axisY} />
-    ${geometry.bars.map((bar) => drawBar(bar, texts))}
+    ${geometry.bars.map((bar) => drawBar(bar, geometry.text, texts))}
   </svg>`;
 
 const drawBar = (
-  { row, top, y, from, to, low, high, label, anchor }: PartBar,
+  { row, lines, nameY, y, from, to, low, high, label, anchor }: PartBar,
+  text: number,
   texts: PartsTexts,
 ): TemplateResult => svg`
   <g class="part-bar ${row.belongs} ${row.inner ? "inner" : ""}">
-    <text class="part-name" x="0" y=${top + 16}>${row.inner ? say("part-inner", { name: row.name }) : row.name}</text>
+    <text class="part-name" y=${nameY}>${drawLines(lines, "0", 18 * text)}</text>
     <rect x=${percent(from)} width=${percent(Math.max(to - from, 0.4))} y=${y - (row.inner ? 5 : 8)} height=${row.inner ? 10 : 16} />
     ${
       row.belongs === "gap"
@@ -41,7 +42,7 @@ const drawBar = (
         <line class="reach" x1=${percent(low)} x2=${percent(low)} y1=${y - 5} y2=${y + 5} />
         <line class="reach" x1=${percent(high)} x2=${percent(high)} y1=${y - 5} y2=${y + 5} />`
     }
-    <text class="part-value" x=${percent(label)} y=${y + 5} text-anchor=${anchor}>${texts.value(row.value)}</text>
+    <text class="part-value" x=${percent(label)} y=${y + 5 * text} text-anchor=${anchor}>${texts.value(row.value)}</text>
   </g>`;
 
 const percent = (value: number): string => `${Math.round(value * 100) / 100}%`;

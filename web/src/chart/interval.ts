@@ -2,7 +2,8 @@
  * Geometry of the answer's picture: each candidate's interval against 'no difference' and the zone
  * too small to matter. Pure; positions across are percent of the width, heights are pixels.
  */
-import { linear, ratio, type Scale } from "./scale.js";
+import { linesOf } from "./lines.js";
+import { linear, marksWithin, ratio, type Scale } from "./scale.js";
 
 /** One candidate's interval, the one that decided, as the report has it. */
 export interface Row {
@@ -14,6 +15,8 @@ export interface Row {
   allowance: number;
   /** Whether the answer speaks of this one. */
   chosen: boolean;
+  /** Stands above it where it takes more than its marker to know it. */
+  name?: string;
 }
 
 export interface IntervalInput {
@@ -26,12 +29,18 @@ export interface IntervalInput {
   scale?: number;
   /** Letters of the longest end that is printed: both ends have room for it. */
   letters?: number;
+  /** How large the reader's text is beside the page's own. */
+  text?: number;
+  /** Names the zone around no difference. */
+  label?: string;
 }
 
 export interface Bar {
   build: number;
   chosen: boolean;
   y: number;
+  /** Its name, and where that stands. */
+  name: { lines: string[]; y: number } | null;
   from: number;
   to: number;
   /** The part without the order allowance. */
@@ -52,10 +61,18 @@ export interface IntervalGeometry {
   ticks: { at: number; value: number }[];
   /** Where the axis runs. */
   axisY: number;
+  /** The zone's name, where it stands. */
+  label: { at: number; anchor: "start" | "middle" | "end"; lines: string[] };
+  /** Where the zone begins below it. */
+  zoneY: number;
+  /** What lengths that belong to writing are multiplied by. */
+  text: number;
 }
 
 const ROW = 76;
 const TOP = 30;
+/** A line of the label or of a name. */
+const LINE = 17;
 const AXIS = 34;
 /** Percent left free at both ends at least, so that figures at the ends stay inside. */
 const PAD = 12;
@@ -63,26 +80,51 @@ const PAD = 12;
 const GAP = 5;
 /** How wide a letter of the label is on the narrowest screen, in percent of the picture. */
 const LETTER = 2.1;
+/** Percent at one end that figures may take at most: what is large leaves room for the bar. */
+const WIDEST_PAD = 34;
+/** Up to this size of text a scale of ratios has room for its words. */
+const ROOMY = 1.3;
 
 export function intervalGeometry(input: IntervalInput): IntervalGeometry {
-  const { rows, margin, isRatio, scale: shown = 1, letters = 0 } = input;
+  const { rows, margin, isRatio, scale: shown = 1, letters = 0, text = 1, label = "" } = input;
   const none = isRatio ? 1 : 0;
   const zoneEnds = zone(margin, isRatio);
-  const scale = scaleFor(rows, zoneEnds, isRatio, shown, Math.max(PAD, letters * LETTER + GAP));
-  const axisY = TOP + rows.length * ROW;
+  const pad = Math.min(Math.max(PAD, letters * LETTER * text + GAP), WIDEST_PAD);
+  const scale = scaleFor(rows, zoneEnds, isRatio, shown, pad, text);
+  const perLine = Math.floor(100 / (LETTER * text));
+  const labels = linesOf(label, perLine);
+  const top = (TOP + LINE * (labels.length - 1)) * text;
+  const names = rows.map(({ name }) => (name === undefined ? [] : linesOf(name, perLine)));
+  let axisY = top;
+  const tops = names.map((own) => {
+    axisY += (ROW + LINE * own.length) * text;
+    return axisY - (ROW + LINE * own.length) * text;
+  });
   return {
-    height: axisY + AXIS,
+    height: axisY + AXIS * text,
     none: scale.at(none),
     zone: zoneEnds && { from: scale.at(zoneEnds.low), to: scale.at(zoneEnds.high) },
-    bars: rows.map((row, index) => bar(row, TOP + index * ROW + ROW / 2 + 8, scale, isRatio)),
+    bars: rows.map((row, index) => {
+      const own = names[index]!;
+      const y = tops[index]! + (LINE * own.length + ROW / 2 + 8) * text;
+      const name = own.length > 0 ? { lines: own, y: tops[index]! + LINE * text } : null;
+      return bar(row, y, name, scale, isRatio);
+    }),
     ticks: scale.ticks.map((value) => ({ at: scale.at(value), value })),
     axisY,
+    label: { ...labelPlace(scale.at(none), Math.max(...labels.map(({ length }) => length)), text), lines: labels },
+    zoneY: top - 8 * text,
+    text,
   };
 }
 
 /** Where a label stands that names the zone around `none`: one that would be cut begins or ends at the picture's edge. */
-export function labelPlace(none: number, letters: number): { at: number; anchor: "start" | "middle" | "end" } {
-  const half = (letters * LETTER) / 2;
+export function labelPlace(
+  none: number,
+  letters: number,
+  text = 1,
+): { at: number; anchor: "start" | "middle" | "end" } {
+  const half = (letters * LETTER * text) / 2;
   if (none - half < 0) return { at: 0, anchor: "start" };
   return none + half > 100 ? { at: 100, anchor: "end" } : { at: none, anchor: "middle" };
 }
@@ -98,24 +140,27 @@ function scaleFor(
   isRatio: boolean,
   shown: number,
   pad: number,
+  text: number,
 ): Scale {
   const ends = rows.flatMap((row) => [row.low, row.high]).concat(zone ? [zone.low, zone.high] : []);
   if (isRatio) {
     const widest = Math.max(...ends.map((end) => Math.abs(Math.log(end))).filter(Number.isFinite), Math.log(1.5));
     const scale = ratio(Math.exp(-widest), Math.exp(widest), pad);
-    // An end without a limit lies at the edge of the picture.
-    return { ...scale, at: (value) => Math.min(100, Math.max(0, scale.at(value))) };
+    // Words are wider than figures: of large ones only the middle has room. An end without a limit lies at the edge.
+    const ticks = text > ROOMY ? scale.ticks.filter((value) => value === 1) : scale.ticks;
+    return { ...scale, ticks, at: (value) => Math.min(100, Math.max(0, scale.at(value))) };
   }
   const low = Math.min(0, ...ends);
   const high = Math.max(0, ...ends);
-  return linear(low, high, pad, 5, shown);
+  return linear(low, high, pad, marksWithin(pad, text), shown);
 }
 
-function bar(row: Row, y: number, scale: Scale, isRatio: boolean): Bar {
+function bar(row: Row, y: number, name: Bar["name"], scale: Scale, isRatio: boolean): Bar {
   const allowance = isRatio ? 0 : row.allowance;
   return {
     ...row,
     y,
+    name,
     from: scale.at(row.low),
     to: scale.at(row.high),
     coreFrom: scale.at(Math.min(row.low + allowance, row.value)),

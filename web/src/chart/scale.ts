@@ -36,6 +36,13 @@ export function linear(low: number, high: number, pad: number, count: number, sh
   };
 }
 
+/** How wide the figure of a mark is on the narrowest screen with what keeps it apart from the next, percent. */
+const MARK = 12;
+
+/** How many marks have room at `pad` percent left free, five at most, where the reader's text is so large. */
+export const marksWithin = (pad: number, text: number): number =>
+  Math.min(Math.max(Math.floor((100 - 2 * pad) / (MARK * text)), 1), 5);
+
 /** Marks worth a place on a scale of ratios, each set for a wider one than the set before. */
 const RATIOS: readonly (readonly number[])[] = [
   [0.8, 1, 1.25],

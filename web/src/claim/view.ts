@@ -5,6 +5,7 @@ import { chosenOf, type MeasureView, measureView, plain, typedNumber, unitName }
 import { choice } from "../pieces/pieces.js";
 import { trouble } from "../pieces/trouble.js";
 import { say } from "../text/say.js";
+import { claimPicture } from "./picture.js";
 import type { ClaimActions, ClaimState } from "./state.js";
 
 /** What is entered of a claim, by the names of the texts beside the fields. */
@@ -52,14 +53,15 @@ export function claimView(state: ClaimState, actions: ClaimActions): TemplateRes
         </details>
         ${(["shots_after", "tried", "price", "currency"] as const).map((key) => number(key, "", BARE))}
       </form>
-      ${trouble(refusal)} ${report ? outcome(report) : nothing}
+      ${trouble(refusal)} ${report ? outcome(report, measure) : nothing}
     </div>`;
 }
 
-const outcome = (report: ClaimReport): TemplateResult => html`
+const outcome = (report: ClaimReport, measure: MeasureView): TemplateResult => html`
   <article class="claim-outcome ${report.kind}" aria-live="polite">
     <p class="claim-kind">${say(`claim-${report.kind}`)}</p>
     <p class="claim-headline">${report.words.headline}</p>
+    ${claimPicture(report, measure)}
     ${[report.words.detail, report.words.luck, report.words.price, report.words.next].map((text) => (text ? html`<p>${text}</p>` : nothing))}
   </article>`;
 

@@ -85,6 +85,7 @@ export type {
   Typical,
   Unpacked,
   View,
+  Way,
 } from "../../pkg/straight_answer.js";
 
 /** What the page asks of the core; a worker answers to the same interface (see `remote.ts`). */

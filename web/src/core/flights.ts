@@ -10,6 +10,7 @@ export type {
   Conditions,
   Consistency,
   Effect,
+  Gain,
   Hand,
   InStandardAir,
   Landing,

@@ -3,6 +3,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import type { Question, Report, Session } from "../core/engine.js";
 import { door, hasShotsWith, waiting } from "../pieces/door.js";
 import { withTexts } from "../text/spoken.js";
+import "./line.js";
 
 export const landingDoor = (
   session: Session,

@@ -17,10 +17,11 @@ export const drawLanding = (geometry: LandingGeometry, texts: LandingTexts): Tem
     ${geometry.distances.map(
       ({ value, y }) => svg`
         <line class="grid" x1=${geometry.left} x2=${geometry.right} y1=${y} y2=${y} />
-        <text x=${geometry.left - 5} y=${y + 4} text-anchor="end">${texts.distance(value)}</text>`,
+        <text x=${geometry.left - 5} y=${y + 4 * geometry.text} text-anchor="end">${texts.distance(value)}</text>`,
     )}
     ${geometry.sides.map(
-      ({ value, x }) => svg`<text x=${x} y=${geometry.bottom + 18} text-anchor="middle">${texts.side(value)}</text>`,
+      ({ value, x }) =>
+        svg`<text x=${x} y=${geometry.bottom + 3 + 15 * geometry.text} text-anchor="middle">${texts.side(value)}</text>`,
     )}
     <line class="target" x1=${geometry.middle} x2=${geometry.middle} y1=${geometry.top} y2=${geometry.bottom} />
     <svg x=${geometry.left} y=${geometry.top} width=${geometry.right - geometry.left} height=${geometry.bottom - geometry.top}

@@ -19,6 +19,8 @@ const PAD = 8;
 /** A longer strip of ground than this is squeezed. */
 const TALLEST = 460;
 const SHORTEST = 200;
+/** Figures along a side. */
+const MARKS = 5;
 
 export interface GroundShot {
   shot: number;
@@ -43,10 +45,14 @@ export interface LandingInput {
   farthestAim: number;
   /** What a yard is in the unit shown: marks are round there. */
   scale?: number;
+  /** How large the reader's text is beside the page's own. */
+  text?: number;
 }
 
 export interface LandingGeometry {
   height: number;
+  /** What lengths that belong to writing are multiplied by. */
+  text: number;
   top: number;
   bottom: number;
   left: number;
@@ -69,6 +75,7 @@ export function landingGeometry({
   aim,
   farthestAim,
   scale = 1,
+  text = 1,
 }: LandingInput): LandingGeometry {
   const reaches = builds.flatMap(({ center, ovals }) => ovals.map((oval) => ({ center, ...reach(oval) })));
   const [near = 0, far = 1] = extent([
@@ -82,21 +89,25 @@ export function landingGeometry({
   const widest = Math.max(...sideways, fairway / 2) + PAD;
   // Room for the aim as well, up to what a phone can show.
   const half = Math.min(Math.max(widest + Math.min(farthestAim, 10), NARROWEST), Math.max(WIDEST, fairway / 2 + PAD));
-  const across = (WIDTH - LEFT - RIGHT) / (2 * half);
+  const edge = LEFT * text;
+  const across = (WIDTH - edge - RIGHT) / (2 * half);
   const low = near - PAD;
   const high = far + PAD;
   const tall = Math.min(Math.max((high - low) * across, SHORTEST), TALLEST);
   const along = tall / (high - low);
   const bottom = TOP + tall;
-  const x = (offline: number) => LEFT + (offline + half) * across;
+  const x = (offline: number) => edge + (offline + half) * across;
   const y = (carry: number) => bottom - (carry - low) * along;
-  const inside = (at: number) => Math.min(Math.max(at, LEFT), WIDTH - RIGHT);
+  const inside = (at: number) => Math.min(Math.max(at, edge), WIDTH - RIGHT);
   const left = x(-fairway / 2);
+  // Large figures are fewer.
+  const marks = Math.max(Math.round(MARKS / text), 2);
   return {
-    height: bottom + BOTTOM,
+    height: bottom + BOTTOM * text,
+    text,
     top: TOP,
     bottom,
-    left: LEFT,
+    left: edge,
     right: WIDTH - RIGHT,
     fairway: { x: left, width: x(fairway / 2) - left },
     middle: x(0),
@@ -115,8 +126,8 @@ export function landingGeometry({
         ...stretched(major * across, minor * across, angle, along / across),
       })),
     ),
-    distances: roundIn(scale, low, high, 5).map((value) => ({ value, y: y(value) })),
-    sides: roundIn(scale, -half, half, 5).map((value) => ({ value, x: x(value) })),
+    distances: roundIn(scale, low, high, marks).map((value) => ({ value, y: y(value) })),
+    sides: roundIn(scale, -half, half, marks).map((value) => ({ value, x: x(value) })),
   };
 }
 

@@ -1,5 +1,6 @@
 /** Part 6, open: keeps aim and width, and asks after every move. Loaded when its door is opened. */
 import "../styles/flight.css";
+import "./hundreds.css";
 import "./landing.css";
 import "../styles/slider.css";
 import type { TemplateResult } from "lit";

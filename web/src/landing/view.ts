@@ -1,5 +1,6 @@
 /** Part 6: the ground from above, the aim line, and how often each club would hit the fairway. */
 import { html, nothing, type TemplateResult } from "lit";
+import { textSize } from "../chart/text-size.js";
 import type { Session } from "../core/engine.js";
 import type { BuildLanding, Hand, Landing } from "../core/flights.js";
 import { number, plain, spelledOut, withUnit } from "../format/values.js";
@@ -9,6 +10,7 @@ import { say, sayAround } from "../text/say.js";
 import { lengthUnit, shownIn } from "../text/units.js";
 import { drawLanding } from "./draw.js";
 import { aimAt, type LandingGeometry, landingGeometry, wholeAim } from "./geometry.js";
+import { hundreds } from "./hundreds.js";
 
 export interface LandingState {
   landing: Landing;
@@ -34,6 +36,7 @@ export function landingView(state: LandingState, actions: LandingActions): Templ
     <div class="card">
       <p class="said">${words.headline}</p>
       ${words.detail ? html`<p>${words.detail}</p>` : nothing}
+      ${hundreds(landing.builds, name)}
       ${picture(state, actions)}
       <div class="aims">
         <p class="aim-now" aria-live="polite"><strong>${aimName(aim)}</strong></p>
@@ -87,6 +90,7 @@ function picture({ landing, aim, fairway, session }: LandingState, actions: Land
     aim,
     farthestAim,
     scale,
+    text: textSize(),
   });
   return html`
     <figure class="picture">
@@ -101,7 +105,7 @@ function picture({ landing, aim, fairway, session }: LandingState, actions: Land
       <ul class="legend">
         ${landing.builds.map(({ build: of }) => html`<li>${build(of, session.builds[of]?.name ?? "")}</li>`)}
       </ul>
-      <figcaption>${say("landing-caption", { unit: lengthUnit() })}</figcaption>
+      <figcaption>${landing.words.ovals} ${say("landing-caption", { unit: lengthUnit() })}</figcaption>
     </figure>`;
 }
 
@@ -133,7 +137,7 @@ function aimLine(geometry: LandingGeometry, aim: number, farthestAim: number, ac
   return html`
     <div class="aim" role="slider" tabindex="0" aria-label=${say("aim")} aria-orientation="horizontal"
       aria-valuemin=${inUnit(-farthestAim)} aria-valuemax=${inUnit(farthestAim)} aria-valuenow=${inUnit(aim)} aria-valuetext=${aimName(aim)}
-      .style=${`left:${(geometry.aim.share * 100).toFixed(2)}%`} @pointerdown=${drag} @pointermove=${drag} @keydown=${step}>
+      .style=${`left:${(geometry.aim.share * 100).toFixed(2)}%;bottom:${(100 - (100 * geometry.bottom) / geometry.height).toFixed(2)}%`} @pointerdown=${drag} @pointermove=${drag} @keydown=${step}>
       <span class="grip" aria-hidden="true">⇔</span>
     </div>`;
 }

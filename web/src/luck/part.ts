@@ -30,6 +30,7 @@ export class StraightAnswerLuck extends BehindDoor {
   /** Null leaves the number to the core. */
   #shown: number | null = null;
   #showing: Showing = "in_a_row";
+  #dealt = 0;
   #luck: Luck | null = null;
   #trouble: Refusal | null = null;
   #turn = 0;
@@ -47,12 +48,17 @@ export class StraightAnswerLuck extends BehindDoor {
         luck: this.#luck,
         trouble: this.#trouble,
         showing: this.#showing,
+        dealt: this.#dealt,
         session: this.session,
         measures: this.measures,
       },
       {
         show: (shown) => this.#change(() => (this.#shown = shown)),
         choose: (showing) => this.#change(() => (this.#showing = showing)),
+        deal: () => {
+          this.#dealt += 1;
+          this.requestUpdate();
+        },
       },
     );
   }
@@ -78,6 +84,8 @@ export class StraightAnswerLuck extends BehindDoor {
   }
 
   #settle(luck: Luck | null, trouble: Refusal | null): void {
+    // With other shots, or another number of them, nothing has been dealt yet.
+    if (luck?.deals.join() !== this.#luck?.deals.join()) this.#dealt = 0;
     this.#luck = luck;
     this.#trouble = trouble;
     this.requestUpdate();

@@ -1,5 +1,6 @@
 /** Part 5: the slider, the words as they come from the core, and the hill of what luck alone does. */
-import { html, type TemplateResult } from "lit";
+import { html, nothing, type TemplateResult } from "lit";
+import { textSize } from "../chart/text-size.js";
 import type { Luck, Measure, Refusal, Session, Showing } from "../core/engine.js";
 import { chosenOf, gapOf, type MeasureView, measureView, plain, sides, signed, withUnit } from "../format/values.js";
 import { build, marker } from "../pieces/pieces.js";
@@ -12,6 +13,8 @@ export interface LuckState {
   luck: Luck | null;
   trouble: Refusal | null;
   showing: Showing;
+  /** How many deals were watched. */
+  dealt: number;
   session: Session;
   measures: readonly Measure[];
 }
@@ -19,12 +22,13 @@ export interface LuckState {
 export interface LuckActions {
   show: (shown: number) => void;
   choose: (showing: Showing) => void;
+  deal: () => void;
 }
 
 const SHOWINGS: readonly Showing[] = ["in_a_row", "picked"];
 
 export function luckView(
-  { luck, trouble, showing, session, measures }: LuckState,
+  { luck, trouble, showing, dealt, session, measures }: LuckState,
   actions: LuckActions,
 ): TemplateResult {
   if (trouble) return html`<div class="card">${refused(trouble)}</div>`;
@@ -33,11 +37,12 @@ export function luckView(
   return html`
     <div class="card">
       <p class="hint">${say("luck-help")}</p>
+      ${dealing(luck, dealt, actions)}
+      ${picture(luck, dealt, session, measureView(luck.measure, measures, session))}
       <form class="luck-controls" @submit=${(event: Event) => event.preventDefault()}>
         ${slider(luck, actions)} ${choices(showing, actions)}
       </form>
       <p class="luck-said" aria-live="polite">${words.headline}</p>
-      ${picture(luck, session, measureView(luck.measure, measures, session))}
       <ul class="luck-best">
         <li>${words.for_candidate}</li>
         <li>${words.for_baseline}</li>
@@ -48,6 +53,20 @@ export function luckView(
         <p>${words.whole} ${luck.answer.words.headline}</p>
       </div>
       <p class="hint">${words.note}</p>
+    </div>`;
+}
+
+/** A tap deals, and each deal shows another gap; with more shots the gaps lie closer together. */
+function dealing({ shown, limits, deals, words }: Luck, dealt: number, actions: LuckActions): TemplateResult {
+  const more = Math.min(2 * shown, limits.most);
+  return html`
+    <div class="luck-deal">
+      <div class="buttons">
+        <button type="button" class="primary" id="luck-deal" ?disabled=${dealt >= deals.length} @click=${actions.deal}>
+          ${dealt === 0 ? say("luck-deal", { count: shown }) : say("luck-deal-again")}</button>
+        ${more > shown ? html`<button type="button" id="luck-more" @click=${() => actions.show(more)}>${say("luck-more", { count: more })}</button>` : nothing}
+      </div>
+      <p class="luck-dealt" aria-live="polite">${dealt === 0 ? nothing : words.deals[dealt - 1]}</p>
     </div>`;
 }
 
@@ -77,7 +96,7 @@ const choices = (showing: Showing, actions: LuckActions): TemplateResult => html
     </div>
   </fieldset>`;
 
-function picture(luck: Luck, session: Session, measure: MeasureView): TemplateResult {
+function picture(luck: Luck, dealt: number, session: Session, measure: MeasureView): TemplateResult {
   const { shown, margin, compared, toward } = luck;
   const geometry = luckGeometry({
     bins: luck.chance.histogram.bins,
@@ -85,7 +104,10 @@ function picture(luck: Luck, session: Session, measure: MeasureView): TemplateRe
     toward,
     gap: luck.gap,
     best: { candidate: luck.for_candidate.best, baseline: luck.for_baseline.best },
+    deals: luck.deals,
+    dealt,
     scale: measure.scale,
+    text: textSize(),
   });
   const name = (index: number) => session.builds[index]?.name ?? "";
   const { left, right } =
@@ -94,11 +116,9 @@ function picture(luck: Luck, session: Session, measure: MeasureView): TemplateRe
       : sides(measure.id, false);
   const value = (x: number) => gapOf(x, measure);
   const different = luck.goal === "different";
-  const caption = [
-    say("luck-hill", { count: shown }),
-    margin ? say("luck-colored", { margin: withUnit(plain(chosenOf(margin, measure)), measure.unit) }) : "",
-    different ? say("luck-lines-highest", { count: shown }) : say("luck-lines-best", { count: shown }),
-  ];
+  const caption = margin
+    ? say("luck-hill-colored", { count: shown, margin: withUnit(plain(chosenOf(margin, measure)), measure.unit) })
+    : say("luck-hill", { count: shown });
   return html`
     <figure class="picture">
       <div class="sides" aria-hidden="true">
@@ -110,11 +130,12 @@ function picture(luck: Luck, session: Session, measure: MeasureView): TemplateRe
         builds: { candidate: luck.candidate, baseline: luck.baseline },
         whole: say("luck-all", { gap: value(luck.gap) }),
         best: (x) => say(different ? "luck-reach-highest" : "luck-reach-best", { count: shown, gap: value(x) }),
+        dealt: value,
         tick: (x) => signed(x * measure.scale, measure.decimals),
       })}
       <ul class="legend">
         ${[luck.candidate, luck.baseline].map((index) => html`<li>${build(index, name(index))}</li>`)}
       </ul>
-      <figcaption>${caption.filter(Boolean).join(" ")}</figcaption>
+      <figcaption>${caption}</figcaption>
     </figure>`;
 }

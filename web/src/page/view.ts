@@ -1,6 +1,6 @@
 /** The page as a whole: which parts there are in which state. */
 import { html, nothing, type TemplateResult } from "lit";
-import { answer, measured } from "../answer/answer.js";
+import { answer, landed, measured } from "../answer/answer.js";
 import { entry } from "../entry/entry.js";
 import { later } from "../pieces/later.js";
 import { part } from "../pieces/pieces.js";
@@ -34,6 +34,7 @@ export function page(state: State, actions: Actions, whole: boolean, place: Plac
         ${state.entry ? entered(state, state.entry, actions) : nothing}
         ${answer(state, session, actions)}
         ${comparable && state.question ? counts(state, session, state.question, actions) : nothing}
+        ${comparable ? landed(state, session) : nothing}
         ${state.entry ? nothing : read(state, session, actions)}
         ${state.report ? measured(state, state.report, session, actions) : nothing}
       </div>

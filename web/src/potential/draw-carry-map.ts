@@ -21,13 +21,13 @@ export const drawCarryMap = (geometry: MapGeometry, texts: MapTexts): TemplateRe
       <rect class="best" x=${geometry.band.x} y=${geometry.band.y} width=${geometry.band.width} height=${geometry.band.height} />
       ${geometry.launches.map(
         ({ value, x }) =>
-          svg`<text x=${x} y=${field.y + field.height + 17} text-anchor="middle">${texts.launch(value)}</text>`,
+          svg`<text x=${x} y=${field.y + field.height + 3 + 14 * geometry.text} text-anchor="middle">${texts.launch(value)}</text>`,
       )}
-      ${geometry.spins.map(({ value, y }) => svg`<text x=${field.x - 5} y=${y + 4} text-anchor="end">${texts.spin(value)}</text>`)}
+      ${geometry.spins.map(({ value, y }) => svg`<text x=${field.x - 5} y=${y + 4 * geometry.text} text-anchor="end">${texts.spin(value)}</text>`)}
       <text class="axis-name" x=${field.x + field.width / 2} y=${geometry.height - 6} text-anchor="middle">${say("axis-launch")}</text>
-      <text class="axis-name" x=${field.x + 6} y=${field.y + 16}>${say("axis-spin")}</text>
+      <text class="axis-name" x=${field.x + 6} y=${field.y + 3 + 13 * geometry.text}>${say("axis-spin")}</text>
       ${geometry.shots.map(({ build, x, y }) => mark(build, x, y, 0.5))}
-      ${geometry.labels.map(({ value, x, y }) => svg`<text class="line-label" x=${x} y=${y + 4} text-anchor="middle">${texts.carry(value)}</text>`)}
+      ${geometry.labels.map(({ value, x, y }) => svg`<text class="line-label" x=${x} y=${y + 4 * geometry.text} text-anchor="middle">${texts.carry(value)}</text>`)}
       ${
         geometry.own.build === null
           ? svg`<circle class="own" cx=${geometry.own.x} cy=${geometry.own.y} r="8" />`

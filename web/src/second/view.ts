@@ -2,6 +2,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { drawParts } from "../chart/draw-parts.js";
 import { type PartRow, partsGeometry } from "../chart/parts.js";
+import { textSize } from "../chart/text-size.js";
 import type { Effect, Second, SecondFactor } from "../core/flights.js";
 import { gapOf, type MeasureView, plain, signed } from "../format/values.js";
 import { choice, foreign } from "../pieces/pieces.js";
@@ -120,7 +121,7 @@ function picture(second: Second, measure: MeasureView): TemplateResult {
   const alternative = say("change-bars", { measure: measure.name, each: each.join(" ") });
   return html`
     <figure class="picture">
-      ${drawParts(partsGeometry(rows, measure.scale), { alternative, value, tick: (x) => signed(x * measure.scale, measure.decimals) })}
+      ${drawParts(partsGeometry(rows, measure.scale, textSize()), { alternative, value, tick: (x) => signed(x * measure.scale, measure.decimals) })}
       <figcaption>${say("change-caption")}</figcaption>
     </figure>`;
 }

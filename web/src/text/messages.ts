@@ -13,6 +13,12 @@ export interface Messages {
   "claim-no_retest": null;
   "claim-help": null;
   "claim-help-no-retest": null;
+  "claim-reach": { size: string | number };
+  "claim-reach-caption": null;
+  "claim-reach-caption-order": { size: string | number };
+  "claim-picture-claim": null;
+  "claim-picture-retest": { level: string | number };
+  "claim-picture-each": { name: string | number; value: string | number };
   "claim-promised": null;
   "claim-gain": null;
   "claim-averages": null;
@@ -303,6 +309,8 @@ export interface Messages {
   "cause-caption": { unit: "m" | "yd" };
   "cause-gap": null;
   "part-inner": { name: string | number };
+  "potential-map": null;
+  "gains-caption": { unit: string | number };
   "map-for": null;
   "potential-before": null;
   "potential-best": { size: string | number };
@@ -347,10 +355,11 @@ export interface Messages {
   "luck-all": { gap: string | number };
   "luck-reach-best": { count: string | number; gap: string | number };
   "luck-reach-highest": { count: string | number; gap: string | number };
+  "luck-deal": { count: number };
+  "luck-deal-again": null;
+  "luck-more": { count: number };
   "luck-hill": { count: number };
-  "luck-colored": { margin: string | number };
-  "luck-lines-best": { count: string | number };
-  "luck-lines-highest": { count: string | number };
+  "luck-hill-colored": { count: number; margin: string | number };
   "numbers-help": null;
   "numbers-methods-page": null;
   "numbers-methods": null;
@@ -588,6 +597,7 @@ export interface Messages {
   "picture-caption-level": { level: string | number };
   "picture-caption-ratio": null;
   "picture-caption-ratio-level": { level: string | number };
+  "picture-way": { name: string | number; level: string | number };
   "picture-level": { level: string | number };
   "picture-allowance": null;
   "picture-alternative": { what: string | number; each: string | number };

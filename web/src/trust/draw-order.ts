@@ -15,30 +15,34 @@ const NUMBERED = 16;
 export const drawOrder = (geometry: OrderGeometry, texts: OrderTexts): TemplateResult => html`
   <svg class="order" role="img" aria-label=${texts.alternative} width="100%" height=${geometry.height}>
     ${bands(geometry)}
-    ${geometry.fields.map((field) => drawField(field, texts))}
+    ${geometry.fields.map((field) => drawField(field, geometry, texts))}
     ${geometry.averages.map((line) => drawLine(line, "average"))}
     ${geometry.points.map((point) => drawPoint(point, geometry.marker))}
     ${geometry.drifts.map((line) => drawLine(line, "drift"))}
   </svg>`;
 
-function bands({ bands: all, top, bottom }: OrderGeometry): TemplateResult[] {
-  const every = Math.ceil(all.length / NUMBERED);
+function bands({ bands: all, top, bottom, text }: OrderGeometry): TemplateResult[] {
+  const every = Math.ceil((all.length * text) / NUMBERED);
   return all.map(
     ({ from, to, round, shaded }, index) => svg`
       ${shaded ? svg`<rect class="band" x=${percent(from)} width=${percent(to - from)} y=${top} height=${bottom - top} />` : nothing}
       ${
         index % every === 0
-          ? svg`<text class="round" x=${percent((from + to) / 2)} y=${bottom + 18} text-anchor="middle">${round}</text>`
+          ? svg`<text class="round" x=${percent((from + to) / 2)} y=${bottom + 3 + 15 * text} text-anchor="middle">${round}</text>`
           : nothing
       }`,
   );
 }
 
-const drawField = ({ build, top, ticks }: Field, texts: OrderTexts): TemplateResult => svg`
+const drawField = (
+  { build, top, ticks }: Field,
+  { left, text }: OrderGeometry,
+  texts: OrderTexts,
+): TemplateResult => svg`
   ${ticks.map(
     ({ value, y }) => svg`
-      <line class="grid" x1="12%" x2="100%" y1=${y} y2=${y} />
-      <text x="11%" y=${y + 4} text-anchor="end">${texts.tick(value)}</text>`,
+      <line class="grid" x1=${percent(left - 1)} x2="100%" y1=${y} y2=${y} />
+      <text x=${percent(left - 2)} y=${y + 4 * text} text-anchor="end">${texts.tick(value)}</text>`,
   )}
   ${build === null ? nothing : svg`<svg class="mark look-${look(build)}" x="2.4%" y=${top + 6} width="1" height="1" overflow="visible"><path d=${markerPath(build)} /></svg>`}`;
 

@@ -1,5 +1,6 @@
 /** Every shot in the order hit: as a picture, and as a table in which a shot can be left out and put back. */
 import { html, nothing, type TemplateResult } from "lit";
+import { textSize } from "../chart/text-size.js";
 import type { Report, Session, Shot } from "../core/engine.js";
 import { amountOf, type MeasureView, number } from "../format/values.js";
 import { build, choice } from "../pieces/pieces.js";
@@ -56,7 +57,7 @@ function picture(session: Session, report: Report, measure: MeasureView): Templa
     }),
   );
   const drift = driftOf(report);
-  const geometry = orderGeometry(ordered, drift?.drawn, measure.scale);
+  const geometry = orderGeometry(ordered, drift?.drawn, measure.scale, textSize());
   if (!geometry) return html`<p class="hint">${say("shots-no-value")}</p>`;
   const value = (x: number) => amountOf(x, measure);
   const name = (index: number) => session.builds[index]?.name ?? "";

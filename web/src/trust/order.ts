@@ -53,6 +53,10 @@ export interface Field {
 
 export interface OrderGeometry {
   height: number;
+  /** Where the shots begin, percent; the figures of the scale stand before it. */
+  left: number;
+  /** What lengths that belong to writing are multiplied by. */
+  text: number;
   top: number;
   bottom: number;
   fields: Field[];
@@ -83,18 +87,21 @@ const TOGETHER = 80;
 const ROOMY = 20;
 const SMALLEST = 0.42;
 
-/** The picture, or null when no shot has a value; `scale` is what one is in the unit shown: marks are round there. */
+/** The picture, or null when no shot has a value; `scale` is what one is in the unit shown: marks are round there; `text` how large
+ * the reader's text is. */
 export function orderGeometry(
   shots: readonly OrderedShot[],
   drift: Drift | null = null,
   scale = 1,
+  text = 1,
 ): OrderGeometry | null {
   const [low, high] = extent(shots, ({ value }) => value ?? undefined);
   if (low === undefined || high === undefined) return null;
   const half = (high - low) / 2 || Math.max(Math.abs(low) * 0.01, 1);
   const range = { middle: (low + high) / 2, half };
-  const step = (100 - LEFT - RIGHT) / shots.length;
-  const across = (index: number) => LEFT + step * (index + 0.5);
+  const left = LEFT * text;
+  const step = (100 - left - RIGHT) / shots.length;
+  const across = (index: number) => left + step * (index + 0.5);
   const builds = [...new Set(shots.filter(({ value }) => value !== null).map(({ build }) => build))].sort(
     (a, b) => a - b,
   );
@@ -113,15 +120,17 @@ export function orderGeometry(
     ),
   );
   return {
-    height: bottom + BOTTOM,
+    height: bottom + BOTTOM * text,
+    left,
+    text,
     top: TOP,
     bottom,
     fields,
     points,
     bands: bands(shots).map(({ round, first, last }, at) => ({
       round,
-      from: LEFT + step * first,
-      to: LEFT + step * (last + 1),
+      from: left + step * first,
+      to: left + step * (last + 1),
       shaded: at % 2 === 0,
     })),
     averages: builds.map((build) => {

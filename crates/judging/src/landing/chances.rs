@@ -1,6 +1,6 @@
 //! Chances to hit a strip, with bootstrap intervals, and two builds held against each other.
 
-use super::shots::{FEWEST_FOR_ELLIPSE, Group};
+use super::shots::Group;
 use super::strip::Strip;
 use libm::{exp, log as ln};
 use serde::Serialize;
@@ -13,7 +13,7 @@ use stats::hotelling::hotelling;
 use stats::points::{Covariance, Point};
 
 /// Fewest shots before a chance is given: with fewer the deviation itself is a guess.
-const FEWEST_FOR_CHANCE: usize = 8;
+pub(super) const FEWEST_FOR_CHANCE: usize = 8;
 /// A chance nearer to none or all than this is no chance that shots can tell.
 const LEAST: f64 = 1e-6;
 /// Resamples; an end of an interval moves by about a point in a hundred from seed to seed.
@@ -208,8 +208,6 @@ fn reach(figure: &Bootstrap, n: usize, level: Level) -> f64 {
     let se = figure.se() * (n / (n - 1.0)).sqrt();
     WIDENING * t_upper(level.tail(), n - 1.0) * se
 }
-
-const _: () = assert!(FEWEST_FOR_CHANCE >= FEWEST_FOR_ELLIPSE);
 
 #[cfg(test)]
 mod tests {

@@ -4,8 +4,9 @@
 //! in opposite order, neither settles which of them hits more often.
 //! Source of the interval: E. B. Wilson, J. American Statistical Association 22 (1927), 209–212.
 
-use super::chances::HitChance;
+use super::chances::{FEWEST_FOR_CHANCE, HitChance};
 use super::facts::LandingFacts;
+use super::hundred::{InHundred, hundredths};
 use stats::Level;
 use stats::choices::WIDENING;
 use stats::distributions::normal_upper;
@@ -21,7 +22,24 @@ pub(super) fn share(landed: usize, shots: usize) -> HitChance {
     HitChance { value, low: ((middle - half) / whole).max(0.0), high: ((middle + half) / whole).min(1.0) }
 }
 
+/// `None` for fewer shots than a chance is given for: a hundred dots of five shots would claim too much.
+pub(super) fn in_hundred(landed: usize, shots: usize) -> Option<InHundred> {
+    let HitChance { value, low, high } = share(landed, shots);
+    (shots >= FEWEST_FOR_CHANCE).then(|| InHundred {
+        on: hundredths(value),
+        low: hundredths(low),
+        high: hundredths(high),
+    })
+}
+
 impl LandingFacts {
+    /// Whether as many of a hundred are told of both, as counted and as aimed on the day.
+    #[must_use]
+    pub fn counted_even(&self) -> bool {
+        let counted = |build: usize| self.build(build).map(|facts| hundredths(facts.counted_as_aimed));
+        self.ground.pair.is_some_and(|pair| counted(pair.candidate) == counted(pair.baseline))
+    }
+
     /// The build of the two that counting favors against the curve, as aimed on the day; `None` where both agree, or one
     /// of them is even. Shares are read as they are told, in hundredths: 10 of 14 and 12 of 17 are even.
     #[must_use]
@@ -39,7 +57,19 @@ impl LandingFacts {
 
 #[cfg(test)]
 mod tests {
-    use super::share;
+    use super::{InHundred, in_hundred, share};
+
+    #[test]
+    fn dots_are_what_is_told_and_none_from_seven_shots() {
+        assert_eq!(in_hundred(5, 7), None);
+        let (some, all) = (in_hundred(19, 24).expect("enough"), in_hundred(8, 8).expect("enough"));
+        let wilson = share(19, 24);
+        assert_eq!(some.on, 79);
+        assert!((f64::from(some.low) - 100.0 * wilson.low).abs() <= 0.5);
+        assert!((f64::from(some.high) - 100.0 * wilson.high).abs() <= 0.5);
+        assert!(some.low < some.on && some.on < some.high, "{some:?}");
+        assert_eq!(all, InHundred { on: 99, low: all.low, high: 99 });
+    }
 
     #[test]
     fn a_share_of_few_shots_is_wide_and_never_none_or_all() {

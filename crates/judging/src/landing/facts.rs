@@ -1,6 +1,7 @@
 //! What is known of where the shots land, as it is told.
 
 use super::chances::{BestAim, HitChance, LandingPair};
+use super::hundred::InHundred;
 use super::shots::{Landed, Oval, Spot};
 use serde::Serialize;
 use session::Order;
@@ -15,12 +16,14 @@ pub struct BuildFacts {
     pub n: usize,
     /// Average place, as hit.
     pub center: Spot,
-    /// Half and nine tenths of the shots; empty for too few shots.
+    /// Where the next shots would fall, half of them and nine tenths; empty for too few shots.
     pub ovals: Vec<Oval>,
     /// Shots on the fairway at this aim, counted.
     pub counted: usize,
     /// The same as a share, 0 to 1, with its interval.
     pub counted_share: HitChance,
+    /// The same as it is told and drawn, in whole shots of a hundred; null for too few shots.
+    pub of_100: Option<InHundred>,
     /// Share counted on the fairway as aimed on the day.
     pub counted_as_aimed: f64,
     /// Chance at this aim; null for too few shots.

@@ -91,6 +91,7 @@ mod tests {
             ovals: Vec::new(),
             counted: 0,
             counted_share: chance(0.2, 0.6),
+            of_100: None,
             counted_as_aimed: counted,
             at_aim: None,
             as_aimed: Some(chance(as_aimed, as_aimed)),

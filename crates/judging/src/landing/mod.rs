@@ -1,4 +1,4 @@
-//! Where they land: each build's shots on the ground, its center and ellipses, and the chance to hit a fairway of a
+//! Where they land: each build's shots on the ground, its center, where its next shots would fall, and the chance to hit a fairway of a
 //! chosen width, as aimed and with the best aim.
 //!
 //! First stands how many were counted, as a share with its interval (see `counted`); beside it the chance of a normal
@@ -11,13 +11,15 @@ mod chances;
 mod counted;
 mod facts;
 mod finding;
+mod hundred;
 mod shots;
 mod strip;
 
 pub use chances::{BestAim, HitChance, LandingPair};
 pub use facts::{BuildFacts, Ground, LandingFacts, LandingLimits};
 pub use finding::LandingFinding;
-pub use shots::{Landed, Oval, Spot};
+pub use hundred::{InHundred, hundredths};
+pub use shots::{FEWEST_FOR_OVALS, Landed, Oval, Spot};
 pub use strip::{Strip, StripPlace, USUAL_FAIRWAY};
 
 use crate::analysis::{ShotTable, levels};
@@ -91,6 +93,7 @@ pub fn landing(
             ovals: group.ovals(),
             counted: group.landed(aim, fairway),
             counted_share: counted::share(group.landed(aim, fairway), group.offline.len()),
+            of_100: counted::in_hundred(group.landed(aim, fairway), group.offline.len()),
             counted_as_aimed: group.landed(0.0, fairway) as f64 / group.offline.len() as f64,
             at_aim: chances.at_aim,
             as_aimed: chances.as_aimed,

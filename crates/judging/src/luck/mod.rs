@@ -19,12 +19,14 @@ use session::measure::{Margin, MeasureId};
 use session::question::Goal;
 use session::{Session, Shot};
 use stats::Sample;
-use stats::subsets::{Figure, Taken, chance_gaps, picks, runs, share_of_pairs};
+use stats::subsets::{Figure, Taken, chance_gaps, deals, picks, runs, share_of_pairs};
 
 /// Gaps drawn for the distribution of chance: a share of them is right to half a shot in a hundred.
 const CHANCE_DRAWS: u32 = 10_000;
 /// Choices of any shots drawn for each build; every one of a build is held against every one of the other.
 const PICKS_DRAWN: u32 = 4_000;
+/// Deals that can be watched one by one.
+const DEALS: u32 = 20;
 /// Where the draws begin: any number would do, and always the same one gives everybody the same picture.
 const SEED: u32 = 1;
 
@@ -129,6 +131,8 @@ pub struct LuckFacts {
     pub for_baseline: ForBuild,
     /// The choices that the shares are of.
     pub pairs: Pairs,
+    /// Gaps of shots dealt blindly, as many as shown of each build, in the order dealt.
+    pub deals: Vec<f64>,
     /// Gap between the averages of all shots.
     pub gap: f64,
     /// Shots behind it.
@@ -146,7 +150,7 @@ pub fn luck(judged: &Judged<'_>, shown: Option<u32>, showing: Showing) -> Result
     let limits = limits::limits(&pair.base, &pair.cand);
     let shown = shown.unwrap_or_else(|| limits.usual());
     let measured = limits.hold(shown).then(|| measured(&pair, shown, showing)).flatten();
-    let Measured { chance, for_candidate, for_baseline, pairs } =
+    let Measured { chance, for_candidate, for_baseline, pairs, deals } =
         measured.ok_or(LuckRefused::CannotShow { shown, limits })?;
     Ok(LuckFacts {
         baseline: pair.baseline,
@@ -164,6 +168,7 @@ pub fn luck(judged: &Judged<'_>, shown: Option<u32>, showing: Showing) -> Result
         for_candidate,
         for_baseline,
         pairs,
+        deals,
         gap: pair.figure().of(pair.cand.values()) - pair.figure().of(pair.base.values()),
         n: Counts { baseline: pair.base.n(), candidate: pair.cand.n() },
     })
@@ -216,6 +221,7 @@ struct Measured {
     for_candidate: ForBuild,
     for_baseline: ForBuild,
     pairs: Pairs,
+    deals: Vec<f64>,
 }
 
 /// Whether there is more than one value.
@@ -232,6 +238,11 @@ fn measured(pair: &Pair, shown: u32, showing: Showing) -> Option<Measured> {
         Showing::Picked => picks(shots, n, figure, PICKS_DRAWN, u64::from(SEED) + 1 + build as u64),
     };
     let (base, cand) = (choose(pair.baseline, &pair.base)?, choose(pair.candidate, &pair.cand)?);
+    // Streams apart from those of the picks, and one for each build as there.
+    let deal = |build: usize, shots: &Sample| {
+        deals(shots, n, figure, DEALS, u64::from(SEED) + (1 << 32) + build as u64)
+    };
+    let (dealt_base, dealt_cand) = (deal(pair.baseline, &pair.base)?, deal(pair.candidate, &pair.cand)?);
     let gaps = chance_gaps(&pair.cand, &pair.base, n, figure, CHANCE_DRAWS, u64::from(SEED))?;
     let (all_base, all_cand) = (figure.of(pair.base.values()), figure.of(pair.cand.values()));
     let at_least = pair.margin.unwrap_or(0.0);
@@ -266,6 +277,7 @@ fn measured(pair: &Pair, shown: u32, showing: Showing) -> Option<Measured> {
         for_candidate,
         for_baseline,
         pairs: Pairs { baseline: base.figures.len(), candidate: cand.figures.len(), all },
+        deals: dealt_cand.iter().zip(&dealt_base).map(|(cand, base)| cand - base).collect(),
     })
 }
 

@@ -5,8 +5,10 @@
 //! ±3 % of carry; the best of the window is flat, so it is a band, and rests on the window (launch to 17°, spin from
 //! 1,500 rpm; common practice, no source). Straight shots in standard still air. Nothing here says how to get there.
 
+mod gain;
 mod map;
 
+pub use gain::Gain;
 pub use map::{CarryMap, LINE_SPACING, OnMap};
 
 use crate::flying::{
@@ -281,7 +283,7 @@ mod tests {
     use super::*;
 
     /// A group whose best launch and spin lie there and add so much.
-    fn group(launch: (f64, f64, bool), spin: (f64, f64, bool)) -> GroupFacts {
+    pub(super) fn group(launch: (f64, f64, bool), spin: (f64, f64, bool)) -> GroupFacts {
         let improvement = |(at, gain, at_edge)| Improvement { at, gain, at_edge };
         GroupFacts {
             build: Some(0),

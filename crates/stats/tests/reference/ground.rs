@@ -10,6 +10,8 @@ fn points_on_the_ground() {
     each_case("12_bivariate.json", |case| {
         if case.has("regions") {
             regions(case);
+        } else if case.has("next_share") {
+            next_shot(case);
         } else if case.has("level") {
             ellipse(case);
         } else {
@@ -38,6 +40,22 @@ fn ellipse(case: &Case) {
     case.close("chi2_quantile", found.major.powi(2) / covariance.largest(), "rel");
     case.all_close("semi_axes", &[found.major, found.minor], "rel");
     case.close("angle_deg", found.angle_deg, "rel");
+}
+
+/// Any points of the right number: what is held to the table is how far the ellipse reaches in units of their scatter.
+fn next_shot(case: &Case) {
+    let f: Vec<f64> = numbers(&case.input["n"])
+        .into_iter()
+        .map(|n| {
+            let x: Vec<f64> = (0..n as usize).map(|i| (i as f64 * 1.7).sin() * 10.0).collect();
+            let y: Vec<f64> = x.iter().map(|x| (x * 3.1).cos() * 4.0 + 250.0).collect();
+            let points = Points::new(&x, &y).unwrap();
+            let ellipse = points.prediction_ellipse(case.number("next_share")).unwrap();
+            let wider = (n + 1.0) / n * 2.0 * (n - 1.0) / (n - 2.0);
+            ellipse.major.powi(2) / points.covariance().largest() / wider
+        })
+        .collect();
+    case.all_close("f", &f, "rel");
 }
 
 fn centers(case: &Case) {

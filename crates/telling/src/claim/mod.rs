@@ -5,12 +5,15 @@ mod words;
 pub use words::ClaimWords;
 
 use crate::check;
+use crate::ends::{Printed, printed_difference};
+use crate::format::Subject;
 use crate::refusals;
 use crate::report::Answer;
 use judging::claim::{ClaimFacts, Claimed, retest};
 use judging::{judge, settle};
 use serde::{Deserialize, Serialize};
 use session::Session;
+use session::measure::Margin;
 use session::question::Question;
 use session::refusal::Refusal;
 use text::Voice;
@@ -38,6 +41,8 @@ pub struct ClaimReport {
     pub facts: ClaimFacts,
     /// The retest's own answer; null without one.
     pub answer: Option<Answer>,
+    /// The retest's difference, as it is printed in the picture; null without one.
+    pub printed: Option<Printed>,
     /// In words.
     pub words: ClaimWords,
 }
@@ -60,6 +65,11 @@ pub fn claim(request: &ClaimRequest, voice: &Voice) -> Result<ClaimReport, Refus
         retest,
         voice,
     });
+    let printed = retest.zip(facts.retest).and_then(|(judgment, interval)| {
+        let margin = judgment.margin.map(Margin::value);
+        let subject = Subject::of(&question.measure, session, voice);
+        Some(printed_difference(judgment.estimate.as_ref()?.value, &interval, margin, &subject))
+    });
     let answer = retest.map(|judgment| check::answer_of(&judged, judgment, voice));
-    Ok(ClaimReport { facts, answer, words })
+    Ok(ClaimReport { facts, answer, printed, words })
 }

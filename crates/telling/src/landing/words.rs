@@ -6,7 +6,7 @@ use crate::ends::level_text;
 use crate::format::{Subject, chance, number, shots};
 use crate::hand::Hand;
 use crate::words::sentences;
-use judging::landing::{BuildFacts, LandingFacts, LandingFinding, LandingPair};
+use judging::landing::{BuildFacts, FEWEST_FOR_OVALS, InHundred, LandingFacts, LandingFinding, LandingPair};
 use serde::Serialize;
 use session::known::Known;
 use session::names::short_name;
@@ -18,6 +18,8 @@ use text::{landing as say, luck};
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct BuildWords {
+    /// What its dots show; empty for too few shots.
+    pub dots: String,
     /// Its average miss.
     pub miss: String,
     /// What was counted at this aim, and what the curve says, each with its interval.
@@ -30,6 +32,8 @@ pub struct BuildWords {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct LandingWords {
+    /// What was counted with the two asked about and whether it settles anything, short enough to stand in the answer.
+    pub line: String,
     /// The finding in one sentence.
     pub headline: String,
     /// What stands behind it.
@@ -38,6 +42,8 @@ pub struct LandingWords {
     pub centers: String,
     /// Said of the aim as it stands.
     pub aim: String,
+    /// What the ovals are, and why a club has none.
+    pub ovals: String,
     /// How chances and intervals were made, and what they do not know.
     pub note: String,
     /// The picture for those who hear it.
@@ -55,10 +61,12 @@ pub(super) fn words(
     let speech = Speech { voice, session, hand, offline, facts };
     let of_builds: Vec<BuildWords> = facts.builds.iter().map(|build| speech.of_build(build)).collect();
     let words = LandingWords {
+        line: speech.line(),
         headline: speech.headline(),
         detail: speech.detail(),
         centers: facts.ground.pair.map_or_else(String::new, |pair| speech.centers(&pair)),
         aim: speech.aimed(),
+        ovals: speech.ovals(),
         note: say::note(voice),
         alternative: speech.alternative(&of_builds),
     };
@@ -146,7 +154,12 @@ impl Speech<'_> {
             }
             None => [counted, say::too_few_for_a_chance(voice), String::new()],
         };
+        let dots = build.of_100.map(|InHundred { on, low, high }| {
+            let on = luck::of_100(voice, &on.to_string());
+            say::dots(voice, &on, &low.to_string(), &high.to_string())
+        });
         BuildWords {
+            dots: dots.unwrap_or_default(),
             miss: say::miss(voice, &side, &self.yards(build.center.carry)),
             chance: sentences(&chance),
             best: self.best_aim(build),
@@ -192,6 +205,41 @@ impl Speech<'_> {
             }
             None => say::too_few(self.voice),
         }
+    }
+
+    fn line(&self) -> String {
+        let voice = self.voice;
+        let Some((finding, _)) = self.facts.finding() else { return self.alone() };
+        let sentence = match finding {
+            LandingFinding::AimOverClub => self.headline(),
+            LandingFinding::HitsMoreOften { better, .. } => {
+                say::line_more_often(voice, &self.name(better), self.is_hint())
+            }
+            LandingFinding::NotSettled => say::line_not_settled(voice),
+        };
+        // As many counted of both beside one that hits more often would read as a contradiction: the room tells how.
+        let is_settled = matches!(finding, LandingFinding::HitsMoreOften { .. });
+        if is_settled && self.facts.counted_even() {
+            return self.headline();
+        }
+        let counted = self.facts.ground.pair.and_then(|pair| {
+            let share = |build: usize| Some(self.of_100(self.facts.build(build)?.counted_as_aimed));
+            let (own, other) = (share(pair.candidate)?, share(pair.baseline)?);
+            let (candidate, baseline) = (self.name(pair.candidate), self.name(pair.baseline));
+            Some(say::line_counted(voice, &own, &candidate, &self.strip(), &other, &baseline))
+        });
+        sentences(&[counted.unwrap_or_default(), sentence])
+    }
+
+    fn ovals(&self) -> String {
+        let (with, without): (Vec<_>, Vec<_>) =
+            self.facts.builds.iter().partition(|build| !build.ovals.is_empty());
+        let drawn = if with.is_empty() { String::new() } else { say::ovals(self.voice) };
+        let none = without.iter().map(|build| {
+            let fewest = FEWEST_FOR_OVALS.to_string();
+            say::no_oval(self.voice, &self.name(build.build), &shots(self.voice, build.n), &fewest)
+        });
+        sentences(&std::iter::once(drawn).chain(none).collect::<Vec<_>>())
     }
 
     fn detail(&self) -> String {
@@ -263,8 +311,6 @@ impl Speech<'_> {
             let oval = build
                 .ovals
                 .last()
-                // Where shots are too few for a chance they are for a shape.
-                .filter(|_| build.at_aim.is_some())
                 .map(|oval| say::oval(voice, &self.yards(2.0 * oval.major), &self.yards(2.0 * oval.minor)));
             sentences(&[said, oval.unwrap_or_default()])
         });
@@ -275,5 +321,5 @@ impl Speech<'_> {
 }
 
 fn hundredths(chance: f64) -> String {
-    format!("{:.0}", (100.0 * chance).round().clamp(1.0, 99.0))
+    judging::landing::hundredths(chance).to_string()
 }

@@ -6,7 +6,7 @@ pub use words::{GroupWords, PotentialWords};
 
 use crate::refusals;
 use crate::units::offered;
-use judging::potential::{CarryMap, GroupFacts, LINE_SPACING};
+use judging::potential::{CarryMap, Gain, GroupFacts, LINE_SPACING};
 use serde::{Deserialize, Serialize};
 use session::Session;
 use session::measure::Unit;
@@ -35,6 +35,8 @@ pub struct SpeedGroup {
     /// What they carry, and could.
     #[serde(flatten)]
     pub facts: GroupFacts,
+    /// What of it is named, and drawn.
+    pub gain: Gain,
     /// Sentences.
     pub words: GroupWords,
 }
@@ -68,7 +70,7 @@ pub fn potential(request: &PotentialRequest, voice: &Voice) -> Result<Potential,
     let (of_groups, words) = words::words(session, &facts, voice);
     let groups = facts.groups.into_iter().zip(of_groups);
     Ok(Potential {
-        groups: groups.map(|(facts, words)| SpeedGroup { facts, words }).collect(),
+        groups: groups.map(|(facts, words)| SpeedGroup { gain: facts.gain(), facts, words }).collect(),
         largest_change: facts.largest_change,
         is_iron: facts.is_iron,
         map: facts.map,

@@ -2,7 +2,7 @@
 
 use crate::format::{Subject, shots};
 use crate::words::sentences;
-use judging::potential::{Change, GroupFacts, NOTHING, PotentialFacts, Unused};
+use judging::potential::{Change, Gain, GroupFacts, NOTHING, PotentialFacts, Unused};
 use serde::Serialize;
 use session::Session;
 use session::known::Known;
@@ -17,6 +17,8 @@ use text::potential::Direction;
 pub struct GroupWords {
     /// Its name.
     pub name: String,
+    /// What it could carry more, beside its bar.
+    pub gain: String,
     /// What it does now.
     pub now: String,
     /// What another launch would do.
@@ -87,6 +89,7 @@ impl<'a> Speech<'a> {
             |build: usize| self.session.builds.get(build).map_or_else(String::new, |b| short_name(&b.name));
         GroupWords {
             name: group.build.map_or_else(|| say::best_third(voice), name),
+            gain: self.gain(group),
             now: say::now(
                 voice,
                 &self.carry.amount(group.carry),
@@ -98,6 +101,18 @@ impl<'a> Speech<'a> {
             launch: self.other_launch(group),
             spin: self.other_spin(group),
             best: self.both_at_their_best(group),
+        }
+    }
+
+    fn gain(&self, group: &GroupFacts) -> String {
+        let size = |yd: f64| self.carry.amount(yd);
+        match group.gain() {
+            Gain::Nothing => say::gain_none(self.voice),
+            Gain::NotNamed => say::gain_not_named(self.voice),
+            Gain::Alone { size: alone } => say::gain_alone(self.voice, &size(alone)),
+            Gain::Both { size: both } => say::gain_both(self.voice, &size(both)),
+            Gain::Range { low, high } if size(low) == size(high) => say::gain_alone(self.voice, &size(high)),
+            Gain::Range { low, high } => say::gain_range(self.voice, &size(low), &size(high)),
         }
     }
 
@@ -171,7 +186,7 @@ impl<'a> Speech<'a> {
     fn alternative(&self, facts: &PotentialFacts, shown: &GroupWords) -> String {
         let map = &facts.map;
         let top = map.carries.iter().copied().fold(0.0, f64::max);
-        let GroupWords { name, now, launch, spin, best } = shown;
+        let GroupWords { name, now, launch, spin, best, gain: _ } = shown;
         sentences(&[
             say::map(
                 self.voice,

@@ -158,7 +158,10 @@ fn few_shots_and_wrong_requests() {
     let few = session(&mut Dice::seeded(1), 5, [(0.0, 10.0), (3.0, 10.0)]);
     let found = shown(&few);
     assert!(found.ground.pair.is_none() && found.builds.iter().all(|build| build.facts.at_aim.is_none()));
-    assert_eq!(found.builds[0].facts.ovals.len(), 2);
+    assert!(found.builds.iter().all(|build| build.facts.ovals.is_empty() && build.facts.of_100.is_none()));
+    assert!(found.words.ovals.starts_with("No oval for Own driver"), "{}", found.words.ovals);
+    assert!(found.words.ovals.contains("cannot be drawn from 5 shots, only from 8 or more"));
+    assert_eq!(found.words.line, "Too few shots to say how often a fairway would be hit.");
     let request = asked(&few);
     let wrong = [
         LandingRequest { baseline: 2, ..request.clone() },
@@ -266,7 +269,49 @@ fn shares_that_print_alike_favor_nobody() {
 
 #[test]
 fn shots_too_few_for_a_chance_are_for_an_oval() {
-    let found = shown(&session(&mut Dice::seeded(1), 6, [(0.0, 10.0), (3.0, 10.0)]));
+    let found = shown(&session(&mut Dice::seeded(1), 7, [(0.0, 10.0), (3.0, 10.0)]));
     assert!(found.builds[0].words.chance.ends_with("Too few shots to give a chance."));
     assert!(!found.words.alternative.contains("Nine in ten"), "{}", found.words.alternative);
+    let enough = shown(&session(&mut Dice::seeded(1), 8, [(0.0, 10.0), (3.0, 10.0)]));
+    assert!(enough.words.alternative.contains("Nine in ten of the next shots would fall"));
+    assert!(enough.words.ovals.starts_with("Ovals: where the next shots would fall"));
+    assert!(!enough.words.ovals.contains("No oval"), "{}", enough.words.ovals);
+}
+
+/// What stands in the answer says the same as the room: the dots' numbers, and what they settle.
+#[test]
+fn the_line_in_the_answer_counts_and_says_what_that_settles() {
+    let club = session(&mut Dice::seeded(9), 40, [(0.0, 26.0), (0.0, 9.0)]);
+    let found = shown(&club);
+    let on = |build: usize| found.builds[build].facts.of_100.expect("enough shots").on;
+    let counted = format!(
+        "Counted, about {} of 100 with Driver B landed on a fairway 30\u{a0}yd wide, about {} of 100 with Own driver.",
+        on(1),
+        on(0)
+    );
+    assert_eq!(found.words.line, format!("{counted} As aimed, Driver B hits it more often."));
+    let mut blocked = club.clone();
+    blocked.order = Order::Blocked;
+    assert!(shown(&blocked).words.line.contains("in these shots: a hint, not proof"));
+    // Another aim in the room changes nothing of what the answer says of that day.
+    let aimed = landing(&LandingRequest { aim: Some(25.0), ..asked(&club) }).expect("can be shown");
+    assert_eq!(aimed.words.line, found.words.line);
+    let even = shown(&session(&mut Dice::seeded(8), 30, [(0.0, 11.0), (1.0, 11.0)]));
+    assert!(even.words.line.ends_with("These shots do not settle which of the two hits it more often."));
+    let turned = shown(&three_mishits());
+    assert!(turned.words.line.ends_with("do not settle which of the two hits it more often."));
+    let aim = shown(&session(&mut Dice::seeded(7), 30, [(20.0, 11.0), (19.0, 11.0)]));
+    assert!(aim.words.line.ends_with(&aim.words.headline), "{}", aim.words.line);
+}
+
+/// 8 of 10 each, and one of them by far narrower: the curve settles it, the count would read as its opposite.
+#[test]
+fn what_is_counted_even_stands_not_beside_one_that_hits_more_often() {
+    let own: Vec<f64> =
+        (0..80).map(|at| if at % 5 == 0 { 70.0 } else { 12.0 - f64::from(at % 3) * 12.0 }).collect();
+    let other: Vec<f64> =
+        (0..80).map(|at| if at % 5 == 0 { 15.5 } else { f64::from(at % 3) - 1.0 }).collect();
+    let found = shown(&places([&own, &other]));
+    assert!(found.words.headline.contains("more often than"), "{}", found.words.headline);
+    assert_eq!(found.words.line, found.words.headline);
 }

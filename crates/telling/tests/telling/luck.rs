@@ -109,6 +109,9 @@ fn swapping_the_roles_turns_everything_around() {
             assert!(near(there.facts.for_candidate.best, -back.facts.for_baseline.best));
             assert!(near(there.facts.for_baseline.against_all, -back.facts.for_candidate.against_all));
             assert!(near(there.facts.gap, -back.facts.gap));
+            let turned: Vec<f64> = back.facts.deals.iter().map(|gap| -gap).collect();
+            assert_eq!(there.facts.deals, turned, "the same shots are dealt");
+            assert_eq!(there.words.deals.len(), there.facts.deals.len());
         }
     }
 }

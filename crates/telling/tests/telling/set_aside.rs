@@ -61,6 +61,34 @@ fn an_answer_that_depends_on_them_says_both_with_sizes_wherever_it_goes() {
     assert!(shared(&session, &asking("carry")).words.plain.contains(detail.as_str()));
 }
 
+/// What is drawn of both answers is what their sentences say.
+#[test]
+fn both_answers_are_drawn_with_the_sizes_that_are_told() {
+    for (lead, short) in [(14.0, 245.0), (8.0, 215.0)] {
+        let report = answer(two_short(lead, short), asking("carry"));
+        let finding = &report.findings[0];
+        let both = finding.both_ways.as_ref().expect("shots were left out");
+        assert_eq!(both.every.name, "Every shot");
+        assert_eq!(both.without.name, "Without 2 of 12 Driver B shots");
+        let facts = finding.facts.set_aside.as_ref().expect("set aside");
+        assert!((both.every.value - finding.estimate.as_ref().expect("sizes").value).abs() < 1e-12);
+        let rest = facts.estimate_without.as_ref().expect("sizes");
+        assert!((both.without.value - rest.value).abs() < 1e-12 && both.every.value < both.without.value);
+        let told = format!("{} {}", report.answer.words.detail, left_out(&report).detail);
+        for way in [&both.every, &both.without] {
+            let printed = &way.printed;
+            let figures = format!(
+                "{} ({} to {}, {} interval)",
+                printed.value, printed.low, printed.high, printed.level
+            );
+            assert!(told.contains(&figures), "{figures} in {told}");
+            assert!(way.interval.low < way.value && way.value < way.interval.high);
+        }
+    }
+    let all = answer(in_turn("carry", 4, &[250.0, 256.0], 5.0), asking("carry"));
+    assert_eq!(all.findings[0].both_ways, None);
+}
+
 #[test]
 fn shots_missing_from_the_numbering_are_not_told_as_none_left_out() {
     let mut session = in_turn("carry", 4, &[250.0, 256.0], 5.0);

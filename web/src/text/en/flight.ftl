@@ -19,7 +19,7 @@ short-right = { $size } R
 landing-caption = { $unit ->
     [m] Meters
    *[yd] Yards
-} from the tee and to each side. Ovals hold about half and nine tenths of a club’s shots. Drag the aim line, or step it with the arrow keys: the shots move with it.
+} from the tee and to each side. Drag the aim line, or step it with the arrow keys: the shots move with it.
 fairway-width = Width of the fairway
 
 ## Club or swing
@@ -43,6 +43,8 @@ part-inner = of it: { $name }
 
 ## What the ball speed could carry
 
+potential-map = The map of launch and spin
+gains-caption = Carry in { $unit } to be gained at the same ball speed: the full bar with launch or spin alone, the thin end with both.
 map-for = The map for the ball speed of
 potential-before = Before anything is changed
 potential-best = Within { $size } of the best

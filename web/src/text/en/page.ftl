@@ -250,6 +250,7 @@ picture-caption = The mark is the gap in these shots. The bar is where the true 
 picture-caption-level = The mark is the gap in these shots. The bar is where the true gap may lie: the { $level } interval.
 picture-caption-ratio = The mark is how much more or less it scattered in these shots. The bar is where the truth may lie.
 picture-caption-ratio-level = The mark is how much more or less it scattered in these shots. The bar is where the truth may lie: the { $level } interval.
+picture-way = { $name } ({ $level } interval)
 picture-level = { $level } interval
 picture-allowance = Its thin ends stand for warming up and tiring.
 picture-alternative = { $what }. { $each }

@@ -19,7 +19,7 @@ short-right = { $size } D
 landing-caption = { $unit ->
     [m] Metros
    *[yd] Yardas
-} desde el tee y hacia cada lado. Los óvalos abarcan más o menos la mitad y nueve décimos de los golpes de un palo. Arrastra la línea de puntería, o muévela con las flechas: los golpes se mueven con ella.
+} desde el tee y hacia cada lado. Arrastra la línea de puntería, o muévela con las flechas: los golpes se mueven con ella.
 fairway-width = Ancho de la calle
 
 ## Palo o swing
@@ -43,6 +43,8 @@ part-inner = de ello: { $name }
 
 ## Qué carry cabe con la velocidad de bola
 
+potential-map = El mapa de salida y spin
+gains-caption = Carry en { $unit } que se ganaría con la misma velocidad de bola: la barra llena, cambiando solo la salida o el spin; el extremo fino, los dos.
 map-for = El mapa para la velocidad de bola de
 potential-before = Antes de cambiar nada
 potential-best = A menos de { $size } de lo mejor

@@ -249,6 +249,7 @@ picture-caption = La marca es la diferencia en estos golpes. La barra es donde p
 picture-caption-level = La marca es la diferencia en estos golpes. La barra es donde puede estar la diferencia real: el intervalo del { $level }.
 picture-caption-ratio = La marca es cuánta más o menos dispersión hubo en estos golpes. La barra es donde puede estar la real.
 picture-caption-ratio-level = La marca es cuánta más o menos dispersión hubo en estos golpes. La barra es donde puede estar la real: el intervalo del { $level }.
+picture-way = { $name } (intervalo del { $level })
 picture-level = intervalo del { $level }
 picture-allowance = Sus extremos finos representan el calentamiento y el cansancio.
 picture-alternative = { $what }. { $each }
