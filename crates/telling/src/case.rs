@@ -8,7 +8,7 @@ use judging::Judgment;
 use judging::analysis::{Estimate, Group, MoreShots};
 use judging::choice::Choice;
 use judging::facts::{HowHit, OrderAllowance};
-use judging::trust::has_impossible_value;
+use judging::trust::has_value_in_doubt;
 use judging::verdict::Direction;
 use session::Session;
 use session::measure::{Margin, MeasureId};
@@ -166,7 +166,7 @@ impl<'a> Case<'a> {
     /// Whether a value of the two is outside what the measure can be.
     fn has_a_slip(&self) -> bool {
         let Judgment { baseline, candidate, measure, .. } = self.judgment;
-        has_impossible_value(self.session, measure, [*baseline, *candidate])
+        has_value_in_doubt(self.session, measure, [*baseline, *candidate])
     }
 
     /// Whether the interval leaves room for warming up and tiring.

@@ -12,7 +12,7 @@ use crate::analysis::{Basis, Include};
 use crate::facts::{OrderAllowance, RestsOn};
 use crate::interval::Interval;
 use crate::judge::{Judged, Judgment, reported_unit};
-use crate::trust::has_impossible_value;
+use crate::trust::has_value_in_doubt;
 use crate::verdict::{Direction, Why};
 use serde::Serialize;
 use session::measure::{Margin, MeasureId};
@@ -187,7 +187,7 @@ fn may_be_bet_on(judged: &Judged<'_>, headline: &Judgment) -> Result<CautiousDif
     let comparison = headline.comparison().ok_or(NoBet::NothingCompared)?;
     let Basis::Difference(careful) = comparison.basis else { return Err(NoBet::Scatter) };
     let Judgment { baseline, candidate, measure, .. } = headline;
-    if has_impossible_value(judged.settled.session, measure, [*baseline, *candidate]) {
+    if has_value_in_doubt(judged.settled.session, measure, [*baseline, *candidate]) {
         return Err(NoBet::ValueInDoubt);
     }
     match headline.facts.order_allowance {
