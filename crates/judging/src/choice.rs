@@ -13,7 +13,12 @@ pub enum Choice {
     /// By anything: the measure asked for is settled, no other one differs, and no few shots decide.
     Freely,
     /// By the other measures, on which the two differ by enough to matter, or perhaps so.
-    After(Vec<MeasureId>),
+    After {
+        /// Those measures.
+        others: Vec<MeasureId>,
+        /// Whether the order of hitting leaves that a hint.
+        is_hint: bool,
+    },
     /// Not yet: the measure asked for is open, or how far the ball goes.
     NotSettled {
         /// The measure that is open.
@@ -83,7 +88,12 @@ pub fn choice(judged: &Judged<'_>, judgment: &Judgment) -> Option<Choice> {
     let is_open = |judgment: &Judgment| !judgment.decision.is_inside_the_margin();
     let asked_is_open = judged.of(judgment.candidate).is_some_and(is_open).then(asked);
     Some(if !judgment.facts.differs_on.is_empty() {
-        Choice::After(judgment.facts.differs_on.clone())
+        let others = &judgment.facts.differs_on;
+        let of_others = judged.judgments.iter().filter(|other| {
+            other.candidate == judgment.candidate && others.contains(&other.measure)
+        });
+        let is_hint = of_others.into_iter().any(|other| other.facts.order_is_mixed_up());
+        Choice::After { others: others.clone(), is_hint }
     } else if let Some(open) = asked_is_open.or_else(|| how_far_is_open(judged, judgment)) {
         match judgment.facts.rounds_to_go() {
             Some(rounds) => Choice::GoOn { rounds },

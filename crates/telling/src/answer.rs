@@ -27,6 +27,13 @@ pub(crate) fn words(session: &Session, judgment: &Judgment, choice: Option<&Choi
         return spread::words(&case, estimate, choose);
     }
     match (judgment.decision.kind, &judgment.estimate) {
+        (DecisionKind::CannotAnswer, _) | (_, None)
+            if judgment.decision.why == Some(Why::TooFewShots) && case.is_half_unread() =>
+        {
+            let headline = say::too_few_shots(voice, &case.subject.name);
+            let next = Next::step(text::case::have_it_measured(voice, &case.subject.name));
+            Words::new(headline.clone(), headline, "", &[case.counts()], &next)
+        }
         (DecisionKind::CannotAnswer, _) | (_, None) => {
             cannot_answer(judgment.decision.why, &case.subject, &case.counts())
         }
@@ -64,6 +71,7 @@ fn different(case: &Case, estimate: &Estimate, choose: impl Fn() -> String) -> W
     let hint = case.judgment.facts.order_is_mixed_up();
     let next = match decision.matters {
         Some(Matters::No) => Next::step(choose()),
+        _ if case.has_a_slip() => Next::step(case.check_the_value()),
         _ if hint => case.shots_in_turn(estimate),
         Some(Matters::Maybe) => case.more_shots(estimate),
         Some(Matters::Yes) | None => Next::default()
@@ -71,8 +79,8 @@ fn different(case: &Case, estimate: &Estimate, choose: impl Fn() -> String) -> W
             .and_step(say::second_day(case.voice)),
     };
     let line = match decision.matters {
-        _ if nothing_allowed => say::differs_in_short(case.voice, &does, &span),
-        Some(Matters::No) => say::too_small_in_short(case.voice, &does, &span),
+        Some(Matters::No) if !nothing_allowed => say::too_small_in_short(case.voice, &does, &span),
+        _ if hint => say::differs_in_short(case.voice, &does, &span),
         _ => say::different(case.voice, &does, false, &span),
     };
     let headline = sentences(&[headline, nearer_to_zero(case)]);

@@ -36,7 +36,10 @@ not-apart-order-not-known = It is not known whether { $baseline } and { $candida
 not-apart-averages = From averages alone, { $baseline } and { $candidate } cannot be told apart ({ $measure }).
 
 # What to do next.
-choose-after = { $measure } does not decide between them, but they differ in { $others }: look there before choosing.
+choose-after = { $measure } does not decide between them, but { $hint ->
+    [yes] in these shots they
+   *[no] they
+} differ in { $others }: look there before choosing.
 choose-not-yet = { $measure } does not decide between them, and { $asked } is not settled: settle that before choosing.
 choose-after-the-other-club = { $measure } does not decide between these two: look at { $club } before choosing.
 choose-after-a-check = Before choosing, check it with a new test: taking out { $shots ->

@@ -31,8 +31,14 @@ order-could-move-unseen = Warming up or tiring could move { $measure } by about 
 order-could-move-unknown = How far warming up and tiring move { $measure } is not known, so nothing is allowed for them.
 order-could-move = Warming up or tiring could move { $measure } by about { $size }.
 plain-averages-differ = At the usual 95 %, comparing the plain averages would have called this a difference.
-small-drift-explains = At the level used here, with a drift of only { $size } from one club to the other, luck could explain the rest.
-drift-would-explain = At the level used here, only with a drift of { $size } or more from one club to the other could luck explain the rest.
+small-drift-explains = { $usual ->
+    [yes] With
+   *[no] At the level used here, with
+} a drift of only { $size } from one club to the other, luck could explain the rest.
+drift-would-explain = { $usual ->
+    [yes] Only
+   *[no] At the level used here, only
+} with a drift of { $size } or more from one club to the other could luck explain the rest.
 only-averages = Only averages were given.
 no-single-shots = There are no single shots here, so their order, the bad ones and the scatter cannot be checked.
 assumed-to-scatter = No standard deviation was given, so single shots are taken to scatter by { $size }, the high end of what is usual (a golfers’ rule of thumb; no study behind it).
@@ -71,7 +77,7 @@ clubs-held-against = { $clubs ->
     [7] Seven
    *[other] { $clubs }
 } clubs were compared with { $baseline }.
-best-of-several = The best of several looks good by luck alone, so each must be more convincing than if it were the only one.
+best-of-several = The best of several looks good by luck alone, so to be called a difference a gap must be more convincing than with one club alone.
 best-by-luck = The best of as many equal clubs would lead by about { $size } without being better.
 honest-lead = { $club } shows a gap of { $shown }; { $more ->
     [yes] a fair guess is that about { $honest } of it remains
@@ -79,3 +85,8 @@ honest-lead = { $club } shows a gap of { $shown }; { $more ->
 }.
 margin-changed = The difference that matters was changed after the answer was seen.
 margin-first-and-now = It was { $first } first and is { $now } now. An answer counts for most with the number set beforehand.
+one-of-several = Of several clubs one always stands out by luck alone, so to be called a difference a gap must be more convincing than with one club alone.
+lead-shown = { $club } shows a gap of { $shown }{ $more ->
+    [yes] , more than that
+   *[no] , no more than such luck
+}.

@@ -33,7 +33,10 @@ not-apart-not-in-turn = { $baseline } y { $candidate } no se alternaron, y no se
 not-apart-order-not-known = No se sabe si { $baseline } y { $candidate } se alternaron, y estos golpes no los distinguen en { $measure }.
 not-apart-averages = Solo con promedios no se puede distinguir { $baseline } de { $candidate } en { $measure }.
 
-choose-after = { $measure }: este dato no decide entre ellos, pero se diferencian en { $others }. Míralo antes de elegir.
+choose-after = { $measure }: este dato no decide entre ellos, pero se diferencian{ $hint ->
+    [yes] {" "}en estos golpes
+   *[no] {""}
+} en { $others }. Míralo antes de elegir.
 choose-not-yet = { $measure }: este dato no decide entre ellos, y falta por saber { $asked }. Acláralo antes de elegir.
 choose-after-the-other-club = { $measure }: este dato no decide entre estos dos. Mira { $club } antes de elegir.
 choose-after-a-check = Antes de elegir, compruébalo con una prueba nueva: quitar { $shots ->

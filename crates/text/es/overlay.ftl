@@ -29,8 +29,14 @@ order-could-move-unseen = El calentamiento o el cansancio podrían suponer cerca
 order-could-move-unknown = No se sabe cuánto influyen el calentamiento y el cansancio en { $measure }, así que no se cuenta con ellos.
 order-could-move = El calentamiento o el cansancio podrían suponer cerca de { $size } de { $measure }.
 plain-averages-differ = Con el 95 % habitual, comparar solo los promedios habría dicho que hay diferencia.
-small-drift-explains = Con el nivel que se usa aquí, bastaría una deriva de { $size } de un palo a otro para que el azar pudiera explicar el resto.
-drift-would-explain = Con el nivel que se usa aquí, solo con una deriva de { $size } o más de un palo a otro podría el azar explicar el resto.
+small-drift-explains = { $usual ->
+    [yes] Bastaría
+   *[no] Con el nivel que se usa aquí, bastaría
+} una deriva de { $size } de un palo a otro para que el azar pudiera explicar el resto.
+drift-would-explain = { $usual ->
+    [yes] Solo
+   *[no] Con el nivel que se usa aquí, solo
+} con una deriva de { $size } o más de un palo a otro podría el azar explicar el resto.
 only-averages = Solo hay promedios.
 no-single-shots = Aquí no hay golpes sueltos: no se puede comprobar su orden, los malos ni la dispersión.
 assumed-to-scatter = No hay desviación estándar, así que se supone que los golpes se dispersan { $size }, lo más alto de lo habitual (regla práctica entre golfistas, sin ningún estudio detrás).
@@ -69,7 +75,7 @@ clubs-held-against = { $clubs ->
     [7] Siete
    *[other] { $clubs }
 } palos se compararon con { $baseline }.
-best-of-several = El mejor de varios parece bueno solo por azar, así que cada uno debe convencer más que si fuera el único.
+best-of-several = El mejor de varios parece bueno solo por azar, así que, para llamarse diferencia, una ventaja debe convencer más que con un palo solo.
 best-by-luck = El mejor de otros tantos palos iguales llevaría cerca de { $size } de ventaja sin ser mejor.
 honest-lead = { $club } muestra una diferencia de { $shown }; { $more ->
     [yes] lo razonable es esperar que queden cerca de { $honest }
@@ -77,3 +83,8 @@ honest-lead = { $club } muestra una diferencia de { $shown }; { $more ->
 }.
 margin-changed = La diferencia que importa se cambió después de ver la respuesta.
 margin-first-and-now = Antes: { $first }; ahora: { $now }. Una respuesta vale más con el número fijado de antemano.
+one-of-several = Entre varios palos siempre destaca alguno solo por azar, así que, para llamarse diferencia, lo que los separa debe convencer más que con un palo solo.
+lead-shown = { $club } muestra una diferencia de { $shown }{ $more ->
+    [yes] , más que eso
+   *[no] , no más que ese azar
+}.

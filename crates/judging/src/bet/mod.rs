@@ -177,6 +177,12 @@ pub fn bet(judged: &Judged<'_>) -> Result<BetFacts, NoBet> {
     })
 }
 
+/// Whether something is bet on the candidate that the headline speaks of.
+#[must_use]
+pub fn is_made(judged: &Judged<'_>) -> bool {
+    judged.headline().is_some_and(|headline| may_be_bet_on(judged, headline).is_ok())
+}
+
 /// The difference that a bet may rest on.
 fn may_be_bet_on(judged: &Judged<'_>, headline: &Judgment) -> Result<CautiousDifference, NoBet> {
     match headline.goal {
