@@ -89,9 +89,10 @@ pub fn choice(judged: &Judged<'_>, judgment: &Judgment) -> Option<Choice> {
     let asked_is_open = judged.of(judgment.candidate).is_some_and(is_open).then(asked);
     Some(if !judgment.facts.differs_on.is_empty() {
         let others = &judgment.facts.differs_on;
-        let of_others = judged.judgments.iter().filter(|other| {
-            other.candidate == judgment.candidate && others.contains(&other.measure)
-        });
+        let of_others = judged
+            .judgments
+            .iter()
+            .filter(|other| other.candidate == judgment.candidate && others.contains(&other.measure));
         let is_hint = of_others.into_iter().any(|other| other.facts.order_is_mixed_up());
         Choice::After { others: others.clone(), is_hint }
     } else if let Some(open) = asked_is_open.or_else(|| how_far_is_open(judged, judgment)) {

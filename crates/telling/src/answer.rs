@@ -11,9 +11,9 @@ use judging::analysis::Estimate;
 use judging::choice::Choice;
 use judging::facts::{HowHit, RestsOn};
 use judging::verdict::{Decision, DecisionKind, Direction, Matters, Nearer, Why};
-use session::Session;
 use session::measure::{Margin, MeasureId};
 use session::question::Goal;
+use session::{Order, Session};
 use text::answer as say;
 use text::{Voice, capital};
 
@@ -35,7 +35,8 @@ pub(crate) fn words(session: &Session, judgment: &Judgment, choice: Option<&Choi
             Words::new(headline.clone(), headline, "", &[case.counts()], &next)
         }
         (DecisionKind::CannotAnswer, _) | (_, None) => {
-            cannot_answer(judgment.decision.why, &case.subject, &case.counts())
+            let why = judgment.decision.why;
+            cannot_answer(why, &case.subject, &case.counts(), &case.lacking(why), judgment.shared_rounds > 0)
         }
         (DecisionKind::Different, Some(estimate)) => different(&case, estimate, choose),
         (DecisionKind::Same, Some(estimate)) => same(&case, estimate, choose()),
@@ -50,7 +51,8 @@ pub(crate) fn without_a_pair(
     decision: &Decision,
     voice: &Voice,
 ) -> Words {
-    cannot_answer(decision.why, &Subject::of(measure, session, voice), "")
+    let laps = session.order == Order::Interleaved;
+    cannot_answer(decision.why, &Subject::of(measure, session, voice), "", "", laps)
 }
 
 fn different(case: &Case, estimate: &Estimate, choose: impl Fn() -> String) -> Words {
@@ -172,8 +174,10 @@ fn cannot_tell(case: &Case, estimate: &Estimate) -> Words {
     Words::new(headline, line, &between, &detail, &case.more_shots(estimate))
 }
 
-fn cannot_answer(why: Option<Why>, subject: &Subject<'_>, counts: &str) -> Words {
+/// `lacking` names the clubs that it is the fault of; empty where that is not known.
+fn cannot_answer(why: Option<Why>, subject: &Subject<'_>, counts: &str, lacking: &str, laps: bool) -> Words {
     let (name, voice) = (&subject.name, subject.voice);
+    let clubs = if lacking.is_empty() { say::one_or_both(voice) } else { lacking.to_owned() };
     let (headline, detail, next) = match why {
         Some(Why::NoShots) => (say::no_shots(voice), String::new(), say::no_shots_next(voice)),
         Some(Why::OneBuild) => (say::one_club(voice), String::new(), say::one_club_next(voice)),
@@ -184,7 +188,7 @@ fn cannot_answer(why: Option<Why>, subject: &Subject<'_>, counts: &str) -> Words
             (say::counts_missing(voice), say::counts_missing_why(voice), say::counts_missing_next(voice))
         }
         Some(Why::OnlyTheBest) => {
-            (say::only_the_best(voice), say::only_the_best_why(voice), say::only_the_best_next(voice))
+            (say::only_the_best(voice, &clubs), say::only_the_best_why(voice), say::only_the_best_next(voice))
         }
         Some(Why::SpreadMissing) => {
             (say::spread_missing(voice, name), String::new(), say::spread_missing_next(voice))
@@ -192,16 +196,19 @@ fn cannot_answer(why: Option<Why>, subject: &Subject<'_>, counts: &str) -> Words
         Some(Why::OnlyAverages) => {
             (say::only_averages(voice), say::only_averages_why(voice), say::only_averages_next(voice))
         }
-        Some(Why::NoScatter) => {
-            (say::no_scatter(voice, name), say::no_scatter_why(voice), say::no_scatter_next(voice, name))
-        }
+        Some(Why::NoScatter) => (
+            say::no_scatter(voice, &clubs, name),
+            say::no_scatter_why(voice, laps),
+            say::no_scatter_next(voice, name),
+        ),
         Some(Why::NoScatterInRounds) => (
             say::no_scatter_in_rounds(voice, name),
-            say::no_scatter_why(voice),
+            say::no_scatter_why(voice, true),
             say::no_scatter_next(voice, name),
         ),
         Some(Why::NotMeasured | Why::DependsOnLeftOut | Why::OrderNotAllowedFor) | None => {
-            (say::not_measured(voice, &capital(name)), counts.to_owned(), say::not_measured_next(voice))
+            let headline = say::not_measured(voice, &capital(name), &clubs);
+            (headline, counts.to_owned(), say::not_measured_next(voice))
         }
     };
     Words::new(headline.clone(), headline, "", &[detail], &Next::step(next))

@@ -4,10 +4,10 @@
 use crate::case::Case;
 use crate::check::{self, CheckRequest};
 use crate::words::sentences;
-use judging::facts::HowHit;
-use judging::{Judged, Judgment};
 use judging::bet::{self, BetFacts, ChanceRange, NoBet, Tens};
+use judging::facts::HowHit;
 use judging::verdict::Direction;
+use judging::{Judged, Judgment};
 use serde::Serialize;
 use session::refusal::Refusal;
 use text::Voice;

@@ -9,10 +9,10 @@ use judging::analysis::{Estimate, Group, MoreShots};
 use judging::choice::Choice;
 use judging::facts::{HowHit, OrderAllowance};
 use judging::trust::has_value_in_doubt;
-use judging::verdict::Direction;
-use session::Session;
+use judging::verdict::{Direction, Why};
 use session::measure::{Margin, MeasureId};
 use session::names::short_name;
+use session::{Session, SummaryOf};
 use text::answer as say_choose;
 use text::case as say;
 use text::case::{Hit, Room};
@@ -325,6 +325,31 @@ impl<'a> Case<'a> {
                 Next::step(say::hardly_narrows(voice)).and(say::near_it(voice, &self.margin()))
             }
         }
+    }
+
+    /// The clubs that keep these shots from answering; empty where that is not one's fault.
+    pub(crate) fn lacking(&self, why: Option<Why>) -> String {
+        let Judgment { baseline, candidate, measure, pair, .. } = self.judgment;
+        let lacks = |build: usize, group: Option<Group>| match why {
+            Some(Why::NotMeasured) => group.is_none(),
+            Some(Why::NoScatter) => group.and_then(|group| group.sd).is_some_and(|sd| sd <= 0.0),
+            Some(Why::OnlyTheBest) => {
+                let own = self.session.summaries.iter().filter(|summary| summary.build == build);
+                let mut of_measure = own.filter(|summary| summary.values.get(measure).is_some());
+                of_measure.next().is_some_and(|summary| summary.of != SummaryOf::All)
+            }
+            _ => false,
+        };
+        let both = [
+            (*baseline, pair.numbers.baseline, &self.baseline),
+            (*candidate, pair.numbers.candidate, &self.candidate),
+        ];
+        let names: Vec<String> = both
+            .into_iter()
+            .filter(|(build, group, _)| lacks(*build, *group))
+            .map(|(.., name)| name.clone())
+            .collect();
+        listed(self.voice, &names)
     }
 
     fn hit_with(&self, build: usize) -> usize {

@@ -76,11 +76,10 @@ pub fn say(judged: &Judged<'_>, voice: &Voice) -> Report {
         order: session.order,
         rounds: headline.map_or(0, |j| j.shared_rounds),
         answer: told(judged, voice),
-        overlays: headline
-            .map_or_else(Vec::new, |j| {
-                let bet_is_made = judging::bet::is_made(judged);
-                overlays(session, question, j, honest_lead.as_ref(), &seen, bet_is_made, voice)
-            }),
+        overlays: headline.map_or_else(Vec::new, |j| {
+            let bet_is_made = judging::bet::is_made(judged);
+            overlays(session, question, j, honest_lead.as_ref(), &seen, bet_is_made, voice)
+        }),
         trust: seen.into_iter().map(|seen| trust::say(session, &question.measure, seen, voice)).collect(),
         honest_lead,
         removals_to_flip,

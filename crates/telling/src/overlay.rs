@@ -165,7 +165,7 @@ fn looked_at_before(case: &Case) -> Option<Overlay> {
         NumberOfShots::Planned { round, planned } => overlay(
             kind,
             say::looked_early(voice, &round.to_string(), &planned.to_string()),
-            say::early_is_stricter(voice),
+            say::early_is_stricter(voice, case.judgment.decision.kind == DecisionKind::Different),
         ),
         NumberOfShots::SaidNotFixed => {
             overlay(kind, say::not_fixed(voice), say::open_is_stricter(voice, held))
@@ -228,5 +228,7 @@ fn margin_changed(case: &Case, question: &Question) -> Option<Overlay> {
         _ => case.subject.chosen(margin),
     };
     let detail = say::margin_first_and_now(case.voice, &told(first), &told(now));
-    overlay(OverlayKind::MarginChanged, say::margin_changed(case.voice), detail)
+    // Where these shots give no answer none was seen before.
+    let answered = case.judgment.estimate.is_some();
+    overlay(OverlayKind::MarginChanged, say::margin_changed(case.voice, answered), detail)
 }

@@ -114,6 +114,8 @@ fn more_shots(case: &Case, estimate: &Estimate, direction: Direction) -> String 
         Some(MoreShots::Tell { shots }) => say::would_show(voice, shots as usize, &margin),
         Some(MoreShots::TooMany { .. }) => say::more_than_200(voice, &margin),
         Some(MoreShots::HardlyNarrow) => say::size_stays_open(voice, &margin),
-        Some(MoreShots::WereHit | MoreShots::WereHitNotFixed { .. } | MoreShots::Narrow { .. }) | None => say::slow_to_show(voice),
+        Some(MoreShots::WereHit | MoreShots::WereHitNotFixed { .. } | MoreShots::Narrow { .. }) | None => {
+            say::slow_to_show(voice)
+        }
     }
 }

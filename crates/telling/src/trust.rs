@@ -169,8 +169,7 @@ pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -
             [say::left_out(voice, &counts.join(", ")), say::left_out_why(voice), say::left_out_next(voice)]
         }
         Seen::FarShots { count, build, others, other, typical_told } => {
-            let next =
-                if *typical_told { say::far_shots_next(voice) } else { say::left_out_next(voice) };
+            let next = if *typical_told { say::far_shots_next(voice) } else { say::left_out_next(voice) };
             let [what, why] = if *count == 1 {
                 [say::one_far_shot(voice, &name(*build)), say::one_far_shot_why(voice)]
             } else {

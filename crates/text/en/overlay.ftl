@@ -43,8 +43,10 @@ only-averages = Only averages were given.
 no-single-shots = There are no single shots here, so their order, the bad ones and the scatter cannot be checked.
 assumed-to-scatter = No standard deviation was given, so single shots are taken to scatter by { $size }, the high end of what is usual (a golfers’ rule of thumb; no study behind it).
 looked-early = Looked at early: lap { $round } of { $planned }.
-early-is-stricter = An early look must be more convincing than the last one, so the answer is held to a stricter level. A lead
-    seen early usually shrinks.
+early-is-stricter = An early look must be more convincing than the last one, so the answer is held to a stricter level.{ $differs ->
+    [yes] {" "}A lead seen early usually shrinks.
+   *[no] {""}
+}
 not-fixed = The number of shots was not fixed beforehand, or was looked at on the way.
 not-of-the-plan = { $rounds ->
     [0] No lap holds
@@ -83,7 +85,10 @@ honest-lead = { $club } shows a gap of { $shown }; { $more ->
     [yes] a fair guess is that about { $honest } of it remains
    *[no] that is no more than such luck
 }.
-margin-changed = The difference that matters was changed after the answer was seen.
+margin-changed = The difference that matters was changed{ $answered ->
+    [yes] {" "}after the answer was seen
+   *[no] {""}
+}.
 margin-first-and-now = It was { $first } first and is { $now } now. An answer counts for most with the number set beforehand.
 one-of-several = Of several clubs one always stands out by luck alone, so to be called a difference a gap must be more convincing than with one club alone.
 lead-shown = { $club } shows a gap of { $shown }{ $more ->

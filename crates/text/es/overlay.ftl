@@ -41,8 +41,10 @@ only-averages = Solo hay promedios.
 no-single-shots = Aquí no hay golpes sueltos: no se puede comprobar su orden, los malos ni la dispersión.
 assumed-to-scatter = No hay desviación estándar, así que se supone que los golpes se dispersan { $size }, lo más alto de lo habitual (regla práctica entre golfistas, sin ningún estudio detrás).
 looked-early = Se consultó antes de tiempo: ciclo { $round } de { $planned }.
-early-is-stricter = Una consulta temprana debe convencer más que la última, así que se le exige más a la respuesta. Una
-    ventaja vista pronto suele encoger.
+early-is-stricter = Una consulta temprana debe convencer más que la última, así que se le exige más a la respuesta.{ $differs ->
+    [yes] {" "}Una ventaja vista pronto suele encoger.
+   *[no] {""}
+}
 not-fixed = El número de golpes no se fijó de antemano, o se miraron los datos a mitad de la prueba.
 not-of-the-plan = { $rounds ->
     [0] Ningún ciclo tiene
@@ -81,7 +83,10 @@ honest-lead = { $club } muestra una diferencia de { $shown }; { $more ->
     [yes] lo razonable es esperar que queden cerca de { $honest }
    *[no] no es más de lo que da ese azar
 }.
-margin-changed = La diferencia que importa se cambió después de ver la respuesta.
+margin-changed = La diferencia que importa se cambió{ $answered ->
+    [yes] {" "}después de ver la respuesta
+   *[no] {""}
+}.
 margin-first-and-now = Antes: { $first }; ahora: { $now }. Una respuesta vale más con el número fijado de antemano.
 one-of-several = Entre varios palos siempre destaca alguno solo por azar, así que, para llamarse diferencia, lo que los separa debe convencer más que con un palo solo.
 lead-shown = { $club } muestra una diferencia de { $shown }{ $more ->

@@ -205,9 +205,7 @@ fn next(told: &Told<'_>) -> String {
     match told.facts.kind {
         _ if told.facts.open == Some(ClaimOpen::ValueInDoubt) => say::next_value_in_doubt(voice),
         _ if told.facts.open == Some(ClaimOpen::OrderUnknown) => match order {
-            Some(HowHit::InTurn | HowHit::InTurnNotCompared) => {
-                say::next_read_every_shot(voice, &measure())
-            }
+            Some(HowHit::InTurn | HowHit::InTurnNotCompared) => say::next_read_every_shot(voice, &measure()),
             _ => say::next_hit_in_turn(voice),
         },
         ClaimKind::Supported | ClaimKind::AtLeast => match order {

@@ -84,7 +84,8 @@ fn a_drift_that_blocks_do_not_share_is_serious() {
     let weight = report.trust.iter().find(|f| matches!(f.seen, Seen::Drift { .. })).map(|f| f.weight);
     assert_eq!(weight, Some(Weight::Serious));
     let shared = drifting(in_turn("carry", 6, &[250.0, 256.0], 4.0));
-    let told = found(&answer(shared, asking("carry")), |s| matches!(s, Seen::Drift { shared: Shared::Alike, .. }));
+    let told =
+        found(&answer(shared, asking("carry")), |s| matches!(s, Seen::Drift { shared: Shared::Alike, .. }));
     assert!(told.expect("a drift").contains("Clubs hit in turn share it."));
 }
 
