@@ -1,6 +1,6 @@
 //! The sentences of a verdict. They read the decision; they decide nothing.
 
-use crate::case::Case;
+use crate::case::{Case, listed};
 use crate::ends::lines;
 use crate::format::Subject;
 use crate::left_out::depends_on_left_out;
@@ -52,7 +52,7 @@ pub(crate) fn without_a_pair(
     voice: &Voice,
 ) -> Words {
     let laps = session.order == Order::Interleaved;
-    cannot_answer(decision.why, &Subject::of(measure, session, voice), "", "", laps)
+    cannot_answer(decision.why, &Subject::of(measure, session, voice), "", &[], laps)
 }
 
 fn different(case: &Case, estimate: &Estimate, choose: impl Fn() -> String) -> Words {
@@ -175,9 +175,15 @@ fn cannot_tell(case: &Case, estimate: &Estimate) -> Words {
 }
 
 /// `lacking` names the clubs that it is the fault of; empty where that is not known.
-fn cannot_answer(why: Option<Why>, subject: &Subject<'_>, counts: &str, lacking: &str, laps: bool) -> Words {
+fn cannot_answer(
+    why: Option<Why>,
+    subject: &Subject<'_>,
+    counts: &str,
+    lacking: &[String],
+    laps: bool,
+) -> Words {
     let (name, voice) = (&subject.name, subject.voice);
-    let clubs = if lacking.is_empty() { say::one_or_both(voice) } else { lacking.to_owned() };
+    let clubs = if lacking.is_empty() { say::one_or_both(voice) } else { listed(voice, lacking) };
     let (headline, detail, next) = match why {
         Some(Why::NoShots) => (say::no_shots(voice), String::new(), say::no_shots_next(voice)),
         Some(Why::OneBuild) => (say::one_club(voice), String::new(), say::one_club_next(voice)),
@@ -197,7 +203,7 @@ fn cannot_answer(why: Option<Why>, subject: &Subject<'_>, counts: &str, lacking:
             (say::only_averages(voice), say::only_averages_why(voice), say::only_averages_next(voice))
         }
         Some(Why::NoScatter) => (
-            say::no_scatter(voice, &clubs, name),
+            say::no_scatter(voice, &clubs, lacking.len() > 1, name),
             say::no_scatter_why(voice, laps),
             say::no_scatter_next(voice, name),
         ),

@@ -36,7 +36,7 @@ pub(crate) struct Case<'a> {
 }
 
 /// `carry, ball speed and spin rate`.
-fn listed(voice: &Voice, names: &[String]) -> String {
+pub(crate) fn listed(voice: &Voice, names: &[String]) -> String {
     match names {
         [rest @ .., last] if !rest.is_empty() => say::last_of_several(voice, &rest.join(", "), last),
         names => names.join(", "),
@@ -328,7 +328,7 @@ impl<'a> Case<'a> {
     }
 
     /// The clubs that keep these shots from answering; empty where that is not one's fault.
-    pub(crate) fn lacking(&self, why: Option<Why>) -> String {
+    pub(crate) fn lacking(&self, why: Option<Why>) -> Vec<String> {
         let Judgment { baseline, candidate, measure, pair, .. } = self.judgment;
         let lacks = |build: usize, group: Option<Group>| match why {
             Some(Why::NotMeasured) => group.is_none(),
@@ -344,12 +344,8 @@ impl<'a> Case<'a> {
             (*baseline, pair.numbers.baseline, &self.baseline),
             (*candidate, pair.numbers.candidate, &self.candidate),
         ];
-        let names: Vec<String> = both
-            .into_iter()
-            .filter(|(build, group, _)| lacks(*build, *group))
-            .map(|(.., name)| name.clone())
-            .collect();
-        listed(self.voice, &names)
+        let lacking = both.into_iter().filter(|(build, group, _)| lacks(*build, *group));
+        lacking.map(|(.., name)| name.clone()).collect()
     }
 
     fn hit_with(&self, build: usize) -> usize {

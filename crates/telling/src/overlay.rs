@@ -165,7 +165,7 @@ fn looked_at_before(case: &Case) -> Option<Overlay> {
         NumberOfShots::Planned { round, planned } => overlay(
             kind,
             say::looked_early(voice, &round.to_string(), &planned.to_string()),
-            say::early_is_stricter(voice, case.judgment.decision.kind == DecisionKind::Different),
+            say::early_is_stricter(voice, case.judgment.decision.kind != DecisionKind::Same),
         ),
         NumberOfShots::SaidNotFixed => {
             overlay(kind, say::not_fixed(voice), say::open_is_stricter(voice, held))

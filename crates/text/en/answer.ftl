@@ -89,7 +89,10 @@ spread-missing-next = Add the standard deviation beside each average, or every s
 only-averages = Averages do not show which club is tighter.
 only-averages-why = Scatter lies in the single shots; a deviation printed beside an average is too unsure to decide on.
 only-averages-next = Add every shot.
-no-scatter = With { $clubs }, every shot has the same { $measure }, so there is nothing to judge luck by.
+no-scatter = With { $clubs }, { $both ->
+    [yes] all shots of either club have one value of { $measure }
+   *[no] every shot has the same { $measure }
+}, so there is nothing to judge luck by.
 no-scatter-in-rounds = Every lap shows the same gap in { $measure }, without any scatter around it, so there is nothing to judge luck by.
 no-scatter-why = Real shots scatter{ $laps ->
     [yes] , and so do gaps from lap to lap

@@ -85,7 +85,10 @@ spread-missing-next = Añade la desviación estándar junto a cada promedio, o t
 only-averages = Los promedios no muestran qué palo agrupa mejor.
 only-averages-why = La dispersión está en los golpes; una desviación escrita junto a un promedio es demasiado insegura para decidir.
 only-averages-next = Añade todos los golpes.
-no-scatter = Con { $clubs }, todos los golpes tienen el mismo valor de { $measure }, así que no hay con qué medir el azar.
+no-scatter = Con { $clubs }, { $both ->
+    [yes] todos los golpes de cada palo tienen un solo valor de { $measure }
+   *[no] todos los golpes tienen el mismo valor de { $measure }
+}, así que no hay con qué medir el azar.
 no-scatter-in-rounds = Todos los ciclos muestran la misma diferencia de { $measure }, sin ninguna dispersión, así que no hay con qué medir el azar.
 no-scatter-why = Los golpes reales se dispersan{ $laps ->
     [yes] , y las diferencias de ciclo a ciclo también

@@ -65,15 +65,18 @@ pub fn typical_gap(
 }
 
 /// Whether there are neither too few nor too many shots for it, and most of them share their round with another: one that is
-/// alone there lies exactly on the fit. Values that are mostly alike are found by fitting only.
+/// alone there lies exactly on the fit, which then passes through a pair of the others too. Values that are mostly alike are
+/// found by fitting only.
 #[must_use]
 pub fn typical_can_be_fitted(measured: &Measured, baseline: usize, candidate: usize, method: Method) -> bool {
     let alone = measured.in_rounds().filter(|_| method == Method::Rounds).map_or(0, |shots| {
         let in_its_round = |round: usize| shots.iter().filter(|shot| shot.round == round).count();
         shots.iter().filter(|shot| in_its_round(shot.round) == 1).count()
     });
-    Shots::of(measured, baseline, candidate, method)
-        .is_some_and(|shots| shots.values.len() > 1 + shots.columns.len() && shots.values.len() > 2 * alone)
+    let on_the_fit = if alone > 0 { alone + 2 } else { 0 };
+    Shots::of(measured, baseline, candidate, method).is_some_and(|shots| {
+        shots.values.len() > 1 + shots.columns.len() && shots.values.len() > 2 * on_the_fit
+    })
 }
 
 fn far_below(measured: &Measured, baseline: usize, candidate: usize) -> Option<FarBelow> {

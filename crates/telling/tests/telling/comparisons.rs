@@ -287,7 +287,7 @@ fn a_drift_larger_than_order_is_allowed_is_never_called_only_that_much() {
             shot.build == 1 && way * (shot.values[0].unwrap_or(0.0) - 250.0) < 9.5
         });
         let (hangs, told) = drift_told(&hidden);
-        assert!(hangs && told.starts_with("With a drift of only 5"), "{told}");
+        assert!(hangs && told.starts_with("With a drift of only 6"), "{told}");
     }
 }
 

@@ -2,6 +2,7 @@
 
 use crate::made::{also, around, blocks, noise, with_goal, with_margin};
 use crate::support::{answer, asking, check, empty, in_turn, one_after_the_other, push};
+use judging::analysis::MoreShots;
 use judging::bet::NoBet;
 use judging::claim::{ClaimKind, ClaimOpen, Claimed};
 use judging::trust::{AllowedFor, Seen};
@@ -258,14 +259,23 @@ fn a_number_of_shots_that_was_hit_says_what_was_stricter() {
     let session = in_turn("carry", 20, &[250.0, 252.5], 6.0);
     let open = Question { stopping: Stopping::Word(StoppingWord::NotFixed), ..with_margin("carry", 7.0) };
     let told = answered(&session, &open);
-    if told.decision.kind == DecisionKind::CannotTell {
-        assert!(told.words.next.contains("a stricter interval of 99"), "{}", told.words.next);
-    }
-    let few = in_turn("carry", 3, &[250.0, 254.0], 9.0);
-    let told = answered(&few, &with_margin("carry", 8.0));
     assert_eq!(told.decision.kind, DecisionKind::CannotTell);
-    let held = told.estimate.as_ref().and_then(|e| Some(e.three_visits_hold(e.shots_to_settle?)));
-    assert_eq!(held, Some(told.words.next.contains("put the three together")), "{}", told.words.next);
+    assert!(told.words.next.contains("a stricter interval of 99"), "{}", told.words.next);
+}
+
+#[test]
+fn three_days_are_offered_where_they_hold_the_shots_that_are_named() {
+    let mut told = Vec::new();
+    for margin in [5.0, 6.0, 8.0, 10.0] {
+        let session = in_turn("carry", 4, &[250.0, 252.0], 11.0);
+        let found = answered(&session, &with_margin("carry", margin));
+        let estimate = found.estimate.expect("an interval");
+        let Some(MoreShots::Tell { shots }) = estimate.more_shots else { continue };
+        let offered = found.words.next.contains("put the three together");
+        assert_eq!(offered, shots <= 36, "{shots}: {}", found.words.next);
+        told.push(offered);
+    }
+    assert!(told.contains(&true) && told.contains(&false), "{told:?}");
 }
 
 #[test]
@@ -308,7 +318,9 @@ fn a_session_that_holds_both_clubs_and_cannot_be_used_is_not_called_one_without_
 fn who_lacks_what_is_named() {
     let headline = |builds: &[Vec<f64>]| answered(&blocks("carry", builds), &asking("carry")).words;
     let words = headline(&[vec![250.0; 6], vec![250.0; 6]]);
-    assert!(words.headline.starts_with("With Own driver and Driver B, every shot has the same carry"));
+    assert!(
+        words.headline.starts_with("With Own driver and Driver B, all shots of either club have one value")
+    );
     assert!(!words.detail.contains("lap"), "{}", words.detail);
     let mut session = blocks("ball_speed", &[around(150.0, 2.0, 6, 0), around(151.0, 2.0, 6, 5)]);
     also(&mut session, "carry", |_, shot| (shot.build == 0).then_some(250.0));
