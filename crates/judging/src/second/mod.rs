@@ -3,7 +3,7 @@
 //! A lesson, another ball, another tee. What the build does is the answer's, judged once and told as it stands there; what
 //! the condition does on average over both builds, and whether the one depends on the other, come from a model of two
 //! builds by two conditions, held to the answer's level and widened by 1.10. What came later in the session gets the
-//! allowance for order, since warming up and tiring look the same; where the answer rests on whole rounds, as much wider. Averages only.
+//! allowance for order, since warming up and tiring look the same; where turns are long, as much wider as the answer. Averages only.
 
 mod model;
 
@@ -210,9 +210,12 @@ fn of_build(judgment: &Judgment) -> Result<Effect, SecondRefused> {
     })
 }
 
-/// By how much the answer is wider than its shots alone would make it: where turns are long, or sets of a build disagree, it
-/// rests on whole rounds, and so does what a change did.
+/// By how much the answer is wider than its shots alone would make it where turns are long: it rests on whole rounds then, and
+/// so does what a change did. That sets of a build disagree is no reason here: the change may be what they disagree by.
 fn by_whole_rounds(judgment: &Judgment) -> f64 {
+    if !judgment.pair.turns.is_some_and(|turns| turns.are_too_long) {
+        return 1.0;
+    }
     let Some(Basis::Difference(careful)) = judgment.comparison().map(|comparison| comparison.basis) else {
         return 1.0;
     };

@@ -1,15 +1,17 @@
 //! What readers of generated answers found false or at odds with itself, each where it is decided and told.
 
-use crate::made::{also, around, blocks, noise, with_goal, with_margin};
+use crate::made::{also, around, blocks, noise, rounds, with_goal, with_margin};
 use crate::support::{answer, asking, check, empty, in_turn, one_after_the_other, push};
 use judging::analysis::MoreShots;
 use judging::bet::NoBet;
 use judging::claim::{ClaimKind, ClaimOpen, Claimed};
+use judging::second::SecondRequest;
 use judging::trust::{AllowedFor, Seen};
 use judging::typical::{Beside, NoTypical};
 use judging::verdict::DecisionKind;
 use session::question::{Goal, LookedAfter, Question, Stopping, StoppingWord};
-use session::{Order, Session};
+use session::{Order, Session, Shot};
+use telling::cause::CauseRequest;
 use telling::check::CheckRequest;
 use telling::claim::{ClaimReport, ClaimRequest};
 use telling::report::{Answer, OverlayKind};
@@ -326,4 +328,66 @@ fn who_lacks_what_is_named() {
     also(&mut session, "carry", |_, shot| (shot.build == 0).then_some(250.0));
     let told = answered(&session, &asking("carry")).words.headline;
     assert_eq!(told, "Carry was not recorded with Driver B.");
+}
+
+/// In the second half the second club is longer, in the first as much shorter: on average neither did anything.
+#[test]
+fn that_a_change_altered_what_the_club_does_is_the_headline() {
+    let told = |turn: u32| {
+        let mut session = empty("carry", 2);
+        session.order = Order::Interleaved;
+        for round in 0..(48 / turn) {
+            for build in 0..2 {
+                for shot in 0..turn {
+                    let at = (round * turn + shot) as usize;
+                    let by = if at < 24 { -15.0 } else { 15.0 };
+                    let carry = 250.0 + 4.0 * noise(at + 5 * build) + if build == 1 { by } else { 0.0 };
+                    push(&mut session, build, Some(round + 1), carry);
+                }
+            }
+        }
+        let mut seen = [0, 0];
+        let is_second = session.shots.iter().map(|shot| {
+            seen[shot.build] += 1;
+            Some(seen[shot.build] > 24)
+        });
+        let is_second = is_second.collect();
+        let question = Question { candidate: Some(1), ..asking("carry") };
+        let request = SecondRequest { session, question, is_second, names: None };
+        telling::second::second(&request, &Voice::english()).expect("two conditions")
+    };
+    let altered = told(3);
+    assert_eq!(altered.interaction.facts.decision.kind, DecisionKind::Different);
+    assert!(
+        altered.words.headline.starts_with("What Driver B does to carry changed"),
+        "{}",
+        altered.words.headline
+    );
+    // Two turns of each are two shots of evidence, however long they are.
+    assert_eq!(told(24).interaction.facts.decision.kind, DecisionKind::CannotTell);
+}
+
+#[test]
+fn where_a_gap_comes_from_is_no_surer_than_the_answer_about_long_turns() {
+    let told = |turn: usize| {
+        let sets: Vec<Vec<Vec<f64>>> = (0..30 / turn)
+            .map(|lap| vec![around(240.0, 5.0, turn, lap * turn), around(255.0, 5.0, turn, lap * turn + 5)])
+            .collect();
+        let mut session = rounds("carry", &sets);
+        let carry = |shot: &Shot| shot.values[0].unwrap_or(0.0);
+        also(&mut session, "ball_speed", |_, shot| Some(carry(shot) * 0.62));
+        also(&mut session, "launch_angle", |at, _| Some(12.5 + 0.3 * noise(at)));
+        also(&mut session, "spin_rate", |at, _| Some(2700.0 + 60.0 * noise(at + 3)));
+        let request = CauseRequest { session, baseline: 0, candidate: 1, hand: None };
+        let told = telling::cause::cause(&request, &Voice::english()).expect("a gap");
+        told.words
+    };
+    let (long, short) = (told(15), told(3));
+    assert!(
+        long.headline.ends_with("The clubs were changed too seldom to be sure of it."),
+        "{}",
+        long.headline
+    );
+    assert!(long.note.contains("changed so seldom") && !short.note.contains("changed so seldom"));
+    assert!(!short.headline.contains("too seldom"), "{}", short.headline);
 }
