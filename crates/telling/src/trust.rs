@@ -5,7 +5,7 @@ use crate::format::{Subject, count_of, shots};
 use crate::left_out::of_club;
 use crate::odd;
 use crate::phrases::phrase_for;
-use judging::trust::{AllowedFor, Seen, Shared, Weight};
+use judging::trust::{AllowedFor, DriftShared, Seen, Weight};
 use serde::Serialize;
 use session::digits::rounded;
 use session::measure::{Better, MeasureId};
@@ -115,7 +115,7 @@ pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -
         ],
         Seen::Drift { change, low, high, shared } => {
             let size = subject.amount(*change);
-            let in_turn = *shared != Shared::Not;
+            let in_turn = *shared != DriftShared::Not;
             [
                 match phrase_for(&subject.id, voice).sides {
                     Some(sides) => {
@@ -127,15 +127,15 @@ pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -
                     voice,
                     &subject.span(*low, *high, None),
                     match shared {
-                        Shared::Alike => say::Shared::Alike,
-                        Shared::InPart => say::Shared::InPart,
-                        Shared::Not => say::Shared::NotAtAll,
+                        DriftShared::Alike => say::Shared::Alike,
+                        DriftShared::InPart => say::Shared::InPart,
+                        DriftShared::Not => say::Shared::NotAtAll,
                     },
                 ),
                 match shared {
-                    Shared::Alike => say::drift_next(voice, drifted(subject, *change)),
-                    Shared::InPart => say::long_turns_next(voice),
-                    Shared::Not => say::blocked_next(voice),
+                    DriftShared::Alike => say::drift_next(voice, drifted(subject, *change)),
+                    DriftShared::InPart => say::long_turns_next(voice),
+                    DriftShared::Not => say::blocked_next(voice),
                 },
             ]
         }

@@ -1,6 +1,6 @@
 //! Looks for what makes a comparison lie, in the session's own numbers.
 
-use super::seen::{AllowedFor, Seen, Shared};
+use super::seen::{AllowedFor, DriftShared, Seen};
 use crate::analysis::Aspect;
 use crate::analysis::warming_up::warm_up_deficit_yd;
 use crate::facts::{HowHit, NumberOfShots, OrderAllowance};
@@ -61,9 +61,9 @@ pub(super) fn look(settled: &Settled<'_>, headline: &Judgment, typical_told: boo
         seen.extend(cold_start(&of_pair, measure, [baseline, candidate], allowed));
     }
     let shared = match rounds {
-        0 => Shared::Not,
-        _ if long_turns => Shared::InPart,
-        _ => Shared::Alike,
+        0 => DriftShared::Not,
+        _ if long_turns => DriftShared::InPart,
+        _ => DriftShared::Alike,
     };
     seen.extend(drift(&of_pair, session, measure, shared));
     seen.extend(unequal(counts));
@@ -135,7 +135,7 @@ fn cold_start(
 }
 
 /// A trend over the order of the shots, each build at its own level, whose interval excludes zero.
-fn drift(of_pair: &[(usize, &Shot)], session: &Session, id: &MeasureId, shared: Shared) -> Option<Seen> {
+fn drift(of_pair: &[(usize, &Shot)], session: &Session, id: &MeasureId, shared: DriftShared) -> Option<Seen> {
     if session.order == Order::Unknown {
         return None;
     }

@@ -9,7 +9,7 @@ mod odd;
 mod seen;
 
 pub use odd::has_value_in_doubt;
-pub use seen::{AllowedFor, Odd, Seen, Shared, Weight};
+pub use seen::{AllowedFor, DriftShared, Odd, Seen, Weight};
 
 use crate::analysis::{Basis, Include, typical_can_be_fitted};
 use crate::facts::RestsOn;

@@ -65,7 +65,7 @@ pub enum AllowedFor {
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
-pub enum Shared {
+pub enum DriftShared {
     /// Hit in turn: both alike.
     Alike,
     /// Hit in turns so long that each is a small block: in part.
@@ -157,7 +157,7 @@ pub enum Seen {
         /// Upper end of it.
         high: f64,
         /// How the builds share it.
-        shared: Shared,
+        shared: DriftShared,
     },
     /// Shot numbers jump: shots were hit that are not here.
     NumbersMissing {
@@ -254,7 +254,7 @@ impl Seen {
             | Self::ColdStart { .. }
             | Self::NumbersMissing { .. }
             | Self::SummaryDisagrees { .. }
-            | Self::Drift { shared: Shared::Not, .. }
+            | Self::Drift { shared: DriftShared::Not, .. }
             | Self::AveragesOnly => Weight::Serious,
             Self::UnequalCounts { .. }
             | Self::Drift { .. }
