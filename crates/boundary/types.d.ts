@@ -20,6 +20,15 @@ export type AirRequest = {
 };
 
 /**
+ * What the interval that decided allows for what a session does to its shots.
+ */
+export type AllowedFor = { "kind": "up_to",
+/**
+ * In the unit of the measure asked for.
+ */
+size: number, } | { "kind": "nothing" } | { "kind": "not_said" };
+
+/**
  * The answer to the question asked.
  */
 export type Answer = {
@@ -203,7 +212,7 @@ export type BetFacts = {
    */
   unit: string,
   /**
-   * Which way the chances are counted: toward the goal, and without one the way that the shots point.
+   * Which way the chances are counted: the one that the shots point.
    */
   toward: Direction,
   /**
@@ -227,7 +236,7 @@ export type BetFacts = {
    */
   gap: PulledGap,
   /**
-   * Chance of any difference toward the goal.
+   * Chance of any difference that way.
    */
   at_all: ChanceRange,
   /**
@@ -680,7 +689,7 @@ export type Choice = {
 /**
  * How claim and retest lie.
  */
-export type ClaimKind = "supported" | "too_small" | "contradicted" | "not_settled" | "no_retest";
+export type ClaimKind = "supported" | "at_least" | "too_small" | "contradicted" | "not_settled" | "no_retest";
 
 /**
  * What luck alone does with as many shots as the claim rested on.
@@ -721,6 +730,11 @@ export type ClaimLuck = {
 };
 
 /**
+ * Why a claim is not settled, where that is not the width of the interval.
+ */
+export type ClaimOpen = "value_in_doubt" | "order_unknown";
+
+/**
  * A claim held against a retest.
  */
 export type ClaimReport = {
@@ -740,6 +754,10 @@ export type ClaimReport = {
    * How they lie.
    */
   kind: ClaimKind,
+  /**
+   * Why it is not settled, where that is not the width of the interval; absent elsewhere.
+   */
+  open?: ClaimOpen,
   /**
    * The claimed difference, new − own.
    */
@@ -1221,6 +1239,11 @@ export type Doubt = {
  * What a doubt is about.
  */
 export type DoubtKind = "many_clubs" | "measure_guessed" | "unknown_heading" | "headed_alike" | "unit" | "unit_of_club" | "units_mixed" | "out_of_range" | "point_slipped" | "above_total" | "plus_minus" | "odd_spread" | "same_name" | "one_row" | "odd_name" | "left_out_why";
+
+/**
+ * How two builds share what a session does to its shots.
+ */
+export type DriftShared = "alike" | "in_part" | "not";
 
 /**
  * An effect, told.
@@ -2509,7 +2532,11 @@ shots: number, } | { "kind": "too_many",
 /**
  * Shots with each build.
  */
-shots: number, } | { "kind": "were_hit" } | { "kind": "narrow",
+shots: number, } | { "kind": "were_hit" } | { "kind": "were_hit_not_fixed",
+/**
+ * Shots with each build.
+ */
+shots: number, } | { "kind": "narrow",
 /**
  * Shots with each build.
  */
@@ -2863,7 +2890,7 @@ export type Pairs = {
 };
 
 /**
- * Of pairs of shots, one with each club, in how many the candidate goes farther toward the goal.
+ * Of pairs of shots, one with each club, in how many the candidate goes farther that way.
  */
 export type PairsOfShots = {
   /**
@@ -3974,7 +4001,11 @@ shots: number,
 /**
  * Head start that ordinary warming up gives the other build, in the unit of the measure asked for.
  */
-head_start: number | null, } | { "kind": "unequal_counts",
+head_start: number | null,
+/**
+ * What the answer allows for it.
+ */
+allowed: AllowedFor, } | { "kind": "unequal_counts",
 /**
  * Build with fewer shots.
  */
@@ -4004,9 +4035,9 @@ low: number,
  */
 high: number,
 /**
- * Whether the builds were hit in turn, and share it.
+ * How the builds share it.
  */
-in_turn: boolean, } | { "kind": "numbers_missing",
+shared: DriftShared, } | { "kind": "numbers_missing",
 /**
  * How many are missing.
  */
@@ -4058,11 +4089,19 @@ others: number,
 /**
  * Index of the other build.
  */
-other: number, } | { "kind": "few_shots_decide",
+other: number,
+/**
+ * Whether the typical shot, which they hardly move, is told of these two.
+ */
+typical_told: boolean, } | { "kind": "few_shots_decide",
 /**
  * How many.
  */
-shots: number, } | { "kind": "not_fixed" } | { "kind": "fixed_not_said" } | { "kind": "not_of_the_plan",
+shots: number,
+/**
+ * Rounds of a plan that are still to be hit; null without a plan, and at its end.
+ */
+rounds_to_go: number | null, } | { "kind": "not_fixed" } | { "kind": "fixed_not_said" } | { "kind": "not_of_the_plan",
 /**
  * Rounds that hold both builds.
  */
@@ -4736,6 +4775,11 @@ export type TypicalFacts = {
    * How it stands to the answer.
    */
   beside: Beside,
+  /**
+   * Whether part of a gap that only the averages show may lie in the bad shots: it matters, or may, and the shorter club was
+   * mishit more often by more than luck.
+   */
+  in_the_bad_shots: boolean,
   /**
    * Mishits, where more is wanted of the measure; null elsewhere.
    */

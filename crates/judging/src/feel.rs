@@ -10,7 +10,7 @@ use crate::verdict::{DecisionKind, Direction, Matters, Nearer};
 use serde::{Deserialize, Serialize};
 use session::known::Known;
 use session::measure::MeasureId;
-use session::question::Question;
+use session::question::{Goal, Question};
 
 /// Which build it was for each question; null where the golfer felt no difference or did not say.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
@@ -64,6 +64,16 @@ impl Feeling {
             Self::Straighter => &[Known::Offline],
             Self::Longer => &[Known::Carry, Known::Total],
             Self::Easier => &[],
+        }
+    }
+
+    /// What its measure has to be asked for, where the question asks another thing of it: 'longer' is of averages, and
+    /// 'straighter' of how near to the line, or of how tight where that was asked.
+    fn another_goal(self, asked: Goal) -> Option<Goal> {
+        match (self, asked) {
+            (Self::Longer, Goal::Tighter) => Some(Goal::Higher),
+            (Self::Straighter, Goal::Higher | Goal::Lower | Goal::Different) => Some(Goal::NearerZero),
+            _ => None,
         }
     }
 }
@@ -153,7 +163,7 @@ fn agreement(judged: &Judged<'_>, build: usize, feeling: Feeling) -> (Agreement,
     let Some(measure) = feeling.shown_by().iter().map(|&known| MeasureId::from(known)).find(recorded) else {
         return (Agreement::NotMeasured, false);
     };
-    let pairs = against_every_other(judged, build, &measure);
+    let pairs = against_every_other(judged, build, feeling, &measure);
     let any = |kind| pairs.iter().any(|(agreement, _)| *agreement == kind);
     let all = |kind| !pairs.is_empty() && pairs.iter().all(|(agreement, _)| *agreement == kind);
     let agreement = match () {
@@ -166,41 +176,65 @@ fn agreement(judged: &Judged<'_>, build: usize, feeling: Feeling) -> (Agreement,
     (agreement, pairs.iter().any(|(of_pair, is_hint)| *of_pair == agreement && *is_hint))
 }
 
-/// The pairs of a build with every other one. What was judged holds them when the build is its baseline, or one of two: a
-/// pair turned round says the same. Of one candidate among several the session was never asked.
-fn against_every_other(judged: &Judged<'_>, build: usize, measure: &MeasureId) -> Vec<(Agreement, bool)> {
+/// The pairs of a build with every other one, on what the feeling means. What was judged holds them when the build is its
+/// baseline, or one of two: a pair turned round says the same. Of one candidate among several the session was never asked.
+fn against_every_other(
+    judged: &Judged<'_>,
+    build: usize,
+    feeling: Feeling,
+    measure: &MeasureId,
+) -> Vec<(Agreement, bool)> {
     let (session, question) = (judged.settled.session, judged.settled.question);
-    if question.baseline == build || session.builds.len() == 2 {
-        return of_measure(judged, build, measure);
-    }
-    let asked = Question { baseline: build, candidate: None, ..question.clone() };
-    settle(&asked, session).map_or_else(|_| Vec::new(), |asked| of_measure(&judge(asked), build, measure))
+    let another_goal = feeling.another_goal(question.goal_on(measure));
+    let asked = match another_goal {
+        Some(goal) => Question {
+            measure: measure.clone(),
+            goal: Some(goal),
+            margin: None,
+            first_margin: None,
+            ..question.clone()
+        },
+        None if question.baseline == build || session.builds.len() == 2 => {
+            return of_measure(judged, build, feeling, measure);
+        }
+        None => question.clone(),
+    };
+    let asked = Question { baseline: build, candidate: None, ..asked };
+    settle(&asked, session)
+        .map_or_else(|_| Vec::new(), |asked| of_measure(&judge(asked), build, feeling, measure))
 }
 
-fn of_measure(judged: &Judged<'_>, build: usize, measure: &MeasureId) -> Vec<(Agreement, bool)> {
+fn of_measure(
+    judged: &Judged<'_>,
+    build: usize,
+    feeling: Feeling,
+    measure: &MeasureId,
+) -> Vec<(Agreement, bool)> {
     let judgments = judged.judgments.iter().filter(|judgment| judgment.measure == *measure);
-    judgments.map(|judgment| (of_pair(judgment, build), judgment.facts.order_is_mixed_up())).collect()
+    judgments
+        .map(|judgment| (of_pair(judgment, build, feeling), judgment.facts.order_is_mixed_up()))
+        .collect()
 }
 
 /// One pair, as whoever felt something of this build of it sees it.
-fn of_pair(judgment: &Judgment, build: usize) -> Agreement {
-    let is_baseline = judgment.baseline == build;
-    let (baseline, candidate) = (judgment.pair.numbers.baseline, judgment.pair.numbers.candidate);
-    let (felt, other) = if is_baseline { (baseline, candidate) } else { (candidate, baseline) };
-    let higher = if is_baseline { Direction::Lower } else { Direction::Higher };
-    match judgment.decision.kind {
+fn of_pair(judgment: &Judgment, build: usize, feeling: Feeling) -> Agreement {
+    let is_candidate = judgment.candidate == build;
+    let decision = &judgment.decision;
+    let towards = |wanted| (decision.direction == Some(wanted)) == is_candidate;
+    let is_so = match (feeling, judgment.goal) {
+        (Feeling::Straighter, Goal::NearerZero) => {
+            (decision.nearer == Some(Nearer::Candidate)) == is_candidate
+        }
+        (Feeling::Straighter, _) => towards(Direction::Lower),
+        (Feeling::Longer | Feeling::Easier, _) => towards(Direction::Higher),
+    };
+    match decision.kind {
         DecisionKind::CannotAnswer => Agreement::NotMeasured,
         DecisionKind::CannotTell => Agreement::NotShown,
         DecisionKind::Same => Agreement::Same,
-        DecisionKind::Different if judgment.decision.matters == Some(Matters::No) => Agreement::Same,
-        DecisionKind::Different if judgment.decision.nearer == Some(Nearer::NotSettled) => {
-            Agreement::NotShown
-        }
-        DecisionKind::Different if judgment.measure == Known::Offline => match felt.zip(other) {
-            Some((felt, other)) if felt.mean.abs() < other.mean.abs() => Agreement::Shown,
-            _ => Agreement::Opposite,
-        },
-        DecisionKind::Different if judgment.decision.direction == Some(higher) => Agreement::Shown,
+        DecisionKind::Different if decision.matters == Some(Matters::No) => Agreement::Same,
+        DecisionKind::Different if decision.nearer == Some(Nearer::NotSettled) => Agreement::NotShown,
+        DecisionKind::Different if is_so => Agreement::Shown,
         DecisionKind::Different => Agreement::Opposite,
     }
 }

@@ -80,6 +80,12 @@ impl Judgment {
         self.pair.numbers.welch.is_some_and(|w| w.low > 0.0 || w.high < 0.0)
     }
 
+    /// Part of each half-width that stands for warming up and tiring.
+    #[must_use]
+    pub fn order_allowance(&self) -> f64 {
+        self.comparison().map_or(0.0, Comparison::allowance)
+    }
+
     /// The drift between two blocks that would be enough to explain the lead; 0 when none is needed.
     #[must_use]
     pub fn drift_to_explain(&self) -> f64 {

@@ -5,11 +5,11 @@
 //! and how badly it is mishit, and that is counted beside it.
 //! Limits: averages of shots alone, so nothing where only averages were given; no scatter.
 
-use crate::analysis::{Aspect, Basis, Include, MISHIT_DEVIATIONS, Method, typical_gap};
-use crate::facts::RestsOn;
+use crate::analysis::{Aspect, Basis, FarBelow, Include, Method, typical_gap};
+use crate::facts::{OrderAllowance, RestsOn};
 use crate::interval::Interval;
 use crate::judge::{Judged, Judgment, reported_unit};
-use crate::trust::has_impossible_value;
+use crate::trust::has_value_in_doubt;
 use crate::verdict::{Decision, DecisionKind, Direction, decide};
 use serde::Serialize;
 use session::measure::{Margin, MeasureId};
@@ -107,6 +107,9 @@ pub struct TypicalFacts {
     pub estimate: TypicalEstimate,
     /// How it stands to the answer.
     pub beside: Beside,
+    /// Whether part of a gap that only the averages show may lie in the bad shots: it matters, or may, and the shorter club was
+    /// mishit more often by more than luck.
+    pub in_the_bad_shots: bool,
     /// Mishits, where more is wanted of the measure; null elsewhere.
     pub mishits: Option<Mishits>,
 }
@@ -141,20 +144,23 @@ pub fn typical(judged: &Judged<'_>) -> Result<TypicalFacts, NoTypical> {
     let decision = decided(&found.careful, headline);
     let level =
         if decision.is_inside_the_margin() { headline.levels.same } else { headline.levels.different };
-    let below = MISHIT_DEVIATIONS * found.scale;
+    let mishits = found.far_below.filter(|_| headline.goal == Goal::Higher).map(mishits);
+    let beside = beside(&decision, &headline.with_all);
     Ok(TypicalFacts {
         baseline: headline.baseline,
         candidate: headline.candidate,
         measure: headline.measure.clone(),
         unit: reported_unit(&headline.measure, judged.settled.session),
-        beside: beside(&decision, &headline.with_all),
+        beside,
+        in_the_bad_shots: beside == Beside::OnlyAverage
+            && mishits.is_some_and(|mishits| cost_the_average(&mishits, &headline.with_all)),
         decision,
         estimate: TypicalEstimate {
             value: found.careful.diff(),
             decided_by: found.careful.interval(level).into(),
             order_allowance: found.careful.allowance,
         },
-        mishits: (headline.goal == Goal::Higher).then(|| mishits(found.far_below, below)),
+        mishits,
     })
 }
 
@@ -168,7 +174,7 @@ fn comparable(judged: &Judged<'_>, headline: &Judgment) -> Result<(Method, Cauti
         return Err(NoTypical::Averages);
     }
     let builds = [headline.baseline, headline.candidate];
-    if has_impossible_value(judged.settled.session, &headline.measure, builds) {
+    if has_value_in_doubt(judged.settled.session, &headline.measure, builds) {
         return Err(NoTypical::ValueInDoubt);
     }
     Ok((comparison.method, plain))
@@ -180,7 +186,20 @@ fn decided(careful: &CautiousDifference, headline: &Judgment) -> Decision {
         Margin::Difference(size) => Some(size),
         Margin::Ratio(_) => None,
     });
-    decide(&interval(headline.levels.different), &interval(headline.levels.same), margin)
+    let decided = decide(&interval(headline.levels.different), &interval(headline.levels.same), margin);
+    match headline.facts.order_allowance {
+        OrderAllowance::SizeNotKnown => decided.with_nothing_allowed_for_order(),
+        OrderAllowance::NotNeeded | OrderAllowance::Included => decided,
+    }
+}
+
+fn cost_the_average(mishits: &Mishits, average: &Decision) -> bool {
+    let shorter = match average.direction {
+        Some(Direction::Higher) => MoreMishits::Baseline,
+        Some(Direction::Lower) => MoreMishits::Candidate,
+        None => return false,
+    };
+    mishits.told_apart && mishits.more == shorter && !average.is_inside_the_margin()
 }
 
 fn beside(typical: &Decision, average: &Decision) -> Beside {
@@ -194,7 +213,7 @@ fn beside(typical: &Decision, average: &Decision) -> Beside {
     }
 }
 
-fn mishits([baseline, candidate]: [Counted; 2], below: f64) -> Mishits {
+fn mishits(FarBelow { counted: [baseline, candidate], below }: FarBelow) -> Mishits {
     let rate = |counted: Counted| {
         let share = counted.interval(Level::P95).into();
         MishitRate { found: counted.found, of: counted.of, share }

@@ -1,6 +1,6 @@
 //! The sentences of a verdict. They read the decision; they decide nothing.
 
-use crate::case::Case;
+use crate::case::{Case, listed};
 use crate::ends::lines;
 use crate::format::Subject;
 use crate::left_out::depends_on_left_out;
@@ -11,9 +11,9 @@ use judging::analysis::Estimate;
 use judging::choice::Choice;
 use judging::facts::{HowHit, RestsOn};
 use judging::verdict::{Decision, DecisionKind, Direction, Matters, Nearer, Why};
-use session::Session;
 use session::measure::{Margin, MeasureId};
 use session::question::Goal;
+use session::{Order, Session};
 use text::answer as say;
 use text::{Voice, capital};
 
@@ -27,8 +27,16 @@ pub(crate) fn words(session: &Session, judgment: &Judgment, choice: Option<&Choi
         return spread::words(&case, estimate, choose);
     }
     match (judgment.decision.kind, &judgment.estimate) {
+        (DecisionKind::CannotAnswer, _) | (_, None)
+            if judgment.decision.why == Some(Why::TooFewShots) && case.is_half_unread() =>
+        {
+            let headline = say::too_few_shots(voice, &case.subject.name);
+            let next = Next::step(text::case::have_it_measured(voice, &case.subject.name));
+            Words::new(headline.clone(), headline, "", &[case.counts()], &next)
+        }
         (DecisionKind::CannotAnswer, _) | (_, None) => {
-            cannot_answer(judgment.decision.why, &case.subject, &case.counts())
+            let why = judgment.decision.why;
+            cannot_answer(why, &case.subject, &case.counts(), &case.lacking(why), judgment.shared_rounds > 0)
         }
         (DecisionKind::Different, Some(estimate)) => different(&case, estimate, choose),
         (DecisionKind::Same, Some(estimate)) => same(&case, estimate, choose()),
@@ -43,7 +51,8 @@ pub(crate) fn without_a_pair(
     decision: &Decision,
     voice: &Voice,
 ) -> Words {
-    cannot_answer(decision.why, &Subject::of(measure, session, voice), "")
+    let laps = session.order == Order::Interleaved;
+    cannot_answer(decision.why, &Subject::of(measure, session, voice), "", &[], laps)
 }
 
 fn different(case: &Case, estimate: &Estimate, choose: impl Fn() -> String) -> Words {
@@ -64,6 +73,7 @@ fn different(case: &Case, estimate: &Estimate, choose: impl Fn() -> String) -> W
     let hint = case.judgment.facts.order_is_mixed_up();
     let next = match decision.matters {
         Some(Matters::No) => Next::step(choose()),
+        _ if case.has_a_slip() => Next::step(case.check_the_value()),
         _ if hint => case.shots_in_turn(estimate),
         Some(Matters::Maybe) => case.more_shots(estimate),
         Some(Matters::Yes) | None => Next::default()
@@ -71,8 +81,8 @@ fn different(case: &Case, estimate: &Estimate, choose: impl Fn() -> String) -> W
             .and_step(say::second_day(case.voice)),
     };
     let line = match decision.matters {
-        _ if nothing_allowed => say::differs_in_short(case.voice, &does, &span),
-        Some(Matters::No) => say::too_small_in_short(case.voice, &does, &span),
+        Some(Matters::No) if !nothing_allowed => say::too_small_in_short(case.voice, &does, &span),
+        _ if hint => say::differs_in_short(case.voice, &does, &span),
         _ => say::different(case.voice, &does, false, &span),
     };
     let headline = sentences(&[headline, nearer_to_zero(case)]);
@@ -164,8 +174,16 @@ fn cannot_tell(case: &Case, estimate: &Estimate) -> Words {
     Words::new(headline, line, &between, &detail, &case.more_shots(estimate))
 }
 
-fn cannot_answer(why: Option<Why>, subject: &Subject<'_>, counts: &str) -> Words {
+/// `lacking` names the clubs that it is the fault of; empty where that is not known.
+fn cannot_answer(
+    why: Option<Why>,
+    subject: &Subject<'_>,
+    counts: &str,
+    lacking: &[String],
+    laps: bool,
+) -> Words {
     let (name, voice) = (&subject.name, subject.voice);
+    let clubs = if lacking.is_empty() { say::one_or_both(voice) } else { listed(voice, lacking) };
     let (headline, detail, next) = match why {
         Some(Why::NoShots) => (say::no_shots(voice), String::new(), say::no_shots_next(voice)),
         Some(Why::OneBuild) => (say::one_club(voice), String::new(), say::one_club_next(voice)),
@@ -176,7 +194,7 @@ fn cannot_answer(why: Option<Why>, subject: &Subject<'_>, counts: &str) -> Words
             (say::counts_missing(voice), say::counts_missing_why(voice), say::counts_missing_next(voice))
         }
         Some(Why::OnlyTheBest) => {
-            (say::only_the_best(voice), say::only_the_best_why(voice), say::only_the_best_next(voice))
+            (say::only_the_best(voice, &clubs), say::only_the_best_why(voice), say::only_the_best_next(voice))
         }
         Some(Why::SpreadMissing) => {
             (say::spread_missing(voice, name), String::new(), say::spread_missing_next(voice))
@@ -184,16 +202,19 @@ fn cannot_answer(why: Option<Why>, subject: &Subject<'_>, counts: &str) -> Words
         Some(Why::OnlyAverages) => {
             (say::only_averages(voice), say::only_averages_why(voice), say::only_averages_next(voice))
         }
-        Some(Why::NoScatter) => {
-            (say::no_scatter(voice, name), say::no_scatter_why(voice), say::no_scatter_next(voice, name))
-        }
+        Some(Why::NoScatter) => (
+            say::no_scatter(voice, &clubs, lacking.len() > 1, name),
+            say::no_scatter_why(voice, laps),
+            say::no_scatter_next(voice, name),
+        ),
         Some(Why::NoScatterInRounds) => (
             say::no_scatter_in_rounds(voice, name),
-            say::no_scatter_why(voice),
+            say::no_scatter_why(voice, true),
             say::no_scatter_next(voice, name),
         ),
         Some(Why::NotMeasured | Why::DependsOnLeftOut | Why::OrderNotAllowedFor) | None => {
-            (say::not_measured(voice, &capital(name)), counts.to_owned(), say::not_measured_next(voice))
+            let headline = say::not_measured(voice, &capital(name), &clubs);
+            (headline, counts.to_owned(), say::not_measured_next(voice))
         }
     };
     Words::new(headline.clone(), headline, "", &[detail], &Next::step(next))

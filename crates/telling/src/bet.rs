@@ -4,9 +4,10 @@
 use crate::case::Case;
 use crate::check::{self, CheckRequest};
 use crate::words::sentences;
-use judging::Judged;
 use judging::bet::{self, BetFacts, ChanceRange, NoBet, Tens};
+use judging::facts::HowHit;
 use judging::verdict::Direction;
+use judging::{Judged, Judgment};
 use serde::Serialize;
 use session::refusal::Refusal;
 use text::Voice;
@@ -70,8 +71,13 @@ pub(crate) fn told(judged: &Judged<'_>, found: Result<BetFacts, NoBet>, voice: &
         }
         (bet, headline) => {
             let why = bet.err().unwrap_or(NoBet::NothingCompared);
-            let measure = headline.map(|headline| Case::of(session, headline, voice).subject.the());
-            let note = nothing_bet(why, &measure.unwrap_or_default(), voice);
+            let note = match headline {
+                Some(headline) if why == NoBet::OrderUnknown => {
+                    let measure = Case::of(session, headline, voice).subject.the();
+                    say::no_order(voice, order(headline), &measure)
+                }
+                _ => nothing_bet(why, voice),
+            };
             Bet { facts: None, why: Some(why), words: BetWords { note, ..BetWords::default() } }
         }
     }
@@ -109,14 +115,18 @@ fn words(bet: &BetFacts, case: &Case<'_>) -> BetWords {
             &chance(voice, Tens { low: bet.pairs.of_ten, high: bet.pairs.of_ten }),
             &chance(voice, bet.pairs.range_of_ten),
         ),
-        gap: say::gap(
-            voice,
-            &gap(case, bet.gap.shown),
-            is_none,
-            &gap(case, bet.gap.value),
-            &case.end(range.low),
-            &case.end(range.high),
-        ),
+        gap: if case.subject.prints_as_zero(bet.gap.shown) {
+            say::no_gap(voice, &case.end(range.low), &case.end(range.high))
+        } else {
+            say::gap(
+                voice,
+                &gap(case, bet.gap.shown),
+                is_none,
+                &gap(case, bet.gap.value),
+                &case.end(range.low),
+                &case.end(range.high),
+            )
+        },
         usual: sentences(&[
             say::usual(
                 voice,
@@ -128,7 +138,11 @@ fn words(bet: &BetFacts, case: &Case<'_>) -> BetWords {
             over,
         ]),
         note: sentences(&[
-            if bet.order_in_it { say::order_in_it(voice) } else { String::new() },
+            if bet.order_in_it {
+                say::order_in_it(voice, order(case.judgment), &case.subject.name)
+            } else {
+                String::new()
+            },
             say::decides_nothing(voice),
         ]),
     }
@@ -148,6 +162,7 @@ fn chance(voice: &Voice, Tens { low, high }: Tens) -> String {
     match (low, high) {
         (_, 0) => say::none_of_ten(voice),
         (10, _) => say::all_of_ten(voice),
+        (0, 10) => say::any_of_ten(voice),
         (low, high) if low == high => say::about_of_ten(voice, &low.to_string()),
         (0, high) => say::up_to_of_ten(voice, &high.to_string()),
         (low, 10) => say::from_of_ten(voice, &low.to_string()),
@@ -155,13 +170,21 @@ fn chance(voice: &Voice, Tens { low, high }: Tens) -> String {
     }
 }
 
-fn nothing_bet(why: NoBet, measure: &str, voice: &Voice) -> String {
+/// How the two were hit, where they were not compared in turn.
+fn order(judgment: &Judgment) -> say::Order {
+    match judgment.facts.order {
+        HowHit::OneAfterTheOther => say::Order::OneAfterTheOther,
+        HowHit::NotKnown => say::Order::NotKnown,
+        HowHit::InTurn | HowHit::InTurnNotCompared => say::Order::NotCompared,
+    }
+}
+
+fn nothing_bet(why: NoBet, voice: &Voice) -> String {
     match why {
-        NoBet::NothingCompared => say::nothing_compared(voice),
+        NoBet::NothingCompared | NoBet::OrderUnknown => say::nothing_compared(voice),
         NoBet::Scatter => say::no_scatter(voice),
         NoBet::NearerZero => say::no_nearer_zero(voice),
         NoBet::Averages => say::no_averages(voice),
-        NoBet::OrderUnknown => say::no_order(voice, measure),
         NoBet::DependsOnLeftOut => say::no_left_out(voice),
         NoBet::ValueInDoubt => say::no_value_in_doubt(voice),
     }
@@ -180,7 +203,7 @@ mod tests {
             ((0, 3), "up to 3 of 10"),
             ((9, 10), "9 of 10 or more"),
             ((6, 8), "6 to 8 of 10"),
-            ((0, 10), "up to 10 of 10"),
+            ((0, 10), "anything from 0 to 10 of 10"),
         ];
         for ((low, high), words) in rows {
             assert_eq!(chance(&Voice::english(), Tens { low, high }), words);

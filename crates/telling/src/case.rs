@@ -8,11 +8,11 @@ use judging::Judgment;
 use judging::analysis::{Estimate, Group, MoreShots};
 use judging::choice::Choice;
 use judging::facts::{HowHit, OrderAllowance};
-use judging::trust::has_impossible_value;
-use judging::verdict::Direction;
-use session::Session;
+use judging::trust::has_value_in_doubt;
+use judging::verdict::{Direction, Why};
 use session::measure::{Margin, MeasureId};
 use session::names::short_name;
+use session::{Session, SummaryOf};
 use text::answer as say_choose;
 use text::case as say;
 use text::case::{Hit, Room};
@@ -36,7 +36,7 @@ pub(crate) struct Case<'a> {
 }
 
 /// `carry, ball speed and spin rate`.
-fn listed(voice: &Voice, names: &[String]) -> String {
+pub(crate) fn listed(voice: &Voice, names: &[String]) -> String {
     match names {
         [rest @ .., last] if !rest.is_empty() => say::last_of_several(voice, &rest.join(", "), last),
         names => names.join(", "),
@@ -123,11 +123,18 @@ impl<'a> Case<'a> {
 
     /// How many shots each build has.
     pub(crate) fn counts(&self) -> String {
-        let n = |group: Option<Group>| group.map_or(0, |g| g.n);
-        let numbers = &self.judgment.pair.numbers;
-        let (baseline, candidate) =
-            (shots(self.voice, n(numbers.baseline)), shots(self.voice, n(numbers.candidate)));
-        say::counts(self.voice, &self.baseline, &baseline, &self.candidate, &candidate)
+        let of = |build: usize, group: Option<Group>| {
+            let (read, hit) = (group.map_or(0, |group| group.n), self.hit_with(build));
+            if read < hit {
+                say::measured_on(self.voice, &count_of(self.voice, read), &shots(self.voice, hit))
+            } else {
+                shots(self.voice, read)
+            }
+        };
+        let Judgment { baseline, candidate, pair, .. } = self.judgment;
+        let [of_baseline, of_candidate] =
+            [of(*baseline, pair.numbers.baseline), of(*candidate, pair.numbers.candidate)];
+        say::counts(self.voice, &self.baseline, &of_baseline, &self.candidate, &of_candidate)
     }
 
     /// How often luck alone does this.
@@ -163,10 +170,10 @@ impl<'a> Case<'a> {
             && estimate.decided_by.high - estimate.decided_by.low > 2.0 * (plausible.high - plausible.low)
     }
 
-    /// Whether a value of the two is outside what the measure can be.
-    fn has_a_slip(&self) -> bool {
+    /// Whether a value of the two is outside what the measure can be, or ten times off the others.
+    pub(crate) fn has_a_slip(&self) -> bool {
         let Judgment { baseline, candidate, measure, .. } = self.judgment;
-        has_impossible_value(self.session, measure, [*baseline, *candidate])
+        has_value_in_doubt(self.session, measure, [*baseline, *candidate])
     }
 
     /// Whether the interval leaves room for warming up and tiring.
@@ -219,17 +226,26 @@ impl<'a> Case<'a> {
         say::gap(self.voice, &self.subject.end_amount(x, &lines), self.more(direction))
     }
 
+    /// That a value is to be checked before anything is made of a finding.
+    pub(crate) fn check_the_value(&self) -> String {
+        say::check_the_value(self.voice)
+    }
+
     /// What to choose by where this measure does not decide.
     pub(crate) fn choose(&self, choice: &Choice) -> String {
+        if self.has_a_slip() {
+            return self.check_the_value();
+        }
         let (voice, measure) = (self.voice, capital(&self.subject.name));
         let name = |id: &MeasureId| Subject::of(id, self.session, voice).the();
         match choice {
             Choice::Freely => say_choose::choose_freely(voice),
-            Choice::After(others) => {
+            Choice::After { others, is_hint } => {
                 let names: Vec<String> = others.iter().map(name).collect();
-                say_choose::choose_after(voice, &measure, &listed(voice, &names))
+                say_choose::choose_after(voice, &measure, *is_hint, &listed(voice, &names))
             }
-            Choice::NotSettled { asked } => say_choose::choose_not_yet(voice, &measure, &name(asked)),
+            Choice::NotSettled { open } => say_choose::choose_not_yet(voice, &measure, &name(open)),
+            Choice::GoOn { rounds } => say::go_on(voice, *rounds as usize),
             Choice::LookAt { build } => {
                 let club = self.session.builds.get(*build).map_or_else(String::new, |b| short_name(&b.name));
                 say_choose::choose_after_the_other_club(voice, &measure, &club)
@@ -258,13 +274,13 @@ impl<'a> Case<'a> {
     /// What more shots would do.
     pub(crate) fn more_shots(&self, estimate: &Estimate) -> Next {
         let voice = self.voice;
+        if self.has_a_slip() {
+            return Next::step(say::check_the_value_first(voice));
+        }
         if let Some(rounds) = self.judgment.facts.rounds_to_go() {
             return Next::step(say::go_on(voice, rounds as usize));
         }
         let mixed_up = self.judgment.facts.order_is_mixed_up();
-        if self.has_a_slip() {
-            return Next::step(say::check_the_value_first(voice));
-        }
         let first = self.first_and_why();
         if self.is_half_unread() {
             let name = &self.subject.the();
@@ -276,12 +292,20 @@ impl<'a> Case<'a> {
         }
         let each = |shots: u32| count_of(voice, shots as usize);
         match estimate.more_shots {
+            None if mixed_up => {
+                first.and_step(say::would_find(voice, &self.subject.amount(estimate.detectable)))
+            }
             None => Next::step(say::shows_at_best(voice, &self.subject.amount(estimate.detectable))),
             Some(MoreShots::Tell { shots }) if mixed_up => {
                 first.and_step(say::would_then_tell(voice, &each(shots), &self.margin()))
             }
             Some(MoreShots::Tell { shots }) => {
-                Next::step(say::would_tell(voice, &each(shots), &self.margin())).and(say::another_day(voice))
+                let told = Next::step(say::would_tell(voice, &each(shots), &self.margin()));
+                if estimate.three_visits_hold(shots) { told.and(say::another_day(voice)) } else { told }
+            }
+            Some(MoreShots::WereHitNotFixed { shots }) => {
+                let level = level_text(voice, estimate.level);
+                Next::step(say::fixed_would_tell(voice, &each(shots), &self.margin(), &level))
             }
             Some(MoreShots::TooMany { shots: shots @ ..=MOST_SHOTS_NAMED }) => first
                 .and(say::more_than_a_visit(voice, &each(shots), &self.margin()))
@@ -292,7 +316,9 @@ impl<'a> Case<'a> {
                 Next::step(say::usually_tells(voice, long_turns, &self.margin()))
             }
             Some(MoreShots::Narrow { shots, half_width }) => {
-                let size = self.subject.at_most(half_width);
+                // Below what it narrows: half of the interval that decided.
+                let present = 0.5 * (estimate.high - estimate.low);
+                let size = self.subject.at_most_beside(half_width, present);
                 Next::step(say::narrows(voice, &each(shots), &size)).and(say::near_it(voice, &self.margin()))
             }
             Some(MoreShots::HardlyNarrow) => {
@@ -301,18 +327,46 @@ impl<'a> Case<'a> {
         }
     }
 
+    /// The clubs that keep these shots from answering; empty where that is not one's fault.
+    pub(crate) fn lacking(&self, why: Option<Why>) -> Vec<String> {
+        let Judgment { baseline, candidate, measure, pair, .. } = self.judgment;
+        let lacks = |build: usize, group: Option<Group>| match why {
+            Some(Why::NotMeasured) => group.is_none(),
+            Some(Why::NoScatter) => group.and_then(|group| group.sd).is_some_and(|sd| sd <= 0.0),
+            Some(Why::OnlyTheBest) => {
+                let own = self.session.summaries.iter().filter(|summary| summary.build == build);
+                let mut of_measure = own.filter(|summary| summary.values.get(measure).is_some());
+                of_measure.next().is_some_and(|summary| summary.of != SummaryOf::All)
+            }
+            _ => false,
+        };
+        let both = [
+            (*baseline, pair.numbers.baseline, &self.baseline),
+            (*candidate, pair.numbers.candidate, &self.candidate),
+        ];
+        let lacking = both.into_iter().filter(|(build, group, _)| lacks(*build, *group));
+        lacking.map(|(.., name)| name.clone()).collect()
+    }
+
+    fn hit_with(&self, build: usize) -> usize {
+        self.session.shots.iter().filter(|shot| shot.build == build).count()
+    }
+
     /// Whether the measure was read on no more than half of the shots of one of the two.
-    fn is_half_unread(&self) -> bool {
+    pub(crate) fn is_half_unread(&self) -> bool {
         let numbers = &self.judgment.pair.numbers;
         let read = [(self.judgment.baseline, numbers.baseline), (self.judgment.candidate, numbers.candidate)];
         read.iter().any(|(build, group)| {
-            let hit = self.session.shots.iter().filter(|shot| shot.build == *build).count();
+            let hit = self.hit_with(*build);
             group.is_some_and(|group| hit > 0 && 2 * group.n <= hit)
         })
     }
 
     /// How many shots in turn tell the club from the order; where that is too many for a visit, who says it.
     pub(crate) fn shots_in_turn(&self, estimate: &Estimate) -> Next {
+        if self.has_a_slip() {
+            return Next::step(say::check_the_value_first(self.voice));
+        }
         if let Some(rounds) = self.judgment.facts.rounds_to_go() {
             return Next::step(say::go_on(self.voice, rounds as usize));
         }

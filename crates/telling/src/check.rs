@@ -12,7 +12,7 @@ use crate::ways::both_ways;
 use judging::choice::{Choice, choice};
 use judging::fragile::removals_to_flip;
 use judging::honest_lead::honest_lead;
-use judging::trust::trust;
+use judging::trust::{has_value_in_doubt, trust};
 use judging::verdict::{Decision, DecisionKind, Why};
 use judging::{Judged, Judgment, judge, luck, settle};
 use serde::{Deserialize, Serialize};
@@ -78,8 +78,10 @@ pub fn say(judged: &Judged<'_>, voice: &Voice) -> Report {
         order: session.order,
         rounds: headline.map_or(0, |j| j.shared_rounds),
         answer: told(judged, voice),
-        overlays: headline
-            .map_or_else(Vec::new, |j| overlays(session, question, j, honest_lead.as_ref(), &seen, voice)),
+        overlays: headline.map_or_else(Vec::new, |j| {
+            let bet_is_made = judging::bet::is_made(judged);
+            overlays(session, question, j, honest_lead.as_ref(), &seen, bet_is_made, voice)
+        }),
         trust: seen.into_iter().map(|seen| trust::say(session, &question.measure, seen, voice)).collect(),
         honest_lead,
         removals_to_flip,
@@ -92,7 +94,9 @@ fn finding_beside(judged: &Judged<'_>, judgment: &Judgment, voice: &Voice) -> Fi
     let mut finding = finding(judged, judgment, voice);
     let undecided = judged.headline().filter(|asked| asked.decision.kind == DecisionKind::CannotTell);
     let to_go = undecided.and_then(|asked| asked.facts.rounds_to_go());
-    if let Some(rounds) = to_go.filter(|_| judgment.decision.is_inside_the_margin()) {
+    let Judgment { baseline, candidate, measure, .. } = judgment;
+    let in_doubt = has_value_in_doubt(judged.settled.session, measure, [*baseline, *candidate]);
+    if let Some(rounds) = to_go.filter(|_| judgment.decision.is_inside_the_margin() && !in_doubt) {
         finding.words.next = text::case::go_on(voice, rounds as usize);
     }
     finding

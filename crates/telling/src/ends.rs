@@ -124,6 +124,12 @@ impl Subject<'_> {
         }
     }
 
+    /// The same without its unit.
+    pub(crate) fn end_number(&self, x: f64, lines: &[f64]) -> String {
+        self.printed_beside(x, lines)
+            .map_or_else(String::new, |(value, decimals)| number(self.voice, value.abs(), decimals))
+    }
+
     /// Whether an end prints as no difference.
     pub(crate) fn is_nothing(&self, x: f64, lines: &[f64]) -> bool {
         self.printed_beside(x, lines).is_some_and(|(value, _)| value == 0.0)

@@ -1,6 +1,7 @@
 //! Numbers as a golfer reads them: rounded to what the measure deserves, never so far that they
 //! contradict the decision they explain.
 
+use crate::ends::lines;
 use crate::units::shown;
 use libm::log as ln;
 use session::Session;
@@ -106,38 +107,37 @@ impl<'v> Subject<'v> {
         format!("{}{}", number(self.voice, x.abs(), decimals), self.unit)
     }
 
-    /// Two sizes without signs, the smaller first: `7 to 15 yd`. With enough digits that the smaller one stays on its
-    /// side of the margin, and that the larger one is not read as reaching it where it does not, or as ending there.
+    /// Two sizes without signs, the smaller first: `7 to 15 yd`, each printed as an end of an interval is.
     pub(crate) fn span(&self, a: f64, b: f64, margin: Option<f64>) -> String {
-        let (a, b, margin) = (a * self.scale, b * self.scale, margin.map(|m| m * self.scale));
-        let (small, large) = if a.abs() <= b.abs() { (a.abs(), b.abs()) } else { (b.abs(), a.abs()) };
-        let printed = |x: f64, d: usize| {
-            let scale = power_of_ten(d);
-            (x * scale).round() / scale
-        };
-        let on_its_side = |d: &usize| margin.is_none_or(|m| (printed(small, *d) < m) == (small < m));
-        let beside = |d: &usize| {
-            let shown = printed(large, *d);
-            margin.is_none_or(|m| (shown < m) == (large < m) && (shown > m) == (large > m))
-        };
-        let (least, least_large) = (self.decimals_for(small), self.decimals_for(large));
-        let decimals = (least..least + 3).find(on_its_side).unwrap_or(least + 3);
-        // An end near zero needs more digits than the other deserves.
-        let of_the_other = decimals.min(self.decimals + 1).max(least_large);
-        let of_the_other = (of_the_other..of_the_other + 3).find(beside).unwrap_or(of_the_other + 3);
-        // However near, an end that is not zero is not printed as zero.
-        let most = self.decimals + 3;
-        let is_near = small > 0.0 && printed(small, decimals) == 0.0;
-        let (small, decimals) = if is_near { (1.0 / power_of_ten(most), most) } else { (small, decimals) };
-        let (small, large) = (number(self.voice, small, decimals), number(self.voice, large, of_the_other));
+        self.span_beside(a, b, &lines(margin))
+    }
+
+    /// The same, on their side of each of these lines.
+    pub(crate) fn span_beside(&self, a: f64, b: f64, lines: &[f64]) -> String {
+        let (small, large) = if a.abs() <= b.abs() { (a, b) } else { (b, a) };
+        let [small, large] = [small, large].map(|end| self.end_number(end, lines));
         say::span(self.voice, &small, &large, &self.unit)
     }
 
-    /// A size that is not exceeded: rounded up.
-    pub(crate) fn at_most(&self, x: f64) -> String {
-        let scale = power_of_ten(self.decimals);
-        let up = ((x * self.scale).abs() * scale).ceil() / scale;
-        format!("{}{}", number(self.voice, up, self.decimals), self.unit)
+    /// A size that is not exceeded, with as many digits as keep it from being said beyond `limit` where it is not.
+    pub(crate) fn at_most_beside(&self, x: f64, limit: f64) -> String {
+        self.rounded_beside(x, f64::ceil, |printed| printed <= limit.abs())
+    }
+
+    /// A size that is reached, with as many digits as keep it from being said at `limit` or below where it is above.
+    pub(crate) fn at_least_beside(&self, x: f64, limit: f64) -> String {
+        self.rounded_beside(x, f64::floor, |printed| printed > limit.abs())
+    }
+
+    fn rounded_beside(&self, x: f64, round: fn(f64) -> f64, stays: impl Fn(f64) -> bool) -> String {
+        let x = (x * self.scale).abs();
+        let printed = |decimals: usize| {
+            let scale = power_of_ten(decimals);
+            round(x * scale) / scale
+        };
+        let most = self.decimals + 3;
+        let decimals = (self.decimals..most).find(|d| stays(printed(*d) / self.scale)).unwrap_or(most);
+        format!("{}{}", number(self.voice, printed(decimals), decimals), self.unit)
     }
 
     /// Whether two values, each printed, differ by what their difference is printed as.
@@ -254,35 +254,42 @@ mod tests {
 
     #[test]
     fn a_size_that_is_not_zero_is_not_printed_as_zero() {
-        assert_eq!(said("carry", |s| s.span(0.3, 12.2, None)), "0.3 to 12.2\u{a0}yd");
+        assert_eq!(said("carry", |s| s.span(0.3, 12.2, None)), "0.3 to 12\u{a0}yd");
         assert_eq!(said("carry", |s| s.span(-12.2, -1.4, None)), "1 to 12\u{a0}yd");
+        assert_eq!(said("carry", |s| s.span(0.0, 27.4, None)), "0 to 27\u{a0}yd");
+        assert_eq!(said("carry", |s| s.span(-27.4, -0.000_02, None)), "0.001 to 27\u{a0}yd");
         assert_eq!(said("carry", |s| s.amount(0.0)), "0\u{a0}yd");
     }
 
     #[test]
-    fn an_end_near_zero_does_not_set_the_digits_of_the_other() {
-        assert_eq!(said("carry", |s| s.span(0.004, 2.295, None)), "0.004 to 2.3\u{a0}yd");
-        assert_eq!(said("carry", |s| s.span(0.04, 22.96, None)), "0.04 to 23.0\u{a0}yd");
-        assert_eq!(said("carry", |s| s.span(0.001, 0.004, None)), "0.001 to 0.004\u{a0}yd");
-        assert_eq!(said("carry", |s| s.span(-27.4, -0.000_02, None)), "0.001 to 27.4\u{a0}yd");
-        assert_eq!(said("carry", |s| s.span(0.0, 27.4, None)), "0 to 27\u{a0}yd");
-    }
-
-    #[test]
     fn a_span_does_not_cross_the_margin_by_rounding() {
-        assert_eq!(said("carry", |s| s.span(4.6, 25.2, Some(5.0))), "4.6 to 25.2\u{a0}yd");
-        assert_eq!(said("carry", |s| s.span(5.4, 25.2, Some(5.0))), "5 to 25\u{a0}yd");
+        assert_eq!(said("carry", |s| s.span(4.6, 25.2, Some(5.0))), "4.6 to 25\u{a0}yd");
+        assert_eq!(said("carry", |s| s.span(5.4, 25.2, Some(5.0))), "5.4 to 25\u{a0}yd");
         assert_eq!(said("carry", |s| s.span(0.8, 4.96, Some(5.0))), "1 to 4.96\u{a0}yd");
         assert_eq!(said("carry", |s| s.span(1.2, 5.3, Some(5.0))), "1 to 5.3\u{a0}yd");
         assert_eq!(said("carry", |s| s.chosen(5.0)), "5\u{a0}yd");
         assert_eq!(said("ball_speed", |s| s.chosen(1.5)), "1.5\u{a0}mph");
     }
 
+    /// One card holds the span of a headline and both ends below it.
     #[test]
-    fn at_most_is_rounded_up() {
-        assert_eq!(said("carry", |s| s.at_most(3.2)), "4\u{a0}yd");
-        assert_eq!(said("carry", |s| s.at_most(-4.0)), "4\u{a0}yd");
-        assert_eq!(said("ball_speed", |s| s.at_most(1.21)), "1.3\u{a0}mph");
+    fn a_span_prints_the_ends_that_the_interval_prints() {
+        for (low, high) in [(4.14, 14.47), (-38.2, -5.04), (5.0, 8.75), (0.04, 22.96), (3.4, 26.2)] {
+            let beside = lines(Some(5.0));
+            let span = said("carry", |s| s.span(low, high, Some(5.0)));
+            let ends = [low, high].map(|end| said("carry", |s| s.end_amount(end, &beside)));
+            let [small, large] = if low > 0.0 { ends } else { [ends[1].clone(), ends[0].clone()] };
+            assert_eq!(span, format!("{} to {large}", small.trim_end_matches("\u{a0}yd")));
+        }
+    }
+
+    #[test]
+    fn a_drift_is_said_on_its_side_of_what_is_allowed_for() {
+        assert_eq!(said("carry", |s| s.at_least_beside(6.4, 6.0)), "6.4\u{a0}yd");
+        assert_eq!(said("carry", |s| s.at_least_beside(7.6, 6.0)), "7\u{a0}yd");
+        assert_eq!(said("carry", |s| s.at_most_beside(5.2, 6.0)), "6\u{a0}yd");
+        assert_eq!(said("carry", |s| s.at_most_beside(5.2, 5.49)), "5.2\u{a0}yd");
+        assert_eq!(said("ball_speed", |s| s.at_most_beside(0.45, 1.5)), "0.5\u{a0}mph");
     }
 
     #[test]

@@ -25,6 +25,7 @@ pub(crate) fn overlays(
     judgment: &Judgment,
     lead: Option<&HonestLead>,
     seen: &[Seen],
+    bet_is_made: bool,
     voice: &Voice,
 ) -> Vec<Overlay> {
     let case = Case::of(session, judgment, voice);
@@ -36,7 +37,7 @@ pub(crate) fn overlays(
         overlays.extend(order_mixed_up(&case));
         overlays.extend(averages_only(&case));
         overlays.extend(looked_at_before(&case));
-        overlays.extend(several_builds(&case, lead));
+        overlays.extend(several_builds(&case, lead, bet_is_made));
     }
     overlays.extend(margin_changed(&case, question));
     overlays
@@ -113,15 +114,18 @@ fn order_mixed_up(case: &Case) -> Option<Overlay> {
     }
     let is_allowed_for = facts.order_allowance == OrderAllowance::Included;
     if is_allowed_for && case.judgment.plain_averages_differ() && facts.order != HowHit::InTurnNotCompared {
-        let drift = case.judgment.drift_to_explain();
-        let size = case.subject.amount(drift);
+        let (drift, allowance) = (case.judgment.drift_to_explain(), case.judgment.order_allowance());
+        let usual = case.judgment.levels.is_usual();
         if case.judgment.decision.kind != DecisionKind::Different {
             detail.push(say::plain_averages_differ(case.voice));
         }
         if case.judgment.order_hides_it() {
-            detail.push(say::small_drift_explains(case.voice, &size));
+            // A drift that is enough is not said smaller than it is, nor as large as what is allowed for where it is less.
+            let size = case.subject.at_most_beside(drift, allowance);
+            detail.push(say::small_drift_explains(case.voice, usual, &size));
         } else if drift > 0.0 {
-            detail.push(say::drift_would_explain(case.voice, &size));
+            let size = case.subject.at_least_beside(drift, allowance);
+            detail.push(say::drift_would_explain(case.voice, usual, &size));
         }
     }
     let told = overlay(OverlayKind::OrderMixedUp, headline, sentences(&detail));
@@ -165,7 +169,7 @@ fn looked_at_before(case: &Case) -> Option<Overlay> {
         NumberOfShots::Planned { round, planned } => overlay(
             kind,
             say::looked_early(voice, &round.to_string(), &planned.to_string()),
-            say::early_is_stricter(voice),
+            say::early_is_stricter(voice, case.judgment.decision.kind != DecisionKind::Same),
         ),
         NumberOfShots::SaidNotFixed => {
             overlay(kind, say::not_fixed(voice), say::open_is_stricter(voice, held))
@@ -182,21 +186,39 @@ fn looked_at_before(case: &Case) -> Option<Overlay> {
     }
 }
 
-fn several_builds(case: &Case, lead: Option<&HonestLead>) -> Option<Overlay> {
+/// What picking among several does. What is left of a lead is guessed once: by the bet, where there is one.
+fn several_builds(case: &Case, lead: Option<&HonestLead>, bet_is_made: bool) -> Option<Overlay> {
     let tried = case.judgment.candidates;
     if tried < 2 {
         return None;
     }
-    let mut detail = vec![say::best_of_several(case.voice)];
-    if let Some(lead) = lead {
-        let amount = |size: f64| case.subject.amount(size);
-        detail.push(say::best_by_luck(case.voice, &amount(lead.by_luck)));
-        let (shown, honest) = (amount(lead.shown), amount(lead.honest));
-        let more = lead.shown.abs() > lead.by_luck;
-        detail.push(say::honest_lead(case.voice, &case.candidate, &shown, more, &honest));
+    let amount = |size: f64| case.subject.amount(size);
+    let guess = |lead: &HonestLead| {
+        let (shown, honest, more) = (amount(lead.shown), amount(lead.honest), is_beyond_luck(lead));
+        say::honest_lead(case.voice, &case.candidate, &shown, more, &honest)
+    };
+    let mut detail = Vec::new();
+    // Where any difference counts none is the best, and nobody leads.
+    if case.judgment.goal == Goal::Different {
+        detail.push(say::one_of_several(case.voice));
+        detail.extend(lead.filter(|lead| !bet_is_made && is_beyond_luck(lead)).map(guess));
+    } else {
+        detail.push(say::best_of_several(case.voice));
+        if let Some(lead) = lead {
+            detail.push(say::best_by_luck(case.voice, &amount(lead.by_luck)));
+            detail.push(if bet_is_made {
+                say::lead_shown(case.voice, &case.candidate, &amount(lead.shown), is_beyond_luck(lead))
+            } else {
+                guess(lead)
+            });
+        }
     }
     let headline = say::clubs_held_against(case.voice, tried, &case.baseline);
     overlay(OverlayKind::SeveralBuilds, headline, sentences(&detail))
+}
+
+fn is_beyond_luck(lead: &HonestLead) -> bool {
+    lead.shown.abs() > lead.by_luck
 }
 
 fn margin_changed(case: &Case, question: &Question) -> Option<Overlay> {
@@ -210,5 +232,7 @@ fn margin_changed(case: &Case, question: &Question) -> Option<Overlay> {
         _ => case.subject.chosen(margin),
     };
     let detail = say::margin_first_and_now(case.voice, &told(first), &told(now));
-    overlay(OverlayKind::MarginChanged, say::margin_changed(case.voice), detail)
+    // Where these shots give no answer none was seen before.
+    let answered = case.judgment.estimate.is_some();
+    overlay(OverlayKind::MarginChanged, say::margin_changed(case.voice, answered), detail)
 }

@@ -220,13 +220,20 @@ impl Speech<'_> {
         use DecisionKind::{Different, Same};
         let (voice, measure) = (self.voice, &self.subject.the());
         let (first, second, own, other) = (&self.first, &self.second, &self.own, &self.other);
-        let SecondFacts { condition, build, did_more, .. } = self.found;
+        let SecondFacts { condition, build, interaction, did_more, .. } = self.found;
         let (of_change, of_club) = (self.subject.amount(condition.value), self.subject.amount(build.value));
         match (did_more, condition.decision.kind, build.decision.kind) {
             (DidMore::Change, ..) => {
                 say::change_moved_more(voice, second, measure, other, &of_change, &of_club)
             }
             (DidMore::Club, ..) => say::club_moved_more(voice, other, measure, second, &of_club, &of_change),
+            // What the club does was altered: no sentence about one of the two on average passes over that.
+            (_, of_condition, of_build)
+                if moved(interaction) && [of_condition, of_build] != [Different, Different] =>
+            {
+                let size = self.subject.amount(interaction.value);
+                say::altered(voice, other, measure, own, &size, &self.way(interaction), second, first)
+            }
             (_, Different, Different) => say::both_moved(voice, measure, &of_change, &of_club),
             (_, Different, Same) => say::change_moved_club_same(voice, second, measure, other, own),
             (_, Same, Different) => say::club_moved_change_same(voice, other, measure, first, second),

@@ -52,6 +52,9 @@ fn different(case: &Case, estimate: &Estimate, direction: Direction, choose: imp
     let margin = margin(case, direction);
     let (headline, next) = match case.judgment.decision.matters {
         Some(Matters::No) => (say::too_small(case.voice, &does), choose()),
+        Some(Matters::Yes) | None if case.has_a_slip() => {
+            (say::matters(case.voice, &does, &margin), case.check_the_value())
+        }
         Some(Matters::Yes) | None => {
             (say::matters(case.voice, &does, &margin), holds_here(case.voice, case.voice.is_of_the_sender()))
         }
@@ -104,10 +107,15 @@ fn between(case: &Case, estimate: &Estimate) -> String {
 
 fn more_shots(case: &Case, estimate: &Estimate, direction: Direction) -> String {
     let (voice, margin) = (case.voice, margin(case, direction));
+    if case.has_a_slip() {
+        return text::case::check_the_value_first(voice);
+    }
     match estimate.more_shots {
         Some(MoreShots::Tell { shots }) => say::would_show(voice, shots as usize, &margin),
         Some(MoreShots::TooMany { .. }) => say::more_than_200(voice, &margin),
         Some(MoreShots::HardlyNarrow) => say::size_stays_open(voice, &margin),
-        Some(MoreShots::WereHit | MoreShots::Narrow { .. }) | None => say::slow_to_show(voice),
+        Some(MoreShots::WereHit | MoreShots::WereHitNotFixed { .. } | MoreShots::Narrow { .. }) | None => {
+            say::slow_to_show(voice)
+        }
     }
 }

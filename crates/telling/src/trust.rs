@@ -5,10 +5,10 @@ use crate::format::{Subject, count_of, shots};
 use crate::left_out::of_club;
 use crate::odd;
 use crate::phrases::phrase_for;
-use judging::trust::{Seen, Weight};
+use judging::trust::{AllowedFor, DriftShared, Seen, Weight};
 use serde::Serialize;
 use session::digits::rounded;
-use session::measure::MeasureId;
+use session::measure::{Better, MeasureId};
 use session::names::short_name;
 use session::{Order, Session};
 use text::Voice;
@@ -28,6 +28,15 @@ pub struct TrustFinding {
     pub why: String,
     /// What to do about it.
     pub next: String,
+}
+
+/// What a drift calls for: more of what grows with a warm golfer calls for warming up, less of it for rest.
+fn drifted(subject: &Subject<'_>, change: f64) -> say::Advice {
+    match subject.id.usual().map(|known| known.facts().better) {
+        Some(Better::Higher) if change > 0.0 => say::Advice::WarmUp,
+        Some(Better::Higher) => say::Advice::Rest,
+        _ => say::Advice::Both,
+    }
 }
 
 /// A finding with its sentences; `measure` is the one asked for.
@@ -66,7 +75,7 @@ pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -
         Seen::Order { order: Order::Interleaved, rounds, always_first: Some(first) } => [
             say::in_turn_same_first(voice, &rounds.to_string(), &name(*first)),
             say::in_turn_same_first_why(voice, &name(*first)),
-            say::in_turn_same_first_next(voice),
+            say::in_turn_same_first_next(voice, session.builds.len() > 2),
         ],
         Seen::Order { order: Order::Blocked, .. } => {
             [say::blocked(voice), say::blocked_why(voice), say::blocked_next(voice)]
@@ -84,18 +93,17 @@ pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -
             say::long_turns_why(voice),
             say::long_turns_next(voice),
         ],
-        Seen::ColdStart { build, shots: n, head_start } => [
+        Seen::ColdStart { build, shots: n, head_start, allowed } => [
             say::cold_start(voice, &name(*build), &shots(voice, *n)),
             head_start.map_or_else(
                 || say::first_shots_are_rarely_the_best(voice),
-                |gain| match subject.id.usual().map(|known| known.facts().order_allowance) {
-                    Some(allowed) => say::cold_start_why(
-                        voice,
-                        &subject.amount(gain),
-                        &subject.name,
-                        &subject.chosen(allowed),
-                    ),
-                    None => say::first_shots_are_rarely_the_best(voice),
+                |gain| {
+                    let (allows, allowed) = match allowed {
+                        AllowedFor::UpTo { size } => (say::Allows::UpTo, subject.chosen(*size)),
+                        AllowedFor::Nothing => (say::Allows::Nothing, String::new()),
+                        AllowedFor::NotSaid => (say::Allows::NotSaid, String::new()),
+                    };
+                    say::cold_start_why(voice, &subject.amount(gain), &subject.name, allows, &allowed)
                 },
             ),
             say::cold_start_next(voice),
@@ -105,17 +113,30 @@ pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -
             say::unequal_why(voice),
             say::unequal_next(voice),
         ],
-        Seen::Drift { change, low, high, in_turn } => {
+        Seen::Drift { change, low, high, shared } => {
             let size = subject.amount(*change);
+            let in_turn = *shared != DriftShared::Not;
             [
                 match phrase_for(&subject.id, voice).sides {
                     Some(sides) => {
-                        say::drift_sideways(voice, *in_turn, &subject.the(), &sides.of(subject, *change))
+                        say::drift_sideways(voice, in_turn, &subject.the(), &sides.of(subject, *change))
                     }
-                    None => say::drift(voice, *in_turn, &subject.name, *change > 0.0, &size),
+                    None => say::drift(voice, in_turn, &subject.name, *change > 0.0, &size),
                 },
-                say::drift_why(voice, &subject.span(*low, *high, None), *in_turn),
-                if *in_turn { say::drift_next(voice) } else { say::blocked_next(voice) },
+                say::drift_why(
+                    voice,
+                    &subject.span(*low, *high, None),
+                    match shared {
+                        DriftShared::Alike => say::Shared::Alike,
+                        DriftShared::InPart => say::Shared::InPart,
+                        DriftShared::Not => say::Shared::NotAtAll,
+                    },
+                ),
+                match shared {
+                    DriftShared::Alike => say::drift_next(voice, drifted(subject, *change)),
+                    DriftShared::InPart => say::long_turns_next(voice),
+                    DriftShared::Not => say::blocked_next(voice),
+                },
             ]
         }
         Seen::NumbersMissing { missing, first } => [
@@ -147,19 +168,26 @@ pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -
                 .collect();
             [say::left_out(voice, &counts.join(", ")), say::left_out_why(voice), say::left_out_next(voice)]
         }
-        Seen::FarShots { count: 1, build, .. } => [
-            say::one_far_shot(voice, &name(*build)),
-            say::one_far_shot_why(voice),
-            say::far_shots_next(voice),
-        ],
-        Seen::FarShots { count, build, others, other } => [
-            say::far_shots(voice, *count, *others, &name(*build), count - others, &name(*other)),
-            say::far_shots_why(voice),
-            say::far_shots_next(voice),
-        ],
-        Seen::FewShotsDecide { shots: few } => {
-            [say::few_decide(voice, *few), say::few_decide_why(voice), say::few_decide_next(voice)]
+        Seen::FarShots { count, build, others, other, typical_told } => {
+            let next = if *typical_told { say::far_shots_next(voice) } else { say::left_out_next(voice) };
+            let [what, why] = if *count == 1 {
+                [say::one_far_shot(voice, &name(*build)), say::one_far_shot_why(voice)]
+            } else {
+                [
+                    say::far_shots(voice, *count, *others, &name(*build), count - others, &name(*other)),
+                    say::far_shots_why(voice),
+                ]
+            };
+            [what, why, next]
         }
+        Seen::FewShotsDecide { shots: few, rounds_to_go } => [
+            say::few_decide(voice, *few),
+            say::few_decide_why(voice),
+            match rounds_to_go {
+                Some(rounds) => say::few_decide_next_go_on(voice, *rounds as usize),
+                None => say::few_decide_next(voice),
+            },
+        ],
         Seen::NotFixed => [say::not_fixed(voice), say::not_fixed_why(voice), say::not_fixed_next(voice)],
         Seen::FixedNotSaid => {
             [say::fixed_not_said(voice), say::not_fixed_why(voice), say::fixed_not_said_next(voice)]

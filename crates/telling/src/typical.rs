@@ -69,7 +69,10 @@ fn words(facts: &TypicalFacts, case: &Case<'_>) -> TypicalWords {
     let beside = match facts.beside {
         Beside::Agree => String::new(),
         Beside::OnlyTypical => say::only_typical(voice),
-        Beside::OnlyAverage => say::only_average(voice),
+        Beside::OnlyAverage => {
+            let same = facts.decision.kind == DecisionKind::Same;
+            say::only_average(voice, same, facts.in_the_bad_shots)
+        }
         Beside::Opposite => say::opposite(voice),
         Beside::OneIsTheSame => say::one_is_the_same(voice),
     };
@@ -95,6 +98,9 @@ fn headline(facts: &TypicalFacts, case: &Case<'_>) -> String {
         DecisionKind::Different => {
             let does = case.does(facts.decision.direction.unwrap_or(Direction::Higher));
             let span = case.subject.span(interval.low, interval.high, margin);
+            if case.nothing_is_allowed_for_order() {
+                return say::differs_in_these_shots(voice, &does, &span, &level);
+            }
             say::differs(voice, &does, facts.estimate.order_allowance > 0.0, &span, &level)
         }
         DecisionKind::Same => {
@@ -102,7 +108,12 @@ fn headline(facts: &TypicalFacts, case: &Case<'_>) -> String {
             say::same(voice, &case.subject.end_amount(widest, &lines(margin)), &level)
         }
         DecisionKind::CannotTell | DecisionKind::CannotAnswer => {
-            say::cannot_tell(voice, &case.end(interval.low), &case.end(interval.high), &level)
+            let (low, high) = (case.end(interval.low), case.end(interval.high));
+            if case.nothing_is_allowed_for_order() {
+                say::cannot_tell_order(voice, &case.subject.name, &low, &high, &level)
+            } else {
+                say::cannot_tell(voice, &low, &high, &level)
+            }
         }
     }
 }

@@ -36,7 +36,10 @@ not-apart-order-not-known = It is not known whether { $baseline } and { $candida
 not-apart-averages = From averages alone, { $baseline } and { $candidate } cannot be told apart ({ $measure }).
 
 # What to do next.
-choose-after = { $measure } does not decide between them, but they differ in { $others }: look there before choosing.
+choose-after = { $measure } does not decide between them, but { $hint ->
+    [yes] in these shots they
+   *[no] they
+} differ in { $others }: look there before choosing.
 choose-not-yet = { $measure } does not decide between them, and { $asked } is not settled: settle that before choosing.
 choose-after-the-other-club = { $measure } does not decide between these two: look at { $club } before choosing.
 choose-after-a-check = Before choosing, check it with a new test: taking out { $shots ->
@@ -78,7 +81,7 @@ too-few-shots-next = At least 3 shots with each club are needed for any answer, 
 counts-missing = Averages alone cannot answer this: for at least one of them nobody said how many shots it comes from.
 counts-missing-why = An average of 3 shots and an average of 30 look the same and mean very different things.
 counts-missing-next = Add the number of shots behind each average.
-only-the-best = Of at least one club only the best shots are shown, and they cannot answer this.
+only-the-best = Of { $clubs } only the best shots are shown, and they cannot answer this.
 only-the-best-why = The best few of any club look good. What counts is what the club does on every swing.
 only-the-best-next = Ask for every shot, or for the average and the number of all of them.
 spread-missing = How much single shots scatter in { $measure } is missing, so the averages cannot be compared.
@@ -86,9 +89,16 @@ spread-missing-next = Add the standard deviation beside each average, or every s
 only-averages = Averages do not show which club is tighter.
 only-averages-why = Scatter lies in the single shots; a deviation printed beside an average is too unsure to decide on.
 only-averages-next = Add every shot.
-no-scatter = With one club or both, every shot has the same { $measure }, so there is nothing to judge luck by.
+no-scatter = With { $clubs }, { $both ->
+    [yes] all shots of either club have one value of { $measure }
+   *[no] every shot has the same { $measure }
+}, so there is nothing to judge luck by.
 no-scatter-in-rounds = Every lap shows the same gap in { $measure }, without any scatter around it, so there is nothing to judge luck by.
-no-scatter-why = Real shots scatter, and so do gaps from lap to lap. Numbers that do not were probably rounded or copied.
+no-scatter-why = Real shots scatter{ $laps ->
+    [yes] , and so do gaps from lap to lap
+   *[no] {""}
+}. Numbers that do not were probably rounded or copied.
 no-scatter-next = Check the { $measure } column.
-not-measured = { $measure } was not recorded with each of the two clubs.
+not-measured = { $measure } was not recorded with { $clubs }.
 not-measured-next = Choose a measure that both have, or add the missing column.
+one-or-both = one club or both

@@ -27,13 +27,23 @@ usual = How far clubs usually differ in { $measure } is our choice, with no stud
     same head, below { $head } with another head, below { $old } against an old club.
 over-all-three = Nobody said what differs here, so every chance is a range over all three.
 over-what-was-said = What differs here was said, so every chance is a range around that.
-order-in-it = The clubs were not compared in turn; what warming up and tiring may do is part of it.
+order-in-it = { $order ->
+    [one-after-the-other] The clubs were not hit in turn
+    [not-known] Whether the clubs were hit in turn is not known
+   *[not-compared] The clubs were hit in turn, but { $measure } could not be compared lap by lap
+}; what warming up and tiring may do is part of it.
 decides-nothing = A bet says what is likely; it decides nothing. Only the answer above does.
 # Why nothing is bet.
 nothing-compared = There is nothing to bet on; the answer above says why.
 no-scatter = Bets are on averages. How far shots scatter is not bet on.
 no-nearer-zero = Bets are on more or less. Which club is nearer to zero is not bet on.
 no-averages = No bet is made from averages alone: the order and the single shots are not known.
-no-order = Nothing is bet: the clubs were not compared in turn, and how far warming up and tiring move { $measure } is not known.
+no-order = Nothing is bet: { $order ->
+    [one-after-the-other] the clubs were not hit in turn
+    [not-known] whether the clubs were hit in turn is not known
+   *[not-compared] { $measure } could not be compared lap by lap
+}, and how far warming up and tiring move { $measure } is not known.
 no-left-out = Nothing is bet: it would hang on the shots left out.
 no-value-in-doubt = Nothing is bet while a value is in doubt.
+no-gap = The shots show no difference. With what clubs usually differ by, at least 95 of 100 such gaps lie between { $low } and { $high }.
+any-of-ten = anything from 0 to 10 of 10

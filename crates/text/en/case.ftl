@@ -58,4 +58,9 @@ plan-says-how-many = The plan of a fair test says how many shots that takes.
 narrows = A new test of { $shots } shots with each, planned beforehand and hit in turn, three at a time, would narrow it to ± { $size } or less: 8 of 10
     such tests do.
 near-it = If the true gap is near { $margin }, no number of shots settles whether it reaches that.
-hardly-narrows = The shots of one more visit would hardly narrow it; several days put together do.
+hardly-narrows = Even 60 shots with each in one more visit would not surely narrow it by much; several days put together do.
+measured-on = measured on { $count } of { $shots }
+would-find = A test of this size would then find a true difference of { $size } in 8 of 10 cases; smaller ones need more shots.
+fixed-would-tell = About { $shots } shots with each, their number fixed beforehand and hit in turn, three at a time, would most likely tell a gap of { $gap } from none: 8 of 10
+    such tests do. This session has as many, but a stricter interval of { $level } had to decide.
+check-the-value = First check the value in doubt: while it is wrong, this answer is worth nothing.

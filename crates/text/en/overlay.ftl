@@ -33,14 +33,22 @@ order-could-move-unseen = Warming up or tiring could make a difference in { $mea
 order-could-move-unknown = How far warming up and tiring move { $measure } is not known, so nothing is allowed for them.
 order-could-move = Warming up or tiring could make a difference in { $measure } of about { $size }.
 plain-averages-differ = At the usual 95 %, comparing the plain averages would have called this a difference.
-small-drift-explains = At the level used here, with a drift of only { $size } from one club to the other, luck could explain the rest.
-drift-would-explain = At the level used here, only with a drift of { $size } or more from one club to the other could luck explain the rest.
+small-drift-explains = { $usual ->
+    [yes] With
+   *[no] At the level used here, with
+} a drift of only { $size } from one club to the other, luck could explain the rest.
+drift-would-explain = { $usual ->
+    [yes] Only
+   *[no] At the level used here, only
+} with a drift of { $size } or more from one club to the other could luck explain the rest.
 only-averages = Only averages were given.
 no-single-shots = There are no single shots here, so their order, the bad ones and the scatter cannot be checked.
 assumed-to-scatter = No standard deviation was given, so single shots are taken to scatter by { $size }, the high end of what is usual (a golfers’ rule of thumb; no study behind it).
 looked-early = Looked at early: lap { $round } of { $planned }.
-early-is-stricter = An early look must be more convincing than the last one, so the answer is held to a stricter level. A lead
-    seen early usually shrinks.
+early-is-stricter = An early look must be more convincing than the last one, so the answer is held to a stricter level.{ $differs ->
+    [yes] {" "}A lead seen early usually shrinks.
+   *[no] {""}
+}
 not-fixed = The number of shots was not fixed beforehand, or was looked at on the way.
 not-of-the-plan = { $rounds ->
     [0] No lap holds
@@ -73,11 +81,19 @@ clubs-held-against = { $clubs ->
     [7] Seven
    *[other] { $clubs }
 } clubs were compared with { $baseline }.
-best-of-several = The best of several looks good by luck alone, so each must be more convincing than if it were the only one.
+best-of-several = The best of several looks good by luck alone, so to be called a difference a gap must be more convincing than with one club alone.
 best-by-luck = The best of as many equal clubs would lead by about { $size } without being better.
 honest-lead = { $club } shows a gap of { $shown }; { $more ->
     [yes] a fair guess is that about { $honest } of it remains
    *[no] that is no more than such luck
 }.
-margin-changed = The difference that matters was changed after the answer was seen.
+margin-changed = The difference that matters was changed{ $answered ->
+    [yes] {" "}after the answer was seen
+   *[no] {""}
+}.
 margin-first-and-now = It was { $first } first and is { $now } now. An answer counts for most with that difference set beforehand.
+one-of-several = Of several clubs one always stands out by luck alone, so to be called a difference a gap must be more convincing than with one club alone.
+lead-shown = { $club } shows a gap of { $shown }{ $more ->
+    [yes] , more than that
+   *[no] , no more than such luck
+}.

@@ -24,3 +24,4 @@ change-moved-club-same = The change to “{ $second }” made a difference to { 
 club-moved-change-same = { $other } made a difference to { $measure }; “{ $first }” and “{ $second }” are the same for your purpose.
 neither-matters = Neither the change to “{ $second }” nor { $other } made a difference to { $measure } that matters to you.
 neither-moved = Neither the change to “{ $second }” nor { $other } made a clear difference to { $measure }.
+altered = What { $other } does to { $measure } changed: against { $own } it had { $size } { $way } “{ $second }” than “{ $first }”.

@@ -5,8 +5,8 @@ no-scatter = Scatter cannot be put together over several days here.
 no-scatter-remedy = Choose a goal about averages.
 too-few-sessions = { $days ->
     [0] None of these sessions can be used for both clubs
-    [one] Only 1 of these sessions holds both clubs
-   *[other] Only { NUMBER($days) } of these sessions hold both clubs
+    [one] Only 1 of these sessions can be used for both clubs
+   *[other] Only { NUMBER($days) } of these sessions can be used for both clubs
 }; it takes two.
 same-names = Each of them needs shots of both clubs, under the same names, that are not all alike.
 different = Over { NUMBER($days) } days { $club } { $verb }: between { $low } and { $high } ({ $level } interval).

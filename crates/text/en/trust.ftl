@@ -7,7 +7,10 @@ not-compared-why = Too few laps hold it for both clubs, with scatter to judge lu
 not-compared-next = Have it measured on every shot.
 in-turn-same-first = The clubs were hit in turn, in { $rounds } laps, { $club } first in every one.
 in-turn-same-first-why = What the first shots of a lap lose, after a rest or a walk, fell on { $club } alone.
-in-turn-same-first-next = Begin every second lap with the other club.
+in-turn-same-first-next = Begin { $several ->
+    [yes] each lap with another club
+   *[no] every second lap with the other club
+}.
 moved = { $club } itself moved: { $measure } { $before } with “{ $first }”, { $after } with “{ $second }”.
 moved-why = That is { $gap } ({ $low } to { $high }, { $level } interval) with one and the same club. Whatever changed there, or only came with
     time, moves the other clubs too: those hit on different sides of it are not held against each other fairly.
@@ -48,8 +51,11 @@ long-turns-why = Within so long a set warming up and tiring count as the club, s
     answer is much less sure than the number of shots suggests.
 long-turns-next = Change clubs every three shots.
 cold-start = { $club } was hit first, with { $shots } before any other club.
-cold-start-why = Warming up alone usually gives the later club about { $size } of { $measure } (a golfers’ rule of thumb; no study behind it). With tiring and whatever
-    else changes with time, the answer allows for up to { $allowed }.
+cold-start-why = Warming up alone usually gives the later club about { $size } of { $measure } (a golfers’ rule of thumb; no study behind it).{ $allows ->
+    [up-to] {" "}With tiring and whatever else changes with time, the answer allows for up to { $allowed }.
+    [nothing] {" "}The answer is about scatter and allows nothing for it.
+   *[not-said] {""}
+}
 first-shots-are-rarely-the-best = The first shots of a session are rarely the best.
 cold-start-next = Hit ten or so shots to warm up before any of them count: a golfers’ rule of thumb, no study behind it.
 unequal = { $more } has { $shots }, { $fewer } only { $count }.
@@ -66,11 +72,16 @@ drift-sideways = { $in-turn ->
     [yes] Over the session
    *[no] Within each club’s own shots, carried on over the whole session,
 } { $measure } moved about { $moved }.
-drift-why = Allowing for luck, by { $span }. { $in-turn ->
-    [yes] Clubs hit in turn share it.
-   *[no] Clubs hit one after the other do not share it: the answer may be off by more than it allows for.
+drift-why = Allowing for luck, by { $span }. { $shared ->
+    [alike] Clubs hit in turn share it.
+    [in-part] The clubs were changed so seldom that they share it only in part.
+   *[not-at-all] Clubs hit one after the other do not share it: the answer may be off by more than it allows for.
 }
-drift-next = Warm up before the first shot that counts, and rest between sets.
+drift-next = { $advice ->
+    [warm-up] Warm up before the first shot that counts.
+    [rest] Rest between sets.
+   *[both] Warm up before the first shot that counts, and rest between sets.
+}
 numbers-missing = { $missing ->
     [one] 1 shot is missing: the numbers jump at number { $first }
    *[other] { $missing } shots are missing: the numbers jump, first at number { $first }
@@ -136,3 +147,7 @@ no-speed-no-strike-next = Ask for club speed, and mark the face to see where the
 averages-only = Only averages are here.
 averages-only-why = Cold shots, left-out shots and the order of hitting cannot be seen in an average.
 averages-only-next = Ask for every shot.
+few-decide-next-go-on = Leave none out, and go on: { NUMBER($rounds) } { $rounds ->
+    [one] lap of the plan remains
+   *[other] laps of the plan remain
+}.

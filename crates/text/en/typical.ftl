@@ -7,7 +7,13 @@ same = The typical shot: the same, at most { $size } apart ({ $level } interval)
 cannot-tell = The typical shot: these shots cannot tell. Anything between { $low } and { $high } ({ $level } interval).
 # How it stands to the average.
 only-typical = These shots cannot say the same of the average: it counts every mishit in full.
-only-average = The averages differ and the typical shots cannot be told apart, so part of that gap may lie in the bad shots.
+only-average = The averages differ, and the typical shots { $same ->
+    [yes] are the same
+   *[no] cannot be told apart
+}{ $bad-shots ->
+    [yes] : part of that gap may lie in the bad shots
+   *[no] {""}
+}.
 opposite = The averages lie the other way about: between the two lies how often and how badly a club is mishit.
 one-is-the-same = Only one of the two, the average or the typical shot, is settled here.
 more-and-more-bad = With { $club } the well-hit shots are ahead, and more shots fell far short.
@@ -23,3 +29,5 @@ no-scatter = The typical shot is about how far, not about scatter.
 no-averages = Averages do not show the typical shot.
 no-value-in-doubt = While a value is in doubt nothing is said of the typical shot.
 cannot-be-fitted = The typical shot cannot be worked out here: too few shots, too many, or too many of them alike.
+differs-in-these-shots = The typical shot: { $does } in these shots, by { $span } ({ $level } interval); how much of that came from warming up or tiring is not known.
+cannot-tell-order = The typical shot: these shots cannot tell, since how far warming up or tiring moves { $measure } is not known. By luck alone, anything between { $low } and { $high } ({ $level } interval).

@@ -33,7 +33,10 @@ not-apart-not-in-turn = { $baseline } y { $candidate } no se alternaron, y no se
 not-apart-order-not-known = No se sabe si { $baseline } y { $candidate } se alternaron, y estos golpes no los distinguen en { $measure }.
 not-apart-averages = Solo con promedios no se puede distinguir { $baseline } de { $candidate } en { $measure }.
 
-choose-after = { $measure }: este dato no decide entre ellos, pero se diferencian en { $others }. Mira eso antes de elegir.
+choose-after = { $measure }: este dato no decide entre ellos, pero se diferencian{ $hint ->
+    [yes] {" "}en estos golpes
+   *[no] {""}
+} en { $others }. Mira eso antes de elegir.
 choose-not-yet = { $measure }: este dato no decide entre ellos, y { $asked } sigue sin decidir. Aclara eso antes de elegir.
 choose-after-the-other-club = { $measure }: este dato no decide entre estos dos. Mira { $club } antes de elegir.
 choose-after-a-check = Antes de elegir, compruébalo con una prueba nueva: quitar { $shots ->
@@ -74,7 +77,7 @@ too-few-shots-next = Hacen falta al menos 3 golpes con cada palo para responder 
 counts-missing = Los promedios solos no responden: falta saber de cuántos golpes sale al menos uno de ellos.
 counts-missing-why = Un promedio de 3 golpes y uno de 30 parecen iguales y dicen cosas muy distintas.
 counts-missing-next = Añade de cuántos golpes sale cada promedio.
-only-the-best = De al menos un palo solo se ven los mejores golpes, y con ellos no se puede responder.
+only-the-best = De { $clubs } solo se ven los mejores golpes, y con ellos no se puede responder.
 only-the-best-why = Los mejores golpes de cualquier palo parecen buenos. Lo que cuenta es lo que hace el palo en cada swing.
 only-the-best-next = Pide todos los golpes, o el promedio y el número de todos ellos.
 spread-missing = Falta cuánto se dispersan los golpes en { $measure }, así que los promedios no se pueden comparar.
@@ -82,9 +85,16 @@ spread-missing-next = Añade la desviación estándar junto a cada promedio, o t
 only-averages = Los promedios no muestran qué palo agrupa mejor.
 only-averages-why = La dispersión está en los golpes; una desviación escrita junto a un promedio es demasiado insegura para decidir.
 only-averages-next = Añade todos los golpes.
-no-scatter = Con un palo o con los dos, todos los golpes tienen el mismo valor de { $measure }, así que no hay con qué medir el azar.
+no-scatter = Con { $clubs }, { $both ->
+    [yes] todos los golpes de cada palo tienen un solo valor de { $measure }
+   *[no] todos los golpes tienen el mismo valor de { $measure }
+}, así que no hay con qué medir el azar.
 no-scatter-in-rounds = Todos los ciclos muestran la misma diferencia de { $measure }, sin ninguna dispersión, así que no hay con qué medir el azar.
-no-scatter-why = Los golpes reales se dispersan, y las diferencias de ciclo a ciclo también. Los números que no lo hacen se habrán redondeado o copiado.
+no-scatter-why = Los golpes reales se dispersan{ $laps ->
+    [yes] , y las diferencias de ciclo a ciclo también
+   *[no] {""}
+}. Los números que no lo hacen se habrán redondeado o copiado.
 no-scatter-next = Revisa la columna de { $measure }.
-not-measured = { $measure }: no se midió con los dos palos.
+not-measured = { $measure }: no se midió con { $clubs }.
 not-measured-next = Elige una medida que tengan los dos, o añade la columna que falta.
+one-or-both = un palo o los dos

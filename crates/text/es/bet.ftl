@@ -24,13 +24,23 @@ usual = Cuánto suelen diferir los palos en { $measure } lo elegimos nosotros, s
     reales, menos de { $shaft } con otra varilla en la misma cabeza, de { $head } con otra cabeza, de { $old } frente a un palo viejo.
 over-all-three = Nadie ha dicho qué cambia aquí, así que cada probabilidad abarca las tres.
 over-what-was-said = Se ha dicho qué cambia aquí, así que cada probabilidad se mueve alrededor de eso.
-order-in-it = Los palos no se compararon alternándolos; lo que pueden suponer el calentamiento y el cansancio está incluido.
+order-in-it = { $order ->
+    [one-after-the-other] Los palos no se alternaron
+    [not-known] No se sabe si los palos se alternaron
+   *[not-compared] Los palos se alternaron, pero { $measure } no se pudo comparar ciclo a ciclo
+}; lo que pueden suponer el calentamiento y el cansancio está incluido.
 decides-nothing = Una apuesta dice qué es probable; no decide nada. Solo decide la respuesta de arriba.
 nothing-compared = No hay nada por lo que apostar; la respuesta de arriba dice por qué.
 no-scatter = Las apuestas son sobre promedios, no sobre la dispersión.
 no-nearer-zero = Las apuestas son sobre más o menos. No se apuesta a qué palo queda más cerca de cero.
 no-averages = Solo con promedios no se apuesta nada: no se conocen el orden ni los golpes sueltos.
-no-order = No se apuesta nada: los palos no se compararon alternándolos, y no se sabe cuánto influyen el calentamiento y el cansancio en
+no-order = No se apuesta nada: { $order ->
+    [one-after-the-other] los palos no se alternaron
+    [not-known] no se sabe si los palos se alternaron
+   *[not-compared] { $measure } no se pudo comparar ciclo a ciclo
+}, y no se sabe cuánto influyen el calentamiento y el cansancio en
     { $measure }.
 no-left-out = No se apuesta nada: dependería de los golpes apartados.
 no-value-in-doubt = No se apuesta nada mientras haya un valor en duda.
+no-gap = Los golpes no muestran ninguna diferencia. Con lo que suelen diferir los palos, al menos 95 de cada 100 diferencias así están entre { $low } y { $high }.
+any-of-ten = cualquier cosa entre 0 y 10 de 10

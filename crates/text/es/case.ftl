@@ -54,4 +54,9 @@ plan-says-how-many = El plan de una prueba justa dice cuántos golpes hacen falt
 narrows = Una prueba nueva de { $shots } golpes con cada palo, planeada de antemano y alternando los palos de tres en tres, dejaría la duda en ± { $size } o menos: así
     es en 8 de cada 10 pruebas.
 near-it = Si la diferencia real está cerca de { $margin }, ningún número de golpes decide si llega.
-hardly-narrows = Los golpes de otra visita apenas reducirían la duda; varios días juntos sí.
+hardly-narrows = Ni con 60 golpes con cada palo en otra visita es seguro que la duda se reduzca mucho; varios días juntos sí la reducen.
+measured-on = medido en { $count } de { $shots }
+would-find = Una prueba de este tamaño encontraría entonces una diferencia real de { $size } en 8 de cada 10 casos; las menores piden más golpes.
+fixed-would-tell = Con unos { $shots } golpes con cada palo, fijados de antemano y alternando los palos de tres en tres, muy probablemente se distinguiría entre una diferencia de
+    { $gap } y ninguna: así es en 8 de cada 10 pruebas. Esta sesión tiene otros tantos, pero decidió un intervalo más exigente, del { $level }.
+check-the-value = Revisa primero el valor dudoso: mientras esté mal, esta respuesta no vale nada.

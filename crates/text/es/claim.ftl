@@ -49,3 +49,12 @@ no-claim = Todavía no hay ninguna promesa.
 no-claim-remedy = Escribe los dos promedios, o la ganancia que se prometió.
 no-change = La promesa es que no cambia nada.
 no-change-remedy = Escribe qué se dijo que cambiaría.
+at-least = La repetición muestra al menos lo prometido. Era { $claimed }; la repetición muestra { $span } (intervalo del { $level }).
+value-in-doubt = Sin decidir: hay un valor en duda en la repetición. Lo prometido era { $claimed }.
+order-unknown = Sin decidir: no se sabe cuánto influyen el calentamiento y el cansancio en { $measure }. Lo prometido era { $claimed }; solo por azar la
+    repetición admitiría { $span } (intervalo del { $level }).
+next-supported-order-not-known = No se sabe si en la repetición los palos se alternaron, así que apoya la promesa sin probarla: alterna los dos, de tres en tres golpes, antes de decidir.
+next-supported-not-compared = La repetición no se pudo comparar ciclo a ciclo, así que apoya la promesa sin probarla: haz que se mida en cada golpe antes de decidir: { $measure }.
+next-value-in-doubt = Revisa primero el valor dudoso: mientras esté mal, la repetición no dice nada.
+next-hit-in-turn = Alterna los dos palos, de tres en tres golpes: así el orden deja de importar.
+next-read-every-shot = Haz que se mida en cada golpe, para poder comparar ciclo a ciclo: { $measure }.

@@ -31,14 +31,22 @@ order-could-move-unseen = El calentamiento o el cansancio podrían suponer alred
 order-could-move-unknown = No se sabe cuánto influyen el calentamiento y el cansancio en { $measure }, así que no se deja margen para ellos.
 order-could-move = El calentamiento o el cansancio podrían suponer alrededor de { $size } de diferencia en { $measure }.
 plain-averages-differ = Con el 95 % habitual, comparar solo los promedios habría dicho que hay diferencia.
-small-drift-explains = Con el nivel que se usa aquí, bastaría una deriva de { $size } de un palo a otro para que el azar pudiera explicar el resto.
-drift-would-explain = Con el nivel que se usa aquí, solo con una deriva de { $size } o más de un palo a otro podría el azar explicar el resto.
+small-drift-explains = { $usual ->
+    [yes] Bastaría
+   *[no] Con el nivel que se usa aquí, bastaría
+} una deriva de { $size } de un palo a otro para que el azar pudiera explicar el resto.
+drift-would-explain = { $usual ->
+    [yes] Solo
+   *[no] Con el nivel que se usa aquí, solo
+} con una deriva de { $size } o más de un palo a otro podría el azar explicar el resto.
 only-averages = Solo hay promedios.
 no-single-shots = Aquí no hay golpes sueltos: no se pueden comprobar ni el orden, ni los malos, ni la dispersión.
 assumed-to-scatter = No hay desviación estándar, así que se supone que los golpes se dispersan { $size }, lo más alto de lo habitual (regla práctica entre golfistas, sin ningún estudio detrás).
 looked-early = Consulta intermedia: ciclo { $round } de { $planned }.
-early-is-stricter = Una consulta intermedia debe convencer más que la última, así que se le exige más a la respuesta. Una
-    ventaja vista pronto suele encoger.
+early-is-stricter = Una consulta intermedia debe convencer más que la última, así que se le exige más a la respuesta.{ $differs ->
+    [yes] {" "}Una ventaja vista pronto suele encoger.
+   *[no] {""}
+}
 not-fixed = El número de golpes no se fijó de antemano, o se miraron los datos a mitad de la prueba.
 not-of-the-plan = { $rounds ->
     [0] Ningún ciclo tiene
@@ -71,11 +79,19 @@ clubs-held-against = { $clubs ->
     [7] Siete
    *[other] { $clubs }
 } palos se compararon con { $baseline }.
-best-of-several = El mejor de varios parece bueno solo por azar, así que cada uno debe convencer más que si fuera el único.
+best-of-several = El mejor de varios parece bueno solo por azar, así que, para llamarse diferencia, una ventaja debe convencer más que con un palo solo.
 best-by-luck = El mejor de otros tantos palos iguales llevaría alrededor de { $size } de ventaja sin ser mejor.
 honest-lead = { $club } muestra una diferencia de { $shown }; { $more ->
     [yes] lo razonable es esperar que queden alrededor de { $honest }
    *[no] no es más de lo que da ese azar
 }.
-margin-changed = La diferencia que importa se cambió después de ver la respuesta.
+margin-changed = La diferencia que importa se cambió{ $answered ->
+    [yes] {" "}después de ver la respuesta
+   *[no] {""}
+}.
 margin-first-and-now = Antes: { $first }; ahora: { $now }. Una respuesta vale más con esa diferencia fijada de antemano.
+one-of-several = Entre varios palos siempre destaca alguno solo por azar, así que, para llamarse diferencia, lo que los separa debe convencer más que con un palo solo.
+lead-shown = { $club } muestra una diferencia de { $shown }{ $more ->
+    [yes] , más que eso
+   *[no] , no más que ese azar
+}.

@@ -22,3 +22,4 @@ change-moved-club-same = En { $measure } influyó el cambio a «{ $second }»; {
 club-moved-change-same = En { $measure } influyó { $other }; «{ $first }» y «{ $second }» son iguales para lo que buscas.
 neither-matters = En { $measure } ni el cambio a «{ $second }» ni { $other } influyeron tanto como para que te importe.
 neither-moved = En { $measure } no influyeron claramente ni el cambio a «{ $second }» ni { $other }.
+altered = Lo que hace { $other } en { $measure } cambió: frente a { $own }, fueron { $size } { $way } en «{ $second }» que en «{ $first }».

@@ -4,8 +4,8 @@ no-scatter = Aquí la dispersión no se puede juntar de varios días.
 no-scatter-remedy = Elige un objetivo sobre promedios.
 too-few-sessions = { $days ->
     [0] Ninguna de estas sesiones sirve para los dos palos
-    [one] Solo 1 de estas sesiones tiene los dos palos
-   *[other] Solo { NUMBER($days) } de estas sesiones tienen los dos palos
+    [one] Solo 1 de estas sesiones sirve para los dos palos
+   *[other] Solo { NUMBER($days) } de estas sesiones sirven para los dos palos
 }; hacen falta dos.
 same-names = Cada una necesita golpes con los dos palos, con los mismos nombres, y que no sean todos iguales.
 different = En { NUMBER($days) } días { $club } { $verb }: entre { $low } y { $high } (intervalo del { $level }).

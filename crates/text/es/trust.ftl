@@ -6,7 +6,10 @@ not-compared-why = Muy pocos ciclos lo tienen con los dos palos, y con dispersi�
 not-compared-next = Haz que se mida en cada golpe.
 in-turn-same-first = Los palos se alternaron en { $rounds } ciclos, siempre con { $club } primero.
 in-turn-same-first-why = Lo que pierden los primeros golpes de un ciclo, tras un descanso o un paseo, cayó solo en { $club }.
-in-turn-same-first-next = Empieza uno de cada dos ciclos con el otro palo.
+in-turn-same-first-next = Empieza { $several ->
+    [yes] cada ciclo con un palo distinto
+   *[no] uno de cada dos ciclos con el otro palo
+}.
 moved = { $club } cambió él mismo: { $measure } de { $before } con «{ $first }» y de { $after } con «{ $second }».
 moved-why = Son { $gap } (de { $low } a { $high }, intervalo del { $level }) con un mismo palo. Lo que cambió ahí, o solo vino con el tiempo, mueve también
     los otros palos: los que se usaron a un lado y a otro no se comparan con justicia.
@@ -46,8 +49,11 @@ long-turns-why = Dentro de una tanda tan larga, calentar y cansarse cuentan como
     sirven de prueba: la respuesta es mucho menos segura de lo que sugiere el número de golpes.
 long-turns-next = Cambia de palo cada tres golpes.
 cold-start = { $club } fue el primero, con { $shots } antes que ningún otro palo.
-cold-start-why = El calentamiento por sí solo suele dar al palo que va después alrededor de { $size } de { $measure } (regla práctica entre golfistas, sin ningún estudio detrás). Con el
-    cansancio y todo lo demás que cambie con el tiempo, la respuesta cuenta con hasta { $allowed }.
+cold-start-why = El calentamiento por sí solo suele dar al palo que va después alrededor de { $size } de { $measure } (regla práctica entre golfistas, sin ningún estudio detrás).{ $allows ->
+    [up-to] {" "}Con el cansancio y todo lo demás que cambie con el tiempo, la respuesta cuenta con hasta { $allowed }.
+    [nothing] {" "}La respuesta trata de la dispersión y no deja margen para eso.
+   *[not-said] {""}
+}
 first-shots-are-rarely-the-best = Los primeros golpes de una sesión rara vez son los mejores.
 cold-start-next = Da unos diez golpes para calentar antes de que cuente ninguno: regla práctica entre golfistas, sin ningún estudio detrás.
 unequal = { $more } tiene { $shots }, { $fewer } solo { $count }.
@@ -64,11 +70,16 @@ drift-sideways = { $in-turn ->
     [yes] A lo largo de la sesión
    *[no] Dentro de los golpes de cada palo, proyectado a toda la sesión,
 } hubo un cambio en { $measure } de alrededor de { $moved }.
-drift-why = Teniendo en cuenta el azar, { $span }. { $in-turn ->
-    [yes] Los palos que se alternan lo comparten.
-   *[no] Los palos que se usan uno después del otro no lo comparten: la respuesta puede fallar en más de aquello con lo que cuenta.
+drift-why = Teniendo en cuenta el azar, { $span }. { $shared ->
+    [alike] Los palos que se alternan lo comparten.
+    [in-part] Se cambió de palo tan pocas veces que solo lo comparten en parte.
+   *[not-at-all] Los palos que se usan uno después del otro no lo comparten: la respuesta puede fallar en más de aquello con lo que cuenta.
 }
-drift-next = Calienta antes del primer golpe que cuenta y descansa entre tandas.
+drift-next = { $advice ->
+    [warm-up] Calienta antes del primer golpe que cuenta.
+    [rest] Descansa entre tandas.
+   *[both] Calienta antes del primer golpe que cuenta y descansa entre tandas.
+}
 numbers-missing = { $missing ->
     [one] Falta 1 golpe: la numeración salta en el número { $first }
    *[other] Faltan { $missing } golpes: la numeración salta, por primera vez en el número { $first }
@@ -134,3 +145,7 @@ no-speed-no-strike-next = Pide la velocidad de palo y marca la cara para ver dó
 averages-only = Aquí solo hay promedios.
 averages-only-why = En un promedio no se ven los golpes en frío, los apartados ni el orden.
 averages-only-next = Pide todos los golpes.
+few-decide-next-go-on = No apartes ninguno y sigue: { $rounds ->
+    [one] queda { NUMBER($rounds) } ciclo
+   *[other] quedan { NUMBER($rounds) } ciclos
+} del plan.

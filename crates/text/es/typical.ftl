@@ -5,7 +5,13 @@ differs = El golpe típico: { $does }{ $mixed-up ->
 same = El golpe típico: igual, como mucho { $size } de diferencia (intervalo del { $level }).
 cannot-tell = El golpe típico: estos golpes no lo deciden. Cualquier cosa entre { $low } y { $high } (intervalo del { $level }).
 only-typical = Estos golpes no pueden decir lo mismo del promedio, que cuenta entero cada fallo.
-only-average = Los promedios difieren y los golpes típicos no se distinguen, así que parte de esa diferencia puede estar en los fallos.
+only-average = Los promedios difieren, y los golpes típicos { $same ->
+    [yes] son iguales
+   *[no] no se distinguen
+}{ $bad-shots ->
+    [yes] : parte de esa diferencia puede estar en los fallos
+   *[no] {""}
+}.
 opposite = Los promedios quedan al revés: entre los dos está cuántas veces y cuánto se falla con un palo.
 one-is-the-same = Solo uno de los dos, el promedio o el golpe típico, queda decidido aquí.
 more-and-more-bad = Con { $club } los golpes bien dados van por delante, y más golpes se quedaron muy cortos.
@@ -19,3 +25,5 @@ no-scatter = El golpe típico trata de cuánto hay de una medida, no de la dispe
 no-averages = Los promedios no muestran el golpe típico.
 no-value-in-doubt = Mientras haya un valor en duda no se dice nada del golpe típico.
 cannot-be-fitted = El golpe típico no se puede calcular aquí: hay muy pocos golpes, demasiados, o demasiados iguales.
+differs-in-these-shots = El golpe típico: { $does } en estos golpes, en { $span } (intervalo del { $level }); no se sabe cuánto de eso vino de calentar o cansarse.
+cannot-tell-order = El golpe típico: estos golpes no lo deciden, porque no se sabe cuánto influyen el calentamiento y el cansancio en { $measure }. Solo por azar, cualquier cosa entre { $low } y { $high } (intervalo del { $level }).

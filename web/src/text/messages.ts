@@ -7,6 +7,7 @@ export interface Messages {
   "bet-differs-unknown": null;
   "bet-dots": null;
   "claim-supported": null;
+  "claim-at_least": null;
   "claim-too_small": null;
   "claim-contradicted": null;
   "claim-not_settled": null;

@@ -9,7 +9,7 @@ use super::sessions::{CARRY, Kind, fixed};
 use crate::simulate::model::{STRONG, TYPICAL};
 use crate::simulate::random;
 use judging::bet::{BetFacts, ChanceRange, bet};
-use judging::verdict::DecisionKind;
+use judging::verdict::{DecisionKind, Direction};
 use judging::{judge, settle};
 use rand_distr::{Distribution, StandardNormal};
 use session::Session;
@@ -77,8 +77,8 @@ pub(super) fn bets(effort: Effort) -> Vec<Row> {
 /// Chances of any gap and of one that matters, held against how often it was so.
 fn chances(what: &str, betted: &[Betted], effort: Effort) -> [Row; 2] {
     let at_all: Vec<(ChanceRange, bool)> =
-        betted.iter().map(|one| (one.bet.at_all, one.truth > 0.0)).collect();
-    let enough = betted.iter().filter_map(|one| Some((one.bet.by_margin?, one.truth >= MARGIN))).collect();
+        betted.iter().map(|one| (one.bet.at_all, toward(one) > 0.0)).collect();
+    let enough = betted.iter().filter_map(|one| Some((one.bet.by_margin?, toward(one) >= MARGIN))).collect();
     [("any gain", at_all), ("5 yd or more", enough)].map(|(of, stated)| {
         let (miss, se) = farthest(&stated);
         let what = format!("{what}: chance of {of}, farthest from how often it came true");
@@ -113,6 +113,11 @@ fn farthest(stated: &[(ChanceRange, bool)]) -> (f64, f64) {
         Some(((low - came_true.value()).max(came_true.value() - high).max(0.0), came_true.se()))
     };
     (0..10).filter_map(of_tenth).max_by(|one, other| one.0.total_cmp(&other.0)).unwrap_or((0.0, 1.0))
+}
+
+/// The true gap, counted the way that the chances are.
+fn toward(one: &Betted) -> f64 {
+    if one.bet.toward == Direction::Higher { one.truth } else { -one.truth }
 }
 
 fn holds(one: &Betted) -> bool {

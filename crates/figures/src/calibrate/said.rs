@@ -31,17 +31,22 @@ pub(super) fn more_shots(effort: Effort) -> Vec<Row> {
         let first = Kind::in_turn(TYPICAL, 12, seed(18, i)).with_shift(CARRY, gap);
         rows.push(advice(18, "12 each in turn cannot tell", &first, gap, i, effort));
     }
-    let first = Kind::in_turn(TYPICAL, 12, seed(18, 500)).with_shift(CARRY, 12.0);
-    let narrower = values(sessions(8_000, effort), |number| {
-        let Some(MoreShots::Narrow { shots, half_width }) = more(&asked(&first, number)) else { return None };
-        let then = asked(&followed(&first, shots, 501), number).estimate?;
-        Some(0.5 * (then.high - then.low) <= half_width)
-    });
-    let found = Rate::of(narrower.iter().filter(|held| **held).count() as u64, narrower.len() as u64);
-    let what =
-        format!("{MARGIN} yd asked, size open after 12 each: as narrow after the shots named as was said");
-    let row = Row::of_rate(18, what, found, Limit::Between(EIGHT_OF_TEN, 1.0), effort);
-    rows.push(row.promised_found(PLANNED_POWER));
+    for (i, each) in [12, 24].into_iter().enumerate() {
+        let first = Kind::in_turn(TYPICAL, each, seed(18, 500 + 2 * i)).with_shift(CARRY, 12.0);
+        let narrower = values(sessions(8_000, effort), |number| {
+            let Some(MoreShots::Narrow { shots, half_width }) = more(&asked(&first, number)) else {
+                return None;
+            };
+            let then = asked(&followed(&first, shots, 501 + 2 * i), number).estimate?;
+            Some(0.5 * (then.high - then.low) <= half_width)
+        });
+        let found = Rate::of(narrower.iter().filter(|held| **held).count() as u64, narrower.len() as u64);
+        let what = format!(
+            "{MARGIN} yd asked, size open after {each} each: as narrow after the shots named as was said"
+        );
+        let row = Row::of_rate(18, what, found, Limit::Between(EIGHT_OF_TEN, 1.0), effort);
+        rows.push(row.promised_found(PLANNED_POWER));
+    }
     rows
 }
 

@@ -49,3 +49,41 @@ fn what_readers_found_false() {
     sizes_break(6, intervals::MARGIN, &[number("power_gap", "8")], open());
     passes(vec![number("power_gap", "5")], open());
 }
+
+/// What one reader found in sessions 7100 to 7500.
+#[test]
+fn what_was_decided_in_the_wrong_place() {
+    for (left, right) in [
+        // 'Felt longer, and the shots show it', by the scatter of a club that is shorter.
+        (("felt", "shown"), ("is.felt_club", "shorter")),
+        (("felt", "opposite"), ("is.felt_club", "longer")),
+        // Not in turn, of clubs of which nobody knows it.
+        (("claim", "too_small"), ("is.promise", "shown_whole")),
+        (("claim", "contradicted"), ("is.order_size", "not_known")),
+        (("claim", "supported"), ("is.doubt", "yes")),
+        (("bet", "made"), ("is.doubt", "yes")),
+        (("holds", "here"), ("is.doubt", "yes")),
+        (("tells", "apart"), ("is.doubt", "yes")),
+        (("advice", "ask_bigger"), ("is.doubt", "yes")),
+        (("bad_shots", "cost_the_average"), ("is.bad_shots", "by_luck")),
+        (("better", "by_the_goal"), ("is.better", "not_said")),
+        (("guess", "honest_lead"), ("is.bet", "made")),
+        (("shared", "alike"), ("is.turns", "long")),
+        (("club", "not_clear"), ("is.interaction", "different")),
+        (("change", "same"), ("is.interaction", "different")),
+    ] {
+        let rule = format!("{}={} | {}={}", left.0, left.1, right.0, right.1);
+        pair_breaks(26, &rule, &[said(left.0, left.1), is(right.0, right.1)]);
+    }
+    let never = |rule: &str, left: (&'static str, &str), right: (&'static str, &str)| {
+        pair_breaks(26, rule, &[said(left.0, left.1), is(right.0, right.1)]);
+    };
+    never("gain=* | is.doubt=yes", ("gain", "some"), ("is.doubt", "yes"));
+    never("gain=* | is.order_size=not_known", ("gain", "some"), ("is.order_size", "not_known"));
+    never("typical=!none | is.doubt=yes", ("typical", "same"), ("is.doubt", "yes"));
+    never("typical_told | is.typical_told", ("typical_told", "yes"), ("is.typical_told", "no"));
+    never("could_move=* | is.room=none", ("could_move", "6"), ("is.room", "none"));
+    never("order | is.order", ("order", "one_after_the_other"), ("is.order", "not_known"));
+    passes(vec![said("felt", "shown"), is("is.felt_club", "longer")], None);
+    passes(vec![said("typical", "none"), is("is.doubt", "yes")], None);
+}

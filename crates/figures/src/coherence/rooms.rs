@@ -17,6 +17,7 @@ use judging::typical::Beside;
 use judging::verdict::DecisionKind;
 use judging::{Judged, Judgment};
 use serde_json::json;
+use session::known::Known;
 use session::measure::Margin;
 use session::plan::PlanRequest;
 use session::question::Goal;
@@ -167,8 +168,15 @@ pub(crate) fn truths(number: u64, asked: &Asked, judged: &Judged<'_>) -> Vec<Fac
         Ok(typical) => {
             add(&headline, "is.typical", decision_word(typical.decision.kind));
             add(&headline, "is.typical_beside", beside_word(typical.beside));
+            add(&Scope::Session, "is.typical_told", "yes");
+            if typical.mishits.is_some_and(|mishits| !mishits.told_apart) {
+                add(&headline, "is.bad_shots", "by_luck");
+            }
         }
-        Err(_) => add(&headline, "is.typical", "none"),
+        Err(_) => {
+            add(&headline, "is.typical", "none");
+            add(&Scope::Session, "is.typical_told", "no");
+        }
     }
     if let Ok(claim) = claim(&claimed(number), judged) {
         add(
@@ -176,6 +184,7 @@ pub(crate) fn truths(number: u64, asked: &Asked, judged: &Judged<'_>) -> Vec<Fac
             "is.claim",
             match claim.kind {
                 ClaimKind::Supported => "supported",
+                ClaimKind::AtLeast => "at_least",
                 ClaimKind::TooSmall => "too_small",
                 ClaimKind::Contradicted => "contradicted",
                 ClaimKind::NotSettled => "not_settled",
@@ -189,6 +198,9 @@ pub(crate) fn truths(number: u64, asked: &Asked, judged: &Judged<'_>) -> Vec<Fac
         if let Some(retest) = claim.retest {
             let toward = toward(&retest, claim.claimed);
             add(&headline, "is.gain", if toward.low > 0.0 { "some" } else { "perhaps_none" });
+            if toward.low >= claim.claimed.abs() {
+                add(&headline, "is.promise", "shown_whole");
+            }
         }
     }
     if let Ok(told) = judging::second::second(&changed_halfway(&asked.session, &asked.question)) {
@@ -200,11 +212,31 @@ pub(crate) fn truths(number: u64, asked: &Asked, judged: &Judged<'_>) -> Vec<Fac
         }
         add(&Scope::Session, "is.club", decision_word(of_club));
         add(&Scope::Session, "is.change", decision_word(of_change));
+        add(&Scope::Session, "is.interaction", decision_word(of_both));
     }
     if due(number, EVERY.landing) {
         facts.extend(landing_compared(asked, judged));
     }
+    if let Some(longer) = mean_carry_gap(asked, judged) {
+        let up = if longer > 0.0 { "longer" } else { "shorter" };
+        facts.push(Fact::truth(Scope::Session, "is.felt_club", up));
+    }
     facts
+}
+
+/// By how much the club that is said to have felt longer carries farther than the other one, of two, by plain averages.
+fn mean_carry_gap(asked: &Asked, judged: &Judged<'_>) -> Option<f64> {
+    let session = &asked.session;
+    let carry = session.measure_index(&Known::Carry.into())?;
+    let candidate = judged.headline().filter(|_| session.builds.len() == 2)?.candidate;
+    let mean = |build: usize| {
+        let own = session.shots.iter().filter(|shot| shot.build == build);
+        let values: Vec<f64> = own.filter_map(|shot| shot.values.get(carry).copied().flatten()).collect();
+        (!values.is_empty()).then(|| values.iter().sum::<f64>() / values.len() as f64)
+    };
+    let gap = mean(candidate)? - mean(asked.question.baseline)?;
+    // Averages within laps may lie the other way by a little.
+    (gap.abs() > 4.0).then_some(gap)
 }
 
 fn beside_word(beside: Beside) -> &'static str {

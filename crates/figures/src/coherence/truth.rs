@@ -4,7 +4,7 @@ use super::fact::Value;
 use super::fact::{Fact, Scope};
 use super::number::Printed;
 use judging::analysis::{Method, Rule};
-use judging::trust::{Seen, Weight, trust};
+use judging::trust::{Odd, Seen, Weight, trust};
 use judging::verdict::{DecisionKind, Direction, Matters, Nearer, Why};
 use judging::{Judged, Judgment};
 use session::known::Known;
@@ -82,8 +82,10 @@ fn of_session(judged: &Judged<'_>) -> Vec<Fact> {
     if is_big && !matches!(method, None | Some(Method::Rounds | Method::SpreadRatio)) {
         add("is.proof", "not_in_turn");
     }
-    let is_settled =
-        headline.decision.kind == DecisionKind::Same || headline.decision.matters == Some(Matters::No);
+    // A club that is worse leaves nothing open for the choice between the others.
+    let is_settled = headline.decision.kind == DecisionKind::Same
+        || headline.decision.matters == Some(Matters::No)
+        || is_worse(headline);
     add("is.question", if is_settled { "settled" } else { "open" });
     let by_laps = matches!(method, Some(Method::Rounds | Method::SpreadRatio) | None);
     add("is.asked_compared", if by_laps { "as_hit" } else { "not_in_turn" });
@@ -97,6 +99,21 @@ fn of_session(judged: &Judged<'_>) -> Vec<Fact> {
     }
     if !seen.iter().any(|one| matches!(one, Seen::OddValue { .. })) {
         add("is.odd", "none");
+    }
+    let in_doubt = |one: &Seen| {
+        let Seen::OddValue { measure, because, .. } = one else { return false };
+        *measure == headline.measure && !matches!(because, Odd::MovesTheAnswer { .. })
+    };
+    if seen.iter().any(in_doubt) {
+        let asked = Scope::Pair(headline.candidate, 0);
+        facts.push(Fact::truth(asked, "is.doubt", "yes"));
+    }
+    let mut add = |key, value: &str| facts.push(Fact::truth(Scope::Session, key, value));
+    if headline.goal == Goal::Different {
+        add("is.better", "not_said");
+    }
+    if headline.goal == Goal::Tighter {
+        add("is.room", "none");
     }
     for one in &seen {
         match one {
@@ -112,9 +129,23 @@ fn of_session(judged: &Judged<'_>) -> Vec<Fact> {
     facts
 }
 
+fn is_worse(judgment: &Judgment) -> bool {
+    let worse = match judgment.goal {
+        Goal::Higher => Direction::Lower,
+        Goal::Lower | Goal::Tighter => Direction::Higher,
+        Goal::NearerZero => return judgment.decision.nearer == Some(Nearer::Baseline),
+        Goal::Different => return false,
+    };
+    judgment.decision.direction == Some(worse)
+}
+
 fn of_judgment(session: &Session, judgment: &Judgment, add: &mut impl FnMut(&'static str, &str)) {
     let decision = &judgment.decision;
     add("is.decision", decision_word(decision.kind));
+    let how_far = [Known::Carry, Known::Total].iter().any(|known| judgment.measure == *known);
+    if how_far && decision.kind == DecisionKind::CannotTell {
+        add("is.how_far", "open");
+    }
     if let Some(matters) = decision.matters {
         add(
             "is.matters",

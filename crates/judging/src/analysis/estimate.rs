@@ -66,6 +66,14 @@ pub struct Estimate {
     pub more_shots: Option<MoreShots>,
 }
 
+impl Estimate {
+    /// Whether three visits like this one hold so many shots with each.
+    #[must_use]
+    pub fn three_visits_hold(&self, shots: u32) -> bool {
+        3 * self.n.baseline.min(self.n.candidate) >= shots as usize
+    }
+}
+
 /// What more shots would do.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
@@ -83,6 +91,12 @@ pub enum MoreShots {
     },
     /// As many were hit in turn, with their number fixed before, and did not tell.
     WereHit,
+    /// As many were hit in turn, and their number was not fixed before: so many with each would tell in 8 of 10 tests that are
+    /// held to no more than the usual level.
+    WereHitNotFixed {
+        /// Shots with each build.
+        shots: u32,
+    },
     /// It is the size that is open: so many with each would leave ± `half_width` of it, or less, in 8 of 10 tests.
     Narrow {
         /// Shots with each build.

@@ -18,6 +18,14 @@ pub struct Levels {
     pub rule: Rule,
 }
 
+impl Levels {
+    /// Whether 'different' is held to 95 in 100 and no more.
+    #[must_use]
+    pub fn is_usual(&self) -> bool {
+        self.different.coverage() <= Level::P95.coverage()
+    }
+}
+
 /// Which rule gave the levels.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Rule {

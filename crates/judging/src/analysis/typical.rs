@@ -15,24 +15,31 @@ use stats::{CautiousDifference, Counted, Level};
 const MOST_SHOTS: usize = 600;
 const MOST_ROUNDS: usize = 60;
 
-/// A shot that falls short of its typical one by more than so many robust deviations is a mishit. Of normal shots 1 in 160 does;
+/// A shot that falls short of its club's own typical one by more than so many robust deviations is a mishit. Of normal shots 1 in 160 does;
 /// invented mishits, which lose 15 to 50 yd where 7 are a deviation, nearly all do. A choice of ours.
-pub const MISHIT_DEVIATIONS: f64 = 2.5;
+const MISHIT_DEVIATIONS: f64 = 2.5;
 
 /// The typical shots of two builds.
 #[derive(Debug, Clone, PartialEq)]
 pub struct TypicalGap {
     /// Candidate − baseline, widened and with its order allowance.
     pub careful: CautiousDifference,
-    /// Shots of the baseline and of the candidate that fall far below their typical one.
-    pub far_below: [Counted; 2],
-    /// Robust deviation of a shot.
-    pub scale: f64,
+    /// Shots that fall far below the typical one of their club; `None` where their scatter cannot be fitted.
+    pub far_below: Option<FarBelow>,
+}
+
+/// Shots that fall far below the typical one of their club. They are counted as they were hit: what a round did to all of its
+/// shots is part of each, and whoever looks at the shots finds the same number.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct FarBelow {
+    /// Of the baseline and of the candidate.
+    pub counted: [Counted; 2],
+    /// A shot this far below counts.
+    pub below: f64,
 }
 
 struct Shots {
     values: Vec<f64>,
-    builds: Vec<usize>,
     columns: Vec<Vec<f64>>,
     /// Column of the candidate among the terms of the model, the constant counted.
     candidate: usize,
@@ -48,31 +55,50 @@ pub fn typical_gap(
     method: Method,
     plain: &CautiousDifference,
 ) -> Option<TypicalGap> {
-    let shots = if method == Method::Rounds {
-        in_rounds(measured, baseline, candidate)?
-    } else {
-        in_blocks(measured, baseline, candidate)
-    };
+    let shots = Shots::of(measured, baseline, candidate, method)?;
     let model = robust_model(&shots.values, &shots.columns, Intercept::Fitted).ok()?;
     let gap = model.terms.get(shots.candidate)?;
     // Where sets of a build disagree the averages rest on whole rounds; the typical shots are held to as much more.
     let fallback = plain.wider(Level::P95).half_width(Level::P95) / plain.widened.half_width(Level::P95);
     let careful = CautiousDifference::with_factor(gap, TYPICAL_WIDENING * fallback.max(1.0), plain.allowance);
-    let below = -MISHIT_DEVIATIONS * model.scale;
-    let coefficients: Vec<f64> = model.terms.iter().map(|term| term.diff).collect();
-    let is_far = |at: usize| shots.values[at] - shots.fitted(&coefficients, at) < below;
-    let far_below = [baseline, candidate].map(|build| {
-        let own = || (0..shots.values.len()).filter(|&at| shots.builds[at] == build);
-        Counted { found: own().filter(|&at| is_far(at)).count(), of: own().count() }
+    Some(TypicalGap { careful, far_below: far_below(measured, baseline, candidate) })
+}
+
+/// Whether there are neither too few nor too many shots for it, and most of them share their round with another: one that is
+/// alone there lies exactly on the fit, which then passes through a pair of the others too. Values that are mostly alike are
+/// found by fitting only.
+#[must_use]
+pub fn typical_can_be_fitted(measured: &Measured, baseline: usize, candidate: usize, method: Method) -> bool {
+    let alone = measured.in_rounds().filter(|_| method == Method::Rounds).map_or(0, |shots| {
+        let in_its_round = |round: usize| shots.iter().filter(|shot| shot.round == round).count();
+        shots.iter().filter(|shot| in_its_round(shot.round) == 1).count()
     });
-    Some(TypicalGap { careful, far_below, scale: model.scale })
+    let on_the_fit = if alone > 0 { alone + 2 } else { 0 };
+    Shots::of(measured, baseline, candidate, method).is_some_and(|shots| {
+        shots.values.len() > 1 + shots.columns.len() && shots.values.len() > 2 * on_the_fit
+    })
+}
+
+fn far_below(measured: &Measured, baseline: usize, candidate: usize) -> Option<FarBelow> {
+    let shots = in_blocks(measured, baseline, candidate);
+    let model = robust_model(&shots.values, &shots.columns, Intercept::Fitted).ok()?;
+    let (own, gap) = (model.terms.first()?.diff, model.terms.get(shots.candidate)?.diff);
+    let below = MISHIT_DEVIATIONS * model.scale;
+    let counted = [(baseline, own), (candidate, own + gap)].map(|(build, typical)| {
+        let values = measured.values(build);
+        let found = values.iter().filter(|&&value| value < typical - below).count();
+        Counted { found, of: values.len() }
+    });
+    Some(FarBelow { counted, below })
 }
 
 impl Shots {
-    fn fitted(&self, coefficients: &[f64], at: usize) -> f64 {
-        let (constant, slopes) =
-            coefficients.split_first().map_or((0.0, coefficients), |(a, rest)| (*a, rest));
-        constant + self.columns.iter().zip(slopes).map(|(column, slope)| column[at] * slope).sum::<f64>()
+    fn of(measured: &Measured, baseline: usize, candidate: usize, method: Method) -> Option<Self> {
+        if method == Method::Rounds {
+            in_rounds(measured, baseline, candidate)
+        } else {
+            Some(in_blocks(measured, baseline, candidate))
+        }
     }
 }
 
@@ -91,7 +117,6 @@ fn in_rounds(measured: &Measured, baseline: usize, candidate: usize) -> Option<S
     let columns = others.iter().map(of_build).chain(rounds.iter().skip(1).map(of_round)).collect();
     Some(Shots {
         values: shots.iter().map(|shot| shot.value).collect(),
-        builds: shots.iter().map(|shot| shot.build).collect(),
         columns,
         candidate: 1 + others.iter().position(|&build| build == candidate)?,
     })
@@ -100,6 +125,5 @@ fn in_rounds(measured: &Measured, baseline: usize, candidate: usize) -> Option<S
 fn in_blocks(measured: &Measured, baseline: usize, candidate: usize) -> Shots {
     let (base, cand) = (measured.values(baseline), measured.values(candidate));
     let column = [vec![0.0; base.len()], vec![1.0; cand.len()]].concat();
-    let builds = [vec![baseline; base.len()], vec![candidate; cand.len()]].concat();
-    Shots { values: [base, cand].concat(), builds, columns: vec![column], candidate: 1 }
+    Shots { values: [base, cand].concat(), columns: vec![column], candidate: 1 }
 }

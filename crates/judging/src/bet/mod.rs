@@ -12,7 +12,7 @@ use crate::analysis::{Basis, Include};
 use crate::facts::{OrderAllowance, RestsOn};
 use crate::interval::Interval;
 use crate::judge::{Judged, Judgment, reported_unit};
-use crate::trust::has_impossible_value;
+use crate::trust::has_value_in_doubt;
 use crate::verdict::{Direction, Why};
 use serde::Serialize;
 use session::measure::{Margin, MeasureId};
@@ -57,7 +57,7 @@ pub struct ChanceRange {
     pub of_ten: Tens,
 }
 
-/// Of pairs of shots, one with each club, in how many the candidate goes farther toward the goal.
+/// Of pairs of shots, one with each club, in how many the candidate goes farther that way.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct PairsOfShots {
@@ -95,7 +95,7 @@ pub struct BetFacts {
     pub measure: MeasureId,
     /// Unit of every gap here.
     pub unit: String,
-    /// Which way the chances are counted: toward the goal, and without one the way that the shots point.
+    /// Which way the chances are counted: the one that the shots point.
     pub toward: Direction,
     /// The smallest difference that matters; null without one.
     pub margin: Option<f64>,
@@ -107,7 +107,7 @@ pub struct BetFacts {
     pub usual_for: UsualFor,
     /// The gap that is bet on.
     pub gap: PulledGap,
-    /// Chance of any difference toward the goal.
+    /// Chance of any difference that way.
     pub at_all: ChanceRange,
     /// Chance of one of the margin or more; null without a margin above zero.
     pub by_margin: Option<ChanceRange>,
@@ -151,7 +151,7 @@ pub fn bet(judged: &Judged<'_>) -> Result<BetFacts, NoBet> {
     let usual_for = UsualFor::of(&headline.measure, shot_sd);
     let usual = Usual::of(usual_for, differs);
     let believed = Believed::of(&careful, usual).ok_or(NoBet::NothingCompared)?;
-    let toward = toward(headline, careful.diff());
+    let toward = if careful.diff() < 0.0 { Direction::Lower } else { Direction::Higher };
     let chance = |size: f64| {
         believed.range(|gap| match toward {
             Direction::Higher => gap.chance_above(size),
@@ -177,6 +177,12 @@ pub fn bet(judged: &Judged<'_>) -> Result<BetFacts, NoBet> {
     })
 }
 
+/// Whether something is bet on the candidate that the headline speaks of.
+#[must_use]
+pub fn is_made(judged: &Judged<'_>) -> bool {
+    judged.headline().is_some_and(|headline| may_be_bet_on(judged, headline).is_ok())
+}
+
 /// The difference that a bet may rest on.
 fn may_be_bet_on(judged: &Judged<'_>, headline: &Judgment) -> Result<CautiousDifference, NoBet> {
     match headline.goal {
@@ -187,7 +193,7 @@ fn may_be_bet_on(judged: &Judged<'_>, headline: &Judgment) -> Result<CautiousDif
     let comparison = headline.comparison().ok_or(NoBet::NothingCompared)?;
     let Basis::Difference(careful) = comparison.basis else { return Err(NoBet::Scatter) };
     let Judgment { baseline, candidate, measure, .. } = headline;
-    if has_impossible_value(judged.settled.session, measure, [*baseline, *candidate]) {
+    if has_value_in_doubt(judged.settled.session, measure, [*baseline, *candidate]) {
         return Err(NoBet::ValueInDoubt);
     }
     match headline.facts.order_allowance {
@@ -195,14 +201,6 @@ fn may_be_bet_on(judged: &Judged<'_>, headline: &Judgment) -> Result<CautiousDif
         _ if headline.facts.rests_on == RestsOn::Averages => Err(NoBet::Averages),
         OrderAllowance::SizeNotKnown => Err(NoBet::OrderUnknown),
         OrderAllowance::NotNeeded | OrderAllowance::Included => Ok(careful),
-    }
-}
-
-fn toward(headline: &Judgment, shown: f64) -> Direction {
-    match headline.goal {
-        Goal::Lower => Direction::Lower,
-        Goal::Different if shown < 0.0 => Direction::Lower,
-        _ => Direction::Higher,
     }
 }
 

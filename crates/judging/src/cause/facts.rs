@@ -43,6 +43,9 @@ pub struct CauseFacts {
     pub spin: Vec<SpinSourceFacts>,
     /// What was not measured and would tell more.
     pub unmeasured: Vec<Unmeasured>,
+    /// Whether the two were hit in turns so long that each is a small block: the intervals here count shots, and the answer
+    /// counts whole rounds.
+    pub turns_too_long: bool,
 }
 
 /// What was not measured, and would tell more.

@@ -103,6 +103,7 @@ mod tests {
             swing: Vec::new(),
             spin: Vec::new(),
             unmeasured: Vec::new(),
+            turns_too_long: false,
         }
     }
 

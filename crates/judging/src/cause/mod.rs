@@ -19,6 +19,7 @@ pub use facts::{CauseFacts, Split, Unmeasured};
 pub use findings::Covers;
 pub use part::{Belongs, Factor, PartFacts, Span};
 
+use crate::analysis::{Aspect, Include, ShotTable, compare};
 use crate::flying::{Columns, Flown, NEEDED, NoSuchBuild, VALUES, all_carry_the_same, check_build, flown};
 use figures::{CLUB, DRAWS, REST, SEED, SMASH};
 use session::Session;
@@ -123,7 +124,15 @@ pub fn cause(session: &Session, baseline: usize, candidate: usize) -> Result<Cau
         swing: delivery::moved(&two),
         spin: delivery::spin_sources(&two),
         unmeasured: findings::unmeasured(&two, &columns),
+        turns_too_long: turns_too_long(session, baseline, candidate),
     })
+}
+
+/// As the comparison of carry counts turns.
+fn turns_too_long(session: &Session, baseline: usize, candidate: usize) -> bool {
+    let (table, carry) = (ShotTable::new(session), Known::Carry.into());
+    let pair = compare(&table.measured(&carry, Include::All), baseline, candidate, Aspect::Average);
+    pair.turns.is_some_and(|turns| turns.are_too_long)
 }
 
 fn too_few(session: &Session, columns: &Columns) -> CauseRefused {

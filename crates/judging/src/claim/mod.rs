@@ -15,6 +15,7 @@ pub use said::{ClaimRefused, Claimed};
 use crate::facts::OrderAllowance;
 use crate::interval::Interval;
 use crate::judge::{Judged, Judgment};
+use crate::trust::has_value_in_doubt;
 use libm::hypot;
 use serde::Serialize;
 use session::measure::Margin;
@@ -26,6 +27,8 @@ use session::measure::Margin;
 pub enum ClaimKind {
     /// The retest shows a gain, and falls short by less than would matter, if at all.
     Supported,
+    /// What was promised is less than would matter, and the retest shows all of it.
+    AtLeast,
     /// What was promised is less than would matter, so that there is nothing to hold up or fall.
     TooSmall,
     /// The retest falls short, or goes the other way.
@@ -36,12 +39,26 @@ pub enum ClaimKind {
     NoRetest,
 }
 
+/// Why a claim is not settled, where that is not the width of the interval.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum ClaimOpen {
+    /// A value of the retest cannot be, and was not confirmed.
+    ValueInDoubt,
+    /// The clubs were not compared in turn, and how far warming up and tiring move the measure is not known.
+    OrderUnknown,
+}
+
 /// A claim held against a retest.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
 pub struct ClaimFacts {
     /// How they lie.
     pub kind: ClaimKind,
+    /// Why it is not settled, where that is not the width of the interval; absent elsewhere.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub open: Option<ClaimOpen>,
     /// The claimed difference, new − own.
     pub claimed: f64,
     /// The candidate of the retest; null without one.
@@ -67,28 +84,28 @@ pub fn claim(said: &Claimed, judged: &Judged<'_>) -> Result<ClaimFacts, ClaimRef
     let question = judged.settled.question;
     let claimed = said::claimed_difference(said, question)?;
     let judgment = retest(judged);
-    let luck = luck::luck(said, claimed, &question.measure, judgment);
+    let open = judgment.and_then(|judgment| open(judged, judgment));
+    // Scatter with a value in it that cannot be is none.
+    let scatter = judgment.filter(|_| open != Some(ClaimOpen::ValueInDoubt));
+    let luck = luck::luck(said, claimed, &question.measure, scatter);
     let margin = judgment.and_then(|j| j.margin).map_or(0.0, Margin::value);
     // The one that the answer to the same shots tells: two intervals of one gap would settle two things.
     let retest = judgment.and_then(|j| Some(j.comparison()?.interval(j.levels.different)));
     let short = retest.map(|retest| short_of(claimed, &retest));
     let kind = short.map_or(ClaimKind::NoRetest, |short| decide(claimed.abs(), &short, margin));
-    // What the order did to the retest is in no interval there: it neither holds a claim up nor speaks against it.
-    let nothing_allowed =
-        judgment.is_some_and(|judgment| judgment.facts.order_allowance == OrderAllowance::SizeNotKnown);
-    let kind = match kind {
-        ClaimKind::Supported | ClaimKind::Contradicted if nothing_allowed => ClaimKind::NotSettled,
-        kind => kind,
-    };
+    let kind = if open.is_some() { ClaimKind::NotSettled } else { kind };
     let luck_explains = short.zip(luck.as_ref()).map(|(short, luck)| luck_explains(&short, luck));
     Ok(ClaimFacts {
         kind,
+        open,
         claimed,
         candidate: judgment.map(|j| j.candidate),
         retest,
         difference: short.map(|short| toward(&short, claimed)),
         luck_explains,
-        price: retest.and_then(|retest| luck::price(said, &toward(&retest, claimed))),
+        price: retest
+            .filter(|_| open.is_none())
+            .and_then(|retest| luck::price(said, &toward(&retest, claimed))),
         luck,
     })
 }
@@ -97,6 +114,19 @@ pub fn claim(said: &Claimed, judged: &Judged<'_>) -> Result<ClaimFacts, ClaimRef
 #[must_use]
 pub fn retest<'a>(judged: &'a Judged<'_>) -> Option<&'a Judgment> {
     judged.headline().filter(|judgment| judgment.estimate.is_some())
+}
+
+/// What keeps a retest from holding a claim up or speaking against it, whatever its interval: that leaves no room for a value
+/// that is wrong, nor here for what the order did.
+fn open(judged: &Judged<'_>, judgment: &Judgment) -> Option<ClaimOpen> {
+    let Judgment { baseline, candidate, measure, facts, .. } = judgment;
+    match facts.order_allowance {
+        _ if has_value_in_doubt(judged.settled.session, measure, [*baseline, *candidate]) => {
+            Some(ClaimOpen::ValueInDoubt)
+        }
+        OrderAllowance::SizeNotKnown => Some(ClaimOpen::OrderUnknown),
+        OrderAllowance::NotNeeded | OrderAllowance::Included => None,
+    }
 }
 
 /// An interval as seen by a claim that goes up or down: positive is what was promised.
@@ -118,12 +148,14 @@ fn luck_explains(short: &Interval, luck: &ClaimLuck) -> bool {
 }
 
 /// Contradicted when the retest falls short, unless by less than the margin. Supported when it falls short by less than
-/// the margin, and so shows a gain: a promise within the margin, which no gain at all would hold up, is too small.
+/// the margin, and so shows a gain: a promise within the margin, which no gain at all would hold up, is too small, unless the
+/// retest shows all of it.
 fn decide(claimed: f64, short: &Interval, margin: f64) -> ClaimKind {
     let is_close = short.high < margin;
     let is_short = short.low > 0.0;
     match () {
         () if is_short && !is_close => ClaimKind::Contradicted,
+        () if claimed <= margin && short.high <= 0.0 => ClaimKind::AtLeast,
         () if claimed <= margin => ClaimKind::TooSmall,
         () if is_close => ClaimKind::Supported,
         () => ClaimKind::NotSettled,
@@ -148,7 +180,7 @@ mod tests {
 
     #[test]
     fn an_end_at_the_claim_or_at_the_margin_is_not_beyond_it() {
-        use ClaimKind::{Contradicted, NotSettled, Supported, TooSmall};
+        use ClaimKind::{AtLeast, Contradicted, NotSettled, Supported, TooSmall};
         for (claimed, low, high, kind) in [
             (10.0, 0.0, 8.0, NotSettled),
             (10.0, 0.1, 8.0, Contradicted),
@@ -157,6 +189,9 @@ mod tests {
             (10.0, 0.1, 4.9, Supported),
             (10.0, 0.1, 5.0, Contradicted),
             (5.0, -2.0, 4.9, TooSmall),
+            (5.0, -9.0, 0.1, TooSmall),
+            (5.0, -9.0, 0.0, AtLeast),
+            (3.0, -32.0, -12.0, AtLeast),
             (5.0, 0.1, 5.0, Contradicted),
         ] {
             assert_eq!(decide(claimed, &range(low, high), 5.0), kind, "{claimed}: {low} to {high}");

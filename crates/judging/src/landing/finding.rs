@@ -55,12 +55,17 @@ impl LandingFacts {
     }
 }
 
+/// A best aim that hits less than this much more often is not worth aiming for: three fairways in a hundred. Judgement, no
+/// source.
+const WORTH_AN_AIM: f64 = 0.03;
+
 impl BuildFacts {
-    /// Whether no aim did better than that of the day. The chance at the best aim is what is left of it in shots that
+    /// Whether no aim did clearly better than that of the day. The chance at the best aim is what is left of it in shots that
     /// did not choose the aim.
     #[must_use]
     pub fn was_aimed_best(&self) -> bool {
-        self.as_aimed.zip(self.best).is_some_and(|(as_aimed, best)| as_aimed.value >= best.chance.value)
+        let gained = self.as_aimed.zip(self.best).map(|(as_aimed, best)| best.chance.value - as_aimed.value);
+        gained.is_some_and(|gained| gained < WORTH_AN_AIM)
     }
 }
 
@@ -186,8 +191,8 @@ mod tests {
     }
 
     #[test]
-    fn the_aim_of_the_day_was_best_where_no_other_does_better() {
-        for (best, was_best) in [(0.39, true), (0.4, true), (0.41, false)] {
+    fn the_aim_of_the_day_was_best_where_no_other_does_clearly_better() {
+        for (best, was_best) in [(0.39, true), (0.4, true), (0.42, true), (0.44, false)] {
             assert_eq!(
                 build(0, 9, 0.4, 0.4, Some((best, chance(0.0, 0.1)))).was_aimed_best(),
                 was_best,

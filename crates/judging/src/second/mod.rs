@@ -3,13 +3,13 @@
 //! A lesson, another ball, another tee. What the build does is the answer's, judged once and told as it stands there; what
 //! the condition does on average over both builds, and whether the one depends on the other, come from a model of two
 //! builds by two conditions, held to the answer's level and widened by 1.10. What came later in the session gets the
-//! allowance for order, since warming up and tiring look the same. Averages only.
+//! allowance for order, since warming up and tiring look the same; where turns are long, as much wider as the answer. Averages only.
 
 mod model;
 
 pub use model::Cell;
 
-use crate::analysis::{Levels, Method, TextbookTest};
+use crate::analysis::{Basis, Levels, Method, TextbookTest};
 use crate::facts::PairFacts;
 use crate::interval::Interval;
 use crate::judge::{Judgment, judge};
@@ -20,6 +20,7 @@ use serde::{Deserialize, Serialize};
 use session::Session;
 use session::measure::{Margin, MeasureId};
 use session::question::{BuildPlace, Goal, Misfit, Question};
+use stats::choices::WIDENING;
 use stats::{CautiousDifference, Level, TDifference};
 
 /// Fewest shots of each build in each condition.
@@ -151,9 +152,11 @@ pub fn second(request: &SecondRequest) -> Result<SecondFacts, SecondRefused> {
     // Hit in turn, both clubs share what a session does between before and after.
     let by_both = if judgment.facts.order_is_mixed_up() { by_condition } else { 0.0 };
     let margin = judgment.margin.map(Margin::value);
+    let factor = WIDENING * by_whole_rounds(&judgment);
     let effect = |term: &TDifference, allowance, mixed_up: bool| {
         let nothing_allowed = mixed_up && question.measure.usual().is_none();
-        of_model(term, allowance, nothing_allowed, &judgment.levels, margin)
+        let careful = CautiousDifference::with_factor(term, factor, allowance);
+        of_model(term, &careful, nothing_allowed, &judgment.levels, margin)
     };
     let condition = effect(&fitted.condition, by_condition, !condition_in_turn);
     let both_mixed_up = !condition_in_turn && judgment.facts.order_is_mixed_up();
@@ -207,14 +210,26 @@ fn of_build(judgment: &Judgment) -> Result<Effect, SecondRefused> {
     })
 }
 
+/// By how much the answer is wider than its shots alone would make it where turns are long: it rests on whole rounds then, and
+/// so does what a change did. That sets of a build disagree is no reason here: the change may be what they disagree by.
+fn by_whole_rounds(judgment: &Judgment) -> f64 {
+    if !judgment.pair.turns.is_some_and(|turns| turns.are_too_long) {
+        return 1.0;
+    }
+    let Some(Basis::Difference(careful)) = judgment.comparison().map(|comparison| comparison.basis) else {
+        return 1.0;
+    };
+    let level = judgment.levels.different;
+    careful.wider(level).half_width(level) / careful.widened.half_width(level)
+}
+
 fn of_model(
     term: &TDifference,
-    allowance: f64,
+    careful: &CautiousDifference,
     nothing_allowed: bool,
     levels: &Levels,
     margin: Option<f64>,
 ) -> Effect {
-    let careful = CautiousDifference::new(term, allowance);
     let range = |level: Level| Interval::from(careful.interval(level));
     let (different, same) = (range(levels.different), range(levels.same));
     let decided = decide(&different, &same, margin);
@@ -223,7 +238,7 @@ fn of_model(
         value: term.diff,
         decision,
         range: if decision.is_inside_the_margin() { same } else { different },
-        order_allowance: allowance,
+        order_allowance: careful.allowance,
         se: term.se,
         df: term.df,
         p: term.p_value(),

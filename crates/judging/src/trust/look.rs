@@ -1,8 +1,9 @@
 //! Looks for what makes a comparison lie, in the session's own numbers.
 
-use super::seen::Seen;
+use super::seen::{AllowedFor, DriftShared, Seen};
+use crate::analysis::Aspect;
 use crate::analysis::warming_up::warm_up_deficit_yd;
-use crate::facts::{HowHit, NumberOfShots};
+use crate::facts::{HowHit, NumberOfShots, OrderAllowance};
 use crate::judge::Judgment;
 use crate::settle::Settled;
 use session::digits::power_of_ten;
@@ -25,7 +26,8 @@ pub(super) const FEWEST_TO_LIE_FAR_FROM: usize = 5;
 const MOST_MISSING: f64 = 2.0;
 
 /// Everything seen, in the order of the session's life.
-pub(super) fn look(settled: &Settled<'_>, headline: &Judgment) -> Vec<Seen> {
+/// `typical_told`: whether the typical shot is told of the two.
+pub(super) fn look(settled: &Settled<'_>, headline: &Judgment, typical_told: bool) -> Vec<Seen> {
     let session = settled.session;
     let (baseline, candidate, rounds) = (headline.baseline, headline.candidate, headline.shared_rounds);
     let measure = &headline.measure;
@@ -55,9 +57,15 @@ pub(super) fn look(settled: &Settled<'_>, headline: &Judgment) -> Vec<Seen> {
         });
     }
     if rounds == 0 && session.order != Order::Unknown {
-        seen.extend(cold_start(&of_pair, measure, baseline, candidate));
+        let allowed = allowed(headline, settled.asked().aspect());
+        seen.extend(cold_start(&of_pair, measure, [baseline, candidate], allowed));
     }
-    seen.extend(drift(&of_pair, session, measure, rounds > 0));
+    let shared = match rounds {
+        0 => DriftShared::Not,
+        _ if long_turns => DriftShared::InPart,
+        _ => DriftShared::Alike,
+    };
+    seen.extend(drift(&of_pair, session, measure, shared));
     seen.extend(unequal(counts));
     seen.extend(numbers_missing(session));
     seen.extend(summaries_that_disagree(session, baseline, candidate));
@@ -65,7 +73,7 @@ pub(super) fn look(settled: &Settled<'_>, headline: &Judgment) -> Vec<Seen> {
         let left = |build| settled.table.left_out(build);
         seen.push(Seen::LeftOut { by_build: (0..session.builds.len()).map(left).collect() });
     }
-    seen.extend(far_shots(session, measure, baseline, candidate));
+    seen.extend(far_shots(session, measure, [baseline, candidate], typical_told));
     seen.extend(match headline.facts.number {
         NumberOfShots::SaidFixed => None,
         NumberOfShots::SaidNotFixed => Some(Seen::NotFixed),
@@ -92,7 +100,21 @@ fn not_in_turn(order: Order) -> Order {
     if order == Order::Interleaved { Order::Blocked } else { order }
 }
 
-fn cold_start(of_pair: &[(usize, &Shot)], id: &MeasureId, baseline: usize, candidate: usize) -> Option<Seen> {
+/// What the interval that decided holds for warming up, and for whatever else changes with time.
+fn allowed(headline: &Judgment, aspect: Aspect) -> AllowedFor {
+    match (headline.comparison(), headline.facts.order_allowance) {
+        (Some(_), _) if aspect == Aspect::Spread => AllowedFor::Nothing,
+        (Some(comparison), OrderAllowance::Included) => AllowedFor::UpTo { size: comparison.allowance() },
+        _ => AllowedFor::NotSaid,
+    }
+}
+
+fn cold_start(
+    of_pair: &[(usize, &Shot)],
+    id: &MeasureId,
+    [baseline, candidate]: [usize; 2],
+    allowed: AllowedFor,
+) -> Option<Seen> {
     let deficit = |build: usize| {
         let deficits: Vec<f64> =
             of_pair.iter().filter(|(_, s)| s.build == build).map(|(i, _)| warm_up_deficit_yd(*i)).collect();
@@ -108,11 +130,12 @@ fn cold_start(of_pair: &[(usize, &Shot)], id: &MeasureId, baseline: usize, candi
         build,
         shots,
         head_start: id.usual().and_then(|m| m.facts().per_yard_of_carry).map(|rate| rate * head_start.abs()),
+        allowed,
     })
 }
 
 /// A trend over the order of the shots, each build at its own level, whose interval excludes zero.
-fn drift(of_pair: &[(usize, &Shot)], session: &Session, id: &MeasureId, in_turn: bool) -> Option<Seen> {
+fn drift(of_pair: &[(usize, &Shot)], session: &Session, id: &MeasureId, shared: DriftShared) -> Option<Seen> {
     if session.order == Order::Unknown {
         return None;
     }
@@ -133,7 +156,7 @@ fn drift(of_pair: &[(usize, &Shot)], session: &Session, id: &MeasureId, in_turn:
         change: total.diff,
         low: interval.low,
         high: interval.high,
-        in_turn,
+        shared,
     })
 }
 
@@ -213,7 +236,12 @@ fn summaries_that_disagree(session: &Session, baseline: usize, candidate: usize)
     seen
 }
 
-fn far_shots(session: &Session, id: &MeasureId, baseline: usize, candidate: usize) -> Option<Seen> {
+fn far_shots(
+    session: &Session,
+    id: &MeasureId,
+    [baseline, candidate]: [usize; 2],
+    typical_told: bool,
+) -> Option<Seen> {
     let index = session.measure_index(id)?;
     let far = |build: usize| -> usize {
         let values: Vec<f64> = session
@@ -233,7 +261,7 @@ fn far_shots(session: &Session, id: &MeasureId, baseline: usize, candidate: usiz
     } else {
         (baseline, candidate, of_candidate)
     };
-    (count > 0).then_some(Seen::FarShots { count, build, others, other })
+    (count > 0).then_some(Seen::FarShots { count, build, others, other, typical_told })
 }
 
 /// How far a value lies from the median of these, in robust deviations; `None` where most of them are the same.

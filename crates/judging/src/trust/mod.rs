@@ -8,10 +8,12 @@ mod moved;
 mod odd;
 mod seen;
 
-pub use odd::has_impossible_value;
-pub use seen::{Odd, Seen, Weight};
+pub use odd::has_value_in_doubt;
+pub use seen::{AllowedFor, DriftShared, Odd, Seen, Weight};
 
-use crate::judge::Judged;
+use crate::analysis::{Basis, Include, typical_can_be_fitted};
+use crate::facts::RestsOn;
+use crate::judge::{Judged, Judgment};
 
 /// Everything worth knowing about a session for the pair and measure of the headline, the most serious first.
 #[must_use]
@@ -19,8 +21,26 @@ pub fn trust(judged: &Judged<'_>, removals_to_flip: Option<usize>) -> Vec<Seen> 
     let Some(headline) = judged.headline() else { return Vec::new() };
     let mut seen = odd::odd_values(&judged.settled, headline);
     seen.extend(moved::moved(judged.settled.session, headline));
-    seen.extend(look::look(&judged.settled, headline));
-    seen.extend(removals_to_flip.map(|shots| Seen::FewShotsDecide { shots }));
+    seen.extend(look::look(&judged.settled, headline, typical_is_told(judged, headline)));
+    let rounds_to_go = headline.facts.rounds_to_go();
+    seen.extend(removals_to_flip.map(|shots| Seen::FewShotsDecide { shots, rounds_to_go }));
     arrange::sort_by_key(&mut seen, Seen::weight);
     seen
+}
+
+/// Whether anything is told of the typical shot of the two, as far as that is known without working it out.
+fn typical_is_told(judged: &Judged<'_>, headline: &Judgment) -> bool {
+    let Judgment { baseline, candidate, measure, facts, .. } = headline;
+    let settled = &judged.settled;
+    headline.comparison().is_some_and(|comparison| {
+        matches!(comparison.basis, Basis::Difference(_))
+            && facts.rests_on == RestsOn::Shots
+            && !has_value_in_doubt(settled.session, measure, [*baseline, *candidate])
+            && typical_can_be_fitted(
+                &settled.table.measured(measure, Include::All),
+                *baseline,
+                *candidate,
+                comparison.method,
+            )
+    })
 }

@@ -71,10 +71,11 @@ fn point_slipped(session: &Session, id: &MeasureId, builds: [usize; 2]) -> Optio
     Some(Seen::OddValue { shot: Some(shot), build, measure: id.clone(), value, because, others })
 }
 
-/// Whether a value of these two builds, shot or average, is outside what the measure can be.
+/// Whether a value of these two builds, shot or average, is outside what the measure can be, or ten times off the others of
+/// its build: nothing that rests on it is worth anything while it is wrong.
 #[must_use]
-pub fn has_impossible_value(session: &Session, id: &MeasureId, builds: [usize; 2]) -> bool {
-    out_of_range(session, id, builds).is_some()
+pub fn has_value_in_doubt(session: &Session, id: &MeasureId, builds: [usize; 2]) -> bool {
+    out_of_range(session, id, builds).is_some() || point_slipped(session, id, builds).is_some()
 }
 
 /// The shot far from the rest of its build without which the gap is another by more than matters.

@@ -45,6 +45,35 @@ pub enum Odd {
     },
 }
 
+/// What the interval that decided allows for what a session does to its shots.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case", tag = "kind")]
+pub enum AllowedFor {
+    /// Up to this much to either side.
+    UpTo {
+        /// In the unit of the measure asked for.
+        size: f64,
+    },
+    /// Nothing: the answer is about scatter, which it hardly moves.
+    Nothing,
+    /// There is no interval, or nobody knows how much it would be.
+    NotSaid,
+}
+
+/// How two builds share what a session does to its shots.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum DriftShared {
+    /// Hit in turn: both alike.
+    Alike,
+    /// Hit in turns so long that each is a small block: in part.
+    InPart,
+    /// Not at all.
+    Not,
+}
+
 /// What was seen.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
@@ -105,6 +134,8 @@ pub enum Seen {
         shots: usize,
         /// Head start that ordinary warming up gives the other build, in the unit of the measure asked for.
         head_start: Option<f64>,
+        /// What the answer allows for it.
+        allowed: AllowedFor,
     },
     /// One build has far more shots than the other.
     UnequalCounts {
@@ -125,8 +156,8 @@ pub enum Seen {
         low: f64,
         /// Upper end of it.
         high: f64,
-        /// Whether the builds were hit in turn, and share it.
-        in_turn: bool,
+        /// How the builds share it.
+        shared: DriftShared,
     },
     /// Shot numbers jump: shots were hit that are not here.
     NumbersMissing {
@@ -165,11 +196,15 @@ pub enum Seen {
         others: usize,
         /// Index of the other build.
         other: usize,
+        /// Whether the typical shot, which they hardly move, is told of these two.
+        typical_told: bool,
     },
     /// The answer would change with a few shots less.
     FewShotsDecide {
         /// How many.
         shots: usize,
+        /// Rounds of a plan that are still to be hit; null without a plan, and at its end.
+        rounds_to_go: Option<u32>,
     },
     /// The number of shots was not fixed before.
     NotFixed,
@@ -219,10 +254,10 @@ impl Seen {
             | Self::ColdStart { .. }
             | Self::NumbersMissing { .. }
             | Self::SummaryDisagrees { .. }
-            | Self::Drift { in_turn: false, .. }
+            | Self::Drift { shared: DriftShared::Not, .. }
             | Self::AveragesOnly => Weight::Serious,
             Self::UnequalCounts { .. }
-            | Self::Drift { in_turn: true, .. }
+            | Self::Drift { .. }
             | Self::LeftOut { .. }
             | Self::FarShots { .. }
             | Self::FewShotsDecide { .. }

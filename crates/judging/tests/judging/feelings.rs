@@ -1,8 +1,8 @@
 //! When the shots leave the choice to feel, and what a feeling is held against.
 
-use crate::support::{also, asking, blocks, in_turn, judged, push, with_margin};
+use crate::support::{also, around, asking, blocks, in_turn, judged, push, with_margin};
 use judging::feel::{Agreement, FeltFacts, LeftOpen, OwnSay, feel};
-use session::question::{LookedAfter, Question, Stopping};
+use session::question::{Goal, LookedAfter, Question, Stopping};
 use session::{Order, Session};
 
 fn left_open(session: &Session, question: &Question) -> Option<LeftOpen> {
@@ -43,6 +43,38 @@ fn a_difference_on_another_measure_leaves_nothing_to_feel() {
     assert!(left_open(&session, &with_margin("carry", 30.0)).is_some());
     also(&mut session, "spin_rate", |at, shot| Some(2500.0 + 900.0 * shot.build as f64 + (at % 5) as f64));
     assert_eq!(left_open(&session, &with_margin("carry", 30.0)), None);
+}
+
+/// The longer club scatters less, the shorter one more: a question about scatter does not turn 'longer' into 'tighter'.
+#[test]
+fn longer_is_of_averages_whatever_was_asked_of_carry() {
+    for (averages, felt) in [([250.0, 285.0], Agreement::Shown), ([285.0, 250.0], Agreement::Opposite)] {
+        for scatter in [[12.0, 3.0], [3.0, 12.0]] {
+            let of = |build: usize| around(averages[build], scatter[build], 24, 5 * build);
+            let session = blocks("carry", &[of(0), of(1)]);
+            let tighter = Question { goal: Some(Goal::Tighter), ..asking("carry") };
+            assert_eq!(longer(&session, &tighter, 1).agreement, felt, "{averages:?} {scatter:?}");
+            assert_eq!(longer(&session, &tighter, 1), longer(&session, &asking("carry"), 1));
+        }
+    }
+}
+
+/// Which way it missed says nothing of how straight it was.
+#[test]
+fn straighter_is_nearer_to_the_line_and_tighter_where_that_was_asked() {
+    let straighter = |session: &Session, question: &Question, build| {
+        let say = OwnSay { straighter: Some(build), ..OwnSay::default() };
+        feel(&say, &judged(session, question)).expect("builds that are there").felt[0].agreement
+    };
+    let session = blocks("offline", &[around(-30.0, 3.0, 24, 0), around(-4.0, 12.0, 24, 5)]);
+    for goal in [None, Some(Goal::NearerZero), Some(Goal::Higher), Some(Goal::Lower), Some(Goal::Different)] {
+        let question = Question { goal, ..asking("offline") };
+        let felt = [0, 1].map(|build| straighter(&session, &question, build));
+        assert_eq!(felt, [Agreement::Opposite, Agreement::Shown], "{goal:?}");
+    }
+    let tighter = Question { goal: Some(Goal::Tighter), ..asking("offline") };
+    let felt = [0, 1].map(|build| straighter(&session, &tighter, build));
+    assert_eq!(felt, [Agreement::Shown, Agreement::Opposite]);
 }
 
 #[test]

@@ -43,6 +43,7 @@ pub(super) fn words(speech: &Speech<'_>, moved: &[Moved], hand: Option<Hand>) ->
 fn headline(speech: &Speech<'_>) -> String {
     let Speech { voice, candidate, baseline, facts, carry, .. } = speech;
     let gap = facts.split.gap;
+    let hint = if facts.turns_too_long { say::hint_long_turns(voice) } else { String::new() };
     let against = facts.against().map(|part| {
         let (size, how) = (carry.signed(part.yards.value), named(speech, part));
         say::against(voice, &how, &size)
@@ -61,6 +62,8 @@ fn headline(speech: &Speech<'_>) -> String {
         return sentences(&[carried, against]);
     };
     let most = match covers {
+        // More by so little that both print alike.
+        Covers::More if carry.amount(main.yards.value) == size => say::Most::All,
         Covers::More => say::Most::More,
         Covers::All => say::Most::All,
         Covers::Some => say::Most::Largest,
@@ -68,7 +71,7 @@ fn headline(speech: &Speech<'_>) -> String {
     let (part, through) = (carry.signed(main.yards.value), named(speech, main));
     let carried = say::carried_through(voice, candidate, &size, farther, most, &part, &through);
     let rest = rest.map(|rest| say::lie_in_rest(voice, &rest));
-    sentences(&[carried, against, rest.unwrap_or_default()])
+    sentences(&[carried, against, rest.unwrap_or_default(), hint])
 }
 
 /// `more ball speed`, `a higher launch`.
@@ -193,6 +196,9 @@ fn note(speech: &Speech<'_>) -> String {
         say::note(voice, &shots(voice, split.candidate_shots), &shots(voice, split.baseline_shots)),
         if not_flown > 0 { say::not_flown(voice, &shots(voice, not_flown)) } else { String::new() },
         match order {
+            Order::Interleaved if speech.facts.turns_too_long => {
+                sentences(&[say::long_turns(voice), say::through_which(voice)])
+            }
             Order::Interleaved => say::through_which(voice),
             Order::Blocked => sentences(&[say::not_in_turn(voice), say::needs_turns(voice)]),
             Order::Unknown => sentences(&[say::order_not_known(voice), say::needs_turns(voice)]),

@@ -6,7 +6,7 @@ use crate::format::{Subject, chance_of_fittings, number};
 use crate::phrases::phrase_for;
 use crate::words::sentences;
 use judging::Judgment;
-use judging::claim::{ClaimFacts, ClaimKind, Claimed, toward};
+use judging::claim::{ClaimFacts, ClaimKind, ClaimOpen, Claimed, toward};
 use judging::facts::HowHit;
 use judging::interval::Interval;
 use serde::Serialize;
@@ -56,6 +56,9 @@ pub(super) fn words(told: &Told<'_>) -> ClaimWords {
 fn headline(told: &Told<'_>, subject: &Subject<'_>) -> String {
     let Told { facts, voice, .. } = *told;
     let claimed = case::gap(voice, &subject.chosen(facts.claimed), &promised_way(told));
+    if facts.open == Some(ClaimOpen::ValueInDoubt) {
+        return say::value_in_doubt(voice, &claimed);
+    }
     // As the claim counts it: positive is what was promised.
     let Some(Interval { low, high, level }) = facts.retest.map(|retest| toward(&retest, facts.claimed))
     else {
@@ -65,11 +68,15 @@ fn headline(told: &Told<'_>, subject: &Subject<'_>) -> String {
     let level = level_text(voice, level);
     let at_most = end(told, subject, high);
     let span = if low > 0.0 {
-        case::gap(voice, &subject.span(low, high, Some(facts.claimed.abs())), &promised_way(told))
+        case::gap(voice, &subject.span_beside(low, high, &lines_toward(told)), &promised_way(told))
     } else {
         say::anything_between(voice, &end(told, subject, low), &at_most)
     };
     match facts.kind {
+        _ if facts.open == Some(ClaimOpen::OrderUnknown) => {
+            say::order_unknown(voice, &subject.name, &claimed, &span, &level)
+        }
+        ClaimKind::AtLeast => say::at_least(voice, &claimed, &span, &level),
         ClaimKind::Supported => say::supported(voice, &claimed, &span, &level),
         ClaimKind::TooSmall => {
             let margin = told.retest.and_then(|judgment| judgment.margin).map_or(0.0, Margin::value);
@@ -83,16 +90,23 @@ fn headline(told: &Told<'_>, subject: &Subject<'_>) -> String {
 
 /// An end of the retest, counted as the claim counts it, on its own side of the claim and of no difference.
 fn end(told: &Told<'_>, subject: &Subject<'_>, toward_claim: f64) -> String {
-    let claimed = told.facts.claimed;
-    let size = if claimed > 0.0 { toward_claim } else { -toward_claim };
-    let margin = told.retest.and_then(|judgment| judgment.margin).map_or(claimed, Margin::value);
-    let lines = [0.0, claimed, margin, -margin];
+    let size = if told.facts.claimed > 0.0 { toward_claim } else { -toward_claim };
+    let sign = if told.facts.claimed > 0.0 { 1.0 } else { -1.0 };
+    let lines = lines_toward(told).map(|line| sign * line);
     if subject.is_nothing(size, &lines) {
         return case::no_difference(told.voice);
     }
     let phrase = phrase_for(told.measure, told.voice);
     let way = if size > 0.0 { &phrase.more } else { &phrase.less };
     case::gap(told.voice, &subject.end_amount(size, &lines), way)
+}
+
+/// What an end must not be read as crossing, counted as the claim counts it: no difference, the claim, and the margin to
+/// both sides.
+fn lines_toward(told: &Told<'_>) -> [f64; 4] {
+    let claimed = told.facts.claimed.abs();
+    let margin = told.retest.and_then(|judgment| judgment.margin).map_or(claimed, Margin::value);
+    [0.0, claimed, margin, -margin]
 }
 
 /// `more` or `less`, the way the claim goes.
@@ -112,7 +126,8 @@ fn signed(told: &Told<'_>, subject: &Subject<'_>, toward_claim: f64) -> String {
 }
 
 fn detail(told: &Told<'_>, subject: &Subject<'_>) -> String {
-    let Some(judgment) = told.retest else { return String::new() };
+    let in_doubt = told.facts.open == Some(ClaimOpen::ValueInDoubt);
+    let Some(judgment) = told.retest.filter(|_| !in_doubt) else { return String::new() };
     let numbers = &judgment.pair.numbers;
     let builds = &told.session.builds;
     let name = |build: usize| builds.get(build).map_or_else(String::new, |b| short_name(&b.name));
@@ -143,7 +158,8 @@ fn detail(told: &Told<'_>, subject: &Subject<'_>) -> String {
 fn luck(told: &Told<'_>, subject: &Subject<'_>) -> String {
     let (voice, said) = (told.voice, told.said);
     let Some(luck) = &told.facts.luck else {
-        return say::shots_not_said(voice);
+        let is_said = [said.shots_before, said.shots_after].iter().flatten().any(|shots| *shots > 0);
+        return if is_said { String::new() } else { say::shots_not_said(voice) };
     };
     let tried = said.tried.unwrap_or(1).max(1);
     let with_each = said.shots_after.or(said.shots_before).unwrap_or(0) as usize;
@@ -183,11 +199,23 @@ fn price(told: &Told<'_>, subject: &Subject<'_>) -> String {
 
 fn next(told: &Told<'_>) -> String {
     let voice = told.voice;
+    let measure = || Subject::of(told.measure, told.session, voice).name;
+    let mixed_up = told.retest.filter(|judgment| judgment.facts.order_is_mixed_up());
+    let order = mixed_up.map(|judgment| judgment.facts.order);
     match told.facts.kind {
-        ClaimKind::Supported if told.retest.is_some_and(|judgment| judgment.facts.order_is_mixed_up()) => {
-            say::next_supported_not_in_turn(voice)
-        }
-        ClaimKind::Supported => say::next_supported(voice),
+        _ if told.facts.open == Some(ClaimOpen::ValueInDoubt) => say::next_value_in_doubt(voice),
+        _ if told.facts.open == Some(ClaimOpen::OrderUnknown) => match order {
+            Some(HowHit::InTurn | HowHit::InTurnNotCompared) => say::next_read_every_shot(voice, &measure()),
+            _ => say::next_hit_in_turn(voice),
+        },
+        ClaimKind::Supported | ClaimKind::AtLeast => match order {
+            None => say::next_supported(voice),
+            Some(HowHit::OneAfterTheOther) => say::next_supported_not_in_turn(voice),
+            Some(HowHit::NotKnown) => say::next_supported_order_not_known(voice),
+            Some(HowHit::InTurn | HowHit::InTurnNotCompared) => {
+                say::next_supported_not_compared(voice, &measure())
+            }
+        },
         ClaimKind::Contradicted => match told.retest.map(|judgment| judgment.facts.order) {
             Some(HowHit::InTurn | HowHit::InTurnNotCompared) => say::next_contradicted_in_turn(voice),
             Some(HowHit::OneAfterTheOther) => say::next_contradicted(voice),

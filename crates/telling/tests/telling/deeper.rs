@@ -98,7 +98,7 @@ fn an_answer_that_hangs_on_few_shots_says_on_how_many() {
     let report = answer(session.clone(), asking("carry"));
     assert_eq!(report.answer.decision.kind, DecisionKind::CannotTell);
     assert_eq!(report.removals_to_flip, Some(1));
-    assert!(report.trust.iter().any(|f| f.seen == Seen::FewShotsDecide { shots: 1 }));
+    assert!(report.trust.iter().any(|f| f.seen == Seen::FewShotsDecide { shots: 1, rounds_to_go: None }));
     // It is the shot that the page names: left out, the answer depends on it.
     session.shots[4].left_out = Some("mishit".into());
     assert_eq!(answer(session, asking("carry")).answer.decision.why, Some(Why::DependsOnLeftOut));

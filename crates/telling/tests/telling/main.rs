@@ -27,6 +27,7 @@ mod potential;
 mod promises;
 mod published;
 mod read_aloud;
+mod read_false;
 mod removals;
 mod scatterless;
 mod second;

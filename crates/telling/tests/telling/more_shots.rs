@@ -37,7 +37,7 @@ fn a_long_session_with_an_open_size_is_not_sent_to_the_same_test_again() {
     let open = asked(in_turn("carry", 24, &[250.0, 256.0], 6.0), 6.0);
     assert_eq!(open.decision.matters, Some(Matters::Maybe));
     assert_eq!(more_shots(&open), MoreShots::HardlyNarrow);
-    assert!(open.words.next.contains("hardly narrow"), "{}", open.words.next);
+    assert!(open.words.next.contains("not surely narrow it by much"), "{}", open.words.next);
 }
 
 #[test]

@@ -6,7 +6,7 @@ use judging::claim::{ClaimKind, Claimed};
 use judging::facts::HowHit;
 use judging::feel::OwnSay;
 use judging::luck::Showing;
-use judging::trust::{Odd, Seen, Weight};
+use judging::trust::{DriftShared, Odd, Seen, Weight};
 use judging::verdict::{DecisionKind, Matters, Why};
 use session::known::Known;
 use session::question::{Goal, LookedAfter, Question, Stopping};
@@ -79,12 +79,15 @@ fn a_drift_that_blocks_do_not_share_is_serious() {
     };
     let blocked = drifting(one_after_the_other("carry", &[12, 12], &[250.0, 256.0], 4.0));
     let report = answer(blocked, asking("carry"));
-    let told = found(&report, |s| matches!(s, Seen::Drift { in_turn: false, .. })).expect("a drift");
+    let told =
+        found(&report, |s| matches!(s, Seen::Drift { shared: DriftShared::Not, .. })).expect("a drift");
     assert!(told.contains("do not share it"), "{told}");
     let weight = report.trust.iter().find(|f| matches!(f.seen, Seen::Drift { .. })).map(|f| f.weight);
     assert_eq!(weight, Some(Weight::Serious));
     let shared = drifting(in_turn("carry", 6, &[250.0, 256.0], 4.0));
-    let told = found(&answer(shared, asking("carry")), |s| matches!(s, Seen::Drift { in_turn: true, .. }));
+    let told = found(&answer(shared, asking("carry")), |s| {
+        matches!(s, Seen::Drift { shared: DriftShared::Alike, .. })
+    });
     assert!(told.expect("a drift").contains("Clubs hit in turn share it."));
 }
 

@@ -9,7 +9,7 @@ fn two_clubs_of_one_value_each_are_not_said_to_have_the_same() {
     let told = answer(one_after_the_other("carry", &[5, 5], &[250.0, 260.0], 0.0), asking("carry")).answer;
     assert_eq!(told.decision.why, Some(Why::NoScatter));
     assert!(
-        told.words.headline.starts_with("With one club or both, every shot has the same carry"),
+        told.words.headline.contains("all shots of either club have one value of carry"),
         "{}",
         told.words.headline
     );

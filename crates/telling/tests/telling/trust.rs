@@ -27,7 +27,7 @@ fn five_cold_then_thirty_warm_is_seen_three_ways_and_sized() {
     let session = one_after_the_other("carry", &[5, 30], &[245.0, 252.0], 5.0);
     assert_eq!(kinds(session.clone()), ["Order", "ColdStart", "UnequalCounts", "NoSwingOrStrike"]);
     let cold = findings(session).into_iter().find_map(|f| match f.seen {
-        Seen::ColdStart { build, shots, head_start } => Some((build, shots, head_start)),
+        Seen::ColdStart { build, shots, head_start, .. } => Some((build, shots, head_start)),
         _ => None,
     });
     let (build, shots, head_start) = cold.expect("a cold start");

@@ -97,7 +97,7 @@ fn shots_of_a_third_build_make_no_turn_longer() {
 /// Which build was cold, its shots at the start, and the head start it gave.
 fn cold(session: Session, measure: &str) -> Option<(usize, usize, Option<f64>)> {
     seen(session, measure).into_iter().find_map(|s| match s {
-        Seen::ColdStart { build, shots, head_start } => Some((build, shots, head_start)),
+        Seen::ColdStart { build, shots, head_start, .. } => Some((build, shots, head_start)),
         _ => None,
     })
 }

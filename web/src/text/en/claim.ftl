@@ -1,6 +1,7 @@
 ### A claim held against a retest, and days put together.
 
 claim-supported = Holds up
+claim-at_least = Kept in full
 claim-too_small = Too small to hold up
 claim-contradicted = Contradicted
 claim-not_settled = Not settled

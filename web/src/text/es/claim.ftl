@@ -1,6 +1,7 @@
 ### Una promesa frente a una nueva prueba, y varios días juntos.
 
 claim-supported = Se sostiene
+claim-at_least = Cumplida entera
 claim-too_small = Demasiado pequeña
 claim-contradicted = Desmentida
 claim-not_settled = Sin resolver
