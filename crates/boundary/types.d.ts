@@ -937,21 +937,38 @@ export type CombinedDays = {
    */
   days: number,
   /**
-   * Standard deviation of the true difference from day to day.
+   * The spread of the true difference from day to day that is assumed beforehand: the scale of a half-normal distribution
+   * of its standard deviation.
+   */
+  assumed: number,
+  /**
+   * That standard deviation as the days alone show it; 0 where their shots explain all.
    */
   between: number,
   /**
-   * Share of the scatter among days that shots do not explain, 0 to 1.
+   * How far apart the days lie.
    */
-  share_between: number,
+  lie: DaysLie,
   /**
-   * The same as if days did not differ: value and standard error.
+   * What warming up and tiring may do.
    */
-  if_equal: number,
+  order: OrderOverDays,
   /**
-   * Standard error of that.
+   * Part of each half-width that stands for that.
    */
-  if_equal_se: number,
+  order_allowance: number,
+  /**
+   * Half of the width of the interval that decides 'different'.
+   */
+  half_width: number,
+  /**
+   * What that is to be expected to become with one more day of both clubs, as exact as these.
+   */
+  with_one_more: number,
+  /**
+   * Whether that is worth a day.
+   */
+  one_more: OneMoreDay,
 };
 
 /**
@@ -1100,10 +1117,19 @@ export type Day = {
    */
   answer: Answer | null,
   /**
+   * The build that the one it holds was held against, where it counts through that; null elsewhere.
+   */
+  through: string | null,
+  /**
    * Share of the combined answer that it makes, 0 to 1.
    */
   weight: number,
 };
+
+/**
+ * How far apart days lie, seen beside what is assumed.
+ */
+export type DaysLie = "not_seen" | "near" | "apart" | "far_apart";
 
 /**
  * A decision with its reasons.
@@ -2623,6 +2649,11 @@ export type OnMap = {
 };
 
 /**
+ * What one more day would do to the interval.
+ */
+export type OneMoreDay = "narrows" | "hardly_narrows";
+
+/**
  * How builds and time lie in the session.
  */
 export type Order = "interleaved" | "blocked" | "unknown";
@@ -2631,6 +2662,11 @@ export type Order = "interleaved" | "blocked" | "unknown";
  * Whether the interval leaves room for what warming up and tiring can do.
  */
 export type OrderAllowance = "not_needed" | "included" | "size_not_known";
+
+/**
+ * What warming up and tiring may do to days together.
+ */
+export type OrderOverDays = "not_needed" | "same_each_time" | "changes" | "not_known";
 
 /**
  * Where a normal scatter like this puts a share of its shots.
@@ -4492,9 +4528,13 @@ export type ToRecord = {
  */
 export type TogetherPair = {
   /**
-   * Index of the candidate in the first session.
+   * Index of the candidate in the first session; one that only later sessions hold counts on from there.
    */
   candidate: number,
+  /**
+   * Its name.
+   */
+  name: string,
   /**
    * Every session.
    */
@@ -4512,7 +4552,7 @@ export type TogetherPair = {
    */
   headline: string,
   /**
-   * How much days differ, and what that means.
+   * What is assumed of days, how far apart these lie, and what one more would add.
    */
   detail: string,
 };

@@ -21,6 +21,7 @@ use stats::choices::WIDENING;
 use stats::{CautiousDifference, Level, NormalMixture, Sample, chance_above, pulled, pulled_over};
 use usual::Usual;
 pub use usual::UsualFor;
+pub(crate) use usual::matters_usually;
 
 /// Part of an order allowance. The allowance is what a strongly drifting session needs; which way it drifted nobody knows, and
 /// it is no luck that evens out: warming up helps the club hit later, tiring the other. So what is believed is asked for a

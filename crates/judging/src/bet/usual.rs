@@ -30,13 +30,18 @@ pub struct UsualFor {
     pub old_club: f64,
 }
 
+/// The smallest difference that usually matters: one scale for what is usual of every measure.
+///
+/// A column of the golfer's own has no usual margin: another head is worth `stats::choices::PRIOR_SHARE` of a single shot's
+/// scatter there, as everywhere else where experience is lacking.
+pub(crate) fn matters_usually(measure: &MeasureId, shot_sd: f64) -> f64 {
+    measure.usual().map_or_else(|| stats::usual_prior_sd(shot_sd) / HEAD, |known| known.facts().margin)
+}
+
 impl UsualFor {
-    /// A column of the golfer's own has no usual margin: another head is worth `stats::choices::PRIOR_SHARE` of a single
-    /// shot's scatter there, as everywhere else where experience is lacking.
+    /// As shares of the smallest difference that usually matters.
     pub(super) fn of(measure: &MeasureId, shot_sd: f64) -> Self {
-        let unit = measure
-            .usual()
-            .map_or_else(|| stats::usual_prior_sd(shot_sd) / HEAD, |known| known.facts().margin);
+        let unit = matters_usually(measure, shot_sd);
         Self { shaft: SHAFT * unit, head: HEAD * unit, old_club: OLD_CLUB * unit }
     }
 
