@@ -10,7 +10,8 @@ use stats::distributions::{normal_sf, normal_upper};
 use stats::linear_model::{Intercept, linear_model};
 use stats::robust_model::robust_model;
 use stats::{
-    Counted, Interval, Level, Sample, TDifference, chance_above, counts_differ, pulled, pulled_over,
+    Counted, Interval, Level, Sample, TDifference, chance_above, counts_differ, pulled, pulled_among,
+    pulled_over,
 };
 
 #[test]
@@ -75,6 +76,9 @@ fn differences_pulled_toward_zero() {
         let drift = case.number("drift");
         let believed = match case.input["usual"].as_f64() {
             Some(usual) => pulled(&found, usual, drift).unwrap(),
+            None if case.has("others") => {
+                pulled_among(&found, &case.numbers("others"), &case.numbers("usual"), drift).unwrap()
+            }
             None => pulled_over(&found, &case.numbers("usual"), drift).unwrap(),
         };
         case.close("mean", believed.mean(), "rel");

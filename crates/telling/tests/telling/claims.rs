@@ -108,7 +108,8 @@ fn luck_and_picking_grow_with_fewer_shots_and_more_clubs() {
     assert!(luck(5, 1).usual_gap > luck(20, 1).usual_gap);
     assert!(luck(5, 4).best_of > luck(5, 2).best_of && luck(5, 1).best_of == 0.0);
     assert!(luck(5, 4).chance > luck(5, 1).chance);
-    assert!(luck(5, 1).honest < luck(20, 1).honest && luck(20, 1).honest < 10.0);
+    let expected = |shots| luck(shots, 1).bet.expect("a bet").gap.value;
+    assert!(expected(5) < expected(20) && expected(20) < 10.0);
     let unknown = Claimed { gain: Some(10.0), ..Claimed::default() };
     assert!(held(unknown, retest(0.0, 9.0)).facts.luck.is_none(), "how many shots was not said");
 }
