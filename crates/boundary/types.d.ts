@@ -20,15 +20,6 @@ export type AirRequest = {
 };
 
 /**
- * What the interval that decided allows for what a session does to its shots.
- */
-export type AllowedFor = { "kind": "up_to",
-/**
- * In the unit of the measure asked for.
- */
-size: number, } | { "kind": "nothing" } | { "kind": "not_said" };
-
-/**
  * The answer to the question asked.
  */
 export type Answer = {
@@ -212,7 +203,7 @@ export type BetFacts = {
    */
   unit: string,
   /**
-   * Which way the chances are counted: the one that the shots point.
+   * Which way the chances are counted: toward the goal, and without one the way that the shots point.
    */
   toward: Direction,
   /**
@@ -236,7 +227,7 @@ export type BetFacts = {
    */
   gap: PulledGap,
   /**
-   * Chance of any difference that way.
+   * Chance of any difference toward the goal.
    */
   at_all: ChanceRange,
   /**
@@ -311,20 +302,6 @@ export type Bin = {
 };
 
 /**
- * Both answers where shots were set aside and something can be estimated with and without them.
- */
-export type BothWays = {
-  /**
-   * With every shot.
-   */
-  every: Way,
-  /**
-   * Without those set aside.
-   */
-  without: Way,
-};
-
-/**
  * A club as assembled: head, loft, shaft, length, weight. Known here by its name only.
  */
 export type Build = {
@@ -355,7 +332,7 @@ export type BuildLanding = {
    */
   center: Spot,
   /**
-   * Where the next shots would fall, half of them and nine tenths; empty for too few shots.
+   * Half and nine tenths of the shots; empty for too few shots.
    */
   ovals: Array<Oval>,
   /**
@@ -366,10 +343,6 @@ export type BuildLanding = {
    * The same as a share, 0 to 1, with its interval.
    */
   counted_share: HitChance,
-  /**
-   * The same as it is told and drawn, in whole shots of a hundred; null for too few shots.
-   */
-  of_100: InHundred | null,
   /**
    * Share counted on the fairway as aimed on the day.
    */
@@ -392,10 +365,6 @@ export type BuildLanding = {
  * Sentences about one build.
  */
 export type BuildWords = {
-  /**
-   * What its dots show; empty for too few shots.
-   */
-  dots: string,
   /**
    * Its average miss.
    */
@@ -689,7 +658,7 @@ export type Choice = {
 /**
  * How claim and retest lie.
  */
-export type ClaimKind = "supported" | "at_least" | "too_small" | "contradicted" | "not_settled" | "no_retest";
+export type ClaimKind = "supported" | "too_small" | "contradicted" | "not_settled" | "no_retest";
 
 /**
  * What luck alone does with as many shots as the claim rested on.
@@ -730,11 +699,6 @@ export type ClaimLuck = {
 };
 
 /**
- * Why a claim is not settled, where that is not the width of the interval.
- */
-export type ClaimOpen = "value_in_doubt" | "order_unknown";
-
-/**
  * A claim held against a retest.
  */
 export type ClaimReport = {
@@ -743,10 +707,6 @@ export type ClaimReport = {
    */
   answer?: Answer,
   /**
-   * The retest's difference, as it is printed in the picture; null without one.
-   */
-  printed?: Printed,
-  /**
    * In words.
    */
   words: ClaimWords,
@@ -754,10 +714,6 @@ export type ClaimReport = {
    * How they lie.
    */
   kind: ClaimKind,
-  /**
-   * Why it is not settled, where that is not the width of the interval; absent elsewhere.
-   */
-  open?: ClaimOpen,
   /**
    * The claimed difference, new − own.
    */
@@ -981,21 +937,38 @@ export type CombinedDays = {
    */
   days: number,
   /**
-   * Standard deviation of the true difference from day to day.
+   * The spread of the true difference from day to day that is assumed beforehand: the scale of a half-normal distribution
+   * of its standard deviation.
+   */
+  assumed: number,
+  /**
+   * That standard deviation as the days alone show it; 0 where their shots explain all.
    */
   between: number,
   /**
-   * Share of the scatter among days that shots do not explain, 0 to 1.
+   * How far apart the days lie.
    */
-  share_between: number,
+  lie: DaysLie,
   /**
-   * The same as if days did not differ: value and standard error.
+   * What warming up and tiring may do.
    */
-  if_equal: number,
+  order: OrderOverDays,
   /**
-   * Standard error of that.
+   * Part of each half-width that stands for that.
    */
-  if_equal_se: number,
+  order_allowance: number,
+  /**
+   * Half of the width of the interval that decides 'different'.
+   */
+  half_width: number,
+  /**
+   * What that is to be expected to become with one more day of both clubs, as exact as these.
+   */
+  with_one_more: number,
+  /**
+   * Whether that is worth a day.
+   */
+  one_more: OneMoreDay,
 };
 
 /**
@@ -1144,10 +1117,19 @@ export type Day = {
    */
   answer: Answer | null,
   /**
+   * The build that the one it holds was held against, where it counts through that; null elsewhere.
+   */
+  through: string | null,
+  /**
    * Share of the combined answer that it makes, 0 to 1.
    */
   weight: number,
 };
+
+/**
+ * How far apart days lie, seen beside what is assumed.
+ */
+export type DaysLie = "not_seen" | "near" | "apart" | "far_apart";
 
 /**
  * A decision with its reasons.
@@ -1239,11 +1221,6 @@ export type Doubt = {
  * What a doubt is about.
  */
 export type DoubtKind = "many_clubs" | "measure_guessed" | "unknown_heading" | "headed_alike" | "unit" | "unit_of_club" | "units_mixed" | "out_of_range" | "point_slipped" | "above_total" | "plus_minus" | "odd_spread" | "same_name" | "one_row" | "odd_name" | "left_out_why";
-
-/**
- * How two builds share what a session does to its shots.
- */
-export type DriftShared = "alike" | "in_part" | "not";
 
 /**
  * An effect, told.
@@ -1433,10 +1410,6 @@ export type Finding = {
    */
   printed: Printed | null,
   /**
-   * Both answers where shots were set aside; null otherwise.
-   */
-  both_ways: BothWays | null,
-  /**
    * Sentences for it.
    */
   words: Words,
@@ -1605,27 +1578,6 @@ export type Found = {
 };
 
 /**
- * What a group could carry more, as far as a size is named: from what one change alone brings to what both do.
- */
-export type Gain = { "kind": "nothing" } | { "kind": "not_named" } | { "kind": "alone",
-/**
- * Yd.
- */
-size: number, } | { "kind": "both",
-/**
- * Yd.
- */
-size: number, } | { "kind": "range",
-/**
- * The better single change, yd.
- */
-low: number,
-/**
- * Both at their best, yd.
- */
-high: number, };
-
-/**
  * What 'better' means on the chosen measure.
  */
 export type Goal = "higher" | "lower" | "nearer_zero" | "tighter" | "different";
@@ -1656,10 +1608,6 @@ export type GroupWords = {
    * Its name.
    */
   name: string,
-  /**
-   * What it could carry more, beside its bar.
-   */
-  gain: string,
   /**
    * What it does now.
    */
@@ -1820,24 +1768,6 @@ export type Improvement = {
    * Whether the window set it, not the flight.
    */
   at_edge: boolean,
-};
-
-/**
- * What was counted, in whole shots of a hundred: what a golfer reads, and as many dots as are filled.
- */
-export type InHundred = {
-  /**
-   * On the fairway, 1 to 99.
-   */
-  on: number,
-  /**
-   * Lower end of the interval.
-   */
-  low: number,
-  /**
-   * Upper end.
-   */
-  high: number,
 };
 
 /**
@@ -2055,10 +1985,6 @@ export type LandingRequest = {
  */
 export type LandingWords = {
   /**
-   * What was counted with the two asked about and whether it settles anything, short enough to stand in the answer.
-   */
-  line: string,
-  /**
    * The finding in one sentence.
    */
   headline: string,
@@ -2074,10 +2000,6 @@ export type LandingWords = {
    * Said of the aim as it stands.
    */
   aim: string,
-  /**
-   * What the ovals are, and why a club has none.
-   */
-  ovals: string,
   /**
    * How chances and intervals were made, and what they do not know.
    */
@@ -2341,10 +2263,6 @@ export type Luck = {
    */
   pairs: Pairs,
   /**
-   * Gaps of shots dealt blindly, as many as shown of each build, in the order dealt.
-   */
-  deals: Array<number>,
-  /**
    * Gap between the averages of all shots.
    */
   gap: number,
@@ -2400,10 +2318,6 @@ export type LuckWords = {
    * What all shots say of the gap; the answer's own words belong after it.
    */
   whole: string,
-  /**
-   * What each deal shows, in the order dealt.
-   */
-  deals: Array<string>,
   /**
    * Where the shares come from, and that nobody needs to mean it.
    */
@@ -2532,11 +2446,7 @@ shots: number, } | { "kind": "too_many",
 /**
  * Shots with each build.
  */
-shots: number, } | { "kind": "were_hit" } | { "kind": "were_hit_not_fixed",
-/**
- * Shots with each build.
- */
-shots: number, } | { "kind": "narrow",
+shots: number, } | { "kind": "were_hit" } | { "kind": "narrow",
 /**
  * Shots with each build.
  */
@@ -2739,6 +2649,11 @@ export type OnMap = {
 };
 
 /**
+ * What one more day would do to the interval.
+ */
+export type OneMoreDay = "narrows" | "hardly_narrows";
+
+/**
  * How builds and time lie in the session.
  */
 export type Order = "interleaved" | "blocked" | "unknown";
@@ -2749,11 +2664,16 @@ export type Order = "interleaved" | "blocked" | "unknown";
 export type OrderAllowance = "not_needed" | "included" | "size_not_known";
 
 /**
- * Where the next shot falls with this chance, when middle and scatter are known from these shots alone.
+ * What warming up and tiring may do to days together.
+ */
+export type OrderOverDays = "not_needed" | "same_each_time" | "changes" | "not_known";
+
+/**
+ * Where a normal scatter like this puts a share of its shots.
  */
 export type Oval = {
   /**
-   * Chance that the next shot falls inside, 0 to 1.
+   * Share inside, 0 to 1.
    */
   share: number,
   /**
@@ -2890,7 +2810,7 @@ export type Pairs = {
 };
 
 /**
- * Of pairs of shots, one with each club, in how many the candidate goes farther that way.
+ * Of pairs of shots, one with each club, in how many the candidate goes farther toward the goal.
  */
 export type PairsOfShots = {
   /**
@@ -4001,11 +3921,7 @@ shots: number,
 /**
  * Head start that ordinary warming up gives the other build, in the unit of the measure asked for.
  */
-head_start: number | null,
-/**
- * What the answer allows for it.
- */
-allowed: AllowedFor, } | { "kind": "unequal_counts",
+head_start: number | null, } | { "kind": "unequal_counts",
 /**
  * Build with fewer shots.
  */
@@ -4035,9 +3951,9 @@ low: number,
  */
 high: number,
 /**
- * How the builds share it.
+ * Whether the builds were hit in turn, and share it.
  */
-shared: DriftShared, } | { "kind": "numbers_missing",
+in_turn: boolean, } | { "kind": "numbers_missing",
 /**
  * How many are missing.
  */
@@ -4089,19 +4005,11 @@ others: number,
 /**
  * Index of the other build.
  */
-other: number,
-/**
- * Whether the typical shot, which they hardly move, is told of these two.
- */
-typical_told: boolean, } | { "kind": "few_shots_decide",
+other: number, } | { "kind": "few_shots_decide",
 /**
  * How many.
  */
-shots: number,
-/**
- * Rounds of a plan that are still to be hit; null without a plan, and at its end.
- */
-rounds_to_go: number | null, } | { "kind": "not_fixed" } | { "kind": "fixed_not_said" } | { "kind": "not_of_the_plan",
+shots: number, } | { "kind": "not_fixed" } | { "kind": "fixed_not_said" } | { "kind": "not_of_the_plan",
 /**
  * Rounds that hold both builds.
  */
@@ -4349,10 +4257,6 @@ export type Span = {
  * Shots that are looked at together.
  */
 export type SpeedGroup = {
-  /**
-   * What of it is named, and drawn.
-   */
-  gain: Gain,
   /**
    * Sentences.
    */
@@ -4624,9 +4528,13 @@ export type ToRecord = {
  */
 export type TogetherPair = {
   /**
-   * Index of the candidate in the first session.
+   * Index of the candidate in the first session; one that only later sessions hold counts on from there.
    */
   candidate: number,
+  /**
+   * Its name.
+   */
+  name: string,
   /**
    * Every session.
    */
@@ -4644,7 +4552,7 @@ export type TogetherPair = {
    */
   headline: string,
   /**
-   * How much days differ, and what that means.
+   * What is assumed of days, how far apart these lie, and what one more would add.
    */
   detail: string,
 };
@@ -4776,11 +4684,6 @@ export type TypicalFacts = {
    */
   beside: Beside,
   /**
-   * Whether part of a gap that only the averages show may lie in the bad shots: it matters, or may, and the shorter club was
-   * mishit more often by more than luck.
-   */
-  in_the_bad_shots: boolean,
-  /**
    * Mishits, where more is wanted of the measure; null elsewhere.
    */
   mishits: Mishits | null,
@@ -4880,32 +4783,6 @@ export type View = {
    * A line that the sender gave along: a name, a day, a place.
    */
   note?: string,
-};
-
-/**
- * One of the two answers, to be drawn.
- */
-export type Way = {
-  /**
-   * Which shots it counts: `every shot`.
-   */
-  name: string,
-  /**
-   * The difference.
-   */
-  value: number,
-  /**
-   * The interval that decided it.
-   */
-  interval: Interval,
-  /**
-   * Part of each half-width that stands for warming up and tiring.
-   */
-  allowance: number,
-  /**
-   * The same as texts.
-   */
-  printed: Printed,
 };
 
 /**

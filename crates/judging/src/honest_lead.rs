@@ -1,14 +1,16 @@
 //! The best of several clubs looks better than it is: what to expect of its lead.
 //!
-//! Shrinkage and the expected best of equal clubs are those of `stats`; here they meet the session's own averages.
+//! The pull is the bet's ([`crate::bet`]), so that a page tells one gap to expect and not two. It needs no more for having
+//! been picked among several: what was large by luck is pulled, however it came to be looked at; the other clubs say how far
+//! clubs lie apart here. The expected best of equal clubs is that of `stats`; here it meets the session's own averages.
 
 use crate::analysis::{Basis, Group};
+use crate::bet::expected_gap;
 use crate::judge::{Judged, Judgment};
 use serde::Serialize;
-use session::measure::MeasureId;
 use session::question::Goal;
 
-/// What is left of the shown lead of one candidate among several, and what luck alone would show.
+/// What is left of the shown lead of the candidate spoken of, and what luck alone would show.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct HonestLead {
@@ -16,9 +18,9 @@ pub struct HonestLead {
     pub candidates: usize,
     /// Candidate − baseline as the shots show it.
     pub shown: f64,
-    /// What to expect of it, after the luck of being looked at among several is taken out.
+    /// What to expect of it: pulled toward what clubs usually differ by.
     pub honest: f64,
-    /// The lead over the baseline that the best of as many equal clubs would show on average.
+    /// The lead over the baseline that the best of as many equal clubs would show on average; 0 for one.
     pub by_luck: f64,
 }
 
@@ -36,15 +38,8 @@ fn leads(judged: &Judged<'_>, headline: &Judgment) -> bool {
     own > 0.0 && judged.asked().all(|other| gain(other) <= own)
 }
 
-/// How far true averages of builds are taken to differ, as a standard deviation.
-#[must_use]
-pub fn usual_spread_of_builds(measure: &MeasureId, shot_sd: f64) -> f64 {
-    let experience = measure.known().and_then(|known| known.facts().builds_differ_by);
-    experience.unwrap_or_else(|| stats::usual_prior_sd(shot_sd))
-}
-
-/// The honest lead of the candidate spoken of; `None` with a single candidate, without averages to compare, and where another
-/// one leads.
+/// The honest lead of the candidate spoken of; `None` without averages to compare, and where another one or the baseline
+/// leads.
 #[must_use]
 pub fn honest_lead(judged: &Judged<'_>) -> Option<HonestLead> {
     let headline = judged.headline()?;
@@ -52,19 +47,16 @@ pub fn honest_lead(judged: &Judged<'_>) -> Option<HonestLead> {
     let candidates: Vec<Group> = judged.asked().filter_map(|j| j.pair.numbers.candidate).collect();
     let groups: Vec<Group> =
         headline.pair.numbers.baseline.into_iter().chain(candidates.iter().copied()).collect();
-    if candidates.len() < 2 || !leads(judged, headline) {
+    if !leads(judged, headline) {
         return None;
     }
     let shot_sd = headline.comparison()?.shot_sd;
     let variance_of_mean =
         groups.iter().map(|g| shot_sd * shot_sd / g.n.max(1) as f64).sum::<f64>() / groups.len() as f64;
-    let means: Vec<f64> = groups.iter().map(|g| g.mean).collect();
-    let prior = usual_spread_of_builds(&headline.measure, shot_sd);
-    let shrinkage = stats::shrinkage(&means, variance_of_mean, prior)?;
     Some(HonestLead {
         candidates: candidates.len(),
         shown: careful.diff(),
-        honest: shrinkage.honest(careful.diff()),
+        honest: expected_gap(judged, headline)?,
         by_luck: stats::expected_best(candidates.len()) * variance_of_mean.sqrt(),
     })
 }

@@ -81,9 +81,6 @@ pub struct Facts {
     pub order_allowance: f64,
     /// What one yard of carry lost to warming up costs on this measure; `None` where that is not known.
     pub per_yard_of_carry: Option<f64>,
-    /// How far the true averages of builds are taken to differ, as a standard deviation, where experience has to help
-    /// out; `None`: the same share of a shot's scatter. Assumed, see `stats::choices`.
-    pub builds_differ_by: Option<f64>,
 }
 
 /// Writes the enum, the list of all and the table from the same rows, so that none of them can lack one.
@@ -114,10 +111,10 @@ use Unit::{Deg, Mm, Mph, Ratio, Rpm, S, Yd};
 known! {
     /// How far the ball flies.
     Carry "carry": row("Carry", Yd, 0, Higher, (0.0, 400.0), (5.0, ClubLength))
-        .scatters(8.0, 11.0, 14.0, 8.0).drifts(6.0).per_yard(1.0).builds_differ(4.0).keeps_its_size(),
+        .scatters(8.0, 11.0, 14.0, 8.0).drifts(6.0).per_yard(1.0).keeps_its_size(),
     /// How far it flies and rolls.
     Total "total": row("Total distance", Yd, 0, Higher, (0.0, 450.0), (5.0, ClubLength))
-        .scatters(8.0, 11.0, 14.0, 8.0).drifts(6.0).per_yard(1.0).builds_differ(4.0).keeps_its_size(),
+        .scatters(8.0, 11.0, 14.0, 8.0).drifts(6.0).per_yard(1.0).keeps_its_size(),
     /// How far beside the target line it lands, right positive.
     Offline "offline": row("Offline", Yd, 0, NearerZero, (-150.0, 150.0), (5.0, QuarterFairway))
         .scatters(13.0, 16.0, 20.0, 4.5).drifts(6.0),
@@ -214,7 +211,6 @@ const fn row(
         kurtosis: 4.0,
         order_allowance: margin.0 / 2.0,
         per_yard_of_carry: None,
-        builds_differ_by: None,
     }
 }
 
@@ -233,10 +229,6 @@ impl Facts {
 
     const fn per_yard(self, cost: f64) -> Self {
         Self { per_yard_of_carry: Some(cost), ..self }
-    }
-
-    const fn builds_differ(self, sd: f64) -> Self {
-        Self { builds_differ_by: Some(sd), ..self }
     }
 }
 

@@ -33,12 +33,6 @@ pub const SHOTS_FACTOR: f64 = WIDENING * WIDENING;
 /// Power that plans aim for, and for which the detectable difference is quoted: 8 sessions in 10.
 pub const PLANNED_POWER: f64 = 0.80;
 
-/// Builds' worth of experience that temper what one session shows of how far builds differ.
-///
-/// With it the honest lead among truly equal builds averages 2 yd where the shown one averages 4 to 5 (carry,
-/// ten shots); without, a lucky spread would vouch for itself.
-pub const PRIOR_BUILDS: f64 = 3.0;
-
 /// How far builds usually differ, as a share of a single shot's standard deviation (4 yd of 11.5 for carry).
 pub const PRIOR_SHARE: f64 = 0.35;
 

@@ -1,7 +1,7 @@
 //! Several sessions of the same builds, days apart, into one answer: random effects.
 //!
 //! Days differ by more than shots explain; the combined interval must know. With two or three sessions it is
-//! wide, as it should be.
+//! wide, as it should be. A library part: the answer over several days says beforehand what is usual (see `day_to_day`).
 //! Sources: DerSimonian and Laird, Controlled Clinical Trials 7 (1986), 177–188; Hartung and Knapp, Statistics in
 //! Medicine 20 (2001), 1771–1782; Sidik and Jonkman, same 21 (2002), 3153–3159; never narrower than the plain
 //! one as in Jackson and others, same 36 (2017), 3923–3934.

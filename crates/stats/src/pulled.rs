@@ -5,6 +5,7 @@
 //! Source: standard conjugate theory with an unknown variance (Box and Tiao, Bayesian Inference in Statistical Analysis,
 //! 1973, 2.4), the variance by quadrature.
 
+use crate::describe::sum_of_squares;
 use crate::difference::{Refusal, TDifference};
 use crate::normal_mixture::{NormalMixture, Part, chances};
 use crate::quadrature::Scale;
@@ -32,6 +33,26 @@ pub fn pulled(found: &TDifference, usual: f64, drift: f64) -> Result<NormalMixtu
 /// # Errors
 /// As [`pulled`], and none of them.
 pub fn pulled_over(found: &TDifference, usual: &[f64], drift: f64) -> Result<NormalMixture, Refusal> {
+    pulled_among(found, &[], usual, drift)
+}
+
+/// The same beside other builds, whose differences from the same baseline also say which deviation is usual here: builds that
+/// lie near each other expect small gaps. Each average is normal around a common one with half the usual variance, and each
+/// is taken as exact as the two of `found`; so for one usual deviation the others change nothing but the error's size.
+///
+/// Evidence of a deviation τ with error e: −(k−1)/2·ln(τ² + e) − S/(τ² + e), S the squares of the k averages around theirs.
+/// Accuracy: as [`pulled`].
+///
+/// # Errors
+/// As [`pulled_over`].
+pub fn pulled_among(
+    found: &TDifference,
+    others: &[f64],
+    usual: &[f64],
+    drift: f64,
+) -> Result<NormalMixture, Refusal> {
+    let averages: Vec<f64> = [0.0, found.diff].iter().chain(others).copied().collect();
+    let (squares, builds) = (sum_of_squares(&averages), averages.len() as f64);
     if let Some(&got) = usual.iter().find(|usual| !(**usual > 0.0 && usual.is_finite())) {
         return Err(Refusal::Argument { got });
     }
@@ -46,7 +67,7 @@ pub fn pulled_over(found: &TDifference, usual: &[f64], drift: f64) -> Result<Nor
     let logs: Vec<f64> = each()
         .map(|(usual, place)| {
             let all = variance(place.at) + square(usual);
-            ln(place.weight) - 0.5 * ln(all) - 0.5 * square(found.diff) / all
+            ln(place.weight) - 0.5 * (builds - 1.0) * ln(all) - squares / all
         })
         .collect();
     let chances = chances(&logs).ok_or(Refusal::OutOfRange)?;

@@ -9,8 +9,7 @@ use rand_pcg::rand_core::{Rng, SeedableRng};
 use stats::permutation::Deals;
 use stats::points::{Ellipse, Points};
 use stats::{
-    Level, OrderedShot, RoundShot, Rounds, Sample, TurnsDesign, planned_looks, shrinkage, spread_ratio,
-    trend, welch,
+    Level, OrderedShot, RoundShot, Rounds, Sample, TurnsDesign, planned_looks, spread_ratio, trend, welch,
 };
 
 struct Normal(Pcg64);
@@ -180,36 +179,6 @@ fn dealt_names_keep_their_level() {
     // 46 of 924 deals are the most that stay within 5 %.
     let promised = 46.0 / 924.0;
     assert_between(rejected, promised - 0.0065, promised + 0.0065, "listed deals");
-}
-
-/// Four builds, ten shots each, SD 11.5, true means with SD 4 around each other: how far the lead of the best over
-/// the first is overstated, naively and after shrinkage.
-#[test]
-fn honest_leads_are_honest() {
-    let mut normal = Normal::seeded(8);
-    let (n, sd, prior) = (10.0, 11.5, 4.0f64);
-    let runs = 20_000;
-    let mut simulate = |spread: f64| {
-        let (mut naive, mut honest, mut squares, mut honest_lead) = (0.0, 0.0, 0.0, 0.0);
-        for _ in 0..runs {
-            let truth: Vec<f64> = normal.many(4).iter().map(|z| spread * z).collect();
-            let means: Vec<f64> = truth.iter().map(|m| m + sd / f64::sqrt(n) * normal.next()).collect();
-            let best = (1..4).max_by(|&i, &j| means[i].total_cmp(&means[j])).unwrap();
-            let shown = means[best] - means[0];
-            let kept = shrinkage(&means, sd * sd / n, prior).unwrap().honest(shown);
-            let true_lead = truth[best] - truth[0];
-            naive += shown - true_lead;
-            honest += kept - true_lead;
-            squares += (kept - true_lead) * (kept - true_lead);
-            honest_lead += kept;
-        }
-        let runs = f64::from(runs);
-        [naive / runs, honest / runs, (squares / runs).sqrt(), honest_lead / runs]
-    };
-    let [naive, honest, rms, _] = simulate(4.0);
-    assert!(naive > 2.0 && honest.abs() < 0.6 && rms < 4.3, "naive {naive}, honest {honest}, RMSE {rms}");
-    let [_, _, _, among_equals] = simulate(0.0);
-    assert!(among_equals < 2.4, "{among_equals}");
 }
 
 /// The half-width that is promised for a test of some length is that of the headline, but for the scatter and for sets

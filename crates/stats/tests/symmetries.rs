@@ -8,7 +8,7 @@ use stats::permutation::Deals;
 use stats::points::{Point, Points};
 use stats::{
     Level, OrderedShot, RoundShot, Rounds, Sample, Summary, TDifference, TRIM, equivalence, planned_looks,
-    shrinkage, spread_ratio, trend, variance_ratio, welch, welch_from_summaries, yuen,
+    spread_ratio, trend, variance_ratio, welch, welch_from_summaries, yuen,
 };
 
 fn values(least: usize) -> impl Strategy<Value = Vec<f64>> {
@@ -137,13 +137,6 @@ proptest! {
             prop_assert!((scatter.rectangle(all, all) - 1.0).abs() < 1e-10);
             let box_ = Stretch { low: points.center().x - away, high: points.center().x + away };
             prop_assert!(scatter.rectangle(box_, all) >= round - 1e-9);
-        }
-    }
-
-    #[test]
-    fn honest_leads_are_shares(means in prop::collection::vec(wild(), 0..6), v in wild(), prior in wild()) {
-        if let Some(found) = shrinkage(&means, v, prior) {
-            prop_assert!((0.0..=1.0).contains(&found.share), "{:?}", found);
         }
     }
 

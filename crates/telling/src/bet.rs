@@ -158,7 +158,7 @@ fn gap(case: &Case<'_>, size: f64) -> String {
 }
 
 /// `6 to 8 of 10`; what rounds to none or to all is neither.
-fn chance(voice: &Voice, Tens { low, high }: Tens) -> String {
+pub(crate) fn chance(voice: &Voice, Tens { low, high }: Tens) -> String {
     match (low, high) {
         (_, 0) => say::none_of_ten(voice),
         (10, _) => say::all_of_ten(voice),

@@ -7,7 +7,7 @@ use crate::phrases::phrase_for;
 use crate::refusals;
 use crate::report::Answer;
 use crate::words::sentences;
-use judging::together::{CombinedDays, JudgedPair};
+use judging::together::{CombinedDays, DaysLie, JudgedPair, OneMoreDay, OrderOverDays};
 use judging::verdict::{Decision, DecisionKind, Direction};
 use serde::{Deserialize, Serialize};
 use session::Session;
@@ -38,6 +38,8 @@ pub struct Day {
     pub session: usize,
     /// Its own answer on the pair; null when it does not hold both builds.
     pub answer: Option<Answer>,
+    /// The build that the one it holds was held against, where it counts through that; null elsewhere.
+    pub through: Option<String>,
     /// Share of the combined answer that it makes, 0 to 1.
     pub weight: f64,
 }
@@ -46,8 +48,10 @@ pub struct Day {
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct TogetherPair {
-    /// Index of the candidate in the first session.
+    /// Index of the candidate in the first session; one that only later sessions hold counts on from there.
     pub candidate: usize,
+    /// Its name.
+    pub name: String,
     /// Every session.
     pub days: Vec<Day>,
     /// Null with fewer than two usable days.
@@ -56,7 +60,7 @@ pub struct TogetherPair {
     pub decision: Option<Decision>,
     /// The answer in one sentence.
     pub headline: String,
-    /// How much days differ, and what that means.
+    /// What is assumed of days, how far apart these lie, and what one more would add.
     pub detail: String,
 }
 
@@ -77,10 +81,12 @@ fn told(pair: JudgedPair, request: &TogetherRequest, voice: &Voice) -> TogetherP
     let days = request.sessions.iter().zip(pair.days).enumerate().map(|(at, (session, day))| Day {
         session: at,
         answer: day.judgment.map(|judgment| check::answer(session, &judgment, day.choice.as_ref(), voice)),
+        through: day.through,
         weight: day.weight,
     });
     TogetherPair {
         candidate: pair.candidate,
+        name: pair.name,
         days: days.collect(),
         combined: pair.combined,
         decision: pair.decision,
@@ -97,12 +103,8 @@ fn words(pair: &JudgedPair, request: &TogetherRequest, voice: &Voice) -> (String
     };
     let measure = &request.question.measure;
     let subject = Subject::of(measure, first, voice);
-    let name = short_name(first.builds.get(pair.candidate).map_or("", |b| b.name.as_str()));
+    let name = short_name(&pair.name);
     let phrase = phrase_for(measure, voice);
-    let signed = |x: f64| match () {
-        () if subject.prints_as_zero(x) => case::no_difference(voice),
-        () => case::gap(voice, &subject.amount(x), if x > 0.0 { &phrase.more } else { &phrase.less }),
-    };
     let decided = if decision.is_inside_the_margin() { &combined.same } else { &combined.different };
     let lines = lines(request.question.margin_on(measure).map(Margin::value));
     let end = |x: f64| match () {
@@ -121,30 +123,55 @@ fn words(pair: &JudgedPair, request: &TogetherRequest, voice: &Voice) -> (String
             say::different(voice, days, &name, verb, &low, &high, &level)
         }
         DecisionKind::Same => say::same(voice, days, &low, &high, &level),
-        DecisionKind::CannotTell | DecisionKind::CannotAnswer => match days {
-            _ if pair.wide_open => say::wide_open(voice, days, &signed(combined.value)),
-            ..3 => say::too_few_days(voice, days, &low, &high, &level),
-            _ => say::cannot_tell(voice, days, &low, &high, &level),
-        },
-    };
-    // Two days do not show by how much days differ, and no sentence says that they do.
-    let differ = if days < 3 {
-        String::new()
-    } else if subject.prints_as_zero(combined.between) {
-        say::days_agree(voice)
-    } else {
-        say::days_differ(voice, &subject.amount(combined.between))
-    };
-    let few = match days {
-        _ if pair.wide_open => say::two_days_wide_open(voice),
-        ..3 => say::two_days(voice),
-        3 => say::few_days(voice),
-        _ => String::new(),
+        DecisionKind::CannotTell | DecisionKind::CannotAnswer => {
+            say::cannot_tell(voice, days, &low, &high, &level)
+        }
     };
     let order = if pair.nothing_allowed_for_order {
         overlay::order_could_move_unknown(voice, &subject.the())
     } else {
         String::new()
     };
-    (headline, sentences(&[order, differ, few]))
+    let control = pair
+        .control
+        .as_ref()
+        .map_or_else(String::new, |control| say::through_control(voice, &short_name(control)));
+    let detail = [
+        order,
+        control,
+        say::assumed(voice, &subject.chosen(combined.assumed)),
+        how_far_apart(combined, &subject, voice),
+        room_for_order(combined, &subject, voice),
+        one_more_day(combined, &subject, voice),
+    ];
+    (headline, sentences(&detail))
+}
+
+fn how_far_apart(days: &CombinedDays, subject: &Subject<'_>, voice: &Voice) -> String {
+    match days.lie {
+        DaysLie::NotSeen => String::new(),
+        DaysLie::Near => say::days_agree(voice),
+        DaysLie::Apart => say::days_differ(voice),
+        DaysLie::FarApart => say::days_far_apart(voice, &subject.amount(days.between)),
+    }
+}
+
+fn room_for_order(days: &CombinedDays, subject: &Subject<'_>, voice: &Voice) -> String {
+    let size = subject.amount(days.order_allowance);
+    match days.order {
+        OrderOverDays::NotNeeded => String::new(),
+        OrderOverDays::SameEachTime => say::order_is_the_same(voice, &size),
+        OrderOverDays::Changes => say::order_changes(voice, &size),
+        OrderOverDays::NotKnown => say::order_is_not_known(voice, &size),
+    }
+}
+
+fn one_more_day(days: &CombinedDays, subject: &Subject<'_>, voice: &Voice) -> String {
+    let fine = subject.with_one_digit_more();
+    match days.one_more {
+        OneMoreDay::Narrows => {
+            say::one_more_day(voice, &fine.amount(days.half_width), &fine.amount(days.with_one_more))
+        }
+        OneMoreDay::HardlyNarrows => say::one_more_day_hardly(voice),
+    }
 }

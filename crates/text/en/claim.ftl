@@ -21,7 +21,9 @@ luck-alone = With { $shots ->
 } with each, luck alone sets two equal clubs { $size } apart on average, one way or the other.
 best-of = The best of { $clubs } equal clubs would lead by { $size } on average.
 equal-clubs-would-show = By luck alone, equal clubs hit in turn would show what was claimed, or more, in { $fittings }.
-honest = From such a claim alone, count on about { $gap } on average.
+bet = From such a claim alone, a bet and not a verdict: about { $gap } is most likely, and there is any gain at all with a chance of { $gain }.
+bet-with-margin = From such a claim alone, a bet and not a verdict: about { $gap } is most likely; there is any gain at all with a chance of { $gain },
+    one of { $margin } or more with { $of-margin }.
 yard = yard
 meter = meter
 degree = degree

@@ -11,13 +11,17 @@ too-few-sessions = { $days ->
 same-names = Each of them needs shots of both clubs, under the same names, that are not all alike.
 different = Over { NUMBER($days) } days { $club } { $verb }: between { $low } and { $high } ({ $level } interval).
 same = Over { NUMBER($days) } days they are the same for your purpose: between { $low } and { $high } ({ $level } interval).
-wide-open = { NUMBER($days) } days are too few to settle it together: { $gap } on average, and two do not show what a third would.
-too-few-days = { NUMBER($days) } days are too few to settle it together: between { $low } and { $high } ({ $level } interval).
 cannot-tell = Over { NUMBER($days) } days it cannot be told: between { $low } and { $high } ({ $level } interval).
 days-agree = The days differ no more than luck would make them.
-days-differ = From day to day the true difference moves by about { $size }.
-two-days-wide-open = Each day’s answer, below, holds for that day only, and two days cannot show by how much days differ; a third day narrows this
-    most.
-two-days = Two days cannot show by how much days differ, so the interval allows for a lot. Each day’s own answer stands below; a
-    third day narrows this most.
-few-days = Few days say little about how much days differ, so the interval is wide; another day narrows it most.
+assumed = Assumed, since a few days cannot show it: from one day to another the gap itself moves by about { $size } or less.
+days-differ = The days lie farther apart than their shots explain, within what is assumed.
+days-far-apart = The days lie farther apart than is assumed, as if the gap itself moved by about { $size }, so the interval is wider for it.
+through-control = On days with only one of the two clubs it was held against { $control }, hit on those days as well, so that your own form of the
+    day drops out.
+order-is-the-same = The same club was hit first each time, so warming up and tiring push the same way every day: { $size } to either side
+    is room for that, however many days there are. Hit the other one first next time, or both in turn.
+order-changes = Of the interval, { $size } to either side is room for warming up and tiring, since the clubs were not compared in turn every day.
+order-is-not-known = Which way warming up and tiring push is not known of every day, so { $size } to either side is room for the worst of it, however
+    many days there are.
+one-more-day = One more day like these would narrow it from about { $now } to about { $then } to either side.
+one-more-day-hardly = One more day like these would hardly narrow it.

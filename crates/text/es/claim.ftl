@@ -20,7 +20,9 @@ luck-alone = Con { $shots ->
 } con cada uno, solo el azar separa dos palos iguales { $size } en promedio, hacia un lado o hacia el otro.
 best-of = El mejor de { $clubs } palos iguales llevaría { $size } de ventaja en promedio.
 equal-clubs-would-show = Solo por azar, entre palos iguales que se alternan se vería lo prometido, o más, en { $fittings }.
-honest = Con una promesa así y nada más, cuenta con { $gap } en promedio, más o menos.
+bet = Con una promesa así y nada más, una apuesta y no un veredicto: lo más probable es cerca de { $gap }, y probabilidad de ganar algo: { $gain }.
+bet-with-margin = Con una promesa así y nada más, una apuesta y no un veredicto: lo más probable es cerca de { $gap }; probabilidad de ganar algo: { $gain };
+    de ganar { $margin } o más: { $of-margin }.
 yard = yarda
 meter = metro
 degree = grado

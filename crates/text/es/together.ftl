@@ -10,13 +10,17 @@ too-few-sessions = { $days ->
 same-names = Cada una necesita golpes con los dos palos, con los mismos nombres, y que no sean todos iguales.
 different = En { NUMBER($days) } días { $club } { $verb }: entre { $low } y { $high } (intervalo del { $level }).
 same = En { NUMBER($days) } días son iguales para lo que buscas: entre { $low } y { $high } (intervalo del { $level }).
-wide-open = { NUMBER($days) } días son pocos para decidirlo juntos: { $gap } en promedio, y dos no muestran qué diría un tercero.
-too-few-days = { NUMBER($days) } días son pocos para decidirlo juntos: entre { $low } y { $high } (intervalo del { $level }).
 cannot-tell = Con { NUMBER($days) } días aún no se sabe: entre { $low } y { $high } (intervalo del { $level }).
 days-agree = Los días no difieren más de lo que los separaría el azar.
-days-differ = De un día a otro la diferencia real se mueve alrededor de { $size }.
-two-days-wide-open = La respuesta de cada día, abajo, vale solo para ese día, y dos días no muestran cuánto cambian los días; un tercer día es lo
-    que más reduce la duda.
-two-days = Dos días no muestran cuánto cambian los días, así que el intervalo deja mucho margen. Abajo está la respuesta de cada
-    día; un tercer día es lo que más reduce la duda.
-few-days = Pocos días dicen poco de cuánto cambian los días, así que el intervalo es ancho; otro día es lo que más reduce la duda.
+assumed = Supuesto, pues unos pocos días no lo muestran: de un día a otro la diferencia misma cambia cerca de { $size } o menos.
+days-differ = Los días distan más de lo que explican sus golpes, dentro de lo supuesto.
+days-far-apart = Los días distan más de lo supuesto, como si la diferencia misma cambiara cerca de { $size }, así que el intervalo es más ancho.
+through-control = Los días con solo uno de los dos palos se lo comparó con { $control }, usado también esos días, así que tu propia forma de ese
+    día queda fuera.
+order-is-the-same = Cada vez empezaste con el mismo palo, así que calentar y cansarse empujan cada día hacia el mismo lado: { $size } a cada lado
+    es margen para eso, por muchos días que haya. La próxima vez empieza con el otro, o alterna los dos.
+order-changes = Del intervalo, { $size } a cada lado es margen para calentar y cansarse, pues los palos no se compararon por turnos todos los días.
+order-is-not-known = No se sabe de todos los días hacia qué lado empujan calentar y cansarse, así que { $size } a cada lado es margen para lo peor, por
+    muchos días que haya.
+one-more-day = Un día más como estos lo estrecharía de cerca de { $now } a cerca de { $then } a cada lado.
+one-more-day-hardly = Un día más como estos apenas lo estrecharía.

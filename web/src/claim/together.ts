@@ -45,7 +45,7 @@ export function togetherView(state: ClaimState, actions: ClaimActions): Template
             ${canBeBrought(current.question.measure) ? air(state, actions) : nothing}`
           : nothing
       }
-      ${trouble(daysRefusal)} ${pairs.map((pair) => outcome(pair, current.session.builds[pair.candidate]?.name ?? ""))}
+      ${trouble(daysRefusal)} ${pairs.map(outcome)}
     </div>`;
 }
 
@@ -85,12 +85,18 @@ function air(state: ClaimState, actions: ClaimActions): TemplateResult {
     </div>`;
 }
 
-const outcome = (pair: TogetherPair, name: string): TemplateResult => html`
+const outcome = (pair: TogetherPair): TemplateResult => html`
   <article class="together-pair" aria-live="polite">
-    <p>${build(pair.candidate, name)}</p>
+    <p>${build(pair.candidate, pair.name)}</p>
     <p class="claim-headline">${pair.headline}</p>
     <p>${pair.detail}</p>
     <ol>
-      ${pair.days.map(({ answer, weight }) => html`<li>${answer ? html`${answer.words.headline} <small>${say("together-weight", { weight: percent(weight) })}</small>` : say("together-not-both")}</li>`)}
+      ${pair.days.map(oneAnswer)}
     </ol>
   </article>`;
+
+function oneAnswer({ answer, through, weight }: TogetherPair["days"][number]): TemplateResult {
+  const said = answer ? answer.words.headline : through ? say("together-through", { control: through }) : undefined;
+  if (said === undefined) return html`<li>${say("together-not-both")}</li>`;
+  return html`<li>${said} <small>${say("together-weight", { weight: percent(weight) })}</small></li>`;
+}

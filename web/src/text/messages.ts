@@ -42,6 +42,7 @@ export interface Messages {
   "together-weather": { day: string | number };
   "together-day-said": { day: string | number; said: string | number };
   "together-weight": { weight: string | number };
+  "together-through": { control: string | number };
   "together-not-both": null;
   "day-n": { day: string | number };
   "no-session": null;

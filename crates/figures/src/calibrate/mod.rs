@@ -5,6 +5,7 @@
 //! Monte-Carlo standard errors. The full run writes `tests/calibration.json`, which the methods page shows.
 
 mod bets;
+mod days;
 mod effort;
 mod more;
 mod plans;

@@ -1,6 +1,7 @@
 //! The error rates and the power that the verdicts promise, target by target.
 
 use super::bets;
+use super::days;
 use super::effort::{Effort, seed, sessions};
 use super::more;
 use super::plans::{self, Planned, Wanted, every_round};
@@ -22,7 +23,7 @@ pub(crate) type Target = (&'static [u32], fn(Effort) -> Vec<Row>);
 
 /// Every target, in the order of their numbers. The fifteenth, that the same input gives the same figures to the
 /// last digit, is a test of the worked session in `stats`.
-pub(crate) const ALL: [Target; 21] = [
+pub(crate) const ALL: [Target; 22] = [
     (&[1, 2, 3], in_turn),
     (&[4], pick_ups),
     (&[5], blocked),
@@ -44,6 +45,7 @@ pub(crate) const ALL: [Target; 21] = [
     (&[22], prose::sentences),
     (&[23], bets::bets),
     (&[24], typical::shots),
+    (&[27], days::together_over),
 ];
 
 const SIZES: [usize; 5] = [6, 9, 15, 20, 30];

@@ -18,9 +18,10 @@ use serde::Serialize;
 use session::measure::{Margin, MeasureId};
 use session::question::{Differs, Goal};
 use stats::choices::WIDENING;
-use stats::{CautiousDifference, Level, NormalMixture, Sample, chance_above, pulled, pulled_over};
+use stats::{CautiousDifference, Level, NormalMixture, Sample, chance_above, pulled, pulled_among};
 use usual::Usual;
 pub use usual::UsualFor;
+pub(crate) use usual::matters_usually;
 
 /// Part of an order allowance. The allowance is what a strongly drifting session needs; which way it drifted nobody knows, and
 /// it is no luck that evens out: warming up helps the club hit later, tiring the other. So what is believed is asked for a
@@ -55,6 +56,13 @@ pub struct ChanceRange {
     pub chance: Range,
     /// As it is told.
     pub of_ten: Tens,
+}
+
+impl ChanceRange {
+    /// Between two chances.
+    pub(crate) fn of(low: f64, high: f64) -> Self {
+        Self { chance: Range { low, high }, of_ten: Tens { low: of_ten(low), high: of_ten(high) } }
+    }
 }
 
 /// Of pairs of shots, one with each club, in how many the candidate goes farther that way.
@@ -150,14 +158,9 @@ pub fn bet(judged: &Judged<'_>) -> Result<BetFacts, NoBet> {
     let differs = judged.settled.question.differs;
     let usual_for = UsualFor::of(&headline.measure, shot_sd);
     let usual = Usual::of(usual_for, differs);
-    let believed = Believed::of(&careful, usual).ok_or(NoBet::NothingCompared)?;
+    let believed = Believed::of(&careful, &others(judged, headline), usual).ok_or(NoBet::NothingCompared)?;
     let toward = if careful.diff() < 0.0 { Direction::Lower } else { Direction::Higher };
-    let chance = |size: f64| {
-        believed.range(|gap| match toward {
-            Direction::Higher => gap.chance_above(size),
-            Direction::Lower => gap.chance_below(-size),
-        })
-    };
+    let chance = |size: f64| believed.chance(toward, size);
     let margin = headline.margin.map(Margin::value);
     Ok(BetFacts {
         baseline: headline.baseline,
@@ -181,6 +184,38 @@ pub fn bet(judged: &Judged<'_>) -> Result<BetFacts, NoBet> {
 #[must_use]
 pub fn is_made(judged: &Judged<'_>) -> bool {
     judged.headline().is_some_and(|headline| may_be_bet_on(judged, headline).is_ok())
+}
+
+/// The gap to expect, as a bet names it as most likely, also where nothing else is bet.
+pub(crate) fn expected_gap(judged: &Judged<'_>, headline: &Judgment) -> Option<f64> {
+    let comparison = headline.comparison()?;
+    let Basis::Difference(careful) = comparison.basis else { return None };
+    let usual_for = UsualFor::of(&headline.measure, comparison.shot_sd);
+    let usual = Usual::of(usual_for, judged.settled.question.differs);
+    let drift = DRIFT_OF_ALLOWANCE * careful.allowance;
+    let error = careful.wider(Level::P95);
+    Some(pulled_among(&error, &others(judged, headline), &usual.each(), drift).ok()?.mean())
+}
+
+/// The gaps of the other candidates on the same measure: how far clubs lie apart here says which gaps are usual.
+fn others(judged: &Judged<'_>, headline: &Judgment) -> Vec<f64> {
+    let others = judged.asked().filter(|other| other.candidate != headline.candidate);
+    others.filter_map(|other| Some(other.comparison()?.value())).collect()
+}
+
+/// What is believed of a difference for which nothing but its error speaks: the gap, and the chances of any in its own
+/// direction and of one of a margin or more.
+pub(crate) fn believed_of(
+    careful: &CautiousDifference,
+    measure: &MeasureId,
+    shot_sd: f64,
+    margin: Option<f64>,
+    differs: Option<Differs>,
+) -> Option<(PulledGap, ChanceRange, Option<ChanceRange>)> {
+    let believed = Believed::of(careful, &[], Usual::of(UsualFor::of(measure, shot_sd), differs))?;
+    let toward = if careful.diff() < 0.0 { Direction::Lower } else { Direction::Higher };
+    let by_margin = margin.filter(|margin| *margin > 0.0).map(|margin| believed.chance(toward, margin));
+    Some((believed.gap(careful.diff()), believed.chance(toward, 0.0), by_margin))
 }
 
 /// The difference that a bet may rest on.
@@ -211,7 +246,7 @@ struct Believed {
 }
 
 impl Believed {
-    fn of(careful: &CautiousDifference, usual: Usual) -> Option<Self> {
+    fn of(careful: &CautiousDifference, others: &[f64], usual: Usual) -> Option<Self> {
         let (error, drift) = (careful.wider(Level::P95), DRIFT_OF_ALLOWANCE * careful.allowance);
         let drifts = if drift > 0.0 { vec![-drift, 0.0, drift] } else { vec![0.0] };
         let mut all = Vec::with_capacity(3 * drifts.len());
@@ -222,14 +257,22 @@ impl Believed {
                 all.push(pulled(&moved, usual, drift).ok()?);
             }
         }
-        Some(Self { whole: pulled_over(&error, &usual.each(), drift).ok()?, all })
+        Some(Self { whole: pulled_among(&error, others, &usual.each(), drift).ok()?, all })
+    }
+
+    /// The chance of a gap of a size or more, one way.
+    fn chance(&self, toward: Direction, size: f64) -> ChanceRange {
+        self.range(|gap| match toward {
+            Direction::Higher => gap.chance_above(size),
+            Direction::Lower => gap.chance_below(-size),
+        })
     }
 
     fn range(&self, of: impl Fn(&NormalMixture) -> f64) -> ChanceRange {
         let chances: Vec<f64> = self.all.iter().map(of).collect();
         let low = chances.iter().fold(1.0_f64, |least, chance| least.min(*chance));
         let high = chances.iter().fold(0.0_f64, |most, chance| most.max(*chance));
-        ChanceRange { chance: Range { low, high }, of_ten: Tens { low: of_ten(low), high: of_ten(high) } }
+        ChanceRange::of(low, high)
     }
 
     /// The gap to expect, and the outermost ends.

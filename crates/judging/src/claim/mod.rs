@@ -3,13 +3,13 @@
 //! The claim is taken at its word, as the gain that the golfer was told to expect; what decides is the interval of
 //! claim − retest. How exactly a claim of a few shots could know, and how much of it luck and picking alone would
 //! produce, stands beside it: a contradicted claim may still have been made in good faith.
-//! Limits: averages, not scatter. Sources: regression to the mean by the shrinkage of `stats`, best of several by
-//! order statistics; both on normal averages.
+//! Limits: averages, not scatter. Sources: what to believe of a claim alone by the bet's pull, best of several by order
+//! statistics; both on normal averages.
 
 mod luck;
 mod said;
 
-pub use luck::{ClaimLuck, Price};
+pub use luck::{ClaimBet, ClaimLuck, Price};
 pub use said::{ClaimRefused, Claimed};
 
 use crate::facts::OrderAllowance;
@@ -87,7 +87,7 @@ pub fn claim(said: &Claimed, judged: &Judged<'_>) -> Result<ClaimFacts, ClaimRef
     let open = judgment.and_then(|judgment| open(judged, judgment));
     // Scatter with a value in it that cannot be is none.
     let scatter = judgment.filter(|_| open != Some(ClaimOpen::ValueInDoubt));
-    let luck = luck::luck(said, claimed, &question.measure, scatter);
+    let luck = luck::luck(said, claimed, question, scatter);
     let margin = judgment.and_then(|j| j.margin).map_or(0.0, Margin::value);
     // The one that the answer to the same shots tells: two intervals of one gap would settle two things.
     let retest = judgment.and_then(|j| Some(j.comparison()?.interval(j.levels.different)));
@@ -206,7 +206,7 @@ mod tests {
             usual_gap: 3.0,
             chance: 0.3,
             best_of: 0.0,
-            honest: 4.0,
+            bet: None,
             error_95: 3.0,
             order_allowance: 2.0,
         };

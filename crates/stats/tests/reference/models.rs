@@ -4,13 +4,14 @@
 
 use crate::passport::{Case, each_case, numbers};
 use stats::combine::{SessionEffect, combine};
-use stats::day_to_day::day_to_day;
+use stats::day_to_day::{Between, DayEffect, day_to_day, how_far_apart};
 use stats::describe::{mean, sum_of_squares};
 use stats::distributions::{normal_sf, normal_upper};
 use stats::linear_model::{Intercept, linear_model};
 use stats::robust_model::robust_model;
 use stats::{
-    Counted, Interval, Level, Sample, TDifference, chance_above, counts_differ, pulled, pulled_over,
+    Counted, Interval, Level, Sample, TDifference, chance_above, counts_differ, pulled, pulled_among,
+    pulled_over,
 };
 
 #[test]
@@ -54,11 +55,14 @@ fn linear_models() {
 #[test]
 fn sessions_with_what_days_usually_differ_by() {
     each_case("21_day_to_day.json", |case| {
-        let found = day_to_day(&sessions(case), case.number("usual")).unwrap();
+        let found = day_to_day(&days(case), case.number("usual")).unwrap();
         case.close("mean", found.gap.mean(), "rel");
         case.close("between", found.between, "rel");
         case.close("above", found.gap.chance_above(0.0), "rel");
-        for (key, mixture) in [("interval", &found.gap), ("next_day", &found.next_day)] {
+        case.all_close("counts", &found.counts, "rel");
+        let mixtures =
+            [("interval", &found.gap), ("next_day", &found.next_day), ("one_more", &found.with_one_more)];
+        for (key, mixture) in mixtures {
             let ends = mixture.interval(Level::P95);
             case.all_close(key, &[ends.low, ends.high], "rel");
         }
@@ -72,6 +76,9 @@ fn differences_pulled_toward_zero() {
         let drift = case.number("drift");
         let believed = match case.input["usual"].as_f64() {
             Some(usual) => pulled(&found, usual, drift).unwrap(),
+            None if case.has("others") => {
+                pulled_among(&found, &case.numbers("others"), &case.numbers("usual"), drift).unwrap()
+            }
             None => pulled_over(&found, &case.numbers("usual"), drift).unwrap(),
         };
         case.close("mean", believed.mean(), "rel");
@@ -109,6 +116,24 @@ fn counted_shares() {
             case.all_close("interval", &[ends.low, ends.high], "rel");
         }
     });
+}
+
+/// As the page holds them: what they are weighed by and held against is their own where a case says nothing of it.
+fn days(case: &Case) -> Vec<DayEffect> {
+    let given = |key| if case.has(key) { case.numbers(key) } else { case.numbers("variance") };
+    let held = |at: usize| match case.input["between"][at].as_str() {
+        Some("candidate") => Between::CandidateAndControl,
+        Some("baseline") => Between::BaselineAndControl,
+        _ => Between::Both,
+    };
+    let each = sessions(case).into_iter().zip(given("weighed")).enumerate();
+    each.map(|(at, (SessionEffect { effect, variance }, weighed))| DayEffect {
+        effect,
+        variance,
+        weighed,
+        between: held(at),
+    })
+    .collect()
 }
 
 fn sessions(case: &Case) -> Vec<SessionEffect> {

@@ -1,12 +1,13 @@
 //! A claim and its retest in plain words. Reads what was decided; accuses nobody.
 
+use crate::bet::chance;
 use crate::case::Case;
 use crate::ends::level_text;
 use crate::format::{Subject, chance_of_fittings, number};
 use crate::phrases::phrase_for;
 use crate::words::sentences;
 use judging::Judgment;
-use judging::claim::{ClaimFacts, ClaimKind, ClaimOpen, Claimed, toward};
+use judging::claim::{ClaimBet, ClaimFacts, ClaimKind, ClaimOpen, Claimed, toward};
 use judging::facts::HowHit;
 use judging::interval::Interval;
 use serde::Serialize;
@@ -170,8 +171,22 @@ fn luck(told: &Told<'_>, subject: &Subject<'_>) -> String {
         String::new()
     };
     let as_much = say::equal_clubs_would_show(voice, &chance_of_fittings(voice, luck.chance));
-    let honest = say::honest(voice, &signed(told, subject, luck.honest.abs()));
-    sentences(&[usual, picked, as_much, honest])
+    let bet = luck.bet.as_ref().map_or_else(String::new, |bet| pulled(told, subject, bet));
+    sentences(&[usual, picked, as_much, bet])
+}
+
+/// What to believe of the claim alone.
+fn pulled(told: &Told<'_>, subject: &Subject<'_>, bet: &ClaimBet) -> String {
+    let voice = told.voice;
+    let gap = signed(told, subject, if told.facts.claimed < 0.0 { -bet.gap.value } else { bet.gap.value });
+    let gain = chance(voice, bet.at_all.of_ten);
+    match bet.margin.zip(bet.by_margin) {
+        Some((margin, by_margin)) => {
+            let of_margin = chance(voice, by_margin.of_ten);
+            say::bet_with_margin(voice, &gap, &gain, &subject.chosen(margin), &of_margin)
+        }
+        None => say::bet(voice, &gap, &gain),
+    }
 }
 
 fn price(told: &Told<'_>, subject: &Subject<'_>) -> String {

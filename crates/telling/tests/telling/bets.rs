@@ -9,6 +9,7 @@ use session::question::{Differs, Goal, Question, View};
 use session::{Session, SummaryOf};
 use telling::bet::{Bet, bet};
 use telling::check::CheckRequest;
+use telling::report::Report;
 use telling::share::{ShareRequest, share};
 use text::{Language, Units, Voice};
 
@@ -160,7 +161,11 @@ fn a_bet_is_the_same_with_other_measures_beside_it_and_changes_no_answer() {
         let question = Question { differs, ..question.clone() };
         check(&CheckRequest { session: more.clone(), question }).expect("a usable request")
     };
-    assert_eq!(said(None), said(Some(Differs::OldClub)));
+    let (unsaid, old_club) = (said(None), said(Some(Differs::OldClub)));
+    // The honest lead is the bet's own, and no part of the answer.
+    assert!(unsaid.honest_lead.expect("a lead").honest < old_club.honest_lead.expect("a lead").honest);
+    let without = |report: Report| Report { honest_lead: None, ..report };
+    assert_eq!(without(unsaid), without(old_club));
 }
 
 #[test]

@@ -6,10 +6,10 @@ use judging::feel::{Agreement, OwnSay};
 use judging::verdict::DecisionKind;
 use serde::{Serialize, de::DeserializeOwned};
 use serde_json::Value;
-use session::Session;
 use session::known::Known;
 use session::question::{Goal, Question, Stopping, StoppingWord};
 use session::refusal::Refusal;
+use session::{Order, Session};
 use telling::claim::{ClaimReport, ClaimRequest};
 use telling::feel::{Feel, FeelRequest};
 use telling::together::{TogetherPair, TogetherRequest};
@@ -108,7 +108,8 @@ fn luck_and_picking_grow_with_fewer_shots_and_more_clubs() {
     assert!(luck(5, 1).usual_gap > luck(20, 1).usual_gap);
     assert!(luck(5, 4).best_of > luck(5, 2).best_of && luck(5, 1).best_of == 0.0);
     assert!(luck(5, 4).chance > luck(5, 1).chance);
-    assert!(luck(5, 1).honest < luck(20, 1).honest && luck(20, 1).honest < 10.0);
+    let expected = |shots| luck(shots, 1).bet.expect("a bet").gap.value;
+    assert!(expected(5) < expected(20) && expected(20) < 10.0);
     let unknown = Claimed { gain: Some(10.0), ..Claimed::default() };
     assert!(held(unknown, retest(0.0, 9.0)).facts.luck.is_none(), "how many shots was not said");
 }
@@ -212,35 +213,70 @@ fn each_day_keeps_its_own_answer_and_names_find_each_other() {
 }
 
 #[test]
-fn two_days_that_agree_are_still_only_two_days() {
+fn days_say_what_is_assumed_how_far_apart_they_lie_and_what_one_more_would_add() {
     let two = days(vec![retest(8.0, 6.0), retest(8.5, 6.0)], question("carry"));
     let five = days((0..5).map(|d| retest(8.0 + 0.2 * f64::from(d), 6.0)).collect(), question("carry"));
     let width = |pair: &TogetherPair| pair.combined.as_ref().map(|c| c.different.high - c.different.low);
     assert!(width(&two) > width(&five));
-    assert_eq!(two.decision.map(|d| d.kind), Some(DecisionKind::CannotTell));
-    assert!(
-        two.headline.starts_with("2 days are too few to settle it together: between "),
-        "{}",
-        two.headline
-    );
-    assert!(two.detail.contains("Two days cannot show by how much days differ"), "{}", two.detail);
+    assert_eq!(five.decision.map(|d| d.kind), Some(DecisionKind::Different));
+    for pair in [&two, &five] {
+        assert!(pair.detail.starts_with("Assumed, since a few days cannot show it"), "{}", pair.detail);
+        assert!(
+            pair.detail.contains("by about 5\u{a0}yd or less. The days differ no more than luck"),
+            "{}",
+            pair.detail
+        );
+        let combined = pair.combined.as_ref().expect("combined");
+        let (now, then) = (combined.half_width, combined.with_one_more);
+        let said = format!("from about {now:.1}\u{a0}yd to about {then:.1}\u{a0}yd to either side");
+        assert!(
+            pair.detail.ends_with(&format!("One more day like these would narrow it {said}.")),
+            "{}",
+            pair.detail
+        );
+    }
     let apart = days(vec![retest(-20.0, 6.0), retest(24.0, 6.0)], question("carry"));
+    assert!(apart.headline.starts_with("Over 2 days it cannot be told"), "{}", apart.headline);
     assert!(
-        apart.headline.ends_with("on average, and two do not show what a third would."),
-        "{}",
-        apart.headline
+        apart
+            .detail
+            .contains("lie farther apart than is assumed, as if the gap itself moved by about 31\u{a0}yd")
     );
-    // No figure that no club reaches, and no word on how much days differ beside 'two cannot show it'.
-    assert!(
-        !apart.detail.contains("between") && !apart.detail.contains("From day to day"),
-        "{}",
-        apart.detail
-    );
-    assert!(!two.detail.contains("no more than luck"), "{}", two.detail);
-    assert!(!five.headline.contains("too few") && !five.detail.contains("Two days"), "{}", five.headline);
+    assert!(!apart.detail.contains("no more than luck"), "{}", apart.detail);
     assert!(
         together(&TogetherRequest { sessions: vec![retest(1.0, 1.0)], question: question("carry") }).is_err()
     );
+}
+
+#[test]
+fn the_same_club_first_every_day_is_told_and_so_is_the_club_that_links_two_days() {
+    let first = |session: Session| Session { order: Order::Blocked, ..session };
+    let block = || {
+        let mut session = retest(8.0, 6.0);
+        session.shots.sort_by_key(|shot| shot.build);
+        session.shots.iter_mut().for_each(|shot| shot.round = None);
+        first(session)
+    };
+    let same = days(vec![block(), block(), block()], question("carry"));
+    assert!(same.detail.contains("The same club was hit first each time"), "{}", same.detail);
+    assert!(same.detail.contains("6\u{a0}yd to either side is room for that"), "{}", same.detail);
+    let named = |name: &str| {
+        let mut session = retest(80.0, 6.0);
+        session.builds[0].name = "7 iron".into();
+        session.builds[1].name = name.into();
+        session
+    };
+    let request = TogetherRequest {
+        sessions: vec![named("Own driver"), named("Driver B")],
+        question: Question { baseline: 1, ..question("carry") },
+    };
+    let pairs = together(&request).expect("days");
+    let pair = pairs.iter().find(|pair| pair.name == "Driver B").expect("the club of the second day");
+    assert!(pair.detail.contains("held against 7 iron, hit on those days as well"), "{}", pair.detail);
+    assert!(!pair.detail.contains("agree") && !pair.detail.contains("apart"), "{}", pair.detail);
+    for day in &pair.days {
+        assert!(day.answer.is_none() && day.through.as_deref() == Some("7 iron"));
+    }
 }
 
 fn felt(gap: f64, offline: (f64, f64), say: OwnSay) -> Feel {
