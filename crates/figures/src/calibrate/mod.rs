@@ -13,6 +13,7 @@ mod rate;
 pub(crate) mod rivals;
 mod said;
 mod sessions;
+mod strained;
 mod targets;
 mod typical;
 
