@@ -62,7 +62,7 @@ impl Judgment {
         let decided = decision(pair, &self.levels, self.margin);
         match self.facts.order_allowance {
             OrderAllowance::SizeNotKnown => decided.with_nothing_allowed_for_order(),
-            OrderAllowance::NotNeeded | OrderAllowance::Included => decided,
+            OrderAllowance::NotNeeded | OrderAllowance::Included | OrderAllowance::StartOfLaps => decided,
         }
     }
 
@@ -159,8 +159,7 @@ fn compared(settled: &Settled<'_>) -> Vec<Judgment> {
 fn undecided(settled: &Settled<'_>, asked: &Asked, candidate: &Candidate, pair: Pair) -> Judgment {
     let undecided = Decision::undecided();
     let (stopping, rounds) = (&settled.question.stopping, candidate.shared_rounds);
-    let facts =
-        PairFacts::of(settled.session, stopping, candidate.levels.rule, rounds, &pair, asked.aspect());
+    let facts = PairFacts::of(settled.session, stopping, candidate.levels.rule, rounds, &pair, asked);
     Judgment {
         baseline: settled.question.baseline,
         candidate: candidate.build,

@@ -14,6 +14,7 @@ pub(crate) mod rivals;
 mod said;
 mod sessions;
 mod strained;
+pub(crate) mod study;
 mod targets;
 mod typical;
 

@@ -4,6 +4,7 @@
 //! the usual scatter is taken, so that luck is never understated. Without the number of shots, or when
 //! somebody chose the shots, there is no verdict.
 
+use super::compare::order_allowance;
 use super::comparison::{Basis, Comparison};
 use super::estimate::{Counts, Group, Method, Numbers};
 use super::pair::{Aspect, Pair, pooled_sd, textbook};
@@ -72,7 +73,6 @@ pub(super) fn compare(baseline: &Averages, candidate: &Averages, aspect: Aspect)
         return pair(numbers, Err(Why::TooFewShots));
     }
     let n = Counts { baseline: base_n, candidate: cand_n };
-    let allowance = baseline.measure.usual().map_or(0.0, |m| m.facts().order_allowance);
     if let (Some(base_sd), Some(cand_sd)) = (baseline.sd, candidate.sd) {
         let summaries =
             Summary::new(base_n, base_mean, base_sd).ok().zip(Summary::new(cand_n, cand_mean, cand_sd).ok());
@@ -82,16 +82,18 @@ pub(super) fn compare(baseline: &Averages, candidate: &Averages, aspect: Aspect)
             return pair(numbers, Err(Why::NoScatter));
         };
         numbers.welch = Some(textbook(&welch));
+        let shot_sd = pooled_sd(&base, &cand);
+        let allowance = order_allowance(baseline.measure, shot_sd);
         let comparison = Comparison {
             basis: Basis::Difference(CautiousDifference::new(&welch, allowance)),
             method: Method::SummaryWithAllowance,
             n,
-            shot_sd: pooled_sd(&base, &cand),
+            shot_sd,
             assumed_sd: None,
         };
         return pair(numbers, Ok(comparison));
     }
-    pair(numbers, with_assumed_spread(baseline, base_mean, candidate, cand_mean, n, allowance))
+    pair(numbers, with_assumed_spread(baseline, base_mean, candidate, cand_mean, n))
 }
 
 /// Averages know of no rounds.
@@ -106,7 +108,6 @@ fn with_assumed_spread(
     candidate: &Averages,
     cand_mean: f64,
     n: Counts,
-    allowance: f64,
 ) -> Result<Comparison, Why> {
     let assumed = baseline.measure.usual().and_then(|m| m.facts().scatter).ok_or(Why::SpreadMissing)?.high;
     let sd = |given: Option<f64>| given.map_or(assumed, |sd| sd.max(assumed));
@@ -117,7 +118,10 @@ fn with_assumed_spread(
         TDifference::new(cand_mean - base_mean, se, KNOWN_SD_DF, size).map_err(|_| Why::NoScatter)?;
     // The high deviation is the caution here, measured without further widening.
     Ok(Comparison {
-        basis: Basis::Difference(CautiousDifference::taken_as_is(&difference, allowance)),
+        basis: Basis::Difference(CautiousDifference::taken_as_is(
+            &difference,
+            order_allowance(baseline.measure, assumed),
+        )),
         method: Method::SummaryAssumedSpread,
         n,
         shot_sd: assumed,

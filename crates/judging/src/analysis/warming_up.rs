@@ -14,3 +14,15 @@ const WARM_UP_SHOTS: f64 = 8.0;
 pub fn warm_up_deficit_yd(position: usize) -> f64 {
     WARM_UP_YD * exp(-(position as f64) / WARM_UP_SHOTS)
 }
+
+/// What the first shot of a lap loses after a rest or a walk, as a share of what order can move a measure by: 5 yd of
+/// carry, of 6. Assumed, no source.
+const START_OF_LAP: f64 = 5.0 / 6.0;
+/// Shots of a lap after which about a third of that is left. Assumed, no source.
+const START_OF_LAP_SHOTS: f64 = 3.0;
+
+/// What is lost on the shot at this place of its lap (from 0), as that share.
+#[must_use]
+pub fn start_of_lap(place: usize) -> f64 {
+    START_OF_LAP * exp(-(place as f64) / START_OF_LAP_SHOTS)
+}

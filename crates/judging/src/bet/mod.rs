@@ -194,7 +194,7 @@ fn may_be_bet_on(judged: &Judged<'_>, headline: &Judgment) -> Result<CautiousDif
         _ if headline.decision.why == Some(Why::DependsOnLeftOut) => Err(NoBet::DependsOnLeftOut),
         _ if headline.facts.rests_on == RestsOn::Averages => Err(NoBet::Averages),
         OrderAllowance::SizeNotKnown => Err(NoBet::OrderUnknown),
-        OrderAllowance::NotNeeded | OrderAllowance::Included => Ok(careful),
+        OrderAllowance::NotNeeded | OrderAllowance::Included | OrderAllowance::StartOfLaps => Ok(careful),
     }
 }
 
