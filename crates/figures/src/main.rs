@@ -30,10 +30,6 @@ fn command(words: &[&str]) -> Result<()> {
         ["simulate", options @ ..] => simulate::report::print(options),
         ["calibrate", options @ ..] => calibrate::run(options),
         ["coherence", options @ ..] => coherence::run(options),
-        ["study"] => {
-            calibrate::study::run();
-            Ok(())
-        }
         ["rivals"] => calibrate::rivals::run(),
         ["bench-inputs", folder] => bench_inputs::write(folder.as_ref()),
         other => bail!("`{}` is not a command: see `cargo xtask help`", other.join(" ")),

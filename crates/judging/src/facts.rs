@@ -112,6 +112,9 @@ pub struct PairFacts {
     pub rests_on: RestsOn,
     /// The other measures on which the same two differ, by enough to matter or perhaps so.
     pub differs_on: Vec<MeasureId>,
+    /// What learning the candidate can have cost on this measure, where it is the worse and that could be why.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub learning_costs: Option<f64>,
     /// What was set aside; absent when nothing was.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub set_aside: Option<SetAside>,
@@ -136,6 +139,7 @@ impl PairFacts {
             number: number(stopping, rule, shared_rounds),
             rests_on,
             differs_on: Vec::new(),
+            learning_costs: None,
             set_aside: None,
         }
     }

@@ -179,10 +179,10 @@ impl<'a> Case<'a> {
         let facts = &self.judgment.facts;
         match (facts.order_allowance, facts.order) {
             (OrderAllowance::NotNeeded, _) => Hit::Alike,
-            (OrderAllowance::SizeNotKnown, _) => Hit::LuckAlone,
-            (OrderAllowance::Included, HowHit::OneAfterTheOther) => Hit::InThisOrder,
-            (OrderAllowance::Included, HowHit::InTurnNotCompared) => Hit::NotCompared,
-            (OrderAllowance::Included, _) => Hit::InWhateverOrder,
+            (OrderAllowance::StartOfLaps, _) => Hit::SameOneFirst,
+            (_, HowHit::OneAfterTheOther) => Hit::InThisOrder,
+            (_, HowHit::InTurnNotCompared) => Hit::NotCompared,
+            (OrderAllowance::Included | OrderAllowance::SizeNotKnown, _) => Hit::InWhateverOrder,
         }
     }
 
@@ -240,9 +240,9 @@ impl<'a> Case<'a> {
         }
     }
 
-    /// Whether nothing is allowed for the order, which is mixed up with the clubs: nobody knows how far it moves the
-    /// measure.
-    pub(crate) fn nothing_is_allowed_for_order(&self) -> bool {
+    /// Whether no more than a guess is allowed for the order, which is mixed up with the clubs: nobody knows how far it
+    /// moves the measure.
+    pub(crate) fn a_guess_is_allowed_for_order(&self) -> bool {
         self.judgment.facts.order_allowance == OrderAllowance::SizeNotKnown
     }
 
@@ -251,7 +251,8 @@ impl<'a> Case<'a> {
         match self.judgment.facts.order_allowance {
             OrderAllowance::NotNeeded => Room::Luck,
             OrderAllowance::Included => Room::LuckAndOrder,
-            OrderAllowance::SizeNotKnown => Room::LuckAlone,
+            OrderAllowance::SizeNotKnown => Room::LuckAndAGuess,
+            OrderAllowance::StartOfLaps => Room::LuckAndStarts,
         }
     }
 

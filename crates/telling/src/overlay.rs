@@ -8,6 +8,7 @@ use crate::report::{Ask, Overlay, OverlayKind};
 use crate::words::sentences;
 use crate::{left_out, odd, trust};
 use judging::Judgment;
+use judging::analysis::Estimate;
 use judging::facts::{HowHit, NumberOfShots, OrderAllowance, RestsOn, SetAside};
 use judging::honest_lead::HonestLead;
 use judging::trust::Seen;
@@ -15,6 +16,7 @@ use judging::verdict::DecisionKind;
 use session::Session;
 use session::measure::MeasureId;
 use session::question::{Goal, Question};
+use text::answer as say_answer;
 use text::overlay as say;
 use text::{Voice, capital};
 
@@ -98,7 +100,11 @@ fn order_mixed_up(case: &Case) -> Option<Overlay> {
         ),
         HowHit::NotKnown => (say::order_not_known(voice), say::order_unknown(voice)),
     };
-    let mut detail = vec![seen];
+    let between = match facts.order {
+        HowHit::OneAfterTheOther => say_answer::between_the_blocks(voice),
+        HowHit::NotKnown | HowHit::InTurn | HowHit::InTurnNotCompared => String::new(),
+    };
+    let mut detail = vec![seen, between];
     match (facts.order_allowance, case.judgment.estimate.as_ref()) {
         (OrderAllowance::Included, Some(estimate)) => {
             let allowance = case.subject.chosen(estimate.order_allowance);
@@ -109,7 +115,8 @@ fn order_mixed_up(case: &Case) -> Option<Overlay> {
                 say::order_could_move_unseen(voice, name, &allowance)
             });
         }
-        _ => detail.push(say::order_could_move_unknown(voice, name)),
+        (_, Some(estimate)) => detail.push(order_guessed(case, estimate)),
+        (_, None) => detail.push(say::order_could_move_unknown(voice, name)),
     }
     let is_allowed_for = facts.order_allowance == OrderAllowance::Included;
     if is_allowed_for && case.judgment.plain_averages_differ() && facts.order != HowHit::InTurnNotCompared {
@@ -128,6 +135,11 @@ fn order_mixed_up(case: &Case) -> Option<Overlay> {
     if facts.order == HowHit::NotKnown { asking(Ask::Order, told) } else { told }
 }
 
+/// Of a measure that nobody knows the drift of.
+fn order_guessed(case: &Case, estimate: &Estimate) -> String {
+    say::order_guessed(case.voice, &case.subject.name, &case.subject.amount(estimate.order_allowance))
+}
+
 fn averages_only(case: &Case) -> Option<Overlay> {
     let facts = &case.judgment.facts;
     if facts.rests_on != RestsOn::Averages {
@@ -142,7 +154,8 @@ fn averages_only(case: &Case) -> Option<Overlay> {
         (OrderAllowance::Included, Some(estimate)) => {
             detail.push(say::order_could_move(voice, name, &case.subject.chosen(estimate.order_allowance)));
         }
-        _ => detail.push(say::order_could_move_unknown(voice, name)),
+        (_, Some(estimate)) => detail.push(order_guessed(case, estimate)),
+        (_, None) => detail.push(say::order_could_move_unknown(voice, name)),
     }
     overlay(OverlayKind::AveragesOnly, say::only_averages(voice), sentences(&detail))
 }

@@ -95,7 +95,7 @@ fn headline(facts: &TypicalFacts, case: &Case<'_>) -> String {
         DecisionKind::Different => {
             let does = case.does(facts.decision.direction.unwrap_or(Direction::Higher));
             let span = case.subject.span(interval.low, interval.high, margin);
-            say::differs(voice, &does, facts.estimate.order_allowance > 0.0, &span, &level)
+            say::differs(voice, &does, case.order_is_allowed_for(), &span, &level)
         }
         DecisionKind::Same => {
             let widest = interval.low.abs().max(interval.high.abs());

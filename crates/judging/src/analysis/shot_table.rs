@@ -67,7 +67,8 @@ pub struct Measured<'a> {
 
 impl Measured<'_> {
     /// All its shots with their rounds; `None` when not hit in turn.
-    pub(super) fn in_rounds(&self) -> Option<&[stats::RoundShot]> {
+    #[must_use]
+    pub fn in_rounds(&self) -> Option<&[stats::RoundShot]> {
         self.in_rounds.as_deref()
     }
 

@@ -9,6 +9,23 @@ const WARM_UP_YD: f64 = 6.0;
 /// Shots after which about a third of the deficit is left. Assumed, common practice, no source.
 const WARM_UP_SHOTS: f64 = 8.0;
 
+/// Carry that a club new in the hand misses on its first shot, yards. Assumed, no source.
+const UNLEARNED_YD: f64 = 10.0;
+/// Shots with it after which about a third of that is left. Assumed, no source.
+const LEARNING_SHOTS: f64 = 6.0;
+
+/// What is left to learn on a club's own shot of this number (from 0), as a share of what there was on its first.
+#[must_use]
+pub fn unlearned(own_shot: usize) -> f64 {
+    exp(-(own_shot as f64) / LEARNING_SHOTS)
+}
+
+/// What learning a club can cost on average over its first `shots`, in yards of carry.
+#[must_use]
+pub fn learning_cost_yd(shots: usize) -> f64 {
+    UNLEARNED_YD * (0..shots).map(unlearned).sum::<f64>() / shots.max(1) as f64
+}
+
 /// Deficit that ordinary warming up leaves on the shot at this position of the session (from 0), in yards of carry.
 #[must_use]
 pub fn warm_up_deficit_yd(position: usize) -> f64 {

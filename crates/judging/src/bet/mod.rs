@@ -173,7 +173,7 @@ pub fn bet(judged: &Judged<'_>) -> Result<BetFacts, NoBet> {
         at_all: chance(0.0),
         by_margin: margin.filter(|margin| *margin > 0.0).map(chance),
         pairs: if toward == Direction::Higher { pairs } else { pairs.turned() },
-        order_in_it: careful.allowance > 0.0,
+        order_in_it: headline.facts.order_is_mixed_up(),
     })
 }
 
