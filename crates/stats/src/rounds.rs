@@ -90,9 +90,10 @@ pub struct RoundComparison {
     pub interaction: Option<Interaction>,
 }
 
-/// The usual factor for turns of so many shots: that of three, and more for longer ones.
+/// The usual factor for turns of so many shots: that of three, and more for longer ones; beyond the longest whole rounds
+/// decide.
 pub(crate) fn turn_widening(shots: f64) -> f64 {
-    (square(WIDENING) + WIDENING_PER_SHOT * (shots - 3.0).max(0.0)).sqrt()
+    (square(WIDENING) + WIDENING_PER_SHOT * (shots.min(LONGEST_TURN) - 3.0).max(0.0)).sqrt()
 }
 
 /// The factor that a planned test of two builds meets on average: the usual one, and what few shots seem to lean.

@@ -180,6 +180,7 @@ impl<'a> Case<'a> {
         match (facts.order_allowance, facts.order) {
             (OrderAllowance::NotNeeded, _) => Hit::Alike,
             (OrderAllowance::StartOfLaps, _) => Hit::SameOneFirst,
+            (OrderAllowance::SizeNotKnown, _) if self.nothing_is_allowed_for_order() => Hit::LuckAlone,
             (_, HowHit::OneAfterTheOther) => Hit::InThisOrder,
             (_, HowHit::InTurnNotCompared) => Hit::NotCompared,
             (OrderAllowance::Included | OrderAllowance::SizeNotKnown, _) => Hit::InWhateverOrder,
@@ -246,11 +247,18 @@ impl<'a> Case<'a> {
         self.judgment.facts.order_allowance == OrderAllowance::SizeNotKnown
     }
 
+    /// Whether not even a guess is: averages have no shots to guess from.
+    fn nothing_is_allowed_for_order(&self) -> bool {
+        let allowed = |estimate: &Estimate| estimate.order_allowance > 0.0;
+        self.a_guess_is_allowed_for_order() && !self.judgment.estimate.as_ref().is_some_and(allowed)
+    }
+
     /// What an interval leaves room for.
     fn room(&self) -> Room {
         match self.judgment.facts.order_allowance {
             OrderAllowance::NotNeeded => Room::Luck,
             OrderAllowance::Included => Room::LuckAndOrder,
+            OrderAllowance::SizeNotKnown if self.nothing_is_allowed_for_order() => Room::LuckAlone,
             OrderAllowance::SizeNotKnown => Room::LuckAndAGuess,
             OrderAllowance::StartOfLaps => Room::LuckAndStarts,
         }

@@ -115,8 +115,8 @@ fn order_mixed_up(case: &Case) -> Option<Overlay> {
                 say::order_could_move_unseen(voice, name, &allowance)
             });
         }
-        (_, Some(estimate)) => detail.push(order_guessed(case, estimate)),
-        (_, None) => detail.push(say::order_could_move_unknown(voice, name)),
+        (_, Some(estimate)) if estimate.order_allowance > 0.0 => detail.push(order_guessed(case, estimate)),
+        _ => detail.push(say::order_could_move_unknown(voice, name)),
     }
     let is_allowed_for = facts.order_allowance == OrderAllowance::Included;
     if is_allowed_for && case.judgment.plain_averages_differ() && facts.order != HowHit::InTurnNotCompared {
@@ -154,8 +154,7 @@ fn averages_only(case: &Case) -> Option<Overlay> {
         (OrderAllowance::Included, Some(estimate)) => {
             detail.push(say::order_could_move(voice, name, &case.subject.chosen(estimate.order_allowance)));
         }
-        (_, Some(estimate)) => detail.push(order_guessed(case, estimate)),
-        (_, None) => detail.push(say::order_could_move_unknown(voice, name)),
+        _ => detail.push(say::order_could_move_unknown(voice, name)),
     }
     overlay(OverlayKind::AveragesOnly, say::only_averages(voice), sentences(&detail))
 }

@@ -28,7 +28,7 @@ why-not-compared = The clubs were hit in turn, but too few laps hold { $measure 
 one-after-the-other = { $baseline } and { $candidate } were hit one after the other, not in turn.
 order-could-move-unseen = Warming up or tiring could move { $measure } by about { $size }; these shots cannot tell that from the
     club.
-order-could-move-unknown = How far warming up and tiring move { $measure } is not known.
+order-could-move-unknown = How far warming up and tiring move { $measure } is not known, so nothing is allowed for them.
 order-guessed = How far warming up and tiring move { $measure } is not known. As a guess of ours, three quarters of what its single shots scatter are allowed
     for them: { $size }.
 order-could-move = Warming up or tiring could move { $measure } by about { $size }.

@@ -9,11 +9,13 @@ luck = Dos palos idénticos{ $hit ->
     [in-this-order] {" "}usados en este orden podrían mostrar
     [in-whatever-order] , en el orden que fuera, podrían mostrar
     [not-compared] , sin comparar ciclo a ciclo, podrían mostrar
+    [luck-alone] {" "}mostrarían, solo por azar y sin contar con el orden,
     [same-one-first] , siempre el mismo primero en cada ciclo, podrían mostrar
    *[alike] {" "}mostrarían
 } una diferencia al menos así de grande en { $sessions }.
 between = Teniendo en cuenta el azar{ $room ->
     [luck-and-order] , el calentamiento y el cansancio
+    [luck-alone] {" "}y nada de lo que hiciera el orden
     [luck-and-a-guess] {" "}y, a ojo, el calentamiento y el cansancio
     [luck-and-starts] {" "}y el comienzo en frío de cada ciclo
    *[luck] {""}

@@ -26,7 +26,7 @@ why-not-compared = Los palos se alternaron, pero muy pocos ciclos tienen { $meas
 one-after-the-other = { $baseline } y { $candidate } se usaron uno después del otro, sin alternarlos.
 order-could-move-unseen = El calentamiento o el cansancio podrían suponer cerca de { $size } de { $measure }; estos golpes no lo
     distinguen del palo.
-order-could-move-unknown = No se sabe cuánto influyen el calentamiento y el cansancio en { $measure }.
+order-could-move-unknown = No se sabe cuánto influyen el calentamiento y el cansancio en { $measure }, así que no se cuenta con ellos.
 order-guessed = No se sabe cuánto influyen el calentamiento y el cansancio en { $measure }. A ojo, se dejan para ellos tres cuartos de lo que se dispersan sus
     golpes: { $size }.
 order-could-move = El calentamiento o el cansancio podrían suponer cerca de { $size } de { $measure }.

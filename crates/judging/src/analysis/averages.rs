@@ -4,7 +4,6 @@
 //! the usual scatter is taken, so that luck is never understated. Without the number of shots, or when
 //! somebody chose the shots, there is no verdict.
 
-use super::compare::order_allowance;
 use super::comparison::{Basis, Comparison};
 use super::estimate::{Counts, Group, Method, Numbers};
 use super::pair::{Aspect, Pair, pooled_sd, textbook};
@@ -83,7 +82,8 @@ pub(super) fn compare(baseline: &Averages, candidate: &Averages, aspect: Aspect)
         };
         numbers.welch = Some(textbook(&welch));
         let shot_sd = pooled_sd(&base, &cand);
-        let allowance = order_allowance(baseline.measure, shot_sd);
+        // Of a measure of the golfer's own nothing is allowed: there are no shots to guess from, and the page says so.
+        let allowance = baseline.measure.usual().map_or(0.0, |known| known.facts().order_allowance);
         let comparison = Comparison {
             basis: Basis::Difference(CautiousDifference::new(&welch, allowance)),
             method: Method::SummaryWithAllowance,
@@ -109,6 +109,7 @@ fn with_assumed_spread(
     cand_mean: f64,
     n: Counts,
 ) -> Result<Comparison, Why> {
+    let allowance = baseline.measure.usual().map_or(0.0, |known| known.facts().order_allowance);
     let assumed = baseline.measure.usual().and_then(|m| m.facts().scatter).ok_or(Why::SpreadMissing)?.high;
     let sd = |given: Option<f64>| given.map_or(assumed, |sd| sd.max(assumed));
     let (base_sd, cand_sd) = (sd(baseline.sd), sd(candidate.sd));
@@ -118,10 +119,7 @@ fn with_assumed_spread(
         TDifference::new(cand_mean - base_mean, se, KNOWN_SD_DF, size).map_err(|_| Why::NoScatter)?;
     // The high deviation is the caution here, measured without further widening.
     Ok(Comparison {
-        basis: Basis::Difference(CautiousDifference::taken_as_is(
-            &difference,
-            order_allowance(baseline.measure, assumed),
-        )),
+        basis: Basis::Difference(CautiousDifference::taken_as_is(&difference, allowance)),
         method: Method::SummaryAssumedSpread,
         n,
         shot_sd: assumed,
