@@ -249,6 +249,7 @@ picture-caption-ratio = La marca es cuánta más o menos dispersión hubo en est
 picture-caption-ratio-level = La marca es cuánta más o menos dispersión hubo en estos golpes. La barra es donde puede estar la real: el intervalo del { $level }.
 picture-level = intervalo del { $level }
 picture-allowance = Sus extremos finos representan el calentamiento y el cansancio.
+picture-allowance-laps = Sus extremos finos representan el comienzo en frío de los ciclos.
 picture-alternative = { $what }. { $each }
 picture-alternative-zone = { $what }. { $each } Demasiado poco para importar: { $margin }.
 picture-scatter-of = Dispersión de { $measure }
