@@ -32,7 +32,11 @@ const LINES: [(&str, u32, &str); 22] = [
     ("every pick-up of a club differing by 8 yd, 15 or 30 each in turn", 30, "every pick-up"),
     ("strong drift in turns of 5, 10 or 20 each", 30, "turns of 5"),
     ("5 or 10 shots with a club that scatters 1.7 times as far, 30 with the other", 30, "scatters 1.7"),
-    ("a club new in the hand, 10 yd short at first: called different, and not told that learning may explain it", 30, "not told"),
+    (
+        "a club new in the hand, 10 yd short at first: called different, and not told that learning may explain it",
+        30,
+        "not told",
+    ),
     ("10 yd of wind beginning just between two blocks, which nothing shows and the page says", 30, "of wind"),
     ("clubs 5 yd apart, 15 to 90 shots each: called the same within 5 yd", 6, ""),
     ("plan of 5 or 10 laps, looked at after each, equal clubs: ever called different", 8, ""),
