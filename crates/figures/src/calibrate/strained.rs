@@ -120,8 +120,8 @@ fn leaning(rows: &mut Rows) {
         ("shots leaning on each other by 0.6, 30 each", 30, memory(0.6), 0.08),
         ("every pick-up of a club differing by 8 yd, 15 each", 15, picked_up, 0.08),
         ("every pick-up of a club differing by 8 yd, 30 each", 30, picked_up, 0.07),
-        ("strong drift, turns of 3, 9 each", 9, STRONG, 0.07),
-        ("strong drift, turns of 3, 30 each", 30, STRONG, 0.068),
+        ("strong drift, turns of 3, 9 each", 9, STRONG, MOST),
+        ("strong drift, turns of 3, 30 each", 30, STRONG, MOST),
     ] {
         rows.count(what, &in_threes(each), level, [1.0; 2], most);
     }
@@ -180,6 +180,6 @@ fn between_the_blocks(rows: &mut Rows) {
         let what = format!(
             "equal clubs, {each} then {each}, typical, 10 yd of wind beginning just between them: carry called different"
         );
-        rows.push(what, found, 0.60);
+        rows.push(what, found, 0.40);
     }
 }
