@@ -60,6 +60,11 @@ impl Rows {
         self.rows.push(row.promised_wrong_at_most(ERROR));
     }
 
+    /// Of a kind for which the page promises nothing: it says what it cannot know.
+    fn push_unpromised(&mut self, what: String, found: Rate, most: f64) {
+        self.rows.push(Row::of_rate(30, what, found, Limit::AtMost(most), self.effort));
+    }
+
     fn seed(&self) -> u64 {
         seed(30, self.rows.len())
     }
@@ -163,7 +168,7 @@ fn learning(rows: &mut Rows) {
             "equal clubs, one new in the hand, 10 yd short at first, {each} each in turn: {}",
             MEASURES[CARRY]
         );
-        rows.push(format!("{what} called different"), any, if each < 15 { 0.16 } else { 0.09 });
+        rows.push_unpromised(format!("{what} called different"), any, if each < 15 { 0.16 } else { 0.09 });
         rows.push(
             format!("{what} called different, and not told that learning it may explain that"),
             untold,
@@ -180,6 +185,6 @@ fn between_the_blocks(rows: &mut Rows) {
         let what = format!(
             "equal clubs, {each} then {each}, typical, 10 yd of wind beginning just between them: carry called different"
         );
-        rows.push(what, found, 0.40);
+        rows.push_unpromised(what, found, 0.40);
     }
 }
