@@ -62,6 +62,7 @@ impl Rows {
 
     /// Of a kind for which the page promises nothing: it says what it cannot know.
     fn push_unpromised(&mut self, what: String, found: Rate, most: f64) {
+        let what = format!("for comparison, {what}");
         self.rows.push(Row::of_rate(30, what, found, Limit::AtMost(most), self.effort));
     }
 
