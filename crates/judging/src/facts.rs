@@ -4,6 +4,7 @@
 //! these, never the method of an estimate, a sign, or a printed number.
 
 use crate::analysis::{Aspect, Comparison, Estimate, Method, Pair, PartOf, Rule};
+use crate::settle::Asked;
 use crate::verdict::Decision;
 use serde::Serialize;
 use session::measure::MeasureId;
@@ -34,8 +35,10 @@ pub enum OrderAllowance {
     NotNeeded,
     /// It does.
     Included,
-    /// It should, but how far they move this measure is not known.
+    /// How far they move this measure is not known: it leaves room for a share of what its own shots scatter, a guess.
     SizeNotKnown,
+    /// Hit in turn, but one club first in every lap: for what the start of a lap can do.
+    StartOfLaps,
 }
 
 /// What was said of the number of shots.
@@ -109,6 +112,9 @@ pub struct PairFacts {
     pub rests_on: RestsOn,
     /// The other measures on which the same two differ, by enough to matter or perhaps so.
     pub differs_on: Vec<MeasureId>,
+    /// What learning the candidate can have cost on this measure, where it is the worse and that could be why.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub learning_costs: Option<f64>,
     /// What was set aside; absent when nothing was.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub set_aside: Option<SetAside>,
@@ -122,17 +128,18 @@ impl PairFacts {
         rule: Rule,
         shared_rounds: u32,
         pair: &Pair,
-        aspect: Aspect,
+        asked: &Asked,
     ) -> Self {
         let comparison = pair.comparison.as_ref().ok();
         let rests_on = rests_on(comparison);
         let order = how_hit(session, shared_rounds, pair, rests_on);
         Self {
             order,
-            order_allowance: order_allowance(order, comparison, aspect),
+            order_allowance: order_allowance(order, comparison, asked),
             number: number(stopping, rule, shared_rounds),
             rests_on,
             differs_on: Vec::new(),
+            learning_costs: None,
             set_aside: None,
         }
     }
@@ -149,7 +156,7 @@ impl PairFacts {
     /// Whether order and club are mixed up, as far as is known.
     #[must_use]
     pub fn order_is_mixed_up(&self) -> bool {
-        self.order_allowance != OrderAllowance::NotNeeded
+        matches!(self.order_allowance, OrderAllowance::Included | OrderAllowance::SizeNotKnown)
     }
 }
 
@@ -172,11 +179,12 @@ fn how_hit(session: &Session, shared_rounds: u32, pair: &Pair, rests_on: RestsOn
 }
 
 /// Scatter is compared as it lies: what moves an average along hardly moves it.
-fn order_allowance(order: HowHit, comparison: Option<&Comparison>, aspect: Aspect) -> OrderAllowance {
+fn order_allowance(order: HowHit, comparison: Option<&Comparison>, asked: &Asked) -> OrderAllowance {
     let Some(comparison) = comparison else { return OrderAllowance::NotNeeded };
-    match (order, aspect) {
+    match (order, asked.aspect()) {
+        (HowHit::InTurn, Aspect::Average) if comparison.allowance() > 0.0 => OrderAllowance::StartOfLaps,
         (HowHit::InTurn, _) | (_, Aspect::Spread) => OrderAllowance::NotNeeded,
-        _ if comparison.allowance() > 0.0 => OrderAllowance::Included,
+        _ if asked.measure.usual().is_some() => OrderAllowance::Included,
         _ => OrderAllowance::SizeNotKnown,
     }
 }

@@ -1,12 +1,14 @@
 //! Every candidate on every measure, judged: which levels apply, and what was decided.
 
+use crate::analysis::warming_up::learning_cost_yd;
 use crate::analysis::{
-    AskedOf, Aspect, Basis, Comparison, Estimate, Include, Levels, Pair, PartOf, compare, estimate, nearer,
+    AskedOf, Aspect, Basis, Comparison, Estimate, Include, Levels, Method, Pair, PartOf, compare, estimate,
+    nearer,
 };
 use crate::facts::{HowHit, OrderAllowance, PairFacts, SetAside};
 use crate::holm::{self, Member};
 use crate::settle::{Asked, Candidate, Settled};
-use crate::verdict::{Decision, DecisionKind, Matters, decide, decide_ratio};
+use crate::verdict::{Decision, DecisionKind, Direction, Matters, decide, decide_ratio};
 use session::Session;
 use session::measure::{Margin, MeasureId};
 use session::names::short_name;
@@ -62,7 +64,7 @@ impl Judgment {
         let decided = decision(pair, &self.levels, self.margin);
         match self.facts.order_allowance {
             OrderAllowance::SizeNotKnown => decided.with_nothing_allowed_for_order(),
-            OrderAllowance::NotNeeded | OrderAllowance::Included => decided,
+            OrderAllowance::NotNeeded | OrderAllowance::Included | OrderAllowance::StartOfLaps => decided,
         }
     }
 
@@ -72,6 +74,17 @@ impl Judgment {
     pub fn order_hides_it(&self) -> bool {
         let in_turn = matches!(self.facts.order, HowHit::InTurn | HowHit::InTurnNotCompared);
         self.with_all.kind == DecisionKind::CannotTell && !in_turn && self.drift_to_explain() > 0.0
+    }
+
+    /// What a candidate that was new in the hand can have lost over these shots, where it was found to be lower on a measure
+    /// that a swing not yet used to it lowers, and the interval does not lie beyond that.
+    fn learning_costs(&self) -> Option<f64> {
+        let is_lower =
+            self.decision.direction == Some(Direction::Lower) && !self.decision.is_inside_the_margin();
+        let per_yard = self.measure.usual()?.facts().per_yard_of_carry.filter(|_| is_lower)?;
+        let estimate = self.estimate.as_ref().filter(|estimate| estimate.method != Method::SpreadRatio)?;
+        let cost = per_yard * learning_cost_yd(estimate.n.candidate);
+        (-estimate.decided_by.high < cost).then_some(cost)
     }
 
     /// Whether a comparison of plain averages, blind to order and looks, would have found a difference.
@@ -165,8 +178,7 @@ fn compared(settled: &Settled<'_>) -> Vec<Judgment> {
 fn undecided(settled: &Settled<'_>, asked: &Asked, candidate: &Candidate, pair: Pair) -> Judgment {
     let undecided = Decision::undecided();
     let (stopping, rounds) = (&settled.question.stopping, candidate.shared_rounds);
-    let facts =
-        PairFacts::of(settled.session, stopping, candidate.levels.rule, rounds, &pair, asked.aspect());
+    let facts = PairFacts::of(settled.session, stopping, candidate.levels.rule, rounds, &pair, asked);
     Judgment {
         baseline: settled.question.baseline,
         candidate: candidate.build,
@@ -222,6 +234,7 @@ fn decided(settled: &Settled<'_>, judgments: &mut [Judgment]) {
                 judgment.decision.nearer = nearer(&judgment.decision, &judgment.pair.numbers, &levels);
             }
             judgment.estimate = estimated(&judgment.pair, &judgment.decision);
+            judgment.facts.learning_costs = judgment.learning_costs();
         }
     }
 }

@@ -189,7 +189,7 @@ fn decided(careful: &CautiousDifference, headline: &Judgment) -> Decision {
     let decided = decide(&interval(headline.levels.different), &interval(headline.levels.same), margin);
     match headline.facts.order_allowance {
         OrderAllowance::SizeNotKnown => decided.with_nothing_allowed_for_order(),
-        OrderAllowance::NotNeeded | OrderAllowance::Included => decided,
+        OrderAllowance::NotNeeded | OrderAllowance::Included | OrderAllowance::StartOfLaps => decided,
     }
 }
 

@@ -72,7 +72,7 @@ pub enum Why {
     NoScatterInRounds,
     /// The answer changes with the shots that were left out.
     DependsOnLeftOut,
-    /// Clubs and time are mixed up, and how far the order moves the measure is not known: no interval holds room for it.
+    /// Clubs and time are mixed up, and how far the order moves the measure is not known: an interval holds a guess of it.
     OrderNotAllowedFor,
 }
 
@@ -149,8 +149,8 @@ impl Decision {
     }
 
     /// The decision of clubs whose order is mixed up with them, on a measure of which nobody knows how far the order moves
-    /// it: an interval that leaves no room for it shows that the shots differ, which is a hint; it shows neither that the
-    /// clubs are the same nor how much of a difference is theirs.
+    /// it: an interval that leaves no room for it, or for a guess of it, shows that the shots differ, which is a hint; it shows neither that
+    /// the clubs are the same nor how much of a difference is theirs.
     #[must_use]
     pub fn with_nothing_allowed_for_order(self) -> Self {
         match self.kind {

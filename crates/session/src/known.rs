@@ -10,8 +10,10 @@
 //!
 //! Ranges, margins and scatters are common practice, no source, unless a row says otherwise; the golfer can change the
 //! margin. The order allowances of carry, ball speed and club speed are measured by simulation: 6 yd is what a strongly
-//! drifting session needs so that a plain comparison of two blocks keeps its error rate (a typically drifting one needs
-//! 2.5 yd), and 0.45 and 0.31 mph go with each of those yards. Those of offline and spin are judgement; for every other
+//! drifting session needs so that a plain comparison of two blocks keeps its error rate, also of 5 or 10 cold shots against
+//! 30 warm ones (a typically drifting one needs 2.5 yd). With a yard go 0.45 and 0.31 mph; but single shots scatter less
+//! beside them than carry does, so that less of the drift hides in luck: speeds need 3.8 and 3.0 mph, derived together
+//! with carry's for at most 6 in 100 (`cargo xtask calibrate --only 5`). Those of offline and spin are judgement; for every other
 //! measure it is half the usual margin, judgement too. Kurtosis is that of the invented shots (`cargo xtask simulate`),
 //! and 4 where none were invented.
 
@@ -120,10 +122,10 @@ known! {
         .scatters(13.0, 16.0, 20.0, 4.5).drifts(6.0),
     /// Speed of the ball.
     BallSpeed "ball_speed": row("Ball speed", Mph, 1, Higher, (15.0, 235.0), (1.5, Speed))
-        .scatters(2.5, 3.0, 4.0, 5.5).drifts(2.7).per_yard(0.45).keeps_its_size(),
+        .scatters(2.5, 3.0, 4.0, 5.5).drifts(3.8).per_yard(0.45).keeps_its_size(),
     /// Speed of the club head; its scatter is our assumption.
     ClubSpeed "club_speed": row("Club speed", Mph, 1, Higher, (10.0, 160.0), (1.5, SpeedOfClub))
-        .scatters(1.2, 1.6, 2.2, 4.0).drifts(1.9).per_yard(0.31).keeps_its_size(),
+        .scatters(1.2, 1.6, 2.2, 4.0).drifts(3.0).per_yard(0.31).keeps_its_size(),
     /// Up or down at the start; its scatter is our assumption.
     LaunchAngle "launch_angle": row("Launch angle", Deg, 1, Depends, (-5.0, 60.0), (1.0, Flight))
         .scatters(1.2, 1.8, 2.5, 4.0),

@@ -46,6 +46,12 @@ impl CautiousDifference {
         CautiousDifference { widened: *careful, ..CautiousDifference::new(careful, allowance) }
     }
 
+    /// The same with this allowance; one that is negative or not a number counts as 0.
+    #[must_use]
+    pub fn allowing(self, allowance: f64) -> CautiousDifference {
+        CautiousDifference { allowance: allowance.max(0.0), ..self }
+    }
+
     /// Candidate − baseline.
     #[must_use]
     pub fn diff(&self) -> f64 {

@@ -49,6 +49,7 @@ pub mod describe;
 mod difference;
 mod equivalence;
 pub mod hotelling;
+pub mod leaning;
 mod level;
 pub mod linear_model;
 mod linked;

@@ -6,10 +6,11 @@
 //! Source: fixed-effects analysis of variance; the fallback after a preliminary test is our own construction.
 
 use crate::cautious::CautiousDifference;
-use crate::choices::{INTERACTION_P, LONGEST_TURN};
+use crate::choices::{INTERACTION_P, LEANING_COST, LONGEST_TURN, UNEQUAL_SHOTS, WIDENING, WIDENING_PER_SHOT};
 use crate::describe::{mean, sum_of_squares};
 use crate::difference::{Refusal, TDifference};
 use crate::distributions::f_sf;
+use crate::leaning::Leaning;
 use crate::linked::{Linked, link};
 use crate::real::square;
 use crate::sample::{SampleError, check_value};
@@ -83,8 +84,23 @@ pub struct RoundComparison {
     pub shots_per_turn: f64,
     /// The same difference with whole rounds as the unit; `None` below two shared rounds.
     pub paired: Option<TDifference>,
+    /// The same difference with each build's own scatter; `None` where both have about as many shots, or too few for it.
+    pub own_scatters: Option<TDifference>,
     /// Whether the difference changes from round to round; `None` where it cannot be tested.
     pub interaction: Option<Interaction>,
+}
+
+/// The usual factor for turns of so many shots: that of three, and more for longer ones; beyond the longest whole rounds
+/// decide.
+pub(crate) fn turn_widening(shots: f64) -> f64 {
+    (square(WIDENING) + WIDENING_PER_SHOT * (shots.min(LONGEST_TURN) - 3.0).max(0.0)).sqrt()
+}
+
+/// The factor that a planned test of two builds meets on average: the usual one, and what few shots seem to lean.
+pub(crate) fn planned_widening(rounds: usize, set: usize) -> f64 {
+    let usual = turn_widening(set as f64);
+    // Single shots in turn show nothing of it.
+    if set < 2 { usual } else { usual * (1.0 + LEANING_COST / (rounds * (2 * set - 1)) as f64) }
 }
 
 impl RoundComparison {
@@ -100,12 +116,23 @@ impl RoundComparison {
         self.shots_per_turn > LONGEST_TURN
     }
 
-    /// The difference a verdict may rest on: widened, and around whole rounds where sets disagree.
+    /// The difference a verdict may rest on: widened, and around whole rounds where sets disagree, or with each build's
+    /// own scatter where one of them has far more shots.
     #[must_use]
     pub fn headline(&self) -> CautiousDifference {
-        let fallback = self.paired.filter(|_| self.falls_back());
-        let around_same = fallback.map(|paired| TDifference { diff: self.fixed_effects.diff, ..paired });
-        CautiousDifference { fallback: around_same, ..CautiousDifference::new(&self.fixed_effects, 0.0) }
+        self.headline_of(&Leaning::NONE)
+    }
+
+    /// The same, widened by as much as the shots were seen to lean on each other where that is more than usual.
+    #[must_use]
+    pub fn headline_of(&self, leaning: &Leaning) -> CautiousDifference {
+        let fallback = self.paired.filter(|_| self.falls_back()).or(self.own_scatters);
+        let around_same = fallback.map(|other| TDifference { diff: self.fixed_effects.diff, ..other });
+        let factor = turn_widening(self.shots_per_turn).max(leaning.inflation.sqrt());
+        CautiousDifference {
+            fallback: around_same,
+            ..CautiousDifference::with_factor(&self.fixed_effects, factor, 0.0)
+        }
     }
 }
 
@@ -197,6 +224,9 @@ impl Rounds {
                 self.largest,
             )
             .ok(),
+            own_scatters: pair.own_scatters().and_then(|(se, df)| {
+                TDifference::new(pair.difference, se, df.min(model.df), self.largest).ok()
+            }),
             interaction: (pair.shared >= 2 && pair.df_within >= 2.0).then(|| {
                 let f = between / (pair.within / pair.df_within);
                 let f = if f.is_nan() { 0.0 } else { f };
@@ -250,6 +280,7 @@ impl Rounds {
             df_within: 0.0,
             shared: 0,
             shots: 0,
+            sets: Vec::new(),
         };
         let mut shared = Vec::new();
         for round in &self.cells {
@@ -261,6 +292,7 @@ impl Rounds {
             if !a.is_empty() && !b.is_empty() {
                 let weight = (a.len() * b.len()) as f64 / (a.len() + b.len()) as f64;
                 pair.shots += a.len() + b.len();
+                pair.sets.push([Set::of(a), Set::of(b)]);
                 shared.push((weight, mean(a) - mean(b)));
             }
         }
@@ -307,6 +339,73 @@ struct Pair {
     shared: usize,
     /// In the shared rounds.
     shots: usize,
+    /// The same, the candidate's first.
+    sets: Vec<[Set; 2]>,
+}
+
+/// The shots of one build in one round.
+#[derive(Clone, Copy)]
+struct Set {
+    n: f64,
+    mean: f64,
+    squares: f64,
+}
+
+impl Set {
+    fn of(values: &[f64]) -> Self {
+        Self { n: values.len() as f64, mean: mean(values), squares: sum_of_squares(values) }
+    }
+}
+
+impl Pair {
+    /// Standard error and degrees of freedom with a scatter for each build, where one has far more shots.
+    ///
+    /// Expected squares of residuals, E[RSS_A] = σ²_A Σ M²_AA + σ²_B Σ M²_AB and likewise for B, are solved for the two
+    /// variances (M takes out rounds and builds); Var d = Σ c²_A σ²_A + Σ c²_B σ²_B, its df by Satterthwaite from the
+    /// residual degrees of freedom of each build. Sources: C. R. Rao, J. Amer. Statist. Assoc. 65 (1970), 161–172, for
+    /// the variances; Satterthwaite (1946) for the df.
+    fn own_scatters(&self) -> Option<(f64, f64)> {
+        let count = |side: usize| self.sets.iter().map(|sets| sets[side].n).sum::<f64>();
+        let (most, fewest) = (count(0).max(count(1)), count(0).min(count(1)));
+        if self.shared < 2 || most <= UNEQUAL_SHOTS * fewest {
+            return None;
+        }
+        let w = self.information;
+        // Sums over the shared rounds: squares of residuals, residual df, squares of M within and across, of c.
+        let (mut rss, mut df, mut own, mut cross, mut squares) =
+            ([0.0; 2], [0.0; 2], [0.0; 2], 0.0, [0.0; 2]);
+        let (mut all, mut all_squared) = ([0.0; 2], [0.0; 2]);
+        for sets in &self.sets {
+            let n = sets[0].n + sets[1].n;
+            let gap = sets[0].mean - sets[1].mean - self.difference;
+            // Along the contrast, of unit length.
+            let along = [sets[1].n / n / w.sqrt(), -sets[0].n / n / w.sqrt()];
+            for side in [0, 1] {
+                let Set { n: shots, squares: within, .. } = sets[side];
+                let u = square(along[side]);
+                rss[side] += within + shots * square(sets[1 - side].n / n * gap);
+                df[side] += shots * (1.0 - 1.0 / n - u);
+                own[side] += shots * square(1.0 - 1.0 / n - u) + shots * (shots - 1.0) * square(1.0 / n + u);
+                all[side] += shots * u;
+                all_squared[side] += square(shots * u);
+                squares[side] += shots * u / w;
+            }
+            let (a, b) = (sets[0].n, sets[1].n);
+            cross += a * b * square(1.0 / n + along[0] * along[1]) - a * b * square(along[0] * along[1]);
+        }
+        for side in [0, 1] {
+            own[side] += square(all[side]) - all_squared[side];
+        }
+        cross += all[0] * all[1];
+        let determinant = own[0] * own[1] - square(cross);
+        let variance = |side: usize| {
+            ((own[1 - side] * rss[side] - cross * rss[1 - side]) / determinant).max(0.0) * squares[side]
+        };
+        let parts = [variance(0), variance(1)];
+        let total = parts[0] + parts[1];
+        let freedom = square(total) / (square(parts[0]) / df[0] + square(parts[1]) / df[1]);
+        (total > 0.0 && freedom.is_finite()).then(|| (total.sqrt(), freedom.max(1.0)))
+    }
 }
 
 fn held(round: &[Vec<f64>]) -> usize {

@@ -7,11 +7,12 @@
 //! Limits: equal sets in every round. Source: own construction on normal theory; `cargo xtask calibrate` holds it
 //! against invented golf shots (target 17).
 
-use crate::choices::{INTERACTION_P, LONGEST_TURN, WIDENING};
+use crate::choices::{INTERACTION_P, LONGEST_TURN};
 use crate::distributions::{f_upper, normal_cdf, t_upper};
 use crate::level::Level;
 use crate::quadrature::{Node, Scale};
 use crate::real::{exp, ln_1p, square};
+use crate::rounds::{planned_widening, turn_widening};
 
 /// Panels of twenty nodes for the mean squares that decide the fallback, whose densities are broad.
 const PANELS: usize = 2;
@@ -78,7 +79,8 @@ impl TurnsDesign {
         })
     }
 
-    /// Half of the headline's interval at `level` where sets agree, in standard deviations of a shot: 1.10 · t · √(1/W).
+    /// Half of the headline's interval at `level` where sets agree and shots lean on each other as usual, in standard
+    /// deviations of a shot: factor · t · √(1/W).
     ///
     /// Requires: two builds, two rounds, a shot in every set; else NaN.
     #[must_use]
@@ -87,7 +89,8 @@ impl TurnsDesign {
             return f64::NAN;
         }
         let Parts { between, within, rest } = self.parts();
-        WIDENING * t_upper(level.tail(), between + within + rest) / self.information().sqrt()
+        turn_widening(self.set as f64) * t_upper(level.tail(), between + within + rest)
+            / self.information().sqrt()
     }
 
     /// The mean of a function of the headline's half-width, in standard deviations of a shot.
@@ -97,7 +100,7 @@ impl TurnsDesign {
         }
         let (parts, root) = (self.parts(), self.information().sqrt());
         let df = parts.between + parts.within + parts.rest;
-        let usual = WIDENING * t_upper(level.tail(), df) / root;
+        let usual = planned_widening(self.rounds, self.set) * t_upper(level.tail(), df) / root;
         let paired = t_upper(level.tail(), parts.between) / root;
         let always = self.set as f64 > LONGEST_TURN;
         let limit = if parts.within >= 2.0 {
@@ -190,6 +193,7 @@ pub struct SessionScale {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::choices::WIDENING;
     use crate::distributions::normal_sf;
 
     const TWO_BY_THREE: TurnsDesign = TurnsDesign { builds: 2, rounds: 6, set: 3 };

@@ -10,10 +10,11 @@
 //! its name. Source: own construction; conditional means instead of counts, as in any textbook on simulation.
 
 use crate::chance::Chance;
-use crate::choices::{INTERACTION_P, LONGEST_TURN, WIDENING};
+use crate::choices::{INTERACTION_P, LONGEST_TURN};
 use crate::distributions::{f_upper, normal_cdf, normal_upper, t_upper};
 use crate::level::Level;
 use crate::real::{exp, ln_1p, square};
+use crate::rounds::planned_widening;
 use crate::rounds_power::TurnsDesign;
 
 /// Tests that are invented: chances come out to about 0.003, one standard error.
@@ -161,7 +162,7 @@ impl Bound {
         } else {
             f64::INFINITY
         };
-        let usual = WIDENING * t_upper(level.tail(), df) / root;
+        let usual = planned_widening(round, design.set) * t_upper(level.tail(), df) / root;
         Self {
             round,
             usual,

@@ -296,3 +296,25 @@ fn blocks_whose_shots_lean_on_each_other_are_widened() {
     let still = sample(&[4.0; 6]);
     assert!(blocked_widening(&still, &still) >= WIDENING);
 }
+
+/// Four rounds of one shot of build 0 and three of build 1; numpy, matrices written out.
+#[test]
+fn a_build_with_few_and_wild_shots_is_judged_by_its_own_scatter() {
+    let few = [250.0, 262.0, 238.0, 255.0];
+    let many = [[249.0, 252.0, 254.0], [251.0, 250.0, 255.0], [253.0, 249.0, 252.0], [250.0, 251.0, 256.0]];
+    let mut shots = Vec::new();
+    for (round, (value, others)) in few.into_iter().zip(many).enumerate() {
+        shots.push(RoundShot { round, build: 0, value });
+        shots.extend(others.map(|value| RoundShot { round, build: 1, value }));
+    }
+    let found = Rounds::new(&shots).unwrap().compare(1, 0).unwrap();
+    let own = found.own_scatters.unwrap();
+    assert!((own.diff - 0.583_333_333).abs() < 1e-8, "{own:?}");
+    assert!((own.se - 4.884_546_683).abs() < 1e-8 && (own.df - 2.363_811_173).abs() < 1e-8, "{own:?}");
+    // The common scatter is mostly that of the many.
+    assert!(found.fixed_effects.se < 0.6 * own.se);
+    let headline = found.headline();
+    assert!(near(headline.half_width(Level::P95), headline.fallback.unwrap().half_width(Level::P95)));
+    // With as many shots each there is nothing to choose between.
+    assert_eq!(Rounds::new(&turns(&[[3, 3]; 4], |_| 5.0)).unwrap().compare(1, 0).unwrap().own_scatters, None);
+}

@@ -62,9 +62,9 @@ fn different(case: &Case, estimate: &Estimate, choose: impl Fn() -> String) -> W
     let (low, high) = (estimate.decided_by.low, estimate.decided_by.high);
     let span = case.subject.span(low, high, case.judgment.margin.map(Margin::value));
     let allowed = case.order_is_allowed_for();
-    let nothing_allowed = case.nothing_is_allowed_for_order();
+    let guessed = case.a_guess_is_allowed_for_order();
     let headline = match decision.matters {
-        _ if nothing_allowed => say::differs_in_these_shots(case.voice, &does, &span),
+        _ if guessed => say::differs_in_these_shots(case.voice, &does, &span),
         Some(Matters::Yes) => say::matters(case.voice, &does, allowed, &span, more, &margin),
         Some(Matters::Maybe) => say::may_matter(case.voice, &does, allowed, &span, &margin),
         Some(Matters::No) => say::too_small(case.voice, &does, &span),
@@ -81,17 +81,31 @@ fn different(case: &Case, estimate: &Estimate, choose: impl Fn() -> String) -> W
             .and_step(say::second_day(case.voice)),
     };
     let line = match decision.matters {
-        Some(Matters::No) if !nothing_allowed => say::too_small_in_short(case.voice, &does, &span),
+        _ if guessed => say::differs_in_short(case.voice, &does, &span),
+        Some(Matters::No) => say::too_small_in_short(case.voice, &does, &span),
         _ if hint => say::differs_in_short(case.voice, &does, &span),
         _ => say::different(case.voice, &does, false, &span),
     };
     let headline = sentences(&[headline, nearer_to_zero(case)]);
     let (averages, luck) = (case.averages(), case.luck(estimate));
+    let new_in_the_hand = new_in_the_hand(case);
     if hint && decision.matters != Some(Matters::No) {
         let hint = hint_no_proof(case);
-        return Words::new(headline, line, &hint, &[averages, luck, hint.clone()], &next);
+        let between = match case.judgment.facts.order {
+            HowHit::OneAfterTheOther => say::between_the_blocks(case.voice),
+            HowHit::NotKnown | HowHit::InTurn | HowHit::InTurnNotCompared => String::new(),
+        };
+        let detail = [averages, luck, hint.clone(), between, new_in_the_hand];
+        return Words::new(headline, line, &hint, &detail, &next);
     }
-    Words::new(headline, line, &averages, &[averages.clone(), luck], &next)
+    Words::new(headline, line, &averages, &[averages.clone(), luck, new_in_the_hand], &next)
+}
+
+/// Whether learning a club could have cost so much.
+fn new_in_the_hand(case: &Case) -> String {
+    case.judgment.facts.learning_costs.map_or_else(String::new, |cost| {
+        say::new_in_the_hand(case.voice, &case.candidate, &case.subject.chosen(cost), &case.subject.name)
+    })
 }
 
 /// Why a difference is a hint, as far as the order is known.

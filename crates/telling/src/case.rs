@@ -186,10 +186,11 @@ impl<'a> Case<'a> {
         let facts = &self.judgment.facts;
         match (facts.order_allowance, facts.order) {
             (OrderAllowance::NotNeeded, _) => Hit::Alike,
-            (OrderAllowance::SizeNotKnown, _) => Hit::LuckAlone,
-            (OrderAllowance::Included, HowHit::OneAfterTheOther) => Hit::InThisOrder,
-            (OrderAllowance::Included, HowHit::InTurnNotCompared) => Hit::NotCompared,
-            (OrderAllowance::Included, _) => Hit::InWhateverOrder,
+            (OrderAllowance::StartOfLaps, _) => Hit::SameOneFirst,
+            (OrderAllowance::SizeNotKnown, _) if self.nothing_is_allowed_for_order() => Hit::LuckAlone,
+            (_, HowHit::OneAfterTheOther) => Hit::InThisOrder,
+            (_, HowHit::InTurnNotCompared) => Hit::NotCompared,
+            (OrderAllowance::Included | OrderAllowance::SizeNotKnown, _) => Hit::InWhateverOrder,
         }
     }
 
@@ -256,10 +257,16 @@ impl<'a> Case<'a> {
         }
     }
 
-    /// Whether nothing is allowed for the order, which is mixed up with the clubs: nobody knows how far it moves the
-    /// measure.
-    pub(crate) fn nothing_is_allowed_for_order(&self) -> bool {
+    /// Whether no more than a guess is allowed for the order, which is mixed up with the clubs: nobody knows how far it
+    /// moves the measure.
+    pub(crate) fn a_guess_is_allowed_for_order(&self) -> bool {
         self.judgment.facts.order_allowance == OrderAllowance::SizeNotKnown
+    }
+
+    /// Whether not even a guess is: averages have no shots to guess from.
+    fn nothing_is_allowed_for_order(&self) -> bool {
+        let allowed = |estimate: &Estimate| estimate.order_allowance > 0.0;
+        self.a_guess_is_allowed_for_order() && !self.judgment.estimate.as_ref().is_some_and(allowed)
     }
 
     /// What an interval leaves room for.
@@ -267,7 +274,9 @@ impl<'a> Case<'a> {
         match self.judgment.facts.order_allowance {
             OrderAllowance::NotNeeded => Room::Luck,
             OrderAllowance::Included => Room::LuckAndOrder,
-            OrderAllowance::SizeNotKnown => Room::LuckAlone,
+            OrderAllowance::SizeNotKnown if self.nothing_is_allowed_for_order() => Room::LuckAlone,
+            OrderAllowance::SizeNotKnown => Room::LuckAndAGuess,
+            OrderAllowance::StartOfLaps => Room::LuckAndStarts,
         }
     }
 

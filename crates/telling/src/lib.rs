@@ -17,10 +17,10 @@
 //!     order: Order::Interleaved,
 //!     ..Session::default()
 //! };
-//! // Two shots with each club in every round.
-//! for (round, carries) in (1..).zip([[251., 247., 263., 259.], [244., 252., 256., 266.], [249., 250., 262., 261.]]) {
-//!     for (at, carry) in carries.into_iter().enumerate() {
-//!         let (build, values) = (at / 2, vec![Some(carry)]);
+//! // Two shots with each club in every round, the other club first in every second one.
+//! for (round, carries) in (1..).zip([[251., 247., 263., 259.], [256., 266., 244., 252.], [249., 250., 262., 261.]]) {
+//!     for (at, carry) in (0u32..).zip(carries) {
+//!         let (build, values) = (((at / 2 + round + 1) % 2) as usize, vec![Some(carry)]);
 //!         session.shots.push(Shot { build, round: Some(round), values, ..Shot::default() });
 //!     }
 //! }

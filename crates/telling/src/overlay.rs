@@ -8,6 +8,7 @@ use crate::report::{Ask, Overlay, OverlayKind};
 use crate::words::sentences;
 use crate::{left_out, odd, trust};
 use judging::Judgment;
+use judging::analysis::Estimate;
 use judging::facts::{HowHit, NumberOfShots, OrderAllowance, RestsOn, SetAside};
 use judging::honest_lead::HonestLead;
 use judging::trust::Seen;
@@ -15,6 +16,7 @@ use judging::verdict::DecisionKind;
 use session::Session;
 use session::measure::MeasureId;
 use session::question::{Goal, Question};
+use text::answer as say_answer;
 use text::overlay as say;
 use text::{Voice, capital};
 
@@ -99,7 +101,11 @@ fn order_mixed_up(case: &Case) -> Option<Overlay> {
         ),
         HowHit::NotKnown => (say::order_not_known(voice), say::order_unknown(voice)),
     };
-    let mut detail = vec![seen];
+    let between = match facts.order {
+        HowHit::OneAfterTheOther => say_answer::between_the_blocks(voice),
+        HowHit::NotKnown | HowHit::InTurn | HowHit::InTurnNotCompared => String::new(),
+    };
+    let mut detail = vec![seen, between];
     match (facts.order_allowance, case.judgment.estimate.as_ref()) {
         (OrderAllowance::Included, Some(estimate)) => {
             let allowance = case.subject.chosen(estimate.order_allowance);
@@ -110,6 +116,7 @@ fn order_mixed_up(case: &Case) -> Option<Overlay> {
                 say::order_could_move_unseen(voice, &case.subject.the(), &allowance)
             });
         }
+        (_, Some(estimate)) if estimate.order_allowance > 0.0 => detail.push(order_guessed(case, estimate)),
         _ => detail.push(say::order_could_move_unknown(voice, &case.subject.the())),
     }
     let is_allowed_for = facts.order_allowance == OrderAllowance::Included;
@@ -130,6 +137,11 @@ fn order_mixed_up(case: &Case) -> Option<Overlay> {
     }
     let told = overlay(OverlayKind::OrderMixedUp, headline, sentences(&detail));
     if facts.order == HowHit::NotKnown { asking(Ask::Order, told) } else { told }
+}
+
+/// Of a measure that nobody knows the drift of.
+fn order_guessed(case: &Case, estimate: &Estimate) -> String {
+    say::order_guessed(case.voice, &case.subject.the(), &case.subject.amount(estimate.order_allowance))
 }
 
 fn averages_only(case: &Case) -> Option<Overlay> {

@@ -1,6 +1,6 @@
 //! Trust findings in words: what was seen, why it matters, what to do.
 
-use crate::ends::printed_difference;
+use crate::ends::{Printed, printed_difference};
 use crate::format::{Subject, count_of, shots};
 use crate::left_out::of_club;
 use crate::odd;
@@ -67,6 +67,16 @@ pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -
                 ),
                 say::moved_why(voice, &printed.value, &printed.low, &printed.high, &printed.level),
                 say::moved_next(voice),
+            ]
+        }
+        Seen::Learning { build, other, gained, low, high, then, then_range } => {
+            let printed = printed_difference(*then, then_range, None, subject);
+            let (club, other) = (name(*build), name(*other));
+            let Printed { value, low: from, high: to, level } = &printed;
+            [
+                say::learning(voice, &club, &other, &subject.name, &subject.amount(*gained)),
+                say::learning_why(voice, &subject.span(*low, *high, None), &other, value, from, to, level),
+                say::learning_next(voice),
             ]
         }
         Seen::Order { order: Order::Interleaved, rounds, always_first: None } => {

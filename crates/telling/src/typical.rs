@@ -98,10 +98,10 @@ fn headline(facts: &TypicalFacts, case: &Case<'_>) -> String {
         DecisionKind::Different => {
             let does = case.does(facts.decision.direction.unwrap_or(Direction::Higher));
             let span = case.subject.span(interval.low, interval.high, margin);
-            if case.nothing_is_allowed_for_order() {
+            if case.a_guess_is_allowed_for_order() {
                 return say::differs_in_these_shots(voice, &does, &span, &level);
             }
-            say::differs(voice, &does, facts.estimate.order_allowance > 0.0, &span, &level)
+            say::differs(voice, &does, case.order_is_allowed_for(), &span, &level)
         }
         DecisionKind::Same => {
             let widest = interval.low.abs().max(interval.high.abs());
@@ -109,7 +109,7 @@ fn headline(facts: &TypicalFacts, case: &Case<'_>) -> String {
         }
         DecisionKind::CannotTell | DecisionKind::CannotAnswer => {
             let (low, high) = (case.end(interval.low), case.end(interval.high));
-            if case.nothing_is_allowed_for_order() {
+            if case.a_guess_is_allowed_for_order() {
                 say::cannot_tell_order(voice, &case.subject.name, &low, &high, &level)
             } else {
                 say::cannot_tell(voice, &low, &high, &level)

@@ -12,11 +12,14 @@ luck = Two identical clubs{ $hit ->
     [in-whatever-order] , hit in whatever order, could
     [not-compared] , not compared lap by lap, could
     [luck-alone] {" "}would, by luck alone and with nothing allowed for the order,
+    [same-one-first] , the same one first in every lap, could
    *[alike] {" "}would
 } show a gap at least this big in { $sessions }.
 between = Allowing for luck{ $room ->
     [luck-and-order] , warming up and tiring
     [luck-alone] {" "}alone, and for nothing that the order did
+    [luck-and-a-guess] {" "}and, by a guess, for warming up and tiring
+    [luck-and-starts] {" "}and for the cold start of each lap
    *[luck] {""}
 }, the true difference may lie anywhere between { $low } and { $high } ({ $level } interval).
 cannot-tell-in-short = Cannot tell: anything between { $low } and { $high }.

@@ -31,6 +31,8 @@ one-after-the-other = { $baseline } and { $candidate } were hit one after the ot
 order-could-move-unseen = Warming up or tiring could make a difference in { $measure } of about { $size }; these shots cannot tell that
     from the club.
 order-could-move-unknown = How far warming up and tiring move { $measure } is not known, so nothing is allowed for them.
+order-guessed = How far warming up and tiring move { $measure } is not known. As a guess of ours, three quarters of what its single shots scatter are allowed
+    for them: { $size }.
 order-could-move = Warming up or tiring could make a difference in { $measure } of about { $size }.
 plain-averages-differ = At the usual 95 %, comparing the plain averages would have called this a difference.
 small-drift-explains = { $usual ->

@@ -11,6 +11,10 @@ in-turn-same-first-next = Begin { $several ->
     [yes] each lap with another club
    *[no] every second lap with the other club
 }.
+learning = { $club } gained on { $other } from shot to shot: { $measure } by about { $size } since its first one.
+learning-why = Allowing for luck, by { $span }. A club that is new in the hand does that, and its average holds what learning it cost. Once it is known, it may
+    stand to { $other } by { $gap } ({ $low } to { $high }, { $level } interval).
+learning-next = Hit it until it no longer gains, then test again.
 moved = { $club } itself moved: { $measure } { $before } with “{ $first }”, { $after } with “{ $second }”.
 moved-why = That is { $gap } ({ $low } to { $high }, { $level } interval) with one and the same club. Whatever changed there, or only came with
     time, moves the other clubs too: those hit on different sides of it are not held against each other fairly.
@@ -41,7 +45,7 @@ moves-the-answer = It lies far from the rest, and alone it moves the answer by {
 }. It counts all the same.
 odd-next = If it is a slip, correct it or set it aside; if the ball was hit so, leave it.
 blocked = One club was hit after the other.
-blocked-why = Whatever changed between the two, warming up, tiring, a tip from the side, counts as the club.
+blocked-why = Whatever changed between the two, warming up, tiring, the wind, a tip from the side, counts as the club.
 blocked-next = Next time hit them in turn: three with one, three with the other, again and again.
 order-unknown = The order in which the shots were hit is not known.
 order-unknown-why = One club may have had the cold shots, the other the warm ones.

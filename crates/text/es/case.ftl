@@ -10,11 +10,14 @@ luck = Dos palos idénticos{ $hit ->
     [in-whatever-order] , en el orden que fuera, podrían mostrar
     [not-compared] , sin comparar ciclo a ciclo, podrían mostrar
     [luck-alone] {" "}mostrarían, solo por azar y sin contar con el orden,
+    [same-one-first] , siempre el mismo primero en cada ciclo, podrían mostrar
    *[alike] {" "}mostrarían
 } una diferencia al menos así de grande en { $sessions }.
 between = { $room ->
     [luck-and-order] Teniendo en cuenta el azar, el calentamiento y el cansancio
     [luck-alone] Contando solo con el azar, sin el orden
+    [luck-and-a-guess] Teniendo en cuenta el azar y, a ojo, el calentamiento y el cansancio
+    [luck-and-starts] Teniendo en cuenta el azar y el comienzo en frío de cada ciclo
    *[luck] Teniendo en cuenta el azar
 }, la diferencia real puede estar en cualquier punto entre { $low } y { $high } (intervalo del { $level }).
 cannot-tell-in-short = No se sabe: cualquier cosa entre { $low } y { $high }.

@@ -29,6 +29,8 @@ one-after-the-other = { $baseline } y { $candidate } se usaron uno después del 
 order-could-move-unseen = El calentamiento o el cansancio podrían suponer alrededor de { $size } de diferencia en { $measure }; estos golpes no lo
     distinguen del palo.
 order-could-move-unknown = No se sabe cuánto influyen el calentamiento y el cansancio en { $measure }, así que no se deja margen para ellos.
+order-guessed = No se sabe cuánto influyen el calentamiento y el cansancio en { $measure }. A ojo, se dejan para ellos tres cuartos de lo que se dispersan sus
+    golpes: { $size }.
 order-could-move = El calentamiento o el cansancio podrían suponer alrededor de { $size } de diferencia en { $measure }.
 plain-averages-differ = Con el 95 % habitual, comparar solo los promedios habría dicho que hay diferencia.
 small-drift-explains = { $usual ->

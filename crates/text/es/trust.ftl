@@ -10,6 +10,10 @@ in-turn-same-first-next = Empieza { $several ->
     [yes] cada ciclo con un palo distinto
    *[no] uno de cada dos ciclos con el otro palo
 }.
+learning = { $club } fue ganando a { $other } de golpe en golpe: cerca de { $size } de { $measure } desde el primero.
+learning-why = Teniendo en cuenta el azar, { $span }. Es lo que hace un palo nuevo en las manos, y su promedio lleva lo que costó aprenderlo. Una vez conocido,
+    frente a { $other } puede quedar en { $gap } (de { $low } a { $high }, intervalo del { $level }).
+learning-next = Úsalo hasta que deje de ganar y repite la prueba.
 moved = { $club } cambió él mismo: { $measure } de { $before } con «{ $first }» y de { $after } con «{ $second }».
 moved-why = Son { $gap } (de { $low } a { $high }, intervalo del { $level }) con un mismo palo. Lo que cambió ahí, o solo vino con el tiempo, mueve también
     los otros palos: los que se usaron a un lado y a otro no se comparan con justicia.

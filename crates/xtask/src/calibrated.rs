@@ -12,10 +12,12 @@ pub(crate) const QUOTE: Quote =
     Quote { marker: "calibration", file: "tests/calibration.json", text: markdown };
 
 /// What a line of the table says, of which target, and what the descriptions of its rows have in common.
-const LINES: [(&str, u32, &str); 11] = [
+const LINES: [(&str, u32, &str); 22] = [
     ("equal clubs hit in turn, 6 to 30 shots each, no drift: called different on carry", 1, ": carry"),
     ("the same, typical drift", 2, ": carry"),
     ("the same, strong drift", 3, ": carry"),
+    ("the same on ball speed", 3, ": ball speed"),
+    ("the same on offline", 3, ": offline"),
     (
         "equal clubs, one after the other, typical drift: called different on carry",
         5,
@@ -23,6 +25,19 @@ const LINES: [(&str, u32, &str); 11] = [
     ),
     ("the same, strong drift, 5 cold shots against 30 among them", 5, "equal clubs, strong: carry"),
     ("the same on ball speed", 5, "equal clubs, strong: ball speed"),
+    ("a measure of one's own, one club after the other: like carry", 30, "own, like carry"),
+    ("the same, like ball speed, whose drift is larger beside its scatter", 30, "own, like ball speed"),
+    ("one club first in every lap, laps begun 5 yd cold, any measure", 30, "one club first"),
+    ("shots leaning on each other by 0.4 or 0.6, 15 or 30 each in turn", 30, "shots leaning"),
+    ("every pick-up of a club differing by 8 yd, 15 or 30 each in turn", 30, "every pick-up"),
+    ("strong drift in turns of 5, 10 or 20 each", 30, "turns of 5"),
+    ("5 or 10 shots with a club that scatters 1.7 times as far, 30 with the other", 30, "scatters 1.7"),
+    (
+        "a club new in the hand, 10 yd short at first: called different, and not told that learning may explain it",
+        30,
+        "not told",
+    ),
+    ("10 yd of wind beginning just between two blocks, which nothing shows and the page says", 30, "of wind"),
     ("clubs 5 yd apart, 15 to 90 shots each: called the same within 5 yd", 6, ""),
     ("plan of 5 or 10 laps, looked at after each, equal clubs: ever called different", 8, ""),
     ("no plan, looked at after each of 10 or 20 laps, equal clubs: ever called different", 9, ""),

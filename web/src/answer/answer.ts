@@ -87,7 +87,8 @@ const asksForMore = ({ answer }: Report): boolean =>
   answer.decision.kind === "cannot_tell" ||
   answer.decision.kind === "cannot_answer" ||
   answer.decision.matters === "maybe" ||
-  (answer.facts !== null && answer.facts.order_allowance !== "not_needed");
+  // Room for the start of the laps makes an answer no hint: nobody is sent back for that alone.
+  (answer.facts !== null && !["not_needed", "start_of_laps"].includes(answer.facts.order_allowance));
 
 const overlay = ({ headline, detail, asks }: Overlay, state: State, actions: Actions): TemplateResult => html`
   <li class="overlay">

@@ -43,6 +43,7 @@ export function picture(report: Report, session: Session, measure: MeasureView):
   });
   const baseline = session.builds[report.asked.baseline]?.name ?? "";
   const { left, right } = sides(measure.id, isRatio);
+  const startOfLaps = report.answer.facts?.order_allowance === "start_of_laps";
   const tick = (x: number) => (isRatio ? moreOrLess(x) : signed(x * measure.scale, measure.decimals));
   return html`
     <figure class="picture">
@@ -61,7 +62,7 @@ export function picture(report: Report, session: Session, measure: MeasureView):
           : nothing
       }
       <figcaption>
-        ${caption(shown, isRatio)}${first.order_allowance > 0 ? ` ${say("picture-allowance")}` : nothing}
+        ${caption(shown, isRatio)}${first.order_allowance > 0 ? ` ${say(startOfLaps ? "picture-allowance-laps" : "picture-allowance")}` : nothing}
       </figcaption>
     </figure>`;
 }

@@ -602,6 +602,7 @@ export interface Messages {
   "picture-way": { name: string | number; level: string | number };
   "picture-level": { level: string | number };
   "picture-allowance": null;
+  "picture-allowance-laps": null;
   "picture-alternative": { what: string | number; each: string | number };
   "picture-alternative-zone": { what: string | number; each: string | number; margin: string | number };
   "picture-scatter-of": { measure: string | number };

@@ -14,6 +14,7 @@ mod rate;
 pub(crate) mod rivals;
 mod said;
 mod sessions;
+mod strained;
 mod targets;
 mod typical;
 
@@ -29,7 +30,10 @@ pub(crate) fn run(words: &[&str]) -> Result<()> {
     let (effort, only): (Effort, Option<u32>) = match words {
         [] => (FULL, None),
         ["--short"] => (SHORT, None),
-        ["--only", target] => (FULL, Some(target.parse().context("--only takes the number of a target")?)),
+        ["--only", target] | ["--short", "--only", target] => {
+            let effort = if words.len() == 2 { FULL } else { SHORT };
+            (effort, Some(target.parse().context("--only takes the number of a target")?))
+        }
         other => bail!("`{}` is not an option of calibrate", other.join(" ")),
     };
     let started = Instant::now();

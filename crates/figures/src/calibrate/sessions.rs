@@ -1,7 +1,7 @@
 //! Invented sessions as the product sees them, and the questions put to them.
 
 use crate::simulate::model::Parameters;
-use crate::simulate::{Effects, MEASURES, Turns, blocked, in_turns, random, session, written_down};
+use crate::simulate::{Effects, MEASURES, Turns, blocked, in_laps, in_turns, random, session, written_down};
 use judging::verdict::DecisionKind;
 use session::few::Map;
 use session::question::{Question, Stopping, StoppingWord};
@@ -25,6 +25,8 @@ pub(crate) const MEASURED: [(usize, &str); 4] =
 pub(crate) enum Design {
     /// AB BA AB BA, in sets of this many.
     InTurn { builds: usize, each: usize, set: usize },
+    /// Two builds in sets of these many.
+    Laps { sets: [usize; 2], laps: usize, turns: Turns },
     /// One block per build.
     Blocked(Vec<usize>),
 }
@@ -64,6 +66,9 @@ impl Kind {
         let (turns, builds, order) = match &self.design {
             Design::InTurn { builds, each, set } => {
                 (in_turns(*builds, *each, *set, Turns::Reversed, &mut random), *builds, Order::Interleaved)
+            }
+            Design::Laps { sets, laps, turns } => {
+                (in_laps(sets, *laps, *turns, &mut random), sets.len(), Order::Interleaved)
             }
             Design::Blocked(counts) => (blocked(counts), counts.len(), Order::Blocked),
         };

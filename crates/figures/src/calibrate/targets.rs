@@ -11,6 +11,7 @@ use super::said;
 use super::sessions::{
     BALL_SPEED, CARRY, Design, Kind, MEASURED, OFFLINE, SPIN_RATE, answer, averages_only, differs, fixed,
 };
+use super::strained;
 use super::typical;
 use crate::simulate::model::{NONE, Parameters, STRONG, TYPICAL};
 use judging::analysis::whole_turns;
@@ -23,7 +24,7 @@ pub(crate) type Target = (&'static [u32], fn(Effort) -> Vec<Row>);
 
 /// Every target, in the order of their numbers. The fifteenth, that the same input gives the same figures to the
 /// last digit, is a test of the worked session in `stats`.
-pub(crate) const ALL: [Target; 22] = [
+pub(crate) const ALL: [Target; 23] = [
     (&[1, 2, 3], in_turn),
     (&[4], pick_ups),
     (&[5], blocked),
@@ -46,6 +47,7 @@ pub(crate) const ALL: [Target; 22] = [
     (&[23], bets::bets),
     (&[24], typical::shots),
     (&[27], days::together_over),
+    (&[30], strained::rows),
 ];
 
 const SIZES: [usize; 5] = [6, 9, 15, 20, 30];

@@ -16,7 +16,7 @@ pub(crate) mod report;
 mod written;
 
 pub(crate) use model::{Effects, LEVELS, MEASURES, session};
-pub(crate) use order::{Turn, Turns, blocked, in_turns};
+pub(crate) use order::{Turn, Turns, blocked, in_laps, in_turns};
 pub(crate) use written::written_down;
 
 /// The generator of one session.

@@ -55,6 +55,10 @@ const TIME_PER_YARD: Values = [1.0, 0.0, BALL_SPEED_PER_YARD, 0.0, 0.0, CLUB_SPE
 
 /// Shape of the gamma distribution that a session's warm-up deficit is drawn from. Assumed.
 const WARM_UP_SHAPE: f64 = 3.0;
+/// Shots of a round after which about a third of what its first one misses is left. Assumed.
+const ROUND_COLD_SHOTS: f64 = 3.0;
+/// Shots with a club after which about a third of what its first one misses is left. Assumed.
+const LEARNING_SHOTS: f64 = 6.0;
 /// Memory of form from shot to shot. Assumed.
 const FORM_MEMORY: f64 = 0.95;
 
@@ -79,6 +83,8 @@ pub(crate) struct Parameters {
     pub(crate) round_sd: f64,
     /// Standard deviation of a pick-up of the club, yd.
     pub(crate) pick_up_sd: f64,
+    /// Carry missing on the first shot of every round, after a rest or a walk, yd.
+    pub(crate) round_cold: f64,
 }
 
 /// Shots without any memory or drift: what textbooks assume.
@@ -92,6 +98,7 @@ pub(crate) const NONE: Parameters = Parameters {
     form_sd: 0.0,
     round_sd: 0.0,
     pick_up_sd: 0.0,
+    round_cold: 0.0,
 };
 
 /// A steady golfer who came warmed up.
@@ -132,12 +139,14 @@ pub(crate) struct Effects {
     pub(crate) shift: Values,
     /// Multiplies the scatter about the average.
     pub(crate) spread: Values,
+    /// Carry missing on its own first shot, as long as the club is new in the hand, yd.
+    pub(crate) unlearned: f64,
 }
 
 /// A build like any other.
 impl Default for Effects {
     fn default() -> Self {
-        Self { shift: [0.0; MEASURES.len()], spread: [1.0; MEASURES.len()] }
+        Self { shift: [0.0; MEASURES.len()], spread: [1.0; MEASURES.len()], unlearned: 0.0 }
     }
 }
 
@@ -152,8 +161,11 @@ pub(crate) fn session(
     let time = time_effects(turns, parameters, random);
     let scatter = scatter(turns.len(), parameters, random);
     let mut shots = Vec::with_capacity(turns.len());
+    let mut hit_before = vec![0.0; turns.iter().map(|turn| turn.build + 1).max().unwrap_or(0)];
     for ((turn, time), scatter) in turns.iter().zip(time).zip(scatter) {
         let build = builds.get(turn.build).copied().unwrap_or_default();
+        let time = time - build.unlearned * f64::exp(-hit_before[turn.build] / LEARNING_SHOTS);
+        hit_before[turn.build] += 1.0;
         shots.push(std::array::from_fn(|measure| {
             AVERAGE[measure]
                 + scatter[measure] * build.spread[measure]
@@ -221,12 +233,15 @@ fn time_effects(turns: &[Turn], parameters: &Parameters, random: &mut Random) ->
     let round = normals(turns.iter().map(|turn| turn.round + 1).max().unwrap_or(0), random);
     let pick_up = normals(turns.iter().map(|turn| turn.pick_up + 1).max().unwrap_or(0), random);
     let mut shot = 0.0;
+    let (mut round_of_last, mut in_round) = (None, 0.0);
     let mut effects = Vec::with_capacity(turns.len());
     for (turn, form) in turns.iter().zip(form) {
+        in_round = if round_of_last.replace(turn.round) == Some(turn.round) { in_round + 1.0 } else { 0.0 };
+        let cold = parameters.round_cold * f64::exp(-in_round / ROUND_COLD_SHOTS);
         let warm_up = -deficit * f64::exp(-shot / parameters.warm_up_shots);
         let tired = f64::max(0.0, shot - parameters.tiring_after) / 10.0;
         effects.push(
-            warm_up - parameters.tiring * tired
+            warm_up - cold - parameters.tiring * tired
                 + parameters.form_sd * form
                 + parameters.round_sd * round[turn.round]
                 + parameters.pick_up_sd * pick_up[turn.pick_up],

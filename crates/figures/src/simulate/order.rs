@@ -52,6 +52,12 @@ pub(crate) fn in_turns(
     order
 }
 
+/// Builds hit in turn, each in sets of its own size: `sets[0]` shots of build 0 in every round, ...
+pub(crate) fn in_laps(sets: &[usize], laps: usize, turns: Turns, random: &mut Random) -> Vec<Turn> {
+    let one_each = in_turns(sets.len(), laps, 1, turns, random);
+    one_each.into_iter().flat_map(|turn| std::iter::repeat_n(turn, sets[turn.build])).collect()
+}
+
 /// One build after the other: `counts[0]` shots of build 0, then `counts[1]` of build 1, ...
 pub(crate) fn blocked(counts: &[usize]) -> Vec<Turn> {
     let block = |(build, &count)| std::iter::repeat_n(Turn { build, round: 0, pick_up: build }, count);
@@ -83,6 +89,8 @@ mod tests {
         assert_eq!(builds(&in_turns(2, 6, 2, Turns::Reversed, &mut chance)), "AABBBBAAAABB");
         assert_eq!(builds(&in_turns(3, 3, 2, Turns::Reversed, &mut chance)), "AABBCCCBA");
         assert_eq!(builds(&blocked(&[2, 3])), "AABBB");
+        assert_eq!(builds(&in_laps(&[1, 2], 2, Turns::Fixed, &mut chance)), "ABBABB");
+        assert_eq!(builds(&in_laps(&[1, 2], 2, Turns::Reversed, &mut chance)), "ABBBBA");
     }
 
     #[test]

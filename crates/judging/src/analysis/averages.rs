@@ -72,7 +72,6 @@ pub(super) fn compare(baseline: &Averages, candidate: &Averages, aspect: Aspect)
         return pair(numbers, Err(Why::TooFewShots));
     }
     let n = Counts { baseline: base_n, candidate: cand_n };
-    let allowance = baseline.measure.usual().map_or(0.0, |m| m.facts().order_allowance);
     if let (Some(base_sd), Some(cand_sd)) = (baseline.sd, candidate.sd) {
         let summaries =
             Summary::new(base_n, base_mean, base_sd).ok().zip(Summary::new(cand_n, cand_mean, cand_sd).ok());
@@ -82,16 +81,19 @@ pub(super) fn compare(baseline: &Averages, candidate: &Averages, aspect: Aspect)
             return pair(numbers, Err(Why::NoScatter));
         };
         numbers.welch = Some(textbook(&welch));
+        let shot_sd = pooled_sd(&base, &cand);
+        // Of a measure of the golfer's own nothing is allowed: there are no shots to guess from, and the page says so.
+        let allowance = baseline.measure.usual().map_or(0.0, |known| known.facts().order_allowance);
         let comparison = Comparison {
             basis: Basis::Difference(CautiousDifference::new(&welch, allowance)),
             method: Method::SummaryWithAllowance,
             n,
-            shot_sd: pooled_sd(&base, &cand),
+            shot_sd,
             assumed_sd: None,
         };
         return pair(numbers, Ok(comparison));
     }
-    pair(numbers, with_assumed_spread(baseline, base_mean, candidate, cand_mean, n, allowance))
+    pair(numbers, with_assumed_spread(baseline, base_mean, candidate, cand_mean, n))
 }
 
 /// Averages know of no rounds.
@@ -106,8 +108,8 @@ fn with_assumed_spread(
     candidate: &Averages,
     cand_mean: f64,
     n: Counts,
-    allowance: f64,
 ) -> Result<Comparison, Why> {
+    let allowance = baseline.measure.usual().map_or(0.0, |known| known.facts().order_allowance);
     let assumed = baseline.measure.usual().and_then(|m| m.facts().scatter).ok_or(Why::SpreadMissing)?.high;
     let sd = |given: Option<f64>| given.map_or(assumed, |sd| sd.max(assumed));
     let (base_sd, cand_sd) = (sd(baseline.sd), sd(candidate.sd));

@@ -2,6 +2,7 @@
 
 use super::estimate::Counts;
 use super::pair::Compared;
+use super::warming_up::start_of_lap;
 use serde::Serialize;
 use session::measure::MeasureId;
 use session::{Order, Session, few, infer_rounds};
@@ -66,7 +67,8 @@ pub struct Measured<'a> {
 
 impl Measured<'_> {
     /// All its shots with their rounds; `None` when not hit in turn.
-    pub(super) fn in_rounds(&self) -> Option<&[stats::RoundShot]> {
+    #[must_use]
+    pub fn in_rounds(&self) -> Option<&[stats::RoundShot]> {
         self.in_rounds.as_deref()
     }
 
@@ -227,6 +229,34 @@ impl<'a> ShotTable<'a> {
         let opener = *first.first()?;
         (first.len() >= FEWEST_ROUNDS as usize && first.iter().all(|&build| build == opener))
             .then_some(opener)
+    }
+
+    /// What the start of the laps costs the one of two builds that always opens them more than the other, as a share of
+    /// what order can move a measure by; 0 where they changed about, and when they were not hit in turn.
+    #[must_use]
+    pub fn start_of_laps(&self, one: usize, other: usize) -> f64 {
+        let Some(rounds) = self.rounds.as_deref().filter(|_| self.always_first(one, other).is_some()) else {
+            return 0.0;
+        };
+        // Of each lap: how many shots there were so far, and of both builds how many with what they lost together.
+        let mut laps: few::Map<u32, (usize, [(f64, f64); 2])> = few::Map::default();
+        for (shot, round) in self.session.shots.iter().zip(rounds) {
+            let lap = laps.entry(*round, || (0, [(0.0, 0.0); 2]));
+            if let Some(side) = [one, other].iter().position(|&build| build == shot.build) {
+                lap.1[side].0 += 1.0;
+                lap.1[side].1 += start_of_lap(lap.0);
+            }
+            lap.0 += 1;
+        }
+        let (mut weights, mut gaps) = (0.0, 0.0);
+        for (_, [(n, lost), (m, by_other)]) in laps.into_values() {
+            if n > 0.0 && m > 0.0 {
+                let weight = n * m / (n + m);
+                weights += weight;
+                gaps += weight * (lost / n - by_other / m);
+            }
+        }
+        (gaps / weights).abs()
     }
 
     fn counted(&self, include: Include) -> impl Iterator<Item = (usize, &'a session::Shot)> {

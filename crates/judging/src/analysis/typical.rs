@@ -6,7 +6,8 @@
 
 use super::estimate::Method;
 use super::shot_table::Measured;
-use stats::choices::TYPICAL_WIDENING;
+use stats::choices::{TYPICAL_WIDENING, WIDENING};
+use stats::leaning::leaning;
 use stats::linear_model::Intercept;
 use stats::robust_model::robust_model;
 use stats::{CautiousDifference, Counted, Level};
@@ -60,7 +61,13 @@ pub fn typical_gap(
     let gap = model.terms.get(shots.candidate)?;
     // Where sets of a build disagree the averages rest on whole rounds; the typical shots are held to as much more.
     let fallback = plain.wider(Level::P95).half_width(Level::P95) / plain.widened.half_width(Level::P95);
-    let careful = CautiousDifference::with_factor(gap, TYPICAL_WIDENING * fallback.max(1.0), plain.allowance);
+    // So where shots lean on each other more than usual.
+    let lean = match measured.in_rounds().filter(|_| method == Method::Rounds) {
+        Some(shots) => leaning(shots, candidate, baseline).inflation.sqrt() / WIDENING,
+        None => 1.0,
+    };
+    let factor = TYPICAL_WIDENING * fallback.max(1.0) * lean.max(1.0);
+    let careful = CautiousDifference::with_factor(gap, factor, plain.allowance);
     Some(TypicalGap { careful, far_below: far_below(measured, baseline, candidate) })
 }
 

@@ -176,7 +176,7 @@ pub fn bet(judged: &Judged<'_>) -> Result<BetFacts, NoBet> {
         at_all: chance(0.0),
         by_margin: margin.filter(|margin| *margin > 0.0).map(chance),
         pairs: if toward == Direction::Higher { pairs } else { pairs.turned() },
-        order_in_it: careful.allowance > 0.0,
+        order_in_it: headline.facts.order_is_mixed_up(),
     })
 }
 
@@ -235,7 +235,7 @@ fn may_be_bet_on(judged: &Judged<'_>, headline: &Judgment) -> Result<CautiousDif
         _ if headline.decision.why == Some(Why::DependsOnLeftOut) => Err(NoBet::DependsOnLeftOut),
         _ if headline.facts.rests_on == RestsOn::Averages => Err(NoBet::Averages),
         OrderAllowance::SizeNotKnown => Err(NoBet::OrderUnknown),
-        OrderAllowance::NotNeeded | OrderAllowance::Included => Ok(careful),
+        OrderAllowance::NotNeeded | OrderAllowance::Included | OrderAllowance::StartOfLaps => Ok(careful),
     }
 }
 

@@ -125,7 +125,7 @@ fn open(judged: &Judged<'_>, judgment: &Judgment) -> Option<ClaimOpen> {
             Some(ClaimOpen::ValueInDoubt)
         }
         OrderAllowance::SizeNotKnown => Some(ClaimOpen::OrderUnknown),
-        OrderAllowance::NotNeeded | OrderAllowance::Included => None,
+        OrderAllowance::NotNeeded | OrderAllowance::Included | OrderAllowance::StartOfLaps => None,
     }
 }
 

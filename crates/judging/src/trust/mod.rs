@@ -3,6 +3,7 @@
 //! Findings are values; words are made of them elsewhere. None of them changes the verdict: what has to
 //! widen an interval has widened it already (see [`crate::analysis`]).
 
+mod learning;
 mod look;
 mod moved;
 mod odd;
@@ -21,6 +22,7 @@ pub fn trust(judged: &Judged<'_>, removals_to_flip: Option<usize>) -> Vec<Seen> 
     let Some(headline) = judged.headline() else { return Vec::new() };
     let mut seen = odd::odd_values(&judged.settled, headline);
     seen.extend(moved::moved(judged.settled.session, headline));
+    seen.extend(learning::learning(&judged.settled, headline));
     seen.extend(look::look(&judged.settled, headline, typical_is_told(judged, headline)));
     let rounds_to_go = headline.facts.rounds_to_go();
     seen.extend(removals_to_flip.map(|shots| Seen::FewShotsDecide { shots, rounds_to_go }));

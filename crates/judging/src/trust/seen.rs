@@ -121,6 +121,23 @@ pub enum Seen {
         /// After − before: the interval that decided.
         change: Interval,
     },
+    /// A build gained on the other from shot to shot, as one that is new in the hand does.
+    Learning {
+        /// Index of the build that gained.
+        build: usize,
+        /// Index of the other.
+        other: usize,
+        /// How much since its first shot, in the measure's unit.
+        gained: f64,
+        /// Lower end of its interval.
+        low: f64,
+        /// Upper end of it.
+        high: f64,
+        /// Where it stands to the other once nothing is left to learn.
+        then: f64,
+        /// The interval of that.
+        then_range: Interval,
+    },
     /// The clubs were changed so rarely that each turn is a small block.
     LongTurns {
         /// Shots in a row with one build: the median of such runs.
@@ -249,6 +266,7 @@ impl Seen {
             Self::Order { .. }
             | Self::OddValue { .. }
             | Self::Moved { .. }
+            | Self::Learning { .. }
             | Self::LongTurns { .. }
             | Self::NotCompared { .. }
             | Self::ColdStart { .. }

@@ -36,10 +36,11 @@ fn turns_of(shots: usize) -> Session {
 /// Half the 95 % interval of whole rounds that differ by 0, 3 and 6 yd: t of two degrees of freedom times 3/√3.
 const WHOLE_ROUNDS: f64 = 4.302_653 * 1.732_051;
 
-/// Half the interval of single shots within rounds, widened by a tenth.
+/// Half the interval of single shots within rounds, widened for turns of five: by a tenth for three, and 0.07 of its square
+/// for each shot more.
 fn of_shots(report: &Report) -> f64 {
     let round = report.findings[0].numbers.round.expect("hit in turn");
-    1.10 * (round.high - round.diff)
+    (1.10_f64.powi(2) + 2.0 * 0.07).sqrt() * (round.high - round.diff)
 }
 
 #[test]

@@ -17,6 +17,7 @@ mod honest_leads;
 mod intervals_printed;
 mod landing;
 mod leading;
+mod learned;
 mod luck;
 mod more_shots;
 mod moved;

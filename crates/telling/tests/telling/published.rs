@@ -60,9 +60,14 @@ fn sleep() {
     close(welch.df, 17.776_474, "degrees of freedom");
     close(welch.p, 0.079_394, "p");
     assert_eq!(report.answer.decision.kind, DecisionKind::CannotTell);
-    // Hit, as it were, one group after the other; a measure nobody knows has no order allowance.
+    // Hit, as it were, one group after the other; of a measure nobody knows three quarters of a shot's deviation are allowed.
     let estimate = report.answer.estimate.expect("an estimate");
-    close(estimate.high - estimate.value, 1.10 * 1.785_483, "widened half-width");
+    let sd = f64::midpoint(1.789_010_f64.powi(2), 2.002_249_f64.powi(2)).sqrt();
+    close(
+        estimate.high - estimate.value,
+        1.10 * 1.785_483 + 0.75 * sd,
+        "half-width, widened and with room for the order",
+    );
 }
 
 /// Dobson (1983), R: t.test on each pair of PlantGrowth; Holm over the two that are held against the control.
@@ -123,13 +128,14 @@ fn chick_weights() {
     let report = ask(session.clone(), "horsebean", "weight");
     assert_eq!(report.findings.len(), 5);
     let linseed = finding(&report, &session, "linseed", "weight");
-    close(linseed.estimate.as_ref().expect("one").chance_if_same, 0.012_627_7, "widened p");
+    close(linseed.numbers.welch.expect("both scatter").p, 0.006_869_06, "p");
+    // Fed side by side, but nothing says so: what an order could do to a measure nobody knows is taken off every gap.
     for (feed, kind) in [
         ("casein", DecisionKind::Different),
         ("sunflower", DecisionKind::Different),
         ("soybean", DecisionKind::Different),
         ("meatmeal", DecisionKind::Different),
-        ("linseed", DecisionKind::Different),
+        ("linseed", DecisionKind::CannotTell),
     ] {
         assert_eq!(finding(&report, &session, feed, "weight").decision.kind, kind, "{feed}");
     }
@@ -165,7 +171,7 @@ fn blood_counts() {
     assert_eq!(session.shots.len(), 15);
     let report = ask(session.clone(), "control", "count");
     for (drug, diff, df, kind) in
-        [("A", 0.65, 6.775_881, DecisionKind::CannotTell), ("B", 2.628, 6.333_034, DecisionKind::Different)]
+        [("A", 0.65, 6.775_881, DecisionKind::CannotTell), ("B", 2.628, 6.333_034, DecisionKind::CannotTell)]
     {
         let finding = finding(&report, &session, drug, "count");
         let welch = finding.numbers.welch.expect("welch");

@@ -193,7 +193,7 @@ fn a_measure_of_ones_own_whose_order_nobody_can_allow_for_is_never_the_same() {
             "How far warming up or tiring moves Tempo is not known, so these shots cannot tell whether Own driver and Driver B are the same."
         );
         assert!(
-            alike.answer.words.detail.contains("nothing that the order did"),
+            alike.answer.words.detail.contains("by a guess, for warming up and tiring"),
             "{}",
             alike.answer.words.detail
         );

@@ -1,6 +1,6 @@
 //! What is seen in the order of the shots, held at its bounds from both sides and for both builds alike.
 
-use crate::made::{also, around, blocks, close, noise, rounds, set_aside};
+use crate::made::{also, around, blocks, close, noise, rounds, rounds_begun_alike, set_aside};
 use crate::support::{answer, asking, in_turn, one_after_the_other};
 use judging::analysis::PartOf;
 use judging::trust::{Seen, Weight};
@@ -73,7 +73,7 @@ fn turns_of_five_are_not_long_and_turns_of_a_shot_more_are() {
     let turns = |sizes: [usize; 2]| {
         let set =
             |r: usize| vec![around(250.0, 5.0, sizes[0], 7 * r), around(252.0, 5.0, sizes[1], 7 * r + 3)];
-        rounds("carry", &(0..4).map(set).collect::<Vec<_>>())
+        rounds_begun_alike("carry", &(0..4).map(set).collect::<Vec<_>>())
     };
     assert_eq!(long_turns(turns([5, 5])), None);
     assert_eq!(long_turns(turns([4, 6])), None);
@@ -164,7 +164,7 @@ fn a_head_start_is_told_in_the_measures_own_unit_or_not_at_all() {
 fn hit_in_turn_no_build_had_the_cold_shots_to_itself() {
     // The baseline begins both rounds, and has 1.3 yd less of a warm golfer for it.
     let set = |r: usize| vec![around(250.0, 5.0, 4, 5 * r), around(252.0, 5.0, 4, 5 * r + 3)];
-    let session = rounds("carry", &[set(0), set(1)]);
+    let session = rounds_begun_alike("carry", &[set(0), set(1)]);
     assert!(cold(Session { order: Order::Blocked, ..session.clone() }, "carry").is_some());
     assert_eq!(cold(session, "carry"), None);
 }

@@ -48,14 +48,16 @@ fn the_worked_session_gives_its_published_figures() {
     close(round.p, 0.043_499, 1e-6);
     let estimate = report.answer.estimate.expect("an estimate");
     assert_eq!(estimate.method, Method::Rounds);
-    close(estimate.high - estimate.value, 7.628_338, 1e-6);
-    close(estimate.equivalence.high - estimate.value, 6.302_082, 1e-6);
+    // Its shots lean on each other by 0.134 from one to the next: 1.258 times the variance, where 1.21 are usual (numpy,
+    // matrices written out).
+    close(estimate.high - estimate.value, 7.778_323, 1e-6);
+    close(estimate.equivalence.high - estimate.value, 6.425_991, 1e-6);
     // Plain Welch would have said 'different'; the careful answer does not.
     assert_eq!(report.answer.decision.kind, DecisionKind::CannotTell);
     assert_eq!(report.rounds, 4);
     let open = answer(worked_session(), Question { stopping: Stopping::default(), ..asking("carry") });
     let estimate = open.answer.estimate.expect("an estimate");
-    close(estimate.high - estimate.value, 10.427_102, 1e-6);
+    close(estimate.high - estimate.value, 10.632_116, 1e-6);
 }
 
 #[test]

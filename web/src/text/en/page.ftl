@@ -253,6 +253,7 @@ picture-caption-ratio-level = The mark is how much more or less it scattered in 
 picture-way = { $name } ({ $level } interval)
 picture-level = { $level } interval
 picture-allowance = Its thin ends stand for warming up and tiring.
+picture-allowance-laps = Its thin ends stand for the cold start of the laps.
 picture-alternative = { $what }. { $each }
 picture-alternative-zone = { $what }. { $each } Too small to matter: { $margin }.
 picture-scatter-of = Scatter of { $measure }

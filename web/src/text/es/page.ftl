@@ -252,6 +252,7 @@ picture-caption-ratio-level = La marca es cuánta más o menos dispersión hubo 
 picture-way = { $name } (intervalo del { $level })
 picture-level = intervalo del { $level }
 picture-allowance = Sus extremos finos representan el calentamiento y el cansancio.
+picture-allowance-laps = Sus extremos finos representan el comienzo en frío de los ciclos.
 picture-alternative = { $what }. { $each }
 picture-alternative-zone = { $what }. { $each } Demasiado poco para importar: { $margin }.
 picture-scatter-of = Dispersión de { $measure }

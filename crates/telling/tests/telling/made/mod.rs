@@ -35,8 +35,23 @@ pub(crate) fn around(average: f64, scatter: f64, n: usize, from: usize) -> Vec<f
     (from..from + n).map(|at| average + scatter * noise(at)).collect()
 }
 
-/// Rounds in turn, each with these values of each build.
+/// Rounds in turn, each with these values of each build, turned round every second time.
 pub(crate) fn rounds(measure: &str, rounds: &[Vec<Vec<f64>>]) -> Session {
+    let mut session = rounds_begun_alike(measure, rounds);
+    let mut turned: Vec<Shot> = Vec::new();
+    for round in session.shots.chunk_by(|a, b| a.round == b.round) {
+        let mut sets: Vec<&[Shot]> = round.chunk_by(|a, b| a.build == b.build).collect();
+        if round[0].round.is_some_and(|round| round % 2 == 0) {
+            sets.reverse();
+        }
+        turned.extend(sets.into_iter().flatten().cloned());
+    }
+    session.shots = turned;
+    session
+}
+
+/// The same with the first build first in every round.
+pub(crate) fn rounds_begun_alike(measure: &str, rounds: &[Vec<Vec<f64>>]) -> Session {
     let mut session = empty(measure, rounds.first().map_or(0, Vec::len));
     session.order = Order::Interleaved;
     for (round, sets) in (1..).zip(rounds) {
