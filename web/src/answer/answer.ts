@@ -2,7 +2,6 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { Finding, Overlay, Report, Session } from "../core/engine.js";
 import { measureView } from "../format/values.js";
-import { hasShotsWith } from "../pieces/door.js";
 import { later } from "../pieces/later.js";
 import { build, part } from "../pieces/pieces.js";
 import { trouble } from "../pieces/trouble.js";
@@ -60,7 +59,9 @@ function answered(state: State, report: Report, session: Session, actions: Actio
 /** Where they land, for the two clubs of the answer: its place is kept, what stands there comes after the answer. */
 export function landed({ report, question }: State, session: Session): TemplateResult | typeof nothing {
   const { baseline, candidate } = report?.asked ?? { baseline: 0, candidate: null };
-  if (candidate === null || !hasShotsWith(session, ["carry", "offline"])) return nothing;
+  const { shots, measures } = session;
+  if (candidate === null || shots.length === 0 || !measures.includes("carry") || !measures.includes("offline"))
+    return nothing;
   return html`<straight-answer-landing-line .session=${session} .baseline=${baseline} .candidate=${candidate} .question=${question}></straight-answer-landing-line>`;
 }
 
