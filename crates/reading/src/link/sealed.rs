@@ -108,8 +108,10 @@ impl<'a> Sections<'a> {
         let mut input = Reader(bytes);
         while !input.is_empty() {
             let (Ok(tag), Ok(length)) = (input.whole(), input.whole()) else { break };
-            let cut = usize::try_from(length).map_or(true, |length| length > input.0.len());
-            let Ok(section) = input.take(if cut { input.0.len() } else { length as usize }) else { break };
+            let left = input.0.len();
+            let length = usize::try_from(length).unwrap_or(usize::MAX);
+            let cut = length > left;
+            let Ok(section) = input.take(length.min(left)) else { break };
             let slot = usize::try_from(tag).ok().and_then(|tag| sections.known.get_mut(tag.checked_sub(1)?));
             if let Some(slot @ None) = slot {
                 *slot = Some(section);
