@@ -20,6 +20,15 @@ export type AirRequest = {
 };
 
 /**
+ * What the interval that decided allows for what a session does to its shots.
+ */
+export type AllowedFor = { "kind": "up_to",
+/**
+ * In the unit of the measure asked for.
+ */
+size: number, } | { "kind": "nothing" } | { "kind": "not_said" };
+
+/**
  * The answer to the question asked.
  */
 export type Answer = {
@@ -203,7 +212,7 @@ export type BetFacts = {
    */
   unit: string,
   /**
-   * Which way the chances are counted: toward the goal, and without one the way that the shots point.
+   * Which way the chances are counted: the one that the shots point.
    */
   toward: Direction,
   /**
@@ -227,7 +236,7 @@ export type BetFacts = {
    */
   gap: PulledGap,
   /**
-   * Chance of any difference toward the goal.
+   * Chance of any difference that way.
    */
   at_all: ChanceRange,
   /**
@@ -302,6 +311,20 @@ export type Bin = {
 };
 
 /**
+ * Both answers where shots were set aside and something can be estimated with and without them.
+ */
+export type BothWays = {
+  /**
+   * With every shot.
+   */
+  every: Way,
+  /**
+   * Without those set aside.
+   */
+  without: Way,
+};
+
+/**
  * A club as assembled: head, loft, shaft, length, weight. Known here by its name only.
  */
 export type Build = {
@@ -332,7 +355,7 @@ export type BuildLanding = {
    */
   center: Spot,
   /**
-   * Half and nine tenths of the shots; empty for too few shots.
+   * Where the next shots would fall, half of them and nine tenths; empty for too few shots.
    */
   ovals: Array<Oval>,
   /**
@@ -343,6 +366,10 @@ export type BuildLanding = {
    * The same as a share, 0 to 1, with its interval.
    */
   counted_share: HitChance,
+  /**
+   * The same as it is told and drawn, in whole shots of a hundred; null for too few shots.
+   */
+  of_100: InHundred | null,
   /**
    * Share counted on the fairway as aimed on the day.
    */
@@ -365,6 +392,10 @@ export type BuildLanding = {
  * Sentences about one build.
  */
 export type BuildWords = {
+  /**
+   * What its dots show; empty for too few shots.
+   */
+  dots: string,
   /**
    * Its average miss.
    */
@@ -656,9 +687,31 @@ export type Choice = {
 };
 
 /**
+ * What to believe of a claim alone: pulled toward what clubs usually differ by, as every bet is.
+ */
+export type ClaimBet = {
+  /**
+   * The gap, candidate − own.
+   */
+  gap: PulledGap,
+  /**
+   * The chance of any such gain.
+   */
+  at_all: ChanceRange,
+  /**
+   * The smallest difference that matters; null without one.
+   */
+  margin: number | null,
+  /**
+   * The chance of a gain of that or more; null without one above zero.
+   */
+  by_margin: ChanceRange | null,
+};
+
+/**
  * How claim and retest lie.
  */
-export type ClaimKind = "supported" | "too_small" | "contradicted" | "not_settled" | "no_retest";
+export type ClaimKind = "supported" | "at_least" | "too_small" | "contradicted" | "not_settled" | "no_retest";
 
 /**
  * What luck alone does with as many shots as the claim rested on.
@@ -685,9 +738,10 @@ export type ClaimLuck = {
    */
   best_of: number,
   /**
-   * What is left of the claim after regression to the mean.
+   * What to believe of the claim alone; null where nothing is bet: how far the order of a fitting moves the measure is not
+   * known, or an average nearer to zero is asked for.
    */
-  honest: number,
+  bet: ClaimBet | null,
   /**
    * Half-width, at 95 %, of what the claim's own shots could know.
    */
@@ -699,6 +753,11 @@ export type ClaimLuck = {
 };
 
 /**
+ * Why a claim is not settled, where that is not the width of the interval.
+ */
+export type ClaimOpen = "value_in_doubt" | "order_unknown";
+
+/**
  * A claim held against a retest.
  */
 export type ClaimReport = {
@@ -707,6 +766,10 @@ export type ClaimReport = {
    */
   answer?: Answer,
   /**
+   * The retest's difference, as it is printed in the picture; null without one.
+   */
+  printed?: Printed,
+  /**
    * In words.
    */
   words: ClaimWords,
@@ -714,6 +777,10 @@ export type ClaimReport = {
    * How they lie.
    */
   kind: ClaimKind,
+  /**
+   * Why it is not settled, where that is not the width of the interval; absent elsewhere.
+   */
+  open?: ClaimOpen,
   /**
    * The claimed difference, new − own.
    */
@@ -1223,6 +1290,11 @@ export type Doubt = {
 export type DoubtKind = "many_clubs" | "measure_guessed" | "unknown_heading" | "headed_alike" | "unit" | "unit_of_club" | "units_mixed" | "out_of_range" | "point_slipped" | "above_total" | "plus_minus" | "odd_spread" | "same_name" | "one_row" | "odd_name" | "left_out_why";
 
 /**
+ * How two builds share what a session does to its shots.
+ */
+export type DriftShared = "alike" | "in_part" | "not";
+
+/**
  * An effect, told.
  */
 export type Effect = {
@@ -1410,6 +1482,10 @@ export type Finding = {
    */
   printed: Printed | null,
   /**
+   * Both answers where shots were set aside; null otherwise.
+   */
+  both_ways: BothWays | null,
+  /**
    * Sentences for it.
    */
   words: Words,
@@ -1427,6 +1503,82 @@ export type Finding = {
  * How far a ratio of carries lies from 1.
  */
 export type Fit = "fits" | "doubtful" | "does_not_fit";
+
+/**
+ * What a fitting can show and what it cannot.
+ */
+export type FittingReport = {
+  /**
+   * What its gap can be put down to.
+   */
+  gap: GapOf,
+  /**
+   * The same in one sentence.
+   */
+  headline: string,
+  /**
+   * What it can show, a sentence for each line that holds.
+   */
+  shows: Array<string>,
+  /**
+   * What it cannot show, a sentence for each line that does not hold.
+   */
+  cannot: Array<string>,
+  /**
+   * What would matter and is not known, to stand in a list.
+   */
+  not_known: Array<string>,
+  /**
+   * What to do next.
+   */
+  next: string,
+};
+
+/**
+ * What is said of each line; `None` where nobody knows, or nobody said.
+ */
+export type FittingSeen = {
+  /**
+   * [`Line::OwnClub`].
+   */
+  own_club: boolean | null,
+  /**
+   * [`Line::AsOften`].
+   */
+  as_often: boolean | null,
+  /**
+   * [`Line::AsWarm`].
+   */
+  as_warm: boolean | null,
+  /**
+   * [`Line::InTurn`].
+   */
+  in_turn: boolean | null,
+  /**
+   * [`Line::Alike`].
+   */
+  alike: boolean | null,
+  /**
+   * [`Line::EveryShot`].
+   */
+  every_shot: boolean | null,
+  /**
+   * [`Line::NumberSaid`].
+   */
+  number_said: boolean | null,
+  /**
+   * [`Line::HitAgain`].
+   */
+  hit_again: boolean | null,
+  /**
+   * [`Line::Measured`].
+   */
+  measured: boolean | null,
+  /**
+   * [`Line::TakenHome`].
+   */
+  taken_home: boolean | null,
+};
 
 /**
  * What became of a launch, as the model flies it over level ground.
@@ -1511,7 +1663,7 @@ export type FollowRequest = {
  */
 export type FollowWords = {
   /**
-   * `Round 2 of 6, shot 1 of 3`, or that all is hit.
+   * `Set 2 of 6, Driver A, shot 1 of 3`, or that all is hit.
    */
   place: string,
   /**
@@ -1578,6 +1730,32 @@ export type Found = {
 };
 
 /**
+ * What a group could carry more, as far as a size is named: from what one change alone brings to what both do.
+ */
+export type Gain = { "kind": "nothing" } | { "kind": "not_named" } | { "kind": "alone",
+/**
+ * Yd.
+ */
+size: number, } | { "kind": "both",
+/**
+ * Yd.
+ */
+size: number, } | { "kind": "range",
+/**
+ * The better single change, yd.
+ */
+low: number,
+/**
+ * Both at their best, yd.
+ */
+high: number, };
+
+/**
+ * What the gap of a fitting can be put down to.
+ */
+export type GapOf = "the_clubs" | "something_else_too" | "choosing" | "both" | "no_own_club" | "own_club_not_known" | "not_all_known";
+
+/**
  * What 'better' means on the chosen measure.
  */
 export type Goal = "higher" | "lower" | "nearer_zero" | "tighter" | "different";
@@ -1608,6 +1786,10 @@ export type GroupWords = {
    * Its name.
    */
   name: string,
+  /**
+   * What it could carry more, beside its bar.
+   */
+  gain: string,
   /**
    * What it does now.
    */
@@ -1726,7 +1908,7 @@ export type HitChance = {
 };
 
 /**
- * What is left of the shown lead of one candidate among several, and what luck alone would show.
+ * What is left of the shown lead of the candidate spoken of, and what luck alone would show.
  */
 export type HonestLead = {
   /**
@@ -1738,11 +1920,11 @@ export type HonestLead = {
    */
   shown: number,
   /**
-   * What to expect of it, after the luck of being looked at among several is taken out.
+   * What to expect of it: pulled toward what clubs usually differ by.
    */
   honest: number,
   /**
-   * The lead over the baseline that the best of as many equal clubs would show on average.
+   * The lead over the baseline that the best of as many equal clubs would show on average; 0 for one.
    */
   by_luck: number,
 };
@@ -1768,6 +1950,24 @@ export type Improvement = {
    * Whether the window set it, not the flight.
    */
   at_edge: boolean,
+};
+
+/**
+ * What was counted, in whole shots of a hundred: what a golfer reads, and as many dots as are filled.
+ */
+export type InHundred = {
+  /**
+   * On the fairway, 1 to 99.
+   */
+  on: number,
+  /**
+   * Lower end of the interval.
+   */
+  low: number,
+  /**
+   * Upper end.
+   */
+  high: number,
 };
 
 /**
@@ -1985,6 +2185,10 @@ export type LandingRequest = {
  */
 export type LandingWords = {
   /**
+   * What was counted with the two asked about and whether it settles anything, short enough to stand in the answer.
+   */
+  line: string,
+  /**
    * The finding in one sentence.
    */
   headline: string,
@@ -2000,6 +2204,10 @@ export type LandingWords = {
    * Said of the aim as it stands.
    */
   aim: string,
+  /**
+   * What the ovals are, and why a club has none.
+   */
+  ovals: string,
   /**
    * How chances and intervals were made, and what they do not know.
    */
@@ -2263,6 +2471,10 @@ export type Luck = {
    */
   pairs: Pairs,
   /**
+   * Gaps of shots dealt blindly, as many as shown of each build, in the order dealt.
+   */
+  deals: Array<number>,
+  /**
    * Gap between the averages of all shots.
    */
   gap: number,
@@ -2318,6 +2530,10 @@ export type LuckWords = {
    * What all shots say of the gap; the answer's own words belong after it.
    */
   whole: string,
+  /**
+   * What each deal shows, in the order dealt.
+   */
+  deals: Array<string>,
   /**
    * Where the shares come from, and that nobody needs to mean it.
    */
@@ -2446,7 +2662,11 @@ shots: number, } | { "kind": "too_many",
 /**
  * Shots with each build.
  */
-shots: number, } | { "kind": "were_hit" } | { "kind": "narrow",
+shots: number, } | { "kind": "were_hit" } | { "kind": "were_hit_not_fixed",
+/**
+ * Shots with each build.
+ */
+shots: number, } | { "kind": "narrow",
 /**
  * Shots with each build.
  */
@@ -2661,7 +2881,7 @@ export type Order = "interleaved" | "blocked" | "unknown";
 /**
  * Whether the interval leaves room for what warming up and tiring can do.
  */
-export type OrderAllowance = "not_needed" | "included" | "size_not_known";
+export type OrderAllowance = "not_needed" | "included" | "size_not_known" | "start_of_laps";
 
 /**
  * What warming up and tiring may do to days together.
@@ -2669,11 +2889,11 @@ export type OrderAllowance = "not_needed" | "included" | "size_not_known";
 export type OrderOverDays = "not_needed" | "same_each_time" | "changes" | "not_known";
 
 /**
- * Where a normal scatter like this puts a share of its shots.
+ * Where the next shot falls with this chance, when middle and scatter are known from these shots alone.
  */
 export type Oval = {
   /**
-   * Share inside, 0 to 1.
+   * Chance that the next shot falls inside, 0 to 1.
    */
   share: number,
   /**
@@ -2786,6 +3006,10 @@ export type PairFacts = {
    */
   differs_on: Array<MeasureId>,
   /**
+   * What learning the candidate can have cost on this measure, where it is the worse and that could be why.
+   */
+  learning_costs?: number,
+  /**
    * What was set aside; absent when nothing was.
    */
   set_aside?: SetAside,
@@ -2810,7 +3034,7 @@ export type Pairs = {
 };
 
 /**
- * Of pairs of shots, one with each club, in how many the candidate goes farther toward the goal.
+ * Of pairs of shots, one with each club, in how many the candidate goes farther that way.
  */
 export type PairsOfShots = {
   /**
@@ -3905,7 +4129,35 @@ after: number,
 /**
  * After − before: the interval that decided.
  */
-change: Interval, } | { "kind": "long_turns",
+change: Interval, } | { "kind": "learning",
+/**
+ * Index of the build that gained.
+ */
+build: number,
+/**
+ * Index of the other.
+ */
+other: number,
+/**
+ * How much since its first shot, in the measure's unit.
+ */
+gained: number,
+/**
+ * Lower end of its interval.
+ */
+low: number,
+/**
+ * Upper end of it.
+ */
+high: number,
+/**
+ * Where it stands to the other once nothing is left to learn.
+ */
+then: number,
+/**
+ * The interval of that.
+ */
+then_range: Interval, } | { "kind": "long_turns",
 /**
  * Shots in a row with one build: the median of such runs.
  */
@@ -3921,7 +4173,11 @@ shots: number,
 /**
  * Head start that ordinary warming up gives the other build, in the unit of the measure asked for.
  */
-head_start: number | null, } | { "kind": "unequal_counts",
+head_start: number | null,
+/**
+ * What the answer allows for it.
+ */
+allowed: AllowedFor, } | { "kind": "unequal_counts",
 /**
  * Build with fewer shots.
  */
@@ -3951,9 +4207,9 @@ low: number,
  */
 high: number,
 /**
- * Whether the builds were hit in turn, and share it.
+ * How the builds share it.
  */
-in_turn: boolean, } | { "kind": "numbers_missing",
+shared: DriftShared, } | { "kind": "numbers_missing",
 /**
  * How many are missing.
  */
@@ -4005,11 +4261,19 @@ others: number,
 /**
  * Index of the other build.
  */
-other: number, } | { "kind": "few_shots_decide",
+other: number,
+/**
+ * Whether the typical shot, which they hardly move, is told of these two.
+ */
+typical_told: boolean, } | { "kind": "few_shots_decide",
 /**
  * How many.
  */
-shots: number, } | { "kind": "not_fixed" } | { "kind": "fixed_not_said" } | { "kind": "not_of_the_plan",
+shots: number,
+/**
+ * Rounds of a plan that are still to be hit; null without a plan, and at its end.
+ */
+rounds_to_go: number | null, } | { "kind": "not_fixed" } | { "kind": "fixed_not_said" } | { "kind": "not_of_the_plan",
 /**
  * Rounds that hold both builds.
  */
@@ -4257,6 +4521,10 @@ export type Span = {
  * Shots that are looked at together.
  */
 export type SpeedGroup = {
+  /**
+   * What of it is named, and drawn.
+   */
+  gain: Gain,
   /**
    * Sentences.
    */
@@ -4684,6 +4952,11 @@ export type TypicalFacts = {
    */
   beside: Beside,
   /**
+   * Whether part of a gap that only the averages show may lie in the bad shots: it matters, or may, and the shorter club was
+   * mishit more often by more than luck.
+   */
+  in_the_bad_shots: boolean,
+  /**
    * Mishits, where more is wanted of the measure; null elsewhere.
    */
   mishits: Mishits | null,
@@ -4783,6 +5056,32 @@ export type View = {
    * A line that the sender gave along: a name, a day, a place.
    */
   note?: string,
+};
+
+/**
+ * One of the two answers, to be drawn.
+ */
+export type Way = {
+  /**
+   * Which shots it counts: `every shot`.
+   */
+  name: string,
+  /**
+   * The difference.
+   */
+  value: number,
+  /**
+   * The interval that decided it.
+   */
+  interval: Interval,
+  /**
+   * Part of each half-width that stands for warming up and tiring.
+   */
+  allowance: number,
+  /**
+   * The same as texts.
+   */
+  printed: Printed,
 };
 
 /**
