@@ -214,7 +214,7 @@ mod tests {
 
     /// AB BA AB BA AB, three at a time.
     fn in_threes(value: impl Fn(usize) -> f64) -> Vec<RoundShot> {
-        let build = |at: usize| (at / 3 + 1) / 2 % 2;
+        let build = |at: usize| (at / 3).div_ceil(2) % 2;
         (0..30).map(|at| RoundShot { round: at / 6, build: build(at), value: value(at) }).collect()
     }
 
@@ -236,7 +236,7 @@ mod tests {
     #[test]
     fn shots_that_lean_widen_and_shots_that_swing_back_do_not() {
         // Blocks of three that are all high or all low, across the turns, and shots that change from one to the next.
-        let slow = leaning(&in_threes(|at| f64::from(u8::from(at / 4 % 2 == 0))), 1, 0);
+        let slow = leaning(&in_threes(|at| f64::from(u8::from((at / 4).is_multiple_of(2)))), 1, 0);
         assert!(slow.memory > 0.3 && slow.inflation > 1.5, "{slow:?}");
         let quick = leaning(&in_threes(|at| f64::from(u8::from(at % 2 == 0))), 1, 0);
         assert_eq!(quick, Leaning::NONE);
@@ -244,7 +244,7 @@ mod tests {
 
     #[test]
     fn neither_scale_nor_the_names_of_builds_and_rounds_matter() {
-        let wave = |at: usize| f64::from(u8::from(at / 5 % 2 == 0)) + 0.1 * (at * 7 % 5) as f64;
+        let wave = |at: usize| f64::from(u8::from((at / 5).is_multiple_of(2))) + 0.1 * (at * 7 % 5) as f64;
         let found = leaning(&in_threes(wave), 1, 0);
         let swapped = leaning(&in_threes(wave), 0, 1);
         let scaled = leaning(&in_threes(|at| 250.0 - 3.0 * wave(at)), 1, 0);
@@ -259,7 +259,7 @@ mod tests {
         assert_eq!(leaning(&in_threes(|_| 1.0), 1, 0), Leaning::NONE);
         assert_eq!(leaning(&[], 1, 0), Leaning::NONE);
         // A round that one build has to itself counts for nothing.
-        let mut more = in_threes(|at| f64::from(u8::from(at / 4 % 2 == 0)));
+        let mut more = in_threes(|at| f64::from(u8::from((at / 4).is_multiple_of(2))));
         let found = leaning(&more, 1, 0);
         more.extend((0..9).map(|at| RoundShot { round: 9, build: 1, value: at as f64 }));
         assert_eq!(leaning(&more, 1, 0), found);

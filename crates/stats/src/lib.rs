@@ -56,6 +56,7 @@ mod linked;
 mod looks;
 mod messages;
 mod normal_mixture;
+mod own_scatters;
 pub mod permutation;
 pub mod points;
 pub mod power;

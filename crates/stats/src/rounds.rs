@@ -6,12 +6,12 @@
 //! Source: fixed-effects analysis of variance; the fallback after a preliminary test is our own construction.
 
 use crate::cautious::CautiousDifference;
-use crate::choices::{INTERACTION_P, LEANING_COST, LONGEST_TURN, UNEQUAL_SHOTS, WIDENING, WIDENING_PER_SHOT};
+use crate::choices::{INTERACTION_P, LEANING_COST, LONGEST_TURN, WIDENING, WIDENING_PER_SHOT};
 use crate::describe::{mean, sum_of_squares};
 use crate::difference::{Refusal, TDifference};
 use crate::distributions::f_sf;
-use crate::leaning::Leaning;
 use crate::linked::{Linked, link};
+use crate::own_scatters::{OwnScatters, Set, own_scatters};
 use crate::real::square;
 use crate::sample::{SampleError, check_value};
 
@@ -120,15 +120,16 @@ impl RoundComparison {
     /// own scatter where one of them has far more shots.
     #[must_use]
     pub fn headline(&self) -> CautiousDifference {
-        self.headline_of(&Leaning::NONE)
+        self.headline_of(1.0)
     }
 
-    /// The same, widened by as much as the shots were seen to lean on each other where that is more than usual.
+    /// The same, widened by as much as the shots were seen to lean on each other where that is more than usual: `inflation`
+    /// is the variance of the difference over that for independent shots (`leaning`).
     #[must_use]
-    pub fn headline_of(&self, leaning: &Leaning) -> CautiousDifference {
+    pub fn headline_of(&self, inflation: f64) -> CautiousDifference {
         let fallback = self.paired.filter(|_| self.falls_back()).or(self.own_scatters);
         let around_same = fallback.map(|other| TDifference { diff: self.fixed_effects.diff, ..other });
-        let factor = turn_widening(self.shots_per_turn).max(leaning.inflation.sqrt());
+        let factor = turn_widening(self.shots_per_turn).max(inflation.sqrt());
         CautiousDifference {
             fallback: around_same,
             ..CautiousDifference::with_factor(&self.fixed_effects, factor, 0.0)
@@ -224,9 +225,11 @@ impl Rounds {
                 self.largest,
             )
             .ok(),
-            own_scatters: pair.own_scatters().and_then(|(se, df)| {
-                TDifference::new(pair.difference, se, df.min(model.df), self.largest).ok()
-            }),
+            own_scatters: own_scatters(&pair.sets, pair.information, pair.difference).and_then(
+                |OwnScatters { se, df }| {
+                    TDifference::new(pair.difference, se, df.min(model.df), self.largest).ok()
+                },
+            ),
             interaction: (pair.shared >= 2 && pair.df_within >= 2.0).then(|| {
                 let f = between / (pair.within / pair.df_within);
                 let f = if f.is_nan() { 0.0 } else { f };
@@ -341,71 +344,6 @@ struct Pair {
     shots: usize,
     /// The same, the candidate's first.
     sets: Vec<[Set; 2]>,
-}
-
-/// The shots of one build in one round.
-#[derive(Clone, Copy)]
-struct Set {
-    n: f64,
-    mean: f64,
-    squares: f64,
-}
-
-impl Set {
-    fn of(values: &[f64]) -> Self {
-        Self { n: values.len() as f64, mean: mean(values), squares: sum_of_squares(values) }
-    }
-}
-
-impl Pair {
-    /// Standard error and degrees of freedom with a scatter for each build, where one has far more shots.
-    ///
-    /// Expected squares of residuals, E[RSS_A] = σ²_A Σ M²_AA + σ²_B Σ M²_AB and likewise for B, are solved for the two
-    /// variances (M takes out rounds and builds); Var d = Σ c²_A σ²_A + Σ c²_B σ²_B, its df by Satterthwaite from the
-    /// residual degrees of freedom of each build. Sources: C. R. Rao, J. Amer. Statist. Assoc. 65 (1970), 161–172, for
-    /// the variances; Satterthwaite (1946) for the df.
-    fn own_scatters(&self) -> Option<(f64, f64)> {
-        let count = |side: usize| self.sets.iter().map(|sets| sets[side].n).sum::<f64>();
-        let (most, fewest) = (count(0).max(count(1)), count(0).min(count(1)));
-        if self.shared < 2 || most <= UNEQUAL_SHOTS * fewest {
-            return None;
-        }
-        let w = self.information;
-        // Sums over the shared rounds: squares of residuals, residual df, squares of M within and across, of c.
-        let (mut rss, mut df, mut own, mut cross, mut squares) =
-            ([0.0; 2], [0.0; 2], [0.0; 2], 0.0, [0.0; 2]);
-        let (mut all, mut all_squared) = ([0.0; 2], [0.0; 2]);
-        for sets in &self.sets {
-            let n = sets[0].n + sets[1].n;
-            let gap = sets[0].mean - sets[1].mean - self.difference;
-            // Along the contrast, of unit length.
-            let along = [sets[1].n / n / w.sqrt(), -sets[0].n / n / w.sqrt()];
-            for side in [0, 1] {
-                let Set { n: shots, squares: within, .. } = sets[side];
-                let u = square(along[side]);
-                rss[side] += within + shots * square(sets[1 - side].n / n * gap);
-                df[side] += shots * (1.0 - 1.0 / n - u);
-                own[side] += shots * square(1.0 - 1.0 / n - u) + shots * (shots - 1.0) * square(1.0 / n + u);
-                all[side] += shots * u;
-                all_squared[side] += square(shots * u);
-                squares[side] += shots * u / w;
-            }
-            let (a, b) = (sets[0].n, sets[1].n);
-            cross += a * b * square(1.0 / n + along[0] * along[1]) - a * b * square(along[0] * along[1]);
-        }
-        for side in [0, 1] {
-            own[side] += square(all[side]) - all_squared[side];
-        }
-        cross += all[0] * all[1];
-        let determinant = own[0] * own[1] - square(cross);
-        let variance = |side: usize| {
-            ((own[1 - side] * rss[side] - cross * rss[1 - side]) / determinant).max(0.0) * squares[side]
-        };
-        let parts = [variance(0), variance(1)];
-        let total = parts[0] + parts[1];
-        let freedom = square(total) / (square(parts[0]) / df[0] + square(parts[1]) / df[1]);
-        (total > 0.0 && freedom.is_finite()).then(|| (total.sqrt(), freedom.max(1.0)))
-    }
 }
 
 fn held(round: &[Vec<f64>]) -> usize {

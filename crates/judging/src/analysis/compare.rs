@@ -66,7 +66,7 @@ pub fn compare(measured: &Measured, baseline: usize, candidate: usize, aspect: A
             let shots = measured.in_rounds().unwrap_or_default();
             let share = table.start_of_laps(baseline, candidate);
             let careful = rounds
-                .headline_of(&leaning(shots, candidate, baseline))
+                .headline_of(leaning(shots, candidate, baseline).inflation)
                 .allowing(share * order_allowance(measure, shot_sd));
             Ok(on(Basis::Difference(careful), Method::Rounds))
         }

@@ -29,7 +29,7 @@ fn equal_builds_are_called_the_same_as_often_as_promised() {
     for _ in 0..sessions {
         let mut session = Session { order: Order::Interleaved, ..empty("carry", 2) };
         for at in 0..6 * rounds {
-            let build = ((at / 3 + 1) / 2 % 2) as usize;
+            let build = ((at / 3).div_ceil(2) % 2) as usize;
             push(&mut session, build, Some(at / 6 + 1), 250.0 + 11.0 * shot(&mut dice));
         }
         let judged = judged(&session, &question);
