@@ -9,7 +9,7 @@ use serde::Serialize;
 use session::digits::{power_of_ten, rounded};
 use session::measure::Margin;
 use text::Voice;
-use text::{paste, spread};
+use text::{format, paste, spread};
 
 /// Digits that an end may get beyond those its measure deserves.
 const MORE_DIGITS: usize = 3;
@@ -103,6 +103,18 @@ fn signed_hundredths(voice: &Voice, ratio: f64, lines: &[f64]) -> String {
 }
 
 impl Subject<'_> {
+    /// Two sizes without signs, the smaller first: `7 to 15 yd`, each printed as an end of an interval is.
+    pub(crate) fn span(&self, a: f64, b: f64, margin: Option<f64>) -> String {
+        self.span_beside(a, b, &lines(margin))
+    }
+
+    /// The same, on their side of each of these lines.
+    pub(crate) fn span_beside(&self, a: f64, b: f64, lines: &[f64]) -> String {
+        let (small, large) = if a.abs() <= b.abs() { (a, b) } else { (b, a) };
+        let [small, large] = [small, large].map(|end| self.end_number(end, lines));
+        format::span(self.voice, &small, &large, self.unit())
+    }
+
     /// An end of an interval with its sign, on its own side of every line: `+4.7 yd` where 5 is one.
     pub(crate) fn end(&self, x: f64, lines: &[f64]) -> String {
         let sign = if x > 0.0 && !self.is_nothing(x, lines) { "+" } else { "" };
@@ -197,6 +209,42 @@ mod tests {
     fn end(x: f64, margin: f64) -> String {
         let voice = Voice::english();
         Subject::of(&"carry".into(), &Session::default(), &voice).end(x, &lines(Some(margin)))
+    }
+
+    /// Something said of carry.
+    fn said(say: impl Fn(&Subject<'_>) -> String) -> String {
+        let voice = Voice::english();
+        say(&Subject::of(&"carry".into(), &Session::default(), &voice))
+    }
+
+    #[test]
+    fn a_size_that_is_not_zero_is_not_printed_as_zero() {
+        assert_eq!(said(|s| s.span(0.3, 12.2, None)), "0.3 to 12\u{a0}yd");
+        assert_eq!(said(|s| s.span(-12.2, -1.4, None)), "1 to 12\u{a0}yd");
+        assert_eq!(said(|s| s.span(0.0, 27.4, None)), "0 to 27\u{a0}yd");
+        assert_eq!(said(|s| s.span(-27.4, -0.000_02, None)), "0.001 to 27\u{a0}yd");
+        assert_eq!(said(|s| s.amount(0.0)), "0\u{a0}yd");
+    }
+
+    #[test]
+    fn a_span_does_not_cross_the_margin_by_rounding() {
+        assert_eq!(said(|s| s.span(4.6, 25.2, Some(5.0))), "4.6 to 25\u{a0}yd");
+        assert_eq!(said(|s| s.span(5.4, 25.2, Some(5.0))), "5.4 to 25\u{a0}yd");
+        assert_eq!(said(|s| s.span(0.8, 4.96, Some(5.0))), "1 to 4.96\u{a0}yd");
+        assert_eq!(said(|s| s.span(1.2, 5.3, Some(5.0))), "1 to 5.3\u{a0}yd");
+        assert_eq!(said(|s| s.chosen(5.0)), "5\u{a0}yd");
+    }
+
+    /// One card holds the span of a headline and both ends below it.
+    #[test]
+    fn a_span_prints_the_ends_that_the_interval_prints() {
+        for (low, high) in [(4.14, 14.47), (-38.2, -5.04), (5.0, 8.75), (0.04, 22.96), (3.4, 26.2)] {
+            let beside = lines(Some(5.0));
+            let span = said(|s| s.span(low, high, Some(5.0)));
+            let ends = [low, high].map(|end| said(|s| s.end_amount(end, &beside)));
+            let [small, large] = if low > 0.0 { ends } else { [ends[1].clone(), ends[0].clone()] };
+            assert_eq!(span, format!("{} to {large}", small.trim_end_matches("\u{a0}yd")));
+        }
     }
 
     #[test]

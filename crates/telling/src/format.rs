@@ -1,7 +1,6 @@
 //! Numbers as a golfer reads them: rounded to what the measure deserves, never so far that they
 //! contradict the decision they explain.
 
-use crate::ends::lines;
 use crate::units::shown;
 use libm::log as ln;
 use session::Session;
@@ -105,18 +104,6 @@ impl<'v> Subject<'v> {
         let most = if (self.scale - 1.0).abs() < f64::EPSILON { 4 } else { self.decimals + 1 };
         let decimals = (0..most).find(exact).unwrap_or(most);
         format!("{}{}", number(self.voice, x.abs(), decimals), self.unit)
-    }
-
-    /// Two sizes without signs, the smaller first: `7 to 15 yd`, each printed as an end of an interval is.
-    pub(crate) fn span(&self, a: f64, b: f64, margin: Option<f64>) -> String {
-        self.span_beside(a, b, &lines(margin))
-    }
-
-    /// The same, on their side of each of these lines.
-    pub(crate) fn span_beside(&self, a: f64, b: f64, lines: &[f64]) -> String {
-        let (small, large) = if a.abs() <= b.abs() { (a, b) } else { (b, a) };
-        let [small, large] = [small, large].map(|end| self.end_number(end, lines));
-        say::span(self.voice, &small, &large, &self.unit)
     }
 
     /// A size that is not exceeded, with as many digits as keep it from being said beyond `limit` where it is not.
@@ -250,37 +237,6 @@ mod tests {
         assert_eq!(plain(-0.04, 1), "0.0");
         assert_eq!(plain(1_234_567.0, 2), "1,234,567.00");
         assert_eq!(english_count(100_000), "100,000");
-    }
-
-    #[test]
-    fn a_size_that_is_not_zero_is_not_printed_as_zero() {
-        assert_eq!(said("carry", |s| s.span(0.3, 12.2, None)), "0.3 to 12\u{a0}yd");
-        assert_eq!(said("carry", |s| s.span(-12.2, -1.4, None)), "1 to 12\u{a0}yd");
-        assert_eq!(said("carry", |s| s.span(0.0, 27.4, None)), "0 to 27\u{a0}yd");
-        assert_eq!(said("carry", |s| s.span(-27.4, -0.000_02, None)), "0.001 to 27\u{a0}yd");
-        assert_eq!(said("carry", |s| s.amount(0.0)), "0\u{a0}yd");
-    }
-
-    #[test]
-    fn a_span_does_not_cross_the_margin_by_rounding() {
-        assert_eq!(said("carry", |s| s.span(4.6, 25.2, Some(5.0))), "4.6 to 25\u{a0}yd");
-        assert_eq!(said("carry", |s| s.span(5.4, 25.2, Some(5.0))), "5.4 to 25\u{a0}yd");
-        assert_eq!(said("carry", |s| s.span(0.8, 4.96, Some(5.0))), "1 to 4.96\u{a0}yd");
-        assert_eq!(said("carry", |s| s.span(1.2, 5.3, Some(5.0))), "1 to 5.3\u{a0}yd");
-        assert_eq!(said("carry", |s| s.chosen(5.0)), "5\u{a0}yd");
-        assert_eq!(said("ball_speed", |s| s.chosen(1.5)), "1.5\u{a0}mph");
-    }
-
-    /// One card holds the span of a headline and both ends below it.
-    #[test]
-    fn a_span_prints_the_ends_that_the_interval_prints() {
-        for (low, high) in [(4.14, 14.47), (-38.2, -5.04), (5.0, 8.75), (0.04, 22.96), (3.4, 26.2)] {
-            let beside = lines(Some(5.0));
-            let span = said("carry", |s| s.span(low, high, Some(5.0)));
-            let ends = [low, high].map(|end| said("carry", |s| s.end_amount(end, &beside)));
-            let [small, large] = if low > 0.0 { ends } else { [ends[1].clone(), ends[0].clone()] };
-            assert_eq!(span, format!("{} to {large}", small.trim_end_matches("\u{a0}yd")));
-        }
     }
 
     #[test]

@@ -17,7 +17,6 @@ use judging::typical::Beside;
 use judging::verdict::DecisionKind;
 use judging::{Judged, Judgment};
 use serde_json::json;
-use session::known::Known;
 use session::measure::Margin;
 use session::plan::PlanRequest;
 use session::question::Goal;
@@ -217,26 +216,7 @@ pub(crate) fn truths(number: u64, asked: &Asked, judged: &Judged<'_>) -> Vec<Fac
     if due(number, EVERY.landing) {
         facts.extend(landing_compared(asked, judged));
     }
-    if let Some(longer) = mean_carry_gap(asked, judged) {
-        let up = if longer > 0.0 { "longer" } else { "shorter" };
-        facts.push(Fact::truth(Scope::Session, "is.felt_club", up));
-    }
     facts
-}
-
-/// By how much the club that is said to have felt longer carries farther than the other one, of two, by plain averages.
-fn mean_carry_gap(asked: &Asked, judged: &Judged<'_>) -> Option<f64> {
-    let session = &asked.session;
-    let carry = session.measure_index(&Known::Carry.into())?;
-    let candidate = judged.headline().filter(|_| session.builds.len() == 2)?.candidate;
-    let mean = |build: usize| {
-        let own = session.shots.iter().filter(|shot| shot.build == build);
-        let values: Vec<f64> = own.filter_map(|shot| shot.values.get(carry).copied().flatten()).collect();
-        (!values.is_empty()).then(|| values.iter().sum::<f64>() / values.len() as f64)
-    };
-    let gap = mean(candidate)? - mean(asked.question.baseline)?;
-    // Averages within laps may lie the other way by a little.
-    (gap.abs() > 4.0).then_some(gap)
 }
 
 fn beside_word(beside: Beside) -> &'static str {

@@ -109,6 +109,9 @@ fn of_session(judged: &Judged<'_>) -> Vec<Fact> {
         facts.push(Fact::truth(asked, "is.doubt", "yes"));
     }
     let mut add = |key, value: &str| facts.push(Fact::truth(Scope::Session, key, value));
+    if let Some(gap) = mean_carry_gap(judged, headline) {
+        add("is.felt_club", if gap > 0.0 { "longer" } else { "shorter" });
+    }
     if headline.goal == Goal::Different {
         add("is.better", "not_said");
     }
@@ -127,6 +130,20 @@ fn of_session(judged: &Judged<'_>) -> Vec<Fact> {
         }
     }
     facts
+}
+
+/// By how much the candidate carries farther than the baseline, of two clubs, by plain averages.
+fn mean_carry_gap(judged: &Judged<'_>, headline: &Judgment) -> Option<f64> {
+    let session = judged.settled.session;
+    let carry = session.measure_index(&Known::Carry.into()).filter(|_| session.builds.len() == 2)?;
+    let mean = |build: usize| {
+        let own = session.shots.iter().filter(|shot| shot.build == build);
+        let values: Vec<f64> = own.filter_map(|shot| shot.values.get(carry).copied().flatten()).collect();
+        (!values.is_empty()).then(|| values.iter().sum::<f64>() / values.len() as f64)
+    };
+    let gap = mean(headline.candidate)? - mean(headline.baseline)?;
+    // Averages within laps may lie the other way by a little.
+    (gap.abs() > 4.0).then_some(gap)
 }
 
 fn is_worse(judgment: &Judgment) -> bool {

@@ -1,16 +1,31 @@
 //! What each day holds of a pair: its careful difference, directly or through a control, and which way its order pushes.
 
-use super::OrderOverDays;
 use crate::analysis::Basis;
 use crate::choice::{Choice, choice};
 use crate::facts::HowHit;
 use crate::judge::{Judgment, judge};
 use crate::settle::settle;
+use serde::Serialize;
 use session::Session;
 use session::question::Question;
 use stats::day_to_day::{Between, DayEffect};
 use stats::distributions::normal_upper;
 use stats::{CautiousDifference, Level};
+
+/// What warming up and tiring may do to days together.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum OrderOverDays {
+    /// No day needs room for it.
+    NotNeeded,
+    /// They push the same way each time.
+    SameEachTime,
+    /// They push one way on some days, and the other way or not at all on others.
+    Changes,
+    /// Which way they push is not known of some days.
+    NotKnown,
+}
 
 /// Several sessions and every name of a build in them, those of the first one first.
 pub(super) struct Days<'a> {

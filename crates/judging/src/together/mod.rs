@@ -15,6 +15,7 @@ use crate::facts::OrderAllowance;
 use crate::interval::Interval;
 use crate::judge::Judgment;
 use crate::verdict::{Decision, decide};
+pub use found::OrderOverDays;
 use found::{Days, Found};
 use serde::Serialize;
 use session::Session;
@@ -77,21 +78,6 @@ pub enum DaysLie {
     Apart,
     /// Farther apart than is assumed: the interval is wider for it.
     FarApart,
-}
-
-/// What warming up and tiring may do to days together.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
-pub enum OrderOverDays {
-    /// No day needs room for it.
-    NotNeeded,
-    /// They push the same way each time.
-    SameEachTime,
-    /// They push one way on some days, and the other way or not at all on others.
-    Changes,
-    /// Which way they push is not known of some days.
-    NotKnown,
 }
 
 /// What one more day would do to the interval.

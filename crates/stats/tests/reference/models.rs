@@ -187,6 +187,8 @@ fn combined_sessions() {
         case.close("fixed_se", found.fixed.se, "rel");
         case.close("Q", found.q, "rel");
         case.close("tau2", found.between, "rel");
+        let apart = how_far_apart(&days(case)).unwrap();
+        case.close("tau2", apart.shown * apart.shown, "rel");
         case.close("I2", found.share_between(), "rel");
         case.close("random_mean", found.random.mean, "rel");
         case.close("random_se", found.random.se, "rel");

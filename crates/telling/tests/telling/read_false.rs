@@ -143,7 +143,6 @@ fn a_slipped_point_gets_what_an_impossible_value_gets() {
     assert!(next.starts_with("First check the value in doubt"), "{next}");
 }
 
-/// Every fifth shot of the second club far short, the others alike.
 fn alike_but_for_bad_shots() -> Session {
     let mut session = in_turn("carry", 20, &[250.0, 250.0], 4.0);
     let candidate = session.shots.iter_mut().filter(|shot| shot.build == 1);
@@ -167,7 +166,6 @@ fn typical_shots_that_are_the_same_are_not_called_impossible_to_tell_apart() {
     assert!(!facts.in_the_bad_shots);
 }
 
-/// One shot of each club in a lap: a level for each lap would take half of every mishit away.
 #[test]
 fn mishits_are_counted_as_they_were_hit() {
     let mut session = empty("carry", 2);
@@ -249,7 +247,7 @@ fn nobody_is_sent_to_a_club_that_is_worse() {
 #[test]
 fn shots_on_which_nothing_was_measured_are_counted_as_hit() {
     let mut session = in_turn("ball_speed", 8, &[150.0, 151.0], 2.0);
-    also(&mut session, "carry", |at, _| (at % 17 == 0).then(|| 250.0 + at as f64));
+    also(&mut session, "carry", |at, _| (at % 17 == 0).then_some(250.0 + at as f64));
     let told = answered(&session, &asking("carry"));
     assert_eq!(told.decision.kind, DecisionKind::CannotAnswer);
     assert!(told.words.detail.contains("of 24 shots"), "{}", told.words.detail);
@@ -388,8 +386,7 @@ fn where_a_gap_comes_from_is_no_surer_than_the_answer_about_long_turns() {
         also(&mut session, "launch_angle", |at, _| Some(12.5 + 0.3 * noise(at)));
         also(&mut session, "spin_rate", |at, _| Some(2700.0 + 60.0 * noise(at + 3)));
         let request = CauseRequest { session, baseline: 0, candidate: 1, hand: None };
-        let told = telling::cause::cause(&request, &Voice::english()).expect("a gap");
-        told.words
+        telling::cause::cause(&request, &Voice::english()).expect("a gap").words
     };
     let (long, short) = (told(15), told(3));
     assert!(
