@@ -18,7 +18,7 @@ const GROUND: [(&str, &[&str]); 7] = [
 ];
 
 /// What a golfer sees, a folder for each, and what it may use beside the ground.
-const THINGS: [(&str, &[&str]); 21] = [
+const THINGS: [(&str, &[&str]); 22] = [
     ("start", &[]),
     ("entry", &[]),
     ("photo", &["entry"]),
@@ -40,6 +40,7 @@ const THINGS: [(&str, &[&str]); 21] = [
     ("sent", &[]),
     ("fair", &["share"]),
     ("claim", &["weather"]),
+    ("fitting", &[]),
 ];
 
 /// What puts the things together: each may use all of them, and what stands before it here.

@@ -24,7 +24,7 @@ import { work } from "../state/work.js";
 import { say } from "../text/say.js";
 import { watchingWith } from "./answer-place.js";
 import { isOwnSession } from "./own-session.js";
-import { type Place, placeIn } from "./place.js";
+import { type Place, placeIn, placeOf } from "./place.js";
 import { fetching, page } from "./view.js";
 
 export class StraightAnswerPage extends LightElement {
@@ -132,13 +132,8 @@ export class StraightAnswerPage extends LightElement {
     }
   }
 
-  /** Where the golfer is while nothing was given; null once there is something to show. */
   get #place(): Place | null {
-    const { read, wants, entry, trouble, given, cut } = this.#state;
-    if (this.#isFetching || read || wants || entry) return null;
-    const asked = this.#hasStart ? placeIn(location.hash) : "shots";
-    // What was refused is said beside what was given.
-    return asked === "start" && (trouble || cut || given.length > 0) ? "shots" : asked;
+    return this.#isFetching ? null : placeOf(this.#state, this.#hasStart ? placeIn(location.hash) : "shots");
   }
 
   async #open(): Promise<void> {
@@ -303,8 +298,7 @@ export class StraightAnswerPage extends LightElement {
     const example = exampleIn(location.hash);
     if (!example && !isLink(location.hash)) return;
     // What stands on the page, a text half typed too, stands until something else can.
-    const isAtStart = document.documentElement.dataset["place"] === "start";
-    const stands = !this.classList.contains("starting") && !isAtStart;
+    const stands = !this.classList.contains("starting") && document.documentElement.dataset["place"] !== "start";
     [this.#isFetching, this.#isReplacing] = [!stands, stands && this.#state.given.length > 0];
     document.body.classList.toggle("from-address", this.#isFetching);
     this.requestUpdate();

@@ -1,5 +1,7 @@
 /** Where the golfer is while there are no shots: at the start, or behind one of its ways in. The address says which. Pure. */
 
+import type { State } from "../state/state.js";
+
 /** The parts of the page that stand for themselves, by their ids. */
 export const DOORS = ["claim", "fair", "fitting"] as const;
 export type Door = (typeof DOORS)[number];
@@ -13,3 +15,9 @@ export function placeIn(fragment: string): Place {
 }
 
 const isDoor = (said: string): said is Door => (DOORS as readonly string[]).includes(said);
+
+/** Where the golfer is while nothing was given; null once there is something to show. What was refused is said beside what was given. */
+export function placeOf({ read, wants, entry, trouble, given, cut }: State, asked: Place): Place | null {
+  if (read || wants || entry) return null;
+  return asked === "start" && (trouble || cut || given.length > 0) ? "shots" : asked;
+}
