@@ -8,6 +8,7 @@ import { trouble } from "../pieces/trouble.js";
 import { whenOpen } from "../pieces/when-open.js";
 import type { Actions } from "../state/actions.js";
 import { holding } from "../state/doubts.js";
+import { shotCount } from "../state/shots.js";
 import type { State } from "../state/state.js";
 import { say } from "../text/say.js";
 import { withTexts } from "../text/spoken.js";
@@ -59,9 +60,8 @@ function answered(state: State, report: Report, session: Session, actions: Actio
 /** Where they land, for the two clubs of the answer: its place is kept, what stands there comes after the answer. */
 export function landed({ report, question }: State, session: Session): TemplateResult | typeof nothing {
   const { baseline, candidate } = report?.asked ?? { baseline: 0, candidate: null };
-  const { shots, measures } = session;
-  if (candidate === null || shots.length === 0 || !measures.includes("carry") || !measures.includes("offline"))
-    return nothing;
+  const isMeasured = ["carry", "offline"].every((id) => session.measures.includes(id));
+  if (candidate === null || shotCount(session) === 0 || !isMeasured) return nothing;
   return html`<straight-answer-landing-line .session=${session} .baseline=${baseline} .candidate=${candidate} .question=${question}></straight-answer-landing-line>`;
 }
 
