@@ -25,6 +25,9 @@ vi.mock("../src/text/say.js", async (original) => {
   return { ...real, say: note(real.say), sayAround: note(real.sayAround) };
 });
 
+// There is no window whose text could be larger.
+vi.mock("../src/chart/text-size.js", () => ({ textSize: () => 1 }));
+
 /** Makes everything that a template would draw, closed rows opened: what they say is said while they are made. */
 function opened(drawn) {
   if (Array.isArray(drawn)) drawn.forEach(opened);

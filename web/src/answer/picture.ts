@@ -116,10 +116,10 @@ function alternative(
     const { candidate, printed, both_ways: both } = finding;
     if (!printed) return [];
     const name = session.builds[candidate]?.name ?? "";
-    const each = (of: typeof printed) => say("picture-each", { candidate: name, baseline, ...of });
+    const club = { candidate: name, baseline };
     return both && candidate === report.asked.candidate
-      ? [both.every, both.without].map((way) => `${way.name}: ${each(way.printed)}`)
-      : [each(printed)];
+      ? [both.every, both.without].map((way) => say("picture-each-way", { way: way.name, ...club, ...way.printed }))
+      : [say("picture-each", { ...club, ...printed })];
   });
   const said = {
     what: isRatio ? say("picture-scatter-of", { measure: measure.name }) : measure.name,

@@ -606,6 +606,7 @@ export interface Messages {
   "picture-alternative": { what: string | number; each: string | number };
   "picture-alternative-zone": { what: string | number; each: string | number; margin: string | number };
   "picture-scatter-of": { measure: string | number };
+  "picture-each-way": { way: string | number; candidate: string | number; baseline: string | number; value: string | number; low: string | number; high: string | number; level: string | number };
   "picture-each": { candidate: string | number; baseline: string | number; value: string | number; low: string | number; high: string | number; level: string | number };
   "group-how-sure": null;
   "group-why": null;

@@ -317,7 +317,9 @@ pub(crate) fn sizes(number: u64, asked: &Asked, judged: &Judged<'_>, voice: &Voi
             judging::together::together(&days(number, &asked.session), &asked.question).unwrap_or_default();
         let first = pairs.first().and_then(|pair| Some((pair.combined.as_ref()?, pair.decision?)));
         sizes.extend(first.map(|(days, decision)| {
-            (Scope::Part("days".into()), decided(decision.kind, days.value, &days.different, &days.same))
+            // Inside the margin by the interval that says so.
+            let by = if decision.is_inside_the_margin() { &days.same } else { &days.different };
+            (Scope::Part("days".into()), decided(decision.kind, days.value, by, &days.same))
         }));
     }
     sizes

@@ -37,7 +37,7 @@ pub(super) fn more_shots(decision: &Decision, shots: u32, hit: &Hit<'_>) -> Opti
         (DecisionKind::CannotTell, _) => false,
         // Without turns it is open whether the difference is the club's at all.
         (DecisionKind::Different, Some(Matters::Yes | Matters::Maybe))
-            if hit.comparison.allowance() > 0.0 =>
+            if hit.comparison.allowance() > 0.0 && method != Method::Rounds =>
         {
             false
         }

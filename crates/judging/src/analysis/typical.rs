@@ -80,9 +80,11 @@ pub fn typical_can_be_fitted(measured: &Measured, baseline: usize, candidate: us
         let in_its_round = |round: usize| shots.iter().filter(|shot| shot.round == round).count();
         shots.iter().filter(|shot| in_its_round(shot.round) == 1).count()
     });
-    let on_the_fit = if alone > 0 { alone + 2 } else { 0 };
     Shots::of(measured, baseline, candidate, method).is_some_and(|shots| {
-        shots.values.len() > 1 + shots.columns.len() && shots.values.len() > 2 * on_the_fit
+        let terms = 1 + shots.columns.len();
+        // A fit may pass through as many shots as it has terms; where that is half of them there is no scale.
+        let on_the_fit = if alone > 0 { (alone + 2).max(terms) } else { 0 };
+        shots.values.len() > terms && shots.values.len() > 2 * on_the_fit
     })
 }
 

@@ -257,6 +257,7 @@ picture-allowance-laps = Its thin ends stand for the cold start of the laps.
 picture-alternative = { $what }. { $each }
 picture-alternative-zone = { $what }. { $each } Too small to matter: { $margin }.
 picture-scatter-of = Scatter of { $measure }
+picture-each-way = { $way }: { $candidate } against { $baseline }, { $value } in these shots; the truth may lie from { $low } to { $high } ({ $level } interval).
 picture-each = { $candidate } against { $baseline }: { $value } in these shots; the truth may lie from { $low } to { $high } ({ $level } interval).
 
 ## The closed parts below the answer

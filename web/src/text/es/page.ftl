@@ -256,6 +256,7 @@ picture-allowance-laps = Sus extremos finos representan el comienzo en frío de 
 picture-alternative = { $what }. { $each }
 picture-alternative-zone = { $what }. { $each } Demasiado poco para importar: { $margin }.
 picture-scatter-of = Dispersión de { $measure }
+picture-each-way = { $way }: { $candidate } frente a { $baseline }, { $value } en estos golpes; lo real puede estar entre { $low } y { $high } (intervalo del { $level }).
 picture-each = { $candidate } frente a { $baseline }: { $value } en estos golpes; lo real puede estar entre { $low } y { $high } (intervalo del { $level }).
 
 ## Las partes cerradas bajo la respuesta
