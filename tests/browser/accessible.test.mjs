@@ -57,7 +57,7 @@ for (const [look, options] of [
 ]) {
   test(`axe finds nothing in ${look}: start, answer, plan, log, a value that is asked about, a cut link`, async () => {
     const { page, context } = await open("", { ...touched, ...options, reducedMotion: "reduce" });
-    await page.locator("#text").waitFor();
+    await page.locator("#start .way").first().waitFor();
     assert.deepEqual(await faults(page), [], "start");
     await page.evaluate(() => (location.hash = "1.AQYBAgAA"));
     await page.locator("#cut").waitFor();

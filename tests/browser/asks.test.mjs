@@ -17,7 +17,7 @@ test("a value that can hardly be is asked about at the top, and set aside the an
   await paste(page, `round,club,carry\n${WRONG_DIGIT}`);
   await answer(page);
   const first = await page.locator(".overlay").first().innerText();
-  assert.match(first, /^Is this right\? Shot 8, New: carry of 342\syd\./);
+  assert.match(first, /^Is this right\? Shot 8, New: carry 342\syd\./);
   assert.match(await page.locator("details.trust summary").innerText(), /serious/);
   assert.deepEqual(await faults(page), []);
   const tap = () => page.getByRole("button", { name: "A slip: set it aside" }).click();

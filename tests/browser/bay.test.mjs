@@ -160,7 +160,7 @@ test("a session that is shared while a test runs is shown, and the test waits be
   await page.getByRole("button", { name: /^Go on/ }).click();
   await page.locator(".log-keys").waitFor();
   assert.equal(await shots(page), 1);
-  assert.equal(new URL(page.url()).hash, "");
+  assert.equal(new URL(page.url()).hash, "#fair");
   await page.reload();
   await page.locator(".log-keys").waitFor();
   assert.equal(await shots(page), 1);

@@ -28,7 +28,7 @@ test("a claim is contradicted by the session on the page, and without one luck a
   await outcome.waitFor();
   assert.match(await outcome.innerText(), /over 30 shots, .* over 30\./, "every shot of the retest is in it");
   const words = await outcome.innerText();
-  assert.match(words, /speaks against the claim\. It was 40\u00a0yd more/);
+  assert.match(words, /speaks against the claim\. The claim was 40\u00a0yd more/);
   assert.match(
     await picture.getAttribute("aria-label"),
     /The claim: \+40\u00a0yd\. The retest \(\d+\u00a0% interval\): .+ to .+\.$/,

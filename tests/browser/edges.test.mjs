@@ -79,7 +79,7 @@ for (const [width, height] of [
 ]) {
   test(`${width} × ${height}: start, answer and plan are as wide as the screen, and nothing is cut off`, async () => {
     const { page, context, watched } = await open("", { viewport: { width, height } });
-    await page.locator("#text").waitFor();
+    await page.locator("#start .way").first().waitFor();
     assert.equal(await page.locator(".lead").isVisible(), true);
     assert.equal(await overflows(page), false, "start");
     assert.deepEqual(await beyond(page), [], "start");

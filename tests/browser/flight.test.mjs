@@ -238,7 +238,7 @@ test("the weather brings carry to standard air, modeled, with the answer there",
   await page.keyboard.press("Tab");
   await page.locator("#weather .said", { hasText: /about 1\d\syd shorter/ }).waitFor();
   const words = await page.locator("#weather").innerText();
-  assert.match(words, /The answer in standard air, modeled\s+Modeled standard-air carry of Driver B is higher/);
+  assert.match(words, /The answer in standard air, modeled\s+Modeled standard-air carry with Driver B is higher/);
   await page.getByLabel("Temperature", { exact: true }).fill("900");
   await page.keyboard.press("Tab");
   await page.locator("#weather", { hasText: "This page cannot fly a ball in such weather" }).waitFor();

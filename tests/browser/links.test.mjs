@@ -66,7 +66,7 @@ test("a link with a changed letter offers nothing of it; on an empty page what w
   const link = await linkOf("twelve");
   const at = Math.floor(link.length / 2);
   const changed = link.slice(0, at) + (link[at] === "A" ? "B" : "A") + link.slice(at + 1);
-  const { page, context, watched } = await open();
+  const { page, context, watched } = await open("#shots");
   await page.locator("#text").fill("Club,Carry\nA,231");
   await page.evaluate((hash) => (location.hash = hash), changed);
   await page.locator("#cut").waitFor();

@@ -11,7 +11,7 @@ test("the address names a place, a plan in it is a fair test, and anything unkno
     "claim",
     "fitting",
     "fair",
-    "start",
+    "shots",
     "start",
   ]);
 });

@@ -29,7 +29,10 @@ export function hangDoors(page: PagePort): void {
     };
     door.addEventListener("toggle", opened);
     const openItself = () => {
-      if (placeIn(location.hash) === id) door.open = true;
+      if (placeIn(location.hash) !== id) return;
+      door.open = true;
+      // It was not there yet when the browser went to it. A test begins on the first screen.
+      if (id === "fair") requestAnimationFrame(() => door.scrollIntoView());
     };
     openItself();
     window.addEventListener("hashchange", openItself);

@@ -1,5 +1,7 @@
 /** Where the golfer is while there are no shots: at the start, or behind one of its ways in. The address says which. Pure. */
 
+import { exampleIn } from "../state/examples.js";
+import { isLink } from "../state/link.js";
 import type { State } from "../state/state.js";
 
 /** The parts of the page that stand for themselves, by their ids. */
@@ -11,6 +13,8 @@ export type Place = "start" | "shots" | Door;
 export function placeIn(fragment: string): Place {
   const said = fragment.replace(/^#/, "");
   if (said.startsWith("plan=")) return "fair";
+  // What a link or an example brings comes to the place of the shots: a text half typed there stands until it is there.
+  if (isLink(fragment) || exampleIn(fragment)) return "shots";
   return said === "shots" || isDoor(said) ? said : "start";
 }
 
