@@ -33,7 +33,7 @@ const engine = openEngine(
 
 learn(english);
 if (wanted === "en") open();
-else void speak(wanted, "page", "embed", "start", "fitting").then(open);
+else void speak(wanted, "page", "embed", "start").then(open);
 
 function open(): void {
   customElements.define(

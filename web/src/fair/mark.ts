@@ -27,4 +27,4 @@ export async function isUnderWay(): Promise<boolean> {
 export const isSessionLink = (): boolean => isLink(location.hash) || exampleIn(location.hash) !== undefined;
 
 /** Whether the address holds a plan; the core says whether it is one. */
-export const isPlanLink = (): boolean => location.hash.startsWith("#plan=");
+export const isPlanLink = (fragment = location.hash): boolean => fragment.startsWith("#plan=");

@@ -1,5 +1,6 @@
 /** Where the golfer is while there are no shots: at the start, or behind one of its ways in. The address says which. Pure. */
 
+import { isPlanLink } from "../fair/mark.js";
 import { exampleIn } from "../state/examples.js";
 import { isLink } from "../state/link.js";
 import type { State } from "../state/state.js";
@@ -11,10 +12,10 @@ export type Place = "start" | "shots" | Door;
 
 /** The place an address asks for; a plan in it is a fair test, anything unknown is the start. */
 export function placeIn(fragment: string): Place {
-  const said = fragment.replace(/^#/, "");
-  if (said.startsWith("plan=")) return "fair";
+  if (isPlanLink(fragment)) return "fair";
   // What a link or an example brings comes to the place of the shots: a text half typed there stands until it is there.
   if (isLink(fragment) || exampleIn(fragment)) return "shots";
+  const said = fragment.replace(/^#/, "");
   return said === "shots" || isDoor(said) ? said : "start";
 }
 

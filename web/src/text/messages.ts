@@ -253,8 +253,6 @@ export interface Messages {
   "forget-leave": null;
   "forget-everything": null;
   "forget-help": null;
-  "fitting-title": null;
-  "fitting-line": null;
   "fitting-before": null;
   "fitting-own-club": null;
   "fitting-own-club-why": null;
@@ -859,6 +857,8 @@ export interface Messages {
   "start-fair": null;
   "start-fair-line": null;
   "start-fitting": null;
+  "fitting-title": null;
+  "fitting-line": null;
   "start-try": null;
   "start-try-fair": null;
   "start-try-twelve": null;

@@ -1,7 +1,5 @@
 ### Going to a fitting: what a fair one looks like, and what it showed.
 
-fitting-title = Going to a fitting
-fitting-line = What a fair one looks like, to take along
 fitting-before = Ten things to ask for. Any fitter can do them; each has its reason.
 fitting-own-club = My own club is hit too, on the same day.
 fitting-own-club-why = Numbers of another day, ball or place do not compare: a gain shows only beside your own club.

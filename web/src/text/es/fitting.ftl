@@ -1,7 +1,5 @@
 ### Antes de un fitting: cómo es uno justo, y qué mostró.
 
-fitting-title = Voy a un fitting
-fitting-line = Cómo es uno justo, para llevarlo contigo
 fitting-before = Diez cosas que pedir. Cualquier fitter puede hacerlas; cada una tiene su razón.
 fitting-own-club = Mi propio palo se prueba también, el mismo día.
 fitting-own-club-why = Los números de otro día, otra bola u otro lugar no se comparan: una mejora solo se ve al lado de tu propio palo.
