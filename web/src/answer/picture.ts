@@ -1,6 +1,7 @@
 /** The answer's one picture: each candidate's interval against 'no difference' and the zone too small to matter. */
 import { html, nothing, type TemplateResult } from "lit";
 import { drawInterval } from "../chart/draw-interval.js";
+import { type Drawn, figure } from "../chart/figure.js";
 import { intervalGeometry, type Row } from "../chart/interval.js";
 import { textSize } from "../chart/text-size.js";
 import type { Finding, Report, Session, Way } from "../core/engine.js";
@@ -42,29 +43,22 @@ export function picture(report: Report, session: Session, measure: MeasureView):
     label: small === null ? say("picture-no-difference") : say("picture-zone", { margin: small }),
   });
   const baseline = session.builds[report.asked.baseline]?.name ?? "";
-  const { left, right } = sides(measure.id, isRatio);
   const startOfLaps = report.answer.facts?.order_allowance === "start_of_laps";
   const tick = (x: number) => (isRatio ? moreOrLess(x) : signed(x * measure.scale, measure.decimals));
-  return html`
-    <figure class="picture">
-      <div class="sides" aria-hidden="true">
-        <span>← ${left}</span>
-        <span>${right} →</span>
-      </div>
-      ${drawInterval(geometry, {
-        alternative: alternative(shown, report, session, measure, baseline, small, isRatio),
-        printed: (_, at) => rows[at]?.printed ?? NOTHING,
-        tick,
-      })}
-      ${
-        shown.length > 1
-          ? html`<ul class="legend">${shown.map(({ candidate, printed }) => html`<li>${build(candidate, session.builds[candidate]?.name ?? "")} <small>${say("picture-level", { level: printed?.level ?? "" })}</small></li>`)}</ul>`
-          : nothing
-      }
-      <figcaption>
-        ${caption(shown, isRatio)}${first.order_allowance > 0 ? ` ${say(startOfLaps ? "picture-allowance-laps" : "picture-allowance")}` : nothing}
-      </figcaption>
-    </figure>`;
+  const legend =
+    shown.length > 1
+      ? html`<ul class="legend">${shown.map(({ candidate, printed }) => html`<li>${build(candidate, session.builds[candidate]?.name ?? "")} <small>${say("picture-level", { level: printed?.level ?? "" })}</small></li>`)}</ul>`
+      : nothing;
+  return figure(
+    sides(measure.id, isRatio),
+    drawInterval(geometry, {
+      alternative: alternative(shown, report, session, measure, baseline, small, isRatio),
+      printed: (_, at) => rows[at]?.printed ?? NOTHING,
+      tick,
+    }),
+    html`${caption(shown, isRatio)}${first.order_allowance > 0 ? ` ${say(startOfLaps ? "picture-allowance-laps" : "picture-allowance")}` : nothing}`,
+    legend,
+  );
 }
 
 /** Of one club with the level of its interval; of several each has its own in the legend. */
@@ -73,11 +67,6 @@ function caption(shown: readonly Finding[], isRatio: boolean): string {
   const level = shown.length === 1 && !shown[0]?.both_ways ? shown[0]?.printed?.level : undefined;
   if (level === undefined) return isRatio ? say("picture-caption-ratio") : say("picture-caption");
   return isRatio ? say("picture-caption-ratio-level", { level }) : say("picture-caption-level", { level });
-}
-
-interface Drawn {
-  row: Row;
-  printed: { value: string; low: string; high: string };
 }
 
 /** One bar for a club; two for the club asked about where shots were left out: with every shot, and without those. */

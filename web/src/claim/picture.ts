@@ -1,16 +1,12 @@
 /** What luck alone reaches with the shots behind a claim, the claim in it, and the retest below. */
-import { html, nothing, type TemplateResult } from "lit";
+import { nothing, type TemplateResult } from "lit";
 import { drawInterval } from "../chart/draw-interval.js";
-import { intervalGeometry, type Row } from "../chart/interval.js";
+import { type Drawn, figure } from "../chart/figure.js";
+import { intervalGeometry } from "../chart/interval.js";
 import { textSize } from "../chart/text-size.js";
 import type { ClaimReport } from "../core/planner.js";
 import { amountOf, chosenOf, type MeasureView, plain, sides, signed, withUnit } from "../format/values.js";
 import { say } from "../text/say.js";
-
-interface Drawn {
-  row: Row;
-  printed: { value: string; low: string; high: string };
-}
 
 /** The club of a claim without a retest is the second of two. */
 const NEW_CLUB = 1;
@@ -32,21 +28,18 @@ export function claimPicture(report: ClaimReport, measure: MeasureView): Templat
     text: textSize(),
     label: zone,
   });
-  const { left, right } = sides(measure.id, false);
   const said = rows.map(({ row, printed }) => say("claim-picture-each", { name: row.name ?? "", ...ends(printed) }));
-  return html`
-    <figure class="picture">
-      <div class="sides" aria-hidden="true">
-        <span>← ${left}</span>
-        <span>${right} →</span>
-      </div>
-      ${drawInterval(geometry, {
-        alternative: [`${zone}.`, ...said].join(" "),
-        printed: (_, at) => rows[at]!.printed,
-        tick: (x) => signed(x * measure.scale, measure.decimals),
-      })}
-      <figcaption>${luck.order_allowance > 0 ? say("claim-reach-caption-order", { size: amountOf(luck.order_allowance, measure) }) : say("claim-reach-caption")}</figcaption>
-    </figure>`;
+  return figure(
+    sides(measure.id, false),
+    drawInterval(geometry, {
+      alternative: [`${zone}.`, ...said].join(" "),
+      printed: (_, at) => rows[at]!.printed,
+      tick: (x) => signed(x * measure.scale, measure.decimals),
+    }),
+    luck.order_allowance > 0
+      ? say("claim-reach-caption-order", { size: amountOf(luck.order_allowance, measure) })
+      : say("claim-reach-caption"),
+  );
 }
 
 /** What was said: a mark, since nobody said how sure. */
