@@ -246,7 +246,7 @@ const frozen = () =>
     const file = join(mkdtempSync(join(tmpdir(), "shots-")), "ten-thousand.csv");
     writeFileSync(file, manyShots());
     const page = await answering(browser);
-    await page.goto(site);
+    await page.goto(`${site}#shots`);
     const input = await page.waitForSelector("input[type=file]");
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
     await page.evaluate(() => {
