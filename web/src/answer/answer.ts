@@ -91,8 +91,8 @@ const asksForMore = ({ answer }: Report): boolean =>
   // Room for the start of the laps makes an answer no hint: nobody is sent back for that alone.
   (answer.facts !== null && !["not_needed", "start_of_laps"].includes(answer.facts.order_allowance));
 
-const overlay = ({ headline, detail, asks }: Overlay, state: State, actions: Actions): TemplateResult => html`
-  <li class="overlay">
+const overlay = ({ kind, headline, detail, asks }: Overlay, state: State, actions: Actions): TemplateResult => html`
+  <li class="overlay ${kind}">
     <details>
       <summary><h3>${headline}</h3></summary>
       <p>${detail}</p>

@@ -13,6 +13,7 @@ import { shareDoor } from "../share/door.js";
 import type { Actions } from "../state/actions.js";
 import type { State } from "../state/state.js";
 import { type PlainId, say } from "../text/say.js";
+import { sheetHead } from "../trust/on-paper.js";
 import { trustPart } from "../trust/part.js";
 import { weatherDoor } from "../weather/door.js";
 
@@ -23,6 +24,7 @@ export const below = (
   session: Session,
   actions: Actions,
 ): TemplateResult => html`
+  ${sheetHead()}
   ${report.trust.length > 0 ? html`<div class="trusted">${part("trust", say("trust-title"), trustPart(state, report, session, actions))}</div>` : nothing}
   <div class="rooms">
     ${group("group-how-sure", [

@@ -349,9 +349,7 @@ export class StraightAnswerPage extends LightElement {
     document.addEventListener("dragover", (event) => event.preventDefault());
     document.addEventListener("drop", (event) => this.#dropped(event));
     window.addEventListener("beforeprint", () => {
-      for (const row of this.querySelectorAll<HTMLDetailsElement>(
-        "details.numbers, details.trust, .overlay details, .in-full",
-      ))
+      for (const row of this.querySelectorAll<HTMLDetailsElement>("details.trust, .overlay details, .in-full"))
         openNow(row);
     });
   }

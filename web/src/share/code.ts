@@ -4,7 +4,10 @@ import qrcode from "qrcode-generator";
 /** Characters that a code of a card's size holds and a phone still reads: about 120 modules across. */
 export const MOST_CODED = 1_200;
 
-export function code(link: string): boolean[][] | null {
+/** Rows of dark and light modules. */
+export type Code = boolean[][];
+
+export function code(link: string): Code | null {
   if (link.length > MOST_CODED) return null;
   // The least correction: a screen has no dirt, and fewer modules are larger ones.
   const made = qrcode(0, "L");

@@ -14,6 +14,7 @@ import english from "../text/en/share.ftl?raw";
 import { language, learn, say } from "../text/say.js";
 import { pageIn } from "../text/spoken.js";
 import { card } from "./card.js";
+import type { Code } from "./code.js";
 import { colors, type Scheme } from "./colors.js";
 import { copy, openShareSheet, save } from "./device.js";
 import { type Copied, type Style, shareView } from "./view.js";
@@ -42,7 +43,7 @@ export class StraightAnswerShare extends BehindDoor {
   #scheme: Scheme = matchMedia("(prefers-color-scheme: dark)").matches ? "dark" : "light";
   #shared: Shared | null = null;
   #trouble: Refusal | null = null;
-  #picture: { address: string; file: File; coded: boolean } | null = null;
+  #picture: { address: string; file: File; code: Code | null } | null = null;
   #done = "";
   #turn = 0;
   #stale = true;
@@ -135,7 +136,7 @@ export class StraightAnswerShare extends BehindDoor {
     const blob = await card({ shared, measure, date, code: rows, colors: colors(this.#scheme) });
     if (turn !== this.#turn) return;
     this.#forgetPicture();
-    this.#picture = { address: URL.createObjectURL(blob), file: this.#file("png", blob), coded: rows !== null };
+    this.#picture = { address: URL.createObjectURL(blob), file: this.#file("png", blob), code: rows };
     this.requestUpdate();
   }
 

@@ -3,6 +3,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import type { Refusal, Shared } from "../core/engine.js";
 import { trouble as refused } from "../pieces/trouble.js";
 import { say, sayAround } from "../text/say.js";
+import type { Code } from "./code.js";
 import type { Scheme } from "./colors.js";
 import { canShare } from "./device.js";
 import { snippetOf } from "./snippet.js";
@@ -16,7 +17,7 @@ export interface ShareState {
   note: string;
   style: Style;
   scheme: Scheme;
-  picture: { address: string; file: File; coded: boolean } | null;
+  picture: { address: string; file: File; code: Code | null } | null;
   /** What was just done, to be seen and heard. */
   done: string;
 }
@@ -37,6 +38,9 @@ export interface ShareActions {
   print: () => void;
 }
 
+/** Modules left light around a code, so that a phone finds it. */
+const BORDER = 4;
+
 /** Where forums and messengers begin to cut addresses off; the core says whether a link stays below. */
 const FORUMS = 2_000;
 
@@ -47,7 +51,7 @@ export function shareView(state: ShareState, actions: ShareActions): TemplateRes
   return html`
     <p class="hint">${say("share-help")}</p>
     <p class="share-done" role="status">${state.done}</p>
-    ${link(state, shared, actions)} ${words(state, shared, actions)} ${picture(state, shared, actions)} ${files(actions)} ${embedded(shared, actions)}`;
+    ${link(state, shared, actions)} ${words(state, shared, actions)} ${picture(state, shared, actions)} ${files(actions)} ${embedded(shared, actions)} ${onPaper(state, shared)}`;
 }
 
 function link(state: ShareState, shared: Shared, actions: ShareActions): TemplateResult {
@@ -129,7 +133,7 @@ function picture({ picture, scheme }: ShareState, { card, link }: Shared, action
       ${segments("share-scheme", say("share-colors"), SCHEMES, scheme, actions.show)}
       ${picture ? html`<img class="share-card" src=${picture.address} alt=${card.alternative} />` : html`<p class="hint">${say("share-drawing")}</p>`}
       ${
-        picture && !picture.coded
+        picture && !picture.code
           ? html`<p class="hint">${link === null ? say("share-no-code-large") : say("share-no-code-long")}</p>`
           : nothing
       }
@@ -176,6 +180,22 @@ function embedded({ link }: Shared, actions: ShareActions): TemplateResult {
         </ul>
       </details>
     </section>`;
+}
+
+/** On a sheet alone: the link as a code, and the note that was given to it. */
+const onPaper = ({ picture, note }: ShareState, { link }: Shared): TemplateResult => html`
+  <div class="on-paper sheet-code">
+    ${picture?.code ? drawn(picture.code) : nothing}
+    <p>${note === "" ? nothing : html`<strong>${note}</strong><br />`}${picture?.code ? say("share-sheet-code") : link === null ? say("share-no-code-large") : say("share-sheet-long")}</p>
+  </div>`;
+
+/** A dark module is a square of one by one; the light border belongs to the code. */
+function drawn(code: Code): TemplateResult {
+  const across = code.length + 2 * BORDER;
+  const path = code
+    .flatMap((row, y) => row.map((dark, x) => (dark ? `M${x + BORDER} ${y + BORDER}h1v1h-1z` : "")))
+    .join("");
+  return html`<svg viewBox="0 0 ${across} ${across}" aria-hidden="true" shape-rendering="crispEdges"><path d=${path} /></svg>`;
 }
 
 const segments = <T extends Style | Scheme>(

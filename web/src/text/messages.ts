@@ -849,6 +849,8 @@ export interface Messages {
   "card-dated": { date: string | number };
   "card-scan": null;
   "card-zone": null;
+  "share-sheet-code": null;
+  "share-sheet-long": null;
   "start-ways": null;
   "start-shots": null;
   "start-shots-line": null;
@@ -907,4 +909,8 @@ export interface Messages {
   "reason-club": null;
   "reason-fault": null;
   "reason-other": null;
+  "paper-for": null;
+  "paper-printed": { date: string | number };
+  "paper-shots": { measure: string | number };
+  "paper-shots-out": { measure: string | number };
 }

@@ -9,6 +9,7 @@ import type { Actions } from "../state/actions.js";
 import { notesIn, shotCount, shotsFrom } from "../state/shots.js";
 import { say } from "../text/say.js";
 import { drawOrder } from "./draw-order.js";
+import { sheetShots } from "./on-paper.js";
 import { type Drift, type OrderedShot, orderGeometry } from "./order.js";
 
 /** More shots than these are no picture any more. */
@@ -32,6 +33,7 @@ export function shots(
         <summary>${say("shots-every")}</summary>
         ${whenOpen(() => list(session, measure, actions, shown))}
       </details>
+      ${sheetShots(session, measure)}
     </div>`;
 }
 

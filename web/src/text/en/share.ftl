@@ -57,3 +57,5 @@ share-not-taken = The device did not take it. Copy it instead.
 card-dated = Straight Answer, { $date }
 card-scan = Scan the code to see every number and try your own margin.
 card-zone = too small to matter
+share-sheet-code = Scan it to open these shots and this answer on a phone.
+share-sheet-long = The link to these shots is too long for a code.

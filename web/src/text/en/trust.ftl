@@ -41,3 +41,8 @@ reason-mishit = mishit
 reason-club = wrong club
 reason-fault = fault of ball or reading
 reason-other = other reason
+
+paper-for = For: ________________________
+paper-printed = Printed on { $date }
+paper-shots = Every shot, in the order hit: { $measure }
+paper-shots-out = Every shot, in the order hit: { $measure }. In brackets: left out.

@@ -57,3 +57,5 @@ share-not-taken = El dispositivo no lo aceptó. Mejor cópialo.
 card-dated = Straight Answer, { $date }
 card-scan = Escanea el código para ver todos los números y probar con la diferencia que te importe.
 card-zone = sin importancia
+share-sheet-code = Escanéalo para abrir estos golpes y esta respuesta en un teléfono.
+share-sheet-long = El enlace a estos golpes es demasiado largo para un código.

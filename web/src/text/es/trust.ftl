@@ -50,3 +50,8 @@ reason-mishit = fallo
 reason-club = otro palo
 reason-fault = fallo de la bola o de la medición
 reason-other = otra razón
+
+paper-for = Para: ________________________
+paper-printed = Impreso el { $date }
+paper-shots = Cada golpe, en el orden en que se dio: { $measure }
+paper-shots-out = Cada golpe, en el orden en que se dio: { $measure }. Entre paréntesis: descartado.
