@@ -3,9 +3,9 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { open, phone } from "./harness.mjs";
-import { answer, demo, openEverything, paste } from "./steps.mjs";
+import { answer, demo, openEverything, openShots, overflows, paste } from "./steps.mjs";
 
-const PICTURES = "svg:is(.interval, .hill, .ground, .carry-map, .gap-parts, .order, .gain)";
+const PICTURES = "svg:is(.interval, .hill, .ground, .carry-map, .gap-parts, .order, .gain, .power)";
 
 /** Each writing of each picture: how high its letters are on the screen, and whether all of it lies inside the screen. */
 const writing = (page) =>
@@ -69,5 +69,15 @@ test("at twice the text the writing of every picture is twice as large, uncut, a
     [],
   );
   assert.deepEqual(await covered(page), []);
+  await context.close();
+});
+
+test("at twice the text nothing that can be opened is wider than a phone", async () => {
+  const { page, context } = await open("#example=twelve", { viewport: phone, reducedMotion: "reduce" });
+  await page.evaluate(() => document.documentElement.style.setProperty("font-size", "212.5%"));
+  await answer(page);
+  await openShots(page);
+  await openEverything(page);
+  assert.equal(await overflows(page), false);
   await context.close();
 });

@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { assertQuiet, open } from "./harness.mjs";
+import { assertQuiet, open, phone } from "./harness.mjs";
 import { answer, answerAfter, demo, faults, openFact, openShots, overflows, paste } from "./steps.mjs";
 
 /** A link with sixty shots of several measures. */
@@ -126,6 +126,25 @@ test("what was taken back is done again", async () => {
   await answerAfter(page, () => page.getByLabel("Whether shot 4 counts").selectOption("mishit"));
   assert.equal(await redo.count(), 0);
   await openFact(page, "margin");
+  assertQuiet(watched);
+  await context.close();
+});
+
+test("starting again is taken back from the start, which plays its picture; and done again", async () => {
+  const { page, context, watched } = await open("#example=twelve", { viewport: phone });
+  const first = await answer(page);
+  await openShots(page);
+  await page.getByRole("button", { name: "Start again" }).click();
+  await page.locator("straight-answer-live figure").waitFor();
+  const undo = page.getByRole("button", { name: "Undo: started again" });
+  assert.ok((await undo.boundingBox()).y < phone.height, "within reach of a thumb");
+  assert.equal(await page.locator("#answer-headline").count(), 0);
+  await undo.click();
+  assert.equal((await answer(page)).everything, first.everything);
+  await openShots(page);
+  await page.getByRole("button", { name: "Do again: started again" }).click();
+  await page.locator("#start .way").first().waitFor();
+  assert.equal(await page.locator("#answer-headline").count(), 0);
   assertQuiet(watched);
   await context.close();
 });

@@ -58,8 +58,7 @@ setTimeout(() => new Intl.NumberFormat(wanted).format(1));
 
 /** Once the first answer stands: the other language and units, how the page prints, and the site for the day without a network. */
 function afterwards(port: PagePort): void {
-  if (document.documentElement.dataset["place"] === "start")
-    void withTexts(["start"], () => import("./start/live.js")).catch(() => undefined);
+  playAtStart();
   // What takes files in is there before one is given: by then the network may be gone.
   void import("./state/intake.js").catch(() => undefined);
   void import("./page/other-ways.js").then(({ offerOtherWays }) => offerOtherWays(port)).catch(() => undefined);
@@ -70,4 +69,18 @@ function afterwards(port: PagePort): void {
   // On somebody else's page nothing is kept: their visitors came for one answer.
   if (window.self === window.top)
     void import("./page/offline.js").then(({ keepOffline }) => keepOffline()).catch(() => undefined);
+}
+
+/** The start's picture, once the start is there to be seen: at first, or when everything was taken off the page. */
+function playAtStart(): void {
+  const { documentElement } = document;
+  const isThere = () => documentElement.dataset["place"] === "start";
+  const play = () => void withTexts(["start"], () => import("./start/live.js")).catch(() => undefined);
+  if (isThere()) return play();
+  const watch = new MutationObserver(() => {
+    if (!isThere()) return;
+    watch.disconnect();
+    play();
+  });
+  watch.observe(documentElement, { attributeFilter: ["data-place"] });
 }

@@ -22,6 +22,13 @@ describe("the lengths of a test", () => {
     expect(grid[2]!.y).toBeCloseTo(margin[2]!.y);
   });
 
+  test("with large text every second length is told, and always the plan's own", () => {
+    const rows = [row(4, 0.2), row(5, 0.3), row(6, 0.4, true), row(7, 0.5), row(8, 0.6)];
+    expect(powerGeometry(rows).told).toHaveLength(5);
+    expect(powerGeometry(rows, 2).told.map(({ row }) => row.rounds)).toEqual([4, 6, 8]);
+    expect(powerGeometry(rows, 2).height).toBeGreaterThan(powerGeometry(rows).height);
+  });
+
   test("a chance that nobody knows has no dot, and one length stands in the middle", () => {
     expect(powerGeometry([row(5, null), row(10, 0.5)]).margin).toHaveLength(1);
     expect(powerGeometry([row(5, 0.1)]).margin[0]!.x).toBe(50);

@@ -75,6 +75,25 @@ describe("work follows wishes", () => {
   });
 });
 
+describe("starting again", () => {
+  test("can be taken back, and done again", () => {
+    const before = answered();
+    const away = run(before, { type: "started_again" });
+    expect(away).toMatchObject({ given: [], read: null, report: null, wants: null });
+    const back = run(away, { type: "undone" });
+    expect(back.given).toEqual(before.given);
+    expect(back.question).toEqual(before.question);
+    expect(back.wants).toBe("read");
+    const again = run(back, { type: "redone" });
+    expect(again).toMatchObject({ given: [], read: null, wants: null });
+    expect(run(again, { type: "undone" }).given).toEqual(before.given);
+  });
+
+  test("what a test covers while it is hit leaves nothing to take back", () => {
+    expect(run(answered(), { type: "started_again", covered: true }).past).toEqual([]);
+  });
+});
+
 describe("corrections add up", () => {
   test("column and unit corrections are kept side by side", () => {
     const after = run(

@@ -22,13 +22,17 @@ export const drawPower = (geometry: PowerGeometry, texts: PowerTexts): TemplateR
     )}
     ${geometry.margin.map(
       ({ x, row }) => svg`
-        ${row.is_plan ? svg`<line class="own" x1=${percent(x)} x2=${percent(x)} y1=${geometry.top} y2=${geometry.bottom} />` : ""}
-        <text class=${row.is_plan ? "rounds is-plan" : "rounds"} x=${percent(x)} y=${geometry.bottom + 20} text-anchor="middle">${texts.rounds(row)}</text>`,
+        ${row.is_plan ? svg`<line class="own" x1=${percent(x)} x2=${percent(x)} y1=${geometry.top} y2=${geometry.bottom} />` : ""}`,
     )}
-    ${line(geometry.double, "double", texts.double)} ${line(geometry.margin, "margin", texts.margin)}
+    ${geometry.told.map(
+      ({ x, row }) => svg`
+        <text class=${row.is_plan ? "rounds is-plan" : "rounds"} x=${percent(x)} y=${geometry.bottom + 20 * geometry.text} text-anchor="middle">${texts.rounds(row)}</text>`,
+    )}
+    ${line(geometry, "double", texts.double)} ${line(geometry, "margin", texts.margin)}
   </svg>`;
 
-const line = (points: readonly PowerPoint[], kind: "margin" | "double", name: string): TemplateResult => {
+const line = (geometry: PowerGeometry, kind: "margin" | "double", name: string): TemplateResult => {
+  const points: readonly PowerPoint[] = geometry[kind];
   const last = points.at(-1);
   return svg`
     ${points.slice(1).map((to, index) => {
@@ -40,7 +44,7 @@ const line = (points: readonly PowerPoint[], kind: "margin" | "double", name: st
         ? svg`<circle class="power-dot margin" cx=${percent(x)} cy=${y} r="5" />`
         : svg`<svg class="power-dot double" x=${percent(x)} y=${y} width="1" height="1" overflow="visible"><rect x="-5" y="-5" width="10" height="10" /></svg>`,
     )}
-    ${last ? svg`<text class="power-name" x=${percent(last.x + 4)} y=${kind === "double" ? last.y + 20 : last.y + 20} text-anchor="end">${name}</text>` : ""}`;
+    ${last ? svg`<text class="power-name" x=${percent(last.x + 4)} y=${last.y + 20 * geometry.text} text-anchor="end">${name}</text>` : ""}`;
 };
 
 const percent = (value: number): string => `${Math.round(value * 100) / 100}%`;

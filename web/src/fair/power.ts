@@ -9,6 +9,8 @@ export interface PowerPoint {
 }
 
 export interface PowerGeometry {
+  /** How large the reader's text is beside the page's own. */
+  text: number;
   height: number;
   top: number;
   bottom: number;
@@ -16,30 +18,47 @@ export interface PowerGeometry {
   grid: { y: number; share: number }[];
   margin: PowerPoint[];
   double: PowerPoint[];
+  /** The lengths that have room for their rounds: with large text every second one, the plan's own among them. */
+  told: PowerPoint[];
 }
 
-const HEIGHT = 200;
+const HIGH = 156;
 const TOP = 14;
-const BOTTOM = HEIGHT - 30;
+/** Below the lines stand the rounds. */
+const BELOW = 30;
 /** Percent left free at the sides: on the left stand the shares, on the right half a figure. */
 const LEFT = 18;
 const RIGHT = 9;
 
+/** From this size of text on two figures side by side would touch. */
+const CLOSE = 1.5;
+
 /** Lengths stand side by side in equal steps: they are choices, not a scale. */
-export function powerGeometry(rows: readonly Length[]): PowerGeometry {
-  const x = (index: number) => (rows.length === 1 ? 50 : LEFT + (index / (rows.length - 1)) * (100 - LEFT - RIGHT));
-  const y = (share: number) => BOTTOM - share * (BOTTOM - TOP);
+export function powerGeometry(rows: readonly Length[], text = 1): PowerGeometry {
+  const left = LEFT * text;
+  const x = (index: number) => (rows.length === 1 ? 50 : left + (index / (rows.length - 1)) * (100 - left - RIGHT));
+  const top = TOP * text;
+  // The lines are a writing and a half apart at the least.
+  const bottom = top + HIGH * Math.max(1, text * 0.8);
+  const y = (share: number) => bottom - share * (bottom - top);
   const line = (of: (row: Length) => number | null): PowerPoint[] =>
     rows.flatMap((row, index) => {
       const share = of(row);
       return share === null ? [] : [{ x: x(index), y: y(share), row }];
     });
+  const margin = line((row) => row.margin_found);
+  const own = Math.max(
+    0,
+    margin.findIndex(({ row }) => row.is_plan),
+  );
   return {
-    height: HEIGHT,
-    top: TOP,
-    bottom: BOTTOM,
+    text,
+    height: bottom + BELOW * text,
+    top,
+    bottom,
     grid: [0, 0.5, 0.8, 1].map((share) => ({ y: y(share), share })),
-    margin: line((row) => row.margin_found),
+    margin,
+    told: margin.filter((_, index) => text < CLOSE || (index - own) % 2 === 0),
     double: line((row) => row.double_found),
   };
 }

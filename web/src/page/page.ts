@@ -102,7 +102,7 @@ export class StraightAnswerPage extends LightElement {
 
   /** Takes shots and answer off the page. */
   cover(): void {
-    this.#dispatch({ type: "started_again" });
+    this.#dispatch({ type: "started_again", covered: true });
   }
 
   override connectedCallback(): void {

@@ -6,6 +6,7 @@ import { later } from "../pieces/later.js";
 import { part } from "../pieces/pieces.js";
 import { counts } from "../question/counts.js";
 import { read } from "../shots/read.js";
+import { undo } from "../shots/undo.js";
 import { give } from "../start/give.js";
 import type { Actions } from "../state/actions.js";
 import { namesTooMany } from "../state/doubts.js";
@@ -46,7 +47,7 @@ export function page(state: State, actions: Actions, whole: boolean, place: Plac
 
 /** Before anything is read. The start and what stands behind its doors are no part of this element. */
 function before(state: State, actions: Actions, place: Place | null): TemplateResult | typeof nothing {
-  if (place === "start") return nothing;
+  if (place === "start") return undone(state, actions);
   const back =
     place && document.querySelector("#start")
       ? html`<p class="back"><a href="#start">${say("start-back")}</a></p>`
@@ -57,8 +58,12 @@ function before(state: State, actions: Actions, place: Place | null): TemplateRe
     : state.entry
       ? entered(state, state.entry, actions)
       : give(state, actions);
-  return html`${back}<div class="parts empty">${first}</div>`;
+  return html`${back}<div class="parts empty">${first}</div>${undone(state, actions)}`;
 }
+
+/** What was there before starting again is one tap away, wherever that led. */
+const undone = (state: State, actions: Actions): TemplateResult | typeof nothing =>
+  state.past.length > 0 ? html`<div class="left-behind">${undo(state, actions)}</div>` : nothing;
 
 /** What is entered in the place of the shots. */
 function entered(state: State, shown: Entry, actions: Actions): TemplateResult {

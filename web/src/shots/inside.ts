@@ -16,6 +16,7 @@ import { learn, say } from "../text/say.js";
 import { clubs, whose } from "./clubs.js";
 import { notices, problems } from "./problems.js";
 import { source } from "./source.js";
+import { undo } from "./undo.js";
 
 learn(english);
 
@@ -35,15 +36,6 @@ export const inside = (state: State, session: Session, actions: Actions): Templa
       </div>
     </div>`;
 };
-
-const undo = ({ past, ahead }: State, actions: Actions): TemplateResult | typeof nothing =>
-  past.length + ahead.length === 0
-    ? nothing
-    : html`
-        <p class="undo">
-          ${past.length > 0 ? html`<button type="button" class="plain" @click=${actions.undo}>${say("undo-done", { done: past.at(-1)!.done })}</button>` : nothing}
-          ${ahead.length > 0 ? html`<button type="button" class="plain" @click=${actions.redo}>${say("redo-done", { done: ahead.at(-1)!.done })}</button>` : nothing}
-        </p>`;
 
 /** What was typed goes back into the grid or the form it was typed into. */
 const openAgain = ({ source: { kind } }: Given, at: number, actions: Actions): TemplateResult | typeof nothing =>

@@ -20,6 +20,7 @@ import { say } from "../text/say.js";
 import { holding } from "./doubts.js";
 import { formDraft } from "./form.js";
 import { isSameShots, type Joined, joinedWith } from "./joined.js";
+import { type Past, remembered, standing } from "./past.js";
 import { type Patch, patched } from "./patch.js";
 import { opened, settled, withOffered } from "./question.js";
 import type { SetAside } from "./shots.js";
@@ -60,11 +61,6 @@ export type Sent = Pick<Unpacked, "question" | "view" | "notices">;
 export interface Cut {
   link: string;
   refusal: Refusal;
-}
-
-/** What can be taken back: how things stood, and what was done to them. */
-interface Past extends Pick<State, "given" | "read" | "order" | "setAside" | "question" | "seen" | "sent"> {
-  done: string;
 }
 
 export interface State {
@@ -137,10 +133,9 @@ export type Message =
   | { type: "refused"; turn: number; refusal: Refusal }
   | { type: "file_refused"; refusal: Refusal }
   | { type: "answer_in_view"; is: boolean }
-  | { type: "started_again" };
+  /** `covered`: for what stands in its place, and comes back by itself. */
+  | { type: "started_again"; covered?: boolean };
 
-/** How many steps can be taken back. */
-const STEPS = 30;
 /** A phone slows down with thousands of rows, each with its choice. */
 const SHOTS_AT_ONCE = 200;
 
@@ -255,7 +250,7 @@ function step(state: State, message: Message): State {
     case "answer_in_view":
       return { ...state, answerInView: message.is };
     case "started_again":
-      return { ...start, measures: state.measures, turn: state.turn + 1 };
+      return emptied(state, state.read && !message.covered ? remembered(state, say("done-started")).past : []);
   }
 }
 
@@ -268,36 +263,27 @@ function wish(state: State, wants: "read" | "check"): Pick<State, "wants" | "tur
 export const entryKey = (entry: Entry | null): string =>
   entry === null ? "" : `${entry.kind} ${"at" in entry ? entry.at : ""}`;
 
-const standing = ({ given, read, order, setAside, question, seen, sent }: State, done: string): Past => ({
-  done,
-  given,
-  read,
-  order,
-  setAside,
-  question,
-  seen,
-  sent,
-});
-
-const remembered = (state: State, done: string): State => ({
-  ...state,
-  past: [...state.past.slice(-STEPS), standing(state, done)],
-  ahead: [],
-  notAdded: null,
-});
-
 /** One step back, or one of those again. */
 function moved(state: State, from: "past" | "ahead", to: "past" | "ahead"): State {
   const step = state[from].at(-1);
   if (!step) return state;
   const { done, ...then } = step;
   const rest = { [from]: state[from].slice(0, -1), [to]: [...state[to], standing(state, done)] };
+  if (then.given.length === 0) return { ...emptied(state, []), ...rest };
   return { ...state, ...then, ...rest, entry: null, ...wish(state, "read") };
 }
 
+/** Nothing is given any more; what was can be brought back. */
+const emptied = (state: State, past: State["past"]): State => ({
+  ...start,
+  measures: state.measures,
+  past,
+  turn: state.turn + 1,
+});
+
 /** Other texts: what was said of the order of the old ones says nothing of these. */
 function withTexts(state: State, given: readonly Given[]): State {
-  if (given.length === 0) return { ...start, measures: state.measures, turn: state.turn + 1 };
+  if (given.length === 0) return emptied(state, state.past);
   const fresh = state.order === null ? given : given.map((one) => ({ ...one, result: null }));
   return { ...state, given: fresh, order: null, entry: null, unfinished: {}, trouble: null, ...wish(state, "read") };
 }

@@ -549,6 +549,9 @@ export interface Messages {
   "done-removed": null;
   "done-renamed": { name: string | number };
   "done-left-out": null;
+  "done-started": null;
+  "undo-done": { done: string | number };
+  "redo-done": { done: string | number };
   "done-corrected": null;
   "not-understood": { count: number };
   "look-at-this": null;
@@ -714,8 +717,6 @@ export interface Messages {
   "column-holds": { heading: string | number };
   "column-unit": { heading: string | number };
   "no-unit": null;
-  "undo-done": { done: string | number };
-  "redo-done": { done: string | number };
   "back-to-typing": null;
   "change-averages": null;
   "remove-shots": null;

@@ -39,7 +39,7 @@ export function shots(
 
 const list = (session: Session, measure: MeasureView, actions: Actions, shown: number): TemplateResult => html`
   <p class="hint">${say("shots-every-help")}</p>
-  ${table(session, measure, actions, shown)}
+  <div class="scroll">${table(session, measure, actions, shown)}</div>
   ${
     shotCount(session) > shown
       ? html`<div class="buttons">

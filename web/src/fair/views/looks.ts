@@ -8,7 +8,7 @@ export const looksView = ({ looks }: Plan): TemplateResult => html`
   <details class="fair-looks">
     <summary>${say("fair-looks")}</summary>
     <p class="hint">${say("fair-looks-help")}</p>
-    <table>
+    <div class="scroll"><table>
       <thead><tr><th scope="col">${say("fair-after-round")}</th><th scope="col">${say("fair-how-sure")}</th></tr></thead>
       <tbody>
         ${looks.map(
@@ -16,5 +16,5 @@ export const looksView = ({ looks }: Plan): TemplateResult => html`
             <tr><th scope="row">${after_round}</th><td>${levelOf(level)}</td></tr>`,
         )}
       </tbody>
-    </table>
+    </table></div>
   </details>`;

@@ -1,5 +1,6 @@
 /** The form of a plan, what it will show, and what a longer or a shorter one would. */
 import { html, nothing, type TemplateResult } from "lit";
+import { textSize } from "../../chart/text-size.js";
 import type { Goal, Measure } from "../../core/engine.js";
 import type { Length, LookWord, Plan, PlanLimits } from "../../core/planner.js";
 import { isSpread, marginScale } from "../../format/margin.js";
@@ -264,7 +265,7 @@ function lengths(plan: Plan, measures: readonly Measure[]): TemplateResult {
   return html`
     <figure class="fair-lengths">
       <figcaption>${say("fair-lengths")}</figcaption>
-      ${drawPower(powerGeometry(rows), {
+      ${drawPower(powerGeometry(rows, textSize()), {
         alternative: say("fair-lengths-alternative", { margin: size, double, each: told.join(". ") }),
         margin: size,
         double,

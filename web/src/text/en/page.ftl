@@ -185,6 +185,9 @@ done-typed = changed what was typed
 done-removed = removed a text
 done-renamed = renamed { $name }
 done-left-out = left a shot out or put it back
+done-started = started again
+undo-done = Undo: { $done }
+redo-done = Do again: { $done }
 done-corrected = corrected how it was read
 
 ## What was not understood

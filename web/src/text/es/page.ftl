@@ -184,6 +184,9 @@ done-typed = cambiar lo escrito
 done-removed = quitar un texto
 done-renamed = cambiar el nombre de { $name }
 done-left-out = apartar un golpe o recuperarlo
+done-started = empezar de nuevo
+undo-done = Deshacer: { $done }
+redo-done = Rehacer: { $done }
 done-corrected = corregir cómo se leyó
 
 ## Lo que no se entendió
