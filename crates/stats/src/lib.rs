@@ -89,7 +89,9 @@ pub use looks::{LookBoundary, LooksError, MOST_LOOKS, planned_looks};
 pub use normal_mixture::NormalMixture;
 pub use proportion::{Counted, counts_differ};
 pub use pulled::{pulled, pulled_among, pulled_over};
-pub use rounds::{FittedRounds, Interaction, MOST_BUILDS, RoundComparison, RoundShot, Rounds, RoundsError};
+pub use rounds::{
+    FittedRounds, Interaction, MOST_BUILDS, RoundComparison, RoundShot, Rounds, RoundsError, leaning_cost,
+};
 pub use rounds_power::{SessionScale, TurnsDesign, session_scales};
 pub use sample::{LARGEST_VALUE, Sample, SampleError, Summary, SummaryError};
 pub use selection::{best_lead_chance, expected_best, usual_prior_sd};

@@ -98,9 +98,14 @@ pub(crate) fn turn_widening(shots: f64) -> f64 {
 
 /// The factor that a planned test of two builds meets on average: the usual one, and what few shots seem to lean.
 pub(crate) fn planned_widening(rounds: usize, set: usize) -> f64 {
-    let usual = turn_widening(set as f64);
+    turn_widening(set as f64) * leaning_cost(rounds, set)
+}
+
+/// By how much what few shots seem to lean on each other widens the interval of a planned test on average.
+#[must_use]
+pub fn leaning_cost(rounds: usize, set: usize) -> f64 {
     // Single shots in turn show nothing of it.
-    if set < 2 { usual } else { usual * (1.0 + LEANING_COST / (rounds * (2 * set - 1)) as f64) }
+    if set < 2 { 1.0 } else { 1.0 + LEANING_COST / (rounds * (2 * set - 1)) as f64 }
 }
 
 impl RoundComparison {

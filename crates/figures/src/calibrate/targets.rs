@@ -14,7 +14,7 @@ use super::sessions::{
 use super::strained;
 use super::typical;
 use crate::simulate::model::{NONE, Parameters, STRONG, TYPICAL};
-use judging::analysis::whole_turns;
+use judging::analysis::in_turns;
 use judging::verdict::DecisionKind;
 use session::plan::LookWord;
 use session::question::Question;
@@ -161,9 +161,9 @@ fn power(effort: Effort) -> Vec<Row> {
         for margin in margins {
             let size = margin / sd;
             let detect =
-                power::shots_to_detect(size, Level::P95, PLANNED_POWER).map_or(0, |n| whole_turns(n.tool));
+                power::shots_to_detect(size, Level::P95, PLANNED_POWER).map_or(0, |n| in_turns(n.tool));
             let same = power::shots_for_equivalence(size, 0.0, Level::P90, PLANNED_POWER)
-                .map_or(0, |n| whole_turns(n.tool));
+                .map_or(0, |n| in_turns(n.tool));
             for (each, shift, wanted, word) in [
                 (detect, margin, DecisionKind::Different, "called different"),
                 (same, 0.0, DecisionKind::Same, "called the same"),

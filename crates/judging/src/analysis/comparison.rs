@@ -5,7 +5,7 @@ use crate::interval::Interval;
 use libm::exp;
 use stats::choices::PLANNED_POWER;
 use stats::distributions::normal_upper;
-use stats::{CautiousDifference, Level, SpreadRatio};
+use stats::{CautiousDifference, Level, SpreadRatio, leaning_cost};
 
 /// The figures that decide.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -104,14 +104,17 @@ impl Comparison {
     /// so that a ratio of `margin` shows.
     pub(super) fn shots_to_settle(&self, margin: f64, candidates: usize) -> Option<u32> {
         let strict = strict(candidates);
-        let shots = whole_turns(match &self.basis {
-            Basis::Difference(_) => {
-                stats::power::shots_to_tell(margin / self.shot_sd, strict, Level::P90, PLANNED_POWER)?.tool
-            }
-            Basis::Spread(spread) => {
-                stats::shots_for_ratio(margin, spread.pooled_kurtosis(1.0), strict, PLANNED_POWER)?
-            }
-        });
+        let shots = match &self.basis {
+            Basis::Difference(_) => in_turns(
+                stats::power::shots_to_tell(margin / self.shot_sd, strict, Level::P90, PLANNED_POWER)?.tool,
+            ),
+            Basis::Spread(spread) => whole_turns(stats::shots_for_ratio(
+                margin,
+                spread.pooled_kurtosis(1.0),
+                strict,
+                PLANNED_POWER,
+            )?),
+        };
         u32::try_from(shots).ok()
     }
 }
@@ -125,7 +128,18 @@ pub(super) fn strict(candidates: usize) -> Level {
 pub(super) const TURN: usize = 3;
 
 /// A number of shots that fills its last turn: a started one costs a round's degree of freedom and gives less.
-#[must_use]
-pub fn whole_turns(shots: usize) -> usize {
+const fn whole_turns(shots: usize) -> usize {
     shots.div_ceil(TURN) * TURN
+}
+
+/// As many shots in turns as find a difference of averages like so many that cannot lean on each other: what few shots
+/// seem to lean costs width, and width costs shots.
+#[must_use]
+pub fn in_turns(shots: usize) -> usize {
+    let worth = |hit: usize| hit as f64 / leaning_cost(hit / TURN, TURN).powi(2);
+    let mut hit = whole_turns(shots.max(1));
+    while worth(hit) < shots as f64 {
+        hit += TURN;
+    }
+    hit
 }

@@ -18,7 +18,7 @@ mod typical;
 pub mod warming_up;
 
 pub use compare::compare;
-pub use comparison::{Basis, Comparison, whole_turns};
+pub use comparison::{Basis, Comparison, in_turns};
 pub use estimate::{Counts, Estimate, Group, Method, MoreShots, Numbers, RatioTest, TextbookTest};
 pub use estimating::{AskedOf, estimate};
 pub use levels::{Levels, Rule, levels};
