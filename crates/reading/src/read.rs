@@ -154,7 +154,6 @@ fn read_tables(grid: &Grid, format: Format, hints: &Hints, talk: Talk) -> ReadRe
     breaks::mark(&mut ctx, &sorted.others);
     second_factor::settle(&mut ctx.draft.session, &mut ctx.talk);
     let rows = std::mem::take(&mut ctx.summaries);
-    let gaps = agreement::compare(&ctx.draft, &rows, &mut ctx.talk);
     summary::settle(&mut ctx.draft, &rows);
     let columns: Vec<&Column<'_>> = tables.iter().flat_map(|t| &t.columns).collect();
     let single = laid.clone().flatten().or_else(|| {
@@ -164,6 +163,8 @@ fn read_tables(grid: &Grid, format: Format, hints: &Hints, talk: Talk) -> ReadRe
         })
     });
     let doubts = doubts::settle(&mut ctx, &columns, single.as_ref());
+    // After what is in doubt was taken out: what is not read yet is held against nothing.
+    let gaps = agreement::compare(&ctx.draft, &rows, &doubts, &mut ctx.talk);
     let grouped = tables.iter().any(|t| t.shape != Shape::Plain);
     whole::settle(&mut ctx, !grouped);
     let is_laid = laid.is_some();

@@ -4,6 +4,7 @@
 //! figures of a build's shots are worked out once for each stretch of rows, so that the cost
 //! grows with the shots and the summary rows, not with both together.
 
+use crate::doubt::Doubt;
 use crate::outcome::{Statistic, SummaryGap};
 use crate::remarks::NoticeKind;
 use crate::take::ctx::SummaryRow;
@@ -17,11 +18,21 @@ use text::Voice;
 use text::names::spoken;
 use text::reading as say;
 
-/// Holds every summary row against the shots it stands under, and says where they disagree.
-pub(crate) fn compare(draft: &Draft, rows: &[SummaryRow], talk: &mut Talk) -> Vec<SummaryGap> {
+/// Holds every summary row against the shots it stands under, and says where they disagree; of a measure that is in doubt
+/// nothing is said until somebody has settled it.
+pub(crate) fn compare(
+    draft: &Draft,
+    rows: &[SummaryRow],
+    doubts: &[Doubt],
+    talk: &mut Talk,
+) -> Vec<SummaryGap> {
     if rows.is_empty() {
         return Vec::new();
     }
+    let in_doubt = |measure: usize| {
+        let id = draft.session.measures.get(measure);
+        id.is_some() && doubts.iter().any(|doubt| doubt.measure.as_ref() == id)
+    };
     let mut compared = Compared::new(draft);
     let mut gaps = Vec::new();
     let mut agreed = 0;
@@ -30,6 +41,7 @@ pub(crate) fn compare(draft: &Draft, rows: &[SummaryRow], talk: &mut Talk) -> Ve
         for &(measure, printed, step) in row.values.iter().take(left) {
             match compared.check(row, measure, printed, step) {
                 None => {}
+                Some(_) if in_doubt(measure) => {}
                 Some(Check::Agrees) => agreed += 1,
                 Some(Check::Differs { from_rows, n }) => gaps.push(SummaryGap {
                     line: row.line,

@@ -1,6 +1,6 @@
 //! Reading published data and the plain ways in which shots are written down.
 
-use reading::{Hints, NoticeKind, ProblemKind, ReadResult, Role, read};
+use reading::{Hints, NoticeKind, ProblemKind, ReadResult, Role, Settled, read};
 use session::Order;
 use session::measure::MeasureId;
 use text::Voice;
@@ -149,6 +149,19 @@ fn a_disagreeing_average_is_said_with_its_amount() {
     let said: Vec<_> = result.notices.iter().filter(|n| n.kind == NoticeKind::SummaryDisagrees).collect();
     assert_eq!(said.len(), 1);
     assert!(said[0].message.contains("12 more"), "{}", said[0].message);
+}
+
+#[test]
+fn of_a_measure_in_doubt_no_average_is_held_against_its_rows() {
+    let text = "Club,Shot,Carry (yd),Spin rate (rpm)\nA,1,250,2500\nA,2,2520,2600\nA,3,248,2700\nA,Average,250,2700\n";
+    let disagrees = |settled: Option<Settled>| {
+        let settled = settled.map(|says| ("out_of_range:carry".to_owned(), says)).into_iter().collect();
+        let result = read(text, &Hints { settled, ..Hints::default() }, &Voice::english());
+        let measures = result.gaps.iter().map(|gap| gap.measure.clone().expect("a measure"));
+        measures.map(|id| id.to_string()).collect::<Vec<_>>()
+    };
+    assert_eq!(disagrees(None), ["spin_rate"], "it is not known yet what its rows are");
+    assert_eq!(disagrees(Some(Settled::Right)), ["carry", "spin_rate"]);
 }
 
 #[test]
