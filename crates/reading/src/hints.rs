@@ -64,6 +64,10 @@ pub struct Hints {
     /// Read the letters O, l, I, S and B in numbers as the digits 0, 1, 1, 5 and 8.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub letters_as_digits: Option<bool>,
+    /// Names of the builds of the texts that this one will be joined to: one spelled otherwise here is asked about.
+    #[cfg_attr(feature = "typescript", ts(optional, as = "Option<Vec<String>>"))]
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub others: Vec<String>,
     /// What was said to doubts, by their keys.
     #[cfg_attr(
         feature = "typescript",

@@ -19,9 +19,13 @@ export async function work(engine: Engine, state: State): Promise<Message> {
 /** Reads what has not been read, and joins what there is. */
 async function readAll(engine: Engine, { given, order }: State): Promise<{ results: ReadResult[]; session: Session }> {
   const alone = given.length === 1 && order !== null ? { order } : {};
-  const results = await Promise.all(
-    given.map((one) => one.result ?? readIn(engine, one.source.text, { ...hintsFor(one), ...alone })),
-  );
+  const results: ReadResult[] = [];
+  for (const one of given) {
+    // A club of a text before this one may be spelled otherwise here.
+    const others = results.flatMap(({ session }) => session.builds.map(({ name }) => name));
+    const beside = others.length > 0 ? { others } : {};
+    results.push(one.result ?? (await readIn(engine, one.source.text, { ...hintsFor(one), ...alone, ...beside })));
+  }
   const [first] = results;
   const session =
     first && results.length === 1

@@ -36,7 +36,7 @@ pub(crate) fn too_many(ctx: &Ctx<'_>, columns: &[&Column<'_>], found: &mut Vec<D
     found.push(doubt(DoubtKind::ManyClubs, "many_clubs".into(), question, choices.collect()));
 }
 
-/// Names that differ by what says nothing: case, spaces, signs.
+/// Names that differ by what says nothing, case, spaces, signs: here, or from that of a build in another text.
 pub(crate) fn same(ctx: &mut Ctx<'_>, found: &mut Vec<Doubt>) {
     let plain: Vec<String> = ctx.draft.session.builds.iter().map(|b| plain(&b.name)).collect();
     let mut groups: Vec<Vec<usize>> = Vec::new();
@@ -46,15 +46,30 @@ pub(crate) fn same(ctx: &mut Ctx<'_>, found: &mut Vec<Doubt>) {
             None => groups.push(vec![at]),
         }
     }
-    groups.retain(|group| group.len() > 1);
+    let hints = ctx.hints;
+    let elsewhere = |group: &[usize], ctx: &Ctx<'_>| {
+        let here = |name: &String| group.iter().any(|&at| ctx.draft.session.builds[at].name == *name);
+        let alike = hints.others.iter().filter(|name| self::plain(name) == plain[group[0]]);
+        let mut alike = alike.peekable();
+        alike.peek().copied().filter(|_| !alike.any(here))
+    };
     // From the last on: builds that become one change the places of those behind them.
     for group in groups.into_iter().rev() {
+        let other = elsewhere(&group, ctx);
+        if group.len() == 1 && other.is_none() {
+            continue;
+        }
         let key = format!("same_name:{}", plain[group[0]]);
         match said(ctx, &key) {
-            Some(Settled::OneClub) => ctx.draft.become_one(&group),
+            Some(Settled::OneClub) => {
+                if let Some(other) = other {
+                    ctx.draft.session.builds[group[0]].name.clone_from(other);
+                }
+                ctx.draft.become_one(&group);
+            }
             Some(_) => {}
             None => {
-                let names = list(ctx, &group);
+                let names = list(ctx, &group, other);
                 let voice = ctx.talk.voice();
                 let choices = vec![
                     choice(Settled::OneClub, say::one_club(voice)),
@@ -73,9 +88,15 @@ fn plain(name: &str) -> String {
     if plain.is_empty() { name.to_owned() } else { plain }
 }
 
-fn list(ctx: &Ctx<'_>, builds: &[usize]) -> String {
-    let named = builds.iter().filter_map(|&at| ctx.draft.session.builds.get(at));
-    named.take(6).map(|build| format!("“{}”", shortened(&build.name))).collect::<Vec<_>>().join(", ")
+fn list(ctx: &Ctx<'_>, builds: &[usize], other: Option<&String>) -> String {
+    let named = builds.iter().filter_map(|&at| ctx.draft.session.builds.get(at)).map(|build| &build.name);
+    other
+        .into_iter()
+        .chain(named)
+        .take(6)
+        .map(|name| format!("“{}”", shortened(name)))
+        .collect::<Vec<_>>()
+        .join(", ")
 }
 
 /// A build with a single shot among builds with several: a slip of the pen, or a row that belongs elsewhere.
@@ -179,7 +200,7 @@ fn ask_odd(ctx: &Ctx<'_>, key: String, builds: Vec<usize>, found: &mut Vec<Doubt
         return;
     }
     let voice = ctx.talk.voice();
-    let question = say::odd_name(voice, &list(ctx, &builds));
+    let question = say::odd_name(voice, &list(ctx, &builds, None));
     let choices = vec![
         choice(Settled::Right, say::are_clubs(voice)),
         choice(Settled::LeaveOut, say::are_no_clubs(voice)),

@@ -21,6 +21,7 @@ const APART: f64 = 1.03;
 pub(crate) fn is_plain(ctx: &Ctx<'_>, columns: &[&Column<'_>], single: Option<&Single>) -> bool {
     let session = &ctx.draft.session;
     ctx.hints.settled.is_empty()
+        && ctx.hints.others.is_empty()
         && ctx.unexplained.is_empty()
         && session.summaries.is_empty()
         && session.builds.len() <= MOST_BUILDS

@@ -1,6 +1,6 @@
 //! Reading published data and the plain ways in which shots are written down.
 
-use reading::{Hints, NoticeKind, ProblemKind, ReadResult, Role, Settled, read};
+use reading::{DoubtKind, Hints, NoticeKind, ProblemKind, ReadResult, Role, Settled, read};
 use session::Order;
 use session::measure::MeasureId;
 use text::Voice;
@@ -162,6 +162,27 @@ fn of_a_measure_in_doubt_no_average_is_held_against_its_rows() {
     };
     assert_eq!(disagrees(None), ["spin_rate"], "it is not known yet what its rows are");
     assert_eq!(disagrees(Some(Settled::Right)), ["carry", "spin_rate"]);
+}
+
+#[test]
+fn a_club_of_another_text_spelled_otherwise_is_asked_about() {
+    let text = "Club,Carry\ndriver b,250\ndriver b,252\nMine,240\nMine,241\n";
+    let read_beside = |others: &[&str], says: Option<Settled>| {
+        let settled = says.map(|says| ("same_name:driverb".to_owned(), says)).into_iter().collect();
+        let others = others.iter().map(|&name| name.to_owned()).collect();
+        read(text, &Hints { others, settled, ..Hints::default() }, &Voice::english())
+    };
+    let asked = read_beside(&["Mine", "Driver B"], None);
+    assert_eq!(asked.doubts.iter().map(|doubt| doubt.kind).collect::<Vec<_>>(), [DoubtKind::SameName]);
+    assert!(asked.doubts[0].question.contains("“Driver B”, “driver b”"), "{}", asked.doubts[0].question);
+    let one = read_beside(&["Mine", "Driver B"], Some(Settled::OneClub));
+    assert!(one.doubts.is_empty());
+    assert_eq!(names(&one), ["Driver B", "Mine"]);
+    let two = read_beside(&["Mine", "Driver B"], Some(Settled::Right));
+    assert!(two.doubts.is_empty());
+    assert_eq!(names(&two), ["driver b", "Mine"]);
+    // The same spelling elsewhere is the same club, whatever else is spelled like it.
+    assert!(read_beside(&["driver b", "Driver B"], None).doubts.is_empty());
 }
 
 #[test]
