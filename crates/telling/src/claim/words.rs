@@ -60,11 +60,13 @@ fn headline(told: &Told<'_>, subject: &Subject<'_>) -> String {
     if facts.open == Some(ClaimOpen::ValueInDoubt) {
         return say::value_in_doubt(voice, &claimed);
     }
+    if facts.open == Some(ClaimOpen::NextToNothing) {
+        return say::next_to_nothing(voice, &claimed);
+    }
     // As the claim counts it: positive is what was promised.
     let Some(Interval { low, high, level }) = facts.retest.map(|retest| toward(&retest, facts.claimed))
     else {
-        let hit = |build: usize| told.session.shots.iter().any(|shot| shot.build == build);
-        return say::no_retest(voice, &claimed, hit(0) && hit(1));
+        return say::no_retest(voice, &claimed, facts.is_hit_again);
     };
     let level = level_text(voice, level);
     let at_most = end(told, subject, high);
