@@ -221,12 +221,11 @@ impl<'a> ShotTable<'a> {
         of_pair.filter(|(at, _)| self.slips.contains(&(*at, index))).count()
     }
 
-    /// Shots of the longest turn with one of two builds: in a row, and within one round where there are rounds.
+    /// Shots of the longest turn with one of two builds, as they were hit: also over the end of a round.
     #[must_use]
     pub fn longest_turn(&self, builds: [usize; 2]) -> u32 {
-        let round = |at: usize| self.rounds.as_ref().and_then(|rounds| rounds.get(at).copied());
-        let of_pair = self.session.shots.iter().enumerate().filter(|(_, shot)| builds.contains(&shot.build));
-        let of_pair: Vec<(usize, Option<u32>)> = of_pair.map(|(at, shot)| (shot.build, round(at))).collect();
+        let of_pair = self.session.shots.iter().map(|shot| shot.build).filter(|build| builds.contains(build));
+        let of_pair: Vec<usize> = of_pair.collect();
         let longest = of_pair.chunk_by(|one, next| one == next).map(<[_]>::len).max();
         longest.and_then(|shots| u32::try_from(shots).ok()).unwrap_or(0)
     }
