@@ -90,6 +90,7 @@ fn an_interval_wider_than_two_clubs_can_differ_says_next_to_nothing_everywhere()
     let claim = claimed(15.0, &session, &question);
     assert_eq!((claim.facts.kind, claim.facts.open), (ClaimKind::NotSettled, Some(ClaimOpen::NextToNothing)));
     assert!(claim.words.headline.contains("says next to nothing") && claim.words.price.is_empty());
+    assert!(claim.words.next.starts_with("Change clubs every three shots"), "{}", claim.words.next);
     let second = halves(&session, &question);
     assert!(second.build.words.contains("say next to nothing"), "{}", second.build.words);
     assert!(
