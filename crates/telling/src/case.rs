@@ -10,11 +10,11 @@ use judging::choice::Choice;
 use judging::facts::{HowHit, OrderAllowance, RestsOn};
 use judging::next_to_nothing::widest;
 use judging::trust::has_value_in_doubt;
-use judging::verdict::{Direction, Why};
+use judging::verdict::Direction;
+use session::Session;
 use session::known::Known;
 use session::measure::{Margin, MeasureId};
 use session::names::short_name;
-use session::{Session, SummaryOf};
 use text::answer as say_choose;
 use text::case as say;
 use text::case::{Hit, Room};
@@ -33,8 +33,8 @@ pub(crate) struct Case<'a> {
     pub(crate) baseline: String,
     /// Shortened.
     pub(crate) candidate: String,
+    pub(crate) session: &'a Session,
     phrase: Phrase,
-    session: &'a Session,
 }
 
 /// `carry, ball speed and spin rate`.
@@ -346,41 +346,6 @@ impl<'a> Case<'a> {
                 Next::step(say::hardly_narrows(voice)).and(say::near_it(voice, &self.margin()))
             }
         }
-    }
-
-    /// The clubs that keep these shots from answering; empty where that is not one's fault.
-    pub(crate) fn lacking(&self, why: Option<Why>) -> Vec<String> {
-        let Judgment { baseline, candidate, measure, pair, .. } = self.judgment;
-        let lacks = |build: usize, group: Option<Group>| match why {
-            Some(Why::NotMeasured) => group.is_none(),
-            Some(Why::NoScatter) => group.and_then(|group| group.sd).is_some_and(|sd| sd <= 0.0),
-            Some(Why::OnlyTheBest) => {
-                let own = self.session.summaries.iter().filter(|summary| summary.build == build);
-                let mut of_measure = own.filter(|summary| summary.values.get(measure).is_some());
-                of_measure.next().is_some_and(|summary| summary.of != SummaryOf::All)
-            }
-            _ => false,
-        };
-        let both = [
-            (*baseline, pair.numbers.baseline, &self.baseline),
-            (*candidate, pair.numbers.candidate, &self.candidate),
-        ];
-        let lacking = both.into_iter().filter(|(build, group, _)| lacks(*build, *group));
-        lacking.map(|(.., name)| name.clone()).collect()
-    }
-
-    fn hit_with(&self, build: usize) -> usize {
-        self.session.shots.iter().filter(|shot| shot.build == build).count()
-    }
-
-    /// Whether the measure was read on no more than half of the shots of one of the two.
-    pub(crate) fn is_half_unread(&self) -> bool {
-        let numbers = &self.judgment.pair.numbers;
-        let read = [(self.judgment.baseline, numbers.baseline), (self.judgment.candidate, numbers.candidate)];
-        read.iter().any(|(build, group)| {
-            let hit = self.hit_with(*build);
-            group.is_some_and(|group| hit > 0 && 2 * group.n <= hit)
-        })
     }
 
     /// How many shots in turn tell the club from the order; where that is too many for a visit, who says it.

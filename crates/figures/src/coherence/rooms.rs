@@ -21,6 +21,7 @@ use session::measure::Margin;
 use session::plan::PlanRequest;
 use session::question::Goal;
 use session::{Order, Session};
+use std::collections::BTreeSet;
 use telling::bet::bet;
 use telling::cause::{CauseRequest, cause};
 use telling::check::CheckRequest;
@@ -225,11 +226,9 @@ pub(crate) fn truths(number: u64, asked: &Asked, judged: &Judged<'_>) -> Vec<Fac
 
 /// Whether two clubs are there, in shots or in averages.
 fn is_hit_again(session: &Session) -> bool {
-    let has = |build: &usize| {
-        session.shots.iter().any(|shot| shot.build == *build)
-            || session.summaries.iter().any(|average| average.build == *build)
-    };
-    (0..session.builds.len()).filter(has).count() > 1
+    let of_shots = session.shots.iter().map(|shot| shot.build);
+    let of_averages = session.summaries.iter().map(|average| average.build);
+    of_shots.chain(of_averages).collect::<BTreeSet<_>>().len() > 1
 }
 
 fn beside_word(beside: Beside) -> &'static str {
