@@ -123,7 +123,7 @@ export type Belongs = "swing" | "both" | "unexplained";
 /**
  * The typical shot beside the average.
  */
-export type Beside = "agree" | "only_typical" | "only_average" | "opposite" | "one_is_the_same";
+export type Beside = "agree" | "only_typical" | "only_average" | "same_gap_less_surely" | "opposite" | "one_is_the_same";
 
 /**
  * The aim that would hit most.
@@ -248,9 +248,31 @@ export type BetFacts = {
    */
   pairs: PairsOfShots,
   /**
+   * What the chances of a gap rest on, where that is less than the shots hit; null elsewhere.
+   */
+  rests_on: BetRestsOn | null,
+  /**
    * Whether the error holds what warming up and tiring may do.
    */
   order_in_it: boolean,
+  /**
+   * Whether a drift that these shots show pushes the gap the way they point.
+   */
+  drift_points_there: boolean,
+};
+
+/**
+ * What is bet on, where it is less than all the shots hit.
+ */
+export type BetRestsOn = {
+  /**
+   * The laps that hold both clubs, where they were compared lap by lap.
+   */
+  laps: number | null,
+  /**
+   * The shots with this measure that count.
+   */
+  n: Counts,
 };
 
 /**
@@ -755,7 +777,7 @@ export type ClaimLuck = {
 /**
  * Why a claim is not settled, where that is not the width of the interval.
  */
-export type ClaimOpen = "value_in_doubt" | "order_unknown";
+export type ClaimOpen = "value_in_doubt" | "order_unknown" | "next_to_nothing";
 
 /**
  * A claim held against a retest.
@@ -789,6 +811,10 @@ export type ClaimReport = {
    * The candidate of the retest; null without one.
    */
   candidate?: number,
+  /**
+   * Whether shots or averages of both clubs are there to hold it against.
+   */
+  is_hit_again: boolean,
   /**
    * The retest's difference, by the interval that decided; null without one.
    */
@@ -1319,6 +1345,10 @@ export type Effect = {
    */
   decision: Decision,
   /**
+   * Whether it cannot be told because the interval is wider than the measure can plausibly differ by.
+   */
+  says_next_to_nothing: boolean,
+  /**
    * Part of each half-width that stands for warming up and tiring.
    */
   order_allowance: number,
@@ -1451,6 +1481,20 @@ export type Felt = {
    * In one sentence.
    */
   words: string,
+};
+
+/**
+ * So few laps that the length of the turns, and not the number of shots, is why nothing can be told.
+ */
+export type FewWholeLaps = {
+  /**
+   * Laps that hold both clubs.
+   */
+  laps: number,
+  /**
+   * Shots of the longest turn.
+   */
+  longest_turn: number,
 };
 
 /**
@@ -2710,7 +2754,7 @@ export type Nearer = "candidate" | "baseline" | "not_settled";
 /**
  * Why nothing is bet.
  */
-export type NoBet = "nothing_compared" | "scatter" | "nearer_zero" | "averages" | "order_unknown" | "depends_on_left_out" | "value_in_doubt";
+export type NoBet = "nothing_compared" | "scatter" | "nearer_zero" | "averages" | "order_unknown" | "depends_on_left_out" | "value_in_doubt" | "next_to_nothing";
 
 /**
  * Why nothing is said of the typical shot.
@@ -3001,6 +3045,18 @@ export type PairFacts = {
    * What it rests on.
    */
   rests_on: RestsOn,
+  /**
+   * Whether averages came without a deviation, so that the scatter of single shots is assumed.
+   */
+  scatter_is_assumed: boolean,
+  /**
+   * Whether it cannot be told because the interval is wider than the measure can plausibly differ by.
+   */
+  says_next_to_nothing: boolean,
+  /**
+   * The laps that count, where it cannot be told, the turns are so long that only whole laps do, and there are few.
+   */
+  few_whole_laps?: FewWholeLaps,
   /**
    * The other measures on which the same two differ, by enough to matter or perhaps so.
    */
@@ -3640,6 +3696,20 @@ export type PulledGap = {
 };
 
 /**
+ * What a drift that builds do not share does to their gap.
+ */
+export type Pushes = {
+  /**
+   * The candidate.
+   */
+  build: number,
+  /**
+   * Which way it would differ by the drift alone.
+   */
+  toward: Direction,
+};
+
+/**
  * The question: does the candidate differ from the baseline on this measure, by enough to matter?
  */
 export type Question = {
@@ -4159,9 +4229,9 @@ then: number,
  */
 then_range: Interval, } | { "kind": "long_turns",
 /**
- * Shots in a row with one build: the median of such runs.
+ * Shots of the longest turn.
  */
-shots: number, } | { "kind": "cold_start",
+longest: number, } | { "kind": "cold_start",
 /**
  * Index of the build that was hit cold.
  */
@@ -4209,7 +4279,11 @@ high: number,
 /**
  * How the builds share it.
  */
-shared: DriftShared, } | { "kind": "numbers_missing",
+shared: DriftShared,
+/**
+ * Which way it pushes the gap, where they do not share it and one of them was hit later.
+ */
+pushes?: Pushes, } | { "kind": "numbers_missing",
 /**
  * How many are missing.
  */
@@ -4943,6 +5017,10 @@ export type TypicalFacts = {
    * What was decided of the typical shots.
    */
   decision: Decision,
+  /**
+   * Whether they cannot be told apart because the interval is wider than the measure can plausibly differ by.
+   */
+  says_next_to_nothing: boolean,
   /**
    * How large and how sure.
    */

@@ -71,6 +71,8 @@ const FACTS: Finding["facts"] = {
   order_allowance: "included",
   number: "not_said",
   rests_on: "shots",
+  scatter_is_assumed: false,
+  says_next_to_nothing: false,
   differs_on: [],
 };
 

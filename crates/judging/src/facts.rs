@@ -79,6 +79,16 @@ pub enum RestsOn {
     Averages,
 }
 
+/// So few laps that the length of the turns, and not the number of shots, is why nothing can be told.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct FewWholeLaps {
+    /// Laps that hold both clubs.
+    pub laps: u32,
+    /// Shots of the longest turn.
+    pub longest_turn: u32,
+}
+
 /// What was set aside of two clubs, and the answer without it.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
@@ -110,6 +120,13 @@ pub struct PairFacts {
     pub number: NumberOfShots,
     /// What it rests on.
     pub rests_on: RestsOn,
+    /// Whether averages came without a deviation, so that the scatter of single shots is assumed.
+    pub scatter_is_assumed: bool,
+    /// Whether it cannot be told because the interval is wider than the measure can plausibly differ by.
+    pub says_next_to_nothing: bool,
+    /// The laps that count, where it cannot be told, the turns are so long that only whole laps do, and there are few.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub few_whole_laps: Option<FewWholeLaps>,
     /// The other measures on which the same two differ, by enough to matter or perhaps so.
     pub differs_on: Vec<MeasureId>,
     /// What learning the candidate can have cost on this measure, where it is the worse and that could be why.
@@ -138,6 +155,9 @@ impl PairFacts {
             order_allowance: order_allowance(order, comparison, asked),
             number: number(stopping, rule, shared_rounds),
             rests_on,
+            scatter_is_assumed: comparison.is_some_and(|c| c.method == Method::SummaryAssumedSpread),
+            says_next_to_nothing: false,
+            few_whole_laps: None,
             differs_on: Vec::new(),
             learning_costs: None,
             set_aside: None,

@@ -3,6 +3,7 @@
 //! Feel is not corrected: where the shots cannot tell or say the same, it is the best reason to choose. What was
 //! felt is held only against a measure that was recorded, of the felt build against every other one.
 
+use crate::bet;
 use crate::choice::{Choice, choice};
 use crate::judge::{Judged, Judgment, judge};
 use crate::settle::settle;
@@ -96,8 +97,10 @@ pub struct FeltFacts {
 pub enum LeftOpen {
     /// The builds are the same for the golfer's purpose.
     Same,
-    /// The shots cannot tell.
+    /// The shots cannot tell, and nothing is bet on them.
     CannotTell,
+    /// The shots cannot tell, and a bet says what is likely.
+    CannotTellBet,
     /// The difference is too small to matter.
     TooSmall,
 }
@@ -151,7 +154,8 @@ fn left_open(judged: &Judged<'_>) -> Option<LeftOpen> {
         DecisionKind::Different if may_choose => Some(LeftOpen::TooSmall),
         DecisionKind::CannotTell => {
             let facts = &judgment.facts;
-            (facts.differs_on.is_empty() && facts.rounds_to_go().is_none()).then_some(LeftOpen::CannotTell)
+            let open = if bet::is_made(judged) { LeftOpen::CannotTellBet } else { LeftOpen::CannotTell };
+            (facts.differs_on.is_empty() && facts.rounds_to_go().is_none()).then_some(open)
         }
         DecisionKind::Same | DecisionKind::Different | DecisionKind::CannotAnswer => None,
     }

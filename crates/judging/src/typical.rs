@@ -9,6 +9,7 @@ use crate::analysis::{Aspect, Basis, FarBelow, Include, Method, typical_gap};
 use crate::facts::{OrderAllowance, RestsOn};
 use crate::interval::Interval;
 use crate::judge::{Judged, Judgment, reported_unit};
+use crate::next_to_nothing::says_next_to_nothing;
 use crate::trust::has_value_in_doubt;
 use crate::verdict::{Decision, DecisionKind, Direction, decide};
 use serde::Serialize;
@@ -83,6 +84,8 @@ pub enum Beside {
     OnlyTypical,
     /// Only the averages differ.
     OnlyAverage,
+    /// Only the averages differ for sure, and the typical shots lie about as far apart.
+    SameGapLessSurely,
     /// Both differ, to opposite sides.
     Opposite,
     /// Neither differs, and one of them says that they are the same.
@@ -103,6 +106,8 @@ pub struct TypicalFacts {
     pub unit: String,
     /// What was decided of the typical shots.
     pub decision: Decision,
+    /// Whether they cannot be told apart because the interval is wider than the measure can plausibly differ by.
+    pub says_next_to_nothing: bool,
     /// How large and how sure.
     pub estimate: TypicalEstimate,
     /// How it stands to the answer.
@@ -145,21 +150,30 @@ pub fn typical(judged: &Judged<'_>) -> Result<TypicalFacts, NoTypical> {
     let level =
         if decision.is_inside_the_margin() { headline.levels.same } else { headline.levels.different };
     let mishits = found.far_below.filter(|_| headline.goal == Goal::Higher).map(mishits);
-    let beside = beside(&decision, &headline.with_all);
+    let gap = found.careful.diff();
+    let bad_shots = mishits.is_some_and(|mishits| cost_the_average(&mishits, &headline.with_all));
+    let beside = match beside(&decision, &headline.with_all) {
+        Beside::OnlyAverage if !bad_shots && is_about_as_far(gap, &decision, headline) => {
+            Beside::SameGapLessSurely
+        }
+        beside => beside,
+    };
+    let decided_by: Interval = found.careful.interval(level).into();
     Ok(TypicalFacts {
         baseline: headline.baseline,
         candidate: headline.candidate,
         measure: headline.measure.clone(),
         unit: reported_unit(&headline.measure, judged.settled.session),
         beside,
-        in_the_bad_shots: beside == Beside::OnlyAverage
-            && mishits.is_some_and(|mishits| cost_the_average(&mishits, &headline.with_all)),
+        in_the_bad_shots: beside == Beside::OnlyAverage && bad_shots,
+        says_next_to_nothing: says_next_to_nothing(
+            &decision,
+            &decided_by,
+            &headline.measure,
+            Aspect::Average,
+        ),
         decision,
-        estimate: TypicalEstimate {
-            value: found.careful.diff(),
-            decided_by: found.careful.interval(level).into(),
-            order_allowance: found.careful.allowance,
-        },
+        estimate: TypicalEstimate { value: gap, decided_by, order_allowance: found.careful.allowance },
         mishits,
     })
 }
@@ -200,6 +214,13 @@ fn cost_the_average(mishits: &Mishits, average: &Decision) -> bool {
         None => return false,
     };
     mishits.told_apart && mishits.more == shorter && !average.is_inside_the_margin()
+}
+
+/// Whether typical shots that cannot be told apart lie as far apart as the interval of the averages says that those do.
+fn is_about_as_far(gap: f64, typical: &Decision, headline: &Judgment) -> bool {
+    let average = headline.comparison().map(|comparison| comparison.interval(headline.levels.different));
+    let lies_in_it = average.is_some_and(|interval| interval.low <= gap && gap <= interval.high);
+    typical.kind == DecisionKind::CannotTell && lies_in_it
 }
 
 fn beside(typical: &Decision, average: &Decision) -> Beside {

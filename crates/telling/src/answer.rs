@@ -63,8 +63,9 @@ fn different(case: &Case, estimate: &Estimate, choose: impl Fn() -> String) -> W
     let span = case.subject.span(low, high, case.judgment.margin.map(Margin::value));
     let allowed = case.order_is_allowed_for();
     let guessed = case.a_guess_is_allowed_for_order();
+    let averages = case.is_of_averages();
     let headline = match decision.matters {
-        _ if guessed => say::differs_in_these_shots(case.voice, &does, &span),
+        _ if guessed => say::differs_in_these_shots(case.voice, &does, averages, &span),
         Some(Matters::Yes) => say::matters(case.voice, &does, allowed, &span, more, &margin),
         Some(Matters::Maybe) => say::may_matter(case.voice, &does, allowed, &span, &margin),
         Some(Matters::No) => say::too_small(case.voice, &does, &span),
@@ -81,9 +82,9 @@ fn different(case: &Case, estimate: &Estimate, choose: impl Fn() -> String) -> W
             .and_step(say::second_day(case.voice)),
     };
     let line = match decision.matters {
-        _ if guessed => say::differs_in_short(case.voice, &does, &span),
+        _ if guessed => say::differs_in_short(case.voice, &does, averages, &span),
         Some(Matters::No) => say::too_small_in_short(case.voice, &does, &span),
-        _ if hint => say::differs_in_short(case.voice, &does, &span),
+        _ if hint => say::differs_in_short(case.voice, &does, averages, &span),
         _ => say::different(case.voice, &does, false, &span),
     };
     let headline = sentences(&[headline, nearer_to_zero(case)]);
@@ -136,7 +137,8 @@ fn same(case: &Case, estimate: &Estimate, next: String) -> Words {
     let widest = estimate.equivalence.low.abs().max(estimate.equivalence.high.abs());
     // As the ends of the interval are printed.
     let at_most = case.subject.end_amount(widest, &lines(Some(margin)));
-    let (averages, ruled_out) = (case.averages(), say::more_is_ruled_out(case.voice, &case.margin()));
+    let ruled_out = say::more_is_ruled_out(case.voice, &case.margin(), case.is_of_averages());
+    let averages = case.averages();
     let headline = say::same(
         case.voice,
         &capital(&case.subject.name),
@@ -155,9 +157,14 @@ fn cannot_tell(case: &Case, estimate: &Estimate) -> Words {
     }
     let (averages, between) = (case.averages(), case.between(estimate));
     let line = case.cannot_tell_in_short(estimate);
+    let of_averages = case.is_of_averages();
+    if let Some(headline) = next_to_nothing(case) {
+        let detail = [averages, case.luck(estimate), between.clone()];
+        return Words::new(headline, line, &between, &detail, &case.more_shots(estimate));
+    }
     if case.judgment.decision.why == Some(Why::OrderNotAllowedFor) {
         let (name, baseline, candidate) = (&case.subject.the(), &case.baseline, &case.candidate);
-        let headline = say::order_not_allowed_for(case.voice, name, baseline, candidate);
+        let headline = say::order_not_allowed_for(case.voice, name, of_averages, baseline, candidate);
         return Words::new(
             headline,
             line,
@@ -167,7 +174,7 @@ fn cannot_tell(case: &Case, estimate: &Estimate) -> Words {
         );
     }
     if case.judgment.order_hides_it() {
-        let headline = say::order_could_explain(case.voice);
+        let headline = say::order_could_explain(case.voice, of_averages);
         let next = case.shots_in_turn(estimate);
         return Words::new(headline, line, &between, &[averages, between.clone()], &next);
     }
@@ -186,6 +193,22 @@ fn cannot_tell(case: &Case, estimate: &Estimate) -> Words {
     };
     let detail = [averages, case.luck(estimate), between.clone()];
     Words::new(headline, line, &between, &detail, &case.more_shots(estimate))
+}
+
+/// The headline of laps so few, or an interval so wide, that no number of its ends says anything.
+fn next_to_nothing(case: &Case) -> Option<String> {
+    let (baseline, candidate, name) = (&case.baseline, &case.candidate, &case.subject.name);
+    let little = case.says_next_to_nothing();
+    match case.judgment.facts.few_whole_laps.filter(|_| !case.has_a_slip()) {
+        Some(few) => {
+            let laps = few.laps.to_string();
+            Some(say::few_whole_laps(case.voice, &laps, little, candidate, baseline, name))
+        }
+        None if little => {
+            Some(say::next_to_nothing(case.voice, case.is_of_averages(), candidate, baseline, name))
+        }
+        None => None,
+    }
 }
 
 /// `lacking` names the clubs that it is the fault of; empty where that is not known.

@@ -3,8 +3,9 @@
 
 use crate::case::Case;
 use crate::check::{self, CheckRequest};
+use crate::format::{count_of, shots};
 use crate::words::sentences;
-use judging::bet::{self, BetFacts, ChanceRange, NoBet, Tens};
+use judging::bet::{self, BetFacts, BetRestsOn, ChanceRange, NoBet, Tens};
 use judging::facts::HowHit;
 use judging::verdict::Direction;
 use judging::{Judged, Judgment};
@@ -138,6 +139,8 @@ fn words(bet: &BetFacts, case: &Case<'_>) -> BetWords {
             over,
         ]),
         note: sentences(&[
+            bet.rests_on.map_or_else(String::new, |rests_on| of_fewer(&rests_on, case)),
+            if bet.drift_points_there { say::drift_points_there(voice, &does) } else { String::new() },
             if bet.order_in_it {
                 say::order_in_it(voice, order(case.judgment), &case.subject.name)
             } else {
@@ -146,6 +149,14 @@ fn words(bet: &BetFacts, case: &Case<'_>) -> BetWords {
             say::decides_nothing(voice),
         ]),
     }
+}
+
+/// What the chances rest on, where that is not every shot hit.
+fn of_fewer(rests_on: &BetRestsOn, case: &Case<'_>) -> String {
+    let (voice, n) = (case.voice, rests_on.n);
+    let laps = rests_on.laps.unwrap_or(0) as usize;
+    let of_candidate = shots(voice, n.candidate);
+    say::rests_on(voice, laps, &of_candidate, &case.candidate, &count_of(voice, n.baseline), &case.baseline)
 }
 
 /// `6 yd more`, `no difference`.
@@ -187,6 +198,7 @@ fn nothing_bet(why: NoBet, voice: &Voice) -> String {
         NoBet::Averages => say::no_averages(voice),
         NoBet::DependsOnLeftOut => say::no_left_out(voice),
         NoBet::ValueInDoubt => say::no_value_in_doubt(voice),
+        NoBet::NextToNothing => say::no_next_to_nothing(voice),
     }
 }
 

@@ -2,17 +2,19 @@
 
 use crate::ends::{level_text, lines};
 use crate::format::{Subject, chance, count_of, shots};
-use crate::phrases::{Phrase, phrase_for};
+use crate::phrases::{Phrase, does, phrase_for};
 use crate::words::Next;
 use judging::Judgment;
 use judging::analysis::{Estimate, Group, MoreShots};
 use judging::choice::Choice;
-use judging::facts::{HowHit, OrderAllowance};
+use judging::facts::{HowHit, OrderAllowance, RestsOn};
+use judging::next_to_nothing::widest;
 use judging::trust::has_value_in_doubt;
-use judging::verdict::{Direction, Why};
+use judging::verdict::Direction;
+use session::Session;
+use session::known::Known;
 use session::measure::{Margin, MeasureId};
 use session::names::short_name;
-use session::{Session, SummaryOf};
 use text::answer as say_choose;
 use text::case as say;
 use text::case::{Hit, Room};
@@ -31,8 +33,8 @@ pub(crate) struct Case<'a> {
     pub(crate) baseline: String,
     /// Shortened.
     pub(crate) candidate: String,
+    pub(crate) session: &'a Session,
     phrase: Phrase,
-    session: &'a Session,
 }
 
 /// `carry, ball speed and spin rate`.
@@ -57,14 +59,9 @@ impl<'a> Case<'a> {
         }
     }
 
-    /// `Driver B carries farther`, or `Weight with trt2 is higher` for a column of the golfer's own.
+    /// `Driver B carries farther`.
     pub(crate) fn does(&self, direction: Direction) -> String {
-        let verb = if direction == Direction::Higher { &self.phrase.higher } else { &self.phrase.lower };
-        if self.subject.id.known().is_some() {
-            say::does(self.voice, &self.candidate, verb)
-        } else {
-            say::measure_of_does(self.voice, &capital(&self.subject.name), &self.candidate, verb)
-        }
+        does(&self.subject, &self.candidate, direction)
     }
 
     /// `more` or `less`, `farther right` or `farther left`.
@@ -75,6 +72,9 @@ impl<'a> Case<'a> {
     /// A value with its side where the measure has sides: `4 yd right`.
     fn value(&self, subject: &Subject<'_>, x: f64) -> String {
         match &self.phrase.sides {
+            Some(_) if subject.prints_as_zero(x) && subject.id == Known::Offline => {
+                say::on_line(self.voice, &subject.amount(0.0))
+            }
             Some(_) if subject.prints_as_zero(x) => subject.amount(0.0),
             Some(sides) => sides.of(subject, x),
             None => subject.value(x),
@@ -144,8 +144,8 @@ impl<'a> Case<'a> {
 
     /// `Allowing for luck, the true difference may lie anywhere from 5 yd less to 11 yd more (95 % interval).`
     pub(crate) fn between(&self, estimate: &Estimate) -> String {
-        if self.is_beyond_anything(estimate) {
-            return say::no_limits(self.voice);
+        if self.says_next_to_nothing() {
+            return self.no_limits();
         }
         let (low, high) = self.ends(estimate);
         let level = level_text(self.voice, estimate.decided_by.level);
@@ -154,20 +154,28 @@ impl<'a> Case<'a> {
 
     /// `Cannot tell: anything between 5 yd less and 11 yd more.`
     pub(crate) fn cannot_tell_in_short(&self, estimate: &Estimate) -> String {
-        if self.is_beyond_anything(estimate) {
+        if self.says_next_to_nothing() {
             return say::no_limits_in_short(self.voice);
         }
         let (low, high) = self.ends(estimate);
         say::cannot_tell_in_short(self.voice, &low, &high)
     }
 
-    /// Whether the interval reaches farther than any two values of the measure lie apart: two laps do that.
-    fn is_beyond_anything(&self, estimate: &Estimate) -> bool {
-        let Some(known) = self.judgment.measure.usual() else { return false };
-        let plausible = known.facts().plausible;
-        // One value that cannot be makes any interval wide, and is asked about where it stands.
-        !self.has_a_slip()
-            && estimate.decided_by.high - estimate.decided_by.low > 2.0 * (plausible.high - plausible.low)
+    /// That the interval is too wide to say anything, and how wide that is.
+    fn no_limits(&self) -> String {
+        let widest = widest(&self.judgment.measure).unwrap_or(f64::INFINITY);
+        say::no_limits(self.voice, &self.subject.chosen(widest))
+    }
+
+    /// Whether the answer is that these shots say next to nothing. One value that cannot be makes any interval wide, and is
+    /// asked about where it stands.
+    pub(crate) fn says_next_to_nothing(&self) -> bool {
+        self.judgment.facts.says_next_to_nothing && !self.has_a_slip()
+    }
+
+    /// Whether it rests on averages, so that nobody speaks of these shots.
+    pub(crate) fn is_of_averages(&self) -> bool {
+        self.judgment.facts.rests_on == RestsOn::Averages
     }
 
     /// Whether a value of the two is outside what the measure can be, or ten times off the others.
@@ -299,14 +307,18 @@ impl<'a> Case<'a> {
                 Next::step(say::first_read_every_shot(voice, name))
             };
         }
+        if let Some(few) = self.judgment.facts.few_whole_laps {
+            return Next::step(say::shorter_turns(voice, &few.longest_turn.to_string()));
+        }
         let each = |shots: u32| count_of(voice, shots as usize);
+        let assumed = self.judgment.facts.scatter_is_assumed;
         match estimate.more_shots {
             None if mixed_up => {
-                first.and_step(say::would_find(voice, &self.subject.amount(estimate.detectable)))
+                first.and_step(say::would_find(voice, assumed, &self.subject.amount(estimate.detectable)))
             }
             None => Next::step(say::shows_at_best(voice, &self.subject.amount(estimate.detectable))),
             Some(MoreShots::Tell { shots }) if mixed_up => {
-                first.and_step(say::would_then_tell(voice, &each(shots), &self.margin()))
+                first.and_step(say::would_then_tell(voice, assumed, &each(shots), &self.margin()))
             }
             Some(MoreShots::Tell { shots }) => {
                 let told = Next::step(say::would_tell(voice, &each(shots), &self.margin()));
@@ -317,9 +329,9 @@ impl<'a> Case<'a> {
                 Next::step(say::fixed_would_tell(voice, &each(shots), &self.margin(), &level))
             }
             Some(MoreShots::TooMany { shots: shots @ ..=MOST_SHOTS_NAMED }) => first
-                .and(say::more_than_a_visit(voice, &each(shots), &self.margin()))
+                .and(say::more_than_a_visit(voice, assumed, &each(shots), &self.margin()))
                 .and_step(say::other_days(voice)),
-            Some(MoreShots::TooMany { .. }) => first.and_step(say::more_than_can_be_hit(voice)),
+            Some(MoreShots::TooMany { .. }) => first.and_step(say::more_than_can_be_hit(voice, assumed)),
             Some(MoreShots::WereHit) => {
                 let long_turns = self.judgment.pair.turns.is_some_and(|turns| turns.are_too_long);
                 Next::step(say::usually_tells(voice, long_turns, &self.margin()))
@@ -336,41 +348,6 @@ impl<'a> Case<'a> {
         }
     }
 
-    /// The clubs that keep these shots from answering; empty where that is not one's fault.
-    pub(crate) fn lacking(&self, why: Option<Why>) -> Vec<String> {
-        let Judgment { baseline, candidate, measure, pair, .. } = self.judgment;
-        let lacks = |build: usize, group: Option<Group>| match why {
-            Some(Why::NotMeasured) => group.is_none(),
-            Some(Why::NoScatter) => group.and_then(|group| group.sd).is_some_and(|sd| sd <= 0.0),
-            Some(Why::OnlyTheBest) => {
-                let own = self.session.summaries.iter().filter(|summary| summary.build == build);
-                let mut of_measure = own.filter(|summary| summary.values.get(measure).is_some());
-                of_measure.next().is_some_and(|summary| summary.of != SummaryOf::All)
-            }
-            _ => false,
-        };
-        let both = [
-            (*baseline, pair.numbers.baseline, &self.baseline),
-            (*candidate, pair.numbers.candidate, &self.candidate),
-        ];
-        let lacking = both.into_iter().filter(|(build, group, _)| lacks(*build, *group));
-        lacking.map(|(.., name)| name.clone()).collect()
-    }
-
-    fn hit_with(&self, build: usize) -> usize {
-        self.session.shots.iter().filter(|shot| shot.build == build).count()
-    }
-
-    /// Whether the measure was read on no more than half of the shots of one of the two.
-    pub(crate) fn is_half_unread(&self) -> bool {
-        let numbers = &self.judgment.pair.numbers;
-        let read = [(self.judgment.baseline, numbers.baseline), (self.judgment.candidate, numbers.candidate)];
-        read.iter().any(|(build, group)| {
-            let hit = self.hit_with(*build);
-            group.is_some_and(|group| hit > 0 && 2 * group.n <= hit)
-        })
-    }
-
     /// How many shots in turn tell the club from the order; where that is too many for a visit, who says it.
     pub(crate) fn shots_in_turn(&self, estimate: &Estimate) -> Next {
         if self.has_a_slip() {
@@ -384,7 +361,9 @@ impl<'a> Case<'a> {
         }
         let how_many = match estimate.more_shots {
             Some(MoreShots::Tell { shots }) => {
-                say::in_turn_would_tell(self.voice, &count_of(self.voice, shots as usize), &self.margin())
+                let assumed = self.judgment.facts.scatter_is_assumed;
+                let shots = count_of(self.voice, shots as usize);
+                say::in_turn_would_tell(self.voice, assumed, &shots, &self.margin())
             }
             _ => say::plan_says_how_many(self.voice),
         };

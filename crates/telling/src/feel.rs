@@ -85,6 +85,7 @@ fn choose(session: &Session, open: LeftOpen, own: &OwnSay, voice: &Voice) -> Str
     let open = match open {
         LeftOpen::Same => say::choose_same(voice),
         LeftOpen::CannotTell => say::choose_cannot_tell(voice),
+        LeftOpen::CannotTellBet => say::choose_cannot_tell_bet(voice),
         LeftOpen::TooSmall => say::choose_too_small(voice),
     };
     let liked = match (own.look, own.sound) {

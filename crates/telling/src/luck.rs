@@ -94,10 +94,13 @@ struct Speech<'a> {
     phrase: Phrase,
     candidate: String,
     baseline: String,
+    /// Whether shots were hit that the measure was not read on.
+    is_part_measured: bool,
 }
 
 fn words(session: &Session, luck: &LuckFacts, voice: &Voice) -> LuckWords {
     let name = |build: usize| session.builds.get(build).map_or_else(String::new, |b| short_name(&b.name));
+    let hit = |build: usize| session.shots.iter().filter(|shot| shot.build == build).count();
     let speech = Speech {
         voice,
         luck,
@@ -105,6 +108,7 @@ fn words(session: &Session, luck: &LuckFacts, voice: &Voice) -> LuckWords {
         phrase: phrase_for(&luck.measure, voice),
         candidate: name(luck.candidate),
         baseline: name(luck.baseline),
+        is_part_measured: hit(luck.baseline) > luck.n.baseline || hit(luck.candidate) > luck.n.candidate,
     };
     LuckWords {
         headline: speech.headline(),
@@ -213,9 +217,9 @@ impl Speech<'_> {
     fn whole(&self) -> String {
         let n = self.luck.n;
         let counts = if n.baseline == n.candidate {
-            say::all_shots_of_each(self.voice, n.candidate)
+            say::all_shots_of_each(self.voice, n.candidate, self.is_part_measured)
         } else {
-            say::all_shots(self.voice, n.candidate, n.baseline)
+            say::all_shots(self.voice, self.is_part_measured, n.candidate, n.baseline)
         };
         if self.subject.prints_as_zero(self.luck.gap) {
             return say::whole_no_difference(self.voice, &counts);

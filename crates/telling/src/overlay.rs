@@ -73,6 +73,8 @@ fn left_out(case: &Case) -> Option<Overlay> {
     let detail = match (&case.judgment.estimate, &set_aside.estimate_without) {
         // Both answers stand in the detail of one that depends on them.
         _ if with_all.disagrees_with(without) => say::answer_hangs_on_few(voice),
+        // Ends that say next to nothing are not printed.
+        _ if case.says_next_to_nothing() => say::counts_them_all_the_same(voice),
         (Some(every), Some(rest)) => {
             let (every, rest) = (figures(case, every), figures(case, rest));
             say::counts_them_too(voice, &in_short(voice, with_all), &every, &rest)
@@ -164,7 +166,11 @@ fn averages_only(case: &Case) -> Option<Overlay> {
         }
         _ => detail.push(say::order_could_move_unknown(voice, &case.subject.the())),
     }
-    overlay(OverlayKind::AveragesOnly, say::only_averages(voice), sentences(&detail))
+    overlay(
+        OverlayKind::AveragesOnly,
+        say::only_averages(voice, facts.scatter_is_assumed),
+        sentences(&detail),
+    )
 }
 
 fn looked_at_before(case: &Case) -> Option<Overlay> {

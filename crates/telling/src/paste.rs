@@ -11,7 +11,7 @@ use crate::report::{OverlayKind, Report};
 use crate::trust::TrustFinding;
 use crate::words::sentences;
 use judging::analysis::{Estimate, PartOf};
-use judging::facts::{HowHit, NumberOfShots, OrderAllowance};
+use judging::facts::{HowHit, NumberOfShots, OrderAllowance, RestsOn};
 use judging::trust::{Seen, Weight};
 use serde::Serialize;
 use session::measure::Margin;
@@ -178,10 +178,15 @@ fn travels(finding: &TrustFinding) -> bool {
 
 fn difference(session: &Session, report: &Report, estimate: &Estimate, voice: &Voice) -> String {
     let subject = Subject::of(&report.asked.measure, session, voice);
+    let facts = report.answer.facts.as_ref();
+    let says_next_to_nothing = facts.is_some_and(|facts| facts.says_next_to_nothing);
     if report.asked.goal == Goal::Tighter {
         let lines = ratio_lines(report.asked.margin.map(Margin::Ratio));
         let ratio = |x: f64, lines: &[f64]| more_or_less(voice, x, lines);
         let decided = estimate.decided_by;
+        if says_next_to_nothing {
+            return String::new();
+        }
         return say::scatter(
             voice,
             &ratio(estimate.value, &[]),
@@ -191,7 +196,10 @@ fn difference(session: &Session, report: &Report, estimate: &Estimate, voice: &V
         );
     }
     let printed = printed(estimate, report.asked.margin.map(Margin::Difference), &subject);
-    let facts = report.answer.facts.as_ref();
+    if says_next_to_nothing {
+        let averages = facts.is_some_and(|facts| facts.rests_on == RestsOn::Averages);
+        return say::gap_alone(voice, averages, &printed.value);
+    }
     let mixed_up = facts.is_some_and(|facts| facts.order_allowance == OrderAllowance::Included);
     say::gap(voice, &printed.value, mixed_up, &printed.low, &printed.high, &printed.level)
 }

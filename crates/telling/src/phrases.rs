@@ -1,6 +1,7 @@
 //! How each measure is spoken of: what a build does when it has more of it, and when it has less.
 
 use crate::format::Subject;
+use judging::verdict::Direction;
 use session::known::Known;
 use session::measure::MeasureId;
 use text::Voice;
@@ -35,6 +36,17 @@ impl Sides {
     pub(crate) fn of(&self, subject: &Subject<'_>, x: f64) -> String {
         let side = if x > 0.0 { &self.above } else { &self.below };
         text::case::on_a_side(subject.voice, &subject.amount(x), side)
+    }
+}
+
+/// `Driver B carries farther`, or `Weight with trt2 is higher` for a column of the golfer's own.
+pub(crate) fn does(subject: &Subject<'_>, club: &str, direction: Direction) -> String {
+    let phrase = phrase_for(&subject.id, subject.voice);
+    let verb = if direction == Direction::Higher { &phrase.higher } else { &phrase.lower };
+    if subject.id.known().is_some() {
+        text::case::does(subject.voice, club, verb)
+    } else {
+        text::case::measure_of_does(subject.voice, &text::capital(&subject.name), club, verb)
     }
 }
 

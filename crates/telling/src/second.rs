@@ -159,6 +159,7 @@ impl Speech<'_> {
             _ if effect.decision.why == Some(Why::DependsOnLeftOut) => {
                 say::hangs_on_left_out(voice, who, whom, &value, &low, &high, &level)
             }
+            _ if effect.says_next_to_nothing => say::next_to_nothing(voice, who, whom, &value),
             _ => say::not_settled(voice, who, whom, &value, &low, &high, &level),
         }
     }
@@ -240,6 +241,12 @@ impl Speech<'_> {
             (_, Different, _) => say::change_moved(voice, second, measure, other),
             (_, _, Different) => say::club_moved(voice, other, measure, second),
             (_, Same, Same) => say::neither_matters(voice, second, other, measure),
+            (_, of_condition, of_build)
+                if (condition.says_next_to_nothing || build.says_next_to_nothing)
+                    && [of_condition, of_build].iter().all(|kind| *kind == DecisionKind::CannotTell) =>
+            {
+                say::nothing_said(voice, second, other, measure)
+            }
             _ => say::neither_moved(voice, second, other, measure),
         }
     }

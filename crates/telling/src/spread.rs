@@ -27,7 +27,12 @@ pub(crate) fn words(case: &Case, estimate: &Estimate, choose: impl Fn() -> Strin
         }
         _ if decision.why == Some(Why::DependsOnLeftOut) => depends_on_left_out(case),
         _ => {
-            let headline = say::cannot_tell(case.voice, &case.baseline, &case.candidate, &case.subject.name);
+            let (baseline, candidate, name) = (&case.baseline, &case.candidate, &case.subject.name);
+            let headline = if case.says_next_to_nothing() {
+                say::next_to_nothing(case.voice, baseline, candidate, name)
+            } else {
+                say::cannot_tell(case.voice, baseline, candidate, name)
+            };
             let between = between(case, estimate);
             let detail = [deviations(case), case.luck(estimate), between.clone()];
             let next = Next::step(more_shots(case, estimate, Direction::Higher));
@@ -99,6 +104,9 @@ fn deviations(case: &Case) -> String {
 }
 
 fn between(case: &Case, estimate: &Estimate) -> String {
+    if case.says_next_to_nothing() {
+        return say::no_limits(case.voice);
+    }
     let lines = ratio_lines(case.judgment.margin);
     let end = |ratio: f64| more_or_less(case.voice, ratio, &lines);
     let judging::interval::Interval { low, high, level } = estimate.decided_by;

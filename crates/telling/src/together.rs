@@ -123,6 +123,9 @@ fn words(pair: &JudgedPair, request: &TogetherRequest, voice: &Voice) -> (String
             say::different(voice, days, &name, verb, &low, &high, &level)
         }
         DecisionKind::Same => say::same(voice, days, &low, &high, &level),
+        DecisionKind::CannotTell | DecisionKind::CannotAnswer if pair.says_next_to_nothing => {
+            say::next_to_nothing(voice, days)
+        }
         DecisionKind::CannotTell | DecisionKind::CannotAnswer => {
             say::cannot_tell(voice, days, &low, &high, &level)
         }

@@ -4,10 +4,10 @@ use crate::ends::{Printed, printed_difference};
 use crate::format::{Subject, count_of, shots};
 use crate::left_out::of_club;
 use crate::odd;
-use crate::phrases::phrase_for;
+use crate::phrases::{does, phrase_for};
+use crate::words::sentences as joined;
 use judging::trust::{AllowedFor, DriftShared, Seen, Weight};
 use serde::Serialize;
-use session::digits::rounded;
 use session::measure::{Better, MeasureId};
 use session::names::short_name;
 use session::{Order, Session};
@@ -49,6 +49,7 @@ pub(crate) fn say(session: &Session, measure: &MeasureId, seen: Seen, voice: &Vo
 /// What was seen, why it matters, what to do.
 pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -> [String; 3] {
     let voice = subject.voice;
+    let several = session.builds.len() > 2;
     let name = |build: usize| session.builds.get(build).map_or_else(String::new, |b| short_name(&b.name));
     match seen {
         Seen::OddValue { .. } => odd::sentences(session, seen, &subject.id, voice).unwrap_or_default(),
@@ -85,10 +86,10 @@ pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -
         Seen::Order { order: Order::Interleaved, rounds, always_first: Some(first) } => [
             say::in_turn_same_first(voice, &rounds.to_string(), &name(*first)),
             say::in_turn_same_first_why(voice, &name(*first)),
-            say::in_turn_same_first_next(voice, session.builds.len() > 2),
+            say::in_turn_same_first_next(voice, several),
         ],
         Seen::Order { order: Order::Blocked, .. } => {
-            [say::blocked(voice), say::blocked_why(voice), say::blocked_next(voice)]
+            [say::blocked(voice, several), say::blocked_why(voice, several), say::blocked_next(voice)]
         }
         Seen::Order { order: Order::Unknown, .. } => {
             [say::order_unknown(voice), say::order_unknown_why(voice), say::order_unknown_next(voice)]
@@ -98,8 +99,8 @@ pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -
             say::not_compared_why(voice),
             say::not_compared_next(voice),
         ],
-        Seen::LongTurns { shots: turn } => [
-            say::long_turns(voice, &rounded(*turn, 0)),
+        Seen::LongTurns { longest } => [
+            say::long_turns(voice, &longest.to_string()),
             say::long_turns_why(voice),
             say::long_turns_next(voice),
         ],
@@ -123,7 +124,7 @@ pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -
             say::unequal_why(voice),
             say::unequal_next(voice),
         ],
-        Seen::Drift { change, low, high, shared } => {
+        Seen::Drift { change, low, high, shared, pushes } => {
             let size = subject.amount(*change);
             let in_turn = *shared != DriftShared::Not;
             [
@@ -133,15 +134,20 @@ pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -
                     }
                     None => say::drift(voice, in_turn, &subject.name, *change > 0.0, &size),
                 },
-                say::drift_why(
-                    voice,
-                    &subject.span(*low, *high, None),
-                    match shared {
-                        DriftShared::Alike => say::Shared::Alike,
-                        DriftShared::InPart => say::Shared::InPart,
-                        DriftShared::Not => say::Shared::NotAtAll,
-                    },
-                ),
+                joined(&[
+                    say::drift_why(
+                        voice,
+                        &subject.span(*low, *high, None),
+                        match shared {
+                            DriftShared::Alike => say::Shared::Alike,
+                            DriftShared::InPart => say::Shared::InPart,
+                            DriftShared::Not => say::Shared::NotAtAll,
+                        },
+                    ),
+                    pushes.map_or_else(String::new, |way| {
+                        say::drift_pushes(voice, &does(subject, &name(way.build), way.toward))
+                    }),
+                ]),
                 match shared {
                     DriftShared::Alike => say::drift_next(voice, drifted(subject, *change)),
                     DriftShared::InPart => say::long_turns_next(voice),
@@ -181,10 +187,18 @@ pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -
         Seen::FarShots { count, build, others, other, typical_told } => {
             let next = if *typical_told { say::far_shots_next(voice) } else { say::left_out_next(voice) };
             let [what, why] = if *count == 1 {
-                [say::one_far_shot(voice, &name(*build)), say::one_far_shot_why(voice)]
+                [say::one_far_shot(voice, several, &name(*build)), say::one_far_shot_why(voice)]
             } else {
                 [
-                    say::far_shots(voice, *count, *others, &name(*build), count - others, &name(*other)),
+                    say::far_shots(
+                        voice,
+                        several,
+                        *count,
+                        *others,
+                        &name(*build),
+                        count - others,
+                        &name(*other),
+                    ),
                     say::far_shots_why(voice),
                 ]
             };

@@ -73,6 +73,7 @@ fn words(facts: &TypicalFacts, case: &Case<'_>) -> TypicalWords {
             let same = facts.decision.kind == DecisionKind::Same;
             say::only_average(voice, same, facts.in_the_bad_shots)
         }
+        Beside::SameGapLessSurely => say::same_gap_less_surely(voice),
         Beside::Opposite => say::opposite(voice),
         Beside::OneIsTheSame => say::one_is_the_same(voice),
     };
@@ -106,6 +107,9 @@ fn headline(facts: &TypicalFacts, case: &Case<'_>) -> String {
         DecisionKind::Same => {
             let widest = interval.low.abs().max(interval.high.abs());
             say::same(voice, &case.subject.end_amount(widest, &lines(margin)), &level)
+        }
+        DecisionKind::CannotTell | DecisionKind::CannotAnswer if facts.says_next_to_nothing => {
+            say::next_to_nothing(voice)
         }
         DecisionKind::CannotTell | DecisionKind::CannotAnswer => {
             let (low, high) = (case.end(interval.low), case.end(interval.high));

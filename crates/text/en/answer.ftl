@@ -12,27 +12,50 @@ different = { $does }{ $mixed-up ->
     [yes] {" "}here, beyond what warming up or tiring usually explains
    *[no] {""}
 }, on average by { $span }.
-differs-in-these-shots = { $does } in these shots, on average by { $span }; how much of that came from warming up or tiring is not known.
-differs-in-short = { $does } in these shots, on average by { $span }.
+differs-in-these-shots = { $does } in these { $averages ->
+    [yes] averages
+   *[no] shots
+}, on average by { $span }; how much of that came from warming up or tiring is not known.
+differs-in-short = { $does } in these { $averages ->
+    [yes] averages
+   *[no] shots
+}, on average by { $span }.
 too-small-in-short = { $does }, on average by { $span }: too small to matter.
 same = { $measure }: { $candidate } and { $baseline } are the same for { $theirs ->
     [yes] the sender’s
    *[no] your
 } purpose, at most { $size } apart.
 same-in-short = The same: at most { $size } apart.
-more-is-ruled-out = Anything below { $margin } would not matter, and these shots speak clearly against more.
+more-is-ruled-out = Anything below { $margin } would not matter, and these { $averages ->
+    [yes] averages
+   *[no] shots
+} speak against more.
 nearer-to-zero = On average { $club } is nearer to zero.
 nearer-not-settled = It stays open which of the two is nearer to zero.
 depends = It depends on what was left out.
 depends-in-short = Depends on what was left out.
 depends-how = With every shot: { $with-all }. Without { $shots }: { $without }.
-order-could-explain = The order of hitting and luck together could explain this gap, so these shots cannot tell.
-order-not-allowed-for = How far warming up or tiring moves { $measure } is not known, so these shots cannot tell whether { $baseline } and { $candidate } are
+order-could-explain = The order of hitting and luck together could explain this gap, so these { $averages ->
+    [yes] averages
+   *[no] shots
+} cannot tell.
+order-not-allowed-for = How far warming up or tiring moves { $measure } is not known, so these { $averages ->
+    [yes] averages
+   *[no] shots
+} cannot tell whether { $baseline } and { $candidate } are
     the same.
 not-apart = With this many shots, { $baseline } and { $candidate } cannot be told apart ({ $measure }).
 not-apart-not-in-turn = { $baseline } and { $candidate } were not hit in turn, and cannot be told apart ({ $measure }).
 not-apart-order-not-known = It is not known whether { $baseline } and { $candidate } were hit in turn, and these shots cannot tell them apart
     ({ $measure }).
+next-to-nothing = These { $averages ->
+    [yes] averages
+   *[no] shots
+} say next to nothing about { $candidate } against { $baseline } ({ $measure }).
+few-whole-laps = The clubs were changed so seldom that only { $laps } laps count: { $nothing ->
+    [yes] they say next to nothing about { $candidate } against { $baseline }
+   *[no] they cannot tell { $baseline } and { $candidate } apart
+} ({ $measure }).
 not-apart-averages = From averages alone, { $baseline } and { $candidate } cannot be told apart ({ $measure }).
 
 # What to do next.

@@ -26,7 +26,7 @@ cannot-tell-in-short = Cannot tell: anything between { $low } and { $high }.
 no-difference = no difference
 last-of-several = { $names } and { $last }
 check-the-value-first = First check the value in doubt: until then no number of shots can be named.
-no-limits = So few shots or laps say next to nothing about the true difference.
+no-limits = So few shots or laps leave it open by more than { $size } either way: they say next to nothing about the true difference.
 no-limits-in-short = Cannot tell: too few shots or laps.
 # A size and which way: `8 yd more`.
 gap = { $size } { $way }
@@ -40,9 +40,15 @@ go-on = Go on: { NUMBER($rounds) } { $rounds ->
     [one] lap of the plan remains
    *[other] laps of the plan remain
 }.
-more-than-can-be-hit = With this much scatter it would take more shots than anybody can hit: ask whether a bigger
+more-than-can-be-hit = { $assumed ->
+    [yes] If single shots scatter as assumed, it
+   *[no] With this much scatter it
+} would take more shots than anybody can hit: ask whether a bigger
     gap would do.
-more-than-a-visit = With this much scatter it would take about { $shots } shots with each to tell a gap of { $gap } from none in 8 of 10 such tests: more than
+more-than-a-visit = { $assumed ->
+    [yes] If single shots scatter as assumed, it
+   *[no] With this much scatter it
+} would take about { $shots } shots with each to tell a gap of { $gap } from none in 8 of 10 such tests: more than
     fit into one visit (about 60 with each, a golfers’ rule of thumb; no study behind it).
 other-days = Come again on other days and put them together, settle for finding only a bigger gap, or look at which of the two
     scatters less.
@@ -53,8 +59,14 @@ usually-tells = { $long-turns ->
 }
 would-tell = About { $shots } shots with each, planned beforehand and hit in turn, three at a time, would most likely tell a gap of { $gap } from none: 8 of 10
     such tests do.
-would-then-tell = About { $shots } shots with each, planned beforehand, would then most likely tell a gap of { $gap } from none: 8 of 10 such tests do.
-in-turn-would-tell = Hit like that, about { $shots } shots with each, planned beforehand, would most likely tell a gap of { $gap } from none: 8 of 10
+would-then-tell = { $assumed ->
+    [yes] If single shots scatter as assumed, about
+   *[no] About
+} { $shots } shots with each, planned beforehand, would then most likely tell a gap of { $gap } from none: 8 of 10 such tests do.
+in-turn-would-tell = { $assumed ->
+    [yes] Hit like that, and if single shots scatter as assumed, about
+   *[no] Hit like that, about
+} { $shots } shots with each, planned beforehand, would most likely tell a gap of { $gap } from none: 8 of 10
     such tests do.
 in-turn-settles-order = With the clubs hit in turn, three shots at a time, the order no longer matters.
 plan-says-how-many = The plan of a fair test says how many shots that takes.
@@ -63,7 +75,14 @@ narrows = A new test of { $shots } shots with each, planned beforehand and hit i
 near-it = If the true gap is near { $margin }, no number of shots settles whether it reaches that.
 hardly-narrows = Even 60 shots with each in one more visit would not surely narrow it by much; several days put together do.
 measured-on = measured on { $count } of { $shots }
-would-find = A test of this size would then find a true difference of { $size } in 8 of 10 cases; smaller ones need more shots.
+would-find = { $assumed ->
+    [yes] If single shots scatter as assumed, a
+   *[no] A
+} test of this size would then find a true difference of { $size } in 8 of 10 cases; smaller ones need more shots.
 fixed-would-tell = About { $shots } shots with each, their number fixed beforehand and hit in turn, three at a time, would most likely tell a gap of { $gap } from none: 8 of 10
     such tests do. This session has as many, but a stricter interval of { $level } had to decide.
 check-the-value = First check the value in doubt: while it is wrong, this answer is worth nothing.
+# Two or three laps of long turns: the number of shots is not what is missing.
+shorter-turns = Change clubs every three shots, in place of turns of up to { $longest }: the same number of shots then makes many laps, and laps are what counts.
+# Neither left nor right.
+on-line = { $size } off line

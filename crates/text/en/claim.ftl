@@ -1,7 +1,7 @@
 # A claim beside its retest.
 no-retest = The claim is { $claimed }. { $hit ->
-    [yes] These shots cannot be compared with it: the answer says why.
-   *[no] No shots have been hit again yet to compare it with.
+    [yes] What is here cannot be compared with it: the answer says why.
+   *[no] Nothing has been hit again yet to compare it with.
 }
 anything-between = anything between { $low } and { $high }
 supported = The claim holds up, within what matters to you. The claim was { $claimed }; the retest shows { $span } ({ $level } interval).
@@ -53,6 +53,7 @@ no-change = The claim is that nothing changes.
 no-change-remedy = Enter what was said to change.
 at-least = The retest shows at least what was promised. That was { $claimed }; the retest shows { $span } ({ $level } interval).
 value-in-doubt = Not settled: a value of the retest is in doubt. The claim was { $claimed }.
+next-to-nothing = Not settled: the retest says next to nothing. The claim was { $claimed }.
 order-unknown = Not settled: how far warming up and tiring move { $measure } is not known. The claim was { $claimed }; by luck alone the retest would
     allow { $span } ({ $level } interval).
 next-supported-order-not-known = Whether the retest was hit in turn is not known, so it supports the claim without proving it: hit both clubs in turn, three shots at a time, before you decide.

@@ -53,18 +53,23 @@ would-hit = Aimed { $side }, { $club } would hit about { $chance }, by the curve
 centers = The middle of the shots with { $candidate } lies { $carry } { $longer ->
     [yes] longer
    *[no] shorter
-} and { $side } of that with { $baseline }.
+} and { $level ->
+    [yes] on the same line as
+   *[no] { $side } of
+} that with { $baseline }.
 centers-by-luck = Two identical clubs would show middles at least that far apart in { $sessions }.
 order-may-move = One club was hit after the other, so warming up or tiring may have moved a middle.
 order-not-known = The order is not known, so warming up or tiring may have moved a middle.
 aimed-off = Aimed { $side } of that day’s aim.
 aimed-as-on-the-day = Aimed as on the day.
-note = Where balls land, not where they roll to. The count comes first; the bell curve beside it is that of shots that scatter like these around the
-    same middle, and mishits widen it. The ranges are where the true share may lie, with so few shots. What another aim would do comes from the
-    curve; the best aim supposes that the middle of your shots stays where it is.
+note = Where balls land, not where they roll to.
+note-curve = The count comes first; the bell curve beside it is that of shots that scatter like these around the same middle, and mishits widen it. The ranges
+    are where the true share may lie, with so few shots.
+note-aim = What another aim would do comes from the curve; the best aim supposes that the middle of your shots stays where it is.
 build-said = { $club }: { $miss } { $chance }
 ovals = Ovals: where the next shots would fall if they scatter like these, about half of them in the inner one and nine in ten in the outer.
 no-oval = No oval for { $club }: where the next shots would fall cannot be drawn from { $shots }, only from { $fewest } or more.
+line-of-landings = Nine in ten of the next shots would fall on a line { $long } long, since these do not differ in the other direction.
 oval = Nine in ten of the next shots would fall in an oval { $long } by { $wide }.
 from-above = The landings from above, the target straight ahead, with { $strip }. { $aimed }
 more-or-fewer = { $hundredths } { $more ->

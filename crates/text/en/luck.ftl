@@ -26,8 +26,14 @@ nearer-to-zero-by = { $size } nearer to zero
 half = half
 by-luck-alone = Of comparisons of { NUMBER($shots) } shots each between two clubs that are the same, with shots that scatter like
     yours, { $share } would come out { $size } or more apart by luck alone.
-all-shots-of-each = All { NUMBER($shots) } shots of each
-all-shots = All shots, { NUMBER($candidate) } and { NUMBER($baseline) }
+all-shots-of-each = All { NUMBER($shots) } { $measured ->
+    [yes] measured shots
+   *[no] shots
+} of each
+all-shots = { $measured ->
+    [yes] All measured shots
+   *[no] All shots
+}, { NUMBER($candidate) } and { NUMBER($baseline) }
 whole = { $shots }: { $gap } with { $club }.
 whole-no-difference = { $shots }: no difference.
 deal = { NUMBER($shots) } shots each, dealt blindly: { $gap } with { $club }.

@@ -43,7 +43,10 @@ drift-would-explain = { $usual ->
     [yes] Only
    *[no] At the level used here, only
 } with a drift of { $size } or more from one club to the other could luck explain the rest.
-only-averages = Only averages were given.
+only-averages = { $assumed ->
+    [yes] Only averages were given, without a deviation: how far single shots scatter is assumed.
+   *[no] Only averages were given.
+}
 no-single-shots = There are no single shots here, so their order, the bad ones and the scatter cannot be checked.
 assumed-to-scatter = No standard deviation was given, so single shots are taken to scatter by { $size }, the high end of what is usual (a golfers’ rule of thumb; no study behind it).
 looked-early = Looked at early: lap { $round } of { $planned }.

@@ -8,6 +8,10 @@ gap = Gap: { $gap }; allowing for luck{ $mixed-up ->
     [yes] {" "}and order
    *[no] {""}
 } { $low } to { $high } ({ $level } interval).
+gap-alone = Gap in these { $averages ->
+    [yes] averages
+   *[no] shots
+}: { $gap }.
 average-of = { $club }: average of { $shots }
 average-of-unknown = { $club }: average of an unknown number of shots
 shots-with = { $club }: { $shots }

@@ -2,6 +2,7 @@
 different = { $who }: { $size } { $way } than { $whom } ({ $low } to { $high }, { $level } interval).
 same = { $who } and { $whom }: the same for your purpose ({ $low } to { $high }, { $level } interval).
 not-settled = { $who } against { $whom }: { $gap } in these shots, not settled ({ $low } to { $high }, { $level } interval).
+next-to-nothing = { $who } against { $whom }: { $gap } in these shots, which say next to nothing about the true difference.
 hangs-on-left-out = { $who } against { $whom }: { $gap } in these shots ({ $low } to { $high }, { $level } interval), but it depends on what was left out.
 depends = The change altered what the club does: against { $own }, { $other } averaged { $size } { $way } “{ $second }” than “{ $first }”.
 same-in-both = What the club does is about the same “{ $first }” and “{ $second }”: the two gaps differ by less than matters to you.
@@ -25,3 +26,4 @@ club-moved-change-same = { $other } made a difference to { $measure }; “{ $fir
 neither-matters = Neither the change to “{ $second }” nor { $other } made a difference to { $measure } that matters to you.
 neither-moved = Neither the change to “{ $second }” nor { $other } made a clear difference to { $measure }.
 altered = What { $other } does to { $measure } changed: against { $own } it had { $size } { $way } “{ $second }” than “{ $first }”.
+nothing-said = These shots say next to nothing about what the change to “{ $second }” and { $other } did to { $measure }.

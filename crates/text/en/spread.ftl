@@ -4,8 +4,10 @@ same = For { $theirs ->
    *[no] your
 } purpose { $baseline } and { $candidate } scatter the same.
 same-in-short = They scatter the same.
-ruled-out = These shots speak clearly against a difference of { $margin } or more.
+ruled-out = These shots speak against a difference of { $margin } or more.
 cannot-tell = With this many shots nobody can say which of { $baseline } and { $candidate } is tighter ({ $measure }).
+next-to-nothing = These shots say next to nothing about which of { $baseline } and { $candidate } is tighter ({ $measure }).
+no-limits = So few shots leave it open whether one scatters many times as much as the other: they say next to nothing about it.
 cannot-tell-in-short = Cannot tell which is tighter.
 scatters-more = { $club } scatters more in { $measure }, by { $from } to { $to } %
 is-tighter = { $club } is tighter in { $measure }: its shots scatter { $from } to { $to } % less

@@ -12,6 +12,7 @@ same-names = Each of them needs shots of both clubs, under the same names, that 
 different = Over { NUMBER($days) } days { $club } { $verb }: between { $low } and { $high } ({ $level } interval).
 same = Over { NUMBER($days) } days they are the same for your purpose: between { $low } and { $high } ({ $level } interval).
 cannot-tell = Over { NUMBER($days) } days it cannot be told: between { $low } and { $high } ({ $level } interval).
+next-to-nothing = Over { NUMBER($days) } days it cannot be told: they say next to nothing about the true difference.
 days-agree = The days differ no more than luck would make them.
 assumed = Assumed, since a few days cannot show it: from one day to another the gap itself moves by about { $size } or less.
 days-differ = The days lie farther apart than their shots explain, within what is assumed.

@@ -44,13 +44,19 @@ moves-the-answer = It lies far from the rest, and alone it moves the answer by {
    *[other] ; { $others } more shots do that too
 }. It counts all the same.
 odd-next = If it is a slip, correct it or set it aside; if the ball was hit so, leave it.
-blocked = One club was hit after the other.
-blocked-why = Whatever changed between the two, warming up, tiring, the wind, a tip from the side, counts as the club.
+blocked = { $several ->
+    [yes] The clubs were hit one after another.
+   *[no] One club was hit after the other.
+}
+blocked-why = Whatever changed between { $several ->
+    [yes] one and the next
+   *[no] the two
+}, warming up, tiring, the wind, a tip from the side, counts as the club.
 blocked-next = Next time hit them in turn: three with one, three with the other, again and again.
 order-unknown = The order in which the shots were hit is not known.
 order-unknown-why = One club may have had the cold shots, the other the warm ones.
 order-unknown-next = If you know the order, say so where your shots are shown.
-long-turns = The clubs were changed only every { $shots } shots or so.
+long-turns = The clubs were hit in turns of up to { $longest } shots.
 long-turns-why = Within so long a set warming up and tiring count as the club, so only whole laps are taken as evidence: the
     answer is much less sure than the number of shots suggests.
 long-turns-next = Change clubs every three shots.
@@ -81,6 +87,8 @@ drift-why = Allowing for luck, by { $span }. { $shared ->
     [in-part] The clubs were changed so seldom that they share it only in part.
    *[not-at-all] Clubs hit one after the other do not share it: the answer may be off by more than it allows for.
 }
+# Which way a drift that clubs do not share pushes: `Driver B carries farther`.
+drift-pushes = By itself it would look like “{ $does }”.
 drift-next = { $advice ->
     [warm-up] Warm up before the first shot that counts.
     [rest] Rest between sets.
@@ -100,9 +108,15 @@ left-out = Left out: { $counts }.
 left-out-why = Leaving out the worst two of one club alone can make two equal clubs look different in 1 of 10 sessions. What was
     left out still counts in the answer.
 left-out-next = Keep every shot. A mishit belongs to the club too.
-one-far-shot = 1 shot with { $club } lies far from the rest.
+one-far-shot = { $several ->
+    [yes] Of the two clubs compared here, 1 shot
+   *[no] 1 shot
+} with { $club } lies far from the rest.
 one-far-shot-why = It counts. A single one can move an average a long way.
-far-shots = { NUMBER($shots) } shots lie far from the rest{ $others ->
+far-shots = { $several ->
+    [yes] Of the two clubs compared here, { NUMBER($shots) } shots
+   *[no] { NUMBER($shots) } shots
+} lie far from the rest{ $others ->
     [0] { $shots ->
         [2] , both with { $club }
        *[other] , all with { $club }

@@ -31,3 +31,5 @@ no-value-in-doubt = While a value is in doubt nothing is said of the typical sho
 cannot-be-fitted = The typical shot cannot be worked out here: too few shots, too many, or too many of them alike.
 differs-in-these-shots = The typical shot: { $does } in these shots, by { $span } ({ $level } interval); how much of that came from warming up or tiring is not known.
 cannot-tell-order = The typical shot: these shots cannot tell, since how far warming up or tiring moves { $measure } is not known. By luck alone, anything between { $low } and { $high } ({ $level } interval).
+next-to-nothing = The typical shot: so few shots or laps say next to nothing about it.
+same-gap-less-surely = The typical shots show about the same gap, less surely.

@@ -11,26 +11,49 @@ different = { $does }{ $mixed-up ->
     [yes] {" "}aquí, más de lo que suelen explicar el calentamiento o el cansancio
    *[no] {""}
 }: en promedio hay { $span } de diferencia.
-differs-in-these-shots = { $does } en estos golpes: en promedio hay { $span } de diferencia; no se sabe cuánto de eso vino de calentar o cansarse.
-differs-in-short = { $does } en estos golpes: en promedio hay { $span } de diferencia.
+differs-in-these-shots = { $does } en estos { $averages ->
+    [yes] promedios
+   *[no] golpes
+}: en promedio hay { $span } de diferencia; no se sabe cuánto de eso vino de calentar o cansarse.
+differs-in-short = { $does } en estos { $averages ->
+    [yes] promedios
+   *[no] golpes
+}: en promedio hay { $span } de diferencia.
 too-small-in-short = { $does }; en promedio hay { $span } de diferencia: demasiado poco para importar.
 same = { $measure }: { $candidate } y { $baseline } son iguales para lo que { $theirs ->
     [yes] busca quien lo envió
    *[no] buscas
 }, { $size } de diferencia como mucho.
 same-in-short = Iguales: { $size } de diferencia como mucho.
-more-is-ruled-out = Menos de { $margin } no importaría, y estos golpes hablan claramente en contra de que sea más.
+more-is-ruled-out = Menos de { $margin } no importaría, y estos { $averages ->
+    [yes] promedios
+   *[no] golpes
+} hablan en contra de que sea más.
 nearer-to-zero = En promedio, { $club } queda más cerca de cero.
 nearer-not-settled = No está decidido cuál de los dos queda más cerca de cero.
 depends = Depende de lo que se apartó.
 depends-in-short = Depende de lo que se apartó.
 depends-how = Con todos los golpes: { $with-all }. Sin { $shots }: { $without }.
-order-could-explain = El orden de los golpes y el azar juntos podrían explicar esta diferencia, así que estos golpes no lo deciden.
-order-not-allowed-for = No se sabe cuánto influyen el calentamiento y el cansancio en { $measure }, así que estos golpes no pueden decir si { $baseline } y { $candidate }
+order-could-explain = El orden de los golpes y el azar juntos podrían explicar esta diferencia, así que estos { $averages ->
+    [yes] promedios
+   *[no] golpes
+} no lo deciden.
+order-not-allowed-for = No se sabe cuánto influyen el calentamiento y el cansancio en { $measure }, así que estos { $averages ->
+    [yes] promedios
+   *[no] golpes
+} no pueden decir si { $baseline } y { $candidate }
     son iguales.
 not-apart = Con estos golpes no se puede distinguir { $baseline } de { $candidate } en { $measure }.
 not-apart-not-in-turn = { $baseline } y { $candidate } no se alternaron, y no se pueden distinguir en { $measure }.
 not-apart-order-not-known = No se sabe si { $baseline } y { $candidate } se alternaron, y estos golpes no los distinguen en { $measure }.
+next-to-nothing = Estos { $averages ->
+    [yes] promedios
+   *[no] golpes
+} no dicen casi nada de { $candidate } frente a { $baseline } en { $measure }.
+few-whole-laps = Se cambió de palo tan pocas veces que solo cuentan { $laps } ciclos: { $nothing ->
+    [yes] no dicen casi nada de { $candidate } frente a { $baseline }
+   *[no] no distinguen { $baseline } de { $candidate }
+} en { $measure }.
 not-apart-averages = Solo con promedios no se puede distinguir { $baseline } de { $candidate } en { $measure }.
 
 choose-after = { $measure }: este dato no decide entre ellos, pero se diferencian{ $hint ->

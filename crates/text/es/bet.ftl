@@ -44,3 +44,9 @@ no-left-out = No se apuesta nada: dependería de los golpes apartados.
 no-value-in-doubt = No se apuesta nada mientras haya un valor en duda.
 no-gap = Los golpes no muestran ninguna diferencia. Con lo que suelen diferir los palos, al menos 95 de cada 100 diferencias así están entre { $low } y { $high }.
 any-of-ten = cualquier cosa entre 0 y 10 de 10
+no-next-to-nothing = No se apuesta nada: tan pocos golpes o ciclos no dicen casi nada de la diferencia.
+rests-on = Las probabilidades de una diferencia se apoyan en { $laps ->
+    [0] menos golpes de los que se dieron
+   *[other] los { $laps } ciclos con golpes de los dos palos
+}: { $candidate-shots } con { $candidate }, { $baseline-count } con { $baseline }.
+drift-points-there = Los golpes de cada palo cambiaron poco a poco a lo largo de la sesión, y eso por sí solo parece «{ $does }»: parte de la diferencia puede ser eso, y no el palo.

@@ -24,7 +24,7 @@ cannot-tell-in-short = No se sabe: cualquier cosa entre { $low } y { $high }.
 no-difference = ninguna diferencia
 last-of-several = { $names } y { $last }
 check-the-value-first = Revisa primero el valor dudoso: hasta entonces no se puede decir cuántos golpes hacen falta.
-no-limits = Tan pocos golpes o ciclos no dicen casi nada de la diferencia real.
+no-limits = Tan pocos golpes o ciclos la dejan abierta en más de { $size } a cada lado: no dicen casi nada de la diferencia real.
 no-limits-in-short = No se sabe: muy pocos golpes o ciclos.
 gap = { $size } { $way }
 shows-at-best = Una sesión así muestra una diferencia de { $size } en 8 de cada 10 casos; las menores piden más golpes.
@@ -36,9 +36,15 @@ go-on = Sigue: { $rounds ->
     [one] queda { NUMBER($rounds) } ciclo
    *[other] quedan { NUMBER($rounds) } ciclos
 } del plan.
-more-than-can-be-hit = Con esta dispersión harían falta más golpes de los que nadie puede dar: piensa si te
+more-than-can-be-hit = { $assumed ->
+    [yes] Si los golpes se dispersan como se supone,
+   *[no] Con esta dispersión
+} harían falta más golpes de los que nadie puede dar: piensa si te
     serviría una diferencia mayor.
-more-than-a-visit = Con esta dispersión harían falta unos { $shots } golpes con cada palo para distinguir entre una diferencia de { $gap } y ninguna en 8 de cada 10 pruebas
+more-than-a-visit = { $assumed ->
+    [yes] Si los golpes se dispersan como se supone,
+   *[no] Con esta dispersión
+} harían falta unos { $shots } golpes con cada palo para distinguir entre una diferencia de { $gap } y ninguna en 8 de cada 10 pruebas
     así: más de lo que cabe en una visita (unos 60 con cada uno, regla práctica entre golfistas, sin ningún estudio detrás).
 other-days = Vuelve otros días y júntalos, confórmate con encontrar solo una diferencia mayor, o mira cuál de los dos agrupa mejor.
 another-day = O vuelve otros dos días y junta los tres.
@@ -48,9 +54,15 @@ usually-tells = { $long-turns ->
 }
 would-tell = Con unos { $shots } golpes con cada palo, planeados de antemano y alternando los palos de tres en tres, muy probablemente se distinguiría entre una
     diferencia de { $gap } y ninguna: así es en 8 de cada 10 pruebas.
-would-then-tell = Con unos { $shots } golpes con cada palo, planeados de antemano, muy probablemente se distinguiría entonces entre una diferencia de { $gap } y ninguna: así es
+would-then-tell = { $assumed ->
+    [yes] Si los golpes se dispersan como se supone, con
+   *[no] Con
+} unos { $shots } golpes con cada palo, planeados de antemano, muy probablemente se distinguiría entonces entre una diferencia de { $gap } y ninguna: así es
     en 8 de cada 10 pruebas.
-in-turn-would-tell = De ese modo, con unos { $shots } golpes con cada palo, planeados de antemano, muy probablemente se distinguiría entre una
+in-turn-would-tell = De ese modo, { $assumed ->
+    [yes] y si los golpes se dispersan como se supone, con
+   *[no] con
+} unos { $shots } golpes con cada palo, planeados de antemano, muy probablemente se distinguiría entre una
     diferencia de { $gap } y ninguna: así es en 8 de cada 10 pruebas.
 in-turn-settles-order = Si los palos se alternan, de tres en tres golpes, el orden deja de importar.
 plan-says-how-many = El plan de una prueba justa dice cuántos golpes hacen falta.
@@ -59,7 +71,12 @@ narrows = Una prueba nueva de { $shots } golpes con cada palo, planeada de antem
 near-it = Si la diferencia real está cerca de { $margin }, ningún número de golpes decide si llega.
 hardly-narrows = Ni con 60 golpes con cada palo en otra visita es seguro que la duda se reduzca mucho; varios días juntos sí la reducen.
 measured-on = medido en { $count } de { $shots }
-would-find = Una prueba de este tamaño encontraría entonces una diferencia real de { $size } en 8 de cada 10 casos; las menores piden más golpes.
+would-find = { $assumed ->
+    [yes] Si los golpes se dispersan como se supone, una
+   *[no] Una
+} prueba de este tamaño encontraría entonces una diferencia real de { $size } en 8 de cada 10 casos; las menores piden más golpes.
 fixed-would-tell = Con unos { $shots } golpes con cada palo, fijados de antemano y alternando los palos de tres en tres, muy probablemente se distinguiría entre una diferencia de
     { $gap } y ninguna: así es en 8 de cada 10 pruebas. Esta sesión tiene otros tantos, pero decidió un intervalo más exigente, del { $level }.
 check-the-value = Revisa primero el valor dudoso: mientras esté mal, esta respuesta no vale nada.
+shorter-turns = Cambia de palo cada tres golpes, en lugar de tandas de hasta { $longest }: el mismo número de golpes da entonces muchos ciclos, y son los ciclos los que cuentan.
+on-line = { $size } de desvío

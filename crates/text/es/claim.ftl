@@ -1,5 +1,5 @@
 no-retest = Lo prometido es { $claimed }. { $hit ->
-    [yes] Estos golpes no se pueden comparar con eso: la respuesta dice por qué.
+    [yes] Lo que hay aquí no se puede comparar con eso: la respuesta dice por qué.
    *[no] Todavía no hay golpes nuevos con que compararlo.
 }
 anything-between = cualquier cosa entre { $low } y { $high }
@@ -53,6 +53,7 @@ no-change = La promesa es que no cambia nada.
 no-change-remedy = Escribe qué se dijo que cambiaría.
 at-least = La repetición muestra al menos lo prometido. Era { $claimed }; la repetición muestra { $span } (intervalo del { $level }).
 value-in-doubt = Sin decidir: hay un valor en duda en la repetición. Lo prometido era { $claimed }.
+next-to-nothing = Sin decidir: la repetición no dice casi nada. Lo prometido era { $claimed }.
 order-unknown = Sin decidir: no se sabe cuánto influyen el calentamiento y el cansancio en { $measure }. Lo prometido era { $claimed }; solo por azar la
     repetición admitiría { $span } (intervalo del { $level }).
 next-supported-order-not-known = No se sabe si en la repetición los palos se alternaron, así que apoya la promesa sin probarla: alterna los dos, de tres en tres golpes, antes de decidir.

@@ -58,18 +58,23 @@ would-hit = Apuntando { $side }, { $club } acertaría unos { $chance }, según l
 centers = El centro de los golpes con { $candidate } queda { $carry } más { $longer ->
     [yes] lejos
    *[no] cerca
-} y { $side } del de los golpes con { $baseline }.
+} y { $level ->
+    [yes] en la misma línea que
+   *[no] { $side } de
+} el de los golpes con { $baseline }.
 centers-by-luck = Dos palos idénticos mostrarían centros al menos así de separados en { $sessions }.
 order-may-move = Se usó un palo después del otro, así que el calentamiento o el cansancio pueden haber movido un centro.
 order-not-known = No se conoce el orden, así que el calentamiento o el cansancio pueden haber movido un centro.
 aimed-off = Apuntando { $side } de donde se apuntó ese día.
 aimed-as-on-the-day = Apuntando como ese día.
-note = Dónde caen las bolas, no hasta dónde ruedan. Primero va lo que se contó; la campana de Gauss de al lado es la de golpes tan dispersos como estos
-    alrededor del mismo centro, y los fallos la ensanchan. Los intervalos son donde puede estar la proporción real, con tan pocos golpes. Lo que haría
-    apuntar a otro sitio sale de la campana; el mejor punto al que apuntar supone que el centro de tus golpes sigue donde está.
+note = Dónde caen las bolas, no hasta dónde ruedan.
+note-curve = Primero va lo que se contó; la campana de Gauss de al lado es la de golpes tan dispersos como estos alrededor del mismo centro, y los fallos la
+    ensanchan. Los intervalos son donde puede estar la proporción real, con tan pocos golpes.
+note-aim = Lo que haría apuntar a otro sitio sale de la campana; el mejor punto al que apuntar supone que el centro de tus golpes sigue donde está.
 build-said = { $club }: { $miss } { $chance }
 ovals = Óvalos: dónde caerían los próximos golpes si se dispersan como estos, más o menos la mitad en el de dentro y nueve de cada diez en el de fuera.
 no-oval = Sin óvalo para { $club }: dónde caerían los próximos golpes no se puede dibujar con { $shots }, solo con { $fewest } o más.
+line-of-landings = Nueve de cada diez de los próximos golpes caerían en una línea de { $long }, porque estos no difieren en la otra dirección.
 oval = Nueve de cada diez de los próximos golpes caerían en un óvalo de { $long } por { $wide }.
 from-above = Las caídas vistas desde arriba, con el objetivo al frente y { $strip }. { $aimed }
 more-or-fewer = { $hundredths } { $more ->

@@ -23,8 +23,14 @@ nearer-to-zero-by = { $size } más cerca de cero
 half = la mitad
 by-luck-alone = Comparaciones de { NUMBER($shots) } golpes por palo entre dos palos iguales, con golpes tan dispersos como los tuyos, que salen con
     { $size } o más de diferencia solo por azar: { $share }.
-all-shots-of-each = Los { NUMBER($shots) } golpes de cada palo
-all-shots = Todos los golpes, { NUMBER($candidate) } y { NUMBER($baseline) }
+all-shots-of-each = Los { NUMBER($shots) } { $measured ->
+    [yes] golpes medidos
+   *[no] golpes
+} de cada palo
+all-shots = { $measured ->
+    [yes] Todos los golpes medidos
+   *[no] Todos los golpes
+}, { NUMBER($candidate) } y { NUMBER($baseline) }
 whole = { $shots }: { $gap } con { $club }.
 whole-no-difference = { $shots }: ninguna diferencia.
 deal = { NUMBER($shots) } golpes de cada uno, repartidos a ciegas: { $gap } con { $club }.

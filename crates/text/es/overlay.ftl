@@ -41,7 +41,10 @@ drift-would-explain = { $usual ->
     [yes] Solo
    *[no] Con el nivel que se usa aquí, solo
 } con una deriva de { $size } o más de un palo a otro podría el azar explicar el resto.
-only-averages = Solo hay promedios.
+only-averages = { $assumed ->
+    [yes] Solo hay promedios, sin desviación: cuánto se dispersan los golpes se supone.
+   *[no] Solo hay promedios.
+}
 no-single-shots = Aquí no hay golpes sueltos: no se pueden comprobar ni el orden, ni los malos, ni la dispersión.
 assumed-to-scatter = No hay desviación estándar, así que se supone que los golpes se dispersan { $size }, lo más alto de lo habitual (regla práctica entre golfistas, sin ningún estudio detrás).
 looked-early = Consulta intermedia: ciclo { $round } de { $planned }.

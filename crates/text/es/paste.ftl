@@ -7,6 +7,10 @@ gap = Diferencia: { $gap }; teniendo en cuenta el azar{ $mixed-up ->
     [yes] {" "}y el orden
    *[no] {""}
 }, de { $low } a { $high } (intervalo del { $level }).
+gap-alone = Diferencia en estos { $averages ->
+    [yes] promedios
+   *[no] golpes
+}: { $gap }.
 average-of = { $club }: promedio de { $shots }
 average-of-unknown = { $club }: promedio de un número desconocido de golpes
 shots-with = { $club }: { $shots }

@@ -1,6 +1,7 @@
 different = { $who }: { $size } { $way } que { $whom } (de { $low } a { $high }, intervalo del { $level }).
 same = { $who } y { $whom }: iguales para lo que buscas (de { $low } a { $high }, intervalo del { $level }).
 not-settled = { $who } frente a { $whom }: { $gap } en estos golpes, sin decidir (de { $low } a { $high }, intervalo del { $level }).
+next-to-nothing = { $who } frente a { $whom }: { $gap } en estos golpes, que no dicen casi nada de la diferencia real.
 hangs-on-left-out = { $who } frente a { $whom }: { $gap } en estos golpes (de { $low } a { $high }, intervalo del { $level }), pero depende de lo que se apartó.
 depends = El cambio alteró lo que hace el palo: frente a { $own }, con { $other } fueron { $size } { $way } en «{ $second }» que en «{ $first }».
 same-in-both = Lo que hace el palo es casi igual en «{ $first }» y en «{ $second }»: las dos diferencias se separan en menos de lo que te importa.
@@ -23,3 +24,4 @@ club-moved-change-same = En { $measure } influyó { $other }; «{ $first }» y �
 neither-matters = En { $measure } ni el cambio a «{ $second }» ni { $other } influyeron tanto como para que te importe.
 neither-moved = En { $measure } no influyeron claramente ni el cambio a «{ $second }» ni { $other }.
 altered = Lo que hace { $other } en { $measure } cambió: frente a { $own }, fueron { $size } { $way } en «{ $second }» que en «{ $first }».
+nothing-said = Estos golpes no dicen casi nada de lo que el cambio a «{ $second }» y { $other } hicieron en { $measure }.

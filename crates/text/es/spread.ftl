@@ -3,8 +3,10 @@ same = Para lo que { $theirs ->
    *[no] buscas
 }, { $baseline } y { $candidate } se dispersan igual.
 same-in-short = Se dispersan igual.
-ruled-out = Estos golpes hablan claramente en contra de una diferencia de un { $margin } o más.
+ruled-out = Estos golpes hablan en contra de una diferencia de un { $margin } o más.
 cannot-tell = Con estos golpes nadie puede decir si agrupa mejor { $baseline } o { $candidate } en { $measure }.
+next-to-nothing = Estos golpes no dicen casi nada de si agrupa mejor { $baseline } o { $candidate } en { $measure }.
+no-limits = Tan pocos golpes dejan abierto si uno dispersa muchas veces más que el otro: no dicen casi nada de eso.
 cannot-tell-in-short = No se sabe cuál agrupa mejor.
 scatters-more = { $club } dispersa más los golpes en { $measure }, entre un { $from } y un { $to } %
 is-tighter = { $club } agrupa mejor en { $measure }: sus golpes se dispersan entre un { $from } y un { $to } % menos

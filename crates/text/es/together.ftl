@@ -11,6 +11,7 @@ same-names = Cada una necesita golpes con los dos palos, con los mismos nombres,
 different = En { NUMBER($days) } días { $club } { $verb }: entre { $low } y { $high } (intervalo del { $level }).
 same = En { NUMBER($days) } días son iguales para lo que buscas: entre { $low } y { $high } (intervalo del { $level }).
 cannot-tell = Con { NUMBER($days) } días aún no se sabe: entre { $low } y { $high } (intervalo del { $level }).
+next-to-nothing = Con { NUMBER($days) } días aún no se sabe: no dicen casi nada de la diferencia real.
 days-agree = Los días no difieren más de lo que los separaría el azar.
 assumed = Supuesto, pues unos pocos días no lo muestran: de un día a otro la diferencia misma cambia cerca de { $size } o menos.
 days-differ = Los días distan más de lo que explican sus golpes, dentro de lo supuesto.

@@ -42,13 +42,19 @@ moves-the-answer = Queda lejos de los demás, y él solo mueve la respuesta { $s
    *[other] ; otros { $others } golpes también lo hacen
 }. Cuenta de todos modos.
 odd-next = Si es un error, corrígelo o apártalo; si la bola salió así, déjalo.
-blocked = Se usó un palo después del otro.
-blocked-why = Todo lo que cambió entre los dos, calentar, cansarse, un consejo desde fuera, cuenta como si fuera el palo.
+blocked = { $several ->
+    [yes] Se usaron los palos uno tras otro.
+   *[no] Se usó un palo después del otro.
+}
+blocked-why = Todo lo que cambió entre { $several ->
+    [yes] uno y el siguiente
+   *[no] los dos
+}, calentar, cansarse, un consejo desde fuera, cuenta como si fuera el palo.
 blocked-next = La próxima vez altérnalos: tres con uno, tres con el otro, una y otra vez.
 order-unknown = No se conoce el orden en que se dieron los golpes.
 order-unknown-why = Un palo pudo llevarse los golpes en frío y el otro los golpes en caliente.
 order-unknown-next = Si conoces el orden, dilo donde se ven tus golpes.
-long-turns = Solo se cambió de palo cada { $shots } golpes más o menos.
+long-turns = Los palos se usaron en tandas de hasta { $longest } golpes.
 long-turns-why = Dentro de una tanda tan larga, calentar y cansarse cuentan como si fuera el palo, de modo que solo los ciclos enteros
     sirven de prueba: la respuesta es mucho menos segura de lo que sugiere el número de golpes.
 long-turns-next = Cambia de palo cada tres golpes.
@@ -79,6 +85,7 @@ drift-why = Teniendo en cuenta el azar, { $span }. { $shared ->
     [in-part] Se cambió de palo tan pocas veces que solo lo comparten en parte.
    *[not-at-all] Los palos que se usan uno después del otro no lo comparten: la respuesta puede fallar en más de aquello con lo que cuenta.
 }
+drift-pushes = Por sí solo parecería que «{ $does }».
 drift-next = { $advice ->
     [warm-up] Calienta antes del primer golpe que cuenta.
     [rest] Descansa entre tandas.
@@ -98,9 +105,15 @@ left-out = Golpes apartados: { $counts }.
 left-out-why = Apartar los dos peores de un solo palo puede hacer que dos palos iguales parezcan distintos en 1 de cada 10
     sesiones. Lo apartado sigue contando en la respuesta.
 left-out-next = Quédate con todos los golpes. Un fallo también es del palo.
-one-far-shot = 1 golpe con { $club } queda lejos de los demás.
+one-far-shot = { $several ->
+    [yes] De los dos palos que aquí se comparan, 1 golpe
+   *[no] 1 golpe
+} con { $club } queda lejos de los demás.
 one-far-shot-why = Cuenta. Uno solo puede mover mucho un promedio.
-far-shots = { NUMBER($shots) } golpes quedan lejos de los demás{ $others ->
+far-shots = { $several ->
+    [yes] De los dos palos que aquí se comparan, { NUMBER($shots) } golpes
+   *[no] { NUMBER($shots) } golpes
+} quedan lejos de los demás{ $others ->
     [0] { $shots ->
         [2] , los dos con { $club }
        *[other] , todos con { $club }

@@ -27,3 +27,5 @@ no-value-in-doubt = Mientras haya un valor en duda no se dice nada del golpe tí
 cannot-be-fitted = El golpe típico no se puede calcular aquí: hay muy pocos golpes, demasiados, o demasiados iguales.
 differs-in-these-shots = El golpe típico: { $does } en estos golpes, en { $span } (intervalo del { $level }); no se sabe cuánto de eso vino de calentar o cansarse.
 cannot-tell-order = El golpe típico: estos golpes no lo deciden, porque no se sabe cuánto influyen el calentamiento y el cansancio en { $measure }. Solo por azar, cualquier cosa entre { $low } y { $high } (intervalo del { $level }).
+next-to-nothing = El golpe típico: tan pocos golpes o ciclos no dicen casi nada de él.
+same-gap-less-surely = Los golpes típicos muestran más o menos la misma diferencia, con menos seguridad.

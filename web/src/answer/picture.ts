@@ -21,7 +21,10 @@ import { say } from "../text/say.js";
 const NOTHING = { value: "", low: "", high: "" };
 
 export function picture(report: Report, session: Session, measure: MeasureView): TemplateResult | typeof nothing {
-  const shown = report.findings.filter((finding) => finding.measure === measure.id && finding.estimate !== null);
+  // Ends that say next to nothing are not drawn as if they said something.
+  const shown = report.findings.filter(
+    ({ measure: of, estimate, facts }) => of === measure.id && estimate !== null && !facts.says_next_to_nothing,
+  );
   const first = shown[0]?.estimate;
   if (!first) return nothing;
   const isRatio = first.method === "spread_ratio";

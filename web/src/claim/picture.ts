@@ -55,9 +55,10 @@ function claimed({ claimed: value, candidate }: ClaimReport, measure: MeasureVie
   };
 }
 
-function retested({ retest, printed, answer, candidate }: ClaimReport): Drawn[] {
+function retested({ retest, printed, answer, candidate, open }: ClaimReport): Drawn[] {
   const value = answer?.estimate?.value;
-  if (!retest || !printed || value === undefined || typeof candidate !== "number") return [];
+  if (open === "next_to_nothing" || !retest || !printed || value === undefined || typeof candidate !== "number")
+    return [];
   const name = say("claim-picture-retest", { level: printed.level });
   const { low, high } = retest;
   return [{ row: { build: candidate, value, low, high, allowance: 0, chosen: true, name }, printed }];

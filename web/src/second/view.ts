@@ -96,12 +96,15 @@ const byShot = ({ from, names, shots }: Sides, actions: SecondActions): Template
     )}
   </div>`;
 
-function picture(second: Second, measure: MeasureView): TemplateResult {
-  const effects: [string, string, Effect][] = [
+function picture(second: Second, measure: MeasureView): TemplateResult | typeof nothing {
+  const all: [string, string, Effect][] = [
     ["build", say("change-club"), second.build],
     ["condition", say("change-condition", { before: second.names[0], after: second.names[1] }), second.condition],
     ["interaction", say("change-interaction"), second.interaction],
   ];
+  // Ends that say next to nothing are not drawn as if they said something.
+  const effects = all.filter(([, , effect]) => !effect.says_next_to_nothing);
+  if (effects.length === 0) return nothing;
   const rows = effects.map(
     ([
       key,

@@ -124,7 +124,7 @@ interface Picture {
 
 function interval({ answer, asked }: Report, { scale }: MeasureView): Picture | null {
   const { estimate, candidate } = answer;
-  if (!estimate || candidate === null) return null;
+  if (!estimate || candidate === null || answer.facts?.says_next_to_nothing) return null;
   const isRatio = estimate.method === "spread_ratio";
   const { value, order_allowance: allowance } = estimate;
   const { low, high } = estimate.decided_by;

@@ -87,3 +87,56 @@ fn what_was_decided_in_the_wrong_place() {
     passes(vec![said("felt", "shown"), is("is.felt_club", "longer")], None);
     passes(vec![said("typical", "none"), is("is.doubt", "yes")], None);
 }
+
+/// Said of intervals that nobody can use, of scatter that nobody saw, and of a bet that leaves out what speaks against it.
+#[test]
+fn what_says_nothing_and_what_is_left_out() {
+    // 'Anything between 135 yd less and 130 yd more', a bet on it, and a claim held against it.
+    let little = || is("is.says_little", "yes");
+    pair_breaks(29, "interval=* | is.says_little=yes", &[said("interval", "any"), little()]);
+    pair_breaks(29, "bet=made | is.says_little=yes", &[said("bet", "made"), little()]);
+    pair_breaks(29, "gain=* | is.says_little=yes", &[said("gain", "some"), little()]);
+    for claim in ["supported", "at_least", "too_small", "contradicted"] {
+        let rule = format!("claim={claim} | is.says_little=yes");
+        pair_breaks(29, &rule, &[said("claim", claim), is("is.claim", claim), little()]);
+    }
+    pair_breaks(
+        29,
+        "is.asked_says_little=yes | needs says=next_to_nothing on page, share, card",
+        &[is("is.asked_says_little", "yes"), said("says", "next_to_nothing")],
+    );
+    pair_breaks(
+        29,
+        "says=next_to_nothing | is.decision=different",
+        &[said("says", "next_to_nothing"), is("is.decision", "different")],
+    );
+    // 'About 69 shots with each' of two laps of fifteen.
+    pair_breaks(
+        33,
+        "is.asked_few_whole_laps=yes | needs why_open=few_whole_laps on page, share, card",
+        &[is("is.asked_few_whole_laps", "yes")],
+    );
+    pair_breaks(
+        33,
+        "tells=apart | is.few_whole_laps=yes",
+        &[said("tells", "apart"), is("is.few_whole_laps", "yes")],
+    );
+    // 'With this much scatter' and 'these shots' of averages without a deviation.
+    let assumed = || is("is.taken_scatter", "assumed");
+    pair_breaks(32, "taken_scatter | is.taken_scatter", &[said("taken_scatter", "seen"), assumed()]);
+    pair_breaks(
+        32,
+        "is.asked_taken_scatter=assumed | needs scatter=assumed on page, share, card",
+        &[is("is.asked_taken_scatter", "assumed")],
+    );
+    pair_breaks(32, "shots=shots | is.shots=averages", &[said("shots", "shots"), is("is.shots", "averages")]);
+    passes(vec![said("taken_scatter", "assumed"), assumed()], None);
+    // 'No shots have been hit again yet' beside averages; 'all there is to go by' beside a bet.
+    pair_breaks(36, "hit_again | is.hit_again", &[said("hit_again", "no"), is("is.hit_again", "yes")]);
+    pair_breaks(40, "only=felt | is.bet=made", &[said("only", "felt"), is("is.bet", "made")]);
+    pair_breaks(
+        42,
+        "is.drift=behind_the_bet | needs drift=named on bet",
+        &[is("is.drift", "behind_the_bet"), said("drift", "named")],
+    );
+}

@@ -21,6 +21,7 @@ use session::measure::Margin;
 use session::plan::PlanRequest;
 use session::question::Goal;
 use session::{Order, Session};
+use std::collections::BTreeSet;
 use telling::bet::bet;
 use telling::cause::{CauseRequest, cause};
 use telling::check::CheckRequest;
@@ -157,6 +158,9 @@ pub(crate) fn truths(number: u64, asked: &Asked, judged: &Judged<'_>) -> Vec<Fac
             add(&headline, "is.bet", "made");
             let over = if bet.differs.is_some() { "what_was_said" } else { "all_three" };
             add(&headline, "is.bet_over", over);
+            if bet.drift_points_there && due(number, EVERY.bet) {
+                add(&Scope::Session, "is.drift", "behind_the_bet");
+            }
         }
         Err(why) => {
             add(&headline, "is.bet", "none");
@@ -190,6 +194,7 @@ pub(crate) fn truths(number: u64, asked: &Asked, judged: &Judged<'_>) -> Vec<Fac
                 ClaimKind::NoRetest => "no_retest",
             },
         );
+        add(&headline, "is.hit_again", if is_hit_again(&asked.session) { "yes" } else { "no" });
         let margin = judged.headline().and_then(|judgment| judgment.margin).map(|margin| margin.value());
         if margin.is_some_and(|margin| claim.claimed.abs() <= margin) {
             add(&headline, "is.claim_size", "below_the_margin");
@@ -219,12 +224,20 @@ pub(crate) fn truths(number: u64, asked: &Asked, judged: &Judged<'_>) -> Vec<Fac
     facts
 }
 
+/// Whether two clubs are there, in shots or in averages.
+fn is_hit_again(session: &Session) -> bool {
+    let of_shots = session.shots.iter().map(|shot| shot.build);
+    let of_averages = session.summaries.iter().map(|average| average.build);
+    of_shots.chain(of_averages).collect::<BTreeSet<_>>().len() > 1
+}
+
 fn beside_word(beside: Beside) -> &'static str {
     match beside {
         Beside::Agree => "agree",
         Beside::OnlyTypical => "only_typical",
         Beside::OnlyAverage => "only_average",
         Beside::Opposite => "opposite",
+        Beside::SameGapLessSurely => "same_gap_less_surely",
         Beside::OneIsTheSame => "one_is_the_same",
     }
 }
@@ -238,6 +251,7 @@ fn no_bet_word(why: NoBet) -> &'static str {
         NoBet::OrderUnknown => "order_unknown",
         NoBet::DependsOnLeftOut => "depends_on_left_out",
         NoBet::ValueInDoubt => "value_in_doubt",
+        NoBet::NextToNothing => "next_to_nothing",
     }
 }
 

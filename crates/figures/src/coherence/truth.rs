@@ -4,7 +4,7 @@ use super::fact::Value;
 use super::fact::{Fact, Scope};
 use super::number::Printed;
 use judging::analysis::{Method, Rule};
-use judging::trust::{Odd, Seen, Weight, trust};
+use judging::trust::{Odd, Seen, Weight, has_value_in_doubt, trust};
 use judging::verdict::{DecisionKind, Direction, Matters, Nearer, Why};
 use judging::{Judged, Judgment};
 use session::known::Known;
@@ -76,6 +76,17 @@ fn of_session(judged: &Judged<'_>) -> Vec<Fact> {
         facts.push(Fact { value: left, ..Fact::truth(Scope::Session, "is.rounds_left", "") });
     }
     let mut add = |key, value: &str| facts.push(Fact::truth(Scope::Session, key, value));
+    let pair = [headline.baseline, headline.candidate];
+    let in_doubt = has_value_in_doubt(session, &headline.measure, pair);
+    if headline.facts.says_next_to_nothing && !in_doubt {
+        add("is.asked_says_little", "yes");
+    }
+    if headline.facts.few_whole_laps.is_some() && !in_doubt {
+        add("is.asked_few_whole_laps", "yes");
+    }
+    if headline.facts.scatter_is_assumed {
+        add("is.asked_taken_scatter", "assumed");
+    }
     let is_big =
         headline.decision.kind == DecisionKind::Different && headline.decision.matters != Some(Matters::No);
     let method = headline.estimate.as_ref().map(|estimate| estimate.method);
@@ -179,6 +190,15 @@ fn of_judgment(session: &Session, judgment: &Judgment, add: &mut impl FnMut(&'st
     if let Some(why) = decision.why {
         add("is.why", why_word(why));
     }
+    if judgment.facts.says_next_to_nothing
+        && !has_value_in_doubt(session, &judgment.measure, [judgment.baseline, judgment.candidate])
+    {
+        add("is.says_little", "yes");
+    }
+    if judgment.facts.few_whole_laps.is_some() {
+        add("is.few_whole_laps", "yes");
+    }
+    add("is.taken_scatter", if judgment.facts.scatter_is_assumed { "assumed" } else { "seen" });
     let has_shots = |build| session.shots.iter().any(|shot| shot.build == build);
     let only_averages = !has_shots(judgment.baseline) || !has_shots(judgment.candidate);
     add("is.shots", if only_averages { "averages" } else { "shots" });

@@ -5,6 +5,7 @@ use super::pair::Compared;
 use super::warming_up::start_of_lap;
 use serde::Serialize;
 use session::measure::MeasureId;
+use session::slipped_point::slipped_points;
 use session::{Order, Session, few, infer_rounds};
 
 /// Fewest rounds that hold both builds before the comparison may rest on rounds.
@@ -32,11 +33,32 @@ pub struct PartOf {
     pub of: usize,
 }
 
-/// Whether a value cannot be, and the golfer set its shot aside: a slip of the keys or of the reading, which counts
-/// neither with the shots set aside nor without them.
-fn is_slip(shot: &session::Shot, measure: &MeasureId, value: f64) -> bool {
-    let plausible = || measure.usual().map(|known| known.facts().plausible);
-    shot.left_out.is_some() && plausible().is_some_and(|p| !(p.low..=p.high).contains(&value))
+/// Values that cannot be, or whose point slipped, and whose shots the golfer set aside: slips of the keys or of the reading,
+/// which count neither with the shots set aside nor without them. Each as its shot and the place of its measure.
+fn slips_set_aside(session: &Session) -> few::Set<(usize, usize)> {
+    let mut slips = few::Set::default();
+    let some_set_aside = |build: usize| {
+        let mut own = session.shots.iter().filter(|shot| shot.build == build);
+        own.any(|shot| shot.left_out.is_some())
+    };
+    for build in (0..session.builds.len()).filter(|&build| some_set_aside(build)) {
+        for (column, measure) in session.measures.iter().enumerate() {
+            let Some(facts) = measure.usual().map(session::known::Known::facts) else { continue };
+            let own = session.shots.iter().enumerate().filter(|(_, shot)| shot.build == build);
+            let own = own.filter_map(|(at, shot)| Some((at, shot.values.get(column).copied()??)));
+            let (places, values): (Vec<usize>, Vec<f64>) = own.unzip();
+            let slipped = slipped_points(&values).filter(|_| facts.keeps_its_size);
+            let slipped = slipped.map_or_else(Vec::new, |(_, found)| found);
+            for (at, value) in values.iter().enumerate() {
+                let cannot_be = !(facts.plausible.low..=facts.plausible.high).contains(value);
+                let is_set_aside = session.shots[places[at]].left_out.is_some();
+                if is_set_aside && (cannot_be || slipped.contains(&at)) {
+                    slips.insert((places[at], column));
+                }
+            }
+        }
+    }
+    slips
 }
 
 /// A session with the round of every shot settled.
@@ -49,6 +71,8 @@ pub struct ShotTable<'a> {
     rounds_of: Vec<Vec<u32>>,
     /// Shots set aside, per build.
     left_out: Vec<PartOf>,
+    /// Values that count nowhere: shot, and place of the measure.
+    slips: few::Set<(usize, usize)>,
 }
 
 /// One measure of every build, laid out once for all pairs: a session of many builds would otherwise cost by their
@@ -123,8 +147,9 @@ impl<'a> ShotTable<'a> {
                 part.shots += usize::from(shot.left_out.is_some());
             }
         }
+        let slips = slips_set_aside(session);
         if session.order != Order::Interleaved {
-            return Self { session, rounds: None, rounds_of: Vec::new(), left_out };
+            return Self { session, rounds: None, rounds_of: Vec::new(), left_out, slips };
         }
         let named: Option<Vec<u32>> = session.shots.iter().map(|s| s.round).collect();
         let rounds = named.unwrap_or_else(|| {
@@ -136,7 +161,7 @@ impl<'a> ShotTable<'a> {
             rounds_of.get_mut(shot.build).into_iter().for_each(|list| list.push(round));
         }
         let rounds_of = rounds_of.into_iter().map(arrange::distinct).collect();
-        Self { session, rounds: Some(rounds), rounds_of, left_out }
+        Self { session, rounds: Some(rounds), rounds_of, left_out, slips }
     }
 
     /// The session it was made from.
@@ -150,7 +175,7 @@ impl<'a> ShotTable<'a> {
     pub fn values(&self, build: usize, index: usize, include: Include) -> Vec<f64> {
         self.counted(include)
             .filter(|(_, shot)| shot.build == build)
-            .filter_map(|(_, shot)| self.value(shot, index))
+            .filter_map(|(at, _)| self.value(at, index))
             .collect()
     }
 
@@ -159,8 +184,8 @@ impl<'a> ShotTable<'a> {
     pub fn measured<'t>(&'t self, measure: &'t MeasureId, include: Include) -> Measured<'t> {
         let mut by_build = vec![Vec::new(); self.session.builds.len()];
         let index = self.session.measure_index(measure);
-        for (_, shot) in self.counted(include) {
-            let value = index.and_then(|index| self.value(shot, index));
+        for (at, shot) in self.counted(include) {
+            let value = index.and_then(|index| self.value(at, index));
             if let (Some(value), Some(values)) = (value, by_build.get_mut(shot.build)) {
                 values.push(value);
             }
@@ -174,27 +199,35 @@ impl<'a> ShotTable<'a> {
     fn in_rounds(&self, index: usize, include: Include) -> Option<Vec<stats::RoundShot>> {
         let rounds = self.rounds.as_deref()?;
         let shot = |(i, shot): (usize, &session::Shot)| {
-            let value = self.value(shot, index)?;
+            let value = self.value(i, index)?;
             Some(stats::RoundShot { round: *rounds.get(i)? as usize, build: shot.build, value })
         };
         Some(self.counted(include).filter_map(shot).collect())
     }
 
     /// What a shot holds of a measure; a slip that was set aside holds nothing.
-    fn value(&self, shot: &session::Shot, index: usize) -> Option<f64> {
-        let value = shot.values.get(index).copied().flatten()?;
-        (!is_slip(shot, self.session.measures.get(index)?, value)).then_some(value)
+    #[must_use]
+    pub fn value(&self, shot: usize, index: usize) -> Option<f64> {
+        let value = self.session.shots.get(shot)?.values.get(index).copied().flatten()?;
+        (!self.slips.contains(&(shot, index))).then_some(value)
     }
 
     /// Values of this measure with one of two builds that count nowhere.
     #[must_use]
     pub fn slips(&self, measure: &MeasureId, builds: [usize; 2]) -> usize {
         let Some(index) = self.session.measure_index(measure) else { return 0 };
-        let shots = self.session.shots.iter().filter(|shot| builds.contains(&shot.build));
-        let of_shot = |shot: &&session::Shot| {
-            shot.values.get(index).copied().flatten().is_some_and(|value| is_slip(shot, measure, value))
-        };
-        shots.filter(of_shot).count()
+        let shots = self.session.shots.iter().enumerate();
+        let of_pair = shots.filter(|(_, shot)| builds.contains(&shot.build));
+        of_pair.filter(|(at, _)| self.slips.contains(&(*at, index))).count()
+    }
+
+    /// Shots of the longest turn with one of two builds, as they were hit: also over the end of a round.
+    #[must_use]
+    pub fn longest_turn(&self, builds: [usize; 2]) -> u32 {
+        let of_pair = self.session.shots.iter().map(|shot| shot.build).filter(|build| builds.contains(build));
+        let of_pair: Vec<usize> = of_pair.collect();
+        let longest = of_pair.chunk_by(|one, next| one == next).map(<[_]>::len).max();
+        longest.and_then(|shots| u32::try_from(shots).ok()).unwrap_or(0)
     }
 
     /// Rounds that hold both builds, whatever was measured; 0 when fewer than two do.

@@ -8,11 +8,11 @@
 
 mod usual;
 
-use crate::analysis::{Basis, Include};
+use crate::analysis::{Basis, Counts, Include};
 use crate::facts::{OrderAllowance, RestsOn};
 use crate::interval::Interval;
 use crate::judge::{Judged, Judgment, reported_unit};
-use crate::trust::has_value_in_doubt;
+use crate::trust::{drift_pushes, has_value_in_doubt};
 use crate::verdict::{Direction, Why};
 use serde::Serialize;
 use session::measure::{Margin, MeasureId};
@@ -121,8 +121,22 @@ pub struct BetFacts {
     pub by_margin: Option<ChanceRange>,
     /// Of ten pairs of shots.
     pub pairs: PairsOfShots,
+    /// What the chances of a gap rest on, where that is less than the shots hit; null elsewhere.
+    pub rests_on: Option<BetRestsOn>,
     /// Whether the error holds what warming up and tiring may do.
     pub order_in_it: bool,
+    /// Whether a drift that these shots show pushes the gap the way they point.
+    pub drift_points_there: bool,
+}
+
+/// What is bet on, where it is less than all the shots hit.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct BetRestsOn {
+    /// The laps that hold both clubs, where they were compared lap by lap.
+    pub laps: Option<u32>,
+    /// The shots with this measure that count.
+    pub n: Counts,
 }
 
 /// Why nothing is bet.
@@ -144,6 +158,8 @@ pub enum NoBet {
     DependsOnLeftOut,
     /// A value cannot be, and was not confirmed.
     ValueInDoubt,
+    /// The interval is wider than the measure can plausibly differ by.
+    NextToNothing,
 }
 
 /// Bets on the candidate that the headline speaks of.
@@ -176,8 +192,23 @@ pub fn bet(judged: &Judged<'_>) -> Result<BetFacts, NoBet> {
         at_all: chance(0.0),
         by_margin: margin.filter(|margin| *margin > 0.0).map(chance),
         pairs: if toward == Direction::Higher { pairs } else { pairs.turned() },
+        rests_on: rests_on(judged, headline),
         order_in_it: headline.facts.order_is_mixed_up(),
+        drift_points_there: drift_pushes(judged, headline) == Some(toward),
     })
+}
+
+/// What counts of the shots hit with the two, where that is not all of them.
+fn rests_on(judged: &Judged<'_>, headline: &Judgment) -> Option<BetRestsOn> {
+    let hit = |build: usize| judged.settled.session.shots.iter().filter(|shot| shot.build == build).count();
+    let Judgment { baseline, candidate, pair, .. } = headline;
+    let compared = pair.compared.map(|compared| (Some(compared.rounds), compared.n));
+    let (laps, n) = compared.or_else(|| {
+        let n = Counts { baseline: pair.numbers.baseline?.n, candidate: pair.numbers.candidate?.n };
+        Some((None, n))
+    })?;
+    let is_less = n.baseline < hit(*baseline) || n.candidate < hit(*candidate);
+    is_less.then_some(BetRestsOn { laps, n })
 }
 
 /// Whether something is bet on the candidate that the headline speaks of.
@@ -234,6 +265,7 @@ fn may_be_bet_on(judged: &Judged<'_>, headline: &Judgment) -> Result<CautiousDif
     match headline.facts.order_allowance {
         _ if headline.decision.why == Some(Why::DependsOnLeftOut) => Err(NoBet::DependsOnLeftOut),
         _ if headline.facts.rests_on == RestsOn::Averages => Err(NoBet::Averages),
+        _ if headline.facts.says_next_to_nothing => Err(NoBet::NextToNothing),
         OrderAllowance::SizeNotKnown => Err(NoBet::OrderUnknown),
         OrderAllowance::NotNeeded | OrderAllowance::Included | OrderAllowance::StartOfLaps => Ok(careful),
     }

@@ -48,6 +48,8 @@ pub enum ClaimOpen {
     ValueInDoubt,
     /// The clubs were not compared in turn, and how far warming up and tiring move the measure is not known.
     OrderUnknown,
+    /// The interval of the retest is wider than the measure can plausibly differ by.
+    NextToNothing,
 }
 
 /// A claim held against a retest.
@@ -63,6 +65,8 @@ pub struct ClaimFacts {
     pub claimed: f64,
     /// The candidate of the retest; null without one.
     pub candidate: Option<usize>,
+    /// Whether shots or averages of both clubs are there to hold it against.
+    pub is_hit_again: bool,
     /// The retest's difference, by the interval that decided; null without one.
     pub retest: Option<Interval>,
     /// Claim − retest, by the interval that decided.
@@ -100,6 +104,7 @@ pub fn claim(said: &Claimed, judged: &Judged<'_>) -> Result<ClaimFacts, ClaimRef
         open,
         claimed,
         candidate: judgment.map(|j| j.candidate),
+        is_hit_again: is_hit_again(judged),
         retest,
         difference: short.map(|short| toward(&short, claimed)),
         luck_explains,
@@ -116,6 +121,15 @@ pub fn retest<'a>(judged: &'a Judged<'_>) -> Option<&'a Judgment> {
     judged.headline().filter(|judgment| judgment.estimate.is_some())
 }
 
+/// Whether both clubs are there, in shots or in averages, whatever can be made of them.
+fn is_hit_again(judged: &Judged<'_>) -> bool {
+    let session = judged.settled.session;
+    let of_shots = session.shots.iter().map(|shot| shot.build);
+    let of_averages = session.summaries.iter().map(|summary| summary.build);
+    let there = arrange::distinct(of_shots.chain(of_averages));
+    there.len() > 1 && there.contains(&judged.settled.question.baseline)
+}
+
 /// What keeps a retest from holding a claim up or speaking against it, whatever its interval: that leaves no room for a value
 /// that is wrong, nor here for what the order did.
 fn open(judged: &Judged<'_>, judgment: &Judgment) -> Option<ClaimOpen> {
@@ -124,6 +138,7 @@ fn open(judged: &Judged<'_>, judgment: &Judgment) -> Option<ClaimOpen> {
         _ if has_value_in_doubt(judged.settled.session, measure, [*baseline, *candidate]) => {
             Some(ClaimOpen::ValueInDoubt)
         }
+        _ if facts.says_next_to_nothing => Some(ClaimOpen::NextToNothing),
         OrderAllowance::SizeNotKnown => Some(ClaimOpen::OrderUnknown),
         OrderAllowance::NotNeeded | OrderAllowance::Included | OrderAllowance::StartOfLaps => None,
     }

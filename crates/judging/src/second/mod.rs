@@ -9,10 +9,11 @@ mod model;
 
 pub use model::Cell;
 
-use crate::analysis::{Basis, Levels, Method, TextbookTest};
+use crate::analysis::{Aspect, Basis, Levels, Method, TextbookTest};
 use crate::facts::PairFacts;
 use crate::interval::Interval;
 use crate::judge::{Judgment, judge};
+use crate::next_to_nothing::says_next_to_nothing;
 use crate::settle::settle;
 use crate::verdict::{Decision, DecisionKind, Why, decide};
 use model::{Fitted, cells, coded, is_in_turn};
@@ -53,6 +54,8 @@ pub struct Effect {
     pub range: Interval,
     /// What was decided.
     pub decision: Decision,
+    /// Whether it cannot be told because the interval is wider than the measure can plausibly differ by.
+    pub says_next_to_nothing: bool,
     /// Part of each half-width that stands for warming up and tiring.
     pub order_allowance: f64,
     /// As a textbook prints it: standard error, degrees of freedom, two-sided p.
@@ -156,7 +159,7 @@ pub fn second(request: &SecondRequest) -> Result<SecondFacts, SecondRefused> {
     let effect = |term: &TDifference, allowance, mixed_up: bool| {
         let nothing_allowed = mixed_up && question.measure.usual().is_none();
         let careful = CautiousDifference::with_factor(term, factor, allowance);
-        of_model(term, &careful, nothing_allowed, &judgment.levels, margin)
+        of_model(term, &careful, nothing_allowed, &question.measure, &judgment.levels, margin)
     };
     let condition = effect(&fitted.condition, by_condition, !condition_in_turn);
     let both_mixed_up = !condition_in_turn && judgment.facts.order_is_mixed_up();
@@ -203,6 +206,7 @@ fn of_build(judgment: &Judgment) -> Result<Effect, SecondRefused> {
         value: estimate.value,
         range: estimate.decided_by,
         decision: judgment.decision,
+        says_next_to_nothing: judgment.facts.says_next_to_nothing,
         order_allowance: estimate.order_allowance,
         se,
         df,
@@ -227,17 +231,20 @@ fn of_model(
     term: &TDifference,
     careful: &CautiousDifference,
     nothing_allowed: bool,
+    measure: &MeasureId,
     levels: &Levels,
     margin: Option<f64>,
 ) -> Effect {
-    let range = |level: Level| Interval::from(careful.interval(level));
-    let (different, same) = (range(levels.different), range(levels.same));
+    let at = |level: Level| Interval::from(careful.interval(level));
+    let (different, same) = (at(levels.different), at(levels.same));
     let decided = decide(&different, &same, margin);
     let decision = if nothing_allowed { decided.with_nothing_allowed_for_order() } else { decided };
+    let range = if decision.is_inside_the_margin() { same } else { different };
     Effect {
         value: term.diff,
+        says_next_to_nothing: says_next_to_nothing(&decision, &range, measure, Aspect::Average),
         decision,
-        range: if decision.is_inside_the_margin() { same } else { different },
+        range,
         order_allowance: careful.allowance,
         se: term.se,
         df: term.df,
@@ -289,6 +296,7 @@ mod tests {
                 value: 0.5 * (low + high),
                 range,
                 decision,
+                says_next_to_nothing: false,
                 order_allowance: 0.0,
                 se: 1.0,
                 df: 20.0,

@@ -9,11 +9,12 @@
 mod found;
 mod usual;
 
-use crate::analysis::{Levels, levels};
+use crate::analysis::{Aspect, Levels, levels};
 use crate::choice::Choice;
 use crate::facts::OrderAllowance;
 use crate::interval::Interval;
 use crate::judge::Judgment;
+use crate::next_to_nothing::says_next_to_nothing;
 use crate::verdict::{Decision, decide};
 pub use found::OrderOverDays;
 use found::{Days, Found};
@@ -139,6 +140,8 @@ pub struct JudgedPair {
     pub combined: Option<CombinedDays>,
     /// What was decided; `None` as `combined`.
     pub decision: Option<Decision>,
+    /// Whether it cannot be told because the interval is wider than the measure can plausibly differ by.
+    pub says_next_to_nothing: bool,
     /// Whether a day of it leaves no room for the order of hitting, since nobody knows how far that moves the measure.
     pub nothing_allowed_for_order: bool,
 }
@@ -197,6 +200,9 @@ fn pair(found: Found, question: &Question, several: usize) -> JudgedPair {
     let decision = combined.as_ref().map(|c| decide(&c.different, &c.same, margin));
     let decision = decision
         .map(|decided| if nothing_allowed { decided.with_nothing_allowed_for_order() } else { decided });
+    let says_next_to_nothing = combined.as_ref().zip(decision).is_some_and(|(combined, decision)| {
+        says_next_to_nothing(&decision, &combined.different, &question.measure, Aspect::Average)
+    });
     JudgedPair {
         candidate,
         name,
@@ -205,6 +211,7 @@ fn pair(found: Found, question: &Question, several: usize) -> JudgedPair {
         control,
         combined,
         decision,
+        says_next_to_nothing,
         nothing_allowed_for_order: nothing_allowed,
     }
 }

@@ -1,11 +1,12 @@
 //! Looks for what makes a comparison lie, in the session's own numbers.
 
-use super::seen::{AllowedFor, DriftShared, Seen};
-use crate::analysis::Aspect;
+use super::seen::{AllowedFor, DriftShared, Pushes, Seen};
 use crate::analysis::warming_up::warm_up_deficit_yd;
+use crate::analysis::{Aspect, Include};
 use crate::facts::{HowHit, NumberOfShots, OrderAllowance};
 use crate::judge::Judgment;
 use crate::settle::Settled;
+use crate::verdict::Direction;
 use session::digits::power_of_ten;
 use session::few;
 use session::known::Known;
@@ -22,6 +23,9 @@ const UNEQUAL: f64 = 2.0;
 pub(super) const FAR: f64 = 3.5;
 /// Of fewer shots with a build none lies far from the rest.
 pub(super) const FEWEST_TO_LIE_FAR_FROM: usize = 5;
+/// Of the time that the shots of both took, by so much one club was hit later on average to have more of what came with it: of
+/// two blocks of one length it is half of that time.
+const CLEARLY_LATER: f64 = 0.25;
 /// Numbers that miss more than this share of themselves are no count of shots.
 const MOST_MISSING: f64 = 2.0;
 
@@ -46,7 +50,7 @@ pub(super) fn look(settled: &Settled<'_>, headline: &Judgment, typical_told: boo
     let long_turns = headline.pair.turns.is_some_and(|turns| turns.are_too_long);
     let mut seen = Vec::new();
     if long_turns {
-        seen.push(Seen::LongTurns { shots: in_a_row(&of_pair) });
+        seen.push(Seen::LongTurns { longest: settled.table.longest_turn([baseline, candidate]) });
     } else if headline.facts.order == HowHit::InTurnNotCompared && headline.facts.order_is_mixed_up() {
         seen.push(Seen::NotCompared { rounds });
     } else {
@@ -60,12 +64,7 @@ pub(super) fn look(settled: &Settled<'_>, headline: &Judgment, typical_told: boo
         let allowed = allowed(headline, settled.asked().aspect());
         seen.extend(cold_start(&of_pair, measure, [baseline, candidate], allowed));
     }
-    let shared = match rounds {
-        0 => DriftShared::Not,
-        _ if long_turns => DriftShared::InPart,
-        _ => DriftShared::Alike,
-    };
-    seen.extend(drift(&of_pair, session, measure, shared));
+    seen.extend(drift(settled, headline));
     seen.extend(unequal(counts));
     seen.extend(numbers_missing(session));
     seen.extend(summaries_that_disagree(session, baseline, candidate));
@@ -73,7 +72,7 @@ pub(super) fn look(settled: &Settled<'_>, headline: &Judgment, typical_told: boo
         let left = |build| settled.table.left_out(build);
         seen.push(Seen::LeftOut { by_build: (0..session.builds.len()).map(left).collect() });
     }
-    seen.extend(far_shots(session, measure, [baseline, candidate], typical_told));
+    seen.extend(far_shots(settled, measure, [baseline, candidate], typical_told));
     seen.extend(match headline.facts.number {
         NumberOfShots::SaidFixed => None,
         NumberOfShots::SaidNotFixed => Some(Seen::NotFixed),
@@ -87,12 +86,6 @@ pub(super) fn look(settled: &Settled<'_>, headline: &Judgment, typical_told: boo
     });
     seen.extend(no_swing_or_strike(session));
     seen
-}
-
-/// Shots in a row with one of the builds, as a median.
-fn in_a_row(of_pair: &[(usize, &Shot)]) -> f64 {
-    let runs = of_pair.chunk_by(|(_, one), (_, next)| one.build == next.build);
-    median(&runs.map(|run| run.len() as f64).collect::<Vec<_>>()).unwrap_or(0.0)
 }
 
 /// Interleaved over all builds, but not for this pair, is blocked for this pair.
@@ -135,29 +128,46 @@ fn cold_start(
 }
 
 /// A trend over the order of the shots, each build at its own level, whose interval excludes zero.
-fn drift(of_pair: &[(usize, &Shot)], session: &Session, id: &MeasureId, shared: DriftShared) -> Option<Seen> {
+pub(super) fn drift(settled: &Settled<'_>, headline: &Judgment) -> Option<Seen> {
+    let session = settled.session;
     if session.order == Order::Unknown {
         return None;
     }
-    let index = session.measure_index(id)?;
-    let shots: Vec<OrderedShot> = of_pair
-        .iter()
-        .filter_map(|(at, shot)| {
-            Some(OrderedShot {
-                at: *at as f64,
-                build: shot.build,
-                value: shot.values.get(index).copied().flatten()?,
-            })
-        })
-        .collect();
+    let index = session.measure_index(&headline.measure)?;
+    let shot = |(at, shot): (usize, &Shot)| {
+        let is_of_pair = shot.build == headline.baseline || shot.build == headline.candidate;
+        let value = settled.table.value(at, index).filter(|_| is_of_pair)?;
+        Some(OrderedShot { at: at as f64, build: shot.build, value })
+    };
+    let shots: Vec<OrderedShot> = session.shots.iter().enumerate().filter_map(shot).collect();
     let total = stats::trend(&shots).ok()?.total();
     let interval = total.interval(Level::P95);
+    let shared = match headline.shared_rounds {
+        0 => DriftShared::Not,
+        _ if headline.pair.turns.is_some_and(|turns| turns.are_too_long) => DriftShared::InPart,
+        _ => DriftShared::Alike,
+    };
     interval.excludes(0.0).then_some(Seen::Drift {
         change: total.diff,
         low: interval.low,
         high: interval.high,
         shared,
+        pushes: pushes(&shots, headline, total.diff).filter(|_| shared == DriftShared::Not),
     })
+}
+
+/// Which way a drift pushes the gap: whichever of two clubs was hit later gets what came with time. `None` where their shots
+/// lie about as late on average.
+fn pushes(shots: &[OrderedShot], headline: &Judgment, change: f64) -> Option<Pushes> {
+    let middle = |build: usize| {
+        let own = shots.iter().filter(|shot| shot.build == build).map(|shot| shot.at);
+        mean(&own.collect::<Vec<_>>())
+    };
+    let later = middle(headline.candidate) - middle(headline.baseline);
+    let span = shots.last()?.at - shots.first()?.at;
+    let up = (later > 0.0) == (change > 0.0);
+    let toward = if up { Direction::Higher } else { Direction::Lower };
+    (later.abs() > CLEARLY_LATER * span).then_some(Pushes { build: headline.candidate, toward })
 }
 
 fn unequal(counts: [(usize, usize); 2]) -> Option<Seen> {
@@ -237,19 +247,14 @@ fn summaries_that_disagree(session: &Session, baseline: usize, candidate: usize)
 }
 
 fn far_shots(
-    session: &Session,
+    settled: &Settled<'_>,
     id: &MeasureId,
     [baseline, candidate]: [usize; 2],
     typical_told: bool,
 ) -> Option<Seen> {
-    let index = session.measure_index(id)?;
+    let index = settled.session.measure_index(id)?;
     let far = |build: usize| -> usize {
-        let values: Vec<f64> = session
-            .shots
-            .iter()
-            .filter(|s| s.build == build)
-            .filter_map(|s| s.values.get(index).copied().flatten())
-            .collect();
+        let values = settled.table.values(build, index, Include::All);
         let distance = robust_distance(&values).filter(|_| values.len() >= FEWEST_TO_LIE_FAR_FROM);
         let Some(distance) = distance else { return 0 };
         values.iter().filter(|value| distance(**value) > FAR).count()

@@ -10,11 +10,12 @@ mod odd;
 mod seen;
 
 pub use odd::has_value_in_doubt;
-pub use seen::{AllowedFor, DriftShared, Odd, Seen, Weight};
+pub use seen::{AllowedFor, DriftShared, Odd, Pushes, Seen, Weight};
 
 use crate::analysis::{Basis, Include, typical_can_be_fitted};
 use crate::facts::RestsOn;
 use crate::judge::{Judged, Judgment};
+use crate::verdict::Direction;
 
 /// Everything worth knowing about a session for the pair and measure of the headline, the most serious first.
 #[must_use]
@@ -28,6 +29,12 @@ pub fn trust(judged: &Judged<'_>, removals_to_flip: Option<usize>) -> Vec<Seen> 
     seen.extend(removals_to_flip.map(|shots| Seen::FewShotsDecide { shots, rounds_to_go }));
     arrange::sort_by_key(&mut seen, Seen::weight);
     seen
+}
+
+/// Which way the drift that these shots show pushes the gap of the two, where they do not share it; `None` where none is found.
+pub(crate) fn drift_pushes(judged: &Judged<'_>, headline: &Judgment) -> Option<Direction> {
+    let Seen::Drift { pushes, .. } = look::drift(&judged.settled, headline)? else { return None };
+    pushes.map(|pushes| pushes.toward)
 }
 
 /// Whether anything is told of the typical shot of the two, as far as that is known without working it out.

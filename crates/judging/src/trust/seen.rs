@@ -2,6 +2,7 @@
 
 use crate::analysis::PartOf;
 use crate::interval::Interval;
+use crate::verdict::Direction;
 use serde::Serialize;
 use session::Order;
 use session::measure::MeasureId;
@@ -74,6 +75,16 @@ pub enum DriftShared {
     Not,
 }
 
+/// What a drift that builds do not share does to their gap.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
+pub struct Pushes {
+    /// The candidate.
+    pub build: usize,
+    /// Which way it would differ by the drift alone.
+    pub toward: Direction,
+}
+
 /// What was seen.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
@@ -140,8 +151,8 @@ pub enum Seen {
     },
     /// The clubs were changed so rarely that each turn is a small block.
     LongTurns {
-        /// Shots in a row with one build: the median of such runs.
-        shots: f64,
+        /// Shots of the longest turn.
+        longest: u32,
     },
     /// One build had the cold shots at the start to itself.
     ColdStart {
@@ -175,6 +186,10 @@ pub enum Seen {
         high: f64,
         /// How the builds share it.
         shared: DriftShared,
+        /// Which way it pushes the gap, where they do not share it and one of them was hit later.
+        #[serde(skip_serializing_if = "Option::is_none")]
+        #[cfg_attr(feature = "typescript", ts(optional))]
+        pushes: Option<Pushes>,
     },
     /// Shot numbers jump: shots were hit that are not here.
     NumbersMissing {

@@ -22,7 +22,16 @@ fn feel_chooses_only_when_no_round_of_the_plan_is_left() {
         ..asking("carry")
     };
     assert_eq!(left_open(&session, &planned(5)), None);
-    assert_eq!(left_open(&session, &planned(4)), Some(LeftOpen::CannotTell));
+    assert_eq!(left_open(&session, &planned(4)), Some(LeftOpen::CannotTellBet));
+}
+
+#[test]
+fn what_was_felt_is_all_there_is_to_go_by_only_where_nothing_is_bet() {
+    let session = in_turn("offline", 4, &[4.0, 6.0], 9.0);
+    let nearer = Question { goal: Some(Goal::NearerZero), ..asking("offline") };
+    assert_eq!(left_open(&session, &nearer), Some(LeftOpen::CannotTell), "nothing is bet on nearer to zero");
+    let left = Question { goal: Some(Goal::Lower), ..asking("offline") };
+    assert_eq!(left_open(&session, &left), Some(LeftOpen::CannotTellBet));
 }
 
 #[test]

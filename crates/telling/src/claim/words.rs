@@ -60,11 +60,13 @@ fn headline(told: &Told<'_>, subject: &Subject<'_>) -> String {
     if facts.open == Some(ClaimOpen::ValueInDoubt) {
         return say::value_in_doubt(voice, &claimed);
     }
+    if facts.open == Some(ClaimOpen::NextToNothing) {
+        return say::next_to_nothing(voice, &claimed);
+    }
     // As the claim counts it: positive is what was promised.
     let Some(Interval { low, high, level }) = facts.retest.map(|retest| toward(&retest, facts.claimed))
     else {
-        let hit = |build: usize| told.session.shots.iter().any(|shot| shot.build == build);
-        return say::no_retest(voice, &claimed, hit(0) && hit(1));
+        return say::no_retest(voice, &claimed, facts.is_hit_again);
     };
     let level = level_text(voice, level);
     let at_most = end(told, subject, high);
@@ -212,6 +214,16 @@ fn price(told: &Told<'_>, subject: &Subject<'_>) -> String {
     }
 }
 
+/// What a retest lacks that more shots of the same kind do not give.
+fn not_by_more_shots(told: &Told<'_>, judgment: &Judgment) -> Option<String> {
+    let case = Case::of(told.session, judgment, told.voice);
+    match judgment.facts.few_whole_laps {
+        Some(few) => Some(case::shorter_turns(told.voice, &few.longest_turn.to_string())),
+        None if case.is_half_unread() => Some(case::have_it_measured(told.voice, &case.subject.the())),
+        None => None,
+    }
+}
+
 fn next(told: &Told<'_>) -> String {
     let voice = told.voice;
     let measure = || Subject::of(told.measure, told.session, voice).name;
@@ -237,7 +249,10 @@ fn next(told: &Told<'_>) -> String {
             Some(HowHit::NotKnown) | None => say::next_contradicted_order_not_known(voice),
         },
         ClaimKind::TooSmall => say::next_too_small(voice),
-        ClaimKind::NotSettled => say::next_not_settled(voice),
+        ClaimKind::NotSettled => told
+            .retest
+            .and_then(|judgment| not_by_more_shots(told, judgment))
+            .unwrap_or_else(|| say::next_not_settled(voice)),
         ClaimKind::NoRetest => say::next_no_retest(voice),
     }
 }

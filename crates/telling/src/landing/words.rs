@@ -67,7 +67,7 @@ pub(super) fn words(
         centers: facts.ground.pair.map_or_else(String::new, |pair| speech.centers(&pair)),
         aim: speech.aimed(),
         ovals: speech.ovals(),
-        note: say::note(voice),
+        note: speech.note(),
         alternative: speech.alternative(&of_builds),
     };
     (of_builds, words)
@@ -231,6 +231,17 @@ impl Speech<'_> {
         sentences(&[counted.unwrap_or_default(), sentence])
     }
 
+    /// What stands behind the figures that are there.
+    fn note(&self) -> String {
+        let builds = &self.facts.builds;
+        let or_nothing = |is_there: bool, note: String| if is_there { note } else { String::new() };
+        sentences(&[
+            say::note(self.voice),
+            or_nothing(builds.iter().any(|build| build.at_aim.is_some()), say::note_curve(self.voice)),
+            or_nothing(builds.iter().any(|build| build.best.is_some()), say::note_aim(self.voice)),
+        ])
+    }
+
     fn ovals(&self) -> String {
         let (with, without): (Vec<_>, Vec<_>) =
             self.facts.builds.iter().partition(|build| !build.ovals.is_empty());
@@ -284,6 +295,7 @@ impl Speech<'_> {
             &self.name(pair.candidate),
             &self.yards(pair.carry),
             pair.carry > 0.0,
+            self.offline.prints_as_zero(pair.offline),
             &self.plain_side(pair.offline),
             &self.name(pair.baseline),
         );
@@ -308,10 +320,15 @@ impl Speech<'_> {
         let voice = self.voice;
         let each = self.facts.builds.iter().zip(of_builds).map(|(build, words)| {
             let said = say::build_said(voice, &self.name(build.build), &words.miss, &words.chance);
-            let oval = build
-                .ovals
-                .last()
-                .map(|oval| say::oval(voice, &self.yards(2.0 * oval.major), &self.yards(2.0 * oval.minor)));
+            let oval = build.ovals.last().map(|oval| {
+                let (long, wide) = (2.0 * oval.major, 2.0 * oval.minor);
+                // What prints as no width is none that anybody reads.
+                if self.offline.prints_as_zero(wide) {
+                    say::line_of_landings(voice, &self.yards(long))
+                } else {
+                    say::oval(voice, &self.yards(long), &self.yards(wide))
+                }
+            });
             sentences(&[said, oval.unwrap_or_default()])
         });
         let from_above = say::from_above(voice, &self.strip(), &self.aimed());

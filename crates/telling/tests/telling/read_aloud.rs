@@ -63,7 +63,7 @@ fn long_turns_are_counted_as_they_were_hit_and_not_praised() {
     let report = answer(turns(3, 12), asking("carry"));
     let told = found(&report, |s| matches!(s, Seen::LongTurns { .. })).expect("long turns");
     // 12, 24, 24, 12.
-    assert!(told.contains("18 shots"), "{told}");
+    assert!(told.contains("turns of up to 24 shots"), "{told}");
     assert_eq!(found(&report, |s| matches!(s, Seen::Order { .. })), None, "in turn, and no praise");
 }
 
@@ -158,6 +158,7 @@ fn an_interval_wider_than_the_measure_is_no_interval() {
     let words = answer(session, asking("launch_angle")).answer.words;
     assert_eq!(words.line, "Cannot tell: too few shots or laps.");
     assert!(words.detail.contains("say next to nothing"), "{}", words.detail);
+    assert!(words.step.contains("turns of up to 28"), "{words:?}");
 }
 
 #[test]
