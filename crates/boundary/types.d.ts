@@ -1914,6 +1914,10 @@ export type Hints = {
    */
   letters_as_digits?: boolean,
   /**
+   * Names of the builds of the texts that this one will be joined to: one spelled otherwise here is asked about.
+   */
+  others?: Array<string>,
+  /**
    * What was said to doubts, by their keys.
    */
   settled?: { [key in string]: Settled },
