@@ -31,7 +31,7 @@ pub(crate) fn words(session: &Session, judgment: &Judgment, choice: Option<&Choi
             if judgment.decision.why == Some(Why::TooFewShots) && case.is_half_unread() =>
         {
             let headline = say::too_few_shots(voice, &case.subject.name);
-            let next = Next::step(text::case::have_it_measured(voice, &case.subject.name));
+            let next = Next::step(text::case::have_it_measured(voice, &case.subject.the()));
             Words::new(headline.clone(), headline, "", &[case.counts()], &next)
         }
         (DecisionKind::CannotAnswer, _) | (_, None) => {

@@ -101,8 +101,13 @@ impl<'v> Subject<'v> {
             let scale = power_of_ten(*d);
             ((x * scale).round() - x * scale).abs() < 1e-6
         };
-        let most = if (self.scale - 1.0).abs() < f64::EPSILON { 4 } else { self.decimals + 1 };
-        let decimals = (0..most).find(exact).unwrap_or(most);
+        // What was worked out has no end of digits: it is printed as any amount.
+        let decimals = if (self.scale - 1.0).abs() < f64::EPSILON {
+            (0..=4).find(exact).unwrap_or_else(|| self.decimals_for(x))
+        } else {
+            let most = self.decimals + 1;
+            (0..most).find(exact).unwrap_or(most)
+        };
         format!("{}{}", number(self.voice, x.abs(), decimals), self.unit)
     }
 

@@ -173,7 +173,10 @@ fn one_more_day(days: &CombinedDays, subject: &Subject<'_>, voice: &Voice) -> St
     let fine = subject.with_one_digit_more();
     match days.one_more {
         OneMoreDay::Narrows => {
-            say::one_more_day(voice, &fine.amount(days.half_width), &fine.amount(days.with_one_more))
+            // Whole numbers that differ say it; else a digit more does.
+            let [now, then] = [days.half_width, days.with_one_more];
+            let by = if subject.amount(now) == subject.amount(then) { &fine } else { subject };
+            say::one_more_day(voice, &by.amount(now), &by.amount(then))
         }
         OneMoreDay::HardlyNarrows => say::one_more_day_hardly(voice),
     }

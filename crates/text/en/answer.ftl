@@ -29,7 +29,7 @@ same-in-short = The same: at most { $size } apart.
 more-is-ruled-out = Anything below { $margin } would not matter, and these { $averages ->
     [yes] averages
    *[no] shots
-} speak against more.
+} speak against a larger difference.
 nearer-to-zero = On average { $club } is nearer to zero.
 nearer-not-settled = It stays open which of the two is nearer to zero.
 depends = It depends on what was left out.

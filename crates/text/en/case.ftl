@@ -26,7 +26,7 @@ cannot-tell-in-short = Cannot tell: anything between { $low } and { $high }.
 no-difference = no difference
 last-of-several = { $names } and { $last }
 check-the-value-first = First check the value in doubt: until then no number of shots can be named.
-no-limits = So few shots or laps leave it open by more than { $size } either way: they say next to nothing about the true difference.
+no-limits = So few shots or laps leave the true difference open by more than { $size } either way: they say next to nothing about it.
 no-limits-in-short = Cannot tell: too few shots or laps.
 # A size and which way: `8 yd more`.
 gap = { $size } { $way }

@@ -26,12 +26,12 @@ clubs-and-time-mixed-up = Clubs and time are mixed up.
 order-not-known = Whether the clubs were hit in turn is not known.
 order-unknown = One club may have had the cold shots and the other the warm ones.
 not-compared-in-turn = { $measure } could not be compared lap by lap.
-why-not-compared = The clubs were hit in turn, but too few laps hold { $measure } for both, with scatter to judge luck by.
+why-not-compared = The clubs were hit in turn, but in too few laps was { $measure } measured with both.
 one-after-the-other = { $baseline } and { $candidate } were hit one after the other, not in turn.
 order-could-move-unseen = Warming up or tiring could make a difference in { $measure } of about { $size }; these shots cannot tell that
     from the club.
 order-could-move-unknown = How far warming up and tiring move { $measure } is not known, so nothing is allowed for them.
-order-guessed = How far warming up and tiring move { $measure } is not known. As a guess of ours, three quarters of what its single shots scatter are allowed
+order-guessed = How far warming up and tiring move { $measure } is not known. As a guess of ours, three quarters of the scatter of its single shots are allowed
     for them: { $size }.
 order-could-move = Warming up or tiring could make a difference in { $measure } of about { $size }.
 plain-averages-differ = At the usual 95 %, comparing the plain averages would have called this a difference.

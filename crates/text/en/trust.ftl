@@ -3,7 +3,7 @@ in-turn = The clubs were hit in turn, in { $rounds } laps.
 in-turn-why = Warming up, tiring and a change of wind meet all clubs alike.
 in-turn-next = Keep hitting them in turn.
 not-compared = The clubs were hit in turn, in { $rounds } laps, but { $measure } could not be compared lap by lap.
-not-compared-why = Too few laps hold it for both clubs, with scatter to judge luck by, so warming up and tiring may count as the club.
+not-compared-why = In too few laps was it measured with both clubs, so warming up and tiring may count as the club.
 not-compared-next = Have it measured on every shot.
 in-turn-same-first = The clubs were hit in turn, in { $rounds } laps, { $club } first in every one.
 in-turn-same-first-why = What the first shots of a lap lose, after a rest or a walk, fell on { $club } alone.
@@ -12,8 +12,8 @@ in-turn-same-first-next = Begin { $several ->
    *[no] every second lap with the other club
 }.
 learning = { $club } gained on { $other } from shot to shot: { $measure } by about { $size } since its first one.
-learning-why = Allowing for luck, by { $span }. A club that is new in the hand does that, and its average holds what learning it cost. Once it is known, it may
-    stand to { $other } by { $gap } ({ $low } to { $high }, { $level } interval).
+learning-why = Allowing for luck, by { $span }. A club that is new in the hand does that, and its average holds what learning it cost. Once it is known, its gap
+    to { $other } may be { $gap } ({ $low } to { $high }, { $level } interval).
 learning-next = Hit it until it no longer gains, then test again.
 moved = { $club } itself moved: { $measure } { $before } with “{ $first }”, { $after } with “{ $second }”.
 moved-why = That is { $gap } ({ $low } to { $high }, { $level } interval) with one and the same club. Whatever changed there, or only came with
@@ -51,7 +51,7 @@ blocked = { $several ->
 blocked-why = Whatever changed between { $several ->
     [yes] one and the next
    *[no] the two
-}, warming up, tiring, the wind, a tip from the side, counts as the club.
+}, warming up, tiring, the wind, a tip from somebody watching, counts as the club.
 blocked-next = Next time hit them in turn: three with one, three with the other, again and again.
 order-unknown = The order in which the shots were hit is not known.
 order-unknown-why = One club may have had the cold shots, the other the warm ones.

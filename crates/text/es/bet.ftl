@@ -2,7 +2,7 @@ line = Una apuesta, no un veredicto. Probabilidad de que en promedio se cumpla �
 line-with-margin = Una apuesta, no un veredicto. Probabilidad de que en promedio se cumpla «{ $does }»: { $chance }; por { $margin } o
     más: { $of-margin }.{ $gap }
 most-likely = {" "}Lo más probable: { $none ->
-    [yes] prácticamente ninguna diferencia
+    [yes] que apenas haya diferencia
    *[no] alrededor de { $gap }
 }.
 at-all = { $does } en promedio, por poco que sea: { $chance }.
@@ -11,13 +11,13 @@ pairs = Golpe contra golpe, uno con cada palo: { $does } en { $share } parejas; 
 dots = Diez puntos rellenos según la probabilidad: { $chance }.
 none-of-ten = menos de 1 de cada 10
 all-of-ten = más de 9 de cada 10
-about-of-ten = unas { $count } de cada 10
+about-of-ten = cerca de { $count } de cada 10
 up-to-of-ten = hasta { $count } de cada 10
 from-of-ten = { $count } de cada 10 o más
 range-of-ten = entre { $low } y { $high } de cada 10
 gap = En estos golpes: { $shown }. A una diferencia que llama la atención suele ayudarla el azar, así que se acerca a cero, tanto más cuanto
     menos suelen diferir palos así. Entonces lo más probable es { $none ->
-    [yes] prácticamente ninguna diferencia
+    [yes] que apenas haya diferencia
    *[no] alrededor de { $value }
 }, y al menos 95 de cada 100 diferencias así están entre { $low } y { $high }.
 usual = Cuánto suelen diferir los palos en { $measure } lo elegimos nosotros, sin ningún estudio detrás: dos de cada tres diferencias
@@ -43,7 +43,7 @@ no-order = No se apuesta nada: { $order ->
 no-left-out = No se apuesta nada: dependería de los golpes apartados.
 no-value-in-doubt = No se apuesta nada mientras haya un valor en duda.
 no-gap = Los golpes no muestran ninguna diferencia. Con lo que suelen diferir los palos, al menos 95 de cada 100 diferencias así están entre { $low } y { $high }.
-any-of-ten = cualquier cosa entre 0 y 10 de 10
+any-of-ten = cualquier cosa entre ninguna y 10 de cada 10, así que no se puede apostar
 no-next-to-nothing = No se apuesta nada: tan pocos golpes o ciclos no dicen casi nada de la diferencia.
 rests-on = Las probabilidades de una diferencia se apoyan en { $laps ->
     [0] menos golpes de los que se dieron

@@ -59,9 +59,9 @@ centers = El centro de los golpes con { $candidate } queda { $carry } más { $lo
     [yes] lejos
    *[no] cerca
 } y { $level ->
-    [yes] en la misma línea que
-   *[no] { $side } de
-} el de los golpes con { $baseline }.
+    [yes] en la misma línea que el
+   *[no] { $side } del
+} de los golpes con { $baseline }.
 centers-by-luck = Dos palos idénticos mostrarían centros al menos así de separados en { $sessions }.
 order-may-move = Se usó un palo después del otro, así que el calentamiento o el cansancio pueden haber movido un centro.
 order-not-known = No se conoce el orden, así que el calentamiento o el cansancio pueden haber movido un centro.

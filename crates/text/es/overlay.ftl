@@ -24,7 +24,7 @@ clubs-and-time-mixed-up = El palo y el momento están mezclados.
 order-not-known = No se sabe si los palos se alternaron.
 order-unknown = Un palo pudo llevarse los golpes en frío y el otro los golpes en caliente.
 not-compared-in-turn = { $measure }: no se pudo comparar ciclo a ciclo.
-why-not-compared = Los palos se alternaron, pero muy pocos ciclos tienen { $measure } con los dos, con dispersión para medir el azar.
+why-not-compared = Los palos se alternaron, pero en muy pocos ciclos se midió { $measure } con los dos.
 one-after-the-other = { $baseline } y { $candidate } se usaron uno después del otro, sin alternarlos.
 order-could-move-unseen = El calentamiento o el cansancio podrían suponer alrededor de { $size } de diferencia en { $measure }; estos golpes no lo
     distinguen del palo.

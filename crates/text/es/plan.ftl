@@ -14,7 +14,7 @@ nearly-always = casi siempre
 hardly-ever = casi nunca
 once-in-10 = 1 vez de cada 10
 times-in-10 = { $times } veces de cada 10
-same = Si los palos son de verdad iguales, { $often } lo dirá (con menos de { $margin }); las demás veces dirá que no se sabe o, como
+same = Si los palos son de verdad iguales, { $often } dirá que lo son (a menos de { $margin }); las demás veces dirá que no se sabe o, como
     mucho 1 vez de cada 20, dirá por error que son diferentes.
 spread-given = Como dijiste: unos dos de cada tres golpes con un palo quedan a menos de { $size } de su promedio.
 spread-earlier = Como en tu sesión anterior: unos dos de cada tres golpes con un palo quedan a menos de { $size } de su promedio.
@@ -26,7 +26,7 @@ change-after = Cambia de palo cada { $set ->
     [one] golpe
    *[other] { $set } golpes
 }: así el calentamiento y el cansancio tocan a todos por igual.
-covered-until = La respuesta queda tapada hasta dar los { $rounds } ciclos. Consultarla antes la hace más exigente.
+covered-until = La respuesta queda tapada hasta completar los { $rounds } ciclos. Consultarla antes la hace más exigente.
 look-after-round = Puedes consultarla tras el ciclo { $round } y parar ahí si la respuesta está clara; lo que eso cuesta ya está contado.
     Consultarla en otro momento hace la respuesta más exigente.
 look-after-rounds = Puedes consultarla tras los ciclos { $rounds } y { $last } y parar ahí si la respuesta está clara; lo que eso cuesta ya está
@@ -60,7 +60,7 @@ no-such-set-remedy = Toma los golpes del registro de este plan.
 position = Tanda { $set } de { $sets }, { $club }, golpe { $shot } de { $shots }
 all-hit = Los { $rounds } ciclos están dados.
 look-is-due = Ahora toca consultar la respuesta. Lo que cuesta ya está contado.
-covered-until-all = La respuesta queda tapada hasta dar los { $rounds } ciclos.
+covered-until-all = La respuesta queda tapada hasta completar los { $rounds } ciclos.
 covered-until-round = La respuesta queda tapada hasta completar el ciclo { $round }.
 over-and-looked = La prueba ha terminado y se ha consultado la respuesta.
 over = La prueba ha terminado.

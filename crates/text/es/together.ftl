@@ -13,7 +13,7 @@ same = En { NUMBER($days) } días son iguales para lo que buscas: entre { $low }
 cannot-tell = Con { NUMBER($days) } días aún no se sabe: entre { $low } y { $high } (intervalo del { $level }).
 next-to-nothing = Con { NUMBER($days) } días aún no se sabe: no dicen casi nada de la diferencia real.
 days-agree = Los días no difieren más de lo que los separaría el azar.
-assumed = Supuesto, pues unos pocos días no lo muestran: de un día a otro la diferencia misma cambia cerca de { $size } o menos.
+assumed = Suponemos, porque unos pocos días no bastan para verlo, que de un día a otro la diferencia misma cambia cerca de { $size } o menos.
 days-differ = Los días distan más de lo que explican sus golpes, dentro de lo supuesto.
 days-far-apart = Los días distan más de lo supuesto, como si la diferencia misma cambiara cerca de { $size }, así que el intervalo es más ancho.
 through-control = Los días con solo uno de los dos palos se lo comparó con { $control }, usado también esos días, así que tu propia forma de ese
@@ -21,7 +21,7 @@ through-control = Los días con solo uno de los dos palos se lo comparó con { $
 order-is-the-same = Cada vez empezaste con el mismo palo, así que calentar y cansarse empujan cada día hacia el mismo lado: { $size } a cada lado
     es margen para eso, por muchos días que haya. La próxima vez empieza con el otro, o alterna los dos.
 order-changes = Del intervalo, { $size } a cada lado es margen para calentar y cansarse, pues los palos no se compararon por turnos todos los días.
-order-is-not-known = No se sabe de todos los días hacia qué lado empujan calentar y cansarse, así que { $size } a cada lado es margen para lo peor, por
+order-is-not-known = No se sabe, en todos los días, hacia qué lado empujan calentar y cansarse, así que { $size } a cada lado es margen para lo peor, por
     muchos días que haya.
 one-more-day = Un día más como estos lo estrecharía de cerca de { $now } a cerca de { $then } a cada lado.
 one-more-day-hardly = Un día más como estos apenas lo estrecharía.

@@ -2,7 +2,7 @@ in-turn = Los palos se alternaron, en { $rounds } ciclos.
 in-turn-why = El calentamiento, el cansancio y un cambio de viento afectan a todos los palos por igual.
 in-turn-next = Sigue alternándolos.
 not-compared = Los palos se alternaron, en { $rounds } ciclos, pero { $measure } no se pudo comparar ciclo a ciclo.
-not-compared-why = Muy pocos ciclos lo tienen con los dos palos, y con dispersión para medir el azar, así que calentar y cansarse pueden contar como si fuera el palo.
+not-compared-why = En muy pocos ciclos se midió con los dos palos, así que calentar y cansarse pueden contar como si fuera el palo.
 not-compared-next = Haz que se mida en cada golpe.
 in-turn-same-first = Los palos se alternaron en { $rounds } ciclos, siempre con { $club } primero.
 in-turn-same-first-why = Lo que pierden los primeros golpes de un ciclo, tras un descanso o un paseo, cayó solo en { $club }.
@@ -10,10 +10,10 @@ in-turn-same-first-next = Empieza { $several ->
     [yes] cada ciclo con un palo distinto
    *[no] uno de cada dos ciclos con el otro palo
 }.
-learning = { $club } fue ganando a { $other } de golpe en golpe: cerca de { $size } de { $measure } desde el primero.
+learning = { $club } fue ganando terreno a { $other } de golpe en golpe: cerca de { $size } de { $measure } desde el primero.
 learning-why = Teniendo en cuenta el azar, { $span }. Es lo que hace un palo nuevo en las manos, y su promedio lleva lo que costó aprenderlo. Una vez conocido,
     frente a { $other } puede quedar en { $gap } (de { $low } a { $high }, intervalo del { $level }).
-learning-next = Úsalo hasta que deje de ganar y repite la prueba.
+learning-next = Úsalo hasta que deje de mejorar y repite la prueba.
 moved = { $club } cambió él mismo: { $measure } de { $before } con «{ $first }» y de { $after } con «{ $second }».
 moved-why = Son { $gap } (de { $low } a { $high }, intervalo del { $level }) con un mismo palo. Lo que cambió ahí, o solo vino con el tiempo, mueve también
     los otros palos: los que se usaron a un lado y a otro no se comparan con justicia.
@@ -49,7 +49,7 @@ blocked = { $several ->
 blocked-why = Todo lo que cambió entre { $several ->
     [yes] uno y el siguiente
    *[no] los dos
-}, calentar, cansarse, un consejo desde fuera, cuenta como si fuera el palo.
+}, calentar, cansarse, el viento, un consejo de quien mira, cuenta como si fuera el palo.
 blocked-next = La próxima vez altérnalos: tres con uno, tres con el otro, una y otra vez.
 order-unknown = No se conoce el orden en que se dieron los golpes.
 order-unknown-why = Un palo pudo llevarse los golpes en frío y el otro los golpes en caliente.
@@ -83,7 +83,7 @@ drift-sideways = { $in-turn ->
 drift-why = Teniendo en cuenta el azar, { $span }. { $shared ->
     [alike] Los palos que se alternan lo comparten.
     [in-part] Se cambió de palo tan pocas veces que solo lo comparten en parte.
-   *[not-at-all] Los palos que se usan uno después del otro no lo comparten: la respuesta puede fallar en más de aquello con lo que cuenta.
+   *[not-at-all] Los palos que se usan uno después del otro no lo comparten: el error puede ser mayor que el margen que deja la respuesta.
 }
 drift-pushes = Por sí solo parecería que «{ $does }».
 drift-next = { $advice ->
