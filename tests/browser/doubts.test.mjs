@@ -87,3 +87,35 @@ test("a web table whose cells reach over rows is read by its markup", async () =
   assert.match(await page.locator("#shots").innerText(), /Mine[\s\S]*3[\s\S]*New[\s\S]*3/);
   await context.close();
 });
+
+test("a point that slipped is asked about before there is an answer, and its value stays out until then", async () => {
+  const { page, context } = await open("#shots");
+  const mine = rows("Mine", 231, 226, 24.0, 229, 233, 228, 236, 225);
+  await type(page, `club,carry\n${mine}\n${rows("New", 238, 229, 244, 236, 240, 235, 239, 243)}`);
+  const asked = await answer(page);
+  assert.equal(asked.kind, "doubt");
+  assert.match(asked.headline, /about ten times off the others, as if a point had slipped: 24/);
+  assert.match(asked.everything, /Line 4/);
+  await page.getByRole("button", { name: "Leave that out" }).click();
+  await page.locator("article.answer:not(.doubt)[aria-busy=false]").waitFor();
+  assert.match((await answer(page)).everything, /Mine 230\syd over 7/);
+  await context.close();
+});
+
+test("a club of a second text that is spelled otherwise is asked about, and is one after a tap", async () => {
+  const { page, context } = await open("#shots");
+  await type(page, `club,carry\n${rows("My driver", 231, 226, 240, 229)}\n${rows("Driver B", 238, 229, 244, 236)}`);
+  await answer(page);
+  await openShots(page);
+  await page.locator("details.add summary").click();
+  await page.locator("#more").fill(`club,carry\n${rows("driver b", 239, 231, 245, 237)}`);
+  await page.getByRole("button", { name: "Add these" }).click();
+  await page.locator("article.answer.doubt").waitFor();
+  assert.match((await answer(page)).headline, /“Driver B”, “driver b”/);
+  await page.getByRole("button", { name: /one club/i }).click();
+  await page.locator("article.answer:not(.doubt)[aria-busy=false]").waitFor();
+  assert.match((await answer(page)).everything, /over 8/);
+  await openShots(page);
+  assert.equal(await page.locator("#shots .builds li").count(), 2);
+  await context.close();
+});
