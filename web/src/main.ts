@@ -16,6 +16,7 @@ import { hangDoors } from "./page/doors.js";
 import { offerOwnLanguage } from "./page/own-language.js";
 import { StraightAnswerPage } from "./page/page.js";
 import type { PagePort } from "./state/page-port.js";
+import { isAnythingKept } from "./state/under-way.js";
 import print from "./styles/print.css?url";
 import english from "./text/en/page.ftl?raw";
 import { browserLanguages, holdsSession, unitsOfRegion } from "./text/region.js";
@@ -68,6 +69,9 @@ function afterwards(port: PagePort): void {
     Object.assign(document.createElement("link"), { rel: "stylesheet", media: "print", href: print }),
   );
   // On somebody else's page nothing is kept: their visitors came for one answer.
-  if (window.self === window.top)
-    void import("./page/offline.js").then(({ keepOffline }) => keepOffline()).catch(() => undefined);
+  if (window.self !== window.top) return;
+  void import("./page/offline.js").then(({ keepOffline }) => keepOffline()).catch(() => undefined);
+  void isAnythingKept()
+    .then(async (is) => is && (await import("./page/kept.js")).lookInside())
+    .catch(() => undefined);
 }

@@ -18,7 +18,7 @@ const GROUND: [(&str, &[&str]); 7] = [
 ];
 
 /// What a golfer sees, a folder for each, and what it may use beside the ground.
-const THINGS: [(&str, &[&str]); 22] = [
+const THINGS: [(&str, &[&str]); 23] = [
     ("start", &[]),
     ("entry", &[]),
     ("photo", &["entry"]),
@@ -38,7 +38,8 @@ const THINGS: [(&str, &[&str]); 22] = [
     ("weather", &[]),
     ("share", &[]),
     ("sent", &[]),
-    ("fair", &["share"]),
+    ("book", &["share"]),
+    ("fair", &["book", "share"]),
     ("claim", &["weather"]),
     ("fitting", &[]),
 ];

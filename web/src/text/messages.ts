@@ -103,6 +103,9 @@ export interface Messages {
   "averages-scatter-of": { measure: string | number; name: string | number };
   "averages-no-count": null;
   "fair-waits": null;
+  "fair-overtaken-shown": null;
+  "fair-overtaken-back": null;
+  "fair-overtaken-gone": null;
   "fair-my-driver": null;
   "fair-new-driver": null;
   "fair-new-driver-n": { number: string | number };
@@ -144,6 +147,7 @@ export interface Messages {
   "fair-drawn": null;
   "fair-seed": null;
   "fair-start": null;
+  "fair-who": null;
   "fair-print": null;
   "fair-copy-link": null;
   "fair-share-plan": null;
@@ -216,6 +220,7 @@ export interface Messages {
   "log-kept": { count: number; kept: string | number };
   "log-not-kept": null;
   "log-not-kept-why": null;
+  "log-not-kept-newer": null;
   "log-not-kept-help": null;
   "paste-no-room": { count: string | number; room: string | number };
   "paste-refused": null;
@@ -248,11 +253,10 @@ export interface Messages {
   "after-felt": null;
   "after-not-kept": null;
   "after-go-on": { count: string | number };
+  "after-next-person": null;
   "save-shots": null;
   "forget-title": null;
   "forget-leave": null;
-  "forget-everything": null;
-  "forget-help": null;
   "fitting-before": null;
   "fitting-own-club": null;
   "fitting-own-club-why": null;
@@ -344,6 +348,12 @@ export interface Messages {
   "temperature-in": null;
   "weather-answer": null;
   "consistency-note": null;
+  "kept-persistent": null;
+  "kept-not-persistent": null;
+  "forget-everything": null;
+  "forget-all": { tests: number; sessions: number; visits: number; people: number; claims: number };
+  "forget-help": null;
+  "forget-yes": null;
   "luck-help": null;
   "luck-shown": null;
   "luck-chosen": null;

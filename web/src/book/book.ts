@@ -1,0 +1,109 @@
+/**
+ * The book: the store of this device with its clock, its copies and what other tabs are told.
+ *
+ * Where the device keeps nothing it lies in memory, and whoever shows it says so.
+ */
+
+import { isAnythingKept, MARK } from "../state/under-way.js";
+import { NewerVersion, onDevice } from "./device.js";
+import { inMemory } from "./memory.js";
+import { nextRevision } from "./records.js";
+import type { Store, Writer } from "./store.js";
+import { onTold, tell } from "./told.js";
+
+/** What the store says of itself. */
+export interface Meta {
+  id: "book";
+  /** The last revision that was given out. */
+  revision: number;
+  /** The last revision that is in a copy. */
+  copied?: number;
+  /** Whether the browser promised not to clear the store by itself; not there before it was asked. */
+  isPersistent?: boolean;
+}
+
+/** Gives out revisions, each after the last. */
+export type Clock = () => number;
+
+export interface Book {
+  store: Store;
+  /** Changes something, all of it or nothing, and tells other tabs of it. */
+  change<T>(use: (to: Writer, next: Clock) => Promise<T>): Promise<T>;
+  meta(): Promise<Meta>;
+}
+
+export function bookIn(store: Store, now: () => number = Date.now): Book {
+  return {
+    store,
+    meta: () => store.read(async (from) => metaOf(await from.get("meta", "book"))),
+    change: async (use) => {
+      let last = 0;
+      const done = await store.write(async (to) => {
+        const meta = metaOf(await to.get("meta", "book"));
+        last = meta.revision;
+        const next = () => (last = nextRevision(last, now()));
+        const value = await use(to, next);
+        if (last !== meta.revision) await to.put("meta", { ...metaOf(await to.get("meta", "book")), revision: last });
+        return value;
+      });
+      tell({ kind: "changed" });
+      return done;
+    },
+  };
+}
+
+const metaOf = (value: unknown): Meta => {
+  const meta = value as Partial<Meta> | undefined;
+  return { ...meta, id: "book", revision: typeof meta?.revision === "number" ? meta.revision : 0 };
+};
+
+export const withMeta = (to: Writer, patch: Partial<Meta>): Promise<void> =>
+  to.get("meta", "book").then((value) => to.put("meta", { ...metaOf(value), ...patch }));
+
+let opened: Promise<Book> | null = null;
+
+/** The book of this device. A device that keeps nothing gives one that lies in memory until the page is closed. */
+export function openBook(): Promise<Book> {
+  opened ??= begin();
+  return opened;
+}
+
+async function begin(): Promise<Book> {
+  const store = onDevice();
+  // What another tab has emptied is not opened again by this one.
+  const listening = onTold(({ kind }) => {
+    if (kind !== "emptied") return;
+    opened = null;
+    listening();
+  });
+  try {
+    await store.read(async (from) => from.get("meta", "book"));
+    return bookIn(store);
+  } catch (failed) {
+    // Somebody newer has the store: what lies there must not look as if it were gone.
+    if (failed instanceof NewerVersion) {
+      opened = null;
+      throw failed;
+    }
+    return bookIn(inMemory());
+  }
+}
+
+/** The book, if anything is in it: looking leaves nothing behind. */
+export async function openIfKept(): Promise<Book | null> {
+  if (opened) return opened;
+  return (await isAnythingKept()) ? openBook() : null;
+}
+
+/** Empties everything the page has ever kept of the golfer, in every tab; nothing is left, not even an empty store. */
+export async function forgetEverything(book: Book): Promise<void> {
+  await book.store.empty();
+  opened = null;
+  try {
+    localStorage.removeItem(MARK);
+    sessionStorage.clear();
+  } catch {
+    // Where they are blocked nothing is in them.
+  }
+  tell({ kind: "emptied" });
+}
