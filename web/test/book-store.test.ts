@@ -3,7 +3,7 @@ import "fake-indexeddb/auto";
 import { IDBFactory } from "fake-indexeddb";
 import { beforeEach, describe, expect, test } from "vitest";
 import { bookIn } from "../src/book/book.js";
-import { NewerVersion, onDevice } from "../src/book/device.js";
+import { Gone, isThere, NewerVersion, onDevice } from "../src/book/device.js";
 import { inMemory } from "../src/book/memory.js";
 import { isKept, isKeptShot, nextRevision } from "../src/book/records.js";
 import { compare, type Store } from "../src/book/store.js";
@@ -109,8 +109,8 @@ test("a test that was forgotten elsewhere is not brought back by a tab that stil
   const here = await begin(one, start, nobody);
   await other.store.empty();
   expect(await indexedDB.databases()).toEqual([]);
-  await expect(here.keep(hit(start, 250))).rejects.toBeInstanceOf(Overtaken);
-  expect(await here.reload()).toBeNull();
+  await expect(here.keep(hit(start, 250))).rejects.toBeInstanceOf(Gone);
+  expect(await indexedDB.databases()).toEqual([]);
 });
 
 test("a write that dies at any moment leaves all of the shots before it, a hundred times at random", async () => {
@@ -164,6 +164,13 @@ test("a clock that is set back changes no order", async () => {
   }
   expect(carries((await standing(book, test.id))?.log)).toEqual([250, 251, 252, 253]);
   expect(nextRevision(10, 3)).toBe(11);
+});
+
+test("looking whether anything is kept leaves nothing behind", async () => {
+  expect(await isThere()).toBe(false);
+  expect(await indexedDB.databases()).toEqual([]);
+  await begin(bookIn(onDevice()), start, nobody);
+  expect(await isThere()).toBe(true);
 });
 
 describe("from every earlier version", () => {

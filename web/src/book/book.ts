@@ -5,7 +5,7 @@
  */
 
 import { isAnythingKept, MARK } from "../state/under-way.js";
-import { NewerVersion, onDevice } from "./device.js";
+import { isThere, NewerVersion, onDevice } from "./device.js";
 import { inMemory } from "./memory.js";
 import { nextRevision } from "./records.js";
 import type { Store, Writer } from "./store.js";
@@ -43,7 +43,8 @@ export function bookIn(store: Store, now: () => number = Date.now): Book {
         last = meta.revision;
         const next = () => (last = nextRevision(last, now()));
         const value = await use(to, next);
-        if (last !== meta.revision) await to.put("meta", { ...metaOf(await to.get("meta", "book")), revision: last });
+        const after = metaOf(await to.get("meta", "book"));
+        if (last > after.revision) await to.put("meta", { ...after, revision: last });
         return value;
       });
       tell({ kind: "changed" });
@@ -91,8 +92,10 @@ async function begin(): Promise<Book> {
 
 /** The book, if anything is in it: looking leaves nothing behind. */
 export async function openIfKept(): Promise<Book | null> {
-  if (opened) return opened;
-  return (await isAnythingKept()) ? openBook() : null;
+  if (opened && (await opened).store.where === "memory") return opened;
+  if ((await isAnythingKept()) && (await isThere())) return openBook();
+  opened = null;
+  return null;
 }
 
 /** Empties everything the page has ever kept of the golfer, in every tab; nothing is left, not even an empty store. */
@@ -106,4 +109,9 @@ export async function forgetEverything(book: Book): Promise<void> {
     // Where they are blocked nothing is in them.
   }
   tell({ kind: "emptied" });
+}
+
+/** The browser has cleared the store: what is written next makes a new one. */
+export function begunAnew(): void {
+  opened = null;
 }

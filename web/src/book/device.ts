@@ -11,11 +11,41 @@ import { type Key, NAMES, type Part, type Reader, type Shelf, type Store, type W
 /** A tab with a newer version of the page has taken the store over: this one may read and write nothing of it. */
 export class NewerVersion extends Error {}
 
+/** The store was there and is not any more: the browser has cleared it, or another tab has. It is not made anew in silence. */
+export class Gone extends Error {}
+
+/** Whether the store is there, without making one; true also where a newer page has it. */
+export async function isThere(name = DATABASE): Promise<boolean> {
+  try {
+    const database = await openDB(name, VERSION, { upgrade: orNot(() => undefined) });
+    database.close();
+    return true;
+  } catch (failed) {
+    return failed instanceof DOMException && failed.name === "VersionError";
+  }
+}
+
+type Upgrading = NonNullable<NonNullable<Parameters<typeof openDB>[2]>["upgrade"]>;
+
+/** Brings an older store up to date, and leaves none where there was none. */
+const orNot =
+  (none: () => void): Upgrading =>
+  (database, from, _to, during) => {
+    if (from > 0) return migrate(database, from, during);
+    none();
+    during.done.catch(() => undefined);
+    during.abort();
+  };
+
 export function onDevice(name = DATABASE, version = VERSION): Store {
   let opened: Promise<IDBPDatabase> | null = null;
+  let hasBeen = false;
   const open = (): Promise<IDBPDatabase> => {
+    let isGone = false;
     opened ??= openDB(name, version, {
-      upgrade: (database, from, _to, during) => migrate(database, from, during),
+      upgrade: hasBeen
+        ? orNot(() => (isGone = true))
+        : (database, from, _to, during) => migrate(database, from, during),
       // Another tab waits for this one: to empty the store, or with a newer version of it.
       blocking: (_current, _blocked, event) => {
         (event.target as IDBDatabase).close();
@@ -26,6 +56,7 @@ export function onDevice(name = DATABASE, version = VERSION): Store {
       },
     }).catch((failed: unknown) => {
       opened = null;
+      if (isGone) throw new Gone(name);
       throw failed instanceof DOMException && failed.name === "VersionError"
         ? new NewerVersion(failed.message)
         : failed;
@@ -35,7 +66,9 @@ export function onDevice(name = DATABASE, version = VERSION): Store {
   /** Once more where the connection was lost, as after the browser emptied the store. */
   const begun = async <Mode extends IDBTransactionMode>(mode: Mode) => {
     try {
-      return (await open()).transaction(NAMES, mode, { durability: "strict" });
+      const database = await open();
+      hasBeen = true;
+      return database.transaction(NAMES, mode, { durability: "strict" });
     } catch (failed) {
       if (!(failed instanceof DOMException) || failed.name !== "InvalidStateError") throw failed;
       opened = null;

@@ -175,6 +175,8 @@ export function isKept(value: unknown): value is Kept {
   if (!KINDS.includes(kept.kind as Kind) || typeof kept.data !== "object" || kept.data === null) return false;
   if (typeof kept.stamps !== "object" || kept.stamps === null || !isRevision(kept.made) || !isRevision(kept.revision))
     return false;
+  if (!Object.values(kept.stamps).every(isRevision) || !(kept.gone === undefined || isRevision(kept.gone)))
+    return false;
   const data = kept.data as unknown as Record<string, unknown>;
   if (TEXTS[kept.kind!].some((field) => typeof data[field] !== "string")) return false;
   if (kept.kind === "session") return Array.isArray(data["clubs"]) && isObject(data["question"]);
@@ -198,4 +200,7 @@ export function isKeptShot(value: unknown): value is KeptShot {
 }
 
 const isObject = (value: unknown): boolean => typeof value === "object" && value !== null && !Array.isArray(value);
-const isRevision = (value: unknown): value is number => typeof value === "number" && Number.isFinite(value);
+/** The last moment that a clock can show: revisions beyond it would run out of whole numbers. */
+const LAST_MOMENT = 8.64e15;
+const isRevision = (value: unknown): value is number =>
+  Number.isSafeInteger(value) && (value as number) >= 0 && (value as number) <= LAST_MOMENT;

@@ -71,7 +71,13 @@ async function personNamed(from: Reader, name: string): Promise<string | null> {
 export async function keepSession(
   book: Book,
   whose: Whose,
-  { session, question, line, version }: { session: Session; question: Question; line: string; version: string },
+  {
+    session,
+    csv,
+    question,
+    line,
+    version,
+  }: { session: Session; csv: string; question: Question; line: string; version: string },
 ): Promise<Kept<"session">> {
   const kept = await book.change(async (to, next) => {
     const { person, visit } = await visitOf(to, next, whose);
@@ -80,7 +86,7 @@ export async function keepSession(
     const data: SessionData = { person, visit, question, clubs, shots, line, version };
     const record = made("session", newId(), data, next());
     await to.put("records", record);
-    await to.put("bodies", { id: record.id, session });
+    await to.put("bodies", { id: record.id, csv });
     return record;
   });
   await mark(book);
@@ -96,13 +102,12 @@ export const keepClaim = (book: Book, whose: Whose, claim: Omit<Datas["claim"], 
     put(to, made("claim", newId(), { ...(await visitOf(to, next, whose)), ...claim }, next())),
   );
 
-/** The shots of a session that was kept; null where they cannot be read. */
-export const bodyOf = (book: Book, id: string): Promise<{ session: Session | null; raw: unknown }> =>
+/** The shots of a session that was kept, as the tool's own CSV; null where they cannot be read. */
+export const bodyOf = (book: Book, id: string): Promise<{ csv: string | null; raw: unknown }> =>
   book.store.read(async (from) => {
     const raw = await from.get("bodies", id);
-    const session = (raw as { session?: Partial<Session> } | undefined)?.session;
-    const isWhole = Array.isArray(session?.builds) && Array.isArray(session.measures) && Array.isArray(session.shots);
-    return { session: isWhole ? (session as Session) : null, raw };
+    const csv = (raw as { csv?: unknown } | undefined)?.csv;
+    return { csv: typeof csv === "string" ? csv : null, raw };
   });
 
 /** Rows, the newest first, from below a revision on: as many as are drawn, and no more are read. */

@@ -10,7 +10,7 @@ import { changed, isKept, isKeptShot, type Kept, type KeptShot, made, type TestD
 import { allOf, type Reader, type Writer } from "./store.js";
 
 /** What is written down of a test while it is logged. */
-export interface Log extends Pick<TestData, "plan" | "measures" | "warm" | "ended" | "looks" | "hand" | "say"> {
+export interface Log extends Omit<TestData, "person" | "visit" | "line" | "version" | "isOver"> {
   shots: LoggedShot[];
 }
 

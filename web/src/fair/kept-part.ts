@@ -5,7 +5,7 @@
  */
 
 import { onTold, type Told } from "../book/told.js";
-import { takeWanted, WANTED } from "../book/wanted.js";
+import { takeWanted, WANTED, type Wanted } from "../book/wanted.js";
 import type { Refusal } from "../core/engine.js";
 import { asRefusal } from "../core/refusal.js";
 import { BesidePart } from "../pieces/beside-part.js";
@@ -26,8 +26,8 @@ export abstract class KeptPart extends BesidePart {
   readonly #awake = new WakeLock();
   #hangUp: (() => void) | null = null;
 
-  /** Shows a test that was kept. */
-  protected abstract resume(log: TestLog, name: string): void;
+  /** Goes on with what the book asks for, or with the newest test that waits; false where there is none. */
+  protected abstract takeUp(wanted: Wanted | null): Promise<boolean>;
   /** The address has changed. */
   protected abstract addressChanged(): void;
 
@@ -80,7 +80,7 @@ export abstract class KeptPart extends BesidePart {
   /** The book asks for a test that waits. */
   readonly #wanted = (): void => {
     if (!this.isOpened) return;
-    void this.kept.resume(takeWanted()).then((under) => under && this.resume(under.log, under.name));
+    void this.takeUp(takeWanted());
   };
 
   /** The answer to a look is noted beside the test, in its one line. */

@@ -1,6 +1,6 @@
 /** The test on the screen as it is kept: begun, written down, taken over from another tab, and forgotten. */
-import { forgetEverything, openBook, openIfKept } from "../book/book.js";
-import { NewerVersion } from "../book/device.js";
+import { begunAnew, forgetEverything, openBook, openIfKept } from "../book/book.js";
+import { Gone, NewerVersion } from "../book/device.js";
 import type { TestData } from "../book/records.js";
 import { askToPersist, type Counts, counts, people, personOf, visitNow } from "../book/shelf.js";
 import { begin, type Keeper, keeper, mark, Overtaken, type Standing, standing, underWay } from "../book/tests.js";
@@ -44,12 +44,17 @@ export function keptTest(): KeptTest {
   };
   const keep = async (log: TestLog): Promise<Outcome> => {
     if (!started) return { is: "not_kept", isNewer: false };
-    // What could not be begun is begun again.
     const { name, log: first } = started;
-    started.keeper = started.keeper.catch(() => start(first, name));
+    // What could not be begun is begun again, and so is what the browser has cleared: all of it is still on the screen.
+    const anew = () => start({ ...first, shots: [] }, name);
+    started.keeper = started.keeper.catch(anew);
     try {
-      const test = await started.keeper;
-      await test.keep(log);
+      await (await started.keeper).keep(log).catch(async (thrown: unknown) => {
+        if (!(thrown instanceof Gone) || !started) throw thrown;
+        begunAnew();
+        started.keeper = anew();
+        await (await started.keeper).keep(log);
+      });
       const { store } = await openBook();
       return store.where === "device" ? { is: "kept", isPersistent } : { is: "not_kept", isNewer: false };
     } catch (thrown) {

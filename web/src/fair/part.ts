@@ -7,7 +7,7 @@
 import "./fair.css";
 import "./log.css";
 import { html, nothing, type TemplateResult } from "lit";
-import { takeWanted } from "../book/wanted.js";
+import { takeWanted, type Wanted } from "../book/wanted.js";
 import type { Measure } from "../core/engine.js";
 import type { OwnSay, PlanRequest } from "../core/planner.js";
 import { asRefusal } from "../core/refusal.js";
@@ -104,12 +104,11 @@ export class StraightAnswerFair extends KeptPart {
   }
 
   protected override async opened(measures: readonly Measure[]): Promise<void> {
-    const under = await this.kept.resume(takeWanted()).catch(() => null);
     this.set({ measures, current: this.page.current() });
     void worksOffline().then(() => this.set({ worksOffline: true }));
     void this.kept.names().then((names) => this.set({ names }));
-    if (under) this.resume(under.log, under.name);
-    else {
+    const wanted = takeWanted();
+    if (!(await this.takeUp(wanted))) {
       this.#replan(withOffered(this.state.request, measures));
       // Opened by a tap low on the screen: the plan and its start are what is wanted.
       this.toTop(this.closest("section"));
@@ -142,7 +141,20 @@ export class StraightAnswerFair extends KeptPart {
     return `${pageIn()}#${this.planner.packPlan({ plan: request, record: [...record] })}`;
   }
 
-  protected override resume(log: TestLog, name: string): void {
+  protected override async takeUp(wanted: Wanted | null): Promise<boolean> {
+    if (wanted && "plan" in wanted) {
+      this.kept.leave();
+      this.set({ ...nothingLogged(this.state.record), name: wanted.name });
+      this.#replan(wanted.plan);
+      this.toTop(this.closest("section"));
+      return true;
+    }
+    const under = await this.kept.resume(wanted?.test ?? null).catch(() => null);
+    if (under) this.#resume(under.log, under.name);
+    return under !== null;
+  }
+
+  #resume(log: TestLog, name: string): void {
     if (log.hand) setHand(log.hand);
     this.set({
       log,

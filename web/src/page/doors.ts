@@ -12,6 +12,7 @@ const LOADERS: Record<Door, () => Promise<unknown>> = {
   fair: () => withTexts(["fair", "flight", "kept"], () => import("../fair/part.js")),
   claim: () => withTexts(["claim", "flight"], () => import("../claim/part.js")),
   fitting: () => withTexts(["fitting", "start"], () => import("../fitting/part.js")),
+  book: () => withTexts(["book", "kept"], () => import("../book/part.js")),
 };
 
 export function hangDoors(page: PagePort): void {
