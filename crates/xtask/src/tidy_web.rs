@@ -40,7 +40,7 @@ const THINGS: [(&str, &[&str]); 23] = [
     ("sent", &[]),
     ("book", &["share"]),
     ("fair", &["book", "share"]),
-    ("claim", &["weather"]),
+    ("claim", &["book", "weather"]),
     ("fitting", &[]),
 ];
 

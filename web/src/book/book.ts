@@ -4,6 +4,7 @@
  * Where the device keeps nothing it lies in memory, and whoever shows it says so.
  */
 
+import { SHELF } from "../state/shelf-name.js";
 import { isAnythingKept, MARK } from "../state/under-way.js";
 import { isThere, NewerVersion, onDevice } from "./device.js";
 import { inMemory } from "./memory.js";
@@ -105,6 +106,7 @@ export async function forgetEverything(book: Book): Promise<void> {
   try {
     localStorage.removeItem(MARK);
     sessionStorage.clear();
+    await caches.delete(SHELF);
   } catch {
     // Where they are blocked nothing is in them.
   }

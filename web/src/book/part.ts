@@ -8,7 +8,7 @@ import type { TemplateResult } from "lit";
 import type { Measure, Refusal } from "../core/engine.js";
 import { asRefusal } from "../core/refusal.js";
 import { BesidePart } from "../pieces/beside-part.js";
-import { save } from "../share/device.js";
+import { fileName, save } from "../share/device.js";
 import english from "../text/en/book.ftl?raw";
 import englishKept from "../text/en/kept.ftl?raw";
 import { learn, say } from "../text/say.js";
@@ -18,7 +18,7 @@ import { NewerVersion } from "./device.js";
 import { type Locked, unlocked } from "./lock.js";
 import { inMemory } from "./memory.js";
 import { mergedWith } from "./merge.js";
-import { planAfter, seasonOf, shotsOf } from "./season.js";
+import { claimsOf, planAfter, seasonOf, shotsOf } from "./season.js";
 import {
   bodyOf,
   counts,
@@ -32,7 +32,6 @@ import {
   search,
   takeBack,
   say as tellOf,
-  today,
 } from "./shelf.js";
 import { bytesOf } from "./size.js";
 import { type BookActions, type BookState, ROWS } from "./state.js";
@@ -196,10 +195,11 @@ export class StraightAnswerBook extends BesidePart {
     const known = await people(this.#book);
     const person = known.find((one) => one.id === id) ?? null;
     const all = await rowsOf(this.#book, id);
-    this.#set({ person: { person, rows: all, season: null }, open: null });
+    this.#set({ person: { person, rows: all, season: null, claims: [] }, open: null });
     this.scrollIntoView({ block: "start" });
     const season = await seasonOf(this.#book, all, await this.page.engine, this.planner).catch(() => null);
-    if (this.#state.person?.person?.id === id) this.#set({ person: { ...this.#state.person, season } });
+    const claims = await claimsOf(this.#book, all, await this.page.engine, this.planner);
+    if (this.#state.person?.person?.id === id) this.#set({ person: { ...this.#state.person, season, claims } });
   }
 
   async #remove(id: string, what: string): Promise<void> {
@@ -219,7 +219,7 @@ export class StraightAnswerBook extends BesidePart {
   }
 
   async #save(text: string, name: string): Promise<boolean> {
-    return saveAs(new File([text], `${name}-${today()}.json`, { type: "application/json" }));
+    return saveAs(new File([text], fileName([name], "json"), { type: "application/json" }));
   }
 
   async #saveCopy(passphrase: string): Promise<void> {

@@ -4,8 +4,13 @@ import { say } from "../text/say.js";
 import { rowView } from "./row-view.js";
 import { seasonView } from "./season-view.js";
 import type { BookActions, BookState, Opened } from "./state.js";
+import { dayOf } from "./words.js";
 
-export function personView(state: BookState, { person, rows, season }: Opened, actions: BookActions): TemplateResult {
+export function personView(
+  state: BookState,
+  { person, rows, season, claims }: Opened,
+  actions: BookActions,
+): TemplateResult {
   const name = person?.data.name ?? say("book-nobody");
   return html`
     <div class="card book-person">
@@ -18,6 +23,12 @@ export function personView(state: BookState, { person, rows, season }: Opened, a
           : nothing
       }
       ${season ? seasonView(season, state.measures) : nothing}
+      ${
+        claims.length > 0
+          ? html`<h4>${say("book-claim-beside")}</h4>
+            ${claims.map(({ visit, said }) => html`<p>${visit ? say("book-claim-of", { date: dayOf(visit.data.date), said }) : said}</p>`)}`
+          : nothing
+      }
       <ul class="book-rows">${rows.map((row) => rowView(row, state, actions))}</ul>
       ${person ? html`<div class="buttons"><button type="button" @click=${() => actions.remove(person.id, name)}>${say("book-delete-person", { name })}</button></div>` : nothing}
     </div>`;

@@ -29,7 +29,8 @@ export function rowView(row: Row, state: BookState, actions: BookActions): Templ
 
 /** The answer's one line, or what stands for it. */
 export function lineOf(kept: Kept): TemplateResult | string {
-  if ("line" in kept.data && kept.data.line !== "") return kept.data.line;
+  if ("line" in kept.data && kept.data.line !== "")
+    return kept.kind === "claim" ? say("book-claim", { said: kept.data.line }) : kept.data.line;
   if (kept.kind !== "test") return say("book-without-answer");
   const { plan, isOver } = kept.data as TestData;
   return html`${say(isOver ? "book-test-over" : "book-test-waits")} ${foreign(plan.builds.join(", "))}`;

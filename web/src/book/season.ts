@@ -5,7 +5,7 @@ import { shotCount } from "../state/shots.js";
 import type { Book } from "./book.js";
 import type { Kept, TestData } from "./records.js";
 import { bodyOf, type Row } from "./shelf.js";
-import type { Season, SeasonDay } from "./state.js";
+import type { Opened, Season, SeasonDay } from "./state.js";
 import { standing } from "./tests.js";
 
 /** What was hit, and what was asked of it. */
@@ -108,6 +108,38 @@ async function oneOf(sessions: Session[], engine: Engine): Promise<Session> {
   if (sessions.length === 1) return first!;
   const isSame = sessions.every(({ order }) => order === first!.order);
   return engine.join(sessions, isSame ? first!.order : null);
+}
+
+/** What was claimed to a person, each held against the latest shots of the same measure. */
+export async function claimsOf(
+  book: Book,
+  rows: readonly Row[],
+  engine: Engine,
+  planner: Planner,
+): Promise<Opened["claims"]> {
+  const claims = rows.flatMap((row) => ("kept" in row && row.kept.kind === "claim" ? [row] : []));
+  if (claims.length === 0) return [];
+  const told: { visit: Kept<"visit"> | null; said: string }[] = [];
+  for (const { kept, visit } of claims) {
+    const { claimed, measure, line } = (kept as unknown as Kept<"claim">).data;
+    let said = line;
+    for (const row of rows) {
+      const shown = await shotsOf(book, row, engine, planner).catch(() => null);
+      if (!shown?.session.measures.includes(measure)) continue;
+      try {
+        const { session, question } = shown;
+        // Goal and margin belong to a measure.
+        const { goal: _goal, margin: _margin, first_margin: _first, ...others } = question;
+        const asked = question.measure === measure ? question : { ...others, measure };
+        said = planner.claim({ claimed, session, question: asked }).words.headline;
+      } catch {
+        // Shots that cannot be held against it leave it as it was told.
+      }
+      break;
+    }
+    told.push({ visit, said });
+  }
+  return told;
 }
 
 /** The plan of a next visit: the clubs and the margin of this one. */

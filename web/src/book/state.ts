@@ -26,6 +26,8 @@ export interface Opened {
   person: Kept<"person"> | null;
   rows: readonly Row[];
   season: Season | null;
+  /** Claims with what the latest retest says to each. */
+  claims: readonly { visit: Kept<"visit"> | null; said: string }[];
 }
 
 export interface BookState {

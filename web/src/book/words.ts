@@ -15,12 +15,3 @@ export const sizeOf = (bytes: number): string =>
   bytes < 100_000
     ? say("book-kilobytes", { size: number(Math.max(1, bytes / 1000), 0) })
     : say("book-megabytes", { size: number(bytes / 1_000_000, 1) });
-
-/** A name as part of a file's name: what no system refuses. */
-export const inFileName = (text: string): string =>
-  text
-    .normalize("NFC")
-    .trim()
-    .replace(/[^\p{L}\p{N}._-]+/gu, "-")
-    .replace(/^[-.]+|[-.]+$/g, "")
-    .slice(0, 60);

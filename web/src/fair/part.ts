@@ -11,7 +11,7 @@ import { takeWanted, type Wanted } from "../book/wanted.js";
 import type { Measure } from "../core/engine.js";
 import type { OwnSay, PlanRequest } from "../core/planner.js";
 import { asRefusal } from "../core/refusal.js";
-import { canShare, save } from "../share/device.js";
+import { canShare, fileName, save, tableFile } from "../share/device.js";
 import { hand, setHand } from "../state/handedness.js";
 import { type Patch, patched } from "../state/patch.js";
 import { withOffered } from "../state/question.js";
@@ -330,7 +330,9 @@ export class StraightAnswerFair extends KeptPart {
   #export(): void {
     const { progress } = this.state;
     if (!progress) return;
-    save(new File([this.planner.writeCsv(progress.session)], "fair-test.csv", { type: "text/csv" }));
+    const { session, question } = progress;
+    const words = ["fair-test", this.state.name, ...session.builds.map(({ name }) => name).slice(0, 3)];
+    save(tableFile(this.planner.writeCsv(session, question), fileName(words, "csv")));
   }
 
   async #forget(): Promise<void> {

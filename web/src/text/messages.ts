@@ -1,5 +1,12 @@
 /** Every message and what it has to be told. Made from the catalogues by `npm run texts`. */
 export interface Messages {
+  "arrived-title": null;
+  "arrived-text": null;
+  "arrived-files": { more: number; name: string | number };
+  "arrived-read": null;
+  "arrived-instead": null;
+  "arrived-add": null;
+  "arrived-leave": null;
   "bet-differs": null;
   "bet-differs-shaft": null;
   "bet-differs-head": null;
@@ -64,6 +71,9 @@ export interface Messages {
   "season-zone": { margin: string | number };
   "season-each": { name: string | number; value: string | number; low: string | number; high: string | number };
   "season-one": null;
+  "book-claim-beside": null;
+  "book-claim-of": { date: string | number; said: string | number };
+  "book-claim": { said: string | number };
   "copy-title": null;
   "copy-help": { schema: string | number };
   "copy-schema": null;
@@ -112,6 +122,12 @@ export interface Messages {
   "claim-tried": null;
   "claim-price": null;
   "claim-currency": null;
+  "claim-keep-title": null;
+  "claim-keep-who": null;
+  "claim-keep": null;
+  "claim-kept": null;
+  "claim-kept-page": null;
+  "claim-not-kept": null;
   "together-title": null;
   "together-help": null;
   "together-text": null;
