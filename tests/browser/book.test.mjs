@@ -5,7 +5,7 @@ import { readFile } from "node:fs/promises";
 import { test } from "node:test";
 import { hitTo, NOTHING, openFair, rounds, start, stored, touched } from "./fair-steps.mjs";
 import { assertQuiet, open, siteUrl } from "./harness.mjs";
-import { answer, demo, paste } from "./steps.mjs";
+import { answer, demo, goIn, paste } from "./steps.mjs";
 
 /** Keeps what stands on the page under a name. */
 async function keep(page, name, date) {
@@ -204,5 +204,53 @@ test("forgetting everything names what goes, and really empties, in every tab", 
   await second.getByText("Nothing is kept on this device.").first().waitFor();
   assert.deepEqual((await stored(page)).databases, []);
   assert.deepEqual((await stored(page)).marks, []);
+  await context.close();
+});
+
+test("the file of a planned test answers on another device as the test did, and carries who hit and the day", async () => {
+  const { page, context } = await openFair();
+  await rounds(page, 2);
+  await page.locator("#fair-who").fill("José Example");
+  await start(page);
+  await wholeTest(page, 13);
+  const { headline, everything } = await answer(page);
+  const [download] = await Promise.all([
+    page.waitForEvent("download"),
+    page.locator(".fair-after > .buttons").getByRole("button", { name: "Save the shots as a file" }).click(),
+  ]);
+  assert.match(download.suggestedFilename(), /^fair-test-José-Example-My-driver-New-driver-\d{4}-\d\d-\d\d\.csv$/);
+  const bytes = await readFile(await download.path());
+  assert.deepEqual([...bytes.subarray(0, 3)], [0xef, 0xbb, 0xbf], "a spreadsheet reads names by the mark");
+  const other = await open("", touched);
+  await goIn(other.page, "shots");
+  await other.page.locator("#shots input[type=file]").setInputFiles(await download.path());
+  const there = await answer(other.page);
+  assert.equal(there.headline, headline);
+  assert.equal(there.everything, everything, "to the last word");
+  await other.context.close();
+  await context.close();
+});
+
+test("a claim lies beside the retest of the same person", async () => {
+  const { page, context } = await open("", touched);
+  await goIn(page, "claim");
+  await page.locator("#claim-gain").pressSequentially("20");
+  await page.locator(".claim-outcome").waitFor();
+  await page.getByText("Keep it for the retest").click();
+  await page.locator("#claim-who").fill("Ada Example");
+  await page.getByRole("button", { name: "Keep this claim" }).click();
+  await page.getByText("Kept in the book on this device.").waitFor();
+  await page.goto("about:blank");
+  await page.goto(siteUrl);
+  await paste(page, await demo("fair-12-yards"));
+  await answer(page);
+  await keep(page, "Ada Example");
+  await openBook(page);
+  await page.locator("#book-search").fill("ada");
+  await page.waitForFunction(() => document.querySelectorAll("#book-rows .book-open-row").length === 2);
+  await page.locator("#book-rows .book-open-row").first().click();
+  await page.getByRole("button", { name: "All of Ada Example" }).click();
+  await page.getByText("What was claimed, beside the latest retest").waitFor();
+  assert.match(await page.locator(".book-person").innerText(), /Claim of [\s\S]*20 yd/);
   await context.close();
 });

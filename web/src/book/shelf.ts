@@ -140,16 +140,19 @@ async function drawn(from: Reader, part: Part): Promise<Row[]> {
 }
 
 /** How many records with a word that begins so are looked at. */
-const LOOKED_AT = 200;
+const LOOKED_AT = 100;
 
 /** Rows of people, days, places and clubs with words that begin like those that were typed, the newest first. */
 export async function search(book: Book, text: string, most: number): Promise<Row[]> {
   const words = wordsOf(text);
-  // The longest word leaves the fewest.
-  const [first, ...others] = [...words].sort((a, b) => b.length - a.length);
-  if (first === undefined) return rows(book, most);
+  if (words.length === 0) return rows(book, most);
+  const beginning = (word: string) => ({ index: "words", from: word, to: `${word}\uffff` });
   return book.store.read(async (from) => {
-    const like = await from.find("records", { index: "words", from: first, to: `${first}\uffff`, most: LOOKED_AT });
+    // The word that the fewest have is looked for, the others in what that finds.
+    const counted: { word: string; many: number }[] = [];
+    for (const word of words) counted.push({ word, many: await from.count("records", beginning(word)) });
+    const [first, ...others] = counted.sort((a, b) => a.many - b.many).map(({ word }) => word);
+    const like = await from.find("records", { ...beginning(first!), most: LOOKED_AT });
     const found = new Map<string, Row>();
     const add = async (part: Part) => {
       for (const row of await drawn(from, part)) if ("kept" in row) found.set(row.kept.id, row);
