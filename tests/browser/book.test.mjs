@@ -48,7 +48,7 @@ test("nothing is kept before Keep is pressed; what is kept opens again as the sa
   await page.goto(siteUrl);
   await page.locator("#start a[href='#book']").click();
   await page.locator("#book-rows .book-open-row").waitFor();
-  assert.match(await lies(page), /one person, one visit, one session/);
+  assert.match(await lies(page), /one person, one visit, and one session/);
   assert.ok((await rowsShown(page))[0].includes(before.headline), "the answer's one line stands there");
   await page.locator("#book-rows .book-open-row").click();
   await page.getByRole("button", { name: "Open the answer" }).click();
@@ -79,7 +79,7 @@ test("an afternoon of three pupils: next person, same plan, in two taps; nobody'
   }
   await openBook(page);
   await page.waitForFunction(() => document.querySelectorAll("#book-rows .book-open-row").length === 3);
-  assert.match(await lies(page), /3 people, 3 visits, 0 sessions, 3 tests/);
+  assert.match(await lies(page), /3 people, 3 visits, and 3 tests/);
   const all = await rowsShown(page);
   assert.match(all[0], /Cleo Example[\s\S]*carr/);
   assert.match(all[1], /Ben Example[\s\S]*Test that waits/);
@@ -136,7 +136,7 @@ test("deleting is taken back, a person with all that is theirs", async () => {
   assert.match(await lies(page), /Nothing is kept/);
   await page.locator(".book-done").getByRole("button", { name: "Take back" }).click();
   await page.locator("#book-rows .book-open-row").waitFor();
-  assert.match(await lies(page), /one person, one visit, one session/);
+  assert.match(await lies(page), /one person, one visit, and one session/);
   await context.close();
 });
 
@@ -173,11 +173,11 @@ test("a copy is carried to an empty device, locked, shown before it is put in, a
   };
   await other.page.locator(".book-copies > summary").click();
   await give();
-  await other.page.getByText(/It brings: one person, one visit, one session/).waitFor();
+  await other.page.getByText(/It brings: one person, one visit, and one session/).waitFor();
   assert.deepEqual((await stored(other.page)).databases, [], "a preview keeps nothing");
   await other.page.getByRole("button", { name: "Put it in" }).click();
   await other.page.getByText("It is in.").waitFor();
-  assert.match(await lies(other.page), /one person, one visit, one session/);
+  assert.match(await lies(other.page), /one person, one visit, and one session/);
   await give();
   await other.page.getByText("It brings nothing new").waitFor();
   await other.page.locator("#book-rows .book-open-row").click();
@@ -198,7 +198,7 @@ test("forgetting everything names what goes, and really empties, in every tab", 
   await second.locator("#book-rows .book-open-row").waitFor();
   await openBook(page);
   await page.locator(".book-forget > summary").click();
-  assert.match(await page.locator(".book-forget").innerText(), /one session, one visit, one person/);
+  assert.match(await page.locator(".book-forget").innerText(), /one person, one visit, and one session/);
   await page.getByRole("button", { name: "Yes, forget all of it" }).click();
   await page.getByText("Nothing is left on this device.").waitFor();
   await second.getByText("Nothing is kept on this device.").first().waitFor();
@@ -251,6 +251,6 @@ test("a claim lies beside the retest of the same person", async () => {
   await page.locator("#book-rows .book-open-row").first().click();
   await page.getByRole("button", { name: "All of Ada Example" }).click();
   await page.getByText("What was claimed, beside the latest retest").waitFor();
-  assert.match(await page.locator(".book-person").innerText(), /Claim of [\s\S]*20 yd/);
+  assert.match(await page.locator(".book-person").innerText(), /Claim of [\s\S]*20\syd/);
   await context.close();
 });

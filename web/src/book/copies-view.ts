@@ -2,6 +2,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { foreign } from "../pieces/pieces.js";
 import { say, sayAround } from "../text/say.js";
+import { listOf } from "./list.js";
 import { type Change, isNothingNew, type Preview } from "./merge.js";
 import type { BookActions, BookState } from "./state.js";
 
@@ -57,9 +58,10 @@ function preview(found: Preview, actions: BookActions): TemplateResult {
         <div class="buttons"><button type="button" @click=${actions.leaveCopy}>${say("copy-leave")}</button></div>
       </div>`;
   const { person: people, visit: visits, session: sessions, test: tests, claim: claims } = found.news;
+  const all = listOf({ people, visits, sessions, tests, claims, shots: found.shots });
   return html`
     <div class="notice" role="status">
-      <p><strong>${say("copy-brings", { people, visits, sessions, tests, claims, shots: found.shots })}</strong></p>
+      <p><strong>${all === "" ? say("copy-only-changes") : say("copy-brings", { all })}</strong></p>
       ${found.branches > 0 ? html`<p>${say("copy-branches", { count: found.branches })}</p>` : nothing}
       ${unreadable} ${changes(found.changes)}
       <div class="buttons">

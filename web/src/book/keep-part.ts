@@ -73,7 +73,7 @@ export class StraightAnswerKeep extends BehindDoor {
     const { name, date } = done.whose;
     const who = name.trim() === "" ? say("book-nobody") : name.trim();
     return html`
-      <p class="notice">${done.where === "device" ? say("keep-done", { who, date: dayOf(date) }) : say("book-memory")}
+      <p class=${done.where === "device" ? "book-ok" : "notice"}>${done.where === "device" ? say("keep-done", { who, date: dayOf(date) }) : say("book-memory")}
         ${done.isPersistent === null ? nothing : say(done.isPersistent ? "kept-persistent" : "kept-not-persistent")}
         <a href="#book">${say("keep-open-book")}</a></p>`;
   }

@@ -16,11 +16,13 @@ export function rowView(row: Row, state: BookState, actions: BookActions): Templ
       </li>`;
   const { kept, person, visit } = row;
   const isOpen = state.open === kept.id;
+  const day = visit
+    ? html`${dayOf(visit.data.date)}${visit.data.place ? html`, ${foreign(visit.data.place)}` : nothing}`
+    : nothing;
   return html`
     <li class="book-row">
       <button type="button" class="book-open-row" aria-expanded=${isOpen} @click=${() => actions.toggle(kept.id)}>
-        <span class="book-who"><strong>${foreign(person?.data.name ?? say("book-nobody"))}</strong>
-          <span class="hint">${visit ? dayOf(visit.data.date) : nothing}${visit?.data.place ? html`, ${foreign(visit.data.place)}` : nothing}</span></span>
+        <span class="book-who">${state.person ? html`<strong>${day}</strong>` : html`<strong>${foreign(person?.data.name ?? say("book-nobody"))}</strong> <span class="hint">${day}</span>`}</span>
         <span>${lineOf(kept)}</span>
       </button>
       ${isOpen ? opened(row, actions, state.person === null) : nothing}

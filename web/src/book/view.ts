@@ -3,6 +3,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import { foreign } from "../pieces/pieces.js";
 import { say } from "../text/say.js";
 import { copiesView } from "./copies-view.js";
+import { listOf } from "./list.js";
 import { personView } from "./person-view.js";
 import { rowView } from "./row-view.js";
 import type { BookActions, BookState } from "./state.js";
@@ -25,9 +26,9 @@ export function bookView(state: BookState, actions: BookActions): TemplateResult
 
 /** What lies here, and how much, in one line. */
 function lies({ counts, bytes, meta, where }: BookState): string {
-  const { people, visits, sessions, tests, claims } = counts!;
-  if (people + visits + sessions + tests + claims === 0) return say("book-empty");
-  const much = say("book-lies", { people, visits, sessions, tests, claims });
+  const all = listOf(counts!);
+  if (all === "") return say("book-empty");
+  const much = say("book-lies", { all });
   const size = bytes === null ? "" : say("book-size", { size: sizeOf(bytes) });
   const promise =
     meta?.isPersistent === undefined || where === "memory"
@@ -38,7 +39,7 @@ function lies({ counts, bytes, meta, where }: BookState): string {
 
 const done = ({ done: said, undo }: BookState, actions: BookActions): TemplateResult => html`
   <div class="book-done" role="status">
-    ${said === "" ? nothing : html`<p class="notice">${said} ${undo === null ? nothing : html`<button type="button" @click=${() => actions.takeBack(undo)}>${say("book-take-back")}</button>`}</p>`}
+    ${said === "" ? nothing : html`<p class="book-ok">${said} ${undo === null ? nothing : html`<button type="button" @click=${() => actions.takeBack(undo)}>${say("book-take-back")}</button>`}</p>`}
   </div>`;
 
 const goingOn = ({ underWay }: BookState, actions: BookActions): TemplateResult | typeof nothing =>
@@ -87,10 +88,16 @@ function deleted({ deleted: groups }: BookState, actions: BookActions): Template
     </details>`;
 }
 
-const forget = ({ forgetting, counts }: BookState, actions: BookActions): TemplateResult => html`
+const forget = (
+  { forgetting, counts, deleted: groups }: BookState,
+  actions: BookActions,
+): TemplateResult | typeof nothing =>
+  listOf(counts!) === "" && groups.length === 0
+    ? nothing
+    : html`
   <details class="card book-forget" .open=${forgetting} @toggle=${(event: Event) => actions.askToForget((event.target as HTMLDetailsElement).open)}>
     <summary>${say("forget-everything")}</summary>
-    <p><strong>${say("forget-all", { ...counts! })}</strong></p>
+    <p><strong>${say("forget-all", { all: listOf(counts!) })}</strong></p>
     <p>${say("forget-help")}</p>
     <div class="buttons"><button type="button" class="danger" @click=${actions.forget}>${say("forget-yes")}</button></div>
   </details>`;

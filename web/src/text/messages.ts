@@ -31,7 +31,7 @@ export interface Messages {
   "book-memory": null;
   "book-newer": null;
   "book-empty": null;
-  "book-lies": { people: number; visits: number; sessions: number; tests: number; claims: number };
+  "book-lies": { all: string | number };
   "book-size": { size: string | number };
   "book-kilobytes": { size: string | number };
   "book-megabytes": { size: string | number };
@@ -89,8 +89,9 @@ export interface Messages {
   "copy-unlock": null;
   "copy-no_copy": null;
   "copy-later_version": null;
-  "copy-brings": { people: number; visits: number; sessions: number; tests: number; claims: number; shots: number };
+  "copy-brings": { all: string | number };
   "copy-nothing-new": null;
+  "copy-only-changes": null;
   "copy-branches": { count: number };
   "copy-unreadable": { count: number };
   "copy-changes": { count: number };
@@ -450,9 +451,15 @@ export interface Messages {
   "kept-persistent": null;
   "kept-not-persistent": null;
   "forget-everything": null;
-  "forget-all": { tests: number; sessions: number; visits: number; people: number; claims: number };
+  "forget-all": { all: string | number };
   "forget-help": null;
   "forget-yes": null;
+  "kept-people": { count: number };
+  "kept-visits": { count: number };
+  "kept-sessions": { count: number };
+  "kept-tests": { count: number };
+  "kept-claims": { count: number };
+  "kept-shots": { count: number };
   "luck-help": null;
   "luck-shown": null;
   "luck-chosen": null;

@@ -1,5 +1,6 @@
 /** Leaving the test, or emptying everything that is kept of anybody on this device: what goes is named, and asked. */
 import { html, nothing, type TemplateResult } from "lit";
+import { listOf } from "../../book/list.js";
 import type { Counts } from "../../book/shelf.js";
 import { say } from "../../text/say.js";
 import type { FairActions, FairState } from "../state.js";
@@ -17,7 +18,7 @@ export const forgetView = ({ forgetting }: FairState, actions: FairActions): Tem
 
 const asked = (counts: Counts, forget: () => void): TemplateResult => html`
   <div class="notice trouble" role="alert">
-    <p><strong>${say("forget-all", { ...counts })}</strong></p>
+    <p><strong>${say("forget-all", { all: listOf(counts) })}</strong></p>
     <p>${say("forget-help")}</p>
     <div class="buttons"><button type="button" class="danger" @click=${forget}>${say("forget-yes")}</button></div>
   </div>`;

@@ -18,22 +18,7 @@ keep-open-book = Open the book
 book-memory = This browser keeps nothing, as in a private window: the book lies in this page alone, and is gone when you close it. Save a copy.
 book-newer = A newer version of this page is open in another tab and has the book. Close this tab, or load it again.
 book-empty = Nothing is kept on this device. What you keep after an answer, and every test that you log, will stand here.
-book-lies = Kept on this device: { $people ->
-    [one] one person
-   *[other] { $people } people
-  }, { $visits ->
-    [one] one visit
-   *[other] { $visits } visits
-  }, { $sessions ->
-    [one] one session
-   *[other] { $sessions } sessions
-  }, { $tests ->
-    [one] one test
-   *[other] { $tests } tests
-  }, { $claims ->
-    [one] one claim
-   *[other] { $claims } claims
-  }.
+book-lies = Kept on this device: { $all }.
 book-size = About { $size }.
 book-kilobytes = { $size } kB
 book-megabytes = { $size } MB
@@ -94,26 +79,9 @@ copy-wrong = That does not open it.
 copy-unlock = Unlock
 copy-no_copy = This file is no copy of a book.
 copy-later_version = This copy was saved by a later version of the page. Load the page again while you have a network.
-copy-brings = It brings: { $people ->
-    [one] one person
-   *[other] { $people } people
-  }, { $visits ->
-    [one] one visit
-   *[other] { $visits } visits
-  }, { $sessions ->
-    [one] one session
-   *[other] { $sessions } sessions
-  }, { $tests ->
-    [one] one test
-   *[other] { $tests } tests
-  }, { $claims ->
-    [one] one claim
-   *[other] { $claims } claims
-  }, { $shots ->
-    [one] one shot
-   *[other] { $shots } shots
-  }. Nothing here goes.
+copy-brings = It brings: { $all }. Nothing here goes.
 copy-nothing-new = It brings nothing new: all of it is here.
+copy-only-changes = It brings no new record, but says some of what is here anew.
 copy-branches = { $count ->
     [one] One test was gone on with in both: both are kept, as two.
    *[other] { $count } tests were gone on with in both: both of each are kept, as two.

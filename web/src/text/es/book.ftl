@@ -18,22 +18,7 @@ keep-open-book = Abrir el libro
 book-memory = Este navegador no guarda nada, como en una ventana privada: el libro está solo en esta página y desaparece al cerrarla. Guarda una copia.
 book-newer = Una versión más nueva de esta página está abierta en otra pestaña y tiene el libro. Cierra esta pestaña o recárgala.
 book-empty = No hay nada guardado en este dispositivo. Aquí estará lo que guardes después de una respuesta y cada prueba que registres.
-book-lies = Guardado en este dispositivo: { $people ->
-    [one] una persona
-   *[other] { $people } personas
-  }, { $visits ->
-    [one] una visita
-   *[other] { $visits } visitas
-  }, { $sessions ->
-    [one] una sesión
-   *[other] { $sessions } sesiones
-  }, { $tests ->
-    [one] una prueba
-   *[other] { $tests } pruebas
-  }, { $claims ->
-    [one] una promesa
-   *[other] { $claims } promesas
-  }.
+book-lies = Guardado en este dispositivo: { $all }.
 book-size = Unos { $size }.
 book-kilobytes = { $size } kB
 book-megabytes = { $size } MB
@@ -94,26 +79,9 @@ copy-wrong = Con esa no se abre.
 copy-unlock = Abrir
 copy-no_copy = Este archivo no es la copia de un libro.
 copy-later_version = Esta copia se guardó con una versión posterior de la página. Recarga la página cuando tengas red.
-copy-brings = Trae: { $people ->
-    [one] una persona
-   *[other] { $people } personas
-  }, { $visits ->
-    [one] una visita
-   *[other] { $visits } visitas
-  }, { $sessions ->
-    [one] una sesión
-   *[other] { $sessions } sesiones
-  }, { $tests ->
-    [one] una prueba
-   *[other] { $tests } pruebas
-  }, { $claims ->
-    [one] una promesa
-   *[other] { $claims } promesas
-  }, { $shots ->
-    [one] un tiro
-   *[other] { $shots } tiros
-  }. De aquí no se va nada.
+copy-brings = Trae: { $all }. De aquí no se va nada.
 copy-nothing-new = No trae nada nuevo: todo está aquí.
+copy-only-changes = No trae ningún registro nuevo, pero dice de nuevo algo de lo que hay aquí.
 copy-branches = { $count ->
     [one] Una prueba siguió en los dos sitios: se guardan las dos.
    *[other] { $count } pruebas siguieron en los dos sitios: se guardan las dos de cada una.
