@@ -5,7 +5,7 @@ import { readFile } from "node:fs/promises";
 import { test } from "node:test";
 import { hitTo, NOTHING, openFair, rounds, start, stored, touched } from "./fair-steps.mjs";
 import { assertQuiet, open, siteUrl } from "./harness.mjs";
-import { answer, demo, goIn, paste } from "./steps.mjs";
+import { answer, demo, faults, goIn, overflows, paste } from "./steps.mjs";
 
 /** Keeps what stands on the page under a name. */
 async function keep(page, name, date) {
@@ -99,16 +99,26 @@ test("a second visit a week later: clubs and margin are ready, and both visits s
   const { page, context, watched } = await open("", touched);
   await paste(page, await demo("fair-12-yards"));
   await answer(page);
-  await keep(page, "Ada Example", "2026-05-23");
-  await page.locator("#keep-date").fill("2026-05-30");
+  await keep(page, "Ada Example", "2026-05-16");
+  // A slip in the date: said anew, the same shots are moved and do not count twice.
+  await page.locator("#keep-date").fill("2026-05-23");
   await page.getByRole("button", { name: "Keep", exact: true }).click();
-  await page.getByText("May 30, 2026").first().waitFor();
+  await page.getByText("May 23, 2026").first().waitFor();
+  await page.goto("about:blank");
+  await page.goto(siteUrl);
+  await paste(page, await demo("fair-12-yards"));
+  await answer(page);
+  await keep(page, "Ada Example", "2026-05-30");
   await openBook(page);
   await page.locator("#book-rows .book-open-row").first().click();
   await page.locator(".book-opened summary").click();
   await page.locator(".book-opened select").selectOption("lesson");
+  assert.deepEqual(await faults(page), []);
   await page.getByRole("button", { name: "All of Ada Example" }).click();
   await page.locator(".book-season svg.interval").waitFor();
+  assert.deepEqual(await faults(page), []);
+  assert.equal(await overflows(page), false);
+  assert.equal(await page.locator(".book-season .bar").count(), 3, "two visits, and both together");
   const season = await page.locator(".book-season").innerText();
   assert.match(season, /May 23, 2026/);
   assert.match(season, /May 30, 2026 · a lesson/);

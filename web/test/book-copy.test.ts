@@ -203,7 +203,29 @@ describe("the shelf", () => {
     await keepSession(book, whose("Ada Example"), kept);
     await keepSession(book, whose("  ada  example "), kept);
     await keepSession(book, whose("Ada Example", "2026-06-06"), kept);
-    expect(await counts(book)).toMatchObject({ people: 1, visits: 2, sessions: 3 });
+    // The same shots of one day are one record.
+    expect(await counts(book)).toMatchObject({ people: 1, visits: 2, sessions: 2 });
+  });
+
+  test("the same shots kept again are the same record, and move where another day is said", async () => {
+    const book = device(1000);
+    const first = await keepSession(book, whose("Ada"), kept);
+    expect((await keepSession(book, whose("Ada"), kept)).id).toBe(first.id);
+    await keepSession(book, whose("Ben", "2026-06-06"), { ...kept, line: "Other." }, first.id);
+    expect(await counts(book)).toMatchObject({ people: 2, visits: 2, sessions: 1 });
+    expect(lines(await rows(book, 9))).toEqual(["Ben"]);
+    await keepSession(book, whose("Ada"), { ...kept, csv: "Straight Answer session,1,blocked\n" });
+    expect((await counts(book)).sessions).toBe(2);
+  });
+
+  test("one visit goes to another device as a file, with its person and nothing of others", async () => {
+    const [one, other] = [device(1000), device(900_000)];
+    const { data } = await keepSession(one, whose("Ada"), kept);
+    await keepSession(one, whose("Ben"), kept);
+    const copy = found((await copyOf(one, "1", "", data.visit)).text);
+    if (copy.is === "book") await takeOver(other, copy.contents);
+    expect(await counts(other)).toMatchObject({ people: 1, visits: 1, sessions: 1 });
+    expect(await names(other)).toEqual(["Ada"]);
   });
 
   test("a deleted person takes all along and brings all back, until a month is over", async () => {

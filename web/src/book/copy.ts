@@ -45,14 +45,30 @@ async function contentsIn(from: Reader): Promise<Contents & { damaged: unknown[]
   };
 }
 
-/** The text of a copy, locked where a passphrase is given. */
+/** What belongs to one visit: the person, the day, and all that was kept of it. */
+function ofVisit({ records, bodies, shots }: Contents, visit: string): Contents {
+  const own = records.filter(({ id, data }) => id === visit || ("visit" in data && data.visit === visit));
+  const people = new Set(own.map(({ data }) => ("person" in data ? data.person : "")));
+  const all = [...records.filter(({ id }) => people.has(id)), ...own];
+  const ids = new Set(all.map(({ id }) => id));
+  return {
+    records: all,
+    bodies: bodies.filter(({ id }) => ids.has(id)),
+    shots: shots.filter(({ test }) => ids.has(test)),
+  };
+}
+
+/** The text of a copy, of the whole book or of one visit, locked where a passphrase is given. */
 export async function copyOf(
   book: Book,
   page: string,
   passphrase: string,
+  visit?: string,
 ): Promise<{ text: string; revision: number }> {
   const { revision } = await book.meta();
-  const { records, bodies, shots, damaged } = await contentsOf(book);
+  const whole = await contentsOf(book);
+  const { records, bodies, shots } = visit === undefined ? whole : ofVisit(whole, visit);
+  const damaged = visit === undefined ? whole.damaged : [];
   // What a record is found by is made anew where it is opened.
   const bare = records.map(({ live: _l, row: _r, open: _o, words: _w, ...kept }) => kept as Kept);
   const file: BookFile = {

@@ -3,16 +3,18 @@ import { html, nothing, type TemplateResult } from "lit";
 import type { Question, Report, Session } from "../core/engine.js";
 import { door, waiting } from "../pieces/door.js";
 import type { Actions } from "../state/actions.js";
+import type { State } from "../state/state.js";
 import { withTexts } from "../text/spoken.js";
 
-/** On somebody else's page nothing is kept. */
+/** On somebody else's page nothing is kept; the shots of a test, and what was opened from the book, lie there already. */
 export const keepDoor = (
+  { given }: State,
   report: Report,
   session: Session,
   question: Question,
   actions: Actions,
 ): TemplateResult | typeof nothing =>
-  window.self !== window.top
+  window.self !== window.top || given.some(({ source }) => source.kind === "logged")
     ? nothing
     : door(
         "keep",

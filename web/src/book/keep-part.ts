@@ -35,11 +35,14 @@ export class StraightAnswerKeep extends BehindDoor {
   #names: readonly string[] = [];
   #done: Done | null = null;
   #isKeeping = false;
+  /** The record of these shots: said anew of whom they are, they are kept there. */
+  #record: string | undefined;
   #isAsked = false;
 
   protected override willUpdate(changed: PropertyValues): void {
     // Other shots, or another answer to them: it is not kept yet.
     if (changed.has("session") || changed.has("line")) this.#done = null;
+    if (changed.has("session")) this.#record = undefined;
     if (!this.isOpen || this.#isAsked) return;
     this.#isAsked = true;
     void openIfKept()
@@ -104,7 +107,8 @@ export class StraightAnswerKeep extends BehindDoor {
     try {
       const csv = await this.writeCsv(session);
       const book = await openBook();
-      await keepSession(book, whose, { session, csv, question, line, version: APP_VERSION });
+      const shown = { session, csv, question, line, version: APP_VERSION };
+      this.#record = (await keepSession(book, whose, shown, this.#record)).id;
       document.dispatchEvent(new Event("straight-answer-kept"));
       this.#done = { whose, where: book.store.where, isPersistent: await askToPersist(book) };
     } catch (thrown) {

@@ -76,6 +76,7 @@ export class StraightAnswerBook extends BesidePart {
     goOn: (test) => this.#goOn({ test }),
     saveRaw: (raw) => void this.#save(JSON.stringify(raw, null, 1), say("book-raw-file")),
     tellVisit: (id, patch) => void this.#changing(() => tellOf(this.#book, "visit", id, patch)),
+    saveVisit: (id) => void this.#saveVisit(id),
     showPerson: (id) => void this.#showPerson(id),
     rename: (id, name) => void this.#changing(() => tellOf(this.#book, "person", id, { name: name.trim() })),
     nextVisit: (row) => void this.#nextVisit(row),
@@ -227,6 +228,11 @@ export class StraightAnswerBook extends BesidePart {
     if (!(await this.#save(text, say("copy-file")))) return;
     if (this.#isKept) await this.#book.change((to) => withMeta(to, { copied: revision }));
     await this.#refresh({ done: say("copy-saved"), undo: null });
+  }
+
+  async #saveVisit(id: string): Promise<void> {
+    const { text } = await copyOf(this.#book, APP_VERSION, "", id);
+    if (await this.#save(text, say("copy-visit-file"))) this.#set({ done: say("copy-visit-saved"), undo: null });
   }
 
   async #openCopy(text: string): Promise<void> {

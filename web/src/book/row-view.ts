@@ -71,6 +71,7 @@ function visitForm(visit: Kept<"visit">, actions: BookActions): TemplateResult {
           <select @change=${(event: Event) => actions.tellVisit(visit.id, { mark: (event.target as HTMLSelectElement).value as VisitData["mark"] })}>
             ${MARKS.map((mark) => html`<option value=${mark} ?selected=${mark === visit.data.mark}>${mark === "" ? say("visit-nothing-new") : say(`visit-${mark}`)}</option>`)}
           </select></label>
+        <div class="buttons"><button type="button" @click=${() => actions.saveVisit(visit.id)}>${say("copy-visit")}</button></div>
         <label class="book-note"><span>${say("book-note")}</span><textarea rows="3" maxlength="1000" .value=${visit.data.note} @change=${tell("note")}></textarea></label>
       </div>
     </details>`;

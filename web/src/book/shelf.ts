@@ -1,5 +1,5 @@
 /** People, visits and what was kept of them: put in, found again as one types, deleted and taken back. */
-import type { Question, Session } from "../core/engine.js";
+import type { Session } from "../core/engine.js";
 import { type Book, type Clock, withMeta } from "./book.js";
 import {
   changed,
@@ -67,30 +67,42 @@ async function personNamed(from: Reader, name: string): Promise<string | null> {
   return like.map((one) => of(one, "person")).find((one) => one && plain(one.data.name) === plain(name))?.id ?? null;
 }
 
-/** Keeps what stands on the page. */
+/** What stands on the page, as it is kept. */
+export interface Shown extends Pick<SessionData, "question" | "line" | "version"> {
+  session: Session;
+  csv: string;
+}
+
+/** Keeps what stands on the page. The same shots, kept again, are the same record: they must not count twice. */
 export async function keepSession(
   book: Book,
   whose: Whose,
-  {
-    session,
-    csv,
-    question,
-    line,
-    version,
-  }: { session: Session; csv: string; question: Question; line: string; version: string },
+  { session, csv, question, line, version }: Shown,
+  before?: string,
 ): Promise<Kept<"session">> {
   const kept = await book.change(async (to, next) => {
     const { person, visit } = await visitOf(to, next, whose);
     const clubs = session.builds.map(({ name }) => name);
     const shots = session.columns ? session.columns.build.length : session.shots.length;
     const data: SessionData = { person, visit, question, clubs, shots, line, version };
-    const record = made("session", newId(), data, next());
+    const same = of(before === undefined ? null : await to.get("records", before), "session");
+    const old = same?.gone === undefined && same ? same : await sameIn(to, visit, csv);
+    const record = old ? changed(old, data, next()) : made("session", newId(), data, next());
     await to.put("records", record);
     await to.put("bodies", { id: record.id, csv });
     return record;
   });
   await mark(book);
   return kept;
+}
+
+async function sameIn(from: Reader, visit: string, csv: string): Promise<Kept<"session"> | null> {
+  for (const one of await from.find("records", { index: "ofVisit", ...allOf(visit) })) {
+    const session = of(one, "session");
+    if (session && ((await from.get("bodies", session.id)) as { csv?: unknown } | undefined)?.csv === csv)
+      return session;
+  }
+  return null;
 }
 
 /** The person and the visit that a test begun now belongs to. */

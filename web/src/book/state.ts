@@ -67,6 +67,8 @@ export interface BookActions {
   goOn: (test: string) => void;
   saveRaw: (raw: unknown) => void;
   tellVisit: (id: string, patch: Partial<VisitData>) => void;
+  /** One visit as a file, for another device. */
+  saveVisit: (id: string) => void;
   showPerson: (id: string | null) => void;
   rename: (id: string, name: string) => void;
   nextVisit: (row: Row) => void;

@@ -33,7 +33,7 @@ export const below = (
     ])}
     ${group("group-why", [causeDoor(session, report.asked), secondDoor(session, report.asked, question, state.measures)])}
     ${group("group-what-if", [potentialDoor(session, report.asked), weatherDoor(session, report.asked, question, actions)])}
-    <div class="group">${keepDoor(report, session, question, actions)}${shareDoor(session, question, state.measures, actions)}</div>
+    <div class="group">${keepDoor(state, report, session, question, actions)}${shareDoor(session, question, state.measures, actions)}</div>
   </div>`;
 
 type Room = TemplateResult | typeof nothing;

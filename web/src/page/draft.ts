@@ -1,13 +1,16 @@
 /** What was given and typed survives a reload and the way back, in this tab alone; starting again throws it away. */
 import type { EntryElement } from "../entry/element.js";
+import { isSessionLink } from "../fair/mark.js";
 import { draftIn, draftOf } from "../state/draft.js";
 import { DRAFT } from "../state/draft-key.js";
 import type { StraightAnswerPage } from "./page.js";
 
 /** Takes up what a reload has left. */
-export function restore(page: StraightAnswerPage): void {
+export async function restore(page: StraightAnswerPage): Promise<void> {
   const draft = draftIn(sessionStorage.getItem(DRAFT), location.hash);
   if (!draft) return;
+  // What the address holds comes first: the draft is that, and more.
+  if (isSessionLink()) await page.standing;
   page.takeUp(draft);
   if (draft.typed === "") return;
   void page.updateComplete.then(() => {
@@ -29,7 +32,8 @@ export function keepDraft(page: StraightAnswerPage): void {
 async function keep(page: StraightAnswerPage): Promise<void> {
   const { given, question, entry, setAside, order, read } = page.underHand;
   // What was said of single shots by hand stands in no text.
-  const isSaid = Object.keys(setAside).length > 0 || (order !== null && given.length > 1);
+  const hasLink = given.length > 1 && given.some(({ source }) => source.kind === "link");
+  const isSaid = Object.keys(setAside).length > 0 || (order !== null && given.length > 1) || hasLink;
   const form = page.querySelector<EntryElement<unknown>>("straight-answer-grid, straight-answer-averages");
   const typed = page.querySelector<HTMLTextAreaElement>("#text")?.value ?? "";
   const write = async (asShown: string | null) => {

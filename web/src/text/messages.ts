@@ -90,6 +90,9 @@ export interface Messages {
   "copy-no_copy": null;
   "copy-later_version": null;
   "copy-brings": { all: string | number };
+  "copy-visit": null;
+  "copy-visit-file": null;
+  "copy-visit-saved": null;
   "copy-nothing-new": null;
   "copy-only-changes": null;
   "copy-branches": { count: number };
