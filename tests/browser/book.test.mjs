@@ -264,3 +264,24 @@ test("a claim lies beside the retest of the same person", async () => {
   assert.match(await page.locator(".book-person").innerText(), /Claim of [\s\S]*20\syd/);
   await context.close();
 });
+
+test("the book speaks Spanish, dates too", async () => {
+  const { page, context, watched } = await open("?lang=es", touched);
+  await paste(page, await demo("fair-12-yards"));
+  await answer(page);
+  await page.locator("#keep > details > summary").click();
+  await page.locator("#keep-name").fill("José Ejemplo");
+  await page.locator("#keep-date").fill("2026-05-30");
+  await page.getByRole("button", { name: "Guardar", exact: true }).click();
+  await page.getByText("Guardado en este dispositivo: José Ejemplo, 30 may 2026.").waitFor();
+  await openBook(page);
+  assert.match(await lies(page), /una persona, una visita y una sesión/);
+  await page.locator("#book-search").fill("jose");
+  await page.locator("#book-rows .book-open-row").click();
+  await page.getByRole("button", { name: "Todo de José Ejemplo" }).click();
+  await page.locator(".book-season svg.interval").waitFor();
+  assert.doesNotMatch(await page.locator("#book").innerText(), /\b(?:book|copy|kept|season|visit)-[a-z]/);
+  assert.equal(await overflows(page), false);
+  assertQuiet(watched);
+  await context.close();
+});

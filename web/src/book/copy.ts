@@ -72,8 +72,14 @@ export async function copyOf(
   // What a record is found by is made anew where it is opened.
   const bare = records.map(({ live: _l, row: _r, open: _o, words: _w, ...kept }) => kept as Kept);
   const file: BookFile = {
-    ...{ format: FORMAT, version: VERSION, page, revision },
-    ...{ records: bare, bodies: [...bodies], shots: shots.map(({ live: _, ...shot }) => shot), damaged },
+    format: FORMAT,
+    version: VERSION,
+    page,
+    revision,
+    records: bare,
+    bodies: [...bodies],
+    shots: shots.map(({ live: _, ...shot }) => shot),
+    damaged,
   };
   const text = JSON.stringify(file);
   if (passphrase === "") return { text, revision };

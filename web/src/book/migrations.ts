@@ -49,10 +49,8 @@ async function moved(before: unknown, during: Upgrade): Promise<void> {
   const { plan, measures, warm, ended, looks, hand = null, say = null, shots } = before;
   const begun = nextRevision(0, Date.now() - shots.length - 1);
   const last = begun + shots.length;
-  const data: TestData = {
-    ...{ person: "", visit: "", line: "", version: "" },
-    ...{ plan, measures, warm, ended, looks, hand, say, isOver: false },
-  };
+  const head = { plan, measures, warm, ended, looks, hand, say };
+  const data: TestData = { ...head, person: "", visit: "", line: "", version: "", isOver: false };
   await during.objectStore("records").put({ ...findable(made("test", id, data, begun)), revision: last });
   for (const [index, logged] of shots.entries()) {
     const at = begun + 1 + index;

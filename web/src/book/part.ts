@@ -34,7 +34,7 @@ import {
   say as tellOf,
 } from "./shelf.js";
 import { bytesOf } from "./size.js";
-import { type BookActions, type BookState, ROWS } from "./state.js";
+import { atFirst, type BookActions, type BookState, type Opened, ROWS } from "./state.js";
 import { underWay } from "./tests.js";
 import { onTold } from "./told.js";
 import { bookView } from "./view.js";
@@ -52,21 +52,7 @@ export class StraightAnswerBook extends BesidePart {
   #locked: Locked | null = null;
   #turn = 0;
   #hangUp: (() => void) | null = null;
-  #state: BookState = {
-    ...{
-      trouble: "",
-      measures: [],
-      where: "device",
-      counts: null,
-      meta: null,
-      bytes: null,
-      text: "",
-      rows: [],
-      most: ROWS,
-    },
-    ...{ underWay: [], open: null, person: null, deleted: [], done: "", undo: null, copy: null, forgetting: false },
-    isCopyOld: false,
-  };
+  #state: BookState = atFirst;
 
   readonly #actions: BookActions = {
     search: (text) => void this.#refresh({ text, most: ROWS }),
@@ -78,7 +64,9 @@ export class StraightAnswerBook extends BesidePart {
     tellVisit: (id, patch) => void this.#changing(() => tellOf(this.#book, "visit", id, patch)),
     saveVisit: (id) => void this.#saveVisit(id),
     showPerson: (id) => void this.#showPerson(id),
-    rename: (id, name) => void this.#changing(() => tellOf(this.#book, "person", id, { name: name.trim() })),
+    rename: (id, name) => {
+      if (name.trim() !== "") void this.#changing(() => tellOf(this.#book, "person", id, { name: name.trim() }));
+    },
     nextVisit: (row) => void this.#nextVisit(row),
     remove: (id, what) => void this.#remove(id, what),
     takeBack: (gone) =>
@@ -147,7 +135,7 @@ export class StraightAnswerBook extends BesidePart {
         underWay: await Promise.all(
           (await underWay(book)).map(async (test) => ({ test, name: await personOf(book, test.data.person) })),
         ),
-        person: person && { ...person, rows: await rowsOf(book, person.person?.id ?? "") },
+        person: person && (await anew(book, person)),
       };
       const [newest] = await rows(book, 1);
       const isCopyOld = newest !== undefined && "kept" in newest && newest.kept.made > (shown.meta.copied ?? 0);
@@ -269,6 +257,16 @@ export class StraightAnswerBook extends BesidePart {
     if (book) await forgetEverything(book);
     await this.#refresh({ forgetting: false, person: null, copy: null, done: say("book-forgotten"), undo: null });
   }
+}
+
+/** A person as the book has them now; the season keeps its shots and takes in what is said of its days. */
+async function anew(book: Book, { person, season, claims }: Opened): Promise<Opened> {
+  const id = person?.id ?? "";
+  const all = await rowsOf(book, id);
+  const visits = new Map(all.flatMap((row) => ("kept" in row && row.visit ? [[row.visit.id, row.visit]] : [])));
+  const days = season?.days.map((day) => ({ ...day, visit: visits.get(day.visit?.id ?? "") ?? day.visit })) ?? [];
+  const known = (await people(book)).find((one) => one.id === id) ?? person;
+  return { person: known, rows: all, season: season && { ...season, days }, claims };
 }
 
 /** Where the browser lets the golfer choose a place it does; false when nobody chose one. */

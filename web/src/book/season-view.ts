@@ -29,14 +29,12 @@ function picture(season: Season, measure: MeasureView): TemplateResult | typeof 
   const zone =
     margin === null ? say("season-no-difference") : say("season-zone", { margin: amountOf(margin, measure) });
   const geometry = intervalGeometry({
-    ...{
-      rows: drawn.map(({ row }) => row),
-      margin,
-      isRatio: false,
-      scale: measure.scale,
-      text: textSize(),
-      label: zone,
-    },
+    rows: drawn.map(({ row }) => row),
+    margin,
+    isRatio: false,
+    scale: measure.scale,
+    text: textSize(),
+    label: zone,
     letters: Math.max(...drawn.flatMap(({ printed }) => [printed.low.length, printed.high.length])),
   });
   const said = drawn.map(({ row, printed: { value, low, high } }) =>

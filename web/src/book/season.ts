@@ -85,7 +85,9 @@ function together(
   const ordered = [first, ...sessions.filter((one) => one !== first)];
   const question: Question = {
     ...asked,
-    ...{ baseline: at(first, baseline), candidate: at(first, candidate), stopping: "unknown" },
+    baseline: at(first, baseline),
+    candidate: at(first, candidate),
+    stopping: "unknown",
   };
   try {
     return planner.together({ sessions: ordered, question }).find(({ name }) => name === candidate) ?? null;

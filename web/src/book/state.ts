@@ -85,3 +85,25 @@ export interface BookActions {
 
 /** Rows drawn at first, and with every more. */
 export const ROWS = 20;
+
+/** Before the store was looked into. */
+export const atFirst: BookState = {
+  trouble: "",
+  measures: [],
+  where: "device",
+  counts: null,
+  meta: null,
+  bytes: null,
+  text: "",
+  rows: [],
+  most: ROWS,
+  underWay: [],
+  open: null,
+  person: null,
+  deleted: [],
+  done: "",
+  undo: null,
+  copy: null,
+  forgetting: false,
+  isCopyOld: false,
+};
