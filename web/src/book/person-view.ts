@@ -25,7 +25,7 @@ export function personView(
       ${season ? seasonView(season, state.measures) : nothing}
       ${
         claims.length > 0
-          ? html`<h4>${say("book-claim-beside")}</h4>
+          ? html`<h3>${say("book-claim-beside")}</h3>
             ${claims.map(({ visit, said }) => html`<p>${visit ? say("book-claim-of", { date: dayOf(visit.data.date), said }) : said}</p>`)}`
           : nothing
       }

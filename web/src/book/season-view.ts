@@ -16,7 +16,7 @@ export function seasonView(season: Season, measures: readonly Measure[]): Templa
   const { pair } = season;
   return html`
     <div class="book-season">
-      <h4>${say("season-title", { candidate, baseline })}</h4>
+      <h3>${say("season-title", { candidate, baseline })}</h3>
       ${picture(season, measure)}
       ${pair ? html`<p class="book-together">${pair.headline}</p><p>${pair.detail}</p>` : html`<p class="hint">${say("season-one")}</p>`}
     </div>`;
