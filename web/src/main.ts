@@ -17,7 +17,6 @@ import { offerOwnLanguage } from "./page/own-language.js";
 import { StraightAnswerPage } from "./page/page.js";
 import { DRAFT } from "./state/draft-key.js";
 import type { PagePort } from "./state/page-port.js";
-import { isAnythingKept } from "./state/under-way.js";
 import print from "./styles/print.css?url";
 import english from "./text/en/page.ftl?raw";
 import { browserLanguages, holdsSession, unitsOfRegion } from "./text/region.js";
@@ -83,12 +82,5 @@ function afterwards(page: StraightAnswerPage, port: PagePort): void {
   );
   // On somebody else's page nothing is kept: their visitors came for one answer.
   if (!isTop) return;
-  void import("./page/draft.js").then(({ keepDraft }) => keepDraft(page)).catch(() => undefined);
-  void import("./page/offline.js").then(({ keepOffline }) => keepOffline()).catch(() => undefined);
-  void withTexts(["arrived"], () => import("./page/arrived.js"))
-    .then(({ askAboutArrivals }) => askAboutArrivals(page))
-    .catch(() => undefined);
-  void isAnythingKept()
-    .then(async (is) => is && (await import("./page/kept.js")).lookInside())
-    .catch(() => undefined);
+  void import("./page/at-rest.js").then(({ atRest }) => atRest(page)).catch(() => undefined);
 }
