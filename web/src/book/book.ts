@@ -70,6 +70,9 @@ export function openBook(): Promise<Book> {
   return opened;
 }
 
+/** How often a store that is there is opened before the book goes on in memory. */
+const ATTEMPTS = 4;
+
 async function begin(): Promise<Book> {
   const store = onDevice();
   // What another tab has emptied is not opened again by this one.
@@ -78,16 +81,20 @@ async function begin(): Promise<Book> {
     opened = null;
     listening();
   });
-  try {
-    await store.read(async (from) => from.get("meta", "book"));
-    return bookIn(store);
-  } catch (failed) {
-    // Somebody newer has the store: what lies there must not look as if it were gone.
-    if (failed instanceof NewerVersion) {
-      opened = null;
-      throw failed;
+  for (let attempt = 1; ; attempt += 1) {
+    try {
+      await store.read(async (from) => from.get("meta", "book"));
+      return bookIn(store);
+    } catch (failed) {
+      // Somebody newer has the store: what lies there must not look as if it were gone.
+      if (failed instanceof NewerVersion) {
+        opened = null;
+        throw failed;
+      }
+      // After a crash a store may need a moment before it opens.
+      if (attempt >= ATTEMPTS || !(await isAnythingKept())) return bookIn(inMemory());
+      await new Promise((done) => setTimeout(done, 300 * attempt));
     }
-    return bookIn(inMemory());
   }
 }
 
