@@ -3820,6 +3820,10 @@ export type ReadResult = {
    * What was found in sentences, for a form that opens filled in.
    */
   form: Form | null,
+  /**
+   * What was asked, where the text says it: only the tool's own CSV does.
+   */
+  question?: Question,
 };
 
 /**

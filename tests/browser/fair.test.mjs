@@ -83,6 +83,7 @@ test("plan, log, lose the page between shots, lose the network, finish, read the
 
   await again.getByText("Leave, keep or forget").click();
   await again.getByRole("button", { name: "Forget everything on this device" }).click();
+  await again.getByRole("button", { name: "Yes, forget all of it" }).click();
   await again.locator(".fair-power").waitFor();
   assert.deepEqual(await stored(again), NOTHING);
   await again.reload();

@@ -149,7 +149,7 @@ test("the card is saved, and its code reads back as the link, light and dark", a
       await page.waitForFunction((old) => document.querySelector("img.share-card").src !== old, before);
     }
     const { name, bytes } = await saved(page, "Save the picture");
-    assert.match(name, /^straight-answer-\d{4}-\d\d-\d\d\.png$/);
+    assert.match(name, /^straight-answer-Own-driver-.+-\d{4}-\d\d-\d\d\.png$/);
     const { width, height, data } = PNG.sync.read(bytes);
     assert.equal(width, 1200);
     const read = (jsQr.default ?? jsQr)(new Uint8ClampedArray(data), width, height);
@@ -171,7 +171,7 @@ test("what is too long for a forum is offered as a file, which reads back", asyn
   await page.locator("#share summary").first().click();
   await page.getByText("This link is long").waitFor();
   const { bytes } = await saved(page, "Save the file");
-  assert.match(bytes.toString(), /^Straight Answer session/);
+  assert.match(bytes.toString(), /^\uFEFFStraight Answer session/);
   assert.match(await page.locator("#share").innerText(), /There is no code to scan on it/);
   await context.close();
 });

@@ -26,6 +26,7 @@ everywhere("plan, log, lose the page, finish, read the answer: no shot lost", as
   assert.match(await page.locator(".fair-after").innerText(), /from 12 of 12 shots/);
   await page.getByText("Leave, keep or forget").click();
   await page.getByRole("button", { name: "Forget everything on this device" }).click();
+  await page.getByRole("button", { name: "Yes, forget all of it" }).click();
   await page.locator(".fair-power").waitFor();
   assert.deepEqual(await stored(page), NOTHING);
   await page.assertQuiet();

@@ -43,7 +43,12 @@ test("a test that is followed to its end is answered by check, and its CSV reads
   assert.equal(report.answer.decision.kind, "different");
   const read = core.read(core.write_csv(session), null);
   assert.deepEqual(read.problems, []);
+  assert.equal(read.question, undefined);
   assert.deepEqual(core.check({ session: read.session, question }), report);
+  // With what was asked it needs nobody to say it again: the plan, its looks and the margin come back.
+  const asked = core.read(`\uFEFF${core.write_csv(session, null, question)}`, null);
+  assert.deepEqual(asked.question, question);
+  assert.deepEqual(core.check({ session: asked.session, question: asked.question }), report);
 });
 
 test("a claim, days together and a feeling are answered from a session", () => {

@@ -30,6 +30,8 @@ export function offline() {
           ],
           swDest: `${dist}sw.js`,
           inlineWorkboxRuntime: true,
+          // Before the runtime: what is shared with the page is no request of its own.
+          importScripts: ["share-target.js"],
           sourcemap: false,
           cleanupOutdatedCaches: true,
           clientsClaim: true,

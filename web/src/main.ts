@@ -15,6 +15,7 @@ import address from "./core/worker.ts?worker&url";
 import { hangDoors } from "./page/doors.js";
 import { offerOwnLanguage } from "./page/own-language.js";
 import { StraightAnswerPage } from "./page/page.js";
+import { DRAFT } from "./state/draft-key.js";
 import type { PagePort } from "./state/page-port.js";
 import print from "./styles/print.css?url";
 import english from "./text/en/page.ftl?raw";
@@ -23,6 +24,8 @@ import { learn } from "./text/say.js";
 import { languageIn, speak, withTexts } from "./text/spoken.js";
 import { showUnits, unitsIn } from "./text/units.js";
 
+/** On somebody else's page nothing is kept. */
+const isTop = window.self === window.top;
 const wanted = languageIn(location.search);
 showUnits(unitsIn(location.search) ?? (holdsSession(location.hash) ? null : unitsOfRegion(browserLanguages())));
 offerOwnLanguage(wanted);
@@ -50,14 +53,24 @@ function open(): void {
     coverAnswer: () => page.cover(),
   };
   hangDoors(port);
-  void page.standing.then(() => afterwards(port));
+  if (isTop && hasDraft()) void import("./page/draft.js").then(({ restore }) => restore(page));
+  void page.standing.then(() => afterwards(page, port));
+}
+
+/** Whether a reload has left something; a frame without a store has none. */
+function hasDraft(): boolean {
+  try {
+    return sessionStorage.getItem(DRAFT) !== null;
+  } catch {
+    return false;
+  }
 }
 
 // The first number that a page formats costs it a twentieth of a second on a phone: spent while the engine is on its way.
 setTimeout(() => new Intl.NumberFormat(wanted).format(1));
 
 /** Once the first answer stands: the other language and units, how the page prints, and the site for the day without a network. */
-function afterwards(port: PagePort): void {
+function afterwards(page: StraightAnswerPage, port: PagePort): void {
   playAtStart();
   // What takes files in is there before one is given: by then the network may be gone.
   void import("./state/intake.js").catch(() => undefined);
@@ -67,8 +80,8 @@ function afterwards(port: PagePort): void {
     Object.assign(document.createElement("link"), { rel: "stylesheet", media: "print", href: print }),
   );
   // On somebody else's page nothing is kept: their visitors came for one answer.
-  if (window.self === window.top)
-    void import("./page/offline.js").then(({ keepOffline }) => keepOffline()).catch(() => undefined);
+  if (!isTop) return;
+  void import("./page/at-rest.js").then(({ atRest }) => atRest(page)).catch(() => undefined);
 }
 
 /** The start's picture, once the start is there to be seen: at first, or when everything was taken off the page. */

@@ -7,6 +7,7 @@ use crate::voice::heard;
 use crate::whole;
 use reading::FileIs;
 use session::Session;
+use session::question::Question;
 use wasm_bindgen::prelude::*;
 use web_sys::TextDecoder;
 
@@ -78,16 +79,24 @@ pub fn join(
     if in_columns { session_to_js(joined) } else { to_js(&joined) }
 }
 
-/// Writes a session as CSV that a spreadsheet opens and that `read` gives back identical.
+/// Writes a session as CSV that a spreadsheet opens and that `read` gives back identical, with what was asked of it where
+/// that is given.
 ///
 /// # Errors
-/// A `Refusal` when the session is not of its type.
+/// A `Refusal` when the session or the question is not of its type.
 #[wasm_bindgen]
 pub fn write_csv(
     #[wasm_bindgen(unchecked_param_type = "Session")] session: JsValue,
     #[wasm_bindgen(unchecked_optional_param_type = "Voice | null")] voice: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "Question | null")] question: JsValue,
 ) -> Result<String, JsValue> {
-    Ok(reading::write_csv(&understood(session, "session", &heard(voice)?)?))
+    let voice = heard(voice)?;
+    let session: Session = understood(session, "session", &voice)?;
+    let question: Option<Question> = given(question, "question", &voice)?;
+    Ok(question.map_or_else(
+        || reading::write_csv(&session),
+        |question| reading::write_csv_asked(&session, &question),
+    ))
 }
 
 /// A session and its question as a short text for an address.

@@ -53,7 +53,7 @@ pub use outcome::{
     ColumnReading, Delimiter, Layout, LineIs, LineReading, ReadResult, Reading, Role, RowCounts, Statistic,
     SummaryGap, UnitSource,
 };
-pub use own::write::write_csv;
+pub use own::write::{write_csv, write_csv_asked};
 pub use plain::read_plain;
 pub use read::read;
 pub use remarks::{Notice, NoticeKind, Place, Problem, ProblemKind};

@@ -9,6 +9,7 @@ use crate::remarks::{Notice, Problem};
 use serde::{Deserialize, Serialize};
 use session::Session;
 use session::measure::MeasureId;
+use session::question::Question;
 
 /// What a column holds.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
@@ -273,4 +274,8 @@ pub struct ReadResult {
     pub doubts: Vec<Doubt>,
     /// What was found in sentences, for a form that opens filled in.
     pub form: Option<Form>,
+    /// What was asked, where the text says it: only the tool's own CSV does.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "typescript", ts(optional))]
+    pub question: Option<Question>,
 }

@@ -18,7 +18,7 @@ const GROUND: [(&str, &[&str]); 7] = [
 ];
 
 /// What a golfer sees, a folder for each, and what it may use beside the ground.
-const THINGS: [(&str, &[&str]); 22] = [
+const THINGS: [(&str, &[&str]); 23] = [
     ("start", &[]),
     ("entry", &[]),
     ("photo", &["entry"]),
@@ -38,8 +38,9 @@ const THINGS: [(&str, &[&str]); 22] = [
     ("weather", &[]),
     ("share", &[]),
     ("sent", &[]),
-    ("fair", &["share"]),
-    ("claim", &["weather"]),
+    ("book", &["share"]),
+    ("fair", &["book", "share"]),
+    ("claim", &["book", "weather"]),
     ("fitting", &[]),
 ];
 

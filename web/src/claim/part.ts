@@ -5,6 +5,8 @@
 import "./claim.css";
 import "../styles/change.css";
 import { html, type TemplateResult } from "lit";
+import { openBook } from "../book/book.js";
+import { askToPersist, keepClaim, today } from "../book/shelf.js";
 import type { Measure, Refusal, Session } from "../core/engine.js";
 import { readIn } from "../core/read-in-units.js";
 import { asRefusal } from "../core/refusal.js";
@@ -15,11 +17,13 @@ import { shotCount } from "../state/shots.js";
 import { type NewText, textsOf } from "../state/texts.js";
 import english from "../text/en/claim.ftl?raw";
 import englishFlight from "../text/en/flight.ftl?raw";
-import { learn } from "../text/say.js";
+import { learn, say } from "../text/say.js";
 import { canBeBrought, inOneAir } from "./air.js";
 import { type ClaimActions, type ClaimState, weatherOf } from "./state.js";
 import { togetherView } from "./together.js";
 import { claimView } from "./view.js";
+
+declare const APP_VERSION: string;
 
 learn(english);
 learn(englishFlight);
@@ -38,6 +42,7 @@ export class StraightAnswerClaim extends BesidePart {
     weather: {},
     air: [],
     pairs: [],
+    kept: "",
     refusal: null,
     daysRefusal: null,
   };
@@ -46,7 +51,8 @@ export class StraightAnswerClaim extends BesidePart {
   readonly #refresh = (): void => this.#answer({ current: this.page.current() });
 
   readonly #actions: ClaimActions = {
-    change: (patch) => this.#answer({ claimed: patched(this.#state.claimed, patch) }),
+    change: (patch) => this.#answer({ claimed: patched(this.#state.claimed, patch), kept: "" }),
+    keep: (name) => void this.#keep(name),
     ask: (measure) => this.#answer({ question: { ...this.#state.question, measure } }),
     addText: (text) => this.#addDay([{ source: { kind: "pasted", name: "", text } }]),
     addFiles: (files) => void this.#addFiles(files),
@@ -96,6 +102,26 @@ export class StraightAnswerClaim extends BesidePart {
     this.#state = { ...this.#state, report: claim?.value ?? null, refusal: claim?.refusal ?? null };
     this.requestUpdate();
     void this.#putTogether();
+  }
+
+  async #keep(name: string): Promise<void> {
+    const { claimed, report, current, question } = this.#state;
+    if (!report) return;
+    const measure = current?.question.measure ?? question.measure;
+    const { headline: line } = report.words;
+    try {
+      const book = await openBook();
+      await keepClaim(
+        book,
+        { name, date: today(), place: "", note: "" },
+        { claimed, measure, line, version: APP_VERSION },
+      );
+      document.dispatchEvent(new Event("straight-answer-kept"));
+      await askToPersist(book);
+      this.#show({ kept: say(book.store.where === "device" ? "claim-kept" : "claim-kept-page") });
+    } catch {
+      this.#show({ kept: say("claim-not-kept") });
+    }
   }
 
   /** The days in one answer. What was asked before this is over is answered by the later call. */

@@ -26,6 +26,8 @@ export interface ClaimState {
   /** What standard air did to each day; empty where it was not asked for. */
   air: readonly InStandardAir[];
   pairs: readonly TogetherPair[];
+  /** What became of the wish to keep the claim; empty before it. */
+  kept: string;
   refusal: Refusal | null;
   daysRefusal: Refusal | null;
 }
@@ -33,6 +35,8 @@ export interface ClaimState {
 export interface ClaimActions {
   change: (patch: Patch<Claimed>) => void;
   ask: (measure: string) => void;
+  /** Keeps what was claimed in the book, of somebody or of nobody. */
+  keep: (name: string) => void;
   /** Whether it became a day. */
   addText: (text: string) => Promise<boolean>;
   addFiles: (files: readonly File[]) => void;

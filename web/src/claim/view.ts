@@ -53,7 +53,7 @@ export function claimView(state: ClaimState, actions: ClaimActions): TemplateRes
         </details>
         ${(["shots_after", "tried", "price", "currency"] as const).map((key) => number(key, "", BARE))}
       </form>
-      ${trouble(refusal)} ${report ? outcome(report, measure) : nothing}
+      ${trouble(refusal)} ${report ? html`${outcome(report, measure)} ${keeping(state.kept, actions)}` : nothing}
     </div>`;
 }
 
@@ -64,6 +64,23 @@ const outcome = (report: ClaimReport, measure: MeasureView): TemplateResult => h
     ${claimPicture(report, measure)}
     ${[report.words.detail, report.words.luck, report.words.price, report.words.next].map((text) => (text ? html`<p>${text}</p>` : nothing))}
   </article>`;
+
+/** For the day of the retest: it lies beside that, in the book of this device. */
+function keeping(kept: string, actions: ClaimActions): TemplateResult {
+  const submitted = (event: Event) => {
+    event.preventDefault();
+    actions.keep((event.currentTarget as HTMLFormElement).querySelector("input")!.value);
+  };
+  return html`
+    <details>
+      <summary>${say("claim-keep-title")}</summary>
+      <form class="claim-form" @submit=${submitted}>
+        <label class="row"><span>${say("claim-keep-who")}</span><input id="claim-who" maxlength="80" autocomplete="off" /></label>
+        <div class="buttons"><button type="submit">${say("claim-keep")}</button></div>
+      </form>
+      <p role="status">${kept}</p>
+    </details>`;
+}
 
 /** What has no unit of its own. */
 const BARE = { scale: 1, decimals: 0 };

@@ -22,6 +22,7 @@ import type {
   Order,
   Potential,
   PotentialRequest,
+  Question,
   ReadResult,
   Report,
   Second,
@@ -117,8 +118,8 @@ export interface Engine {
   leftOfLink(link: string): Promise<Session | undefined>;
   /** The answer made ready to give away: link, words, lines of a card, the report as a file. */
   share(request: ShareRequest): Promise<Shared>;
-  /** The session as the tool's own CSV, which reads back identical. */
-  writeCsv(session: Session): Promise<string>;
+  /** The session as the tool's own CSV, with what was asked of it; reads back identical. */
+  writeCsv(session: Session, question?: Question): Promise<string>;
   /** Where the shots land and how often they would hit a fairway. */
   landing(request: LandingRequest): Promise<Landing>;
   /** A gap in carry by where it comes from. */
@@ -150,7 +151,7 @@ export async function openLocal(manner: string, abridged: WebAssembly.Module): P
     unpack: (link) => asking(() => soon((core, voice) => core.unpack(link, voice))),
     leftOfLink: (link) => asking(() => later((core, voice) => core.left_of_link(link, voice))),
     share: (request) => asking(() => later((core, voice) => core.share(request, voice))),
-    writeCsv: (session) => asking(() => later((core, voice) => core.write_csv(session, voice))),
+    writeCsv: (session, question) => asking(() => later((core, voice) => core.write_csv(session, voice, question))),
     landing: (request) => asking(() => later((core, voice) => core.landing(request, voice))),
     cause: (request) => asking(() => later((core, voice) => core.cause(request, voice))),
     potential: (request) => asking(() => later((core, voice) => core.potential(request, voice))),

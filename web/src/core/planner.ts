@@ -18,6 +18,7 @@ import type {
   PlanRequest,
   PlanToShare,
   Progress,
+  Question,
   Session,
   SharedPlan,
   TogetherPair,
@@ -65,8 +66,8 @@ export interface Planner {
   packPlan(request: PlanToShare): string;
   /** What such a text, or a whole address with it, holds. */
   unpackPlan(text: string): SharedPlan;
-  /** A session as the tool's own CSV. */
-  writeCsv(session: Session): string;
+  /** A session as the tool's own CSV, with what was asked of it. */
+  writeCsv(session: Session, question?: Question): string;
   /** Within what a plan can be made, and what is usual. */
   limits(): PlanLimits;
 }
@@ -95,7 +96,7 @@ async function load(): Promise<Planner> {
     packPlan: (request) => asking(() => core.pack_plan(request, voice)),
     unpackPlan: (text) => asking(() => core.unpack_plan(text, voice)),
     limits: () => limits,
-    writeCsv: (session) => asking(() => core.write_csv(session, voice)),
+    writeCsv: (session, question) => asking(() => core.write_csv(session, voice, question)),
   };
 }
 

@@ -43,6 +43,11 @@ export abstract class EntryElement<Draft> extends LightElement {
     return this.#now;
   }
 
+  /** What is typed so far, when anything is. */
+  get underHand(): unknown {
+    return this.canUndo || this.draft !== undefined ? this.now : undefined;
+  }
+
   protected get canUndo(): boolean {
     return this.#past.length > 0 || this.#typedFrom !== null;
   }
@@ -68,7 +73,7 @@ export abstract class EntryElement<Draft> extends LightElement {
   }
 
   protected cancel(): void {
-    this.leave(this.canUndo || this.draft !== undefined ? this.now : undefined);
+    this.leave(this.underHand);
   }
 
   protected undo(): void {

@@ -24,6 +24,12 @@ export const emptyEntry = (measures: readonly string[]): Entry => ({
   mishit: false,
 });
 
+/** A shot that comes back into the hand, in the units shown. */
+export function filledEntry(measures: readonly string[], values: Values, mishit: boolean): Entry {
+  const empty = emptyEntry(measures);
+  return turnedTo({ ...empty, values: { ...empty.values, ...values }, mishit }, empty.active);
+}
+
 export type Key = "0" | "1" | "2" | "3" | "4" | "5" | "6" | "7" | "8" | "9" | "." | "back" | "side";
 
 /** The entry after a key. */

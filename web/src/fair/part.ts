@@ -7,23 +7,24 @@
 import "./fair.css";
 import "./log.css";
 import { html, nothing, type TemplateResult } from "lit";
-import type { Measure, Refusal } from "../core/engine.js";
+import { takeWanted, type Wanted } from "../book/wanted.js";
+import type { Measure } from "../core/engine.js";
 import type { OwnSay, PlanRequest } from "../core/planner.js";
 import { asRefusal } from "../core/refusal.js";
-import { BesidePart } from "../pieces/beside-part.js";
-import { canShare, save } from "../share/device.js";
+import { canShare, fileName, save, tableFile } from "../share/device.js";
 import { hand, setHand } from "../state/handedness.js";
 import { type Patch, patched } from "../state/patch.js";
 import { withOffered } from "../state/question.js";
 import english from "../text/en/fair.ftl?raw";
 import englishFlight from "../text/en/flight.ftl?raw";
+import englishKept from "../text/en/kept.ftl?raw";
 import { learn, say } from "../text/say.js";
 import { pageIn } from "../text/spoken.js";
 import { copied, printSheet, shared, worksOffline } from "./device.js";
-import { type Entry, emptyEntry, type Key, turnedTo } from "./entry.js";
+import { emptyEntry, filledEntry, type Key, turnedTo } from "./entry.js";
 import { afterKey, oddIn } from "./keeping.js";
+import { KeptPart } from "./kept-part.js";
 import {
-  asked,
   begun,
   inCanonicalUnits,
   inUnitsShown,
@@ -38,31 +39,29 @@ import {
   withShot,
 } from "./log.js";
 import { isPlanLink, isSessionLink } from "./mark.js";
-import { pastedRows } from "./paste.js";
-import { atFirst, type FairActions, type FairState, type Mode } from "./state.js";
-import { forgetEverything, keep, kept } from "./store.js";
+import { pastedInto } from "./paste.js";
+import { type FairActions, nothingLogged } from "./state.js";
 import { afterLookView } from "./views/after-look.js";
 import { cardView } from "./views/card.js";
 import { feelView } from "./views/feel.js";
 import { planView } from "./views/plan.js";
 import { sheetView } from "./views/sheet.js";
-import { WakeLock } from "./wake-lock.js";
 
 learn(english);
 learn(englishFlight);
+learn(englishKept);
 
-export class StraightAnswerFair extends BesidePart {
-  #state: FairState = atFirst();
-  readonly #awake = new WakeLock();
-
+export class StraightAnswerFair extends KeptPart {
   readonly #actions: FairActions = {
     change: (patch) => this.#change(patch),
-    changeRecord: (record) => this.#set({ record, entry: emptyEntry(record) }),
+    changeRecord: (record) => this.set({ record, entry: emptyEntry(record) }),
+    callTester: (name) => this.set({ name }),
     start: () => this.#start(),
+    nextPerson: () => void this.#nextPerson(),
     print: () => printSheet(),
-    copyLink: () => void copied(this.#address()).then((done) => this.#set({ done })),
+    copyLink: () => void copied(this.#address()).then((done) => this.set({ done })),
     shareLink: canShare({ url: location.href })
-      ? () => void shared(this.#address()).then((done) => this.#set({ done }))
+      ? () => void shared(this.#address()).then((done) => this.set({ done }))
       : null,
     hand,
     chooseHand: (chosen) => {
@@ -70,10 +69,10 @@ export class StraightAnswerFair extends BesidePart {
       this.requestUpdate();
     },
     warmedUp: () => {
-      void this.#write(warmedUp(this.#log), this.#state.entry);
-      this.#toTop();
+      void this.write(warmedUp(this.log), this.state.entry);
+      this.toTop();
     },
-    enter: (entry) => this.#set({ entry: { ...this.#state.entry, ...entry } }),
+    enter: (entry) => this.set({ entry: { ...this.state.entry, ...entry } }),
     press: (key) => this.#press(key),
     save: () => this.#save(),
     keepAsked: () => this.#keepAsked(),
@@ -81,104 +80,85 @@ export class StraightAnswerFair extends BesidePart {
     paste: (text) => this.#paste(text),
     pasteFromClipboard: () => void this.#pasteFromClipboard(),
     undo: () => this.#undo(),
-    mishit: (mishit) => void this.#write(withMishit(this.#log, mishit), this.#state.entry),
+    mishit: (mishit) => void this.write(withMishit(this.log, mishit), this.state.entry),
     endSet: () => this.#endSet(),
     look: () => this.#look(),
     say: (say) => void this.#said(say),
     goOn: () => this.#goOn(),
-    pause: () => this.#set({ mode: "paused" }),
+    pause: () => this.set({ mode: "paused" }),
     exportCsv: () => this.#export(),
+    askToForget: () => void this.kept.counts().then((forgetting) => this.set({ forgetting })),
     forget: () => void this.#forget(),
   };
 
-  override connectedCallback(): void {
-    super.connectedCallback();
-    window.addEventListener("hashchange", this.#addressChanged);
-  }
-
-  override disconnectedCallback(): void {
-    window.removeEventListener("hashchange", this.#addressChanged);
-    this.#awake.release();
-    super.disconnectedCallback();
-  }
-
-  protected override willUpdate(): void {
-    this.dataset["mode"] = this.#state.mode;
-  }
-
   protected override show(): TemplateResult {
-    const { mode, plan, progress } = this.#state;
-    const waits = this.#state.waits ? html`<p class="notice">${say("fair-waits")}</p>` : nothing;
-    if (mode === "log" && progress) return html`${waits}${cardView(this.#state, progress, this.#actions)}`;
+    const { mode, plan, progress } = this.state;
+    const { waits: isWaiting, overtaken } = this.state;
+    const waits = html`${isWaiting ? html`<p class="notice">${say("fair-waits")}</p>` : nothing}
+      ${overtaken ? html`<p class="notice" role="status">${say(`fair-overtaken-${overtaken}`)}</p>` : nothing}`;
+    if (mode === "log" && progress) return html`${waits}${cardView(this.state, progress, this.#actions)}`;
     if (mode === "feel" && progress) return feelView(progress, this.#actions);
     if ((mode === "answer" || mode === "paused") && progress)
-      return html`${waits}${afterLookView(this.#state, progress, this.#actions)}`;
-    return html`${planView(this.#state, this.planner.limits(), this.#actions)}${plan ? sheetView(plan, this.#state) : nothing}`;
-  }
-
-  get #log(): TestLog {
-    return this.#state.log ?? begun(this.#state.request, this.#state.record);
-  }
-
-  #set(patch: Partial<FairState>): void {
-    this.#state = { ...this.#state, ...patch };
-    if (this.#state.mode === "log") this.#awake.hold();
-    else this.#awake.release();
-    this.requestUpdate();
-  }
-
-  protected override get refusal(): Refusal | null {
-    return this.#state.refusal;
+      return html`${waits}${afterLookView(this.state, progress, this.#actions)}`;
+    return html`${waits}${planView(this.state, this.planner.limits(), this.#actions)}${plan ? sheetView(plan, this.state) : nothing}`;
   }
 
   protected override async opened(measures: readonly Measure[]): Promise<void> {
-    const log = await kept().catch(() => null);
-    this.#set({ measures, current: this.page.current() });
-    void worksOffline().then(() => this.#set({ worksOffline: true }));
-    if (log) this.#resume(log);
-    else {
-      this.#replan(withOffered(this.#state.request, measures));
+    this.set({ measures, current: this.page.current() });
+    void worksOffline().then(() => this.set({ worksOffline: true }));
+    void this.kept.names().then((names) => this.set({ names }));
+    const wanted = takeWanted();
+    if (!(await this.takeUp(wanted))) {
+      this.#replan(withOffered(this.state.request, measures));
       // Opened by a tap low on the screen: the plan and its start are what is wanted.
-      this.#toTop(this.closest("section"));
+      this.toTop(this.closest("section"));
     }
     this.#openLink();
   }
 
-  protected override refused(refusal: Refusal): void {
-    this.#set({ refusal });
-  }
-
-  readonly #addressChanged = (): void => {
+  protected override addressChanged(): void {
     this.#openLink();
-    // A session that somebody shared is shown; the test is gone on with from below it.
-    if (isSessionLink() && this.#state.log) this.#set({ mode: "paused" });
-  };
+  }
 
   /** A plan in the address, ready to be looked over and started; a test under way is finished first. */
   #openLink(): void {
     if (!this.isOpened || !isPlanLink()) return;
-    if (this.#state.log) return this.#set({ waits: true });
+    if (this.state.log) return this.set({ waits: true });
     try {
       const { plan, record, notices } = this.planner.unpackPlan(location.hash);
       this.#replan(plan);
       const measures = [plan.measure, ...record.filter((id) => id !== plan.measure)];
-      this.#set({ record: measures, entry: emptyEntry(measures), sent: notices.map(({ message }) => message) });
+      this.set({ record: measures, entry: emptyEntry(measures), sent: notices.map(({ message }) => message) });
     } catch (thrown) {
-      this.#set({ refusal: { ...asRefusal(thrown), place: "" } });
+      this.set({ refusal: { ...asRefusal(thrown), place: "" } });
     }
-    this.#toTop();
+    this.toTop();
   }
 
   /** The address that opens this plan on another phone. */
   #address(): string {
-    const { request, record } = this.#state;
+    const { request, record } = this.state;
     return `${pageIn()}#${this.planner.packPlan({ plan: request, record: [...record] })}`;
   }
 
-  #resume(log: TestLog): void {
+  protected override async takeUp(wanted: Wanted | null): Promise<boolean> {
+    if (wanted && "plan" in wanted) {
+      this.kept.leave();
+      this.set({ ...nothingLogged(this.state.record), name: wanted.name });
+      this.#replan(wanted.plan);
+      this.toTop(this.closest("section"));
+      return true;
+    }
+    const under = await this.kept.resume(wanted?.test ?? null).catch(() => null);
+    if (under) this.#resume(under.log, under.name);
+    return under !== null;
+  }
+
+  #resume(log: TestLog, name: string): void {
     if (log.hand) setHand(log.hand);
-    this.#set({
+    this.set({
       log,
+      name,
       request: log.plan,
       record: log.measures,
       entry: emptyEntry(log.measures),
@@ -186,22 +166,22 @@ export class StraightAnswerFair extends BesidePart {
       keptShots: log.shots.length,
     });
     this.#replan(log.plan);
-    this.#follow(log, isSessionLink() ? "paused" : "log");
+    this.follow(log, isSessionLink() ? "paused" : "log");
   }
 
   /** A plan that came by a link keeps the margin it was made with until another is asked for here. */
   #change(patch: Patch<PlanRequest>): void {
-    const request = patched(this.#state.request, patch);
-    this.#replan("margin" in patch ? withOffered(request, this.#state.measures) : request);
+    const request = patched(this.state.request, patch);
+    this.#replan("margin" in patch ? withOffered(request, this.state.measures) : request);
   }
 
   /** A request that makes no plan keeps the last one on the screen, with what is wrong. */
   #replan(request: PlanRequest): void {
-    const before = this.#state.request.measure;
-    const kept = this.#state.record.filter((id) => id !== request.measure && id !== before);
+    const before = this.state.request.measure;
+    const kept = this.state.record.filter((id) => id !== request.measure && id !== before);
     const record = [request.measure, ...kept];
     try {
-      this.#set({
+      this.set({
         request,
         record,
         entry: emptyEntry(record),
@@ -211,26 +191,7 @@ export class StraightAnswerFair extends BesidePart {
         done: "",
       });
     } catch (thrown) {
-      this.#set({ request, isPlanned: false, refusal: asRefusal(thrown) });
-    }
-  }
-
-  #follow(log: TestLog, mode: Mode, patch: Partial<FairState> = {}): void {
-    try {
-      this.#set({ log, mode, progress: this.planner.follow(asked(log)), refusal: null, ...patch });
-    } catch (thrown) {
-      this.#set({ log, refusal: asRefusal(thrown), ...patch });
-    }
-  }
-
-  /** Shows the new state at once and stores it at once; a store that fails is said, and the test goes on. */
-  async #write(log: TestLog, entry: Entry, mode: Mode = this.#state.mode): Promise<void> {
-    this.#follow(log, mode, { entry, asking: null, pasteTrouble: "" });
-    try {
-      await keep(log);
-      if (this.#state.log === log) this.#set({ isKept: true, keptShots: log.shots.length });
-    } catch {
-      if (this.#state.log === log) this.#set({ isKept: false });
+      this.set({ request, isPlanned: false, refusal: asRefusal(thrown) });
     }
   }
 
@@ -239,64 +200,70 @@ export class StraightAnswerFair extends BesidePart {
     // The plan is in the log from here on; its link is not opened again.
     // The test stands where a reload finds it, whatever was on the page before.
     history.replaceState(null, "", `${location.pathname}${location.search}#fair`);
-    this.#set({ sent: null });
-    void this.#write(begun(this.#state.request, this.#state.record, hand()), emptyEntry(this.#state.record), "log");
-    this.#toTop();
+    const { request, record, name } = this.state;
+    const log = begun(request, record, hand());
+    this.follow(log, "log", { sent: null, entry: emptyEntry(record), overtaken: null, keptShots: 0 });
+    void this.kept.begin(log, name.trim()).then((outcome) => this.written(log, outcome));
+    this.toTop();
+  }
+
+  /** The same plan for somebody else. A test that is not whole waits in the book. */
+  async #nextPerson(): Promise<void> {
+    if (!this.state.progress?.turn) await this.kept.note({ isOver: true }).catch(() => undefined);
+    this.kept.leave();
+    this.page.coverAnswer();
+    this.set({ ...nothingLogged(this.state.record), name: "", names: await this.kept.names().catch(() => []) });
+    this.toTop();
   }
 
   /** A key; a number that can only be whole goes on to the next, and a shot that has all of them is kept. */
   #press(key: Key): void {
-    const { entry, isComplete } = afterKey(this.#state.entry, key, this.#state.record, this.#state.measures);
-    this.#set({ entry });
+    const { entry, isComplete } = afterKey(this.state.entry, key, this.state.record, this.state.measures);
+    this.set({ entry });
     if (isComplete) this.#save();
   }
 
   #save(): void {
-    const { values, mishit } = this.#state.entry;
+    const { values, mishit } = this.state.entry;
     if (Object.values(values).every((value) => value === null)) return;
     this.#keepUnlessOdd([values], mishit);
   }
 
   /** A value outside what is usual is asked about before it is kept; it is kept when it is said to be right. */
   #keepUnlessOdd(rows: readonly Values[], mishit: boolean): void {
-    const odd = oddIn(rows, this.#state.measures);
-    if (odd) this.#set({ asking: { ...odd, rows, mishit }, pasteTrouble: "" });
+    const odd = oddIn(rows, this.state.measures);
+    if (odd) this.set({ asking: { ...odd, rows, mishit }, pasteTrouble: "" });
     else this.#keep(rows, mishit);
   }
 
   #keep(rows: readonly Values[], mishit: boolean): void {
-    const turn = this.#state.progress?.turn;
+    const turn = this.state.progress?.turn;
     if (!turn) return;
     const add = (log: TestLog, values: Values) => withShot(log, turn.index, this.#canonical(values), mishit);
-    void this.#write(rows.reduce(add, this.#log), emptyEntry(this.#state.record));
+    void this.write(rows.reduce(add, this.log), emptyEntry(this.state.record));
   }
 
   #keepAsked(): void {
-    const { asking } = this.#state;
+    const { asking } = this.state;
     if (asking) this.#keep(asking.rows, asking.mishit);
   }
 
   /** The number that was asked about is out of the hand; what else was typed stays. */
   #typeAgain(): void {
-    const { asking, entry } = this.#state;
+    const { asking, entry } = this.state;
     if (!asking) return;
     const { measure } = asking;
     const values = { ...entry.values, [measure]: null };
-    this.#set({ asking: null, entry: turnedTo({ ...entry, values }, measure) });
+    this.set({ asking: null, entry: turnedTo({ ...entry, values }, measure) });
   }
 
   #canonical(values: Values): Values {
-    return inCanonicalUnits(values, this.#state.measures);
+    return inCanonicalUnits(values, this.state.measures);
   }
 
   #paste(text: string): void {
-    const pasted = pastedRows(text, this.#log.measures);
-    if ("trouble" in pasted) return this.#set({ pasteTrouble: pasted.trouble });
-    const turn = this.#state.progress?.turn;
-    const room = turn ? turn.of - turn.shot + 1 : 0;
-    if (!turn || pasted.rows.length > room) {
-      return this.#set({ pasteTrouble: say("paste-no-room", { count: pasted.rows.length, room }) });
-    }
+    const pasted = pastedInto(text, this.log.measures, this.state.progress?.turn ?? null);
+    if ("trouble" in pasted) return this.set({ pasteTrouble: pasted.trouble });
     this.#keepUnlessOdd(pasted.rows, false);
   }
 
@@ -304,54 +271,51 @@ export class StraightAnswerFair extends BesidePart {
     try {
       this.#paste(await navigator.clipboard.readText());
     } catch {
-      this.#set({ pasteTrouble: say("paste-refused") });
+      this.set({ pasteTrouble: say("paste-refused") });
     }
   }
 
   #undo(): void {
-    const { log, back } = undone(this.#log);
-    const empty = emptyEntry(this.#state.record);
+    const { log, back } = undone(this.log);
+    const { record, measures } = this.state;
     const entry = back
-      ? {
-          ...empty,
-          values: { ...empty.values, ...inUnitsShown(back.values as Values, this.#state.measures) },
-          mishit: back.note !== null,
-        }
-      : empty;
-    void this.#write(log, turnedTo(entry, entry.active));
+      ? filledEntry(record, inUnitsShown(back.values as Values, measures), back.note !== null)
+      : emptyEntry(record);
+    void this.write(log, turnedTo(entry, entry.active));
   }
 
   #endSet(): void {
-    const turn = this.#state.progress?.turn;
-    if (turn) void this.#write(withSetEnded(this.#log, turn.index), emptyEntry(this.#state.record));
+    const turn = this.state.progress?.turn;
+    if (turn) void this.write(withSetEnded(this.log, turn.index), emptyEntry(this.state.record));
   }
 
   /** What was felt is asked before any number is shown. */
   #look(): void {
-    if (this.#log.say) void this.#uncover(this.#log);
-    else this.#set({ mode: "feel" });
-    this.#toTop();
+    if (this.log.say) void this.#uncover(this.log);
+    else this.set({ mode: "feel" });
+    this.toTop();
   }
 
   async #said(say: OwnSay): Promise<void> {
-    await this.#uncover(withSay(this.#log, say));
+    await this.#uncover(withSay(this.log, say));
   }
 
   /** The look is written down before anything is shown. */
   async #uncover(before: TestLog): Promise<void> {
-    const now = this.#state.progress?.look_now;
+    const now = this.state.progress?.look_now;
     if (!now) return;
     const log = withLook(before, now);
-    await this.#write(log, this.#state.entry, "answer");
-    const { progress } = this.#state;
+    await this.write(log, this.state.entry, "answer");
+    const { progress } = this.state;
     if (!progress) return;
     const { session, question } = progress;
     try {
       const feel = log.say ? this.planner.feel({ session, question, say: log.say }) : null;
-      this.#set({ feel });
+      this.set({ feel });
+      this.isLookedAt = true;
       this.page.showAnswer(this.planner.writeCsv(session), question);
     } catch (thrown) {
-      this.#set({ refusal: asRefusal(thrown) });
+      this.set({ refusal: asRefusal(thrown) });
     }
   }
 
@@ -359,37 +323,27 @@ export class StraightAnswerFair extends BesidePart {
     // A session that was opened meanwhile stands in the way of the keys; its link opens it again.
     if (isSessionLink()) history.replaceState(null, "", `${location.pathname}${location.search}#fair`);
     this.page.coverAnswer();
-    this.#follow(this.#log, "log");
-    this.#toTop();
+    this.follow(this.log, "log");
+    this.toTop();
   }
 
   #export(): void {
-    const { progress } = this.#state;
+    const { progress } = this.state;
     if (!progress) return;
-    save(new File([this.planner.writeCsv(progress.session)], "fair-test.csv", { type: "text/csv" }));
+    const { session, question } = progress;
+    const words = ["fair-test", this.state.name, ...session.builds.map(({ name }) => name).slice(0, 3)];
+    save(tableFile(this.planner.writeCsv(session, question), fileName(words, "csv")));
   }
 
   async #forget(): Promise<void> {
     try {
-      await forgetEverything();
+      await this.kept.forget();
       this.page.coverAnswer();
-      this.#set({
-        mode: "plan",
-        log: null,
-        progress: null,
-        feel: null,
-        isKept: null,
-        waits: false,
-        entry: emptyEntry(this.#state.record),
-      });
+      this.set({ ...nothingLogged(this.state.record), name: "", names: [], isPersistent: null });
       this.#openLink();
     } catch {
-      this.#set({ isKept: false });
+      this.set({ isKept: false });
     }
-  }
-
-  #toTop(of: Element | null = this): void {
-    void this.updateComplete.then(() => of?.scrollIntoView({ block: "start" }));
   }
 }
 

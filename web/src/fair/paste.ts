@@ -44,6 +44,18 @@ export function pastedRows(text: string, measures: readonly string[]): Pasted {
   return { rows };
 }
 
+/** The same, for a set with so much room left. */
+export function pastedInto(
+  text: string,
+  measures: readonly string[],
+  turn: { of: number; shot: number } | null,
+): Pasted {
+  const pasted = pastedRows(text, measures);
+  if ("trouble" in pasted) return pasted;
+  const room = turn ? turn.of - turn.shot + 1 : 0;
+  return pasted.rows.length > room ? { trouble: say("paste-no-room", { count: pasted.rows.length, room }) } : pasted;
+}
+
 /** By tab, semicolon, comma followed by no digit or enough commas, else by blanks. */
 function cellsOf(line: string, wanted: number): string[] {
   for (const mark of ["\t", ";", ","]) {

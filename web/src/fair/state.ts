@@ -1,4 +1,5 @@
 /** What the fair test keeps on the screen, and what its views may ask of it. */
+import type { Counts } from "../book/shelf.js";
 import type { Measure, Refusal } from "../core/engine.js";
 import type { Hand } from "../core/flights.js";
 import type { Feel, OwnSay, Plan, PlanRequest, Progress } from "../core/planner.js";
@@ -48,6 +49,17 @@ export interface FairState {
   waits: boolean;
   /** What was just handed over, to be seen and heard. */
   done: string;
+  /** Who hits, or nobody in particular; and the people that are in the book. */
+  name: string;
+  names: readonly string[];
+  /** Whether a newer page has the store, so that this one may not write to it. */
+  isNewer: boolean;
+  /** Whether the browser promised not to clear the store by itself; null where it was not asked. */
+  isPersistent: boolean | null;
+  /** Another tab went on with the test: its shots are shown, a number came back into the hand, or it was forgotten there. */
+  overtaken: "shown" | "back" | "gone" | null;
+  /** What would go, while it is asked whether everything is to be forgotten. */
+  forgetting: Counts | null;
 }
 
 /** A plan that can be started as it stands. */
@@ -72,12 +84,37 @@ export const atFirst = (): FairState => ({
   sent: null,
   waits: false,
   done: "",
+  name: "",
+  names: [],
+  isNewer: false,
+  isPersistent: null,
+  overtaken: null,
+  forgetting: null,
 });
+
+/** No test is on the screen any more; the plan stands as it was. */
+export const nothingLogged = (record: readonly string[]) =>
+  ({
+    mode: "plan",
+    log: null,
+    progress: null,
+    feel: null,
+    isKept: null,
+    keptShots: 0,
+    waits: false,
+    overtaken: null,
+    forgetting: null,
+    refusal: null,
+    entry: emptyEntry(record),
+  }) satisfies Partial<FairState>;
 
 export interface FairActions {
   change: (patch: Patch<PlanRequest>) => void;
   changeRecord: (record: readonly string[]) => void;
+  callTester: (name: string) => void;
   start: () => void;
+  /** The same plan for the next person. */
+  nextPerson: () => void;
   print: () => void;
   copyLink: () => void;
   /** Null where the device has no share sheet. */
@@ -102,5 +139,7 @@ export interface FairActions {
   goOn: () => void;
   pause: () => void;
   exportCsv: () => void;
+  /** Asks what would go before everything is forgotten. */
+  askToForget: () => void;
   forget: () => void;
 }

@@ -2,6 +2,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { betDoor } from "../bet/door.js";
 import "../bet/line.js";
+import { keepDoor } from "../book/door.js";
 import { causeDoor } from "../cause/door.js";
 import type { Question, Report, Session } from "../core/engine.js";
 import { landingDoor } from "../landing/door.js";
@@ -34,7 +35,7 @@ export const below = (
     ])}
     ${group("group-why", [causeDoor(session, report.asked), secondDoor(session, report.asked, question, state.measures)])}
     ${group("group-what-if", [potentialDoor(session, report.asked), weatherDoor(session, report.asked, question, actions)])}
-    <div class="group">${shareDoor(session, question, state.measures, actions)}</div>
+    <div class="group">${keepDoor(state, report, session, question, actions)}${shareDoor(session, question, state.measures, actions)}</div>
   </div>`;
 
 type Room = TemplateResult | typeof nothing;

@@ -2,16 +2,17 @@
  * The parts that stand for themselves beside the page: the fair test, the claim, the fitting to come. What is behind a door
  * loads when it is opened; the address opens one, and so does a test that is under way on this device.
  */
-import { isUnderWay } from "../fair/mark.js";
 import type { PagePort } from "../state/page-port.js";
+import { isUnderWay } from "../state/under-way.js";
 import { say } from "../text/say.js";
 import { withTexts } from "../text/spoken.js";
 import { DOORS, type Door, placeIn } from "./place.js";
 
 const LOADERS: Record<Door, () => Promise<unknown>> = {
-  fair: () => withTexts(["fair", "flight"], () => import("../fair/part.js")),
+  fair: () => withTexts(["fair", "flight", "kept"], () => import("../fair/part.js")),
   claim: () => withTexts(["claim", "flight"], () => import("../claim/part.js")),
   fitting: () => withTexts(["fitting", "start"], () => import("../fitting/part.js")),
+  book: () => withTexts(["book", "kept"], () => import("../book/part.js")),
 };
 
 export function hangDoors(page: PagePort): void {
@@ -37,12 +38,13 @@ export function hangDoors(page: PagePort): void {
     openItself();
     window.addEventListener("hashchange", openItself);
   }
-  void isUnderWay().then((is) => {
-    if (!is) return;
-    // Whoever comes back to a test that is under way comes to go on with it.
-    if (location.hash === "") location.replace("#fair");
-    else document.querySelector<HTMLDetailsElement>("#fair > details")!.open = true;
-  });
+  void isUnderWay().then((is) => is === "yes" && goOn());
+}
+
+/** Whoever comes back to a test that is under way comes to go on with it. */
+export function goOn(): void {
+  if (location.hash === "") location.replace("#fair");
+  else document.querySelector<HTMLDetailsElement>("#fair > details")!.open = true;
 }
 
 /** A door that is closed while nothing else is shown leads back to where it was opened. */

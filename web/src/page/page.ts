@@ -12,6 +12,7 @@ import { LightElement } from "../pieces/light-element.js";
 import { openNow } from "../pieces/when-open.js";
 import type { Actions } from "../state/actions.js";
 import { copied, fromClipboard } from "../state/clipboard.js";
+import type { Draft } from "../state/draft.js";
 import { type Example, exampleIn } from "../state/examples.js";
 import { isLink } from "../state/link.js";
 import { nextFrame, nextTurn } from "../state/next-frame.js";
@@ -82,7 +83,7 @@ export class StraightAnswerPage extends LightElement {
     asSent: () => this.#dispatch({ type: "as_sent" }),
     luck: async (request) => (await this.engine).luck(request),
     share: async (request) => (await this.engine).share(request),
-    writeCsv: async (session) => (await this.engine).writeCsv(session),
+    writeCsv: async (session, question) => (await this.engine).writeCsv(session, question),
     check: async (request) => (await this.engine).check(request),
     read: async (text, hints) => (await this.engine).read(text, hints),
   };
@@ -93,10 +94,22 @@ export class StraightAnswerPage extends LightElement {
     return read && question ? { session: read.session, question, report, isSent: sent !== null } : null;
   }
 
+  get underHand(): State {
+    return this.#state;
+  }
+
+  /** Takes up what a reload has left, or files that came from elsewhere. */
+  takeUp({ texts = [], question, entry }: Partial<Draft>, files: readonly File[] = [], adding = false): void {
+    if (files.length > 0) void this.#giveFiles(files, adding);
+    if (texts.length > 0) this.#goTo = "answer";
+    if (texts.length > 0) this.#dispatch({ type: "texts_given", texts, ...(question ? { question } : {}) });
+    if (entry) this.#enter({ type: "entry", entry });
+  }
+
   /** Answers a session in the tool's own CSV, as the log of a test hands it over. */
   showLogged(csv: string, question: Question): void {
     this.#goTo = "answer";
-    const texts = [{ source: { kind: "pasted", name: say("text-logged"), text: csv } }] as const;
+    const texts = [{ source: { kind: "logged", name: say("text-logged"), text: csv } }] as const;
     this.#dispatch({ type: "texts_given", texts, question });
   }
 
@@ -201,18 +214,16 @@ export class StraightAnswerPage extends LightElement {
 
   #give(texts: readonly NewText[], adding = false, opening = this.opening): void {
     if (texts.every(({ source }) => source.text.trim() === "")) {
-      const refusal = {
-        kind: "empty_text",
-        place: "",
-        message: say("empty-text"),
-        remedy: say("empty-text-remedy"),
-      };
-      this.#dispatch({ type: "file_refused", refusal });
+      this.#refuse("empty_text", say("empty-text"), say("empty-text-remedy"));
       return;
     }
     this.#goTo ??= "answer";
     if (adding && this.#state.given.length > 0) this.#dispatch({ type: "texts_added", texts });
     else this.#dispatch({ type: "texts_given", texts, opening });
+  }
+
+  #refuse(kind: string, message: string, remedy: string): void {
+    this.#dispatch({ type: "file_refused", refusal: { kind, place: "", message, remedy } });
   }
 
   #giveText(text: string, adding?: boolean): void {
@@ -263,13 +274,7 @@ export class StraightAnswerPage extends LightElement {
     } catch {
       const field = this.querySelector<HTMLTextAreaElement>(adding ? "#more" : "#text");
       field?.focus();
-      const refusal = {
-        kind: "clipboard_refused",
-        place: "",
-        message: say("clipboard-refused"),
-        remedy: say("clipboard-refused-remedy"),
-      };
-      this.#dispatch({ type: "file_refused", refusal });
+      this.#refuse("clipboard_refused", say("clipboard-refused"), say("clipboard-refused-remedy"));
     }
   }
 
@@ -284,13 +289,7 @@ export class StraightAnswerPage extends LightElement {
       } as const;
       this.#give([{ source }], false, example.question);
     } catch {
-      const refusal = {
-        kind: "not_loaded",
-        place: "",
-        message: say("example-not-loaded"),
-        remedy: say("example-not-loaded-remedy"),
-      };
-      this.#dispatch({ type: "file_refused", refusal });
+      this.#refuse("not_loaded", say("example-not-loaded"), say("example-not-loaded-remedy"));
     }
   }
 

@@ -6,7 +6,7 @@ import { isLink } from "../state/link.js";
 import type { State } from "../state/state.js";
 
 /** The parts of the page that stand for themselves, by their ids. */
-export const DOORS = ["claim", "fair", "fitting"] as const;
+export const DOORS = ["claim", "fair", "fitting", "book"] as const;
 export type Door = (typeof DOORS)[number];
 export type Place = "start" | "shots" | Door;
 

@@ -8,7 +8,7 @@ import { say } from "../text/say.js";
 export const waiting = (): TemplateResult => html`<p class="hint">${say("loading")}</p>`;
 
 /** The parts behind doors; each has a title and a line that says what is there. */
-type DoorId = "bet" | "luck" | "landing" | "cause" | "potential" | "change" | "weather" | "share";
+type DoorId = "bet" | "luck" | "landing" | "cause" | "potential" | "change" | "weather" | "keep" | "share";
 
 /** A whole part behind a door; `look` is the class of its `details`. */
 export const door = (

@@ -16,12 +16,12 @@ import { pageIn } from "../text/spoken.js";
 import { card } from "./card.js";
 import type { Code } from "./code.js";
 import { colors, type Scheme } from "./colors.js";
-import { copy, openShareSheet, save } from "./device.js";
+import { copy, fileName, openShareSheet, save, tableFile } from "./device.js";
 import { type Copied, type Style, shareView } from "./view.js";
 
 learn(english);
 
-const KINDS = { csv: "text/csv", json: "application/json", png: "image/png" } as const;
+const KINDS = { json: "application/json", png: "image/png" } as const;
 
 export class StraightAnswerShare extends BehindDoor {
   static override properties = {
@@ -35,7 +35,7 @@ export class StraightAnswerShare extends BehindDoor {
   declare question: Question;
   declare measures: readonly Measure[];
   declare ask: (request: ShareRequest) => Promise<Shared>;
-  declare writeCsv: (session: Session) => Promise<string>;
+  declare writeCsv: (session: Session, question?: Question) => Promise<string>;
 
   #blank = false;
   #note = "";
@@ -161,7 +161,7 @@ export class StraightAnswerShare extends BehindDoor {
   }
 
   async #saveCsv(): Promise<void> {
-    save(this.#file("csv", await this.writeCsv(this.#given)));
+    save(tableFile(await this.writeCsv(this.#given, this.question), this.#name("csv")));
   }
 
   #saveReport(): void {
@@ -169,9 +169,13 @@ export class StraightAnswerShare extends BehindDoor {
   }
 
   #file(ending: keyof typeof KINDS, content: BlobPart): File {
-    return new File([content], `straight-answer-${new Date().toISOString().slice(0, 10)}.${ending}`, {
-      type: KINDS[ending],
-    });
+    return new File([content], this.#name(ending), { type: KINDS[ending] });
+  }
+
+  /** By the clubs: whoever saves several finds each again. */
+  #name(ending: string): string {
+    const clubs = this.#given.builds.map(({ name }) => name);
+    return fileName(["straight-answer", ...clubs.slice(0, 3)], ending);
   }
 }
 

@@ -60,5 +60,5 @@ export interface Actions {
   check: (request: CheckRequest) => Promise<Report>;
   read: (text: string, hints: Hints) => Promise<ReadResult>;
   share: (request: ShareRequest) => Promise<Shared>;
-  writeCsv: (session: Session) => Promise<string>;
+  writeCsv: (session: Session, question?: Question) => Promise<string>;
 }

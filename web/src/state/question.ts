@@ -1,5 +1,5 @@
 /** The question the page asks before the golfer has said anything, and what of it survives a new reading. Pure. */
-import type { Goal, Measure, Question, Report, Session } from "../core/engine.js";
+import type { Goal, Measure, Question, ReadResult, Report, Session } from "../core/engine.js";
 import { isSpread } from "../format/margin.js";
 import type { MeasureView } from "../format/values.js";
 import { patched } from "./patch.js";
@@ -12,6 +12,10 @@ export function opened(said: Partial<Question>, session: Session, measures: read
   const question: Question = { baseline: 0, measure: USUAL_MEASURE, stopping: "unknown", ...said };
   return withOffered(settled(question, session, measures), measures);
 }
+
+/** What was asked, where the one text that was given says it: the page's own file does. */
+export const questionIn = (results: readonly ReadResult[]): Partial<Question> =>
+  (results.length === 1 && results[0]!.question) || {};
 
 /**
  * The question with the margin that the page offers, where that is not the usual one itself: a round number of meters is a

@@ -22,7 +22,7 @@ import { formDraft } from "./form.js";
 import { isSameShots, type Joined, joinedWith } from "./joined.js";
 import { type Past, remembered, standing } from "./past.js";
 import { type Patch, patched } from "./patch.js";
-import { opened, settled, withOffered } from "./question.js";
+import { opened, questionIn, settled, withOffered } from "./question.js";
 import type { SetAside } from "./shots.js";
 import {
   again,
@@ -314,7 +314,7 @@ function afterReading(state: State, { results, session }: { results: readonly Re
   }
   const question = state.question
     ? settled(state.question, session, state.measures)
-    : opened(state.opening, session, state.measures);
+    : opened({ ...questionIn(results), ...state.opening }, session, state.measures);
   const filledIn = formDraft(results);
   if (filledIn)
     return {

@@ -6,7 +6,7 @@ import { shotCount } from "./shots.js";
 
 /** Where a text came from. */
 export interface Source {
-  kind: "pasted" | "file" | "example" | "typed" | "averages" | "link" | "photo";
+  kind: "pasted" | "file" | "example" | "typed" | "averages" | "link" | "photo" | "logged";
   name: string;
   text: string;
   /** What was typed into the grid or the form, for opening it again. */

@@ -6,6 +6,7 @@ use crate::limits::{MAX_BYTES, MAX_ROWS};
 use crate::outcome::{
     ColumnReading, Delimiter, Layout, LineIs, LineReading, ReadResult, Reading, Role, RowCounts, UnitSource,
 };
+use crate::own::question;
 use crate::own::write::{FIRST_MEASURE, MARK, UNKNOWN, unguarded, unit_named};
 use crate::remarks::ProblemKind;
 use crate::second_and_weather;
@@ -14,6 +15,7 @@ use crate::talk::{Talk, place};
 use crate::trim::{prefix, shortened};
 use session::few::Map;
 use session::measure::{self, MeasureId};
+use session::question::Question;
 use session::units::SourceUnit;
 use session::{
     Build, Conditions, CustomMeasure, MOST_SECOND, Order, Session, Shot, Summary, SummaryOf, SummaryValue,
@@ -64,6 +66,8 @@ pub(crate) fn read(text: &str, hints: &Hints, voice: &Voice) -> Option<ReadResul
 
 struct Own {
     session: Session,
+    /// What was asked of it.
+    question: Option<Question>,
     talk: Talk,
     rows: RowCounts,
     lines: Vec<LineReading>,
@@ -82,6 +86,7 @@ impl Own {
     fn new(comma: bool, voice: &Voice) -> Self {
         Self {
             session: Session::default(),
+            question: None,
             talk: Talk::new(voice),
             rows: RowCounts::default(),
             lines: Vec::new(),
@@ -103,6 +108,7 @@ impl Own {
                     "blocked" => Order::Blocked,
                     _ => Order::Unknown,
                 };
+                self.question = question::understood(record.iter().skip(3));
                 LineIs::Text
             }
             "build" => {
@@ -330,6 +336,8 @@ impl Own {
             lines: self.lines,
             single_measure: None,
         };
+        // Builds that became one, or a row that somebody took out: what was asked may not be asked any more.
+        let question = self.question.filter(|question| question.fits(&self.session).is_ok());
         let (problems, notices) = self.talk.finish();
         ReadResult {
             session: self.session,
@@ -339,6 +347,7 @@ impl Own {
             gaps: Vec::new(),
             doubts: Vec::new(),
             form: None,
+            question,
         }
     }
 }

@@ -1,12 +1,14 @@
 //! A session as CSV that a spreadsheet opens and that reads back identical.
 //!
-//! The first line names the format and the order of the shots. Every other row begins with what
+//! The first line names the format, the order of the shots and what was asked of them. Every other row begins with what
 //! it is: `build`, `custom`, `second`, `note`, `weather`, `columns`, `id`, `shot`, or for averages `summary` with its rows
 //! `average`, `deviation`, `smallest` and `largest`. Text that a spreadsheet could take for a
 //! formula, or that begins with an apostrophe, has an apostrophe before it. Numbers stand in the
 //! canonical unit with all their digits.
 
+use crate::own::question;
 use session::measure::{self, MeasureId};
+use session::question::Question;
 use session::units::SourceUnit;
 use session::{Order, Session, Summary, SummaryOf, TemperatureUnit};
 use std::fmt::Write;
@@ -26,8 +28,19 @@ pub(crate) const UNKNOWN: &str = "?";
 /// Writes a session as CSV.
 #[must_use]
 pub fn write_csv(session: &Session) -> String {
+    written(session, None)
+}
+
+/// Writes a session as CSV together with what was asked of it: read back it is answered as it was.
+#[must_use]
+pub fn write_csv_asked(session: &Session, question: &Question) -> String {
+    written(session, Some(question))
+}
+
+fn written(session: &Session, question: Option<&Question>) -> String {
     let mut out = String::new();
-    line(&mut out, [MARK, VERSION, order_word(session.order)].map(str::to_owned));
+    let first = [MARK, VERSION, order_word(session.order)].map(str::to_owned);
+    line(&mut out, first.into_iter().chain(question.map(question::cells).unwrap_or_default()));
     for (at, build) in session.builds.iter().enumerate() {
         line(&mut out, ["build".into(), (at + 1).to_string(), guarded(&build.name)]);
     }

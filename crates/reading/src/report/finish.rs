@@ -72,7 +72,16 @@ pub(crate) fn finish(mut ctx: Ctx<'_>, sorted: &Sorted, columns: &[&Column<'_>],
         single_measure: shown.single.map(|s| s.measure),
     };
     let (problems, notices) = ctx.talk.finish();
-    ReadResult { session, problems, notices, reading, gaps: shown.gaps, doubts: shown.doubts, form: None }
+    ReadResult {
+        session,
+        problems,
+        notices,
+        reading,
+        gaps: shown.gaps,
+        doubts: shown.doubts,
+        form: None,
+        question: None,
+    }
 }
 
 fn column_reading(grid: &Grid, column: &Column<'_>, questions: &[(MeasureId, SourceUnit)]) -> ColumnReading {

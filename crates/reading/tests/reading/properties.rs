@@ -5,10 +5,12 @@ use crate::decoded::decoded;
 use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;
-use reading::write_csv;
 use reading::{Delimiter, Hints, Layout, LineIs, ReadResult, Role, join, read};
+use reading::{write_csv, write_csv_asked};
 use session::Session;
 use session::measure::{self, MeasureId};
+use session::question::Question;
+use session::question::{Differs, Goal, LookedAfter, Stopping, StoppingWord};
 use std::collections::{BTreeMap, BTreeSet};
 use text::Voice;
 
@@ -145,6 +147,35 @@ fn rows(text: &str) -> usize {
     text.split(['\n', '\r']).filter(|line| line.chars().any(|c| !blank(c))).count()
 }
 
+/// Any question that can be put in words about a session, also one that does not fit it.
+fn asked(session: Session) -> impl Strategy<Value = Question> {
+    let mut ids = session.measures;
+    ids.push(MeasureId::from("carry".to_owned()));
+    let margin = || option::of(prop_oneof![0.001_f64..99.0, Just(5.0), Just(0.1 + 0.2)]);
+    let word = prop::sample::select(vec![StoppingWord::Fixed, StoppingWord::NotFixed, StoppingWord::Unknown]);
+    let looks = prop_oneof![
+        vec(1_u32..70, 0..5).prop_map(LookedAfter::Rounds),
+        (1_u32..70).prop_map(LookedAfter::EveryRoundTo),
+    ];
+    let planned = (2_u32..61, looks)
+        .prop_map(|(planned_rounds, looked_after)| Stopping::Planned { planned_rounds, looked_after });
+    let goal = prop::sample::select(vec![
+        Goal::Higher,
+        Goal::Lower,
+        Goal::NearerZero,
+        Goal::Tighter,
+        Goal::Different,
+    ]);
+    let differs = prop::sample::select(vec![Differs::Shaft, Differs::Head, Differs::OldClub]);
+    (
+        (0_usize..4, option::of(0_usize..4), prop::sample::select(ids), option::of(goal)),
+        (margin(), margin(), prop_oneof![word.prop_map(Stopping::Word), planned], option::of(differs)),
+    )
+        .prop_map(|((baseline, candidate, measure, goal), (margin, first_margin, stopping, differs))| {
+            Question { baseline, candidate, measure, goal, margin, first_margin, stopping, differs }
+        })
+}
+
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(1500))]
 
@@ -160,8 +191,25 @@ proptest! {
     }
 
     #[test]
-    fn no_cell_of_a_written_session_is_a_formula(session in session()) {
-        let text = write_csv(&session);
+    fn what_was_asked_comes_back_with_the_session_to_the_last_bit(
+        (session, question) in session().prop_flat_map(|session| (Just(session.clone()), asked(session))),
+    ) {
+        let text = write_csv_asked(&session, &question);
+        let result = read(&text, &Hints::default(), &Voice::english());
+        prop_assert_eq!(&result.session, &session, "{}", text);
+        prop_assert_eq!(result.problems.len(), usize::from(session.shots.is_empty() && session.summaries.is_empty()));
+        // Equal margins are equal bits: none is zero or no number.
+        prop_assert_eq!(result.question, question.fits(&session).is_ok().then_some(question), "{}", text);
+        // A file has a mark before it, by which a spreadsheet knows how names are written.
+        let marked = format!("\u{feff}{text}");
+        prop_assert_eq!(read(&marked, &Hints::default(), &Voice::english()).session, session);
+    }
+
+    #[test]
+    fn no_cell_of_a_written_session_is_a_formula(
+        (session, question) in session().prop_flat_map(|session| (Just(session.clone()), asked(session))),
+    ) {
+        let text = write_csv_asked(&session, &question);
         let mut reader = csv::ReaderBuilder::new().has_headers(false).flexible(true).from_reader(text.as_bytes());
         for record in reader.records() {
             let record = record.expect("the text is CSV");

@@ -6,11 +6,8 @@ import { say } from "../../text/say.js";
 import type { FairActions, FairState } from "../state.js";
 import { forgetView } from "./forget.js";
 
-export function afterLookView(
-  { mode, plan, feel, refusal, isKept, log }: FairState,
-  progress: Progress,
-  actions: FairActions,
-): TemplateResult {
+export function afterLookView(state: FairState, progress: Progress, actions: FairActions): TemplateResult {
+  const { mode, plan, feel, refusal, isKept, log } = state;
   return html`
     <div class="card fair-after no-print" data-shots=${progress.hit}>
       <p class="log-place">${progress.words.place}</p>
@@ -32,8 +29,9 @@ export function afterLookView(
       ${isKept === false ? html`<p class="notice trouble">${say("after-not-kept")}</p>` : nothing}
       <div class="buttons">
         ${progress.turn || mode === "paused" ? html`<button type="button" class="primary" @click=${actions.goOn}>${say("after-go-on", { count: log?.shots.length ?? 0 })}</button>` : nothing}
+        <button type="button" class=${progress.turn ? "" : "primary"} @click=${actions.nextPerson}>${say("after-next-person")}</button>
         <button type="button" @click=${actions.exportCsv}>${say("save-shots")}</button>
       </div>
-      ${forgetView(actions)}
+      ${forgetView(state, actions)}
     </div>`;
 }

@@ -19,9 +19,9 @@ export function cardView(state: FairState, progress: Progress, actions: FairActi
   return html`
     <div class="log" data-shots=${progress.hit}>
       ${!log.warm ? warmUp(plan.warm_up, actions) : progress.turn ? shot(state, progress, actions) : over(progress, actions)}
-      ${keptNote(state)} ${trouble(state.refusal)}
+      ${keptNote(state, actions)} ${trouble(state.refusal)}
       ${log.warm ? look(progress, actions) : nothing}
-      ${forgetView(actions)}
+      ${forgetView(state, actions)}
     </div>`;
 }
 
@@ -162,14 +162,17 @@ function look({ look_due, hit, words }: Progress, actions: FairActions): Templat
 }
 
 /** Said in numbers, so that nobody has to trust a green mark. */
-function keptNote({ isKept, keptShots, log }: FairState): TemplateResult | typeof nothing {
+function keptNote(state: FairState, actions: FairActions): TemplateResult | typeof nothing {
+  const { isKept, isNewer, isPersistent, keptShots, log } = state;
   if (isKept === null || !log) return nothing;
-  if (isKept && log.shots.length === 0) return html`<p class="hint log-kept">${say("log-kept-plan")}</p>`;
+  if (isKept && log.shots.length === 0)
+    return html`<p class="hint log-kept">${say("log-kept-plan")} ${isPersistent === null ? nothing : say(isPersistent ? "kept-persistent" : "kept-not-persistent")}</p>`;
   if (isKept)
     return html`<p class="hint log-kept">${say("log-kept", { kept: number(keptShots, 0), count: log.shots.length })}</p>`;
   return html`
     <div class="notice trouble" role="alert">
-      <p><strong>${say("log-not-kept")}</strong> ${say("log-not-kept-why")}</p>
+      <p><strong>${say("log-not-kept")}</strong> ${say(isNewer ? "log-not-kept-newer" : "log-not-kept-why")}</p>
       <p>${say("log-not-kept-help")}</p>
+      ${log.shots.length > 0 ? html`<div class="buttons"><button type="button" @click=${actions.exportCsv}>${say("log-save-file")}</button></div>` : nothing}
     </div>`;
 }

@@ -70,6 +70,10 @@ function made(plan: Plan, state: FairState, actions: FairActions): TemplateResul
       <p class="fair-power" aria-live="polite">${words.power}</p>
       ${words.same_club ? html`<p>${words.same_club}</p>` : nothing}
       ${trouble(state.refusal)}
+      <label class="row fair-who"><span>${say("fair-who")}</span>
+        <input id="fair-who" list="fair-names" autocomplete="off" maxlength="60" .value=${state.name}
+          @input=${(event: Event) => actions.callTester((event.target as HTMLInputElement).value)} /></label>
+      <datalist id="fair-names">${state.names.map((name) => html`<option value=${name}></option>`)}</datalist>
       <div class="buttons"><button type="button" class="primary" ?disabled=${!state.isPlanned} @click=${actions.start}>${say("fair-start")}</button></div>
       <p class="hint">${offline}${say("fair-kept-note")}</p>
     </div>`;

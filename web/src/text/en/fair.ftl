@@ -3,6 +3,9 @@
 ## The plan
 
 fair-waits = A test is under way on this device. Finish it or forget it, then the plan from the link opens.
+fair-overtaken-shown = Another tab has gone on with this test. Its shots are shown here now.
+fair-overtaken-back = Another tab has gone on with this test. Its shots are shown here now; your last number is back in your hand: keep it if it still belongs here.
+fair-overtaken-gone = This test was forgotten in another tab.
 fair-my-driver = My driver
 fair-new-driver = New driver
 fair-new-driver-n = New driver { $number }
@@ -44,6 +47,7 @@ fair-earlier = Take the scatter from the session on this page
 fair-drawn = Draw the order in each lap by lot
 fair-seed = The number the draw starts from
 fair-start = Start the test on this phone
+fair-who = Who hits? (if you like)
 fair-print = Print the sheet
 fair-copy-link = Copy the plan as a link
 fair-share-plan = Share the plan…
@@ -125,6 +129,7 @@ log-kept-plan = The plan is kept on this device, and so is each shot from here o
 log-kept = Kept on this device: { $kept } of { n-shots }.
 log-not-kept = This device does not keep the shots.
 log-not-kept-why = Its store is full or blocked, as in a private window.
+log-not-kept-newer = A newer version of this page is open in another tab, and keeps the shots. Close this one.
 log-not-kept-help = They stay on the screen: leave this page open, and save the shots as a file when you are done.
 paste-no-room = These are { $count } shots; this set has room for { $room }.
 paste-refused = The browser did not let the page read what you copied. Paste into the field instead.
@@ -166,8 +171,7 @@ after-stands = The answer stands above, from { $hit } of { $of } shots. { $stric
 after-felt = What you felt, beside it
 after-not-kept = This device does not keep the shots. Save them as a file before you leave.
 after-go-on = Go on: { $count } shots are in
+after-next-person = Next person, same plan
 save-shots = Save the shots as a file
 forget-title = Leave, keep or forget
 forget-leave = Leave the test for now
-forget-everything = Forget everything on this device
-forget-help = Forgetting ends the test and empties what this page has kept. It cannot be undone.

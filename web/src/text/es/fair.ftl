@@ -3,6 +3,9 @@
 ## El plan
 
 fair-waits = Hay una prueba en marcha en este dispositivo. Termínala o bórrala y se abrirá el plan del enlace.
+fair-overtaken-shown = Otra pestaña ha seguido con esta prueba. Sus tiros se ven ahora aquí.
+fair-overtaken-back = Otra pestaña ha seguido con esta prueba. Sus tiros se ven ahora aquí; tu último número vuelve a estar en tu mano: guárdalo si todavía corresponde.
+fair-overtaken-gone = Esta prueba se ha borrado en otra pestaña.
 fair-my-driver = Mi driver
 fair-new-driver = Driver nuevo
 fair-new-driver-n = Driver nuevo { $number }
@@ -44,6 +47,7 @@ fair-earlier = Tomar la dispersión de la sesión de esta página
 fair-drawn = Sortear el orden en cada ciclo
 fair-seed = Número del que parte el sorteo
 fair-start = Empezar la prueba en este teléfono
+fair-who = ¿Quién pega? (si quieres)
 fair-print = Imprimir la hoja
 fair-copy-link = Copiar el plan como enlace
 fair-share-plan = Compartir el plan…
@@ -125,6 +129,7 @@ log-kept-plan = El plan queda guardado en este dispositivo, y desde ahora tambi�
 log-kept = Guardados en este dispositivo: { $kept } de { n-shots }.
 log-not-kept = Este dispositivo no guarda los golpes.
 log-not-kept-why = Su almacén está lleno o bloqueado, como en una ventana privada.
+log-not-kept-newer = Una versión más nueva de esta página está abierta en otra pestaña y guarda los tiros. Cierra esta.
 log-not-kept-help = Siguen en la pantalla: deja esta página abierta y guarda los golpes como archivo cuando termines.
 paste-no-room = Son { $count } golpes; en esta tanda caben { $room }.
 paste-refused = El navegador no dejó leer lo que copiaste. Pégalo en el campo.
@@ -166,8 +171,7 @@ after-stands = La respuesta está arriba, con { $hit } de { $of } golpes. { $str
 after-felt = Lo que sentiste, al lado
 after-not-kept = Este dispositivo no guarda los golpes. Guárdalos como archivo antes de irte.
 after-go-on = Seguir: van { $count } golpes
+after-next-person = Siguiente persona, mismo plan
 save-shots = Guardar los golpes como archivo
 forget-title = Dejar, guardar o borrar
 forget-leave = Dejar la prueba por ahora
-forget-everything = Borrar todo de este dispositivo
-forget-help = Borrar termina la prueba y vacía lo que esta página guardó. No se puede deshacer.

@@ -1,0 +1,26 @@
+/** Keeping what stands on the page, closed. */
+import { html, nothing, type TemplateResult } from "lit";
+import type { Question, Report, Session } from "../core/engine.js";
+import { door, waiting } from "../pieces/door.js";
+import type { Actions } from "../state/actions.js";
+import type { State } from "../state/state.js";
+import { withTexts } from "../text/spoken.js";
+
+/** On somebody else's page nothing is kept; the shots of a test, and what was opened from the book, lie there already. */
+export const keepDoor = (
+  { given }: State,
+  report: Report,
+  session: Session,
+  question: Question,
+  actions: Actions,
+): TemplateResult | typeof nothing =>
+  window.self !== window.top || given.some(({ source }) => source.kind === "logged")
+    ? nothing
+    : door(
+        "keep",
+        "keep",
+        () => withTexts(["book", "kept"], () => import("./keep-part.js")),
+        html`
+    <straight-answer-keep .session=${session} .question=${question} .line=${report.answer.words.headline}
+      .writeCsv=${actions.writeCsv}>${waiting()}</straight-answer-keep>`,
+      );

@@ -1,0 +1,2 @@
+/** Where the service worker lays what is shared with the page (`public/share-target.js`). */
+export const SHELF = "shared";
