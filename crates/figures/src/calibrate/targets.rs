@@ -177,7 +177,9 @@ fn power(effort: Effort) -> Vec<Row> {
                     decision.kind == wanted || (wanted == DecisionKind::Same && no)
                 });
                 let what = format!("{name} {margin} {unit}, {each} each, truly {shift} {unit} apart: {word}");
-                let row = Row::of_rate(7, what, found, Limit::Between(0.77, 0.86), effort);
+                // Whole turns are more than is needed, the more so the fewer they are.
+                let most = if each < 20 { 0.90 } else { 0.86 };
+                let row = Row::of_rate(7, what, found, Limit::Between(0.77, most), effort);
                 rows.push(row.promised_found(PLANNED_POWER));
             }
         }

@@ -38,48 +38,57 @@ pub(crate) fn too_many(ctx: &Ctx<'_>, columns: &[&Column<'_>], found: &mut Vec<D
 
 /// Names that differ by what says nothing, case, spaces, signs: here, or from that of a build in another text.
 pub(crate) fn same(ctx: &mut Ctx<'_>, found: &mut Vec<Doubt>) {
-    let plain: Vec<String> = ctx.draft.session.builds.iter().map(|b| plain(&b.name)).collect();
-    let mut groups: Vec<Vec<usize>> = Vec::new();
-    for (at, name) in plain.iter().enumerate() {
-        match groups.iter_mut().find(|group| plain[group[0]] == *name) {
-            Some(group) => group.push(at),
-            None => groups.push(vec![at]),
+    // All that are said to be one first: it changes the places of the builds behind them, which questions name.
+    while let Some(group) =
+        alike(ctx).into_iter().find(|group| said(ctx, &group.key) == Some(&Settled::OneClub))
+    {
+        if let Some(other) = group.elsewhere {
+            ctx.draft.session.builds[group.builds[0]].name.clone_from(other);
         }
+        ctx.draft.become_one(&group.builds);
     }
-    let hints = ctx.hints;
-    let elsewhere = |group: &[usize], ctx: &Ctx<'_>| {
-        let here = |name: &String| group.iter().any(|&at| ctx.draft.session.builds[at].name == *name);
-        let alike = hints.others.iter().filter(|name| self::plain(name) == plain[group[0]]);
-        let mut alike = alike.peekable();
-        alike.peek().copied().filter(|_| !alike.any(here))
-    };
-    // From the last on: builds that become one change the places of those behind them.
-    for group in groups.into_iter().rev() {
-        let other = elsewhere(&group, ctx);
-        if group.len() == 1 && other.is_none() {
+    for Alike { key, builds, elsewhere } in alike(ctx) {
+        if said(ctx, &key).is_some() {
             continue;
         }
-        let key = format!("same_name:{}", plain[group[0]]);
-        match said(ctx, &key) {
-            Some(Settled::OneClub) => {
-                if let Some(other) = other {
-                    ctx.draft.session.builds[group[0]].name.clone_from(other);
-                }
-                ctx.draft.become_one(&group);
-            }
-            Some(_) => {}
-            None => {
-                let names = list(ctx, &group, other);
-                let voice = ctx.talk.voice();
-                let choices = vec![
-                    choice(Settled::OneClub, say::one_club(voice)),
-                    choice(Settled::Right, say::different_clubs(voice)),
-                ];
-                let asked = doubt(DoubtKind::SameName, key, say::same_name(voice, &names), choices);
-                found.push(Doubt { builds: group, ..asked });
-            }
+        let names = list(ctx, &builds, elsewhere);
+        let voice = ctx.talk.voice();
+        let choices = vec![
+            choice(Settled::OneClub, say::one_club(voice)),
+            choice(Settled::Right, say::different_clubs(voice)),
+        ];
+        let asked = doubt(DoubtKind::SameName, key, say::same_name(voice, &names), choices);
+        found.push(Doubt { builds, ..asked });
+    }
+}
+
+/// Builds whose names differ by what says nothing.
+struct Alike<'a> {
+    /// The name of the question.
+    key: String,
+    builds: Vec<usize>,
+    /// How a build of another text is spelled, where none here is spelled so.
+    elsewhere: Option<&'a String>,
+}
+
+fn alike<'a>(ctx: &Ctx<'a>) -> Vec<Alike<'a>> {
+    let builds = &ctx.draft.session.builds;
+    let mut groups: Vec<(String, Vec<usize>)> = Vec::new();
+    for (at, name) in builds.iter().map(|build| plain(&build.name)).enumerate() {
+        match groups.iter_mut().find(|(of, _)| *of == name) {
+            Some((_, group)) => group.push(at),
+            None => groups.push((name, vec![at])),
         }
     }
+    let others = &ctx.hints.others;
+    let of_group = |(name, builds_alike): (String, Vec<usize>)| {
+        let spelled = others.iter().filter(|other| plain(other) == name);
+        let is_here = |other: &&String| builds_alike.iter().any(|&at| builds[at].name == **other);
+        let elsewhere = spelled.clone().next().filter(|_| !spelled.clone().any(|other| is_here(&other)));
+        Alike { key: format!("same_name:{name}"), builds: builds_alike, elsewhere }
+    };
+    let asked = |group: &Alike<'_>| group.builds.len() > 1 || group.elsewhere.is_some();
+    groups.into_iter().map(of_group).filter(asked).collect()
 }
 
 /// A name as it is spelled, or as it is where nothing is left of it.

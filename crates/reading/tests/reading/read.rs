@@ -186,6 +186,21 @@ fn a_club_of_another_text_spelled_otherwise_is_asked_about() {
 }
 
 #[test]
+fn questions_name_builds_as_they_stand_after_others_became_one() {
+    let text = "Club,Carry\nA,250\nA,251\nB,240\nB,241\nb,242\nb,243\nC,230\nC,231\nc,232\nc,233\n";
+    for (told, open, left) in [("b", "c", [2, 3]), ("c", "b", [1, 2])] {
+        let settled = [(format!("same_name:{told}"), Settled::OneClub)].into_iter().collect();
+        let result = read(text, &Hints { settled, ..Hints::default() }, &Voice::english());
+        assert_eq!(result.doubts.len(), 1);
+        assert_eq!(
+            (result.doubts[0].key.as_str(), &*result.doubts[0].builds),
+            (&*format!("same_name:{open}"), &left[..])
+        );
+        assert_eq!(names(&result).len(), 4);
+    }
+}
+
+#[test]
 fn spanish_headings_as_devices_write_them_are_measures() {
     for (heading, measure) in [
         ("Desviación", "offline"),
