@@ -118,16 +118,16 @@ use Unit::{Deg, Mm, Mph, Ratio, Rpm, S, Yd};
 known! {
     /// How far the ball flies.
     Carry "carry": row("Carry", Yd, 0, Higher, (0.0, 400.0), (5.0, ClubLength))
-        .scatters(8.0, 11.0, 14.0, 8.0).typical_shot_sharper(1.21).drifts(6.0).per_yard(1.0).keeps_its_size(),
+        .scatters(8.0, 11.0, 14.0, 8.0).typical_shot_sharper(1.20).drifts(6.0).per_yard(1.0).keeps_its_size(),
     /// How far it flies and rolls.
     Total "total": row("Total distance", Yd, 0, Higher, (0.0, 450.0), (5.0, ClubLength))
         .scatters(8.0, 11.0, 14.0, 8.0).drifts(6.0).per_yard(1.0).keeps_its_size(),
     /// How far beside the target line it lands, right positive.
     Offline "offline": row("Offline", Yd, 0, NearerZero, (-150.0, 150.0), (5.0, QuarterFairway))
-        .scatters(13.0, 16.0, 20.0, 4.5).typical_shot_sharper(0.92).drifts(6.0),
+        .scatters(13.0, 16.0, 20.0, 4.5).typical_shot_sharper(0.91).drifts(6.0),
     /// Speed of the ball.
     BallSpeed "ball_speed": row("Ball speed", Mph, 1, Higher, (15.0, 235.0), (1.5, Speed))
-        .scatters(2.5, 3.0, 4.0, 5.5).typical_shot_sharper(1.01).drifts(3.8).per_yard(0.45).keeps_its_size(),
+        .scatters(2.5, 3.0, 4.0, 5.5).typical_shot_sharper(1.00).drifts(3.8).per_yard(0.45).keeps_its_size(),
     /// Speed of the club head; its scatter is our assumption.
     ClubSpeed "club_speed": row("Club speed", Mph, 1, Higher, (10.0, 160.0), (1.5, SpeedOfClub))
         .scatters(1.2, 1.6, 2.2, 4.0).typical_shot_sharper(0.87).drifts(3.0).per_yard(0.31).keeps_its_size(),

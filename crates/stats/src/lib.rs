@@ -92,6 +92,7 @@ pub use proportion::{Counted, counts_differ};
 pub use pulled::{pulled, pulled_among, pulled_over};
 pub use rounds::{
     FittedRounds, Interaction, MOST_BUILDS, RoundComparison, RoundShot, Rounds, RoundsError, leaning_cost,
+    turn_widening,
 };
 pub use rounds_power::{SessionScale, TurnsDesign, session_scales};
 pub use sample::{LARGEST_VALUE, Sample, SampleError, Summary, SummaryError};
