@@ -31,7 +31,7 @@ pub(super) fn two_visits(settled: &SettledPlan, invented: Option<&TurnsPaths>) -
     let level = Level::P95.shared_by(settled.candidates());
     let usual = usual_spread_of_days(&settled.measure.into(), shot_sd);
     let again = VisitAgain { rounds: settled.rounds as usize, level, shot_sd, between: usual.median };
-    Some(TwoVisits::new(invented?, again, |days| Some(gap_over_days(days, usual.scale)?.interval(level))))
+    TwoVisits::new(invented?, again, |days| Some(gap_over_days(days, usual.scale)?.interval(level)))
 }
 
 #[cfg(test)]
