@@ -1771,6 +1771,15 @@ export type Found = {
    * Share of tests that call it different at one of the looks, 0 to 1.
    */
   chance: number,
+  /**
+   * Share of tests that call typical shots this far apart different at one of the looks; null where that is not known.
+   */
+  typical: number | null,
+  /**
+   * Share of pairs of such visits on two days, each hit to its end, that are called different when put together; null where
+   * that is not known.
+   */
+  two_visits: number | null,
 };
 
 /**
@@ -3436,6 +3445,10 @@ export type PlanWords = {
    * What it will show.
    */
   power: string,
+  /**
+   * What it will show of the typical shot, and two such visits put together; empty where that is not known.
+   */
+  beside: string,
   /**
    * How often equal builds will be called the same.
    */

@@ -15,7 +15,9 @@
 //! beside them than carry does, so that less of the drift hides in luck: speeds need 3.8 and 3.0 mph, derived together
 //! with carry's for at most 6 in 100 (`cargo xtask calibrate --only 5`). Those of offline and spin are judgement; for every other
 //! measure it is half the usual margin, judgement too. Kurtosis is that of the invented shots (`cargo xtask simulate`),
-//! and 4 where none were invented.
+//! and 4 where none were invented. How much sharper the typical shot is than the average was measured on the same
+//! shots, hit in turns of three with typical drift, 15 and 30 with each club (`cargo xtask calibrate --only 31`); nothing is said
+//! of measures that were not invented.
 
 use crate::scale::{Better, Plausible, Unit};
 
@@ -79,6 +81,9 @@ pub struct Facts {
     pub scatter: Option<UsualScatter>,
     /// Kurtosis of single shots (3 for a normal distribution), which decides how many a comparison of scatters takes.
     pub kurtosis: f64,
+    /// How much narrower the careful interval of the typical shot is than that of the average: the half-width of the
+    /// average's over its own; `None` where no shots were invented.
+    pub typical_sharpness: Option<f64>,
     /// Widening of a half-width by the drift that order alone can cause.
     pub order_allowance: f64,
     /// What one yard of carry lost to warming up costs on this measure; `None` where that is not known.
@@ -113,27 +118,27 @@ use Unit::{Deg, Mm, Mph, Ratio, Rpm, S, Yd};
 known! {
     /// How far the ball flies.
     Carry "carry": row("Carry", Yd, 0, Higher, (0.0, 400.0), (5.0, ClubLength))
-        .scatters(8.0, 11.0, 14.0, 8.0).drifts(6.0).per_yard(1.0).keeps_its_size(),
+        .scatters(8.0, 11.0, 14.0, 8.0).typical_shot_sharper(1.20).drifts(6.0).per_yard(1.0).keeps_its_size(),
     /// How far it flies and rolls.
     Total "total": row("Total distance", Yd, 0, Higher, (0.0, 450.0), (5.0, ClubLength))
         .scatters(8.0, 11.0, 14.0, 8.0).drifts(6.0).per_yard(1.0).keeps_its_size(),
     /// How far beside the target line it lands, right positive.
     Offline "offline": row("Offline", Yd, 0, NearerZero, (-150.0, 150.0), (5.0, QuarterFairway))
-        .scatters(13.0, 16.0, 20.0, 4.5).drifts(6.0),
+        .scatters(13.0, 16.0, 20.0, 4.5).typical_shot_sharper(0.91).drifts(6.0),
     /// Speed of the ball.
     BallSpeed "ball_speed": row("Ball speed", Mph, 1, Higher, (15.0, 235.0), (1.5, Speed))
-        .scatters(2.5, 3.0, 4.0, 5.5).drifts(3.8).per_yard(0.45).keeps_its_size(),
+        .scatters(2.5, 3.0, 4.0, 5.5).typical_shot_sharper(1.00).drifts(3.8).per_yard(0.45).keeps_its_size(),
     /// Speed of the club head; its scatter is our assumption.
     ClubSpeed "club_speed": row("Club speed", Mph, 1, Higher, (10.0, 160.0), (1.5, SpeedOfClub))
-        .scatters(1.2, 1.6, 2.2, 4.0).drifts(3.0).per_yard(0.31).keeps_its_size(),
+        .scatters(1.2, 1.6, 2.2, 4.0).typical_shot_sharper(0.87).drifts(3.0).per_yard(0.31).keeps_its_size(),
     /// Up or down at the start; its scatter is our assumption.
     LaunchAngle "launch_angle": row("Launch angle", Deg, 1, Depends, (-5.0, 60.0), (1.0, Flight))
-        .scatters(1.2, 1.8, 2.5, 4.0),
+        .scatters(1.2, 1.8, 2.5, 4.0).typical_shot_sharper(0.87),
     /// Left or right at the start.
     LaunchDirection "launch_direction": row("Launch direction", Deg, 1, NearerZero, (-45.0, 45.0), (1.0, Flight)),
     /// Revolutions.
     SpinRate "spin_rate": row("Spin rate", Rpm, 0, Depends, (500.0, 15000.0), (250.0, Flight))
-        .scatters(250.0, 400.0, 600.0, 8.0).drifts(150.0).keeps_its_size(),
+        .scatters(250.0, 400.0, 600.0, 8.0).typical_shot_sharper(0.95).drifts(150.0).keeps_its_size(),
     /// Tilt of the spin.
     SpinAxis "spin_axis": row("Spin axis", Deg, 1, NearerZero, (-60.0, 60.0), (3.0, Flight)),
     /// Highest point.
@@ -211,6 +216,7 @@ const fn row(
         margin_because: margin.1,
         scatter: None,
         kurtosis: 4.0,
+        typical_sharpness: None,
         order_allowance: margin.0 / 2.0,
         per_yard_of_carry: None,
     }
@@ -219,6 +225,10 @@ const fn row(
 impl Facts {
     const fn scatters(self, low: f64, middle: f64, high: f64, kurtosis: f64) -> Self {
         Self { scatter: Some(UsualScatter { low, middle, high }), kurtosis, ..self }
+    }
+
+    const fn typical_shot_sharper(self, by: f64) -> Self {
+        Self { typical_sharpness: Some(by), ..self }
     }
 
     const fn keeps_its_size(self) -> Self {

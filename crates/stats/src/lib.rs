@@ -74,6 +74,7 @@ mod spread;
 pub mod subsets;
 mod trend;
 mod turns_paths;
+mod two_visits;
 mod variance_ratio;
 mod welch;
 mod yuen;
@@ -91,6 +92,7 @@ pub use proportion::{Counted, counts_differ};
 pub use pulled::{pulled, pulled_among, pulled_over};
 pub use rounds::{
     FittedRounds, Interaction, MOST_BUILDS, RoundComparison, RoundShot, Rounds, RoundsError, leaning_cost,
+    turn_widening,
 };
 pub use rounds_power::{SessionScale, TurnsDesign, session_scales};
 pub use sample::{LARGEST_VALUE, Sample, SampleError, Summary, SummaryError};
@@ -98,6 +100,7 @@ pub use selection::{best_lead_chance, expected_best, usual_prior_sd};
 pub use spread::{FEWEST_FOR_SPREAD, SpreadRatio, shots_for_ratio, spread_ratio};
 pub use trend::{OrderedShot, Trend, trend};
 pub use turns_paths::{GroupSequentialTests, InterimAnalysis, TurnsPaths};
+pub use two_visits::{TwoVisits, VisitAgain};
 pub use variance_ratio::{VarianceRatio, normal_sd_interval, variance_ratio};
 pub use welch::{welch, welch_from_summaries};
 pub use yuen::{TRIM, Trimmed, Yuen, yuen};

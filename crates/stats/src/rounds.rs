@@ -92,7 +92,8 @@ pub struct RoundComparison {
 
 /// The usual factor for turns of so many shots: that of three, and more for longer ones; beyond the longest whole rounds
 /// decide.
-pub(crate) fn turn_widening(shots: f64) -> f64 {
+#[must_use]
+pub fn turn_widening(shots: f64) -> f64 {
     (square(WIDENING) + WIDENING_PER_SHOT * (shots.min(LONGEST_TURN) - 3.0).max(0.0)).sqrt()
 }
 

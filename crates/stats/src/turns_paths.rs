@@ -105,6 +105,31 @@ impl TurnsPaths {
         }
         GroupSequentialTests { bounds, looks: looks.len(), deviations }
     }
+
+    /// Each of these tests hit whole, this look its only one.
+    pub(crate) fn whole(&self, look: InterimAnalysis) -> impl Iterator<Item = WholeTest> {
+        let round = look.round.clamp(2, self.design.rounds);
+        let bound = Bound::of(self.design, InterimAnalysis { round, ..look });
+        self.known.chunks_exact(self.design.rounds).map(move |test| {
+            let now = test[round - 1];
+            WholeTest {
+                left: now.average - now.weighted,
+                half_width: bound.half_width(now),
+                deviation: 2.0 / now.weight.sqrt(),
+            }
+        })
+    }
+}
+
+/// What one test found, in standard deviations of a shot.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct WholeTest {
+    /// The difference that it shows, less the truth and what pushes the pair apart.
+    pub(crate) left: f64,
+    /// Half-width of its headline.
+    pub(crate) half_width: f64,
+    /// Deviation of what pushes the pair apart; normal given everything else.
+    pub(crate) deviation: f64,
 }
 
 impl GroupSequentialTests {

@@ -74,16 +74,18 @@ pub(crate) fn card_words(session: &Session, report: &Report, voice: &Voice) -> C
     CardWords { title, headline, difference, counts, left_out, warnings, alternative }
 }
 
-/// The answer as text; `bet` is the line of the bet, `link` the whole address that holds the shots.
+/// The answer as text; `beside` are the lines of the bet and of the typical shot, `link` the whole address that holds the shots.
 pub(crate) fn paste_words(
     card: &CardWords,
     report: &Report,
-    bet: &str,
+    beside: [&str; 2],
     link: Option<&str>,
     voice: &Voice,
 ) -> PasteWords {
     let said = &report.answer.words;
-    let mut facts = vec![said.detail.as_str(), &card.difference, bet, &card.counts, &card.left_out];
+    let mut facts = vec![said.detail.as_str(), &card.difference];
+    facts.extend(beside);
+    facts.extend([card.counts.as_str(), &card.left_out]);
     let both_ways = report.overlays.iter().find(|overlay| overlay.kind == OverlayKind::LeftOut);
     facts.extend(both_ways.map(|overlay| overlay.detail.as_str()));
     facts.extend(card.warnings.iter().map(String::as_str));

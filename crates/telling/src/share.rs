@@ -96,7 +96,9 @@ pub fn share(request: &ShareRequest, packed: Option<&str>, voice: &Voice) -> Res
     let card = card_words(session, &told, theirs);
     let found = judging::bet::bet(&judged);
     let line = bet::told(&judged, found.clone(), theirs).words.line;
-    let words = paste_words(&card, &told, &line, link.as_deref().filter(|_| fits_forums), theirs);
+    let typical_line = typical::line(&typical::of_judged(&judged, theirs));
+    let beside = [line.as_str(), &typical_line];
+    let words = paste_words(&card, &told, beside, link.as_deref().filter(|_| fits_forums), theirs);
     let (session, question) = (session.clone(), question.clone());
     let (bet, typical) = (bet::told(&judged, found, voice), typical::of_judged(&judged, voice));
     let file = ReportFile {

@@ -64,6 +64,18 @@ pub(crate) fn of_judged(judged: &Judged<'_>, voice: &Voice) -> Typical {
     }
 }
 
+/// One line for whoever gets the answer; empty where the typical shot says what the average says.
+#[must_use]
+pub(crate) fn line(told: &Typical) -> String {
+    let Some(facts) = &told.facts else { return String::new() };
+    let TypicalWords { headline, beside, .. } = &told.words;
+    match facts.beside {
+        // What is said of the average leans on what the typical shot shows.
+        Beside::OnlyTypical | Beside::Opposite => sentences(&[headline.clone(), beside.clone()]),
+        _ => beside.clone(),
+    }
+}
+
 fn words(facts: &TypicalFacts, case: &Case<'_>) -> TypicalWords {
     let voice = case.voice;
     let beside = match facts.beside {

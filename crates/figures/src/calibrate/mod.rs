@@ -4,6 +4,7 @@
 //! listed in [`targets`]; limits are the figures measured when the methods were chosen plus about three
 //! Monte-Carlo standard errors. The full run writes `tests/calibration.json`, which the methods page shows.
 
+mod beside;
 mod bets;
 mod days;
 mod effort;

@@ -10,7 +10,9 @@ use crate::simulate::model::{NONE, Parameters};
 use crate::simulate::{Effects, MEASURES, Turn, random, session};
 use judging::plan::{FollowRequest, LoggedShot, LookTaken};
 use judging::verdict::DecisionKind;
+use session::Session;
 use session::plan::{LookAfter, LookWord, PlanRequest};
+use session::question::Question;
 use session::refusal::Refusal;
 use telling::plan::{Plan, follow, plan};
 use telling::report::Report;
@@ -20,9 +22,9 @@ use text::Voice;
 #[derive(Debug, Clone)]
 pub(super) struct Planned {
     pub(super) request: PlanRequest,
-    plan: Plan,
+    pub(super) plan: Plan,
     turns: Vec<Turn>,
-    measure: usize,
+    pub(super) measure: usize,
     pub(super) level: Parameters,
     pub(super) effects: Vec<Effects>,
     pub(super) seed: u64,
@@ -85,7 +87,22 @@ impl Planned {
 
     /// The report at each look, in turn; `within` makes the looks ones that no plan covers.
     pub(super) fn at_looks(&self, number: u64, rounds: &[u32], within: bool) -> impl Iterator<Item = Report> {
-        let log = self.log(number);
+        self.asked_at_looks(number, rounds, within, 0.0).map(|(session, question)| answer(session, question))
+    }
+
+    /// What is asked of which shots at each look, in turn, with so much more on every shot of the last build.
+    pub(super) fn asked_at_looks(
+        &self,
+        number: u64,
+        rounds: &[u32],
+        within: bool,
+        more: f64,
+    ) -> impl Iterator<Item = (Session, Question)> {
+        let mut log = self.log(number);
+        let last = self.plan.builds.len() - 1;
+        for shot in log.iter_mut().filter(|shot| self.plan.facts.turns[shot.turn].build == last) {
+            shot.values.values_mut().flatten().for_each(|value| *value += more);
+        }
         let looks: Vec<LookTaken> =
             rounds.iter().map(|&after_round| LookTaken { after_round, within_a_round: within }).collect();
         (0..looks.len()).map(move |look| {
@@ -97,7 +114,7 @@ impl Planned {
             let (plan, looks) = (self.request.clone(), looks[..=look].to_vec());
             let progress =
                 made(follow(&FollowRequest { plan, shots, ended: Vec::new(), looks }, &Voice::english()));
-            answer(progress.session, progress.facts.question)
+            (progress.session, progress.facts.question)
         })
     }
 
@@ -106,9 +123,14 @@ impl Planned {
         self.at_looks(number, rounds, within).any(|report| report.answer.decision.kind == wanted)
     }
 
+    /// Rounds after which the plan itself looks.
+    pub(super) fn own_looks(&self) -> Vec<u32> {
+        self.plan.facts.looks.iter().map(|look| look.after_round).collect()
+    }
+
     /// Whether any of the plan's own looks finds the last build different.
     fn finds_the_last(&self, number: u64) -> bool {
-        let looks: Vec<u32> = self.plan.facts.looks.iter().map(|look| look.after_round).collect();
+        let looks = self.own_looks();
         let last = self.plan.builds.len() - 1;
         self.at_looks(number, &looks, false).any(|report| {
             report.findings.iter().any(|f| f.candidate == last && f.decision.kind == DecisionKind::Different)
@@ -162,9 +184,10 @@ pub(super) fn promises(effort: Effort) -> Vec<Row> {
 }
 
 /// Measures with the deviations of their invented shots, as `cargo xtask simulate --level none` prints them.
-const SHOT_SD: [(usize, f64); 4] = [(CARRY, 11.48), (OFFLINE, 15.65), (BALL_SPEED, 3.0), (SPIN_RATE, 382.0)];
+pub(super) const SHOT_SD: [(usize, f64); 4] =
+    [(CARRY, 11.48), (OFFLINE, 15.65), (BALL_SPEED, 3.0), (SPIN_RATE, 382.0)];
 
-fn in_words(measure: usize) -> (&'static str, &'static str) {
+pub(super) fn in_words(measure: usize) -> (&'static str, &'static str) {
     match measure {
         CARRY => ("carry", "yd"),
         OFFLINE => ("offline", "yd"),

@@ -1,5 +1,6 @@
 //! The error rates and the power that the verdicts promise, target by target.
 
+use super::beside;
 use super::bets;
 use super::days;
 use super::effort::{Effort, seed, sessions};
@@ -24,7 +25,7 @@ pub(crate) type Target = (&'static [u32], fn(Effort) -> Vec<Row>);
 
 /// Every target, in the order of their numbers. The fifteenth, that the same input gives the same figures to the
 /// last digit, is a test of the worked session in `stats`.
-pub(crate) const ALL: [Target; 23] = [
+pub(crate) const ALL: [Target; 24] = [
     (&[1, 2, 3], in_turn),
     (&[4], pick_ups),
     (&[5], blocked),
@@ -48,6 +49,7 @@ pub(crate) const ALL: [Target; 23] = [
     (&[24], typical::shots),
     (&[27], days::together_over),
     (&[30], strained::rows),
+    (&[31], beside::rows),
 ];
 
 const SIZES: [usize; 5] = [6, 9, 15, 20, 30];

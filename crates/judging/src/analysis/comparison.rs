@@ -140,7 +140,10 @@ const PICKED_UP: f64 = 1.05;
 /// lean, and what few shots seem to, costs width, and width costs shots.
 #[must_use]
 pub fn in_turns(shots: usize) -> usize {
-    let worth = |hit: usize| hit as f64 / leaning_cost(hit / TURN, TURN).powi(2);
+    let worth = |hit: usize| {
+        let cost = leaning_cost(hit / TURN, TURN);
+        hit as f64 / (cost * cost)
+    };
     let mut hit = whole_turns(shots.max(1));
     while worth(hit) < PICKED_UP * shots as f64 {
         hit += TURN;

@@ -25,4 +25,4 @@ pub use levels::{Levels, Rule, levels};
 pub use nearer::nearer;
 pub use pair::{Aspect, Compared, Pair, Turns};
 pub use shot_table::{Include, Measured, PartOf, ShotTable};
-pub use typical::{FarBelow, TypicalGap, typical_can_be_fitted, typical_gap};
+pub use typical::{FarBelow, TypicalGap, typical_can_be_fitted, typical_gap, typical_takes};

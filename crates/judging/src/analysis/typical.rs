@@ -88,6 +88,12 @@ pub fn typical_can_be_fitted(measured: &Measured, baseline: usize, candidate: us
     })
 }
 
+/// Whether that many shots in that many rounds are a visit that it is fitted to.
+#[must_use]
+pub fn typical_takes(shots: usize, rounds: usize) -> bool {
+    shots <= MOST_SHOTS && rounds <= MOST_ROUNDS
+}
+
 fn far_below(measured: &Measured, baseline: usize, candidate: usize) -> Option<FarBelow> {
     let shots = in_blocks(measured, baseline, candidate);
     let model = robust_model(&shots.values, &shots.columns, Intercept::Fitted).ok()?;
@@ -115,7 +121,7 @@ fn in_rounds(measured: &Measured, baseline: usize, candidate: usize) -> Option<S
     let shots = measured.in_rounds()?;
     let rounds = arrange::distinct(shots.iter().map(|shot| shot.round));
     let builds = arrange::distinct(shots.iter().map(|shot| shot.build));
-    if shots.len() > MOST_SHOTS || rounds.len() > MOST_ROUNDS {
+    if !typical_takes(shots.len(), rounds.len()) {
         return None;
     }
     let others: Vec<usize> = builds.into_iter().filter(|&build| build != baseline).collect();

@@ -5,6 +5,7 @@
 //! taken as independent, with the usual kurtosis of golf shots; `cargo xtask calibrate`
 //! (17) holds the promise against invented golf shots.
 
+use super::beside::as_sharp_as;
 use super::looks::{LookLevels, look_levels};
 use super::settled::SettledPlan;
 use libm::log as ln;
@@ -13,7 +14,9 @@ use session::measure::Margin;
 use stats::choices::PLANNED_POWER;
 use stats::crossing::{InterimChance, ends_at};
 use stats::distributions::{normal_cdf, normal_upper};
-use stats::{GroupSequentialTests, InterimAnalysis, Level, TurnsDesign, TurnsPaths, session_scales};
+use stats::{
+    GroupSequentialTests, InterimAnalysis, Level, TurnsDesign, TurnsPaths, TwoVisits, session_scales,
+};
 
 /// How often a test like this finds a true difference of some size.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
@@ -23,6 +26,11 @@ pub struct FoundFacts {
     pub difference: f64,
     /// Share of tests that call it different at one of the looks, 0 to 1.
     pub chance: f64,
+    /// Share of tests that call typical shots this far apart different at one of the looks; null where that is not known.
+    pub typical: Option<f64>,
+    /// Share of pairs of such visits on two days, each hit to its end, that are called different when put together; null where
+    /// that is not known.
+    pub two_visits: Option<f64>,
 }
 
 /// What a plan will show, beside how often it finds a difference.
@@ -92,10 +100,15 @@ impl<'a> Chances<'a> {
     }
 
     /// What the plan will show; `None` where the spread is not known.
-    pub(super) fn power(&self) -> Option<Power> {
+    pub(super) fn power(&self, two_visits: Option<&TwoVisits>) -> Option<Power> {
         let seen: Vec<FoundFacts> = (1..=3)
             .map(|n| self.settled.margin_times(n))
-            .map(|difference| FoundFacts { difference, chance: self.found(difference) })
+            .map(|difference| FoundFacts {
+                difference,
+                chance: self.found(difference),
+                typical: as_sharp_as(self.settled, difference).map(|average| self.found(average)),
+                two_visits: two_visits.map(|visits| visits.found(difference)),
+            })
             .collect();
         seen.iter().all(|found| found.chance.is_finite()).then(|| Power {
             seen,

@@ -4,6 +4,7 @@
 //! shots hit so far and says whose turn it is, whether the answer may be looked at, and what is asked of it.
 //! Limits: 2 to 8 builds, sets of 1 to 5 shots, 2 to 60 rounds; [`limits`] hands them out.
 
+mod beside;
 mod chance;
 mod follow;
 mod hour;
@@ -96,7 +97,7 @@ pub fn plan(request: &PlanRequest) -> Result<Planned, PlanRefused> {
     let lengths = length::wanted(rounds);
     let invented = chance::invented(&settled, lengths.last().copied().unwrap_or(rounds));
     let chances = Chances::of(&settled, rounds, invented.as_ref());
-    let power = chances.power();
+    let power = chances.power(beside::two_visits(&settled, invented.as_ref()).as_ref());
     let levels = looks::look_levels(rounds, &settled.looks).different;
     let facts = PlanFacts {
         question: looks::question(request, rounds, &[]),

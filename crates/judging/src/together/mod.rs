@@ -20,10 +20,10 @@ pub use found::OrderOverDays;
 use found::{Days, Found};
 use serde::Serialize;
 use session::Session;
-use session::measure::Margin;
+use session::measure::{Margin, MeasureId};
 use session::question::{Goal, Misfit, Question, Stopping, StoppingWord};
-use stats::Level;
-use stats::day_to_day::{DayEffect, day_to_day, how_far_apart};
+use stats::day_to_day::{Apart, DayEffect, day_to_day, how_far_apart};
+use stats::{Level, NormalMixture};
 use usual::usual_from_day_to_day;
 
 /// More days than this are no question for one golfer.
@@ -226,7 +226,7 @@ fn combined(found: &Found, question: &Question, levels: Levels) -> Option<(Combi
     let Levels { different, same, .. } = levels;
     let (effects, same_effects) = (found.effects(different), found.effects(same));
     let apart = how_far_apart(&effects).ok()?;
-    let scale = assumed.max(apart.shown / MEDIAN);
+    let scale = scale_of_days(assumed, &apart);
     let together = day_to_day(&effects, scale).ok()?;
     let (order_allowance, order) = found.room_for_order(&together.counts);
     let ends = |of: &stats::NormalMixture, level: Level| {
@@ -263,6 +263,31 @@ fn combined(found: &Found, question: &Question, levels: Levels) -> Option<(Combi
 /// Whether one day of each kind stands on either side of a control, and none beside them: nothing is left to disagree.
 fn is_linked_only(effects: &[DayEffect]) -> bool {
     effects.len() == 2 && effects[0].between != effects[1].between
+}
+
+/// What is taken beforehand, unless the days show more.
+fn scale_of_days(assumed: f64, apart: &Apart) -> f64 {
+    assumed.max(apart.shown / MEDIAN)
+}
+
+/// The gap over days hit in turn, as it answers for several sessions; `assumed` as in [`usual_spread_of_days`].
+pub(crate) fn gap_over_days(effects: &[DayEffect], assumed: f64) -> Option<NormalMixture> {
+    let apart = how_far_apart(effects).ok()?;
+    Some(day_to_day(effects, scale_of_days(assumed, &apart)).ok()?.gap)
+}
+
+/// How much a gap is taken to vary from day to day: a half-normal distribution of its standard deviation.
+pub(crate) struct UsualSpread {
+    /// Its scale.
+    pub(crate) scale: f64,
+    /// Half of all golfers vary by less.
+    pub(crate) median: f64,
+}
+
+/// How much the gap on a measure is taken to vary from day to day; `shot_sd` is a single shot's scatter.
+pub(crate) fn usual_spread_of_days(measure: &MeasureId, shot_sd: f64) -> UsualSpread {
+    let scale = usual_from_day_to_day(measure, shot_sd);
+    UsualSpread { scale, median: MEDIAN * scale }
 }
 
 /// The number of days counts as fixed where the number of shots does; each day's own looks are in its own answer.

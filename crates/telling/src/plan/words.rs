@@ -17,6 +17,8 @@ pub struct PlanWords {
     pub headline: String,
     /// What it will show.
     pub power: String,
+    /// What it will show of the typical shot, and two such visits put together; empty where that is not known.
+    pub beside: String,
     /// How often equal builds will be called the same.
     pub same: String,
     /// Where the spread comes from, and what it means.
@@ -35,6 +37,7 @@ pub(super) fn words(planned: &Planned, voice: &Voice) -> PlanWords {
     PlanWords {
         headline: headline(planned, voice),
         power: power(planned, &subject),
+        beside: beside(planned, &subject),
         same: same(planned, &subject),
         spread: spread(settled, &subject),
         order: order(settled, voice),
@@ -88,6 +91,22 @@ fn power(planned: &Planned, subject: &Subject<'_>) -> String {
         };
     }
     say::power(voice, &settled.rounds.to_string(), &settled.set.to_string(), &list)
+}
+
+/// Of the margin and of twice as much.
+fn beside(planned: &Planned, subject: &Subject<'_>) -> String {
+    let Planned { settled, power: Some(power), .. } = planned else { return String::new() };
+    let [margin, double, ..] = power.seen.as_slice() else { return String::new() };
+    let voice = subject.voice;
+    let told = |chance: fn(&FoundFacts) -> Option<f64>| {
+        let found = |found: &FoundFacts| {
+            Some(say::found(voice, &size(settled, subject, found.difference), &in_ten(chance(found)?, voice)))
+        };
+        Some(say::found_both(voice, &found(margin)?, &found(double)?))
+    };
+    let typical = told(|found| found.typical).map(|found| say::beside_typical(voice, &found));
+    let visits = told(|found| found.two_visits).map(|found| say::beside_visits(voice, &found));
+    sentences(&[typical.unwrap_or_default(), visits.unwrap_or_default()])
 }
 
 fn size(settled: &SettledPlan, subject: &Subject<'_>, difference: f64) -> String {

@@ -87,6 +87,17 @@ fn the_words_of_a_plan() {
 }
 
 #[test]
+fn beside_the_average_a_plan_speaks_of_the_typical_shot_and_of_two_visits() {
+    let said = planned(&request(2)).words.beside.replace('\u{a0}', " ");
+    assert!(said.starts_with("Typical shot: 5 yd "), "{said}");
+    assert!(said.contains("Two such visits put together: 5 yd "), "{said}");
+    let three = planned(&request(3)).words.beside;
+    assert!(three.starts_with("Two such visits"), "the page tells the typical shot of one pair: {three}");
+    let scatter = planned(&PlanRequest { goal: Some(Goal::Tighter), ..request(2) }).words.beside;
+    assert_eq!(scatter, "");
+}
+
+#[test]
 fn a_plan_says_what_to_keep_alike_what_to_mind_and_when_it_is_too_much_for_a_day() {
     let usual = planned(&request(2));
     let said = usual.cautions.join(" ");

@@ -9,7 +9,7 @@ use session::{Session, SummaryOf};
 use telling::check::CheckRequest;
 use telling::share::{ShareRequest, share};
 use telling::typical::{Typical, typical};
-use text::Voice;
+use text::{Language, Units, Voice};
 
 fn told(session: &Session, question: &Question) -> Typical {
     let request = CheckRequest { session: session.clone(), question: question.clone() };
@@ -134,4 +134,21 @@ fn the_file_holds_it_and_the_answer_does_not_read_it() {
     let shared = share(&request, None, &Voice::english()).expect("a usable request");
     assert_eq!(shared.file.typical, told(&request.session, &request.question));
     assert_eq!(shared.file.report, answer(request.session, request.question));
+}
+
+#[test]
+fn whoever_gets_the_answer_reads_where_the_typical_shot_says_something_else() {
+    let pasted = |session: Session| {
+        let (question, view) = (asking("carry"), View::default());
+        let address = "https://example.org/".to_owned();
+        let request = ShareRequest { session, question, view, address };
+        let spanish = Voice::new(Language::from_table(text::SPANISH).expect("this version"), Units::Yards);
+        [Voice::english(), spanish].map(|voice| share(&request, None, &voice).expect("usable").words.plain)
+    };
+    let [english, spanish] = pasted(longer_with_bad_ones());
+    assert!(english.contains("The typical shot: "), "{english}");
+    assert!(english.contains("cannot say the same of the average"), "{english}");
+    assert!(spanish.contains("El golpe típico: ") && spanish.contains("lo mismo del promedio"), "{spanish}");
+    let [english, spanish] = pasted(in_turn("carry", 6, &[250.0, 270.0], 8.0));
+    assert!(!english.contains("typical shot") && !spanish.contains("golpe típico"), "{english}\n{spanish}");
 }

@@ -14,7 +14,7 @@ export function sheetView(plan: Plan, { measures, record }: FairState): Template
   return html`
     <section class="sheet print-only" aria-hidden="true">
       <h2>${say("sheet-title", { clubs: plan.builds.join(` ${say("sheet-against")} `) })}</h2>
-      <p>${plan.words.headline} ${plan.words.power}</p>
+      <p>${plan.words.headline} ${plan.words.power} ${plan.words.beside}</p>
       <p>${plan.words.order} ${plan.words.looks}</p>
       <p>${say("sheet-before", { count: plan.warm_up, cautions: plan.cautions.join(" ") })}</p>
       <table>
