@@ -158,7 +158,8 @@ describe("measured error rates", () => {
   test("a rate is no yardage: whatever has no unit is a share", () => {
     for (const { what, measured, unit } of calibration) expect(unit !== null || measured <= 1, what).toBe(true);
     const text = filled({ rows: calibration, rivals: measuredRivals });
-    expect(text).toMatch(/90 each: called the same within 5 yd<\/th><td>4\.2\d\u00a0%/);
+    const one = calibration.find(({ what }) => what.includes("typical, 90 each: called the same within 5 yd"))!;
+    expect(text).toContain(`90 each: called the same within 5 yd</th><td>${(one.measured * 100).toFixed(2)}\u00a0%`);
     expect(text).not.toMatch(/within 5 yd<\/th><td>[\d.]+\u00a0yd/);
   });
 
@@ -251,7 +252,15 @@ describe.each(LANGUAGES)("the first page: %s", (language) => {
     expect(own).toContain(
       `<!-- in100 ${highest.target} ${highest.what.split(", ").slice(1).join(", ").split(" called")[0]} -->`,
     );
-    expect(page).toContain(language === "en" ? "above the promise" : "por encima de lo prometido");
+    const ranges = [...own.matchAll(/<!-- range (\d+) (.*?) -->/g)].map(([, target, what]) =>
+      calibration.filter(
+        (row) => row.target === Number(target) && what!.split(" + ").every((part) => row.what.includes(part)),
+      ),
+    );
+    const isAbove = (row: Row) => row.promised_at_most !== null && row.measured > row.promised_at_most;
+    expect(ranges.length).toBeGreaterThan(3);
+    const marks = page.match(language === "en" ? /above the promise/g : /por encima de lo prometido/g) ?? [];
+    expect(marks.length).toBe(ranges.filter((rows) => rows.some(isAbove)).length);
     expect(page).not.toMatch(/<!-- /);
   });
 });

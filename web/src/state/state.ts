@@ -74,9 +74,9 @@ export interface State {
   entry: Entry | null;
   /** What was being entered when it was left without being read, by `entryKey`. */
   unfinished: Readonly<Record<string, unknown>>;
-  past: readonly Past[];
+  past: readonly Past<State>[];
   /** What was taken back, to be done again: the last one first taken back. */
-  ahead: readonly Past[];
+  ahead: readonly Past<State>[];
   question: Question | null;
   /** What is known of the question before there is one. */
   opening: Partial<Question>;
