@@ -70,13 +70,22 @@ pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -
                 say::moved_next(voice),
             ]
         }
-        Seen::Learning { build, other, gained, low, high, then, then_range } => {
+        Seen::Learning { build, other, is_the_baseline, gained, low, high, then, then_range } => {
             let printed = printed_difference(*then, then_range, None, subject);
             let (club, other) = (name(*build), name(*other));
             let Printed { value, low: from, high: to, level } = &printed;
             [
                 say::learning(voice, &club, &other, &subject.name, &subject.amount(*gained)),
-                say::learning_why(voice, &subject.span(*low, *high, None), &other, value, from, to, level),
+                say::learning_why(
+                    voice,
+                    &subject.span(*low, *high, None),
+                    *is_the_baseline,
+                    &other,
+                    value,
+                    from,
+                    to,
+                    level,
+                ),
                 say::learning_next(voice),
             ]
         }

@@ -12,7 +12,10 @@ in-turn-same-first-next = Begin { $several ->
    *[no] every second lap with the other club
 }.
 learning = { $club } gained on { $other } from shot to shot: { $measure } by about { $size } since its first one.
-learning-why = Allowing for luck, by { $span }. A club that is new in the hand does that, and its average holds what learning it cost. Once it is known, it may
+learning-why = Allowing for luck, by { $span }. { $baseline ->
+    [yes] Warming up may have fallen mostly on it, and its average holds what that cost. Once warm, it may
+   *[no] A club that is new in the hand does that, and its average holds what learning it cost. Once it is known, it may
+}
     stand to { $other } by { $gap } ({ $low } to { $high }, { $level } interval).
 learning-next = Hit it until it no longer gains, then test again.
 moved = { $club } itself moved: { $measure } { $before } with “{ $first }”, { $after } with “{ $second }”.

@@ -11,7 +11,10 @@ in-turn-same-first-next = Empieza { $several ->
    *[no] uno de cada dos ciclos con el otro palo
 }.
 learning = { $club } fue ganando a { $other } de golpe en golpe: cerca de { $size } de { $measure } desde el primero.
-learning-why = Teniendo en cuenta el azar, { $span }. Es lo que hace un palo nuevo en las manos, y su promedio lleva lo que costó aprenderlo. Una vez conocido,
+learning-why = Teniendo en cuenta el azar, { $span }. { $baseline ->
+    [yes] Puede que el calentamiento cayera sobre todo en él, y su promedio lleva lo que costó. Ya en caliente,
+   *[no] Es lo que hace un palo nuevo en las manos, y su promedio lleva lo que costó aprenderlo. Una vez conocido,
+}
     frente a { $other } puede quedar en { $gap } (de { $low } a { $high }, intervalo del { $level }).
 learning-next = Úsalo hasta que deje de ganar y repite la prueba.
 moved = { $club } cambió él mismo: { $measure } de { $before } con «{ $first }» y de { $after } con «{ $second }».

@@ -138,7 +138,9 @@ pub enum Seen {
         build: usize,
         /// Index of the other.
         other: usize,
-        /// How much since its first shot, in the measure's unit.
+        /// Whether that is the baseline, on which warming up may have fallen.
+        is_the_baseline: bool,
+        /// How much it made up since its first shot, in the measure's unit.
         gained: f64,
         /// Lower end of its interval.
         low: f64,
