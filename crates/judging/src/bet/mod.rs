@@ -8,7 +8,7 @@
 
 mod usual;
 
-use crate::analysis::{Basis, Comparison, Counts, Include};
+use crate::analysis::{Basis, Comparison, Counts, Include, Method};
 use crate::facts::{OrderAllowance, RestsOn};
 use crate::interval::Interval;
 use crate::judge::{Judged, Judgment, reported_unit};
@@ -236,6 +236,9 @@ pub(crate) fn expected_gap(judged: &Judged<'_>, headline: &Judgment) -> Option<f
 /// small by chance, and a bet would take it for knowledge.
 fn error_of(careful: &CautiousDifference, comparison: &Comparison) -> TDifference {
     let mut error = careful.wider(Level::P95);
+    if comparison.method != Method::Rounds {
+        return error;
+    }
     let Counts { baseline, candidate } = comparison.n;
     let of_shots = comparison.shot_sd * (1.0 / baseline as f64 + 1.0 / candidate as f64).sqrt();
     error.se = error.se.max(WIDENING * of_shots);
