@@ -152,6 +152,10 @@ impl<'a> Case<'a> {
         if self.says_next_to_nothing() {
             return self.no_limits();
         }
+        if self.judgment.facts.says_next_to_nothing {
+            let widest = widest(&self.judgment.measure).unwrap_or(f64::INFINITY);
+            return say::no_limits_in_doubt(self.voice, &self.subject.chosen(widest));
+        }
         let (low, high) = self.ends(estimate);
         let level = level_text(self.voice, estimate.decided_by.level);
         say::between(self.voice, self.room(), &low, &high, &level)
@@ -161,6 +165,9 @@ impl<'a> Case<'a> {
     pub(crate) fn cannot_tell_in_short(&self, estimate: &Estimate) -> String {
         if self.says_next_to_nothing() {
             return say::no_limits_in_short(self.voice);
+        }
+        if self.judgment.facts.says_next_to_nothing {
+            return say::in_doubt_in_short(self.voice);
         }
         let (low, high) = self.ends(estimate);
         say::cannot_tell_in_short(self.voice, &low, &high)

@@ -27,6 +27,8 @@ no-difference = no difference
 last-of-several = { $names } and { $last }
 check-the-value-first = First check the value in doubt: until then no number of shots can be named.
 no-limits = So few shots or laps leave it open by more than { $size } either way: they say next to nothing about the true difference.
+no-limits-in-doubt = With the value in doubt counted, these shots leave it open by more than { $size } either way.
+in-doubt-in-short = Cannot tell: a value is in doubt.
 no-limits-in-short = Cannot tell: too few shots or laps.
 # A size and which way: `8 yd more`.
 gap = { $size } { $way }

@@ -9,7 +9,7 @@ use judging::trust::Seen;
 use judging::typical::Beside;
 use judging::verdict::DecisionKind;
 use session::Session;
-use session::question::{Question, View};
+use session::question::{LookedAfter, Question, Stopping, View};
 use telling::check::CheckRequest;
 use telling::share::{ShareRequest, Shared};
 use telling::typical::Typical;
@@ -189,4 +189,36 @@ fn a_bet_is_no_surer_than_single_shots_let_it_be() {
     let usual = bet(&in_turn("carry", 9, &[250.0, 256.0], 9.0), &asking("carry"));
     let width = |facts: &BetFacts| facts.gap.interval.high - facts.gap.interval.low;
     assert!(width(&by_chance) > 0.8 * width(&usual), "{} {}", width(&by_chance), width(&usual));
+}
+
+#[test]
+fn a_value_in_doubt_is_no_far_shot_and_may_be_left_out() {
+    let mut session = in_turn("carry", 5, &[250.0, 252.0], 6.0);
+    session.shots[4].values[0] = Some(2540.0);
+    let told = answer(session, asking("carry"));
+    assert!(told.trust.iter().any(|found| matches!(found.seen, Seen::OddValue { .. })));
+    assert!(!told.trust.iter().any(|found| matches!(found.seen, Seen::FarShots { .. })));
+    let decide = told.trust.iter().find(|found| matches!(found.seen, Seen::FewShotsDecide { .. }));
+    assert!(decide.is_none_or(|found| found.next.contains("unless it is a slip")));
+    // Its interval is the slip's doing: no ends that no two clubs can lie apart by.
+    let words = &told.answer.words;
+    assert!(!words.detail.contains("% interval"), "{}", words.detail);
+    assert!(words.detail.contains("With the value in doubt counted"), "{}", words.detail);
+    assert_eq!(words.line, "Cannot tell: a value is in doubt.");
+}
+
+#[test]
+fn a_lap_that_is_only_begun_is_not_called_hit() {
+    let stopping = Stopping::Planned { planned_rounds: 7, looked_after: LookedAfter::EveryRoundTo(6) };
+    let told = |session: Session| {
+        let question = Question { stopping: stopping.clone(), ..asking("carry") };
+        let trust = answer(session, question).trust;
+        let found = trust.into_iter().find(|found| matches!(found.seen, Seen::PlannedLooks { .. }));
+        found.expect("a plan").what
+    };
+    let whole = in_turn("carry", 6, &[250.0, 252.0], 6.0);
+    let mut begun = whole.clone();
+    begun.shots.pop();
+    assert_eq!(told(whole), "6 of 7 planned laps were hit.");
+    assert_eq!(told(begun), "6 of 7 planned laps were begun; the last of them is not finished.");
 }
