@@ -42,7 +42,7 @@ fn begun_alike(laps: usize, gap: f64, scatter: f64) -> Session {
 /// Laps of fifteen with each club.
 fn long_turns(laps: usize, gap: f64) -> Session {
     let lap = |lap: usize| {
-        let of = if lap % 2 == 0 { gap + 5.0 } else { gap - 5.0 };
+        let of = if lap.is_multiple_of(2) { gap + 5.0 } else { gap - 5.0 };
         vec![around(250.0, 6.0, 15, 4 * lap), around(250.0 + of, 6.0, 15, 4 * lap + 1)]
     };
     rounds("carry", &(0..laps).map(lap).collect::<Vec<_>>())
