@@ -1484,7 +1484,7 @@ export type Felt = {
 };
 
 /**
- * So few laps that the length of the turns, and not the number of shots, is why nothing can be told.
+ * Turns so long that only whole laps count: their length, and not the number of shots, is what another test has to change.
  */
 export type FewWholeLaps = {
   /**
@@ -3067,7 +3067,7 @@ export type PairFacts = {
    */
   says_next_to_nothing: boolean,
   /**
-   * The laps that count, where it cannot be told, the turns are so long that only whole laps do, and there are few.
+   * The laps that count, where the turns are so long that only whole laps do.
    */
   few_whole_laps?: FewWholeLaps,
   /**
@@ -4230,7 +4230,11 @@ build: number,
  */
 other: number,
 /**
- * How much since its first shot, in the measure's unit.
+ * Whether that is the baseline, on which warming up may have fallen.
+ */
+is_the_baseline: boolean,
+/**
+ * How much it made up since its first shot, in the measure's unit.
  */
 gained: number,
 /**
@@ -4385,6 +4389,10 @@ round: number,
  * Rounds planned.
  */
 planned: number,
+/**
+ * Whether the last of them is only begun.
+ */
+is_unfinished: boolean,
 /**
  * Whether anybody looked before the last of them.
  */

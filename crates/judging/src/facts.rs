@@ -41,6 +41,21 @@ pub enum OrderAllowance {
     StartOfLaps,
 }
 
+/// What an interval leaves room for: the one source of every sentence that says so.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum AllowsFor {
+    /// Luck, where nothing else has to be allowed for.
+    Luck,
+    /// Luck, and nothing for the order, though that is mixed up with the clubs.
+    LuckAlone,
+    /// Luck, warming up and tiring.
+    LuckAndOrder,
+    /// The same, where how far they move the measure is a guess.
+    LuckAndAGuess,
+    /// Luck and the cold start of each lap.
+    LuckAndStarts,
+}
+
 /// What was said of the number of shots.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
@@ -79,7 +94,7 @@ pub enum RestsOn {
     Averages,
 }
 
-/// So few laps that the length of the turns, and not the number of shots, is why nothing can be told.
+/// Turns so long that only whole laps count: their length, and not the number of shots, is what another test has to change.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct FewWholeLaps {
@@ -124,7 +139,7 @@ pub struct PairFacts {
     pub scatter_is_assumed: bool,
     /// Whether it cannot be told because the interval is wider than the measure can plausibly differ by.
     pub says_next_to_nothing: bool,
-    /// The laps that count, where it cannot be told, the turns are so long that only whole laps do, and there are few.
+    /// The laps that count, where the turns are so long that only whole laps do.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub few_whole_laps: Option<FewWholeLaps>,
     /// The other measures on which the same two differ, by enough to matter or perhaps so.
@@ -170,6 +185,18 @@ impl PairFacts {
         match self.number {
             NumberOfShots::Planned { round, planned } => planned.checked_sub(round).filter(|&left| left > 0),
             _ => None,
+        }
+    }
+
+    /// What an interval with this allowance for the order leaves room for.
+    #[must_use]
+    pub fn allows_for(&self, allowance: f64) -> AllowsFor {
+        match self.order_allowance {
+            OrderAllowance::NotNeeded => AllowsFor::Luck,
+            OrderAllowance::Included => AllowsFor::LuckAndOrder,
+            OrderAllowance::SizeNotKnown if allowance > 0.0 => AllowsFor::LuckAndAGuess,
+            OrderAllowance::SizeNotKnown => AllowsFor::LuckAlone,
+            OrderAllowance::StartOfLaps => AllowsFor::LuckAndStarts,
         }
     }
 

@@ -43,7 +43,9 @@ fn fewest_removals(session: &Session, headline: &Judgment) -> Option<usize> {
             })?;
         trial.shots[shot].left_out = Some(String::new());
         let decided = headline.decided_on(&pair);
-        decided.disagrees_with(&headline.with_all).then_some(removed)
+        // That too few would be left is no other answer.
+        let is_answered = decided.kind != DecisionKind::CannotAnswer;
+        (is_answered && decided.disagrees_with(&headline.with_all)).then_some(removed)
     })
 }
 

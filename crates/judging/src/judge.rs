@@ -19,10 +19,6 @@ use std::cell::OnceCell;
 /// Of shots of a measure of which nothing is known.
 const NORMAL_KURTOSIS: f64 = 3.0;
 
-/// So few gaps of whole laps leave an interval more than twice as wide as their scatter would with many: Student's factor at
-/// 95 % is 4.3 of three, 12.7 of two.
-const FEW_LAPS: u32 = 3;
-
 /// One candidate against the baseline on one measure, decided.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Judgment {
@@ -92,13 +88,13 @@ impl Judgment {
         (-estimate.decided_by.high < cost).then_some(cost)
     }
 
-    /// The laps, where it cannot be told, turns are so long that nothing but whole laps counts, and there are few.
+    /// The laps, where turns are so long that nothing but whole laps counts: shorter turns would give many more of them.
     fn few_whole_laps(&self, table: &ShotTable<'_>) -> Option<FewWholeLaps> {
         let are_too_long = self.pair.turns.is_some_and(|turns| turns.are_too_long);
         let laps = self.pair.compared.map_or(self.shared_rounds, |compared| compared.rounds);
-        let is_it = self.decision.kind == DecisionKind::CannotTell && are_too_long && laps <= FEW_LAPS;
+        let by_laps = self.estimate.as_ref().is_some_and(|estimate| estimate.method == Method::Rounds);
         let longest_turn = table.longest_turn([self.baseline, self.candidate]);
-        is_it.then_some(FewWholeLaps { laps, longest_turn })
+        (by_laps && are_too_long).then_some(FewWholeLaps { laps, longest_turn })
     }
 
     /// Whether a comparison of plain averages, blind to order and looks, would have found a difference.

@@ -20,6 +20,9 @@ use stats::{CautiousDifference, Counted, Level, counts_differ};
 /// Counts of mishits that differ by luck alone as seldom as this are told apart.
 const TOLD_APART: f64 = 0.05;
 
+/// Below so many shots with either club its typical shot is hardly more than its middle one. Own choice.
+const FEWEST: usize = 8;
+
 /// The gap between the typical shots. Candidate − baseline, in the unit of the measure.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
@@ -146,13 +149,16 @@ pub fn typical(judged: &Judged<'_>) -> Result<TypicalFacts, NoTypical> {
     let measured = judged.settled.table.measured(&headline.measure, Include::All);
     let found = typical_gap(&measured, headline.baseline, headline.candidate, method, &plain)
         .ok_or(NoTypical::CannotBeFitted)?;
-    let decision = decided(&found.careful, headline);
+    let too_few = headline.estimate.as_ref().is_some_and(|e| e.n.baseline.min(e.n.candidate) < FEWEST);
+    let says_too_little = too_few || headline.facts.says_next_to_nothing;
+    let decision = if says_too_little { Decision::undecided() } else { decided(&found.careful, headline) };
     let level =
         if decision.is_inside_the_margin() { headline.levels.same } else { headline.levels.different };
     let mishits = found.far_below.filter(|_| headline.goal == Goal::Higher).map(mishits);
     let gap = found.careful.diff();
     let bad_shots = mishits.is_some_and(|mishits| cost_the_average(&mishits, &headline.with_all));
     let beside = match beside(&decision, &headline.with_all) {
+        _ if says_too_little => Beside::Agree,
         Beside::OnlyAverage if !bad_shots && is_about_as_far(gap, &decision, headline) => {
             Beside::SameGapLessSurely
         }
@@ -166,12 +172,8 @@ pub fn typical(judged: &Judged<'_>) -> Result<TypicalFacts, NoTypical> {
         unit: reported_unit(&headline.measure, judged.settled.session),
         beside,
         in_the_bad_shots: beside == Beside::OnlyAverage && bad_shots,
-        says_next_to_nothing: says_next_to_nothing(
-            &decision,
-            &decided_by,
-            &headline.measure,
-            Aspect::Average,
-        ),
+        says_next_to_nothing: says_too_little
+            || says_next_to_nothing(&decision, &decided_by, &headline.measure, Aspect::Average),
         decision,
         estimate: TypicalEstimate { value: gap, decided_by, order_allowance: found.careful.allowance },
         mishits,
@@ -248,6 +250,19 @@ fn mishits(FarBelow { counted: [baseline, candidate], below }: FarBelow) -> Mish
     };
     let told_apart = counts_differ(candidate, baseline) < TOLD_APART;
     Mishits { baseline: rate(baseline), candidate: rate(candidate), more, told_apart, below }
+}
+
+impl Mishits {
+    /// How many more of them the club with the larger share had.
+    #[must_use]
+    pub fn more_by(&self) -> usize {
+        let (candidate, baseline) = (self.candidate.found, self.baseline.found);
+        match self.more {
+            MoreMishits::Candidate => candidate.saturating_sub(baseline),
+            MoreMishits::Baseline => baseline.saturating_sub(candidate),
+            MoreMishits::Alike => 0,
+        }
+    }
 }
 
 impl TypicalFacts {

@@ -105,7 +105,7 @@ fn different(case: &Case, estimate: &Estimate, choose: impl Fn() -> String) -> W
 /// Whether learning a club could have cost so much.
 fn new_in_the_hand(case: &Case) -> String {
     case.judgment.facts.learning_costs.map_or_else(String::new, |cost| {
-        say::new_in_the_hand(case.voice, &case.candidate, &case.subject.chosen(cost), &case.subject.name)
+        say::new_in_the_hand(case.voice, &case.candidate, &case.subject.amount(cost), &case.subject.name)
     })
 }
 

@@ -7,10 +7,10 @@ use crate::words::Next;
 use judging::Judgment;
 use judging::analysis::{Estimate, Group, MoreShots};
 use judging::choice::Choice;
-use judging::facts::{HowHit, OrderAllowance, RestsOn};
+use judging::facts::{AllowsFor, HowHit, OrderAllowance, RestsOn};
 use judging::next_to_nothing::widest;
 use judging::trust::has_value_in_doubt;
-use judging::verdict::Direction;
+use judging::verdict::{DecisionKind, Direction};
 use session::Session;
 use session::known::Known;
 use session::measure::{Margin, MeasureId};
@@ -139,6 +139,11 @@ impl<'a> Case<'a> {
 
     /// How often luck alone does this.
     pub(crate) fn luck(&self, estimate: &Estimate) -> String {
+        // Beside an interval that holds no difference, a chance as small as its tails would say the opposite.
+        let cannot_tell = self.judgment.decision.kind == DecisionKind::CannotTell;
+        if cannot_tell && estimate.chance_if_same < 1.0 - estimate.decided_by.level {
+            return String::new();
+        }
         say::luck(self.voice, self.order_of_luck(), &chance(self.voice, estimate.chance_if_same))
     }
 
@@ -146,6 +151,10 @@ impl<'a> Case<'a> {
     pub(crate) fn between(&self, estimate: &Estimate) -> String {
         if self.says_next_to_nothing() {
             return self.no_limits();
+        }
+        if self.judgment.facts.says_next_to_nothing {
+            let widest = widest(&self.judgment.measure).unwrap_or(f64::INFINITY);
+            return say::no_limits_in_doubt(self.voice, &self.subject.chosen(widest));
         }
         let (low, high) = self.ends(estimate);
         let level = level_text(self.voice, estimate.decided_by.level);
@@ -156,6 +165,9 @@ impl<'a> Case<'a> {
     pub(crate) fn cannot_tell_in_short(&self, estimate: &Estimate) -> String {
         if self.says_next_to_nothing() {
             return say::no_limits_in_short(self.voice);
+        }
+        if self.judgment.facts.says_next_to_nothing {
+            return say::in_doubt_in_short(self.voice);
         }
         let (low, high) = self.ends(estimate);
         say::cannot_tell_in_short(self.voice, &low, &high)
@@ -279,12 +291,13 @@ impl<'a> Case<'a> {
 
     /// What an interval leaves room for.
     fn room(&self) -> Room {
-        match self.judgment.facts.order_allowance {
-            OrderAllowance::NotNeeded => Room::Luck,
-            OrderAllowance::Included => Room::LuckAndOrder,
-            OrderAllowance::SizeNotKnown if self.nothing_is_allowed_for_order() => Room::LuckAlone,
-            OrderAllowance::SizeNotKnown => Room::LuckAndAGuess,
-            OrderAllowance::StartOfLaps => Room::LuckAndStarts,
+        let allowance = self.judgment.estimate.as_ref().map_or(0.0, |estimate| estimate.order_allowance);
+        match self.judgment.facts.allows_for(allowance) {
+            AllowsFor::Luck => Room::Luck,
+            AllowsFor::LuckAlone => Room::LuckAlone,
+            AllowsFor::LuckAndOrder => Room::LuckAndOrder,
+            AllowsFor::LuckAndAGuess => Room::LuckAndAGuess,
+            AllowsFor::LuckAndStarts => Room::LuckAndStarts,
         }
     }
 
@@ -313,9 +326,11 @@ impl<'a> Case<'a> {
         let each = |shots: u32| count_of(voice, shots as usize);
         let assumed = self.judgment.facts.scatter_is_assumed;
         match estimate.more_shots {
-            None if mixed_up => {
-                first.and_step(say::would_find(voice, assumed, &self.subject.amount(estimate.detectable)))
-            }
+            None if mixed_up => first.and_step(say::would_find(
+                voice,
+                assumed,
+                &self.subject.amount(estimate.detectable_in_turn()),
+            )),
             None => Next::step(say::shows_at_best(voice, &self.subject.amount(estimate.detectable))),
             Some(MoreShots::Tell { shots }) if mixed_up => {
                 first.and_step(say::would_then_tell(voice, assumed, &each(shots), &self.margin()))
@@ -333,8 +348,8 @@ impl<'a> Case<'a> {
                 .and_step(say::other_days(voice)),
             Some(MoreShots::TooMany { .. }) => first.and_step(say::more_than_can_be_hit(voice, assumed)),
             Some(MoreShots::WereHit) => {
-                let long_turns = self.judgment.pair.turns.is_some_and(|turns| turns.are_too_long);
-                Next::step(say::usually_tells(voice, long_turns, &self.margin()))
+                let same_first = self.judgment.facts.order_allowance == OrderAllowance::StartOfLaps;
+                Next::step(say::usually_tells(voice, same_first, &self.margin()))
             }
             Some(MoreShots::Narrow { shots, half_width }) => {
                 // Below what it narrows: half of the interval that decided.

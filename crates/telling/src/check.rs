@@ -65,6 +65,7 @@ pub fn say(judged: &Judged<'_>, voice: &Voice) -> Report {
     let removals_to_flip = removals_to_flip(judged);
     let asked = judged.settled.asked();
     let seen = trust(judged, removals_to_flip);
+    let in_doubt = seen.iter().any(|seen| seen.in_doubt_on(&question.measure).is_some());
     Report {
         asked: Asked {
             baseline: question.baseline,
@@ -82,7 +83,10 @@ pub fn say(judged: &Judged<'_>, voice: &Voice) -> Report {
             let bet_is_made = judging::bet::is_made(judged);
             overlays(session, question, j, honest_lead.as_ref(), &seen, bet_is_made, voice)
         }),
-        trust: seen.into_iter().map(|seen| trust::say(session, &question.measure, seen, voice)).collect(),
+        trust: seen
+            .into_iter()
+            .map(|seen| trust::say(session, &question.measure, seen, in_doubt, voice))
+            .collect(),
         honest_lead,
         removals_to_flip,
         findings: judged.judgments.iter().map(|j| finding_beside(judged, j, voice)).collect(),

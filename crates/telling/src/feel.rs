@@ -57,9 +57,11 @@ pub fn feel(request: &FeelRequest, voice: &Voice) -> Result<Feel, Refusal> {
     let settled = settle(question, session).map_err(|misfit| refusals::misfit(&misfit, voice))?;
     let facts =
         judging::feel::feel(say, &judge(settled)).map_err(|refused| refusals::feel(refused, voice))?;
+    // What the shots show the opposite of is nothing to go by.
+    let opposite = facts.felt.iter().any(|felt| felt.agreement == Agreement::Opposite);
     Ok(Feel {
         felt: facts.felt.into_iter().map(|felt| told(session, felt, voice)).collect(),
-        choose: facts.left_open.map_or_else(String::new, |open| choose(session, open, say, voice)),
+        choose: facts.left_open.map_or_else(String::new, |open| choose(session, open, opposite, say, voice)),
     })
 }
 
@@ -81,10 +83,10 @@ fn told(session: &Session, felt: FeltFacts, voice: &Voice) -> Felt {
     Felt { build, agreement, words }
 }
 
-fn choose(session: &Session, open: LeftOpen, own: &OwnSay, voice: &Voice) -> String {
+fn choose(session: &Session, open: LeftOpen, opposite: bool, own: &OwnSay, voice: &Voice) -> String {
     let open = match open {
         LeftOpen::Same => say::choose_same(voice),
-        LeftOpen::CannotTell => say::choose_cannot_tell(voice),
+        LeftOpen::CannotTell => say::choose_cannot_tell(voice, opposite),
         LeftOpen::CannotTellBet => say::choose_cannot_tell_bet(voice),
         LeftOpen::TooSmall => say::choose_too_small(voice),
     };

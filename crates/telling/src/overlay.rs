@@ -62,7 +62,7 @@ fn odd_value(session: &Session, seen: &Seen, asked: &MeasureId, voice: &Voice) -
 
 fn moved(case: &Case, session: &Session, seen: &Seen) -> Option<Overlay> {
     let Seen::Moved { .. } = seen else { return None };
-    let [what, why, next] = trust::sentences(session, &case.subject, seen);
+    let [what, why, next] = trust::sentences(session, &case.subject, seen, case.has_a_slip());
     overlay(OverlayKind::Moved, what, sentences(&[why, next]))
 }
 

@@ -11,7 +11,7 @@ use crate::report::{OverlayKind, Report};
 use crate::trust::TrustFinding;
 use crate::words::sentences;
 use judging::analysis::{Estimate, PartOf};
-use judging::facts::{HowHit, NumberOfShots, OrderAllowance, RestsOn};
+use judging::facts::{AllowsFor, HowHit, NumberOfShots, RestsOn};
 use judging::trust::{Seen, Weight};
 use serde::Serialize;
 use session::measure::Margin;
@@ -19,6 +19,7 @@ use session::names::short_name;
 use session::question::Goal;
 use session::{Session, Shot, SummaryOf};
 use text::paste as say;
+use text::paste::Room;
 use text::{Voice, capital};
 
 /// Reasons that are named; the others are counted.
@@ -202,8 +203,15 @@ fn difference(session: &Session, report: &Report, estimate: &Estimate, voice: &V
         let averages = facts.is_some_and(|facts| facts.rests_on == RestsOn::Averages);
         return say::gap_alone(voice, averages, &printed.value);
     }
-    let mixed_up = facts.is_some_and(|facts| facts.order_allowance == OrderAllowance::Included);
-    say::gap(voice, &printed.value, mixed_up, &printed.low, &printed.high, &printed.level)
+    let allows_for = facts.map_or(AllowsFor::Luck, |facts| facts.allows_for(estimate.order_allowance));
+    let room = match allows_for {
+        AllowsFor::Luck => Room::Luck,
+        AllowsFor::LuckAlone => Room::LuckAlone,
+        AllowsFor::LuckAndOrder => Room::LuckAndOrder,
+        AllowsFor::LuckAndAGuess => Room::LuckAndAGuess,
+        AllowsFor::LuckAndStarts => Room::LuckAndStarts,
+    };
+    say::gap(voice, &printed.value, room, &printed.low, &printed.high, &printed.level)
 }
 
 fn counts(session: &Session, report: &Report, voice: &Voice) -> String {

@@ -222,6 +222,8 @@ impl Speech<'_> {
         let (voice, measure) = (self.voice, &self.subject.the());
         let (first, second, own, other) = (&self.first, &self.second, &self.own, &self.other);
         let SecondFacts { condition, build, interaction, did_more, .. } = self.found;
+        // What came later, or after the other club, is mixed up with warming up and tiring.
+        let (change_hint, club_hint) = (!self.found.condition_in_turn, self.found.pair.order_is_mixed_up());
         let (of_change, of_club) = (self.subject.amount(condition.value), self.subject.amount(build.value));
         match (did_more, condition.decision.kind, build.decision.kind) {
             (DidMore::Change, ..) => {
@@ -235,11 +237,17 @@ impl Speech<'_> {
                 let size = self.subject.amount(interaction.value);
                 say::altered(voice, other, measure, own, &size, &self.way(interaction), second, first)
             }
-            (_, Different, Different) => say::both_moved(voice, measure, &of_change, &of_club),
-            (_, Different, Same) => say::change_moved_club_same(voice, second, measure, other, own),
-            (_, Same, Different) => say::club_moved_change_same(voice, other, measure, first, second),
-            (_, Different, _) => say::change_moved(voice, second, measure, other),
-            (_, _, Different) => say::club_moved(voice, other, measure, second),
+            (_, Different, Different) => {
+                say::both_moved(voice, change_hint || club_hint, measure, &of_change, &of_club)
+            }
+            (_, Different, Same) => {
+                say::change_moved_club_same(voice, second, change_hint, measure, other, own)
+            }
+            (_, Same, Different) => {
+                say::club_moved_change_same(voice, other, club_hint, measure, first, second)
+            }
+            (_, Different, _) => say::change_moved(voice, second, change_hint, measure, other),
+            (_, _, Different) => say::club_moved(voice, other, club_hint, measure, second),
             (_, Same, Same) => say::neither_matters(voice, second, other, measure),
             (_, of_condition, of_build)
                 if (condition.says_next_to_nothing || build.says_next_to_nothing)

@@ -130,10 +130,10 @@ fn words(pair: &JudgedPair, request: &TogetherRequest, voice: &Voice) -> (String
             say::cannot_tell(voice, days, &low, &high, &level)
         }
     };
-    let order = if pair.nothing_allowed_for_order {
-        overlay::order_could_move_unknown(voice, &subject.the())
-    } else {
-        String::new()
+    let order = match pair.nothing_allowed_for_order {
+        false => String::new(),
+        true if combined.order_allowance > 0.0 => say::order_guessed(voice, &subject.the()),
+        true => overlay::order_could_move_unknown(voice, &subject.the()),
     };
     let control = pair
         .control
@@ -155,7 +155,7 @@ fn how_far_apart(days: &CombinedDays, subject: &Subject<'_>, voice: &Voice) -> S
         DaysLie::NotSeen => String::new(),
         DaysLie::Near => say::days_agree(voice),
         DaysLie::Apart => say::days_differ(voice),
-        DaysLie::FarApart => say::days_far_apart(voice, &subject.amount(days.between)),
+        DaysLie::FarApart => say::days_far_apart(voice, &subject.at_least_beside(days.between, days.assumed)),
     }
 }
 

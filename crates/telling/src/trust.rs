@@ -39,15 +39,26 @@ fn drifted(subject: &Subject<'_>, change: f64) -> say::Advice {
     }
 }
 
-/// A finding with its sentences; `measure` is the one asked for.
-pub(crate) fn say(session: &Session, measure: &MeasureId, seen: Seen, voice: &Voice) -> TrustFinding {
+/// A finding with its sentences; `measure` is the one asked for, `in_doubt` whether a value of it is asked about.
+pub(crate) fn say(
+    session: &Session,
+    measure: &MeasureId,
+    seen: Seen,
+    in_doubt: bool,
+    voice: &Voice,
+) -> TrustFinding {
     let weight = seen.weight();
-    let [what, why, next] = sentences(session, &Subject::of(measure, session, voice), &seen);
+    let [what, why, next] = sentences(session, &Subject::of(measure, session, voice), &seen, in_doubt);
     TrustFinding { seen, weight, what, why, next }
 }
 
 /// What was seen, why it matters, what to do.
-pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -> [String; 3] {
+pub(crate) fn sentences(
+    session: &Session,
+    subject: &Subject<'_>,
+    seen: &Seen,
+    in_doubt: bool,
+) -> [String; 3] {
     let voice = subject.voice;
     let several = session.builds.len() > 2;
     let name = |build: usize| session.builds.get(build).map_or_else(String::new, |b| short_name(&b.name));
@@ -70,13 +81,22 @@ pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -
                 say::moved_next(voice),
             ]
         }
-        Seen::Learning { build, other, gained, low, high, then, then_range } => {
+        Seen::Learning { build, other, is_the_baseline, gained, low, high, then, then_range } => {
             let printed = printed_difference(*then, then_range, None, subject);
             let (club, other) = (name(*build), name(*other));
             let Printed { value, low: from, high: to, level } = &printed;
             [
                 say::learning(voice, &club, &other, &subject.name, &subject.amount(*gained)),
-                say::learning_why(voice, &subject.span(*low, *high, None), &other, value, from, to, level),
+                say::learning_why(
+                    voice,
+                    &subject.span(*low, *high, None),
+                    *is_the_baseline,
+                    &other,
+                    value,
+                    from,
+                    to,
+                    level,
+                ),
                 say::learning_next(voice),
             ]
         }
@@ -182,10 +202,15 @@ pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -
                 .filter(|(_, part)| part.shots > 0)
                 .map(|(build, part)| of_club(voice, &name(build), *part))
                 .collect();
-            [say::left_out(voice, &counts.join(", ")), say::left_out_why(voice), say::left_out_next(voice)]
+            [
+                say::left_out(voice, &counts.join(", ")),
+                say::left_out_why(voice),
+                say::left_out_next(voice, in_doubt),
+            ]
         }
         Seen::FarShots { count, build, others, other, typical_told } => {
-            let next = if *typical_told { say::far_shots_next(voice) } else { say::left_out_next(voice) };
+            let next =
+                if *typical_told { say::far_shots_next(voice) } else { say::left_out_next(voice, in_doubt) };
             let [what, why] = if *count == 1 {
                 [say::one_far_shot(voice, several, &name(*build)), say::one_far_shot_why(voice)]
             } else {
@@ -208,8 +233,8 @@ pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -
             say::few_decide(voice, *few),
             say::few_decide_why(voice),
             match rounds_to_go {
-                Some(rounds) => say::few_decide_next_go_on(voice, *rounds as usize),
-                None => say::few_decide_next(voice),
+                Some(rounds) => say::few_decide_next_go_on(voice, in_doubt, *rounds as usize),
+                None => say::few_decide_next(voice, in_doubt),
             },
         ],
         Seen::NotFixed => [say::not_fixed(voice), say::not_fixed_why(voice), say::not_fixed_next(voice)],
@@ -221,8 +246,8 @@ pub(crate) fn sentences(session: &Session, subject: &Subject<'_>, seen: &Seen) -
             say::not_fixed_why(voice),
             say::not_of_the_plan_next(voice),
         ],
-        Seen::PlannedLooks { round, planned, looked } => [
-            say::planned_looks(voice, &round.to_string(), &planned.to_string()),
+        Seen::PlannedLooks { round, planned, is_unfinished, looked } => [
+            say::planned_looks(voice, &round.to_string(), &planned.to_string(), *is_unfinished),
             say::planned_looks_why(voice, *looked),
             say::planned_looks_next(voice, round >= planned),
         ],

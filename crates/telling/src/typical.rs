@@ -94,7 +94,10 @@ fn words(facts: &TypicalFacts, case: &Case<'_>) -> TypicalWords {
         Some(MoreMishits::Baseline) => Some(&case.baseline),
         Some(MoreMishits::Alike) | None => None,
     };
-    let leads = leader.map_or_else(String::new, |club| say::more_and_more_bad(voice, club));
+    let leads = leader.map_or_else(String::new, |club| {
+        let more = facts.mishits.map_or(0, |mishits| mishits.more_by());
+        say::more_and_more_bad(voice, club, more)
+    });
     TypicalWords {
         headline: headline(facts, case),
         beside: sentences(&[leads, beside]),
@@ -126,7 +129,8 @@ fn headline(facts: &TypicalFacts, case: &Case<'_>) -> String {
         DecisionKind::CannotTell | DecisionKind::CannotAnswer => {
             let (low, high) = (case.end(interval.low), case.end(interval.high));
             if case.a_guess_is_allowed_for_order() {
-                say::cannot_tell_order(voice, &case.subject.name, &low, &high, &level)
+                let guess = facts.estimate.order_allowance > 0.0;
+                say::cannot_tell_order(voice, &case.subject.name, guess, &low, &high, &level)
             } else {
                 say::cannot_tell(voice, &low, &high, &level)
             }

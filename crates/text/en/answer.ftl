@@ -87,7 +87,7 @@ hint-not-compared = The clubs were hit in turn, but { $measure } could not be co
    *[no] hint
 }, not proof.
 between-the-blocks = Whatever changed exactly between the two, the wind, a lesson, another ball, cannot be told from the club.
-new-in-the-hand = If { $club } was new in the hand, that may explain it: learning a club can cost { $size } of { $measure } over so many shots, and these shots cannot
+new-in-the-hand = If { $club } was new in the hand, that and luck together could explain it: learning a club can cost about { $size } of { $measure } over so many shots, and these shots cannot
     tell that from the club.
 second-day = A second day would show whether it lasts.
 holds-here = This holds for these clubs as built, with { $theirs ->

@@ -27,6 +27,8 @@ no-difference = no difference
 last-of-several = { $names } and { $last }
 check-the-value-first = First check the value in doubt: until then no number of shots can be named.
 no-limits = So few shots or laps leave the true difference open by more than { $size } either way: they say next to nothing about it.
+no-limits-in-doubt = With the value in doubt counted, these shots leave the true difference open by more than { $size } either way.
+in-doubt-in-short = Cannot tell: a value is in doubt.
 no-limits-in-short = Cannot tell: too few shots or laps.
 # A size and which way: `8 yd more`.
 gap = { $size } { $way }
@@ -53,8 +55,8 @@ more-than-a-visit = { $assumed ->
 other-days = Come again on other days and put them together, settle for finding only a bigger gap, or look at which of the two
     scatters less.
 another-day = Or come again on two other days and put the three together.
-usually-tells = { $long-turns ->
-    [yes] This one was not hit three at a time. A test of this size that is hit so would most likely tell a gap of { $gap } from none: 8 of 10 such tests do.
+usually-tells = { $same-first ->
+    [yes] This one began every lap with the same club. A second one like it that begins every second lap with the other club would most likely tell a gap of { $gap } from none: 8 of 10 such tests do.
    *[no] 8 of 10 tests of this size tell a gap of { $gap } from none; this one did not. A second one like it would most likely tell.
 }
 would-tell = About { $shots } shots with each, planned beforehand and hit in turn, three at a time, would most likely tell a gap of { $gap } from none: 8 of 10
@@ -80,9 +82,9 @@ would-find = { $assumed ->
    *[no] A
 } test of this size would then find a true difference of { $size } in 8 of 10 cases; smaller ones need more shots.
 fixed-would-tell = About { $shots } shots with each, their number fixed beforehand and hit in turn, three at a time, would most likely tell a gap of { $gap } from none: 8 of 10
-    such tests do. This session has as many, but a stricter interval of { $level } had to decide.
+    such tests do. This session has at least as many, but a stricter interval of { $level } had to decide.
 check-the-value = First check the value in doubt: while it is wrong, this answer is worth nothing.
-# Two or three laps of long turns: the number of shots is not what is missing.
+# Laps of long turns: the number of shots is not what is missing.
 shorter-turns = Change clubs every three shots, in place of turns of up to { $longest }: the same number of shots then makes many laps, and laps are what counts.
 # Neither left nor right.
 on-line = { $size } off line

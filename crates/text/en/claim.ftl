@@ -54,7 +54,10 @@ no-change-remedy = Enter what was said to change.
 at-least = The retest shows at least what was promised. That was { $claimed }; the retest shows { $span } ({ $level } interval).
 value-in-doubt = Not settled: a value of the retest is in doubt. The claim was { $claimed }.
 next-to-nothing = Not settled: the retest says next to nothing. The claim was { $claimed }.
-order-unknown = Not settled: how far warming up and tiring move { $measure } is not known. The claim was { $claimed }; by luck alone the retest would
+order-unknown = Not settled: how far warming up and tiring move { $measure } is not known. The claim was { $claimed }; { $guess ->
+    [yes] allowing for luck and, by a guess, for the order
+   *[no] by luck alone
+} the retest would
     allow { $span } ({ $level } interval).
 next-supported-order-not-known = Whether the retest was hit in turn is not known, so it supports the claim without proving it: hit both clubs in turn, three shots at a time, before you decide.
 next-supported-not-compared = The retest could not be compared lap by lap, so it supports the claim without proving it: have { $measure } measured on every shot before you decide.

@@ -28,7 +28,10 @@ not-measured = { $club } felt { $feeling ->
    *[longer] longer
 }; these numbers cannot show it.
 choose-same = By the shots they are the same for your purpose: choose by feel, look or price.
-choose-cannot-tell = The shots cannot tell yet: test again. Until then what you felt is all there is to go by.
+choose-cannot-tell = The shots cannot tell yet: test again.{ $opposite ->
+    [yes] {""}
+   *[no] {" "}Until then what you felt is all there is to go by.
+}
 choose-cannot-tell-bet = The shots cannot tell yet: test again. Until then there is what you felt, and the bet.
 choose-too-small = The difference is too small to matter: choose by feel, look or price.
 likes-look = You like the look of { $club }.

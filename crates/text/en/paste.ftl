@@ -4,9 +4,12 @@ in-the-file = The shots are in the file that goes with this.
 title = { $measure }: { $candidate } against { $baseline }
 the-same = equal in these shots
 scatter = Scatter: { $ratio }; allowing for luck { $low } to { $high } ({ $level } interval).
-gap = Gap: { $gap }; allowing for luck{ $mixed-up ->
-    [yes] {" "}and order
-   *[no] {""}
+gap = Gap: { $gap }; allowing for luck{ $room ->
+    [luck-and-order] {" "}and order
+    [luck-alone] {" "}alone
+    [luck-and-a-guess] {" "}and, by a guess, order
+    [luck-and-starts] {" "}and the cold start of each lap
+   *[luck] {""}
 } { $low } to { $high } ({ $level } interval).
 gap-alone = Gap in these { $averages ->
     [yes] averages

@@ -18,11 +18,26 @@ club-hint-not-compared = The clubs were hit in turn, but { $measure } could not 
     no proof.
 change-moved-more = The change to “{ $second }” made more difference to { $measure } than { $other } did: { $size } against { $other-size }.
 club-moved-more = { $other } made more difference to { $measure } than the change to “{ $second }” did: { $size } against { $other-size }.
-both-moved = Both made a difference to { $measure }, and which of them more is not settled: { $size } against { $other-size }.
-change-moved = The change to “{ $second }” made a difference to { $measure }; whether { $other } did is not settled.
-club-moved = { $other } made a difference to { $measure }; whether the change to “{ $second }” did is not settled.
-change-moved-club-same = The change to “{ $second }” made a difference to { $measure }; { $other } and { $own } are the same for your purpose.
-club-moved-change-same = { $other } made a difference to { $measure }; “{ $first }” and “{ $second }” are the same for your purpose.
+both-moved = Both { $hint ->
+    [yes] point to a difference in
+   *[no] made a difference to
+} { $measure }, and which of them more is not settled: { $size } against { $other-size }.
+change-moved = The change to “{ $second }” { $hint ->
+    [yes] points to a difference in
+   *[no] made a difference to
+} { $measure }; whether { $other } did is not settled.
+club-moved = { $other } { $hint ->
+    [yes] points to a difference in
+   *[no] made a difference to
+} { $measure }; whether the change to “{ $second }” did is not settled.
+change-moved-club-same = The change to “{ $second }” { $hint ->
+    [yes] points to a difference in
+   *[no] made a difference to
+} { $measure }; { $other } and { $own } are the same for your purpose.
+club-moved-change-same = { $other } { $hint ->
+    [yes] points to a difference in
+   *[no] made a difference to
+} { $measure }; “{ $first }” and “{ $second }” are the same for your purpose.
 neither-matters = Neither the change to “{ $second }” nor { $other } made a difference to { $measure } that matters to you.
 neither-moved = Neither the change to “{ $second }” nor { $other } made a clear difference to { $measure }.
 altered = What { $other } does to { $measure } changed: against { $own } it had { $size } { $way } “{ $second }” than “{ $first }”.

@@ -22,6 +22,7 @@ through-control = On days with only one of the two clubs it was held against { $
 order-is-the-same = The same club was hit first each time, so warming up and tiring push the same way every day: { $size } to either side
     is room for that, however many days there are. Hit the other one first next time, or both in turn.
 order-changes = Of the interval, { $size } to either side is room for warming up and tiring, since the clubs were not compared in turn every day.
+order-guessed = How far warming up and tiring move { $measure } is not known: what is allowed for them is a guess of ours, from how far single shots scatter.
 order-is-not-known = Which way warming up and tiring push is not known of every day, so { $size } to either side is room for the worst of it, however
     many days there are.
 one-more-day = One more day like these would narrow it from about { $now } to about { $then } to either side.

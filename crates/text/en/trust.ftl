@@ -12,7 +12,10 @@ in-turn-same-first-next = Begin { $several ->
    *[no] every second lap with the other club
 }.
 learning = { $club } gained on { $other } from shot to shot: { $measure } by about { $size } since its first one.
-learning-why = Allowing for luck, by { $span }. A club that is new in the hand does that, and its average holds what learning it cost. Once it is known, its gap
+learning-why = Allowing for luck, by { $span }. { $baseline ->
+    [yes] Warming up may have fallen mostly on it, and its average holds what that cost. Once warm, its gap
+   *[no] A club that is new in the hand does that, and its average holds what learning it cost. Once it is known, its gap
+}
     to { $other } may be { $gap } ({ $low } to { $high }, { $level } interval).
 learning-next = Hit it until it no longer gains, then test again.
 moved = { $club } itself moved: { $measure } { $before } with “{ $first }”, { $after } with “{ $second }”.
@@ -107,7 +110,10 @@ average-disagrees-next = Ask which shots the printed average stands for.
 left-out = Left out: { $counts }.
 left-out-why = Leaving out the worst two of one club alone can make two equal clubs look different in 1 of 10 sessions. What was
     left out still counts in the answer.
-left-out-next = Keep every shot. A mishit belongs to the club too.
+left-out-next = Keep every shot{ $in-doubt ->
+    [yes] , unless it is a slip
+   *[no] {""}
+}. A mishit belongs to the club too.
 one-far-shot = { $several ->
     [yes] Of the two clubs compared here, 1 shot
    *[no] 1 shot
@@ -130,7 +136,10 @@ few-decide = Taking out { $shots ->
    *[other] { $shots } well-chosen shots
 } would change the answer.
 few-decide-why = An answer that a few shots can turn around rests on little.
-few-decide-next = Leave none out. Before you decide, check it with a new test whose number of shots is fixed beforehand.
+few-decide-next = Leave none out{ $in-doubt ->
+    [yes] , unless it is a slip
+   *[no] {""}
+}. Before you decide, check it with a new test whose number of shots is fixed beforehand.
 not-fixed = The number of shots was not fixed beforehand, or was looked at on the way.
 fixed-not-said = Nobody said whether the number of shots was fixed beforehand.
 fixed-not-said-next = If it was fixed before the first shot, say so.
@@ -143,7 +152,10 @@ not-of-the-plan-next = Stop where the plan says.
 not-fixed-why = Two equal clubs that are watched until one looks better will look different in about 2 of 10 sessions. The answer is held to
     a stricter level for that.
 not-fixed-next = Fix the number before the first shot.
-planned-looks = { $round } of { $planned } planned laps were hit.
+planned-looks = { $round } of { $planned } planned laps were { $unfinished ->
+    [yes] begun; the last of them is not finished
+   *[no] hit
+}.
 planned-looks-why = { $looked ->
     [yes] Looking on the way was planned, and the answer takes it into account.
    *[no] Nobody looked before the end of the plan.
@@ -165,7 +177,10 @@ no-speed-no-strike-next = Ask for club speed, and mark the face to see where the
 averages-only = Only averages are here.
 averages-only-why = Cold shots, left-out shots and the order of hitting cannot be seen in an average.
 averages-only-next = Ask for every shot.
-few-decide-next-go-on = Leave none out, and go on: { NUMBER($rounds) } { $rounds ->
+few-decide-next-go-on = Leave none out{ $in-doubt ->
+    [yes] {" "}unless it is a slip
+   *[no] {""}
+}, and go on: { NUMBER($rounds) } { $rounds ->
     [one] lap of the plan remains
    *[other] laps of the plan remain
 }.

@@ -84,7 +84,7 @@ hint-not-compared = Los palos se alternaron, pero { $measure } no se pudo compar
    *[no] {""}
 }, no una prueba.
 between-the-blocks = Lo que cambiara justo entre los dos, el viento, una clase, otra bola, no se distingue del palo.
-new-in-the-hand = Si { $club } era nuevo para quien lo usó, eso puede explicarlo: aprender un palo puede costar { $size } de { $measure } en tantos golpes, y estos golpes
+new-in-the-hand = Si { $club } era nuevo para quien lo usó, eso y el azar juntos podrían explicarlo: aprender un palo puede costar cerca de { $size } de { $measure } en tantos golpes, y estos golpes
     no lo distinguen del palo.
 second-day = Un segundo día diría si se mantiene.
 holds-here = Vale para estos palos tal como están montados, con { $theirs ->

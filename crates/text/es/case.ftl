@@ -25,6 +25,8 @@ no-difference = ninguna diferencia
 last-of-several = { $names } y { $last }
 check-the-value-first = Revisa primero el valor dudoso: hasta entonces no se puede decir cuántos golpes hacen falta.
 no-limits = Con tan pocos golpes o ciclos la diferencia real queda abierta en más de { $size } a cada lado: no dicen casi nada de ella.
+no-limits-in-doubt = Contando el valor dudoso, estos golpes dejan la diferencia real abierta en más de { $size } a cada lado.
+in-doubt-in-short = No se sabe: hay un valor dudoso.
 no-limits-in-short = No se sabe: muy pocos golpes o ciclos.
 gap = { $size } { $way }
 shows-at-best = Una sesión así muestra una diferencia de { $size } en 8 de cada 10 casos; las menores piden más golpes.
@@ -48,8 +50,8 @@ more-than-a-visit = { $assumed ->
     así: más de lo que cabe en una visita (unos 60 con cada uno, regla práctica entre golfistas, sin ningún estudio detrás).
 other-days = Vuelve otros días y júntalos, confórmate con encontrar solo una diferencia mayor, o mira cuál de los dos agrupa mejor.
 another-day = O vuelve otros dos días y junta los tres.
-usually-tells = { $long-turns ->
-    [yes] Esta no se hizo de tres en tres. Una prueba de este tamaño alternando los palos de tres en tres muy probablemente distinguiría entre una diferencia de { $gap } y ninguna: así es en 8 de cada 10.
+usually-tells = { $same-first ->
+    [yes] Esta empezó cada ciclo con el mismo palo. Otra igual que empiece uno de cada dos ciclos con el otro palo muy probablemente distinguiría entre una diferencia de { $gap } y ninguna: así es en 8 de cada 10.
    *[no] 8 de cada 10 pruebas de este tamaño distinguen entre una diferencia de { $gap } y ninguna; esta no. Con otra igual muy probablemente se sabría.
 }
 would-tell = Con unos { $shots } golpes con cada palo, planeados de antemano y alternando los palos de tres en tres, muy probablemente se distinguiría entre una
@@ -76,7 +78,7 @@ would-find = { $assumed ->
    *[no] Una
 } prueba de este tamaño encontraría entonces una diferencia real de { $size } en 8 de cada 10 casos; las menores piden más golpes.
 fixed-would-tell = Con unos { $shots } golpes con cada palo, fijados de antemano y alternando los palos de tres en tres, muy probablemente se distinguiría entre una diferencia de
-    { $gap } y ninguna: así es en 8 de cada 10 pruebas. Esta sesión tiene otros tantos, pero decidió un intervalo más exigente, del { $level }.
+    { $gap } y ninguna: así es en 8 de cada 10 pruebas. Esta sesión tiene al menos otros tantos, pero decidió un intervalo más exigente, del { $level }.
 check-the-value = Revisa primero el valor dudoso: mientras esté mal, esta respuesta no vale nada.
 shorter-turns = Cambia de palo cada tres golpes, en lugar de tandas de hasta { $longest }: el mismo número de golpes da entonces muchos ciclos, y son los ciclos los que cuentan.
 on-line = { $size } de desvío

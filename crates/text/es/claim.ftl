@@ -54,7 +54,10 @@ no-change-remedy = Escribe qué se dijo que cambiaría.
 at-least = La repetición muestra al menos lo prometido. Era { $claimed }; la repetición muestra { $span } (intervalo del { $level }).
 value-in-doubt = Sin decidir: hay un valor en duda en la repetición. Lo prometido era { $claimed }.
 next-to-nothing = Sin decidir: la repetición no dice casi nada. Lo prometido era { $claimed }.
-order-unknown = Sin decidir: no se sabe cuánto influyen el calentamiento y el cansancio en { $measure }. Lo prometido era { $claimed }; solo por azar la
+order-unknown = Sin decidir: no se sabe cuánto influyen el calentamiento y el cansancio en { $measure }. Lo prometido era { $claimed }; { $guess ->
+    [yes] teniendo en cuenta el azar y, a ojo, el orden, la
+   *[no] solo por azar la
+}
     repetición admitiría { $span } (intervalo del { $level }).
 next-supported-order-not-known = No se sabe si en la repetición los palos se alternaron, así que apoya la promesa sin probarla: alterna los dos, de tres en tres golpes, antes de decidir.
 next-supported-not-compared = La repetición no se pudo comparar ciclo a ciclo, así que apoya la promesa sin probarla: haz que se mida en cada golpe antes de decidir: { $measure }.

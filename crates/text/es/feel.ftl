@@ -27,7 +27,10 @@ not-measured = { $club } te pareció { $feeling ->
    *[longer] más largo
 }; estos números no pueden mostrarlo.
 choose-same = Según los golpes son iguales para lo que buscas: elige por sensaciones, estética o precio.
-choose-cannot-tell = Los golpes aún no lo dicen: prueba otra vez. Hasta entonces no hay más guía que lo que sentiste.
+choose-cannot-tell = Los golpes aún no lo dicen: prueba otra vez.{ $opposite ->
+    [yes] {""}
+   *[no] {" "}Hasta entonces no hay más guía que lo que sentiste.
+}
 choose-cannot-tell-bet = Los golpes aún no lo deciden: haz otra prueba. Hasta entonces están lo que sentiste y la apuesta.
 choose-too-small = La diferencia es demasiado pequeña para importar: elige por sensaciones, estética o precio.
 likes-look = Te gusta el aspecto de { $club }.

@@ -3,9 +3,12 @@ in-the-file = Los golpes están en el archivo que acompaña a esto.
 title = { $measure }: { $candidate } frente a { $baseline }
 the-same = igual en estos golpes
 scatter = Dispersión: { $ratio }; teniendo en cuenta el azar, de { $low } a { $high } (intervalo del { $level }).
-gap = Diferencia: { $gap }; teniendo en cuenta el azar{ $mixed-up ->
-    [yes] {" "}y el orden
-   *[no] {""}
+gap = Diferencia: { $gap }; teniendo en cuenta { $room ->
+    [luck-and-order] el azar y el orden
+    [luck-alone] solo el azar
+    [luck-and-a-guess] el azar y, a ojo, el orden
+    [luck-and-starts] el azar y el comienzo en frío de cada ciclo
+   *[luck] el azar
 }, de { $low } a { $high } (intervalo del { $level }).
 gap-alone = Diferencia en estos { $averages ->
     [yes] promedios

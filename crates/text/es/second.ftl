@@ -16,11 +16,26 @@ club-hint-order-not-known = No se sabe si los palos se alternaron: lo que hizo {
 club-hint-not-compared = Los palos se alternaron, pero { $measure } no se pudo comparar ciclo a ciclo: lo que hizo { $other } es un indicio, no una prueba.
 change-moved-more = En { $measure } influyó más el cambio a «{ $second }» que { $other }: { $size } frente a { $other-size }.
 club-moved-more = En { $measure } influyó más { $other } que el cambio a «{ $second }»: { $size } frente a { $other-size }.
-both-moved = En { $measure } influyeron los dos, y no está decidido cuál más: { $size } frente a { $other-size }.
-change-moved = En { $measure } influyó el cambio a «{ $second }»; no está decidido si también { $other }.
-club-moved = En { $measure } influyó { $other }; no está decidido si también el cambio a «{ $second }».
-change-moved-club-same = En { $measure } influyó el cambio a «{ $second }»; { $other } y { $own } son iguales para lo que buscas.
-club-moved-change-same = En { $measure } influyó { $other }; «{ $first }» y «{ $second }» son iguales para lo que buscas.
+both-moved = En { $measure } { $hint ->
+    [yes] parece que influyeron
+   *[no] influyeron
+} los dos, y no está decidido cuál más: { $size } frente a { $other-size }.
+change-moved = En { $measure } { $hint ->
+    [yes] parece que influyó
+   *[no] influyó
+} el cambio a «{ $second }»; no está decidido si también { $other }.
+club-moved = En { $measure } { $hint ->
+    [yes] parece que influyó
+   *[no] influyó
+} { $other }; no está decidido si también el cambio a «{ $second }».
+change-moved-club-same = En { $measure } { $hint ->
+    [yes] parece que influyó
+   *[no] influyó
+} el cambio a «{ $second }»; { $other } y { $own } son iguales para lo que buscas.
+club-moved-change-same = En { $measure } { $hint ->
+    [yes] parece que influyó
+   *[no] influyó
+} { $other }; «{ $first }» y «{ $second }» son iguales para lo que buscas.
 neither-matters = En { $measure } ni el cambio a «{ $second }» ni { $other } influyeron tanto como para que te importe.
 neither-moved = En { $measure } no influyeron claramente ni el cambio a «{ $second }» ni { $other }.
 altered = Lo que hace { $other } en { $measure } cambió: frente a { $own }, fueron { $size } { $way } en «{ $second }» que en «{ $first }».

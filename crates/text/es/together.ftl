@@ -21,6 +21,7 @@ through-control = Los días con solo uno de los dos palos se lo comparó con { $
 order-is-the-same = Cada vez empezaste con el mismo palo, así que calentar y cansarse empujan cada día hacia el mismo lado: { $size } a cada lado
     es margen para eso, por muchos días que haya. La próxima vez empieza con el otro, o alterna los dos.
 order-changes = Del intervalo, { $size } a cada lado es margen para calentar y cansarse, pues los palos no se compararon por turnos todos los días.
+order-guessed = No se sabe cuánto influyen el calentamiento y el cansancio en { $measure }: lo que se deja para ellos es a ojo, según cuánto se dispersan los golpes.
 order-is-not-known = No se sabe, en todos los días, hacia qué lado empujan calentar y cansarse, así que { $size } a cada lado es margen para lo peor, por
     muchos días que haya.
 one-more-day = Un día más como estos lo estrecharía de cerca de { $now } a cerca de { $then } a cada lado.

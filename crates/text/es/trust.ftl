@@ -11,7 +11,10 @@ in-turn-same-first-next = Empieza { $several ->
    *[no] uno de cada dos ciclos con el otro palo
 }.
 learning = { $club } fue ganando terreno a { $other } de golpe en golpe: cerca de { $size } de { $measure } desde el primero.
-learning-why = Teniendo en cuenta el azar, { $span }. Es lo que hace un palo nuevo en las manos, y su promedio lleva lo que costó aprenderlo. Una vez conocido,
+learning-why = Teniendo en cuenta el azar, { $span }. { $baseline ->
+    [yes] Puede que el calentamiento cayera sobre todo en él, y su promedio lleva lo que costó. Ya en caliente,
+   *[no] Es lo que hace un palo nuevo en las manos, y su promedio lleva lo que costó aprenderlo. Una vez conocido,
+}
     frente a { $other } puede quedar en { $gap } (de { $low } a { $high }, intervalo del { $level }).
 learning-next = Úsalo hasta que deje de mejorar y repite la prueba.
 moved = { $club } cambió él mismo: { $measure } de { $before } con «{ $first }» y de { $after } con «{ $second }».
@@ -104,7 +107,10 @@ average-disagrees-next = Pregunta de qué golpes es el promedio escrito.
 left-out = Golpes apartados: { $counts }.
 left-out-why = Apartar los dos peores de un solo palo puede hacer que dos palos iguales parezcan distintos en 1 de cada 10
     sesiones. Lo apartado sigue contando en la respuesta.
-left-out-next = Quédate con todos los golpes. Un fallo también es del palo.
+left-out-next = Quédate con todos los golpes{ $in-doubt ->
+    [yes] , salvo que sea un error al anotarlo
+   *[no] {""}
+}. Un fallo también es del palo.
 one-far-shot = { $several ->
     [yes] De los dos palos que aquí se comparan, 1 golpe
    *[no] 1 golpe
@@ -127,7 +133,10 @@ few-decide = Quitar { $shots ->
    *[other] { $shots } golpes bien escogidos
 } cambiaría la respuesta.
 few-decide-why = Una respuesta que unos pocos golpes pueden volver del revés se apoya en poco.
-few-decide-next = No apartes ninguno. Antes de decidir, compruébalo con una prueba nueva, con el número de golpes fijado de antemano.
+few-decide-next = No apartes ninguno{ $in-doubt ->
+    [yes] , salvo que sea un error al anotarlo
+   *[no] {""}
+}. Antes de decidir, compruébalo con una prueba nueva, con el número de golpes fijado de antemano.
 not-fixed = El número de golpes no se fijó de antemano, o se miraron los datos a mitad de la prueba.
 fixed-not-said = Nadie dijo si el número de golpes se fijó de antemano.
 fixed-not-said-next = Si se fijó antes del primer golpe, dilo.
@@ -140,7 +149,10 @@ not-of-the-plan-next = Detente donde dice el plan.
 not-fixed-why = Dos palos iguales que se miran hasta que uno parece mejor parecerán distintos en unas 2 de cada 10 sesiones. Por eso se
     le exige más a la respuesta.
 not-fixed-next = Fija el número antes del primer golpe.
-planned-looks = Se hicieron { $round } de los { $planned } ciclos previstos.
+planned-looks = Se { $unfinished ->
+    [yes] empezaron { $round } de los { $planned } ciclos previstos; el último no está terminado
+   *[no] hicieron { $round } de los { $planned } ciclos previstos
+}.
 planned-looks-why = { $looked ->
     [yes] Mirar los datos a mitad de la prueba estaba previsto, y la respuesta lo tiene en cuenta.
    *[no] Nadie miró los datos antes del final del plan.
@@ -162,7 +174,10 @@ no-speed-no-strike-next = Pide la velocidad de palo y marca la cara para ver dó
 averages-only = Aquí solo hay promedios.
 averages-only-why = En un promedio no se ven los golpes en frío, los apartados ni el orden.
 averages-only-next = Pide todos los golpes.
-few-decide-next-go-on = No apartes ninguno y sigue: { $rounds ->
+few-decide-next-go-on = No apartes ninguno{ $in-doubt ->
+    [yes] , salvo que sea un error al anotarlo,
+   *[no] {""}
+} y sigue: { $rounds ->
     [one] queda { NUMBER($rounds) } ciclo
    *[other] quedan { NUMBER($rounds) } ciclos
 } del plan.

@@ -81,7 +81,8 @@ fn of_session(judged: &Judged<'_>) -> Vec<Fact> {
     if headline.facts.says_next_to_nothing && !in_doubt {
         add("is.asked_says_little", "yes");
     }
-    if headline.facts.few_whole_laps.is_some() && !in_doubt {
+    let cannot_tell = headline.decision.kind == DecisionKind::CannotTell;
+    if cannot_tell && headline.facts.few_whole_laps.is_some() && !in_doubt {
         add("is.asked_few_whole_laps", "yes");
     }
     if headline.facts.scatter_is_assumed {

@@ -67,6 +67,12 @@ pub struct Estimate {
 }
 
 impl Estimate {
+    /// Smallest true difference that as many shots hit in turn would show in 8 of 10 cases: no room is left for the order then.
+    #[must_use]
+    pub fn detectable_in_turn(&self) -> f64 {
+        self.detectable - self.order_allowance
+    }
+
     /// Whether three visits like this one hold so many shots with each.
     #[must_use]
     pub fn three_visits_hold(&self, shots: u32) -> bool {

@@ -8,7 +8,7 @@
 
 mod usual;
 
-use crate::analysis::{Basis, Counts, Include};
+use crate::analysis::{Basis, Comparison, Counts, Include, Method};
 use crate::facts::{OrderAllowance, RestsOn};
 use crate::interval::Interval;
 use crate::judge::{Judged, Judgment, reported_unit};
@@ -18,7 +18,9 @@ use serde::Serialize;
 use session::measure::{Margin, MeasureId};
 use session::question::{Differs, Goal};
 use stats::choices::WIDENING;
-use stats::{CautiousDifference, Level, NormalMixture, Sample, chance_above, pulled, pulled_among};
+use stats::{
+    CautiousDifference, Level, NormalMixture, Sample, TDifference, chance_above, pulled, pulled_among,
+};
 use usual::Usual;
 pub use usual::UsualFor;
 pub(crate) use usual::matters_usually;
@@ -174,7 +176,9 @@ pub fn bet(judged: &Judged<'_>) -> Result<BetFacts, NoBet> {
     let differs = judged.settled.question.differs;
     let usual_for = UsualFor::of(&headline.measure, shot_sd);
     let usual = Usual::of(usual_for, differs);
-    let believed = Believed::of(&careful, &others(judged, headline), usual).ok_or(NoBet::NothingCompared)?;
+    let error = headline.comparison().map_or_else(|| careful.wider(Level::P95), |c| error_of(&careful, c));
+    let believed = Believed::of(&careful, error, &others(judged, headline), usual);
+    let believed = believed.ok_or(NoBet::NothingCompared)?;
     let toward = if careful.diff() < 0.0 { Direction::Lower } else { Direction::Higher };
     let chance = |size: f64| believed.chance(toward, size);
     let margin = headline.margin.map(Margin::value);
@@ -224,8 +228,21 @@ pub(crate) fn expected_gap(judged: &Judged<'_>, headline: &Judgment) -> Option<f
     let usual_for = UsualFor::of(&headline.measure, comparison.shot_sd);
     let usual = Usual::of(usual_for, judged.settled.question.differs);
     let drift = DRIFT_OF_ALLOWANCE * careful.allowance;
-    let error = careful.wider(Level::P95);
+    let error = error_of(&careful, comparison);
     Some(pulled_among(&error, &others(judged, headline), &usual.each(), drift).ok()?.mean())
+}
+
+/// The error that a bet rests on: never less than single shots of this scatter have. That of two or three laps is often
+/// small by chance, and a bet would take it for knowledge.
+fn error_of(careful: &CautiousDifference, comparison: &Comparison) -> TDifference {
+    let mut error = careful.wider(Level::P95);
+    if comparison.method != Method::Rounds {
+        return error;
+    }
+    let Counts { baseline, candidate } = comparison.n;
+    let of_shots = comparison.shot_sd * (1.0 / baseline as f64 + 1.0 / candidate as f64).sqrt();
+    error.se = error.se.max(WIDENING * of_shots);
+    error
 }
 
 /// The gaps of the other candidates on the same measure: how far clubs lie apart here says which gaps are usual.
@@ -243,7 +260,8 @@ pub(crate) fn believed_of(
     margin: Option<f64>,
     differs: Option<Differs>,
 ) -> Option<(PulledGap, ChanceRange, Option<ChanceRange>)> {
-    let believed = Believed::of(careful, &[], Usual::of(UsualFor::of(measure, shot_sd), differs))?;
+    let error = careful.wider(Level::P95);
+    let believed = Believed::of(careful, error, &[], Usual::of(UsualFor::of(measure, shot_sd), differs))?;
     let toward = if careful.diff() < 0.0 { Direction::Lower } else { Direction::Higher };
     let by_margin = margin.filter(|margin| *margin > 0.0).map(|margin| believed.chance(toward, margin));
     Some((believed.gap(careful.diff()), believed.chance(toward, 0.0), by_margin))
@@ -278,8 +296,8 @@ struct Believed {
 }
 
 impl Believed {
-    fn of(careful: &CautiousDifference, others: &[f64], usual: Usual) -> Option<Self> {
-        let (error, drift) = (careful.wider(Level::P95), DRIFT_OF_ALLOWANCE * careful.allowance);
+    fn of(careful: &CautiousDifference, error: TDifference, others: &[f64], usual: Usual) -> Option<Self> {
+        let drift = DRIFT_OF_ALLOWANCE * careful.allowance;
         let drifts = if drift > 0.0 { vec![-drift, 0.0, drift] } else { vec![0.0] };
         let mut all = Vec::with_capacity(3 * drifts.len());
         for by in drifts {

@@ -16,6 +16,8 @@ use stats::choices::WIDENING;
 use stats::linear_model::{Intercept, linear_model};
 use stats::{Level, RoundShot};
 
+/// With fewer shots of its own no shape of a gain is seen, only its noise.
+const FEWEST_OWN: usize = 12;
 /// Shots and rounds beyond these are no visit, and the fit costs by their product and more.
 const MOST_SHOTS: usize = 600;
 const MOST_ROUNDS: usize = 60;
@@ -26,7 +28,9 @@ pub(super) fn learning(settled: &Settled<'_>, headline: &Judgment) -> Option<See
     known.facts().per_yard_of_carry?;
     let is_average = Asked::of(settled.question, &headline.measure).aspect() == Aspect::Average;
     let in_turn = headline.estimate.as_ref().is_some_and(|estimate| estimate.method == Method::Rounds);
-    if !(is_average && in_turn) {
+    // What whole laps alone show, and what says next to nothing, shows no gain from shot to shot either.
+    let only_whole_laps = headline.pair.turns.is_some_and(|turns| turns.are_too_long);
+    if !(is_average && in_turn) || only_whole_laps || headline.facts.says_next_to_nothing {
         return None;
     }
     let measured = settled.table.measured(&headline.measure, Include::All);
@@ -38,10 +42,20 @@ pub(super) fn learning(settled: &Settled<'_>, headline: &Judgment) -> Option<See
     }
     [(headline.candidate, headline.baseline), (headline.baseline, headline.candidate)]
         .into_iter()
-        .find_map(|(build, other)| gained(&shots, &rounds, build, other, headline.levels.different))
+        .find_map(|(build, other)| gained(&shots, &rounds, build, other, headline))
 }
 
-fn gained(shots: &[RoundShot], rounds: &[usize], build: usize, other: usize, level: Level) -> Option<Seen> {
+fn gained(
+    shots: &[RoundShot],
+    rounds: &[usize],
+    build: usize,
+    other: usize,
+    headline: &Judgment,
+) -> Option<Seen> {
+    let own = shots.iter().filter(|shot| shot.build == build).count();
+    if own < FEWEST_OWN {
+        return None;
+    }
     let is = |yes: bool| f64::from(u8::from(yes));
     let mut hit: few::Map<usize, usize> = few::Map::default();
     let left = shots.iter().map(|shot| {
@@ -57,13 +71,17 @@ fn gained(shots: &[RoundShot], rounds: &[usize], build: usize, other: usize, lev
     let values: Vec<f64> = shots.iter().map(|shot| shot.value).collect();
     let model = linear_model(&values, &columns, Intercept::Fitted).ok()?;
     let (gap, lost) = (model.terms.get(1)?.widened(WIDENING), model.terms.get(2)?.widened(WIDENING));
-    let (of_gap, of_lost) = (Interval::from(gap.interval(level)), lost.interval(Level::P95));
+    let (of_gap, of_lost) =
+        (Interval::from(gap.interval(headline.levels.different)), lost.interval(Level::P95));
+    // What was made up within the shots; the rest of it is a shape's, and nobody saw it.
+    let made_up = 1.0 - unlearned(own - 1);
     (of_lost.high < 0.0).then_some(Seen::Learning {
         build,
         other,
-        gained: -lost.diff,
-        low: -of_lost.high,
-        high: -of_lost.low,
+        is_the_baseline: build == headline.baseline,
+        gained: -lost.diff * made_up,
+        low: -of_lost.high * made_up,
+        high: -of_lost.low * made_up,
         then: gap.diff,
         then_range: of_gap,
     })

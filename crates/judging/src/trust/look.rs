@@ -31,7 +31,13 @@ const MOST_MISSING: f64 = 2.0;
 
 /// Everything seen, in the order of the session's life.
 /// `typical_told`: whether the typical shot is told of the two.
-pub(super) fn look(settled: &Settled<'_>, headline: &Judgment, typical_told: bool) -> Vec<Seen> {
+/// `in_doubt`: values that the golfer is asked about; they lie far, and are none of the club's far shots.
+pub(super) fn look(
+    settled: &Settled<'_>,
+    headline: &Judgment,
+    in_doubt: &[f64],
+    typical_told: bool,
+) -> Vec<Seen> {
     let session = settled.session;
     let (baseline, candidate, rounds) = (headline.baseline, headline.candidate, headline.shared_rounds);
     let measure = &headline.measure;
@@ -72,7 +78,7 @@ pub(super) fn look(settled: &Settled<'_>, headline: &Judgment, typical_told: boo
         let left = |build| settled.table.left_out(build);
         seen.push(Seen::LeftOut { by_build: (0..session.builds.len()).map(left).collect() });
     }
-    seen.extend(far_shots(settled, measure, [baseline, candidate], typical_told));
+    seen.extend(far_shots(settled, measure, [baseline, candidate], in_doubt, typical_told));
     seen.extend(match headline.facts.number {
         NumberOfShots::SaidFixed => None,
         NumberOfShots::SaidNotFixed => Some(Seen::NotFixed),
@@ -80,12 +86,24 @@ pub(super) fn look(settled: &Settled<'_>, headline: &Judgment, typical_told: boo
         NumberOfShots::Planned { round, planned } => Some(Seen::PlannedLooks {
             round,
             planned,
+            is_unfinished: round < planned && last_is_unfinished(session, [baseline, candidate]),
             looked: round < planned || settled.question.stopping.was_looked_at_before(planned),
         }),
         NumberOfShots::NotOfThePlan { rounds, planned } => Some(Seen::NotOfThePlan { rounds, planned }),
     });
     seen.extend(no_swing_or_strike(session));
     seen
+}
+
+/// Whether the last round holds fewer shots with either build than every round before it.
+fn last_is_unfinished(session: &Session, builds: [usize; 2]) -> bool {
+    let Some(last) = session.shots.iter().filter_map(|shot| shot.round).max() else { return false };
+    let hit = |round: u32, build: usize| {
+        session.shots.iter().filter(|shot| shot.round == Some(round) && shot.build == build).count()
+    };
+    builds
+        .iter()
+        .any(|build| (1..last).map(|round| hit(round, *build)).min().is_some_and(|n| hit(last, *build) < n))
 }
 
 /// Interleaved over all builds, but not for this pair, is blocked for this pair.
@@ -250,6 +268,7 @@ fn far_shots(
     settled: &Settled<'_>,
     id: &MeasureId,
     [baseline, candidate]: [usize; 2],
+    in_doubt: &[f64],
     typical_told: bool,
 ) -> Option<Seen> {
     let index = settled.session.measure_index(id)?;
@@ -257,7 +276,8 @@ fn far_shots(
         let values = settled.table.values(build, index, Include::All);
         let distance = robust_distance(&values).filter(|_| values.len() >= FEWEST_TO_LIE_FAR_FROM);
         let Some(distance) = distance else { return 0 };
-        values.iter().filter(|value| distance(**value) > FAR).count()
+        let is_in_doubt = |value: f64| in_doubt.iter().any(|odd| odd.to_bits() == value.to_bits());
+        values.iter().filter(|value| distance(**value) > FAR && !is_in_doubt(**value)).count()
     };
     let (of_baseline, of_candidate) = (far(baseline), far(candidate));
     let count = of_baseline + of_candidate;

@@ -24,7 +24,8 @@ pub fn trust(judged: &Judged<'_>, removals_to_flip: Option<usize>) -> Vec<Seen> 
     let mut seen = odd::odd_values(&judged.settled, headline);
     seen.extend(moved::moved(judged.settled.session, headline));
     seen.extend(learning::learning(&judged.settled, headline));
-    seen.extend(look::look(&judged.settled, headline, typical_is_told(judged, headline)));
+    let in_doubt: Vec<f64> = seen.iter().filter_map(|seen| seen.in_doubt_on(&headline.measure)).collect();
+    seen.extend(look::look(&judged.settled, headline, &in_doubt, typical_is_told(judged, headline)));
     let rounds_to_go = headline.facts.rounds_to_go();
     seen.extend(removals_to_flip.map(|shots| Seen::FewShotsDecide { shots, rounds_to_go }));
     arrange::sort_by_key(&mut seen, Seen::weight);

@@ -138,7 +138,9 @@ pub enum Seen {
         build: usize,
         /// Index of the other.
         other: usize,
-        /// How much since its first shot, in the measure's unit.
+        /// Whether that is the baseline, on which warming up may have fallen.
+        is_the_baseline: bool,
+        /// How much it made up since its first shot, in the measure's unit.
         gained: f64,
         /// Lower end of its interval.
         low: f64,
@@ -255,6 +257,8 @@ pub enum Seen {
         round: u32,
         /// Rounds planned.
         planned: u32,
+        /// Whether the last of them is only begun.
+        is_unfinished: bool,
         /// Whether anybody looked before the last of them.
         looked: bool,
     },
@@ -270,6 +274,15 @@ pub enum Seen {
 }
 
 impl Seen {
+    /// The value of this measure that the golfer is asked about.
+    #[must_use]
+    pub fn in_doubt_on(&self, asked: &MeasureId) -> Option<f64> {
+        match self {
+            Self::OddValue { measure, value, .. } if measure == asked => Some(*value),
+            _ => None,
+        }
+    }
+
     /// How much it speaks against the session.
     #[must_use]
     pub fn weight(&self) -> Weight {

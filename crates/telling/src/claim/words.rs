@@ -77,7 +77,9 @@ fn headline(told: &Told<'_>, subject: &Subject<'_>) -> String {
     };
     match facts.kind {
         _ if facts.open == Some(ClaimOpen::OrderUnknown) => {
-            say::order_unknown(voice, &subject.name, &claimed, &span, &level)
+            let estimate = told.retest.and_then(|judgment| judgment.estimate.as_ref());
+            let guess = estimate.is_some_and(|estimate| estimate.order_allowance > 0.0);
+            say::order_unknown(voice, &subject.name, &claimed, guess, &span, &level)
         }
         ClaimKind::AtLeast => say::at_least(voice, &claimed, &span, &level),
         ClaimKind::Supported => say::supported(voice, &claimed, &span, &level),

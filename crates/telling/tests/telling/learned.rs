@@ -24,7 +24,7 @@ fn seen(report: &Report) -> Option<&telling::trust::TrustFinding> {
 fn a_club_that_gained_on_the_other_is_said_to_have_and_where_it_may_stand_then() {
     let report = answer(learned(20.0), asking("carry"));
     let found = seen(&report).expect("it gained by far");
-    let Seen::Learning { build, other, gained, low, high, then, then_range } = found.seen else {
+    let Seen::Learning { build, other, gained, low, high, then, then_range, .. } = found.seen else {
         unreachable!()
     };
     assert_eq!((build, other, found.weight), (1, 0, Weight::Serious));

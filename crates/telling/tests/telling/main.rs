@@ -29,6 +29,7 @@ mod promises;
 mod published;
 mod read_aloud;
 mod read_false;
+mod read_fresh;
 mod read_last;
 mod removals;
 mod scatterless;

@@ -288,7 +288,7 @@ fn several_clubs_one_after_another_are_not_told_as_two() {
     let found = |clubs: usize| {
         let averages: Vec<f64> = (0..clubs).map(|club| 250.0 + club as f64).collect();
         let mut session = one_after_the_other("carry", &vec![9; clubs], &averages, 5.0);
-        session.shots[2].values[0] = Some(190.0);
+        session.shots[2].values[0] = Some(222.0);
         report(&session, &asking("carry")).trust
     };
     let of = |clubs: usize, wanted: fn(&Seen) -> bool| {

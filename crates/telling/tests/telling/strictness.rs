@@ -82,7 +82,11 @@ fn looks_are_sorted_before_they_are_counted() {
 fn the_plan_and_the_round_are_told_in_their_places() {
     let session = in_turn("carry", 4, &[250.0, 252.0], 5.0);
     let seen = answer(session, planned(6, LookedAfter::EveryRoundTo(2))).trust;
-    assert!(seen.iter().any(|f| f.seen == Seen::PlannedLooks { round: 4, planned: 6, looked: true }));
+    assert!(
+        seen.iter().any(
+            |f| f.seen == Seen::PlannedLooks { round: 4, planned: 6, is_unfinished: false, looked: true }
+        )
+    );
     assert!(!seen.iter().any(|f| f.seen == Seen::NotFixed));
 }
 
