@@ -46,7 +46,7 @@ no-order = Nothing is bet: { $order ->
 no-left-out = Nothing is bet: it would hang on the shots left out.
 no-value-in-doubt = Nothing is bet while a value is in doubt.
 no-gap = The shots show no difference. With what clubs usually differ by, at least 95 of 100 such gaps lie between { $low } and { $high }.
-any-of-ten = anything from none to all of 10, so no bet can be made
+any-of-ten = anything is possible, so no bet can be made
 no-next-to-nothing = Nothing is bet: so few shots or laps say next to nothing about the gap.
 rests-on = The chances of a gap rest on { $laps ->
     [0] fewer shots than were hit

@@ -43,7 +43,7 @@ no-order = No se apuesta nada: { $order ->
 no-left-out = No se apuesta nada: dependería de los golpes apartados.
 no-value-in-doubt = No se apuesta nada mientras haya un valor en duda.
 no-gap = Los golpes no muestran ninguna diferencia. Con lo que suelen diferir los palos, al menos 95 de cada 100 diferencias así están entre { $low } y { $high }.
-any-of-ten = cualquier cosa entre ninguna y 10 de cada 10, así que no se puede apostar
+any-of-ten = todo es posible, así que no se puede apostar
 no-next-to-nothing = No se apuesta nada: tan pocos golpes o ciclos no dicen casi nada de la diferencia.
 rests-on = Las probabilidades de una diferencia se apoyan en { $laps ->
     [0] menos golpes de los que se dieron

@@ -76,7 +76,7 @@ fn apart(wanted: &Wanted, level: Parameters, difference: f64, row: usize) -> Pla
 
 fn typical_shots(rows: &mut Vec<Row>, effort: Effort) {
     let designs = [
-        (4, 3, LookWord::AtEnd),
+        (5, 3, LookWord::AtEnd),
         (6, 3, LookWord::AtEnd),
         (10, 3, LookWord::Halfway),
         (8, 2, LookWord::AtEnd),

@@ -4,13 +4,16 @@
 //! a fact of the measure. Two visits are pairs of invented tests, apart by what a gap usually does from day to day, each put
 //! through what answers for days together. `cargo xtask calibrate` (31) holds both against invented golf shots.
 //! Limits: nothing of a measure whose shots were not invented, and of clubs changed after every shot: there a fit of typical shots
-//! has too little to go by; the typical shot of two clubs only, since the page tells that of one pair; both visits whole.
+//! has too little to go by; nothing below 15 shots each; the typical shot of two clubs only, since the page tells that of one pair; both visits whole.
 
 use super::limits::USUAL_SET;
 use super::settled::SettledPlan;
 use crate::analysis::typical_takes;
 use crate::together::{gap_over_days, usual_spread_of_days};
 use stats::{Level, TurnsPaths, TwoVisits, VisitAgain, turn_widening};
+
+/// Shots with each build from which on the sharpness was measured: of fewer it promises up to six points too much.
+const FEWEST_SHOTS: u32 = 15;
 
 /// A true difference of the averages that is found as often as this one of the typical shots; `None` where that is not known.
 pub(super) fn as_sharp_as(settled: &SettledPlan, difference: f64) -> Option<f64> {
@@ -19,6 +22,7 @@ pub(super) fn as_sharp_as(settled: &SettledPlan, difference: f64) -> Option<f64>
     let rounds = settled.rounds as usize;
     let is_told = settled.candidates() == 1
         && settled.set > 1
+        && settled.set * settled.rounds >= FEWEST_SHOTS
         && typical_takes(settled.builds() * settled.set as usize * rounds, rounds);
     // Longer turns widen the average's interval alone.
     let by_turns = turn_widening(f64::from(settled.set)) / turn_widening(f64::from(USUAL_SET));
@@ -62,6 +66,9 @@ mod tests {
         assert!(none(asked(2, "total")));
         assert!(none(asked(3, "carry")));
         assert!(none(PlanRequest { set: Some(1), ..asked(2, "carry") }));
+        // Twelve shots each, and fifteen.
+        assert!(none(PlanRequest { rounds: Some(4), ..asked(2, "carry") }));
+        assert!(!none(PlanRequest { rounds: Some(5), ..asked(2, "carry") }));
         // As many shots as are fitted at all.
         assert!(!none(PlanRequest { set: Some(5), rounds: Some(60), ..asked(2, "carry") }));
     }
