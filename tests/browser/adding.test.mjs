@@ -232,6 +232,8 @@ test("a damaged workbook and a packed file are refused by name with a remedy", a
 test("without a network a workbook says so, and nothing is lost", async () => {
   const { page, context } = await open("#shots", { serviceWorkers: "block" });
   await page.locator("#text").fill("Mine,2");
+  // What takes files in comes a moment after the page; the part for workbooks only with one.
+  await page.waitForFunction(() => performance.getEntriesByType("resource").some(({ name }) => /\/intake-/.test(name)));
   await context.setOffline(true);
   await page.locator(".give input[type=file]").setInputFiles(workbook("one_sheet.xlsx"));
   await page.locator(".trouble").waitFor();
