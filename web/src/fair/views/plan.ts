@@ -68,7 +68,6 @@ function made(plan: Plan, state: FairState, actions: FairActions): TemplateResul
       <p class="fair-clubs-made">${plan.builds.map((name, at) => build(at, name))} <span>${viewOf(plan.measure, state.measures).name}</span></p>
       <p class="fair-headline">${words.headline}</p>
       <p class="fair-power" aria-live="polite">${words.power}</p>
-      ${words.beside ? html`<p class="hint fair-beside">${words.beside}</p>` : nothing}
       ${words.same_club ? html`<p>${words.same_club}</p>` : nothing}
       ${trouble(state.refusal)}
       <label class="row fair-who"><span>${say("fair-who")}</span>
@@ -77,6 +76,7 @@ function made(plan: Plan, state: FairState, actions: FairActions): TemplateResul
       <datalist id="fair-names">${state.names.map((name) => html`<option value=${name}></option>`)}</datalist>
       <div class="buttons"><button type="button" class="primary" ?disabled=${!state.isPlanned} @click=${actions.start}>${say("fair-start")}</button></div>
       <p class="hint">${offline}${say("fair-kept-note")}</p>
+      ${words.beside ? html`<p class="hint fair-beside">${words.beside}</p>` : nothing}
     </div>`;
 }
 
