@@ -31,8 +31,8 @@ test("the numbers lead to the method that decided, the footer to the whole, and 
 
 const COMMON = ["Welch", "Bonett", "Holm", "Schuirmann"];
 const SAID = {
-  "methods.html": ["Cannot tell", "above the promise"],
-  "methods.es.html": ["No se puede saber", "por encima de lo prometido"],
+  "methods.html": ["Cannot tell", "in 100 where 5 are promised"],
+  "methods.es.html": ["No se puede saber", "de cada 100 donde se prometen 5"],
   "methods-full.html": [...COMMON, "no study behind it", "Our judgment, measured by simulation"],
   "methods-full.es.html": [...COMMON, "sin ningún estudio detrás", "Criterio nuestro, medido por simulación"],
 };
