@@ -274,16 +274,22 @@ export const counts = (book: Book): Promise<Counts> =>
     return { people, visits, sessions, tests: await many("test"), claims: await many("claim") };
   });
 
-/** Asks the browser, once something is kept, not to clear it by itself; its answer is kept too. */
+/** As long as what was kept waits for the browser's word on it: some ask the person first, who need not answer. */
+const PATIENCE_MS = 1_500;
+
+/** Asks the browser, once something is kept, not to clear it by itself; its answer is kept too, whenever it comes. */
 export async function askToPersist(book: Book): Promise<boolean | null> {
   if (book.store.where !== "device" || typeof navigator.storage?.persist !== "function") return null;
-  try {
-    const isPersistent = (await navigator.storage.persisted()) || (await navigator.storage.persist());
-    await book.change((to) => withMeta(to, { isPersistent }));
-    return isPersistent;
-  } catch {
-    return null;
-  }
+  const asked = async (): Promise<boolean | null> => {
+    try {
+      const isPersistent = (await navigator.storage.persisted()) || (await navigator.storage.persist());
+      await book.change((to) => withMeta(to, { isPersistent }));
+      return isPersistent;
+    } catch {
+      return null;
+    }
+  };
+  return Promise.race([asked(), new Promise<null>((resolve) => setTimeout(() => resolve(null), PATIENCE_MS))]);
 }
 
 /** The name of a person, or nothing. */
