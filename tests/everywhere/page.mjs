@@ -71,7 +71,12 @@ function watchClick(element) {
 }
 
 /** What fails when the page moved under an act; the act is done again. */
-const MOVED = new Set(["StaleElementReferenceError", "ElementClickInterceptedError", "ClickFellBeside"]);
+const MOVED = new Set([
+  "ElementNotInteractableError",
+  "StaleElementReferenceError",
+  "ElementClickInterceptedError",
+  "ClickFellBeside",
+]);
 
 const sent = (said) => (said instanceof RegExp ? { source: said.source, flags: said.flags } : said);
 
