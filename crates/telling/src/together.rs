@@ -130,10 +130,12 @@ fn words(pair: &JudgedPair, request: &TogetherRequest, voice: &Voice) -> (String
             say::cannot_tell(voice, days, &low, &high, &level)
         }
     };
-    let order = match pair.nothing_allowed_for_order {
-        false => String::new(),
-        true if combined.order_allowance > 0.0 => say::order_guessed(voice, &subject.the()),
-        true => overlay::order_could_move_unknown(voice, &subject.the()),
+    let order = if !pair.nothing_allowed_for_order {
+        String::new()
+    } else if combined.order_allowance > 0.0 {
+        say::order_guessed(voice, &subject.the())
+    } else {
+        overlay::order_could_move_unknown(voice, &subject.the())
     };
     let control = pair
         .control

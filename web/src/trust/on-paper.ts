@@ -1,19 +1,18 @@
 /** What a sheet needs and a screen does not: whose it is, of which day, and every shot in figures. */
 import { html, nothing, type TemplateResult } from "lit";
 import type { Session } from "../core/engine.js";
+import { today } from "../format/today.js";
 import { type MeasureView, number } from "../format/values.js";
 import { build } from "../pieces/pieces.js";
 import { shotCount, shotsFrom } from "../state/shots.js";
-import { language, say } from "../text/say.js";
+import { say } from "../text/say.js";
 
 /** More shots than these fill a sheet of their own. */
 const LISTED = 240;
 
 /** A line to write a name on, and the day it was printed. */
-export function sheetHead(): TemplateResult {
-  const date = new Date().toLocaleDateString(language(), { year: "numeric", month: "long", day: "numeric" });
-  return html`<p class="on-paper sheet-head"><strong>Straight Answer</strong><span>${say("paper-for")}</span><span>${say("paper-printed", { date })}</span></p>`;
-}
+export const sheetHead = (): TemplateResult =>
+  html`<p class="on-paper sheet-head"><strong>Straight Answer</strong><span>${say("paper-for")}</span><span>${say("paper-printed", { date: today() })}</span></p>`;
 
 /** The values of the measure asked about, club by club in the order hit; left out ones in brackets. */
 export function sheetShots(session: Session, measure: MeasureView): TemplateResult | typeof nothing {

@@ -82,9 +82,9 @@ fn alike<'a>(ctx: &Ctx<'a>) -> Vec<Alike<'a>> {
     }
     let others = &ctx.hints.others;
     let of_group = |(name, builds_alike): (String, Vec<usize>)| {
-        let spelled = others.iter().filter(|other| plain(other) == name);
-        let is_here = |other: &&String| builds_alike.iter().any(|&at| builds[at].name == **other);
-        let elsewhere = spelled.clone().next().filter(|_| !spelled.clone().any(|other| is_here(&other)));
+        let mut spelled = others.iter().filter(|other| plain(other) == name);
+        let is_here = |other: &String| builds_alike.iter().any(|&at| builds[at].name == *other);
+        let elsewhere = if spelled.clone().any(is_here) { None } else { spelled.next() };
         Alike { key: format!("same_name:{name}"), builds: builds_alike, elsewhere }
     };
     let asked = |group: &Alike<'_>| group.builds.len() > 1 || group.elsewhere.is_some();

@@ -21,7 +21,6 @@ const APART: f64 = 1.03;
 pub(crate) fn is_plain(ctx: &Ctx<'_>, columns: &[&Column<'_>], single: Option<&Single>) -> bool {
     let session = &ctx.draft.session;
     ctx.hints.settled.is_empty()
-        && ctx.hints.others.is_empty()
         && ctx.unexplained.is_empty()
         && session.summaries.is_empty()
         && session.builds.len() <= MOST_BUILDS
@@ -110,7 +109,9 @@ fn names_are_clear(ctx: &Ctx<'_>) -> bool {
         let several = session.shots.iter().filter(|shot| shot.build == at).nth(1).is_some();
         let is_heading = matches!(understand(&build.name).word, Some(Word::Measure(_)));
         let twin = |other: &session::Build| spelled(&other.name).eq(spelled(&build.name));
-        is_word && several && !is_heading && !session.builds[..at].iter().any(twin)
+        let elsewhere = |other: &String| *other != build.name && spelled(other).eq(spelled(&build.name));
+        let is_alone = !session.builds[..at].iter().any(twin) && !ctx.hints.others.iter().any(elsewhere);
+        is_word && several && !is_heading && is_alone
     };
     session.builds.iter().enumerate().all(is_clear)
 }
