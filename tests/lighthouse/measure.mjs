@@ -94,6 +94,7 @@ async function categories() {
     first_contentful_paint_ms: audit("first-contentful-paint"),
     largest_contentful_paint_ms: audit("largest-contentful-paint"),
     total_blocking_ms: audit("total-blocking-time"),
+    layout_shift: Number(median(runs.map((run) => run.audits["cumulative-layout-shift"].numericValue)).toFixed(3)),
   };
 }
 

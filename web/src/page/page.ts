@@ -26,7 +26,7 @@ import { say } from "../text/say.js";
 import { watchingWith } from "./answer-place.js";
 import { isOwnSession } from "./own-session.js";
 import { type Place, placeIn, placeOf } from "./place.js";
-import { fetching, page } from "./view.js";
+import { aheadOfLink, fetching, hasUnder, page } from "./view.js";
 
 export class StraightAnswerPage extends LightElement {
   /** Set before the element is put into the document. */
@@ -42,6 +42,7 @@ export class StraightAnswerPage extends LightElement {
   /** Settled once the measures are known, which reading and answering name. */
   #opened: Promise<void> | null = null;
   /** Whether what stands below the answer is drawn too: not before the first answer has been seen. */
+  #isUnder = false;
   #isWhole = false;
   #rest: Promise<void> | null = null;
   /** Inside somebody else's page there are no ways in, only the place for shots. */
@@ -126,7 +127,8 @@ export class StraightAnswerPage extends LightElement {
 
   override render(): TemplateResult {
     if (this.#isFetching) return fetching();
-    const drawn = page(this.#state, this.#actions, this.#isWhole, this.#place);
+    this.#isUnder = hasUnder(this.#state, this.#isUnder);
+    const drawn = page(this.#state, this.#actions, { under: this.#isUnder, whole: this.#isWhole }, this.#place);
     return this.#isReplacing ? html`<p class="notice replacing" role="status">${say("replacing")}</p>${drawn}` : drawn;
   }
 
@@ -301,6 +303,7 @@ export class StraightAnswerPage extends LightElement {
     [this.#isFetching, this.#isReplacing] = [!stands, stands && this.#state.given.length > 0];
     document.body.classList.toggle("from-address", this.#isFetching);
     this.requestUpdate();
+    if (!example) aheadOfLink();
     await (example ? this.#openExample(example) : this.#openLink(location.hash));
     this.#isFetching = this.#isReplacing = false;
     this.requestUpdate();

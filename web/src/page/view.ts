@@ -16,13 +16,26 @@ import { withTexts } from "../text/spoken.js";
 import type { Place } from "./place.js";
 
 const sent = later(() => withTexts(["sent"], () => import("../sent/sent.js")).then((module) => module.sent));
+/** What stands above the answer of a link is fetched with the link: once the answer is there, nothing pushes it down. */
+export const aheadOfLink = sent.ahead;
 const cut = later(() => withTexts(["sent"], () => import("../sent/cut.js")).then((module) => module.cutView));
 const below = later(() => withTexts(["trust"], () => import("./below.js")).then((module) => module.below));
 
 const photos = later(() => withTexts(["photo"], () => import("../photo/part.js")).then((module) => module.photos));
 
-/** `whole`: with what stands below the answer, which is drawn once the first answer can be seen. */
-export function page(state: State, actions: Actions, whole: boolean, place: Place | null): TemplateResult {
+/** What of the page is drawn already. */
+export interface Drawn {
+  /** What stands in the answer's column under it: from the first answer on, or once there is something to settle first. */
+  readonly under: boolean;
+  /** What stands below the answer: once the first answer can be seen. */
+  readonly whole: boolean;
+}
+
+/** Before the first answer, what stands under it would be moved away by it; once it was there, it stays. */
+export const hasUnder = ({ read, report, wants }: State, was: boolean): boolean =>
+  read !== null && (was || report !== null || wants !== "check");
+
+export function page(state: State, actions: Actions, { under, whole }: Drawn, place: Place | null): TemplateResult {
   const above = state.cut ? cut(actions.drawAgain, state.cut, state.measures, actions) : nothing;
   if (!state.read) return html`${above}${before(state, actions, place)}${announcement(state)}`;
   const { session } = state.read;
@@ -34,9 +47,9 @@ export function page(state: State, actions: Actions, whole: boolean, place: Plac
       <div class="told">
         ${state.entry ? entered(state, state.entry, actions) : nothing}
         ${answer(state, session, actions)}
-        ${comparable && state.question ? counts(state, session, state.question, actions) : nothing}
+        ${under && comparable && state.question ? counts(state, session, state.question, actions) : nothing}
         ${comparable ? landed(state, session) : nothing}
-        ${state.entry ? nothing : read(state, session, actions)}
+        ${state.entry || !under ? nothing : read(state, session, actions)}
         ${state.report ? measured(state, state.report, session, actions) : nothing}
       </div>
       ${whole && state.report && state.question ? below(actions.drawAgain, state, state.report, state.question, session, actions) : nothing}
