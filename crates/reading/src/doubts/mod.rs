@@ -34,6 +34,7 @@ fn thorough(ctx: &mut Ctx<'_>, columns: &[&Column<'_>], single: Option<&Single>)
         names::too_many(ctx, columns, &mut found);
         return found;
     }
+    names::join(ctx);
     if let Some(single) = single.filter(|single| single.guessed) {
         columns::measure_guessed(ctx, single, &mut found);
     }

@@ -36,9 +36,9 @@ pub(crate) fn too_many(ctx: &Ctx<'_>, columns: &[&Column<'_>], found: &mut Vec<D
     found.push(doubt(DoubtKind::ManyClubs, "many_clubs".into(), question, choices.collect()));
 }
 
-/// Names that differ by what says nothing, case, spaces, signs: here, or from that of a build in another text.
-pub(crate) fn same(ctx: &mut Ctx<'_>, found: &mut Vec<Doubt>) {
-    // All that are said to be one first: it changes the places of the builds behind them, which questions name.
+/// Makes the builds one that are said to be one: before anything is asked, because it changes the places of the builds
+/// behind them, which questions name, and what a build's shots are held against.
+pub(crate) fn join(ctx: &mut Ctx<'_>) {
     while let Some(group) =
         alike(ctx).into_iter().find(|group| said(ctx, &group.key) == Some(&Settled::OneClub))
     {
@@ -47,6 +47,16 @@ pub(crate) fn same(ctx: &mut Ctx<'_>, found: &mut Vec<Doubt>) {
         }
         ctx.draft.become_one(&group.builds);
     }
+    for build in singles(ctx).into_iter().rev() {
+        let Some(line) = line_of(ctx, build) else { continue };
+        if let (Some(Settled::OneClub), Some(near)) = (said(ctx, &one_row_key(line)), nearest(ctx, build)) {
+            ctx.draft.become_one(&[near, build]);
+        }
+    }
+}
+
+/// Names that differ by what says nothing, case, spaces, signs: here, or from that of a build in another text.
+pub(crate) fn same(ctx: &Ctx<'_>, found: &mut Vec<Doubt>) {
     for Alike { key, builds, elsewhere } in alike(ctx) {
         if said(ctx, &key).is_some() {
             continue;
@@ -109,53 +119,56 @@ fn list(ctx: &Ctx<'_>, builds: &[usize], other: Option<&String>) -> String {
 }
 
 /// A build with a single shot among builds with several: a slip of the pen, or a row that belongs elsewhere.
-pub(crate) fn one_row(ctx: &mut Ctx<'_>, found: &mut Vec<Doubt>) {
-    let session = &ctx.draft.session;
-    let mut counts = vec![0_usize; session.builds.len()];
-    session.shots.iter().for_each(|shot| counts[shot.build] += 1);
-    session.summaries.iter().for_each(|summary| counts[summary.build] += SEVERAL);
-    let single: Vec<usize> = (0..counts.len()).filter(|&build| counts[build] == 1).collect();
-    if !counts.iter().any(|&count| count >= SEVERAL) {
-        return;
-    }
-    let two = counts.len() == 2;
+pub(crate) fn one_row(ctx: &Ctx<'_>, found: &mut Vec<Doubt>) {
+    let two = ctx.draft.session.builds.len() == 2;
     let asked: Vec<usize> = found
         .iter()
         .filter(|doubt| doubt.kind == DoubtKind::SameName)
         .flat_map(|doubt| doubt.builds.iter().copied())
         .collect();
-    for build in single.into_iter().rev().filter(|build| !asked.contains(build)) {
-        let Some(shot) = ctx.draft.session.shots.iter().position(|shot| shot.build == build) else {
-            continue;
-        };
-        let line = ctx.draft.lines.get(shot).copied().unwrap_or(0);
-        let key = format!("one_row:{line}");
+    for build in singles(ctx).into_iter().rev().filter(|build| !asked.contains(build)) {
+        let Some(line) = line_of(ctx, build) else { continue };
+        let key = one_row_key(line);
         let near = nearest(ctx, build);
         // Beside one other club a single shot gives no verdict anyway.
-        if two && near.is_none() {
+        if two && near.is_none() || said(ctx, &key).is_some() {
             continue;
         }
-        match (said(ctx, &key), near) {
-            (Some(Settled::OneClub), Some(near)) => ctx.draft.become_one(&[near, build]),
-            (Some(_), _) => {}
-            (None, near) => {
-                let voice = ctx.talk.voice();
-                let name = |at: usize| {
-                    ctx.draft.session.builds.get(at).map_or(String::new(), |b| shortened(&b.name))
-                };
-                let mut choices = vec![
-                    choice(Settled::Right, say::own_club(voice)),
-                    choice(Settled::LeaveOut, say::leave_shot_out(voice)),
-                ];
-                if let Some(near) = near {
-                    choices.insert(0, choice(Settled::OneClub, say::belongs_to(voice, &name(near))));
-                }
-                let builds = std::iter::once(build).chain(near).collect();
-                let asked = doubt(DoubtKind::OneRow, key, say::one_row(voice, &name(build)), choices);
-                found.push(Doubt { builds, lines: vec![line], ..asked });
-            }
+        let voice = ctx.talk.voice();
+        let name = |at: usize| ctx.draft.session.builds.get(at).map_or(String::new(), |b| shortened(&b.name));
+        let mut choices = vec![
+            choice(Settled::Right, say::own_club(voice)),
+            choice(Settled::LeaveOut, say::leave_shot_out(voice)),
+        ];
+        if let Some(near) = near {
+            choices.insert(0, choice(Settled::OneClub, say::belongs_to(voice, &name(near))));
         }
+        let builds = std::iter::once(build).chain(near).collect();
+        let asked = doubt(DoubtKind::OneRow, key, say::one_row(voice, &name(build)), choices);
+        found.push(Doubt { builds, lines: vec![line], ..asked });
     }
+}
+
+/// Builds with a single shot, where another has several.
+fn singles(ctx: &Ctx<'_>) -> Vec<usize> {
+    let session = &ctx.draft.session;
+    let mut counts = vec![0_usize; session.builds.len()];
+    session.shots.iter().for_each(|shot| counts[shot.build] += 1);
+    session.summaries.iter().for_each(|summary| counts[summary.build] += SEVERAL);
+    if !counts.iter().any(|&count| count >= SEVERAL) {
+        return Vec::new();
+    }
+    (0..counts.len()).filter(|&build| counts[build] == 1).collect()
+}
+
+/// The line of a build's first shot.
+fn line_of(ctx: &Ctx<'_>, build: usize) -> Option<u32> {
+    let shot = ctx.draft.session.shots.iter().position(|shot| shot.build == build)?;
+    Some(ctx.draft.lines.get(shot).copied().unwrap_or(0))
+}
+
+fn one_row_key(line: u32) -> String {
+    format!("one_row:{line}")
 }
 
 /// The build whose name is a slip of the pen away.

@@ -201,6 +201,24 @@ fn questions_name_builds_as_they_stand_after_others_became_one() {
 }
 
 #[test]
+fn a_slipped_point_shows_beside_all_shots_of_what_is_one_club() {
+    let speeds = |name: &str, values: &[&str]| -> String {
+        values.iter().map(|value| format!("{name},{value}\n")).collect()
+    };
+    let text = format!(
+        "Club,Ball speed (mph)\n{}{}{}",
+        speeds("Mine", &["150.1", "151.2", "149.8", "150.6", "152.0", "151.4"]),
+        speeds("New", &["153.1", "154.2", "152.8", "15.4"]),
+        speeds("new", &["153.6", "152.0", "154.4"]),
+    );
+    let settled = [("same_name:new".to_owned(), Settled::OneClub)].into_iter().collect();
+    let result = read(&text, &Hints { settled, ..Hints::default() }, &Voice::english());
+    assert_eq!(names(&result), ["Mine", "New"]);
+    let asked: Vec<_> = result.doubts.iter().map(|doubt| (doubt.kind, &*doubt.builds)).collect();
+    assert_eq!(asked, [(DoubtKind::PointSlipped, &[1][..])]);
+}
+
+#[test]
 fn spanish_headings_as_devices_write_them_are_measures() {
     for (heading, measure) in [
         ("Desviación", "offline"),
