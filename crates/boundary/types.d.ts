@@ -4256,7 +4256,15 @@ then_range: Interval, } | { "kind": "long_turns",
 /**
  * Shots of the longest turn.
  */
-longest: number, } | { "kind": "cold_start",
+longest: number, } | { "kind": "in_streaks",
+/**
+ * Of what a shot is off by, the share that goes on in the next, 0.5 to 0.8.
+ */
+memory: number,
+/**
+ * The interval's width over what it would be with what is usual.
+ */
+widened: number, } | { "kind": "cold_start",
 /**
  * Index of the build that was hit cold.
  */

@@ -124,6 +124,11 @@ pub(crate) fn sentences(
             say::long_turns_why(voice),
             say::long_turns_next(voice),
         ],
+        Seen::InStreaks { memory, widened } => [
+            say::in_streaks(voice, &whole_percent(*memory)),
+            say::in_streaks_why(voice, &whole_percent(widened - 1.0)),
+            say::in_streaks_next(voice),
+        ],
         Seen::ColdStart { build, shots: n, head_start, allowed } => [
             say::cold_start(voice, &name(*build), &shots(voice, *n)),
             head_start.map_or_else(
@@ -268,4 +273,8 @@ pub(crate) fn sentences(
             [say::averages_only(voice), say::averages_only_why(voice), say::averages_only_next(voice)]
         }
     }
+}
+
+fn whole_percent(share: f64) -> String {
+    format!("{:.0}", 100.0 * share)
 }

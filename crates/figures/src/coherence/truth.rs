@@ -135,6 +135,7 @@ fn of_session(judged: &Judged<'_>) -> Vec<Fact> {
             Seen::NumbersMissing { .. } => add("is.numbers", "missing"),
             Seen::ColdStart { .. } => add("is.cold_start", "yes"),
             Seen::LongTurns { .. } => add("is.turns", "long"),
+            Seen::InStreaks { .. } => add("is.turns", "in_streaks"),
             Seen::SummaryDisagrees { .. } => add("is.printed_average", "disagrees"),
             Seen::FewShotsDecide { .. } => add("is.few_decide", "yes"),
             Seen::Moved { .. } => add("is.moved", "yes"),

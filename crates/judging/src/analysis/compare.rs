@@ -3,7 +3,7 @@
 use super::averages::{self, Averages};
 use super::comparison::{Basis, Comparison};
 use super::estimate::{Counts, Group, Method, Numbers, RatioTest};
-use super::pair::{Aspect, Pair, Turns, pooled_sd, textbook};
+use super::pair::{Aspect, Pair, Streaks, Turns, pooled_sd, textbook};
 use super::shot_table::Measured;
 use crate::verdict::Why;
 use session::measure::MeasureId;
@@ -38,7 +38,8 @@ pub fn compare(measured: &Measured, baseline: usize, candidate: usize, aspect: A
     let compared = rounds
         .as_ref()
         .and_then(|found| measured.compared(baseline, candidate, found.headline().diff(), &[&base, &cand]));
-    let turns = rounds.as_ref().map(|found| Turns { are_too_long: found.turns_too_long() });
+    let mut turns =
+        rounds.as_ref().map(|found| Turns { are_too_long: found.turns_too_long(), streaks: None });
     let n = Counts { baseline: base.len(), candidate: cand.len() };
     let mut numbers =
         Numbers { baseline: Some(group(&base)), candidate: Some(group(&cand)), ..Numbers::default() };
@@ -65,9 +66,14 @@ pub fn compare(measured: &Measured, baseline: usize, candidate: usize, aspect: A
         (Aspect::Average, _, Some(rounds), _) => {
             let shots = measured.in_rounds().unwrap_or_default();
             let share = table.start_of_laps(baseline, candidate);
-            let careful = rounds
-                .headline_of(leaning(shots, candidate, baseline).inflation)
-                .allowing(share * order_allowance(measure, shot_sd));
+            let leaning = leaning(shots, candidate, baseline);
+            let careful = rounds.headline_of(leaning.inflation);
+            if let Some(turns) = turns.as_mut().filter(|turns| !turns.are_too_long) {
+                let usual =
+                    rounds.fixed_effects.half_width(Level::P95) * stats::turn_widening(rounds.shots_per_turn);
+                turns.streaks = Streaks::of(leaning.memory, careful.half_width(Level::P95) / usual);
+            }
+            let careful = careful.allowing(share * order_allowance(measure, shot_sd));
             Ok(on(Basis::Difference(careful), Method::Rounds))
         }
         (Aspect::Average, _, None, Some(welch)) => {

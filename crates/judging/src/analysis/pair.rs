@@ -46,6 +46,29 @@ pub struct Compared {
 pub struct Turns {
     /// So many that the comparison could not rest on single shots, see `stats::choices::LONGEST_TURN`.
     pub are_too_long: bool,
+    /// The shots of a turn hang together so much that the interval of the averages was widened for it.
+    pub streaks: Option<Streaks>,
+}
+
+/// Shots that lean on those before them more than is usual.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Streaks {
+    /// Of what a shot is off by, the share that goes on in the next.
+    pub memory: f64,
+    /// The interval's width over what it would be with what is usual.
+    pub widened: f64,
+}
+
+impl Streaks {
+    /// Memory from which on streaks are worth a word: half of what a shot is off by.
+    const MEMORY: f64 = 0.5;
+    /// An interval less than a tenth wider is not worth one.
+    const WIDENED: f64 = 1.1;
+
+    /// What is worth a word.
+    pub(super) fn of(memory: f64, widened: f64) -> Option<Self> {
+        (memory >= Self::MEMORY && widened >= Self::WIDENED).then_some(Self { memory, widened })
+    }
 }
 
 /// Root mean square of the two deviations: what a plan with equal numbers of shots needs.

@@ -66,6 +66,9 @@ pub(super) fn look(
             always_first: settled.table.always_first(baseline, candidate),
         });
     }
+    if let Some(streaks) = headline.pair.turns.and_then(|turns| turns.streaks) {
+        seen.push(Seen::InStreaks { memory: streaks.memory, widened: streaks.widened });
+    }
     if rounds == 0 && session.order != Order::Unknown {
         let allowed = allowed(headline, settled.asked().aspect());
         seen.extend(cold_start(&of_pair, measure, [baseline, candidate], allowed));

@@ -156,6 +156,13 @@ pub enum Seen {
         /// Shots of the longest turn.
         longest: u32,
     },
+    /// Shots of a turn hang together, and the answer's interval is wider for it.
+    InStreaks {
+        /// Of what a shot is off by, the share that goes on in the next, 0.5 to 0.8.
+        memory: f64,
+        /// The interval's width over what it would be with what is usual.
+        widened: f64,
+    },
     /// One build had the cold shots at the start to itself.
     ColdStart {
         /// Index of the build that was hit cold.
@@ -307,6 +314,7 @@ impl Seen {
             | Self::LeftOut { .. }
             | Self::FarShots { .. }
             | Self::FewShotsDecide { .. }
+            | Self::InStreaks { .. }
             | Self::NotFixed
             | Self::FixedNotSaid
             | Self::NotOfThePlan { .. }

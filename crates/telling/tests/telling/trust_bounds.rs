@@ -92,6 +92,50 @@ fn shots_of_a_third_build_make_no_turn_longer() {
     assert!(!found.iter().any(|f| matches!(f.seen, Seen::LongTurns { .. })));
 }
 
+/// Ten laps of three and three whose shots are off by `memory` of what the one before was, and by something new.
+fn leaning(memory: f64) -> Session {
+    let mut off = 0.0;
+    let mut state = 2_u64;
+    // Even numbers around 0 with no pattern between neighbors.
+    let mut new = || {
+        state = state.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
+        (state >> 33) as f64 / f64::from(u32::MAX >> 1) - 0.5
+    };
+    let mut shots = |center: f64| -> Vec<f64> {
+        (0..3)
+            .map(|_| {
+                off = memory * off + (1.0 - memory * memory).sqrt() * 25.0 * new();
+                center + off
+            })
+            .collect()
+    };
+    let lap = |lap: usize| {
+        let mut sets = [0, 1].map(|turn| shots([250.0, 252.0][(lap + turn) % 2]));
+        // Each lap is begun by the other one.
+        if lap % 2 == 1 {
+            sets.reverse();
+        }
+        sets.to_vec()
+    };
+    rounds("carry", &(0..10).map(lap).collect::<Vec<_>>())
+}
+
+#[test]
+fn shots_in_streaks_are_named_with_what_they_cost() {
+    let streaks = |session: Session| {
+        let of = |f: &TrustFinding| match f.seen {
+            Seen::InStreaks { memory, widened } => Some((memory, widened, f.weight)),
+            _ => None,
+        };
+        findings(session, asking("carry")).iter().find_map(of)
+    };
+    assert_eq!(streaks(leaning(0.0)), None);
+    let (memory, widened, weight) = streaks(leaning(0.9)).expect("streaks");
+    assert!((0.5..=0.8).contains(&memory), "{memory}");
+    assert!((1.1..2.0).contains(&widened), "{widened}");
+    assert_eq!(weight, Weight::Note);
+}
+
 /// Which build was cold, its shots at the start, and the head start it gave.
 fn cold(session: Session, measure: &str) -> Option<(usize, usize, Option<f64>)> {
     seen(session, measure).into_iter().find_map(|s| match s {
