@@ -1,4 +1,5 @@
 /** What was given and typed survives a reload and the way back, in this tab alone; starting again throws it away. */
+import type { Question, Session } from "../core/engine.js";
 import type { EntryElement } from "../entry/element.js";
 import { isSessionLink } from "../fair/mark.js";
 import { draftIn, draftOf } from "../state/draft.js";
@@ -29,6 +30,18 @@ export function keepDraft(page: StraightAnswerPage): void {
   now();
 }
 
+/** The text of shots whose like was written before is that: a field that changes elsewhere writes none anew. */
+let written: { of: readonly [unknown, unknown]; text: Promise<string> } | null = null;
+
+async function asShown(page: StraightAnswerPage, session: Session, question: Question | null): Promise<string> {
+  if (written?.of[0] !== session || written.of[1] !== question) {
+    const text = page.engine.then((engine) => engine.writeCsv(session, question ?? undefined));
+    written = { of: [session, question], text };
+    text.catch(() => (written = null));
+  }
+  return written.text;
+}
+
 async function keep(page: StraightAnswerPage): Promise<void> {
   const { given, question, entry, setAside, order, read } = page.underHand;
   // What was said of single shots by hand stands in no text.
@@ -36,15 +49,18 @@ async function keep(page: StraightAnswerPage): Promise<void> {
   const isSaid = Object.keys(setAside).length > 0 || (order !== null && given.length > 1) || hasLink;
   const form = page.querySelector<EntryElement<unknown>>("straight-answer-grid, straight-answer-averages");
   const typed = page.querySelector<HTMLTextAreaElement>("#text")?.value ?? "";
-  const write = async (asShown: string | null) => {
-    const draft = draftOf({ given, question, entry }, { asShown, typed, draft: form?.underHand, at: location.hash });
+  const write = async (shown: string | null) => {
+    const draft = draftOf(
+      { given, question, entry },
+      { asShown: shown, typed, draft: form?.underHand, at: location.hash },
+    );
     if (draft) sessionStorage.setItem(DRAFT, JSON.stringify(draft));
     else sessionStorage.removeItem(DRAFT);
   };
   try {
     // At once first: the page may be gone before the core has written.
     await write(null);
-    if (isSaid && read) await write(await (await page.engine).writeCsv(read.session, question ?? undefined));
+    if (isSaid && read) await write(await asShown(page, read.session, question));
   } catch {
     // A tab without a store, or a text beyond its size: it stays on the page.
   }

@@ -11,7 +11,7 @@ use crate::take::ctx::Ctx;
 use crate::trim::shortened;
 use crate::understand::column::Column;
 use session::MOST_BUILDS;
-use session::few::Set;
+use session::few::{Map, Set};
 use text::doubts as say;
 
 /// Of a build with fewer shots than this nothing is said beside one with a single shot.
@@ -20,9 +20,11 @@ const SEVERAL: usize = 3;
 /// More builds than a session has: another column names them, perhaps.
 pub(crate) fn too_many(ctx: &Ctx<'_>, columns: &[&Column<'_>], found: &mut Vec<Doubt>) {
     let voice = ctx.talk.voice();
+    let told = tried(&ctx.hints.settled);
     let few = |c: &&&Column<'_>| {
         let distinct = c.profile.distinct.len();
         c.role != Role::Build
+            && !told.contains(&c.index)
             && !c.profile.many
             && (2..=MOST_BUILDS).contains(&distinct)
             && c.profile.texts > 0
@@ -33,7 +35,18 @@ pub(crate) fn too_many(ctx: &Ctx<'_>, columns: &[&Column<'_>], found: &mut Vec<D
         choice(Settled::Column(c.index), label)
     });
     let question = say::many_clubs(voice, &ctx.draft.session.builds.len().to_string());
-    found.push(doubt(DoubtKind::ManyClubs, "many_clubs".into(), question, choices.collect()));
+    // A column that was said may turn out to hold too many names as well: what is asked then is another question.
+    let key = if told.is_empty() { "many_clubs".into() } else { format!("many_clubs:{}", told.len()) };
+    found.push(doubt(DoubtKind::ManyClubs, key, question, choices.collect()));
+}
+
+/// The columns that were said to name the clubs, the last said at the end.
+pub(crate) fn tried(settled: &Map<String, Settled>) -> Vec<usize> {
+    let column = |(key, said): (&String, &Settled)| match said {
+        Settled::Column(at) if key.starts_with("many_clubs") => Some(*at),
+        _ => None,
+    };
+    settled.iter().filter_map(column).collect()
 }
 
 /// Makes the builds one that are said to be one: before anything is asked, because it changes the places of the builds

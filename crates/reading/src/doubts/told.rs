@@ -1,6 +1,7 @@
 //! What was said to doubts, where it has to be known before cells are taken: as hints.
 
 use crate::doubt::Settled;
+use crate::doubts::names;
 use crate::hints::Hints;
 use crate::outcome::{LineIs, Role};
 use session::measure::MeasureId;
@@ -26,7 +27,6 @@ pub(crate) fn told(hints: &Hints) -> Cow<'_, Hints> {
                 put(&mut all, first, Role::Ignored);
                 put(&mut all, second, measure.map_or(Role::Ignored, Role::Measure));
             }
-            ("many_clubs", Settled::Column(at)) => put(&mut all, Some(*at), Role::Build),
             ("left_out_why", Settled::Count) | ("odd_name", Settled::LeaveOut) => {
                 put(&mut all, numbers.next(), Role::Ignored);
             }
@@ -38,6 +38,9 @@ pub(crate) fn told(hints: &Hints) -> Cow<'_, Hints> {
             }
             _ => {}
         }
+    }
+    if let Some(clubs) = names::tried(&hints.settled).last() {
+        put(&mut all, Some(*clubs), Role::Build);
     }
     Cow::Owned(all)
 }

@@ -219,6 +219,22 @@ fn a_slipped_point_shows_beside_all_shots_of_what_is_one_club() {
 }
 
 #[test]
+fn a_column_that_names_too_many_clubs_as_well_is_not_asked_about_twice() {
+    let text = "Here are **my Ashots** from today, what do yourry (yd) | Offline |\n|:-----|-----------|---|---||---|---||---|---||---|---||---|---||---|---||---|---||---|---||---|---||---|---||---|---||---|---||---|---||---|---||---|---||---|---||---|---||---|-||---|---||---|---||---|--12 L-||---|---||---|---||---|---||---|---||---|---||---|---||---|---||---|---||---|---||---|---|:|:-------:|\n| **Own** | 250 | 3 L |\n| **Own*d)\nOld driver;12;248,2;103\nNew d 5 R |\n| New | 256 | A2 R |\n| New | 251 | 7 L |\n\nThanks in advance!\n";
+    let first = plain(text);
+    let many: Vec<_> = first.doubts.iter().filter(|doubt| doubt.kind == DoubtKind::ManyClubs).collect();
+    assert!(!many[0].choices.is_empty());
+    for choice in &many[0].choices {
+        let settled = [(many[0].key.clone(), choice.says.clone())].into_iter().collect();
+        let again = read(text, &Hints { settled, ..Hints::default() }, &Voice::english());
+        for doubt in &again.doubts {
+            assert_ne!(doubt.key, many[0].key);
+            assert!(!doubt.choices.contains(choice), "{}", choice.label);
+        }
+    }
+}
+
+#[test]
 fn spanish_headings_as_devices_write_them_are_measures() {
     for (heading, measure) in [
         ("Desviación", "offline"),
