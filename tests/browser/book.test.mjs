@@ -44,6 +44,8 @@ test("nothing is kept before Keep is pressed; what is kept opens again as the sa
   assert.deepEqual((await stored(page)).databases, NOTHING.databases, "a form alone keeps nothing");
   await page.getByRole("button", { name: "Keep", exact: true }).click();
   await page.getByText("Kept on this device: Ada Example").waitFor();
+  const sheet = page.locator(".sheet-head").getByText("For: Ada Example");
+  await sheet.waitFor({ state: "attached" });
   await page.goto("about:blank");
   await page.goto(siteUrl);
   await page.locator("#start a[href='#book']").click();
@@ -53,6 +55,7 @@ test("nothing is kept before Keep is pressed; what is kept opens again as the sa
   await page.locator("#book-rows .book-open-row").click();
   await page.getByRole("button", { name: "Open the answer" }).click();
   assert.equal((await answer(page)).headline, before.headline);
+  await sheet.waitFor({ state: "attached" });
   assertQuiet(watched);
   await context.close();
 });

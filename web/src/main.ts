@@ -49,7 +49,7 @@ function open(): void {
   const port: PagePort = {
     engine,
     current: () => page.current,
-    showAnswer: (csv, question) => page.showLogged(csv, question),
+    showAnswer: (csv, question, of) => page.showLogged(csv, question, of),
     coverAnswer: () => page.cover(),
   };
   hangDoors(port);

@@ -25,11 +25,14 @@ export class StraightAnswerKeep extends BehindDoor {
     question: { attribute: false },
     line: { attribute: false },
     writeCsv: { attribute: false },
+    kept: { attribute: false },
   };
   declare session: Session;
   declare question: Question;
   declare line: string;
   declare writeCsv: (session: Session) => Promise<string>;
+  /** Told of whom the shots are. */
+  declare kept: (session: Session, name: string) => void;
 
   #whose: Whose = { name: "", date: today(), place: "", note: "" };
   #names: readonly string[] = [];
@@ -109,6 +112,7 @@ export class StraightAnswerKeep extends BehindDoor {
       const book = await openBook();
       const shown = { session, csv, question, line, version: APP_VERSION };
       this.#record = (await keepSession(book, whose, shown, this.#record)).id;
+      this.kept(session, whose.name);
       document.dispatchEvent(new Event("straight-answer-kept"));
       this.#done = { whose, where: book.store.where, isPersistent: await askToPersist(book) };
     } catch (thrown) {

@@ -160,7 +160,8 @@ export class StraightAnswerBook extends BesidePart {
 
   async #openAnswer(row: Row): Promise<void> {
     const shown = await shotsOf(this.#book, row, await this.page.engine, this.planner).catch(() => null);
-    if (shown) return this.page.showAnswer(this.planner.writeCsv(shown.session), shown.question);
+    const of = "kept" in row ? row.person?.data.name : undefined;
+    if (shown) return this.page.showAnswer(this.planner.writeCsv(shown.session), shown.question, of);
     if (!("kept" in row) || row.kept.kind === "test") return this.#set({ done: say("book-no-shots"), undo: null });
     // What cannot be read is handed over as it lies.
     const { raw } = await bodyOf(this.#book, row.kept.id);

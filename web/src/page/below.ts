@@ -25,7 +25,7 @@ export const below = (
   session: Session,
   actions: Actions,
 ): TemplateResult => html`
-  ${sheetHead()}
+  ${sheetHead(state.given, session)}
   ${report.trust.length > 0 ? html`<div class="trusted">${part("trust", say("trust-title"), trustPart(state, report, session, actions))}</div>` : nothing}
   <div class="rooms">
     ${group("group-how-sure", [

@@ -108,9 +108,9 @@ export class StraightAnswerPage extends LightElement {
   }
 
   /** Answers a session in the tool's own CSV, as the log of a test hands it over. */
-  showLogged(csv: string, question: Question): void {
+  showLogged(csv: string, question: Question, of = ""): void {
     this.#goTo = "answer";
-    const texts = [{ source: { kind: "logged", name: say("text-logged"), text: csv } }] as const;
+    const texts = [{ source: { kind: "logged", name: say("text-logged"), text: csv, of } }] as const;
     this.#dispatch({ type: "texts_given", texts, question });
   }
 

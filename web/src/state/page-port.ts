@@ -15,7 +15,8 @@ export interface PagePort {
   /** What stands on the page; null before anything was read. */
   current: () => Current | null;
   /** Shows the answer to a session in the tool's own CSV. */
-  showAnswer: (csv: string, question: Question) => void;
+  /** `of`: whose shots they are, where that is known. */
+  showAnswer: (csv: string, question: Question, of?: string) => void;
   /** Takes shots and answer off the page. */
   coverAnswer: () => void;
 }

@@ -9,6 +9,8 @@ export interface Source {
   kind: "pasted" | "file" | "example" | "typed" | "averages" | "link" | "photo" | "logged";
   name: string;
   text: string;
+  /** Whose shots they are, where the book says it. */
+  of?: string;
   /** What was typed into the grid or the form, for opening it again. */
   draft?: unknown;
 }

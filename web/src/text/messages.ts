@@ -1034,6 +1034,7 @@ export interface Messages {
   "reason-fault": null;
   "reason-other": null;
   "paper-for": null;
+  "paper-for-name": { name: string | number };
   "paper-printed": { date: string | number };
   "paper-shots": { measure: string | number };
   "paper-shots-out": { measure: string | number };

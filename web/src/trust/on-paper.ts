@@ -5,14 +5,24 @@ import { today } from "../format/today.js";
 import { type MeasureView, number } from "../format/values.js";
 import { build } from "../pieces/pieces.js";
 import { shotCount, shotsFrom } from "../state/shots.js";
-import { say } from "../text/say.js";
+import type { Given } from "../state/texts.js";
+import { say, sayAround } from "../text/say.js";
 
 /** More shots than these fill a sheet of their own. */
 const LISTED = 240;
 
-/** A line to write a name on, and the day it was printed. */
-export const sheetHead = (): TemplateResult =>
-  html`<p class="on-paper sheet-head"><strong>Straight Answer</strong><span>${say("paper-for")}</span><span>${say("paper-printed", { date: today() })}</span></p>`;
+/** Whose shots were kept as, while they stand on the page. */
+const kept = new WeakMap<Session, string>();
+
+/** Says whose shots these are: they were kept with a name. */
+export const keptAs = (session: Session, name: string): void => void kept.set(session, name.trim());
+
+/** The name that shots were kept with, or a line to write one on, and the day it was printed. */
+export const sheetHead = (given: readonly Given[], session: Session): TemplateResult =>
+  html`<p class="on-paper sheet-head"><strong>Straight Answer</strong><span>${nameLine(kept.get(session) || given.find(({ source }) => source.of)?.source.of)}</span><span>${say("paper-printed", { date: today() })}</span></p>`;
+
+const nameLine = (name: string | undefined): unknown =>
+  name ? sayAround("paper-for-name", { name: html`<bdi>${name}</bdi>` }) : say("paper-for");
 
 /** The values of the measure asked about, club by club in the order hit; left out ones in brackets. */
 export function sheetShots(session: Session, measure: MeasureView): TemplateResult | typeof nothing {

@@ -43,6 +43,7 @@ reason-fault = fault of ball or reading
 reason-other = other reason
 
 paper-for = For: ________________________
+paper-for-name = For: { $name }
 paper-printed = Printed on { $date }
 paper-shots = Every shot, in the order hit: { $measure }
 paper-shots-out = Every shot, in the order hit: { $measure }. In brackets: left out.

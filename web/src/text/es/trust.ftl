@@ -52,6 +52,7 @@ reason-fault = fallo de la bola o de la medición
 reason-other = otra razón
 
 paper-for = Para: ________________________
+paper-for-name = Para: { $name }
 paper-printed = Impreso el { $date }
 paper-shots = Cada golpe, en el orden en que se dio: { $measure }
 paper-shots-out = Cada golpe, en el orden en que se dio: { $measure }. Entre paréntesis: descartado.
