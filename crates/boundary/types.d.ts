@@ -1486,7 +1486,7 @@ export type Felt = {
 /**
  * Turns so long that only whole laps count: their length, and not the number of shots, is what another test has to change.
  */
-export type FewWholeLaps = {
+export type OnlyWholeLaps = {
   /**
    * Laps that hold both clubs.
    */
@@ -3069,7 +3069,7 @@ export type PairFacts = {
   /**
    * The laps that count, where the turns are so long that only whole laps do.
    */
-  few_whole_laps?: FewWholeLaps,
+  only_whole_laps?: OnlyWholeLaps,
   /**
    * The other measures on which the same two differ, by enough to matter or perhaps so.
    */

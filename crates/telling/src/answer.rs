@@ -40,7 +40,7 @@ pub(crate) fn words(session: &Session, judgment: &Judgment, choice: Option<&Choi
         }
         (DecisionKind::Different, Some(estimate)) => different(&case, estimate, choose),
         (DecisionKind::Same, Some(estimate)) => same(&case, estimate, choose()),
-        (DecisionKind::CannotTell, Some(estimate)) => cannot_tell(&case, estimate),
+        (DecisionKind::CannotTell, Some(estimate)) => cannot_tell(&case, estimate, &choose()),
     }
 }
 
@@ -77,9 +77,13 @@ fn different(case: &Case, estimate: &Estimate, choose: impl Fn() -> String) -> W
         _ if case.has_a_slip() => Next::step(case.check_the_value()),
         _ if hint => case.shots_in_turn(estimate),
         Some(Matters::Maybe) => case.more_shots(estimate),
-        Some(Matters::Yes) | None => Next::default()
-            .and(say::holds_here(case.voice, case.voice.is_of_the_sender()))
-            .and_step(say::second_day(case.voice)),
+        Some(Matters::Yes) | None => match choose() {
+            // What hangs on a few shots does not hold.
+            check if !check.is_empty() => Next::step(check),
+            _ => Next::default()
+                .and(say::holds_here(case.voice, case.voice.is_of_the_sender()))
+                .and_step(say::second_day(case.voice)),
+        },
     };
     let line = match decision.matters {
         _ if guessed => say::differs_in_short(case.voice, &does, averages, &span),
@@ -91,11 +95,7 @@ fn different(case: &Case, estimate: &Estimate, choose: impl Fn() -> String) -> W
     let (averages, luck) = (case.averages(), case.luck(estimate));
     let new_in_the_hand = new_in_the_hand(case);
     if hint && decision.matters != Some(Matters::No) {
-        let hint = hint_no_proof(case);
-        let between = match case.judgment.facts.order {
-            HowHit::OneAfterTheOther => say::between_the_blocks(case.voice),
-            HowHit::NotKnown | HowHit::InTurn | HowHit::InTurnNotCompared => String::new(),
-        };
+        let (hint, between) = (hint_no_proof(case), between_the_blocks(case));
         let detail = [averages, luck, hint.clone(), between, new_in_the_hand];
         return Words::new(headline, line, &hint, &detail, &next);
     }
@@ -109,8 +109,16 @@ fn new_in_the_hand(case: &Case) -> String {
     })
 }
 
+/// What no allowance covers where one club was hit after the other.
+pub(crate) fn between_the_blocks(case: &Case) -> String {
+    match case.judgment.facts.order {
+        HowHit::OneAfterTheOther => say::between_the_blocks(case.voice),
+        HowHit::NotKnown | HowHit::InTurn | HowHit::InTurnNotCompared => String::new(),
+    }
+}
+
 /// Why a difference is a hint, as far as the order is known.
-fn hint_no_proof(case: &Case) -> String {
+pub(crate) fn hint_no_proof(case: &Case) -> String {
     let (voice, allowed) = (case.voice, case.order_is_allowed_for());
     match (case.judgment.facts.order, case.judgment.facts.rests_on) {
         (HowHit::InTurn | HowHit::InTurnNotCompared, _) => {
@@ -151,7 +159,8 @@ fn same(case: &Case, estimate: &Estimate, next: String) -> Words {
     Words::new(headline, line, &averages, &[averages.clone(), ruled_out], &Next::step(next))
 }
 
-fn cannot_tell(case: &Case, estimate: &Estimate) -> Words {
+/// `first`: what comes before any number of shots, if anything does.
+fn cannot_tell(case: &Case, estimate: &Estimate, first: &str) -> Words {
     if case.judgment.decision.why == Some(Why::DependsOnLeftOut) {
         return depends_on_left_out(case);
     }
@@ -160,7 +169,7 @@ fn cannot_tell(case: &Case, estimate: &Estimate) -> Words {
     let of_averages = case.is_of_averages();
     if let Some(headline) = next_to_nothing(case) {
         let detail = [averages, case.luck(estimate), between.clone()];
-        return Words::new(headline, line, &between, &detail, &case.more_shots(estimate));
+        return Words::new(headline, line, &between, &detail, &case.more_shots(estimate).after(first));
     }
     if case.judgment.decision.why == Some(Why::OrderNotAllowedFor) {
         let (name, baseline, candidate) = (&case.subject.the(), &case.baseline, &case.candidate);
@@ -170,12 +179,12 @@ fn cannot_tell(case: &Case, estimate: &Estimate) -> Words {
             line,
             &between,
             &[averages, between.clone()],
-            &case.shots_in_turn(estimate),
+            &case.shots_in_turn(estimate).after(first),
         );
     }
     if case.judgment.order_hides_it() {
         let headline = say::order_could_explain(case.voice, of_averages);
-        let next = case.shots_in_turn(estimate);
+        let next = case.shots_in_turn(estimate).after(first);
         return Words::new(headline, line, &between, &[averages, between.clone()], &next);
     }
     let (baseline, candidate, name) = (&case.baseline, &case.candidate, &case.subject.name);
@@ -192,17 +201,17 @@ fn cannot_tell(case: &Case, estimate: &Estimate) -> Words {
         }
     };
     let detail = [averages, case.luck(estimate), between.clone()];
-    Words::new(headline, line, &between, &detail, &case.more_shots(estimate))
+    Words::new(headline, line, &between, &detail, &case.more_shots(estimate).after(first))
 }
 
 /// The headline of laps so few, or an interval so wide, that no number of its ends says anything.
 fn next_to_nothing(case: &Case) -> Option<String> {
     let (baseline, candidate, name) = (&case.baseline, &case.candidate, &case.subject.name);
     let little = case.says_next_to_nothing();
-    match case.judgment.facts.few_whole_laps.filter(|_| !case.has_a_slip()) {
+    match case.judgment.facts.only_whole_laps.filter(|_| !case.has_a_slip()) {
         Some(few) => {
             let laps = few.laps.to_string();
-            Some(say::few_whole_laps(case.voice, &laps, little, candidate, baseline, name))
+            Some(say::only_whole_laps(case.voice, &laps, little, candidate, baseline, name))
         }
         None if little => {
             Some(say::next_to_nothing(case.voice, case.is_of_averages(), candidate, baseline, name))

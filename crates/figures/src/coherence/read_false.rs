@@ -113,13 +113,13 @@ fn what_says_nothing_and_what_is_left_out() {
     // 'About 69 shots with each' of two laps of fifteen.
     pair_breaks(
         33,
-        "is.asked_few_whole_laps=yes | needs why_open=few_whole_laps on page, share, card",
-        &[is("is.asked_few_whole_laps", "yes")],
+        "is.asked_only_whole_laps=yes | needs why_open=only_whole_laps on page, share, card",
+        &[is("is.asked_only_whole_laps", "yes")],
     );
     pair_breaks(
         33,
-        "tells=apart | is.few_whole_laps=yes",
-        &[said("tells", "apart"), is("is.few_whole_laps", "yes")],
+        "tells=apart | is.only_whole_laps=yes",
+        &[said("tells", "apart"), is("is.only_whole_laps", "yes")],
     );
     // 'With this much scatter' and 'these shots' of averages without a deviation.
     let assumed = || is("is.taken_scatter", "assumed");

@@ -82,8 +82,8 @@ fn of_session(judged: &Judged<'_>) -> Vec<Fact> {
         add("is.asked_says_little", "yes");
     }
     let cannot_tell = headline.decision.kind == DecisionKind::CannotTell;
-    if cannot_tell && headline.facts.few_whole_laps.is_some() && !in_doubt {
-        add("is.asked_few_whole_laps", "yes");
+    if cannot_tell && headline.facts.only_whole_laps.is_some() && !in_doubt {
+        add("is.asked_only_whole_laps", "yes");
     }
     if headline.facts.scatter_is_assumed {
         add("is.asked_taken_scatter", "assumed");
@@ -196,8 +196,8 @@ fn of_judgment(session: &Session, judgment: &Judgment, add: &mut impl FnMut(&'st
     {
         add("is.says_little", "yes");
     }
-    if judgment.facts.few_whole_laps.is_some() {
-        add("is.few_whole_laps", "yes");
+    if judgment.facts.only_whole_laps.is_some() {
+        add("is.only_whole_laps", "yes");
     }
     add("is.taken_scatter", if judgment.facts.scatter_is_assumed { "assumed" } else { "seen" });
     let has_shots = |build| session.shots.iter().any(|shot| shot.build == build);

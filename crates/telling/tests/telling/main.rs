@@ -31,6 +31,7 @@ mod read_aloud;
 mod read_false;
 mod read_fresh;
 mod read_last;
+mod read_words;
 mod removals;
 mod scatterless;
 mod second;
