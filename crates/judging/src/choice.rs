@@ -4,7 +4,7 @@
 use crate::fragile::removals_to_flip;
 use crate::judge::{Judged, Judgment};
 use crate::trust::is_asked_about;
-use crate::verdict::{DecisionKind, Direction, Matters, Nearer};
+use crate::verdict::{DecisionKind, Direction, Matters, Nearer, Why};
 use session::known::Known;
 use session::measure::MeasureId;
 use session::question::Goal;
@@ -118,7 +118,9 @@ fn before_the_answer(judged: &Judged<'_>, judgment: &Judgment) -> Option<Choice>
     let headline = judged.headline().filter(|headline| std::ptr::eq(*headline, judgment))?;
     let decision = &headline.decision;
     match (decision.kind, decision.matters) {
-        (DecisionKind::CannotTell, _) => is_asked_about(judged).then_some(Choice::AfterALook),
+        (DecisionKind::CannotTell, _) if decision.why != Some(Why::DependsOnLeftOut) => {
+            is_asked_about(judged).then_some(Choice::AfterALook)
+        }
         (DecisionKind::Different, Some(Matters::Yes) | None) if !headline.facts.is_a_hint() => {
             after_a_check(judged, headline)
         }
@@ -147,7 +149,11 @@ pub fn choice(judged: &Judged<'_>, judgment: &Judgment) -> Option<Choice> {
         };
         let of_others = || judged.judgments.iter().filter(differs);
         let mut others: Vec<Meant> = of_others().map(Meant::of).collect();
-        arrange::sort_by_key(&mut others, |meant| meant.is_scatter);
+        // Only the measure asked for can be meant so, and it stands first.
+        if others.first().is_some_and(|meant| meant.is_scatter) {
+            let scatter = others.remove(0);
+            others.push(scatter);
+        }
         Choice::After { others, is_hint: of_others().any(|other| other.facts.is_a_hint()) }
     } else if let Some(open) = asked_is_open.or_else(|| how_far_is_open(judged, judgment)) {
         match judgment.facts.rounds_to_go() {

@@ -9,7 +9,7 @@ use crate::facts::{HowHit, OnlyWholeLaps, OrderAllowance, PairFacts, SetAside};
 use crate::holm::{self, Member};
 use crate::next_to_nothing::says_next_to_nothing;
 use crate::settle::{Asked, Candidate, Settled};
-use crate::trust::Seen;
+use crate::trust::Moving;
 use crate::verdict::{Decision, DecisionKind, Direction, Matters, decide, decide_ratio};
 use session::Session;
 use session::measure::{Margin, MeasureId};
@@ -129,7 +129,7 @@ pub struct Judged<'a> {
     /// The fewest shots whose removal would change the headline, once somebody asked: see [`crate::fragile`].
     pub(crate) removals: OnceCell<Option<usize>>,
     /// The shot that the golfer is asked about, since it alone moves the headline by more than matters: see [`crate::trust`].
-    pub(crate) moved_by: OnceCell<Option<Seen>>,
+    pub(crate) moved_by: OnceCell<Option<Moving>>,
 }
 
 impl Judged<'_> {

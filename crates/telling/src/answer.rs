@@ -3,6 +3,7 @@
 use crate::case::{Case, listed};
 use crate::ends::lines;
 use crate::format::Subject;
+use crate::hints::{between_the_blocks, hint_no_proof};
 use crate::left_out::depends_on_left_out;
 use crate::spread;
 use crate::words::{Next, Words, sentences};
@@ -40,7 +41,7 @@ pub(crate) fn words(session: &Session, judgment: &Judgment, choice: Option<&Choi
         }
         (DecisionKind::Different, Some(estimate)) => different(&case, estimate, choose),
         (DecisionKind::Same, Some(estimate)) => same(&case, estimate, choose()),
-        (DecisionKind::CannotTell, Some(estimate)) => cannot_tell(&case, estimate, &choose()),
+        (DecisionKind::CannotTell, Some(estimate)) => cannot_tell(&case, estimate).after(choose()),
     }
 }
 
@@ -74,7 +75,7 @@ fn different(case: &Case, estimate: &Estimate, choose: impl Fn() -> String) -> W
     let hint = case.judgment.facts.order_is_mixed_up();
     let next = match decision.matters {
         Some(Matters::No) => Next::step(choose()),
-        _ if case.has_a_slip() => Next::step(case.check_the_value()),
+        _ if case.has_a_slip() => Next::step(text::case::check_the_value(case.voice)),
         _ if hint => case.shots_in_turn(estimate),
         Some(Matters::Maybe) => case.more_shots(estimate),
         Some(Matters::Yes) | None => match choose() {
@@ -109,27 +110,6 @@ fn new_in_the_hand(case: &Case) -> String {
     })
 }
 
-/// What no allowance covers where one club was hit after the other.
-pub(crate) fn between_the_blocks(case: &Case) -> String {
-    match case.judgment.facts.order {
-        HowHit::OneAfterTheOther => say::between_the_blocks(case.voice),
-        HowHit::NotKnown | HowHit::InTurn | HowHit::InTurnNotCompared => String::new(),
-    }
-}
-
-/// Why a difference is a hint, as far as the order is known.
-pub(crate) fn hint_no_proof(case: &Case) -> String {
-    let (voice, allowed) = (case.voice, case.order_is_allowed_for());
-    match (case.judgment.facts.order, case.judgment.facts.rests_on) {
-        (HowHit::InTurn | HowHit::InTurnNotCompared, _) => {
-            say::hint_not_compared(voice, &case.subject.the(), allowed)
-        }
-        (HowHit::OneAfterTheOther, _) => say::hint_no_proof(voice, allowed),
-        (HowHit::NotKnown, RestsOn::Shots) => say::hint_order_not_known(voice, allowed),
-        (HowHit::NotKnown, RestsOn::Averages) => say::hint_averages(voice, allowed),
-    }
-}
-
 /// For a goal of 'straighter': which of the two is, or that it is not settled.
 fn nearer_to_zero(case: &Case) -> String {
     match case.judgment.decision.nearer {
@@ -159,8 +139,7 @@ fn same(case: &Case, estimate: &Estimate, next: String) -> Words {
     Words::new(headline, line, &averages, &[averages.clone(), ruled_out], &Next::step(next))
 }
 
-/// `first`: what comes before any number of shots, if anything does.
-fn cannot_tell(case: &Case, estimate: &Estimate, first: &str) -> Words {
+fn cannot_tell(case: &Case, estimate: &Estimate) -> Words {
     if case.judgment.decision.why == Some(Why::DependsOnLeftOut) {
         return depends_on_left_out(case);
     }
@@ -169,7 +148,7 @@ fn cannot_tell(case: &Case, estimate: &Estimate, first: &str) -> Words {
     let of_averages = case.is_of_averages();
     if let Some(headline) = next_to_nothing(case) {
         let detail = [averages, case.luck(estimate), between.clone()];
-        return Words::new(headline, line, &between, &detail, &case.more_shots(estimate).after(first));
+        return Words::new(headline, line, &between, &detail, &case.more_shots(estimate));
     }
     if case.judgment.decision.why == Some(Why::OrderNotAllowedFor) {
         let (name, baseline, candidate) = (&case.subject.the(), &case.baseline, &case.candidate);
@@ -179,12 +158,12 @@ fn cannot_tell(case: &Case, estimate: &Estimate, first: &str) -> Words {
             line,
             &between,
             &[averages, between.clone()],
-            &case.shots_in_turn(estimate).after(first),
+            &case.shots_in_turn(estimate),
         );
     }
     if case.judgment.order_hides_it() {
         let headline = say::order_could_explain(case.voice, of_averages);
-        let next = case.shots_in_turn(estimate).after(first);
+        let next = case.shots_in_turn(estimate);
         return Words::new(headline, line, &between, &[averages, between.clone()], &next);
     }
     let (baseline, candidate, name) = (&case.baseline, &case.candidate, &case.subject.name);
@@ -201,7 +180,7 @@ fn cannot_tell(case: &Case, estimate: &Estimate, first: &str) -> Words {
         }
     };
     let detail = [averages, case.luck(estimate), between.clone()];
-    Words::new(headline, line, &between, &detail, &case.more_shots(estimate).after(first))
+    Words::new(headline, line, &between, &detail, &case.more_shots(estimate))
 }
 
 /// The headline of laps so few, or an interval so wide, that no number of its ends says anything.

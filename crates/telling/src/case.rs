@@ -247,15 +247,10 @@ impl<'a> Case<'a> {
         say::gap(self.voice, &self.subject.end_amount(x, &lines), self.more(direction))
     }
 
-    /// That a value is to be checked before anything is made of a finding.
-    pub(crate) fn check_the_value(&self) -> String {
-        say::check_the_value(self.voice)
-    }
-
     /// What to choose by where this measure does not decide.
     pub(crate) fn choose(&self, choice: &Choice) -> String {
         if self.has_a_slip() {
-            return self.check_the_value();
+            return say::check_the_value(self.voice);
         }
         let (voice, measure) = (self.voice, capital(&self.subject.name));
         let name = |id: &MeasureId| Subject::of(id, self.session, voice).the();

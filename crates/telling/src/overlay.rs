@@ -1,10 +1,10 @@
 //! What stands over a verdict, in words: each warning says what was seen, what it is worth in the
 //! measure's own unit, and what to do.
 
-use crate::answer::between_the_blocks;
 use crate::both_ways::{figures, in_short};
 use crate::case::Case;
 use crate::format::number;
+use crate::hints::between_the_blocks;
 use crate::report::{Ask, Overlay, OverlayKind};
 use crate::words::sentences;
 use crate::{left_out, odd, trust};

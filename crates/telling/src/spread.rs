@@ -1,8 +1,8 @@
 //! The sentences for the goal 'tighter': scatter in hundredths more or less, never a bare ratio.
 
-use crate::answer::{between_the_blocks, hint_no_proof};
 use crate::case::Case;
 use crate::ends::{self, level_text, more_or_less, ratio_lines};
+use crate::hints::{between_the_blocks, hint_no_proof};
 use crate::left_out::depends_on_left_out;
 use crate::words::{Next, Words};
 use judging::analysis::{Estimate, MoreShots};
@@ -64,7 +64,7 @@ fn different(case: &Case, estimate: &Estimate, direction: Direction, choose: imp
     };
     let next = match matters {
         Some(Matters::No) => Next::step(choose()),
-        Some(Matters::Yes) | None if case.has_a_slip() => Next::step(case.check_the_value()),
+        Some(Matters::Yes) | None if case.has_a_slip() => Next::step(text::case::check_the_value(case.voice)),
         _ if is_hint => in_turn(case),
         Some(Matters::Yes) | None => Next::step(holds_here(voice, voice.is_of_the_sender())),
         Some(Matters::Maybe) => Next::step(more_shots(case, estimate, direction)),

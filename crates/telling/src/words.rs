@@ -45,15 +45,6 @@ impl Next {
         self.and(step)
     }
 
-    /// With a step before all of it; nothing where there is none.
-    pub(crate) fn after(mut self, first: &str) -> Self {
-        if !first.is_empty() {
-            self.sentences.insert(0, first.to_owned());
-            self.step = Some(0);
-        }
-        self
-    }
-
     fn the_step(&self) -> &str {
         self.step.and_then(|step| self.sentences.get(step)).map_or("", String::as_str)
     }
@@ -75,5 +66,13 @@ impl Words {
             detail: sentences(detail),
             next: sentences(&next.sentences),
         }
+    }
+
+    /// With a step before every other; nothing where there is none.
+    pub(crate) fn after(self, first: String) -> Self {
+        if first.is_empty() {
+            return self;
+        }
+        Self { next: format!("{first} {}", self.next), step: first, ..self }
     }
 }

@@ -178,7 +178,7 @@ fn fit_of(off: f64) -> Fit {
 
 /// Two mistakes at once are a story of one row only where another row tells it too: among so many ways one fits by chance.
 fn told_by_more_than_one(mut doubts: Vec<DoubtFacts>) -> Vec<DoubtFacts> {
-    let told: Vec<UnitStory> = doubts.iter().flat_map(|doubt| doubt.stories.clone()).collect();
+    let told: Vec<UnitStory> = doubts.iter().flat_map(|doubt| doubt.stories.iter().copied()).collect();
     let is_believed = |story: &UnitStory| {
         let is_of_one = story.speed.is_none() || story.carry.is_none();
         is_of_one || told.iter().filter(|other| *other == story).count() > 1

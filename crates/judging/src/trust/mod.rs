@@ -9,6 +9,7 @@ mod moved;
 mod odd;
 mod seen;
 
+pub(crate) use odd::Moving;
 pub use odd::{has_value_in_doubt, is_asked_about};
 pub use seen::{AllowedFor, DriftShared, Odd, Pushes, Seen, Weight};
 

@@ -27,7 +27,7 @@ pub(super) fn odd_values(judged: &Judged<'_>, headline: &Judgment) -> Vec<Seen> 
         let outside = out_of_range(settled.session, &asked.measure, builds)
             .or_else(|| point_slipped(settled.session, &asked.measure, builds));
         if outside.is_none() && asked.measure == headline.measure {
-            seen.extend(moved_by(judged).cloned());
+            seen.extend(moved_by(judged).map(|moving| moving.seen(headline)));
         }
         seen.extend(outside);
     }
@@ -108,15 +108,34 @@ pub fn is_asked_about(judged: &Judged<'_>) -> bool {
 }
 
 /// The shot that alone moves the headline, looked for once.
-fn moved_by<'a>(judged: &'a Judged<'_>) -> Option<&'a Seen> {
+fn moved_by(judged: &Judged<'_>) -> Option<Moving> {
     let headline = judged.headline()?;
-    judged.moved_by.get_or_init(|| moves_the_answer(judged.settled.session, headline)).as_ref()
+    *judged.moved_by.get_or_init(|| moves_the_answer(judged.settled.session, headline))
+}
+
+/// A shot that alone moves the headline.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Moving {
+    shot: usize,
+    build: usize,
+    value: f64,
+    by: f64,
+    margin: f64,
+    others: usize,
+}
+
+impl Moving {
+    fn seen(self, headline: &Judgment) -> Seen {
+        let Self { shot, build, value, by, margin, others } = self;
+        let because = Odd::MovesTheAnswer { by, margin };
+        Seen::OddValue { shot: Some(shot), build, measure: headline.measure.clone(), value, because, others }
+    }
 }
 
 /// The shot far from the rest of its build without which the gap is another by more than matters. One that is all that its
 /// build has in its round gives way to what that build usually does: without it the whole round would go, and what that
 /// does is not the shot's doing.
-fn moves_the_answer(session: &Session, headline: &Judgment) -> Option<Seen> {
+fn moves_the_answer(session: &Session, headline: &Judgment) -> Option<Moving> {
     let Basis::Difference(careful) = headline.comparison()?.basis else { return None };
     let Some(Margin::Difference(margin)) = headline.margin else { return None };
     let index = session.measure_index(&headline.measure)?;
@@ -152,9 +171,7 @@ fn moves_the_answer(session: &Session, headline: &Judgment) -> Option<Seen> {
     arrange::sort_by(&mut moving, |a, b| b.1.total_cmp(&a.1));
     let &(shot, by) = moving.first()?;
     let (build, value) = (session.shots[shot].build, session.shots[shot].values.get(index).copied()??);
-    let because = Odd::MovesTheAnswer { by, margin };
-    let measure = headline.measure.clone();
-    Some(Seen::OddValue { shot: Some(shot), build, measure, value, because, others: moving.len() - 1 })
+    Some(Moving { shot, build, value, by, margin, others: moving.len() - 1 })
 }
 
 /// Whether no other shot of its build stands beside it in its round.

@@ -30,6 +30,7 @@ mod published;
 mod read_aloud;
 mod read_false;
 mod read_fresh;
+mod read_landings;
 mod read_last;
 mod read_words;
 mod removals;
