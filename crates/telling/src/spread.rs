@@ -87,7 +87,7 @@ fn different(case: &Case, estimate: &Estimate, direction: Direction, choose: imp
 fn in_turn(case: &Case) -> Next {
     match case.judgment.facts.rounds_to_go() {
         Some(rounds) => Next::step(text::case::go_on(case.voice, rounds as usize)),
-        None => Next::step(say::hit_in_turn(case.voice)),
+        None => Next::step(text::case::first_in_turn(case.voice)),
     }
 }
 

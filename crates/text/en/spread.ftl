@@ -29,4 +29,3 @@ size-stays-open = Scatter is slow to show: more shots narrow this slowly. If the
     reaches that.
 no-limit = no limit
 slow-to-show = Scatter is slow to show: it takes far more shots than an average.
-hit-in-turn = Hit the clubs in turn, three shots at a time: what came with time then meets both alike.

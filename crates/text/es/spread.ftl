@@ -29,4 +29,3 @@ size-stays-open = La dispersión tarda en verse: más golpes reducen la duda poc
     golpes decide si llega.
 no-limit = sin límite
 slow-to-show = La dispersión tarda en verse: pide muchos más golpes que un promedio.
-hit-in-turn = Alterna los palos, de tres en tres golpes: así lo que cambia con el tiempo afecta a los dos por igual.

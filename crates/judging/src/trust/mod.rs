@@ -9,8 +9,8 @@ mod moved;
 mod odd;
 mod seen;
 
-pub(crate) use odd::Moving;
 pub use odd::{has_value_in_doubt, is_asked_about};
+pub(crate) use seen::Moving;
 pub use seen::{AllowedFor, DriftShared, Odd, Pushes, Seen, Weight};
 
 use crate::analysis::{Basis, Include, typical_can_be_fitted};

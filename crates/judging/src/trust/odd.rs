@@ -6,7 +6,7 @@
 //! finding for each measure, with the worst of its values.
 
 use super::look::{FAR, FEWEST_TO_LIE_FAR_FROM, robust_distance};
-use super::seen::{Odd, Seen};
+use super::seen::{Moving, Odd, Seen};
 use crate::analysis::{Aspect, Basis, Include, ShotTable, compare};
 use crate::judge::{Judged, Judgment};
 use session::known::Known;
@@ -27,7 +27,7 @@ pub(super) fn odd_values(judged: &Judged<'_>, headline: &Judgment) -> Vec<Seen> 
         let outside = out_of_range(settled.session, &asked.measure, builds)
             .or_else(|| point_slipped(settled.session, &asked.measure, builds));
         if outside.is_none() && asked.measure == headline.measure {
-            seen.extend(moved_by(judged).map(|moving| moving.seen(headline)));
+            seen.extend(moved_by(judged).map(|moving| moving.seen(&headline.measure)));
         }
         seen.extend(outside);
     }
@@ -111,25 +111,6 @@ pub fn is_asked_about(judged: &Judged<'_>) -> bool {
 fn moved_by(judged: &Judged<'_>) -> Option<Moving> {
     let headline = judged.headline()?;
     *judged.moved_by.get_or_init(|| moves_the_answer(judged.settled.session, headline))
-}
-
-/// A shot that alone moves the headline.
-#[derive(Debug, Clone, Copy)]
-pub(crate) struct Moving {
-    shot: usize,
-    build: usize,
-    value: f64,
-    by: f64,
-    margin: f64,
-    others: usize,
-}
-
-impl Moving {
-    fn seen(self, headline: &Judgment) -> Seen {
-        let Self { shot, build, value, by, margin, others } = self;
-        let because = Odd::MovesTheAnswer { by, margin };
-        Seen::OddValue { shot: Some(shot), build, measure: headline.measure.clone(), value, because, others }
-    }
 }
 
 /// The shot far from the rest of its build without which the gap is another by more than matters. One that is all that its

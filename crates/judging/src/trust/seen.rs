@@ -279,6 +279,25 @@ pub enum Seen {
     AveragesOnly,
 }
 
+/// A shot that alone moves the headline.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Moving {
+    pub(super) shot: usize,
+    pub(super) build: usize,
+    pub(super) value: f64,
+    pub(super) by: f64,
+    pub(super) margin: f64,
+    pub(super) others: usize,
+}
+
+impl Moving {
+    pub(super) fn seen(self, measure: &MeasureId) -> Seen {
+        let Self { shot, build, value, by, margin, others } = self;
+        let because = Odd::MovesTheAnswer { by, margin };
+        Seen::OddValue { shot: Some(shot), build, measure: measure.clone(), value, because, others }
+    }
+}
+
 impl Seen {
     /// The value of this measure that the golfer is asked about.
     #[must_use]
