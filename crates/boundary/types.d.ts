@@ -1484,20 +1484,6 @@ export type Felt = {
 };
 
 /**
- * Turns so long that only whole laps count: their length, and not the number of shots, is what another test has to change.
- */
-export type FewWholeLaps = {
-  /**
-   * Laps that hold both clubs.
-   */
-  laps: number,
-  /**
-   * Shots of the longest turn.
-   */
-  longest_turn: number,
-};
-
-/**
  * One pair on one measure: decision, size, words and the numbers behind them.
  */
 export type Finding = {
@@ -2141,6 +2127,15 @@ export type Landing = {
    * How the two builds were hit: no interval here leaves room for an order that is not in turn.
    */
   order: Order,
+  /**
+   * Whether turns were so long that each is a small block: no interval here leaves room for that either.
+   */
+  long_turns: boolean,
+  /**
+   * Which of the two numbers of these builds shows no scatter: nothing says then where the next shot would fall, nor what
+   * luck does; null where both do.
+   */
+  no_scatter: MeasureId | null,
   /**
    * Resamples behind each interval.
    */
@@ -2931,6 +2926,20 @@ export type OnMap = {
 export type OneMoreDay = "narrows" | "hardly_narrows";
 
 /**
+ * Turns so long that only whole laps count: their length, and not the number of shots, is what another test has to change.
+ */
+export type OnlyWholeLaps = {
+  /**
+   * Laps that hold both clubs.
+   */
+  laps: number,
+  /**
+   * Shots of the longest turn.
+   */
+  longest_turn: number,
+};
+
+/**
  * How builds and time lie in the session.
  */
 export type Order = "interleaved" | "blocked" | "unknown";
@@ -3069,7 +3078,7 @@ export type PairFacts = {
   /**
    * The laps that count, where the turns are so long that only whole laps do.
    */
-  few_whole_laps?: FewWholeLaps,
+  only_whole_laps?: OnlyWholeLaps,
   /**
    * The other measures on which the same two differ, by enough to matter or perhaps so.
    */
@@ -3724,6 +3733,14 @@ export type Pushes = {
    * Which way it would differ by the drift alone.
    */
   toward: Direction,
+  /**
+   * By how much.
+   */
+  by: number,
+  /**
+   * Whether that is the way of a gap that was found, and as much as would leave the rest of it to luck.
+   */
+  leaves_luck: boolean,
 };
 
 /**
@@ -4237,6 +4254,10 @@ is_the_baseline: boolean,
  * How much it made up since its first shot, in the measure's unit.
  */
 gained: number,
+/**
+ * Whether that may be off by so much that only its least is told.
+ */
+is_rough: boolean,
 /**
  * Lower end of its interval.
  */

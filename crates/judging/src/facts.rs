@@ -97,7 +97,7 @@ pub enum RestsOn {
 /// Turns so long that only whole laps count: their length, and not the number of shots, is what another test has to change.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
-pub struct FewWholeLaps {
+pub struct OnlyWholeLaps {
     /// Laps that hold both clubs.
     pub laps: u32,
     /// Shots of the longest turn.
@@ -141,7 +141,7 @@ pub struct PairFacts {
     pub says_next_to_nothing: bool,
     /// The laps that count, where the turns are so long that only whole laps do.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub few_whole_laps: Option<FewWholeLaps>,
+    pub only_whole_laps: Option<OnlyWholeLaps>,
     /// The other measures on which the same two differ, by enough to matter or perhaps so.
     pub differs_on: Vec<MeasureId>,
     /// What learning the candidate can have cost on this measure, where it is the worse and that could be why.
@@ -172,7 +172,7 @@ impl PairFacts {
             rests_on,
             scatter_is_assumed: comparison.is_some_and(|c| c.method == Method::SummaryAssumedSpread),
             says_next_to_nothing: false,
-            few_whole_laps: None,
+            only_whole_laps: None,
             differs_on: Vec::new(),
             learning_costs: None,
             set_aside: None,
@@ -198,6 +198,13 @@ impl PairFacts {
             OrderAllowance::SizeNotKnown => AllowsFor::LuckAlone,
             OrderAllowance::StartOfLaps => AllowsFor::LuckAndStarts,
         }
+    }
+
+    /// Whether a difference that was found is a hint, not proof: of averages where clubs and time are mixed up, and of
+    /// scatter, for which no interval leaves room, where one club was not hit in turn with the other as far as is known.
+    #[must_use]
+    pub fn is_a_hint(&self) -> bool {
+        self.order_is_mixed_up() || matches!(self.order, HowHit::OneAfterTheOther | HowHit::NotKnown)
     }
 
     /// Whether order and club are mixed up, as far as is known.

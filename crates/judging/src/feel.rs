@@ -112,6 +112,8 @@ pub struct FeelFacts {
     pub felt: Vec<FeltFacts>,
     /// Why feel may choose; `None` where it may not.
     pub left_open: Option<LeftOpen>,
+    /// What stays open where feel may choose freely.
+    pub stays_open: Option<MeasureId>,
 }
 
 /// Why a say cannot be set beside the shots.
@@ -141,23 +143,23 @@ pub fn feel(say: &OwnSay, judged: &Judged<'_>) -> Result<FeelFacts, FeelRefused>
         let (agreement, is_hint) = agreement(judged, build, feeling);
         Some(FeltFacts { build, feeling, agreement, is_hint })
     });
-    Ok(FeelFacts { felt: felt.collect(), left_open: left_open(judged) })
+    let (left_open, stays_open) = left_open(judged).map_or((None, None), |(open, stays)| (Some(open), stays));
+    Ok(FeelFacts { felt: felt.collect(), left_open, stays_open })
 }
 
 /// As the answer leaves the choice; where it cannot tell, not where the two differ on another measure, nor while the rounds
-/// of a plan that could still tell remain.
-fn left_open(judged: &Judged<'_>) -> Option<LeftOpen> {
+/// of a plan that could still tell remain. Beside it what stays open where anybody may choose freely.
+fn left_open(judged: &Judged<'_>) -> Option<(LeftOpen, Option<MeasureId>)> {
     let judgment = judged.headline()?;
-    let may_choose = choice(judged, judgment) == Some(Choice::Freely);
-    match judgment.decision.kind {
-        DecisionKind::Same if may_choose => Some(LeftOpen::Same),
-        DecisionKind::Different if may_choose => Some(LeftOpen::TooSmall),
-        DecisionKind::CannotTell => {
+    match (judgment.decision.kind, choice(judged, judgment)) {
+        (DecisionKind::Same, Some(Choice::Freely { open })) => Some((LeftOpen::Same, open)),
+        (DecisionKind::Different, Some(Choice::Freely { open })) => Some((LeftOpen::TooSmall, open)),
+        (DecisionKind::CannotTell, _) => {
             let facts = &judgment.facts;
             let open = if bet::is_made(judged) { LeftOpen::CannotTellBet } else { LeftOpen::CannotTell };
-            (facts.differs_on.is_empty() && facts.rounds_to_go().is_none()).then_some(open)
+            (facts.differs_on.is_empty() && facts.rounds_to_go().is_none()).then_some((open, None))
         }
-        DecisionKind::Same | DecisionKind::Different | DecisionKind::CannotAnswer => None,
+        (DecisionKind::Same | DecisionKind::Different | DecisionKind::CannotAnswer, _) => None,
     }
 }
 
@@ -215,9 +217,7 @@ fn of_measure(
     measure: &MeasureId,
 ) -> Vec<(Agreement, bool)> {
     let judgments = judged.judgments.iter().filter(|judgment| judgment.measure == *measure);
-    judgments
-        .map(|judgment| (of_pair(judgment, build, feeling), judgment.facts.order_is_mixed_up()))
-        .collect()
+    judgments.map(|judgment| (of_pair(judgment, build, feeling), judgment.facts.is_a_hint())).collect()
 }
 
 /// One pair, as whoever felt something of this build of it sees it.

@@ -5,10 +5,11 @@ use crate::analysis::{
     AskedOf, Aspect, Basis, Comparison, Estimate, Include, Levels, Method, Pair, PartOf, ShotTable, compare,
     estimate, nearer,
 };
-use crate::facts::{FewWholeLaps, HowHit, OrderAllowance, PairFacts, SetAside};
+use crate::facts::{HowHit, OnlyWholeLaps, OrderAllowance, PairFacts, SetAside};
 use crate::holm::{self, Member};
 use crate::next_to_nothing::says_next_to_nothing;
 use crate::settle::{Asked, Candidate, Settled};
+use crate::trust::Moving;
 use crate::verdict::{Decision, DecisionKind, Direction, Matters, decide, decide_ratio};
 use session::Session;
 use session::measure::{Margin, MeasureId};
@@ -89,12 +90,12 @@ impl Judgment {
     }
 
     /// The laps, where turns are so long that nothing but whole laps counts: shorter turns would give many more of them.
-    fn few_whole_laps(&self, table: &ShotTable<'_>) -> Option<FewWholeLaps> {
+    fn only_whole_laps(&self, table: &ShotTable<'_>) -> Option<OnlyWholeLaps> {
         let are_too_long = self.pair.turns.is_some_and(|turns| turns.are_too_long);
         let laps = self.pair.compared.map_or(self.shared_rounds, |compared| compared.rounds);
         let by_laps = self.estimate.as_ref().is_some_and(|estimate| estimate.method == Method::Rounds);
         let longest_turn = table.longest_turn([self.baseline, self.candidate]);
-        (by_laps && are_too_long).then_some(FewWholeLaps { laps, longest_turn })
+        (by_laps && are_too_long).then_some(OnlyWholeLaps { laps, longest_turn })
     }
 
     /// Whether a comparison of plain averages, blind to order and looks, would have found a difference.
@@ -127,6 +128,8 @@ pub struct Judged<'a> {
     headline: Option<usize>,
     /// The fewest shots whose removal would change the headline, once somebody asked: see [`crate::fragile`].
     pub(crate) removals: OnceCell<Option<usize>>,
+    /// The shot that the golfer is asked about, since it alone moves the headline by more than matters: see [`crate::trust`].
+    pub(crate) moved_by: OnceCell<Option<Moving>>,
 }
 
 impl Judged<'_> {
@@ -168,7 +171,7 @@ pub fn judge(settled: Settled<'_>) -> Judged<'_> {
         Some(chosen) => asked.iter().position(|judgment| judgment.candidate == chosen),
         None => leading(asked),
     };
-    Judged { settled, judgments, headline, removals: OnceCell::new() }
+    Judged { settled, judgments, headline, removals: OnceCell::new(), moved_by: OnceCell::new() }
 }
 
 /// Every candidate on every measure, compared on all shots; nothing is decided yet.
@@ -248,7 +251,7 @@ fn decided(settled: &Settled<'_>, judgments: &mut [Judgment]) {
             judgment.facts.says_next_to_nothing = judgment.estimate.as_ref().is_some_and(|estimate| {
                 says_next_to_nothing(&judgment.decision, &estimate.decided_by, &asked.measure, asked.aspect())
             });
-            judgment.facts.few_whole_laps = judgment.few_whole_laps(&settled.table);
+            judgment.facts.only_whole_laps = judgment.only_whole_laps(&settled.table);
         }
     }
 }

@@ -3,6 +3,7 @@
 use crate::case::{Case, listed};
 use crate::ends::lines;
 use crate::format::Subject;
+use crate::hints::{between_the_blocks, hint_no_proof};
 use crate::left_out::depends_on_left_out;
 use crate::spread;
 use crate::words::{Next, Words, sentences};
@@ -40,7 +41,7 @@ pub(crate) fn words(session: &Session, judgment: &Judgment, choice: Option<&Choi
         }
         (DecisionKind::Different, Some(estimate)) => different(&case, estimate, choose),
         (DecisionKind::Same, Some(estimate)) => same(&case, estimate, choose()),
-        (DecisionKind::CannotTell, Some(estimate)) => cannot_tell(&case, estimate),
+        (DecisionKind::CannotTell, Some(estimate)) => cannot_tell(&case, estimate).after(choose()),
     }
 }
 
@@ -74,12 +75,16 @@ fn different(case: &Case, estimate: &Estimate, choose: impl Fn() -> String) -> W
     let hint = case.judgment.facts.order_is_mixed_up();
     let next = match decision.matters {
         Some(Matters::No) => Next::step(choose()),
-        _ if case.has_a_slip() => Next::step(case.check_the_value()),
+        _ if case.has_a_slip() => Next::step(text::case::check_the_value(case.voice)),
         _ if hint => case.shots_in_turn(estimate),
         Some(Matters::Maybe) => case.more_shots(estimate),
-        Some(Matters::Yes) | None => Next::default()
-            .and(say::holds_here(case.voice, case.voice.is_of_the_sender()))
-            .and_step(say::second_day(case.voice)),
+        Some(Matters::Yes) | None => match choose() {
+            // What hangs on a few shots does not hold.
+            check if !check.is_empty() => Next::step(check),
+            _ => Next::default()
+                .and(say::holds_here(case.voice, case.voice.is_of_the_sender()))
+                .and_step(say::second_day(case.voice)),
+        },
     };
     let line = match decision.matters {
         _ if guessed => say::differs_in_short(case.voice, &does, averages, &span),
@@ -91,11 +96,7 @@ fn different(case: &Case, estimate: &Estimate, choose: impl Fn() -> String) -> W
     let (averages, luck) = (case.averages(), case.luck(estimate));
     let new_in_the_hand = new_in_the_hand(case);
     if hint && decision.matters != Some(Matters::No) {
-        let hint = hint_no_proof(case);
-        let between = match case.judgment.facts.order {
-            HowHit::OneAfterTheOther => say::between_the_blocks(case.voice),
-            HowHit::NotKnown | HowHit::InTurn | HowHit::InTurnNotCompared => String::new(),
-        };
+        let (hint, between) = (hint_no_proof(case), between_the_blocks(case));
         let detail = [averages, luck, hint.clone(), between, new_in_the_hand];
         return Words::new(headline, line, &hint, &detail, &next);
     }
@@ -107,19 +108,6 @@ fn new_in_the_hand(case: &Case) -> String {
     case.judgment.facts.learning_costs.map_or_else(String::new, |cost| {
         say::new_in_the_hand(case.voice, &case.candidate, &case.subject.amount(cost), &case.subject.name)
     })
-}
-
-/// Why a difference is a hint, as far as the order is known.
-fn hint_no_proof(case: &Case) -> String {
-    let (voice, allowed) = (case.voice, case.order_is_allowed_for());
-    match (case.judgment.facts.order, case.judgment.facts.rests_on) {
-        (HowHit::InTurn | HowHit::InTurnNotCompared, _) => {
-            say::hint_not_compared(voice, &case.subject.the(), allowed)
-        }
-        (HowHit::OneAfterTheOther, _) => say::hint_no_proof(voice, allowed),
-        (HowHit::NotKnown, RestsOn::Shots) => say::hint_order_not_known(voice, allowed),
-        (HowHit::NotKnown, RestsOn::Averages) => say::hint_averages(voice, allowed),
-    }
 }
 
 /// For a goal of 'straighter': which of the two is, or that it is not settled.
@@ -199,10 +187,10 @@ fn cannot_tell(case: &Case, estimate: &Estimate) -> Words {
 fn next_to_nothing(case: &Case) -> Option<String> {
     let (baseline, candidate, name) = (&case.baseline, &case.candidate, &case.subject.name);
     let little = case.says_next_to_nothing();
-    match case.judgment.facts.few_whole_laps.filter(|_| !case.has_a_slip()) {
+    match case.judgment.facts.only_whole_laps.filter(|_| !case.has_a_slip()) {
         Some(few) => {
             let laps = few.laps.to_string();
-            Some(say::few_whole_laps(case.voice, &laps, little, candidate, baseline, name))
+            Some(say::only_whole_laps(case.voice, &laps, little, candidate, baseline, name))
         }
         None if little => {
             Some(say::next_to_nothing(case.voice, case.is_of_averages(), candidate, baseline, name))

@@ -3,10 +3,10 @@
 use crate::ends::{level_text, lines};
 use crate::format::{Subject, chance, count_of, shots};
 use crate::phrases::{Phrase, does, phrase_for};
-use crate::words::Next;
+use crate::words::{Next, sentences};
 use judging::Judgment;
 use judging::analysis::{Estimate, Group, MoreShots};
-use judging::choice::Choice;
+use judging::choice::{Choice, Meant};
 use judging::facts::{AllowsFor, HowHit, OrderAllowance, RestsOn};
 use judging::next_to_nothing::widest;
 use judging::trust::has_value_in_doubt;
@@ -247,33 +247,39 @@ impl<'a> Case<'a> {
         say::gap(self.voice, &self.subject.end_amount(x, &lines), self.more(direction))
     }
 
-    /// That a value is to be checked before anything is made of a finding.
-    pub(crate) fn check_the_value(&self) -> String {
-        say::check_the_value(self.voice)
-    }
-
     /// What to choose by where this measure does not decide.
     pub(crate) fn choose(&self, choice: &Choice) -> String {
         if self.has_a_slip() {
-            return self.check_the_value();
+            return say::check_the_value(self.voice);
         }
         let (voice, measure) = (self.voice, capital(&self.subject.name));
         let name = |id: &MeasureId| Subject::of(id, self.session, voice).the();
+        let meant = |meant: &Meant| {
+            let name = name(&meant.measure);
+            if meant.is_scatter { say::scatter_of(voice, &name) } else { name }
+        };
         match choice {
-            Choice::Freely => say_choose::choose_freely(voice),
+            Choice::Freely { open } => sentences(&[
+                say_choose::choose_freely(voice),
+                open.as_ref().map_or_else(String::new, |open| say_choose::stays_open(voice, &name(open))),
+            ]),
             Choice::After { others, is_hint } => {
-                let names: Vec<String> = others.iter().map(name).collect();
+                let names: Vec<String> = others.iter().map(meant).collect();
                 say_choose::choose_after(voice, &measure, *is_hint, &listed(voice, &names))
             }
-            Choice::NotSettled { open } => say_choose::choose_not_yet(voice, &measure, &name(open)),
+            Choice::NotSettled { open } => say_choose::choose_not_yet(voice, &measure, &meant(open)),
             Choice::GoOn { rounds } => say::go_on(voice, *rounds as usize),
             Choice::LookAt { build } => {
                 let club = self.session.builds.get(*build).map_or_else(String::new, |b| short_name(&b.name));
                 say_choose::choose_after_the_other_club(voice, &measure, &club)
             }
-            Choice::AfterACheck { shots, asked } => {
+            Choice::AfterACheck { shots, asked, rounds_to_go: Some(rounds) } => {
+                say_choose::choose_after_the_last_laps(voice, *rounds as usize, *shots, &name(asked))
+            }
+            Choice::AfterACheck { shots, asked, rounds_to_go: None } => {
                 say_choose::choose_after_a_check(voice, *shots, &name(asked))
             }
+            Choice::AfterALook => say::look_at_the_value(voice),
         }
     }
 
@@ -320,7 +326,7 @@ impl<'a> Case<'a> {
                 Next::step(say::first_read_every_shot(voice, name))
             };
         }
-        if let Some(few) = self.judgment.facts.few_whole_laps {
+        if let Some(few) = self.judgment.facts.only_whole_laps {
             return Next::step(say::shorter_turns(voice, &few.longest_turn.to_string()));
         }
         let each = |shots: u32| count_of(voice, shots as usize);

@@ -12,7 +12,7 @@ use crate::ways::both_ways;
 use judging::choice::{Choice, choice};
 use judging::fragile::removals_to_flip;
 use judging::honest_lead::honest_lead;
-use judging::trust::{has_value_in_doubt, trust};
+use judging::trust::{Seen, has_value_in_doubt, trust};
 use judging::verdict::{Decision, DecisionKind, Why};
 use judging::{Judged, Judgment, judge, luck, settle};
 use serde::{Deserialize, Serialize};
@@ -65,7 +65,8 @@ pub fn say(judged: &Judged<'_>, voice: &Voice) -> Report {
     let removals_to_flip = removals_to_flip(judged);
     let asked = judged.settled.asked();
     let seen = trust(judged, removals_to_flip);
-    let in_doubt = seen.iter().any(|seen| seen.in_doubt_on(&question.measure).is_some());
+    // Who is told to set one shot aside is not told to leave none out, whatever measure it is of.
+    let in_doubt = seen.iter().any(|seen| matches!(seen, Seen::OddValue { .. }));
     Report {
         asked: Asked {
             baseline: question.baseline,

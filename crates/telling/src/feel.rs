@@ -1,5 +1,6 @@
 //! The golfer's own say beside what the shots say, in words. Nothing is corrected: feel may choose where shots leave it open.
 
+use crate::format::Subject;
 use crate::refusals;
 use crate::words::sentences;
 use judging::feel::{Agreement, Feeling, FeltFacts, LeftOpen, OwnSay};
@@ -10,6 +11,7 @@ use session::names::short_name;
 use session::question::Question;
 use session::refusal::Refusal;
 use text::Voice;
+use text::answer::stays_open;
 use text::feel as say;
 
 /// What [`feel`] is asked.
@@ -59,9 +61,13 @@ pub fn feel(request: &FeelRequest, voice: &Voice) -> Result<Feel, Refusal> {
         judging::feel::feel(say, &judge(settled)).map_err(|refused| refusals::feel(refused, voice))?;
     // What the shots show the opposite of is nothing to go by.
     let opposite = facts.felt.iter().any(|felt| felt.agreement == Agreement::Opposite);
+    let open = facts.left_open.map_or_else(String::new, |open| {
+        let stays = facts.stays_open.map(|id| stays_open(voice, &Subject::of(&id, session, voice).the()));
+        sentences(&[choose(open, opposite, voice), stays.unwrap_or_default()])
+    });
     Ok(Feel {
         felt: facts.felt.into_iter().map(|felt| told(session, felt, voice)).collect(),
-        choose: facts.left_open.map_or_else(String::new, |open| choose(session, open, opposite, say, voice)),
+        choose: if open.is_empty() { open } else { sentences(&[open, liked(session, say, voice)]) },
     })
 }
 
@@ -83,20 +89,22 @@ fn told(session: &Session, felt: FeltFacts, voice: &Voice) -> Felt {
     Felt { build, agreement, words }
 }
 
-fn choose(session: &Session, open: LeftOpen, opposite: bool, own: &OwnSay, voice: &Voice) -> String {
-    let open = match open {
+fn choose(open: LeftOpen, opposite: bool, voice: &Voice) -> String {
+    match open {
         LeftOpen::Same => say::choose_same(voice),
         LeftOpen::CannotTell => say::choose_cannot_tell(voice, opposite),
         LeftOpen::CannotTellBet => say::choose_cannot_tell_bet(voice),
         LeftOpen::TooSmall => say::choose_too_small(voice),
-    };
-    let liked = match (own.look, own.sound) {
-        (None, None) => return open,
+    }
+}
+
+fn liked(session: &Session, own: &OwnSay, voice: &Voice) -> String {
+    match (own.look, own.sound) {
+        (None, None) => String::new(),
         (Some(look), None) => say::likes_look(voice, &name(session, look)),
         (None, Some(sound)) => say::likes_sound(voice, &name(session, sound)),
         (Some(look), Some(sound)) => say::likes_both(voice, &name(session, look), &name(session, sound)),
-    };
-    sentences(&[open, liked])
+    }
 }
 
 fn name(session: &Session, build: usize) -> String {

@@ -50,6 +50,7 @@ pub mod fitting;
 pub mod flying;
 mod format;
 pub mod hand;
+mod hints;
 mod lacking;
 pub mod landing;
 mod left_out;

@@ -4,6 +4,7 @@
 use crate::both_ways::{figures, in_short};
 use crate::case::Case;
 use crate::format::number;
+use crate::hints::between_the_blocks;
 use crate::report::{Ask, Overlay, OverlayKind};
 use crate::words::sentences;
 use crate::{left_out, odd, trust};
@@ -16,7 +17,6 @@ use judging::verdict::DecisionKind;
 use session::Session;
 use session::measure::MeasureId;
 use session::question::{Goal, Question};
-use text::answer as say_answer;
 use text::overlay as say;
 use text::{Voice, capital};
 
@@ -36,7 +36,7 @@ pub(crate) fn overlays(
     overlays.extend(seen.iter().filter_map(|seen| moved(&case, session, seen)));
     overlays.extend(left_out(&case));
     if judgment.estimate.is_some() {
-        overlays.extend(order_mixed_up(&case));
+        overlays.extend(order_mixed_up(&case, seen));
         overlays.extend(averages_only(&case));
         overlays.extend(looked_at_before(&case));
         overlays.extend(several_builds(&case, lead, bet_is_made));
@@ -88,7 +88,7 @@ fn left_out(case: &Case) -> Option<Overlay> {
     overlay(OverlayKind::LeftOut, say::left_out(voice, &counted), sentences(&[detail, slips]))
 }
 
-fn order_mixed_up(case: &Case) -> Option<Overlay> {
+fn order_mixed_up(case: &Case, trust: &[Seen]) -> Option<Overlay> {
     let (voice, name, facts) = (case.voice, &case.subject.name, &case.judgment.facts);
     if !facts.order_is_mixed_up() || facts.rests_on == RestsOn::Averages {
         return None;
@@ -103,11 +103,7 @@ fn order_mixed_up(case: &Case) -> Option<Overlay> {
         ),
         HowHit::NotKnown => (say::order_not_known(voice), say::order_unknown(voice)),
     };
-    let between = match facts.order {
-        HowHit::OneAfterTheOther => say_answer::between_the_blocks(voice),
-        HowHit::NotKnown | HowHit::InTurn | HowHit::InTurnNotCompared => String::new(),
-    };
-    let mut detail = vec![seen, between];
+    let mut detail = vec![seen, between_the_blocks(case)];
     match (facts.order_allowance, case.judgment.estimate.as_ref()) {
         (OrderAllowance::Included, Some(estimate)) => {
             let allowance = case.subject.chosen(estimate.order_allowance);
@@ -134,7 +130,17 @@ fn order_mixed_up(case: &Case) -> Option<Overlay> {
             detail.push(say::small_drift_explains(case.voice, usual, &size));
         } else if drift > 0.0 {
             let size = case.subject.at_least_beside(drift, allowance);
-            detail.push(say::drift_would_explain(case.voice, usual, &size));
+            let found = trust.iter().find_map(|seen| match seen {
+                Seen::Drift { pushes: Some(pushes), .. } if pushes.leaves_luck => Some(pushes.by),
+                _ => None,
+            });
+            detail.push(match found {
+                Some(found) => {
+                    let found = case.subject.at_least_beside(found, drift);
+                    say::drift_was_found(case.voice, usual, &size, &found)
+                }
+                None => say::drift_would_explain(case.voice, usual, &size),
+            });
         }
     }
     let told = overlay(OverlayKind::OrderMixedUp, headline, sentences(&detail));
@@ -216,8 +222,8 @@ fn several_builds(case: &Case, lead: Option<&HonestLead>, bet_is_made: bool) -> 
         say::honest_lead(case.voice, &case.candidate, &shown, more, &honest)
     };
     let mut detail = Vec::new();
-    // Where any difference counts none is the best, and nobody leads.
-    if case.judgment.goal == Goal::Different {
+    // Where any difference counts none is the best, and where nearer to zero is better a gap is no lead: nobody leads.
+    if matches!(case.judgment.goal, Goal::Different | Goal::NearerZero) {
         detail.push(say::one_of_several(case.voice));
         detail.extend(lead.filter(|lead| !bet_is_made && is_beyond_luck(lead)).map(guess));
     } else {

@@ -227,9 +227,11 @@ impl Speech<'_> {
         let (of_change, of_club) = (self.subject.amount(condition.value), self.subject.amount(build.value));
         match (did_more, condition.decision.kind, build.decision.kind) {
             (DidMore::Change, ..) => {
-                say::change_moved_more(voice, second, measure, other, &of_change, &of_club)
+                say::change_moved_more(voice, second, change_hint, measure, other, &of_change, &of_club)
             }
-            (DidMore::Club, ..) => say::club_moved_more(voice, other, measure, second, &of_club, &of_change),
+            (DidMore::Club, ..) => {
+                say::club_moved_more(voice, other, club_hint, measure, second, &of_club, &of_change)
+            }
             // What the club does was altered: no sentence about one of the two on average passes over that.
             (_, of_condition, of_build)
                 if moved(interaction) && [of_condition, of_build] != [Different, Different] =>

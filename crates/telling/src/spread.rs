@@ -2,6 +2,7 @@
 
 use crate::case::Case;
 use crate::ends::{self, level_text, more_or_less, ratio_lines};
+use crate::hints::{between_the_blocks, hint_no_proof};
 use crate::left_out::depends_on_left_out;
 use crate::words::{Next, Words};
 use judging::analysis::{Estimate, MoreShots};
@@ -54,22 +55,40 @@ fn different(case: &Case, estimate: &Estimate, direction: Direction, choose: imp
         Direction::Higher => say::scatters_more(case.voice, candidate, name, &from, &to),
         Direction::Lower => say::is_tighter(case.voice, candidate, name, &from, &to),
     };
-    let margin = margin(case, direction);
-    let (headline, next) = match case.judgment.decision.matters {
-        Some(Matters::No) => (say::too_small(case.voice, &does), choose()),
-        Some(Matters::Yes) | None if case.has_a_slip() => {
-            (say::matters(case.voice, &does, &margin), case.check_the_value())
-        }
-        Some(Matters::Yes) | None => {
-            (say::matters(case.voice, &does, &margin), holds_here(case.voice, case.voice.is_of_the_sender()))
-        }
-        Some(Matters::Maybe) => {
-            (say::may_matter(case.voice, &does, &margin), more_shots(case, estimate, direction))
-        }
+    let (voice, margin, matters) = (case.voice, margin(case, direction), case.judgment.decision.matters);
+    let is_hint = case.judgment.facts.is_a_hint() && matters != Some(Matters::No);
+    let headline = match matters {
+        Some(Matters::No) => say::too_small(voice, &does),
+        Some(Matters::Yes) | None => say::matters(voice, &does, &margin),
+        Some(Matters::Maybe) => say::may_matter(voice, &does, &margin),
     };
-    let deviations = deviations(case);
-    let detail = [deviations.clone(), case.luck(estimate)];
-    Words::new(headline, say::line(case.voice, &does), &deviations, &detail, &Next::step(next))
+    let next = match matters {
+        Some(Matters::No) => Next::step(choose()),
+        Some(Matters::Yes) | None if case.has_a_slip() => Next::step(text::case::check_the_value(case.voice)),
+        _ if is_hint => in_turn(case),
+        Some(Matters::Yes) | None => Next::step(holds_here(voice, voice.is_of_the_sender())),
+        Some(Matters::Maybe) => Next::step(more_shots(case, estimate, direction)),
+    };
+    let (line, deviations, luck) = (say::line(voice, &does), deviations(case), case.luck(estimate));
+    if is_hint {
+        let hint = hint_no_proof(case);
+        return Words::new(
+            headline,
+            line,
+            &hint,
+            &[deviations, luck, hint.clone(), between_the_blocks(case)],
+            &next,
+        );
+    }
+    Words::new(headline, line, &deviations, &[deviations.clone(), luck], &next)
+}
+
+/// What makes proof of a hint: the clubs hit in turn.
+fn in_turn(case: &Case) -> Next {
+    match case.judgment.facts.rounds_to_go() {
+        Some(rounds) => Next::step(text::case::go_on(case.voice, rounds as usize)),
+        None => Next::step(text::case::first_in_turn(case.voice)),
+    }
 }
 
 /// How much more or less than 1 a ratio is, in hundredths; in words without a limit.
@@ -117,6 +136,9 @@ fn more_shots(case: &Case, estimate: &Estimate, direction: Direction) -> String 
     let (voice, margin) = (case.voice, margin(case, direction));
     if case.has_a_slip() {
         return text::case::check_the_value_first(voice);
+    }
+    if let Some(rounds) = case.judgment.facts.rounds_to_go() {
+        return text::case::go_on(voice, rounds as usize);
     }
     match estimate.more_shots {
         Some(MoreShots::Tell { shots }) => say::would_show(voice, shots as usize, &margin),

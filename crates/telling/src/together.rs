@@ -162,7 +162,7 @@ fn how_far_apart(days: &CombinedDays, subject: &Subject<'_>, voice: &Voice) -> S
 }
 
 fn room_for_order(days: &CombinedDays, subject: &Subject<'_>, voice: &Voice) -> String {
-    let size = subject.amount(days.order_allowance);
+    let size = subject.chosen(days.order_allowance);
     match days.order {
         OrderOverDays::NotNeeded => String::new(),
         OrderOverDays::SameEachTime => say::order_is_the_same(voice, &size),

@@ -81,12 +81,19 @@ pub(crate) fn sentences(
                 say::moved_next(voice),
             ]
         }
-        Seen::Learning { build, other, is_the_baseline, gained, low, high, then, then_range } => {
+        Seen::Learning { build, other, is_the_baseline, gained, is_rough, low, high, then, then_range } => {
             let printed = printed_difference(*then, then_range, None, subject);
             let (club, other) = (name(*build), name(*other));
             let Printed { value, low: from, high: to, level } = &printed;
             [
-                say::learning(voice, &club, &other, &subject.name, &subject.amount(*gained)),
+                say::learning(
+                    voice,
+                    &club,
+                    &other,
+                    &subject.name,
+                    *is_rough,
+                    &subject.amount(if *is_rough { *low } else { *gained }),
+                ),
                 say::learning_why(
                     voice,
                     &subject.span(*low, *high, None),

@@ -67,4 +67,12 @@ impl Words {
             next: sentences(&next.sentences),
         }
     }
+
+    /// With a step before every other; nothing where there is none.
+    pub(crate) fn after(self, first: String) -> Self {
+        if first.is_empty() {
+            return self;
+        }
+        Self { next: format!("{first} {}", self.next), step: first, ..self }
+    }
 }

@@ -52,7 +52,7 @@ next-to-nothing = These { $averages ->
     [yes] averages
    *[no] shots
 } say next to nothing about { $candidate } against { $baseline } ({ $measure }).
-few-whole-laps = The clubs were changed so seldom that only { $laps } laps count: { $nothing ->
+only-whole-laps = The clubs were changed so seldom that only { $laps } laps count: { $nothing ->
     [yes] they say next to nothing about { $candidate } against { $baseline }
    *[no] they cannot tell { $baseline } and { $candidate } apart
 } ({ $measure }).
@@ -69,7 +69,16 @@ choose-after-a-check = Before choosing, check it with a new test: taking out { $
     [one] a single shot
    *[other] { $shots } well-chosen shots
 } would change the answer on { $asked }.
+# Where laps of a plan remain they are the check.
+choose-after-the-last-laps = Before choosing, hit the last { $rounds ->
+    [one] lap
+   *[other] { NUMBER($rounds) } laps
+} of the plan: taking out { $shots ->
+    [one] a single shot
+   *[other] { $shots } well-chosen shots
+} would change the answer on { $asked }.
 choose-freely = Choose by feel, look or price.
+stays-open = How they compare in { $measure } stays open: these shots cannot tell.
 hint-no-proof = The clubs were hit one after the other, so this is a { $allowed ->
     [yes] strong hint
    *[no] hint

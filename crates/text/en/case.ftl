@@ -88,3 +88,6 @@ check-the-value = First check the value in doubt: while it is wrong, this answer
 shorter-turns = Change clubs every three shots, in place of turns of up to { $longest }: the same number of shots then makes many laps, and laps are what counts.
 # Neither left nor right.
 on-line = { $size } off line
+# How far shots scatter in a measure, as a thing that is spoken of.
+scatter-of = the scatter of { $measure }
+look-at-the-value = First check the value that is asked about: what follows counts it.

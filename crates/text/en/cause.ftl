@@ -11,7 +11,7 @@ part-of-carry = { $size } of carry ({ $span })
 no-clear-part = no clear part of the gap, perhaps none at all ({ $span })
 part-differed = { $gap } in these shots: { $worth }.
 part = { $worth }.
-no-gap = { $candidate } and { $baseline } carried the same, so there is no gap to explain.
+no-gap = On average { $candidate } and { $baseline } carried equally far in these shots, so there is no gap to explain.
 carried-by-rest = { $club } carried { $gap } { $farther ->
     [yes] farther
    *[no] shorter

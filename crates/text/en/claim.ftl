@@ -36,7 +36,10 @@ next-supported-not-in-turn = The retest was not hit in turn, so it supports the 
 next-contradicted = The retest was hit one club after the other: hit both in turn, three shots at a time, before you decide.
 next-contradicted-in-turn = The retest was hit in turn, which says more than a fitting that was not. Ask the fitter for every shot, in the order hit.
 next-contradicted-order-not-known = In which order the retest was hit is not known: hit both clubs in turn, three shots at a time, before you decide.
-next-not-settled = More shots in turn narrow it: the plan of a fair test says how many shots would most likely tell the two clubs apart.
+next-not-settled = More shots in turn narrow it{ $told ->
+    [yes] .
+   *[no] : the plan of a fair test says how many shots would most likely tell the two clubs apart.
+}
 next-too-small = To test so small a promise, set a smaller difference that matters, and hit many more shots: the plan of a fair test says how many.
 next-no-retest = Plan a fair test, hit both clubs in turn, and come back with the shots.
 

@@ -12,7 +12,10 @@ side-and-shape = { $size } { $right ->
     [yes] fade
    *[no] draw
 } side
-miss = { $side } on average, { $carry } from the tee.
+miss = { $side } on average{ $part ->
+    [yes] {" "}over the { $shots } with both numbers
+   *[no] {""}
+}, { $carry } from the tee.
 counted = { NUMBER($landed) } of { $shots } { $other-aim ->
     [yes] would have landed
    *[no] landed
@@ -45,6 +48,7 @@ as-aimed = As aimed, by the bell curve: about { $chance } with { $own }, { $othe
     in 100 ({ $level } interval){ $order ->
     [one-after-the-other] , with nothing allowed for one club being hit after the other
     [not-known] ; the order is not known, and nothing is allowed for it
+    [long-turns] , with nothing allowed for clubs being changed so seldom
    *[in-turn] {""}
 }.
 counted-against-the-curve = Counted, a larger share of the shots with { $favored } landed on it: a few shots far off with { $favored } widen its
@@ -59,6 +63,7 @@ centers = The middle of the shots with { $candidate } lies { $carry } { $longer 
 } that with { $baseline }.
 centers-by-luck = Two identical clubs would show middles at least that far apart in { $sessions }.
 order-may-move = One club was hit after the other, so warming up or tiring may have moved a middle.
+long-turns-may-move = The clubs were changed so seldom that warming up or tiring may have moved a middle.
 order-not-known = The order is not known, so warming up or tiring may have moved a middle.
 aimed-off = Aimed { $side } of that day’s aim.
 aimed-as-on-the-day = Aimed as on the day.
@@ -69,6 +74,7 @@ note-aim = What another aim would do comes from the curve; the best aim supposes
 build-said = { $club }: { $miss } { $chance }
 ovals = Ovals: where the next shots would fall if they scatter like these, about half of them in the inner one and nine in ten in the outer.
 no-oval = No oval for { $club }: where the next shots would fall cannot be drawn from { $shots }, only from { $fewest } or more.
+no-scatter-for-ovals = No ovals, and no chance of luck: the { $measure } of these shots does not scatter as real shots do.
 line-of-landings = Nine in ten of the next shots would fall on a line { $long } long, since these do not differ in the other direction.
 oval = Nine in ten of the next shots would fall in an oval { $long } by { $wide }.
 from-above = The landings from above, the target straight ahead, with { $strip }. { $aimed }

@@ -43,6 +43,12 @@ drift-would-explain = { $usual ->
     [yes] Only
    *[no] At the level used here, only
 } with a drift of { $size } or more from one club to the other could luck explain the rest.
+# The shots of each club drifted by as much as that.
+drift-was-found = { $usual ->
+    [yes] With
+   *[no] At the level used here, with
+} a drift of { $size } or more from one club to the other, luck could explain the rest, and that much was found: carried on from one to
+    the other, each club’s own shots drifted by about { $found }.
 only-averages = { $assumed ->
     [yes] Only averages were given, without a deviation: how far single shots scatter is assumed.
    *[no] Only averages were given.

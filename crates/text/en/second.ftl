@@ -16,8 +16,14 @@ club-hint-one-after-the-other = The clubs were hit one after the other, so what 
 club-hint-order-not-known = Whether the clubs were hit in turn is not known, so what { $other } did is a hint, not proof.
 club-hint-not-compared = The clubs were hit in turn, but { $measure } could not be compared lap by lap, so what { $other } did is a strong hint and
     no proof.
-change-moved-more = The change to “{ $second }” made more difference to { $measure } than { $other } did: { $size } against { $other-size }.
-club-moved-more = { $other } made more difference to { $measure } than the change to “{ $second }” did: { $size } against { $other-size }.
+change-moved-more = The change to “{ $second }” { $hint ->
+    [yes] points to more of a difference in { $measure } than { $other } does
+   *[no] made more difference to { $measure } than { $other } did
+}: { $size } against { $other-size }.
+club-moved-more = { $other } { $hint ->
+    [yes] points to more of a difference in { $measure } than the change to “{ $second }” does
+   *[no] made more difference to { $measure } than the change to “{ $second }” did
+}: { $size } against { $other-size }.
 both-moved = Both { $hint ->
     [yes] point to a difference in
    *[no] made a difference to

@@ -14,7 +14,10 @@ in-turn-same-first-next = Begin { $several ->
     [yes] each lap with another club
    *[no] every second lap with the other club
 }.
-learning = { $club } gained on { $other } from shot to shot: { $measure } by about { $size } since its first one.
+learning = { $club } gained on { $other } from shot to shot: { $measure } by { $rough ->
+    [yes] { $size } or more
+   *[no] about { $size }
+} since its first one.
 learning-why = Allowing for luck, by { $span }. { $baseline ->
     [yes] Warming up may have fallen mostly on it, and its average holds what that cost. Once warm, its gap
    *[no] A club that is new in the hand does that, and its average holds what learning it cost. Once it is known, its gap

@@ -50,7 +50,7 @@ next-to-nothing = Estos { $averages ->
     [yes] promedios
    *[no] golpes
 } no dicen casi nada de { $candidate } frente a { $baseline } en { $measure }.
-few-whole-laps = Se cambió de palo tan pocas veces que solo cuentan { $laps } ciclos: { $nothing ->
+only-whole-laps = Se cambió de palo tan pocas veces que solo cuentan { $laps } ciclos: { $nothing ->
     [yes] no dicen casi nada de { $candidate } frente a { $baseline }
    *[no] no distinguen { $baseline } de { $candidate }
 } en { $measure }.
@@ -66,7 +66,16 @@ choose-after-a-check = Antes de elegir, compruébalo con una prueba nueva: quita
     [one] un solo golpe
    *[other] { $shots } golpes bien escogidos
 } cambiaría la respuesta sobre { $asked }.
+# Where laps of a plan remain they are the check.
+choose-after-the-last-laps = Antes de elegir, completa { $rounds ->
+    [one] el último ciclo
+   *[other] los últimos { NUMBER($rounds) } ciclos
+} del plan: quitar { $shots ->
+    [one] un solo golpe
+   *[other] { $shots } golpes bien escogidos
+} cambiaría la respuesta sobre { $asked }.
 choose-freely = Elige por sensaciones, estética o precio.
+stays-open = Cómo se comparan en { $measure } queda abierto: estos golpes no lo dicen.
 hint-no-proof = Se usó un palo después del otro: es un indicio{ $allowed ->
     [yes] {" "}fuerte
    *[no] {""}

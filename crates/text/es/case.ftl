@@ -82,3 +82,6 @@ fixed-would-tell = Con unos { $shots } golpes con cada palo, fijados de antemano
 check-the-value = Revisa primero el valor dudoso: mientras esté mal, esta respuesta no vale nada.
 shorter-turns = Cambia de palo cada tres golpes, en lugar de tandas de hasta { $longest }: el mismo número de golpes da entonces muchos ciclos, y son los ciclos los que cuentan.
 on-line = { $size } de desvío
+# How far shots scatter in a measure, as a thing that is spoken of.
+scatter-of = la dispersión en { $measure }
+look-at-the-value = Antes que nada, comprueba el valor por el que se pregunta: lo que sigue lo cuenta.

@@ -10,7 +10,7 @@ part-of-carry = { $size } de carry ({ $span })
 no-clear-part = sin un efecto claro en la diferencia, quizá ninguno ({ $span })
 part-differed = { $gap } en estos golpes: { $worth }.
 part = { $worth }.
-no-gap = { $candidate } y { $baseline } llegaron igual de lejos, así que no hay diferencia que explicar.
+no-gap = { $candidate } y { $baseline } llegaron en promedio igual de lejos en estos golpes, así que no hay diferencia que explicar.
 carried-by-rest = { $club } { $farther ->
     [yes] llegó { $gap } más lejos
    *[no] se quedó { $gap } más corto

@@ -36,7 +36,10 @@ next-contradicted = La repetición se hizo con un palo después del otro: altern
 next-contradicted-in-turn = En la repetición los palos se alternaron, y eso dice más que una prueba en la que no. Pide al fitter todos los golpes, en el orden en
     que se dieron.
 next-contradicted-order-not-known = No se sabe en qué orden se hizo la repetición: alterna los dos palos, de tres en tres golpes, antes de decidir.
-next-not-settled = Más golpes alternando los palos reducen la duda: el plan de una prueba justa dice con cuántos muy probablemente se distinguirían.
+next-not-settled = Más golpes alternando los palos reducen la duda{ $told ->
+    [yes] .
+   *[no] : el plan de una prueba justa dice con cuántos muy probablemente se distinguirían.
+}
 next-too-small = Para probar una promesa tan pequeña, pon una cifra menor en la diferencia que importa y da muchos más golpes: el plan de una prueba
     justa dice cuántos.
 next-no-retest = Planea una prueba justa, alterna los dos palos y vuelve con los golpes.

@@ -11,7 +11,10 @@ side-and-shape = { $size } { $right ->
     [yes] fade
    *[no] draw
 }
-miss = { $side } en promedio, a { $carry } del tee.
+miss = { $side } en promedio{ $part ->
+    [yes] {" "}en los { $shots } con ambos datos
+   *[no] {""}
+}, a { $carry } del tee.
 counted = { $landed } de { $shots } { $other-aim ->
     [yes] { $landed ->
         [one] habría caído
@@ -50,6 +53,7 @@ as-aimed = Apuntando como ese día, según la campana de Gauss: unos { $chance }
     { $high } de cada 100 (intervalo del { $level }){ $order ->
     [one-after-the-other] , sin contar con que se usó un palo después del otro
     [not-known] , sin contar con el orden, que no se conoce
+    [long-turns] , sin contar con que los palos se cambiaron muy poco
    *[in-turn] {""}
 }.
 counted-against-the-curve = Contando los golpes, con { $favored } cayó en la calle una parte mayor: unos pocos muy desviados con { $favored }
@@ -64,6 +68,7 @@ centers = El centro de los golpes con { $candidate } queda { $carry } más { $lo
 } de los golpes con { $baseline }.
 centers-by-luck = Dos palos idénticos mostrarían centros al menos así de separados en { $sessions }.
 order-may-move = Se usó un palo después del otro, así que el calentamiento o el cansancio pueden haber movido un centro.
+long-turns-may-move = Los palos se cambiaron tan poco que el calentamiento o el cansancio pueden haber movido un centro.
 order-not-known = No se conoce el orden, así que el calentamiento o el cansancio pueden haber movido un centro.
 aimed-off = Apuntando { $side } de donde se apuntó ese día.
 aimed-as-on-the-day = Apuntando como ese día.
@@ -74,6 +79,7 @@ note-aim = Lo que haría apuntar a otro sitio sale de la campana; el mejor punto
 build-said = { $club }: { $miss } { $chance }
 ovals = Óvalos: dónde caerían los próximos golpes si se dispersan como estos, más o menos la mitad en el de dentro y nueve de cada diez en el de fuera.
 no-oval = Sin óvalo para { $club }: dónde caerían los próximos golpes no se puede dibujar con { $shots }, solo con { $fewest } o más.
+no-scatter-for-ovals = Sin óvalos ni probabilidad por azar: estos golpes no se dispersan en { $measure } como los de verdad.
 line-of-landings = Nueve de cada diez de los próximos golpes caerían en una línea de { $long }, porque estos no difieren en la otra dirección.
 oval = Nueve de cada diez de los próximos golpes caerían en un óvalo de { $long } por { $wide }.
 from-above = Las caídas vistas desde arriba, con el objetivo al frente y { $strip }. { $aimed }

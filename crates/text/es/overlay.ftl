@@ -41,6 +41,12 @@ drift-would-explain = { $usual ->
     [yes] Solo
    *[no] Con el nivel que se usa aquí, solo
 } con una deriva de { $size } o más de un palo a otro podría el azar explicar el resto.
+# The shots of each club drifted by as much as that.
+drift-was-found = { $usual ->
+    [yes] Con
+   *[no] Con el nivel que se usa aquí, con
+} una deriva de { $size } o más de un palo a otro, el azar podría explicar el resto, y se encontró una así: llevada de uno
+    a otro, los golpes de cada palo derivaron cerca de { $found }.
 only-averages = { $assumed ->
     [yes] Solo hay promedios, sin desviación: cuánto se dispersan los golpes se supone.
    *[no] Solo hay promedios.

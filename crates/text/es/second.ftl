@@ -14,8 +14,14 @@ change-hint = Lo que hizo el cambio es por tanto un indicio, no una prueba.
 club-hint-one-after-the-other = Se usó un palo después del otro: lo que hizo { $other } es un indicio, no una prueba.
 club-hint-order-not-known = No se sabe si los palos se alternaron: lo que hizo { $other } es un indicio, no una prueba.
 club-hint-not-compared = Los palos se alternaron, pero { $measure } no se pudo comparar ciclo a ciclo: lo que hizo { $other } es un indicio, no una prueba.
-change-moved-more = En { $measure } influyó más el cambio a «{ $second }» que { $other }: { $size } frente a { $other-size }.
-club-moved-more = En { $measure } influyó más { $other } que el cambio a «{ $second }»: { $size } frente a { $other-size }.
+change-moved-more = En { $measure } { $hint ->
+    [yes] parece haber influido
+   *[no] influyó
+} más el cambio a «{ $second }» que { $other }: { $size } frente a { $other-size }.
+club-moved-more = En { $measure } { $hint ->
+    [yes] parece haber influido
+   *[no] influyó
+} más { $other } que el cambio a «{ $second }»: { $size } frente a { $other-size }.
 both-moved = En { $measure } { $hint ->
     [yes] parece que influyeron
    *[no] influyeron

@@ -13,7 +13,10 @@ in-turn-same-first-next = Empieza { $several ->
     [yes] cada ciclo con un palo distinto
    *[no] uno de cada dos ciclos con el otro palo
 }.
-learning = { $club } fue ganando terreno a { $other } de golpe en golpe: cerca de { $size } de { $measure } desde el primero.
+learning = { $club } fue ganando terreno a { $other } de golpe en golpe: en { $measure }, { $rough ->
+    [yes] { $size } o más
+   *[no] cerca de { $size }
+} desde el primero.
 learning-why = Teniendo en cuenta el azar, { $span }. { $baseline ->
     [yes] Puede que el calentamiento cayera sobre todo en él, y su promedio lleva lo que costó. Ya en caliente,
    *[no] Es lo que hace un palo nuevo en las manos, y su promedio lleva lo que costó aprenderlo. Una vez conocido,

@@ -5,7 +5,9 @@
 //! page draws some of them, and what its scripts say is held against the same. `cargo run -p figures -- coherence --read 0 20`
 //! prints some for a reader.
 
+mod advice;
 mod fact;
+mod halfway;
 mod heard;
 mod intervals;
 mod known;
@@ -122,6 +124,7 @@ fn one(
     let Ok(settled) = judging::settle(&asked.question, &asked.session) else { return };
     let judged = judging::judge(settled);
     let mut truths = truth::truths(&judged);
+    truths.extend(advice::truths(&judged));
     truths.extend(rooms::truths(number, &asked, &judged));
     truths.extend(pairs.always.iter().cloned());
     let units = sessions::units(number);

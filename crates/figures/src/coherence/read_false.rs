@@ -113,13 +113,13 @@ fn what_says_nothing_and_what_is_left_out() {
     // 'About 69 shots with each' of two laps of fifteen.
     pair_breaks(
         33,
-        "is.asked_few_whole_laps=yes | needs why_open=few_whole_laps on page, share, card",
-        &[is("is.asked_few_whole_laps", "yes")],
+        "is.asked_only_whole_laps=yes | needs why_open=only_whole_laps on page, share, card",
+        &[is("is.asked_only_whole_laps", "yes")],
     );
     pair_breaks(
         33,
-        "tells=apart | is.few_whole_laps=yes",
-        &[said("tells", "apart"), is("is.few_whole_laps", "yes")],
+        "tells=apart | is.only_whole_laps=yes",
+        &[said("tells", "apart"), is("is.only_whole_laps", "yes")],
     );
     // 'With this much scatter' and 'these shots' of averages without a deviation.
     let assumed = || is("is.taken_scatter", "assumed");
@@ -138,5 +138,73 @@ fn what_says_nothing_and_what_is_left_out() {
         42,
         "is.drift=behind_the_bet | needs drift=named on bet",
         &[is("is.drift", "behind_the_bet"), said("drift", "named")],
+    );
+}
+
+/// What five readers found in sessions 8000 to 8499.
+#[test]
+fn what_five_readers_found() {
+    // A new test, and so many shots, while a lap of the plan remained.
+    pair_breaks(
+        17,
+        "advice=new_test | is.plan=under_way",
+        &[said("advice", "new_test"), is("is.plan", "under_way")],
+    );
+    passes(vec![said("advice", "go_on"), is("is.plan", "under_way")], None);
+    // Scatter of clubs hit one after the other, told as proof.
+    pair_breaks(14, "is.proof=not_in_turn | needs hint=no_proof on page", &[is("is.proof", "not_in_turn")]);
+    // 'Choose by feel', and nothing of the side that no shot told.
+    pair_breaks(
+        22,
+        "is.leaves_open=direction | needs stays_open=direction on page, share",
+        &[is("is.leaves_open", "direction"), said("advice", "choose_freely")],
+    );
+    // 'This holds' of what a shot less would change.
+    pair_breaks(
+        22,
+        "holds=here | is.asked_hangs=on_few_shots",
+        &[said("holds", "here"), is("is.asked_hangs", "on_few_shots")],
+    );
+    passes(vec![said("holds", "here"), is("is.hangs", "on_few_shots")], None);
+    // 'More shots than anybody can hit', of a topped or mistyped shot.
+    pair_breaks(
+        21,
+        "is.asked_about=yes | needs advice=look_at_the_value on page, share",
+        &[is("is.asked_about", "yes"), said("advice", "ask_bigger")],
+    );
+    pair_breaks(
+        21,
+        "set_aside=never | is.slip=asked_about",
+        &[said("set_aside", "never"), is("is.slip", "asked_about")],
+    );
+    // 'Only with a drift of 14 yd' beside one of 17.
+    pair_breaks(
+        14,
+        "is.drift_found=as_luck_needs | needs drift_found=yes on page",
+        &[is("is.drift_found", "as_luck_needs")],
+    );
+    pair_breaks(
+        14,
+        "drift_only=yes | is.drift_found=as_luck_needs",
+        &[said("drift_only", "yes"), is("is.drift_found", "as_luck_needs")],
+    );
+    // 'What you felt is all there is to go by' of what the shots show the opposite of.
+    pair_breaks(25, "only=felt | is.felt=opposite", &[said("only", "felt"), is("is.felt", "opposite")]);
+    // 'Made a difference' of what came later, or of the other club after it.
+    pair_breaks(
+        14,
+        "change_flat=yes | is.change_in_turn=no",
+        &[said("change_flat", "yes"), is("is.change_in_turn", "no")],
+    );
+    pair_breaks(
+        14,
+        "club_flat=yes | is.club_in_turn=no",
+        &[said("club_flat", "yes"), is("is.club_in_turn", "no")],
+    );
+    // A guess of ours, of carry.
+    pair_breaks(
+        14,
+        "days_guess=yes | is.asked_drifts=known",
+        &[said("days_guess", "yes"), is("is.asked_drifts", "known")],
     );
 }

@@ -1,10 +1,12 @@
 //! The parts of the page beside the answer, told of the same session; and what is true of each.
 
 use super::fact::{Fact, Scope};
+use super::halfway::{self, answered, changed_halfway};
 use super::intervals::{Decided, Sizes};
 use super::sessions::{self, Asked, Kind};
 use super::told::Telling;
 use super::truth::decision_word;
+use judging::Judged;
 use judging::analysis::Estimate;
 use judging::bet::NoBet;
 use judging::claim::{ClaimKind, Claimed, claim, toward};
@@ -12,14 +14,11 @@ use judging::feel::OwnSay;
 use judging::interval::Interval;
 use judging::luck::Showing;
 use judging::plan::{FollowRequest, LoggedShot};
-use judging::second::SecondRequest;
 use judging::typical::Beside;
 use judging::verdict::DecisionKind;
-use judging::{Judged, Judgment};
 use serde_json::json;
 use session::measure::Margin;
 use session::plan::PlanRequest;
-use session::question::Goal;
 use session::{Order, Session};
 use std::collections::BTreeSet;
 use telling::bet::bet;
@@ -96,7 +95,7 @@ pub(crate) fn tell(number: u64, asked: &Asked, judged: &Judged<'_>, telling: &mu
         telling.part("feel", &headline, |voice| feel(&request, voice).ok());
     }
     if due(EVERY.second) {
-        let request = changed_halfway(session, question);
+        let request = changed_halfway(asked, judged);
         telling.part("second", &Scope::Session, |voice| second(&request, voice).ok());
     }
     if due(EVERY.together) {
@@ -207,17 +206,7 @@ pub(crate) fn truths(number: u64, asked: &Asked, judged: &Judged<'_>) -> Vec<Fac
             }
         }
     }
-    if let Ok(told) = judging::second::second(&changed_halfway(&asked.session, &asked.question)) {
-        // What the club does is the page's own answer about it.
-        let of_club = answered(judged).map_or(told.build.decision.kind, |judgment| judgment.decision.kind);
-        let (of_change, of_both) = (told.condition.decision.kind, told.interaction.decision.kind);
-        for (part, kind) in [("build", of_club), ("condition", of_change), ("interaction", of_both)] {
-            add(&Scope::Part(part.to_owned()), "is.decision", decision_word(kind));
-        }
-        add(&Scope::Session, "is.club", decision_word(of_club));
-        add(&Scope::Session, "is.change", decision_word(of_change));
-        add(&Scope::Session, "is.interaction", decision_word(of_both));
-    }
+    facts.extend(halfway::truths(asked, judged));
     if due(number, EVERY.landing) {
         facts.extend(landing_compared(asked, judged));
     }
@@ -255,12 +244,6 @@ fn no_bet_word(why: NoBet) -> &'static str {
     }
 }
 
-/// The page's answer about the two clubs of before and after; none where scatter was asked for, of which that part says
-/// nothing.
-fn answered<'a>(judged: &'a Judged<'_>) -> Option<&'a Judgment> {
-    judged.of(1).filter(|judgment| judgment.goal != Goal::Tighter)
-}
-
 /// Which of the clubs told of a sentence compares: their places among the landings.
 fn landing_compared(asked: &Asked, judged: &Judged<'_>) -> Vec<Fact> {
     let candidate = judged.headline().map(|judgment| judgment.candidate);
@@ -282,6 +265,7 @@ fn landing_compared(asked: &Asked, judged: &Judged<'_>) -> Vec<Fact> {
     let shared = rounds(pair.baseline).iter().filter(|round| rounds(pair.candidate).contains(round)).count();
     let order = match asked.session.order {
         Order::Unknown => "not-known",
+        Order::Interleaved if facts.ground.long_turns => "long-turns",
         Order::Interleaved if shared > 0 => "in-turn",
         Order::Interleaved | Order::Blocked => "one-after-the-other",
     };
@@ -310,7 +294,7 @@ pub(crate) fn sizes(number: u64, asked: &Asked, judged: &Judged<'_>, voice: &Voi
         )
     };
     let mut sizes = Vec::new();
-    if let Ok(told) = judging::second::second(&changed_halfway(&asked.session, &asked.question)) {
+    if let Ok(told) = judging::second::second(&changed_halfway(asked, judged)) {
         let of_model = |effect: &judging::second::Effect| {
             decided(effect.decision.kind, effect.value, &effect.range, &effect.range)
         };
@@ -354,19 +338,6 @@ fn claimed(number: u64) -> Claimed {
         price: turn.is_multiple_of(2).then_some(500.0),
         ..Claimed::default()
     }
-}
-
-/// The second half of each club's shots after a change.
-fn changed_halfway(session: &Session, question: &session::question::Question) -> SecondRequest {
-    let of = |build: usize| session.shots.iter().filter(|shot| shot.build == build).count();
-    let mut seen = vec![0; session.builds.len()];
-    let is_second = session.shots.iter().map(|shot| {
-        seen[shot.build] += 1;
-        Some(2 * seen[shot.build] > of(shot.build))
-    });
-    let is_second = is_second.collect();
-    let question = session::question::Question { candidate: Some(1), ..question.clone() };
-    SecondRequest { session: session.clone(), question, is_second, names: None }
 }
 
 /// The session and one or two others of its kind.

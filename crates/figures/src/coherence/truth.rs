@@ -82,8 +82,8 @@ fn of_session(judged: &Judged<'_>) -> Vec<Fact> {
         add("is.asked_says_little", "yes");
     }
     let cannot_tell = headline.decision.kind == DecisionKind::CannotTell;
-    if cannot_tell && headline.facts.few_whole_laps.is_some() && !in_doubt {
-        add("is.asked_few_whole_laps", "yes");
+    if cannot_tell && headline.facts.only_whole_laps.is_some() && !in_doubt {
+        add("is.asked_only_whole_laps", "yes");
     }
     if headline.facts.scatter_is_assumed {
         add("is.asked_taken_scatter", "assumed");
@@ -91,7 +91,11 @@ fn of_session(judged: &Judged<'_>) -> Vec<Fact> {
     let is_big =
         headline.decision.kind == DecisionKind::Different && headline.decision.matters != Some(Matters::No);
     let method = headline.estimate.as_ref().map(|estimate| estimate.method);
-    if is_big && !matches!(method, None | Some(Method::Rounds | Method::SpreadRatio)) {
+    // Scatter that was hit in turn is compared as it lies, and otherwise is a hint as averages are.
+    let is_scatter_in_blocks = method == Some(Method::SpreadRatio) && headline.shared_rounds == 0;
+    if is_big
+        && (is_scatter_in_blocks || !matches!(method, None | Some(Method::Rounds | Method::SpreadRatio)))
+    {
         add("is.proof", "not_in_turn");
     }
     // A club that is worse leaves nothing open for the choice between the others.
@@ -124,7 +128,7 @@ fn of_session(judged: &Judged<'_>) -> Vec<Fact> {
     if let Some(gap) = mean_carry_gap(judged, headline) {
         add("is.felt_club", if gap > 0.0 { "longer" } else { "shorter" });
     }
-    if headline.goal == Goal::Different {
+    if matches!(headline.goal, Goal::Different | Goal::NearerZero) {
         add("is.better", "not_said");
     }
     if headline.goal == Goal::Tighter {
@@ -197,8 +201,8 @@ fn of_judgment(session: &Session, judgment: &Judgment, add: &mut impl FnMut(&'st
     {
         add("is.says_little", "yes");
     }
-    if judgment.facts.few_whole_laps.is_some() {
-        add("is.few_whole_laps", "yes");
+    if judgment.facts.only_whole_laps.is_some() {
+        add("is.only_whole_laps", "yes");
     }
     add("is.taken_scatter", if judgment.facts.scatter_is_assumed { "assumed" } else { "seen" });
     let has_shots = |build| session.shots.iter().any(|shot| shot.build == build);

@@ -3,7 +3,7 @@
 use super::averages::{self, Averages};
 use super::comparison::{Basis, Comparison};
 use super::estimate::{Counts, Group, Method, Numbers, RatioTest};
-use super::pair::{Aspect, Pair, Streaks, Turns, pooled_sd, textbook};
+use super::pair::{Aspect, Compared, Pair, Streaks, Turns, pooled_sd, textbook};
 use super::shot_table::Measured;
 use crate::verdict::Why;
 use session::measure::MeasureId;
@@ -38,6 +38,9 @@ pub fn compare(measured: &Measured, baseline: usize, candidate: usize, aspect: A
     let compared = rounds
         .as_ref()
         .and_then(|found| measured.compared(baseline, candidate, found.headline().diff(), &[&base, &cand]));
+    // The laps that hold both may hold fewer shots than any verdict needs, however many lie outside of them.
+    let is_enough = compared.is_none_or(|Compared { n, .. }| n.baseline.min(n.candidate) >= FEWEST_SHOTS);
+    let (rounds, compared) = if is_enough { (rounds, compared) } else { (None, None) };
     let mut turns =
         rounds.as_ref().map(|found| Turns { are_too_long: found.turns_too_long(), streaks: None });
     let n = Counts { baseline: base.len(), candidate: cand.len() };

@@ -149,6 +149,7 @@ fn held(rows: &[Flown]) -> Option<ConsistencyFacts> {
         if rows.len() >= FEWEST_FOR_MIDDLE { DEVIATIONS * MAD_TO_SD * spread / yardstick } else { 0.0 };
     let doubts =
         rows.iter().zip(&ratios).filter_map(|(row, ratio)| doubt(row, ratio / yardstick, yardstick, allowed));
+    let doubts = told_by_more_than_one(doubts.collect());
     let fit = if rows.len() >= FEWEST_FOR_MIDDLE { fit_of(middle_ratio - 1.0) } else { Fit::Fits };
     let whole = WholeSession {
         rows: rows.len(),
@@ -157,7 +158,7 @@ fn held(rows: &[Flown]) -> Option<ConsistencyFacts> {
         stories: whole_session(rows, middle_ratio, fit),
         is_computed: computed::is_computed(rows),
     };
-    Some(ConsistencyFacts { whole, doubts: doubts.collect() })
+    Some(ConsistencyFacts { whole, doubts })
 }
 
 /// Whether every build has one carry for all its shots, of which there are enough to differ.
@@ -173,6 +174,17 @@ fn fit_of(off: f64) -> Fit {
         off if off <= CHECK_BAND => Fit::Doubtful,
         _ => Fit::DoesNotFit,
     }
+}
+
+/// Two mistakes at once are a story of one row only where another row tells it too: among so many ways one fits by chance.
+fn told_by_more_than_one(mut doubts: Vec<DoubtFacts>) -> Vec<DoubtFacts> {
+    let told: Vec<UnitStory> = doubts.iter().flat_map(|doubt| doubt.stories.iter().copied()).collect();
+    let is_believed = |story: &UnitStory| {
+        let is_of_one = story.speed.is_none() || story.carry.is_none();
+        is_of_one || told.iter().filter(|other| *other == story).count() > 1
+    };
+    doubts.iter_mut().for_each(|doubt| doubt.stories.retain(is_believed));
+    doubts
 }
 
 fn doubt(row: &Flown, relative: f64, yardstick: f64, allowed: f64) -> Option<DoubtFacts> {

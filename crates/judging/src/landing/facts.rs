@@ -5,6 +5,7 @@ use super::hundred::InHundred;
 use super::shots::{Landed, Oval, Spot};
 use serde::Serialize;
 use session::Order;
+use session::measure::MeasureId;
 
 /// One build on the ground.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -64,6 +65,11 @@ pub struct Ground {
     pub level: f64,
     /// How the two builds were hit: no interval here leaves room for an order that is not in turn.
     pub order: Order,
+    /// Whether turns were so long that each is a small block: no interval here leaves room for that either.
+    pub long_turns: bool,
+    /// Which of the two numbers of these builds shows no scatter: nothing says then where the next shot would fall, nor what
+    /// luck does; null where both do.
+    pub no_scatter: Option<MeasureId>,
     /// Resamples behind each interval.
     pub draws: u32,
     /// Seed they were drawn from.

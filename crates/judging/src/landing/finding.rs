@@ -128,6 +128,8 @@ mod tests {
             pair: Some(pair),
             level: 0.95,
             order: Order::Interleaved,
+            long_turns: false,
+            no_scatter: None,
             draws: 1,
             seed: 1,
         };

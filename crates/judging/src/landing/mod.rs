@@ -22,8 +22,11 @@ pub use hundred::{InHundred, hundredths};
 pub use shots::{FEWEST_FOR_OVALS, Landed, Oval, Spot};
 pub use strip::{Strip, StripPlace, USUAL_FAIRWAY};
 
-use crate::analysis::{ShotTable, levels};
+use crate::analysis::{Aspect, Include, ShotTable, compare, levels};
 use crate::flying::{NoSuchBuild, check_build};
+use crate::verdict::Why;
+use session::known::Known;
+use session::measure::MeasureId;
 use session::question::{BuildPlace, Stopping};
 use session::{MOST_BUILDS, Order, Session};
 use shots::{Group, landed};
@@ -82,7 +85,11 @@ pub fn landing(
         return Err(LandingRefused::NothingLanded);
     }
     let decides = level(session, baseline, candidate, stopping);
-    let found = chances::chances(&groups, baseline, candidate, strip, decides);
+    let mut found = chances::chances(&groups, baseline, candidate, strip, decides);
+    let compared = Held::of(session, baseline, candidate);
+    if let Some(pair) = found.pair.as_mut().filter(|_| compared.no_scatter.is_some()) {
+        pair.chance_if_same = None;
+    }
     let builds = groups
         .iter()
         .zip(found.builds)
@@ -90,7 +97,7 @@ pub fn landing(
             build: group.build,
             n: group.offline.len(),
             center: group.center(),
-            ovals: group.ovals(),
+            ovals: if compared.no_scatter.is_none() { group.ovals() } else { Vec::new() },
             counted: group.landed(aim, fairway),
             counted_share: counted::share(group.landed(aim, fairway), group.offline.len()),
             of_100: counted::in_hundred(group.landed(aim, fairway), group.offline.len()),
@@ -108,6 +115,8 @@ pub fn landing(
         pair: found.pair,
         level: decides.coverage(),
         order: order(session, baseline, candidate),
+        long_turns: compared.long_turns,
+        no_scatter: compared.no_scatter,
         draws: chances::DRAWS,
         seed: chances::SEED,
     };
@@ -118,6 +127,30 @@ pub fn landing(
 fn level(session: &Session, baseline: usize, candidate: Option<usize>, stopping: &Stopping) -> Level {
     let rounds = candidate.map_or(0, |other| ShotTable::new(session).shared_rounds(baseline, other));
     levels(stopping, rounds).different.shared_by(session.builds.len().saturating_sub(1))
+}
+
+/// What the answer about the two numbers of the builds found of how they can be held against each other.
+#[derive(Default)]
+struct Held {
+    long_turns: bool,
+    no_scatter: Option<MeasureId>,
+}
+
+impl Held {
+    fn of(session: &Session, baseline: usize, candidate: Option<usize>) -> Self {
+        let Some(candidate) = candidate.filter(|other| *other != baseline) else { return Self::default() };
+        let table = ShotTable::new(session);
+        let mut held = Self::default();
+        for known in [Known::Carry, Known::Offline] {
+            let pair =
+                compare(&table.measured(&known.into(), Include::All), baseline, candidate, Aspect::Average);
+            held.long_turns |= pair.turns.is_some_and(|turns| turns.are_too_long);
+            if matches!(pair.comparison, Err(Why::NoScatter | Why::NoScatterInRounds)) {
+                held.no_scatter = held.no_scatter.or_else(|| Some(known.into()));
+            }
+        }
+        held
+    }
 }
 
 /// In turn over all builds, but not for these two, is one after the other for them.

@@ -59,6 +59,8 @@ pub enum LuckRefused {
         /// Index of one of them.
         build: usize,
     },
+    /// Every round shows the same gap.
+    NoScatterInRounds,
     /// A value of a build is no usable number.
     NoUsableNumber {
         /// Index of the build.

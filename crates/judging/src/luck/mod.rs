@@ -13,7 +13,7 @@ pub use limits::{FEWEST_SHOWN, LuckRefused, MOST_SHOWN, ShownLimits};
 
 use crate::analysis::{Counts, Include};
 use crate::judge::{Judged, Judgment, reported_unit};
-use crate::verdict::Direction;
+use crate::verdict::{Direction, Why};
 use serde::{Deserialize, Serialize};
 use session::measure::{Margin, MeasureId};
 use session::question::Goal;
@@ -203,6 +203,9 @@ impl Pair {
         let (base, cand) = (shots(baseline)?, shots(candidate)?);
         if [&base, &cand].iter().all(|shots| !scatters(shots.values())) {
             return Err(LuckRefused::NoScatter { build: candidate });
+        }
+        if headline.decision.why == Some(Why::NoScatterInRounds) {
+            return Err(LuckRefused::NoScatterInRounds);
         }
         let margin = headline.margin.map(Margin::value);
         Ok(Self { baseline, candidate, base, cand, compared, toward, margin })

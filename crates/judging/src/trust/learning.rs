@@ -18,6 +18,8 @@ use stats::{Level, RoundShot};
 
 /// With fewer shots of its own no shape of a gain is seen, only its noise.
 const FEWEST_OWN: usize = 12;
+/// A gain that may be off by more than this share of it is told by its least, not by its middle: a choice of ours.
+const MOST_UNSURE: f64 = 0.5;
 /// Shots and rounds beyond these are no visit, and the fit costs by their product and more.
 const MOST_SHOTS: usize = 600;
 const MOST_ROUNDS: usize = 60;
@@ -80,6 +82,7 @@ fn gained(
         other,
         is_the_baseline: build == headline.baseline,
         gained: -lost.diff * made_up,
+        is_rough: 0.5 * (of_lost.high - of_lost.low) > MOST_UNSURE * -lost.diff,
         low: -of_lost.high * made_up,
         high: -of_lost.low * made_up,
         then: gap.diff,

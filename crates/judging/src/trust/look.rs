@@ -6,7 +6,7 @@ use crate::analysis::{Aspect, Include};
 use crate::facts::{HowHit, NumberOfShots, OrderAllowance};
 use crate::judge::Judgment;
 use crate::settle::Settled;
-use crate::verdict::Direction;
+use crate::verdict::{Direction, Why};
 use session::digits::power_of_ten;
 use session::few;
 use session::known::Known;
@@ -151,7 +151,9 @@ fn cold_start(
 /// A trend over the order of the shots, each build at its own level, whose interval excludes zero.
 pub(super) fn drift(settled: &Settled<'_>, headline: &Judgment) -> Option<Seen> {
     let session = settled.session;
-    if session.order == Order::Unknown {
+    // Numbers that were rounded or copied until nothing scatters show no trend that could be told from that.
+    let no_scatter = matches!(headline.decision.why, Some(Why::NoScatter | Why::NoScatterInRounds));
+    if session.order == Order::Unknown || no_scatter {
         return None;
     }
     let index = session.measure_index(&headline.measure)?;
@@ -188,7 +190,15 @@ fn pushes(shots: &[OrderedShot], headline: &Judgment, change: f64) -> Option<Pus
     let span = shots.last()?.at - shots.first()?.at;
     let up = (later > 0.0) == (change > 0.0);
     let toward = if up { Direction::Higher } else { Direction::Lower };
-    (later.abs() > CLEARLY_LATER * span).then_some(Pushes { build: headline.candidate, toward })
+    let by = (change * later / span).abs();
+    let needed = headline.drift_to_explain();
+    let leaves_luck = headline.decision.direction == Some(toward) && needed > 0.0 && by >= needed;
+    (later.abs() > CLEARLY_LATER * span).then_some(Pushes {
+        build: headline.candidate,
+        toward,
+        by,
+        leaves_luck,
+    })
 }
 
 fn unequal(counts: [(usize, usize); 2]) -> Option<Seen> {

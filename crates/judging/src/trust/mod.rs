@@ -9,7 +9,8 @@ mod moved;
 mod odd;
 mod seen;
 
-pub use odd::has_value_in_doubt;
+pub use odd::{has_value_in_doubt, is_asked_about};
+pub(crate) use seen::Moving;
 pub use seen::{AllowedFor, DriftShared, Odd, Pushes, Seen, Weight};
 
 use crate::analysis::{Basis, Include, typical_can_be_fitted};
@@ -21,7 +22,7 @@ use crate::verdict::Direction;
 #[must_use]
 pub fn trust(judged: &Judged<'_>, removals_to_flip: Option<usize>) -> Vec<Seen> {
     let Some(headline) = judged.headline() else { return Vec::new() };
-    let mut seen = odd::odd_values(&judged.settled, headline);
+    let mut seen = odd::odd_values(judged, headline);
     seen.extend(moved::moved(judged.settled.session, headline));
     seen.extend(learning::learning(&judged.settled, headline));
     let in_doubt: Vec<f64> = seen.iter().filter_map(|seen| seen.in_doubt_on(&headline.measure)).collect();

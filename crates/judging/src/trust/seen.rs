@@ -76,13 +76,17 @@ pub enum DriftShared {
 }
 
 /// What a drift that builds do not share does to their gap.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct Pushes {
     /// The candidate.
     pub build: usize,
     /// Which way it would differ by the drift alone.
     pub toward: Direction,
+    /// By how much.
+    pub by: f64,
+    /// Whether that is the way of a gap that was found, and as much as would leave the rest of it to luck.
+    pub leaves_luck: bool,
 }
 
 /// What was seen.
@@ -142,6 +146,8 @@ pub enum Seen {
         is_the_baseline: bool,
         /// How much it made up since its first shot, in the measure's unit.
         gained: f64,
+        /// Whether that may be off by so much that only its least is told.
+        is_rough: bool,
         /// Lower end of its interval.
         low: f64,
         /// Upper end of it.
@@ -278,6 +284,25 @@ pub enum Seen {
     },
     /// Only averages: none of the above can be looked at.
     AveragesOnly,
+}
+
+/// A shot that alone moves the headline.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Moving {
+    pub(super) shot: usize,
+    pub(super) build: usize,
+    pub(super) value: f64,
+    pub(super) by: f64,
+    pub(super) margin: f64,
+    pub(super) others: usize,
+}
+
+impl Moving {
+    pub(super) fn seen(self, measure: &MeasureId) -> Seen {
+        let Self { shot, build, value, by, margin, others } = self;
+        let because = Odd::MovesTheAnswer { by, margin };
+        Seen::OddValue { shot: Some(shot), build, measure: measure.clone(), value, because, others }
+    }
 }
 
 impl Seen {

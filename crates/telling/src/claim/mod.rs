@@ -57,12 +57,14 @@ pub fn claim(request: &ClaimRequest, voice: &Voice) -> Result<ClaimReport, Refus
     let judged = judge(settled);
     let facts = judging::claim::claim(claimed, &judged).map_err(|refused| refusals::claim(refused, voice))?;
     let retest = retest(&judged);
+    let answer = retest.map(|judgment| check::answer_of(&judged, judgment, voice));
     let words = words::words(&words::Told {
         said: claimed,
         session,
         measure: &question.measure,
         facts: &facts,
         retest,
+        answer: answer.as_ref(),
         voice,
     });
     let printed = retest.zip(facts.retest).and_then(|(judgment, interval)| {
@@ -70,6 +72,5 @@ pub fn claim(request: &ClaimRequest, voice: &Voice) -> Result<ClaimReport, Refus
         let subject = Subject::of(&question.measure, session, voice);
         Some(printed_difference(judgment.estimate.as_ref()?.value, &interval, margin, &subject))
     });
-    let answer = retest.map(|judgment| check::answer_of(&judged, judgment, voice));
     Ok(ClaimReport { facts, answer, printed, words })
 }

@@ -5,11 +5,13 @@ use crate::case::Case;
 use crate::ends::level_text;
 use crate::format::{Subject, chance_of_fittings, number};
 use crate::phrases::phrase_for;
+use crate::report::Answer;
 use crate::words::sentences;
 use judging::Judgment;
 use judging::claim::{ClaimBet, ClaimFacts, ClaimKind, ClaimOpen, Claimed, toward};
 use judging::facts::HowHit;
 use judging::interval::Interval;
+use judging::verdict::{DecisionKind, Matters};
 use serde::Serialize;
 use session::Session;
 use session::measure::{Margin, MeasureId};
@@ -40,6 +42,8 @@ pub(super) struct Told<'a> {
     pub(super) measure: &'a MeasureId,
     pub(super) facts: &'a ClaimFacts,
     pub(super) retest: Option<&'a Judgment>,
+    /// The retest's own answer.
+    pub(super) answer: Option<&'a Answer>,
     pub(super) voice: &'a Voice,
 }
 
@@ -219,11 +223,21 @@ fn price(told: &Told<'_>, subject: &Subject<'_>) -> String {
 /// What a retest lacks that more shots of the same kind do not give.
 fn not_by_more_shots(told: &Told<'_>, judgment: &Judgment) -> Option<String> {
     let case = Case::of(told.session, judgment, told.voice);
-    match judgment.facts.few_whole_laps {
+    match judgment.facts.only_whole_laps {
         Some(few) => Some(case::shorter_turns(told.voice, &few.longest_turn.to_string())),
         None if case.is_half_unread() => Some(case::have_it_measured(told.voice, &case.subject.the())),
         None => None,
     }
+}
+
+/// Where the answer to the same shots has told the clubs apart, or as the same, no number of shots tells them apart; what is open of a size
+/// that may matter is open of the claim too, and calls for the same step.
+fn not_settled_next(told: &Told<'_>) -> String {
+    let decision = told.retest.map(|judgment| judgment.decision);
+    let own =
+        told.answer.filter(|_| decision.is_some_and(|decision| decision.matters == Some(Matters::Maybe)));
+    let is_told = decision.is_some_and(|decision| decision.kind != DecisionKind::CannotTell);
+    own.map_or_else(|| say::next_not_settled(told.voice, is_told), |answer| answer.words.next.clone())
 }
 
 fn next(told: &Told<'_>) -> String {
@@ -254,7 +268,7 @@ fn next(told: &Told<'_>) -> String {
         ClaimKind::NotSettled => told
             .retest
             .and_then(|judgment| not_by_more_shots(told, judgment))
-            .unwrap_or_else(|| say::next_not_settled(voice)),
+            .unwrap_or_else(|| not_settled_next(told)),
         ClaimKind::NoRetest => say::next_no_retest(voice),
     }
 }

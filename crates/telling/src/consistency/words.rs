@@ -38,11 +38,12 @@ pub(super) fn words(facts: &ConsistencyFacts, voice: &Voice) -> ConsistencyWords
         (n, _) => say::some_do_not_fit(voice, &n.to_string(), &shots(voice, whole.rows)),
     };
     let is_doubted = n > 0 || whole.fit != Fit::Fits;
+    let may_be_units = !whole.stories.is_empty() || doubts.iter().any(|doubt| !doubt.stories.is_empty());
     ConsistencyWords {
         headline,
         session: of_session(whole, voice),
         computed: if whole.is_computed { say::is_computed(voice) } else { String::new() },
-        next: if is_doubted { say::nothing_was_changed(voice) } else { String::new() },
+        next: if is_doubted { say::nothing_was_changed(voice, may_be_units) } else { String::new() },
     }
 }
 

@@ -96,7 +96,7 @@ impl Speech<'_> {
 
     /// Whether warming up or tiring may have a part in what the two clubs did.
     fn is_hint(&self) -> bool {
-        self.facts.ground.order != Order::Interleaved
+        self.facts.ground.order != Order::Interleaved || self.facts.ground.long_turns
     }
 
     fn is_aimed_off(&self) -> bool {
@@ -139,7 +139,6 @@ impl Speech<'_> {
 
     fn of_build(&self, build: &BuildFacts) -> BuildWords {
         let voice = self.voice;
-        let side = capital(&self.side(build.center.offline));
         let counted = say::counted(voice, build.counted, &shots(voice, build.n), self.is_aimed_off());
         let chance = match build.at_aim {
             Some(curve) => {
@@ -160,10 +159,17 @@ impl Speech<'_> {
         });
         BuildWords {
             dots: dots.unwrap_or_default(),
-            miss: say::miss(voice, &side, &self.yards(build.center.carry)),
+            miss: capital(&self.miss(build)),
             chance: sentences(&chance),
             best: self.best_aim(build),
         }
+    }
+
+    /// The average miss; of fewer shots than were hit it says of how many, since the answer's averages may be of more.
+    fn miss(&self, build: &BuildFacts) -> String {
+        let hit = self.session.shots.iter().filter(|shot| shot.build == build.build).count();
+        let (side, carry) = (self.side(build.center.offline), self.yards(build.center.carry));
+        say::miss(self.voice, &side, build.n < hit, &shots(self.voice, build.n), &carry)
     }
 
     fn best_aim(&self, build: &BuildFacts) -> String {
@@ -245,6 +251,10 @@ impl Speech<'_> {
     fn ovals(&self) -> String {
         let (with, without): (Vec<_>, Vec<_>) =
             self.facts.builds.iter().partition(|build| !build.ovals.is_empty());
+        if let Some(id) = &self.facts.ground.no_scatter {
+            let measure = Subject::of(id, self.session, self.voice).name;
+            return say::no_scatter_for_ovals(self.voice, &measure);
+        }
         let drawn = if with.is_empty() { String::new() } else { say::ovals(self.voice) };
         let none = without.iter().map(|build| {
             let fewest = FEWEST_FOR_OVALS.to_string();
@@ -271,6 +281,7 @@ impl Speech<'_> {
             &self.more_or_fewer(pair.gain_of_club.high),
             &level_text(self.voice, self.facts.ground.level),
             match self.facts.ground.order {
+                Order::Interleaved if self.facts.ground.long_turns => say::Order::LongTurns,
                 Order::Interleaved => say::Order::InTurn,
                 Order::Blocked => say::Order::OneAfterTheOther,
                 Order::Unknown => say::Order::NotKnown,
@@ -303,6 +314,7 @@ impl Speech<'_> {
         let order = match self.facts.ground.order {
             Order::Blocked => say::order_may_move(voice),
             Order::Unknown => say::order_not_known(voice),
+            Order::Interleaved if self.facts.ground.long_turns => say::long_turns_may_move(voice),
             Order::Interleaved => String::new(),
         };
         sentences(&[apart, by_luck.unwrap_or_default(), order])
@@ -319,7 +331,7 @@ impl Speech<'_> {
     fn alternative(&self, of_builds: &[BuildWords]) -> String {
         let voice = self.voice;
         let each = self.facts.builds.iter().zip(of_builds).map(|(build, words)| {
-            let said = say::build_said(voice, &self.name(build.build), &words.miss, &words.chance);
+            let said = say::build_said(voice, &self.name(build.build), &self.miss(build), &words.chance);
             let oval = build.ovals.last().map(|oval| {
                 let (long, wide) = (2.0 * oval.major, 2.0 * oval.minor);
                 // What prints as no width is none that anybody reads.

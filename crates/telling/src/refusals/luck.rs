@@ -35,6 +35,12 @@ pub fn refused(refused: &LuckRefused, measure: &MeasureId, session: &Session, vo
             let remedy = answer::no_scatter_next(voice, &measure);
             ("no_scatter", "session.shots", say::no_scatter(voice, &name(build), &measure), remedy)
         }
+        LuckRefused::NoScatterInRounds => {
+            let measure = Subject::of(measure, session, voice).name;
+            let (message, remedy) =
+                (answer::no_scatter_in_rounds(voice, &measure), answer::no_scatter_next(voice, &measure));
+            ("no_scatter", "session.shots", message, remedy)
+        }
         LuckRefused::NoUsableNumber { build } => {
             ("too_few_shots", "session.shots", say::no_usable_number(voice, &name(build)), add())
         }

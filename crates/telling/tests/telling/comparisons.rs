@@ -5,6 +5,7 @@ use crate::made::{
 };
 use crate::support::{answer, asking, in_turn, one_after_the_other};
 use judging::analysis::{Estimate, Method};
+use judging::facts::HowHit;
 use judging::verdict::{DecisionKind, Why};
 use session::question::{Goal, Question};
 use session::{Order, Session, SummaryOf};
@@ -139,21 +140,32 @@ fn two_rounds_in_turn_are_enough_and_one_is_not() {
 }
 
 #[test]
-fn one_degree_of_freedom_is_enough_to_be_compared_within_rounds() {
-    // Two rounds with a shot of each build and two with a shot of one: six shots, four rounds, two builds.
+fn three_shots_of_each_in_the_rounds_that_hold_both_are_enough_and_two_are_not() {
+    // Rounds with a shot of each build, and two more with a shot of one: as many shots as any verdict needs, but not of both.
     let one =
         |base: Option<f64>, cand: Option<f64>| vec![base.into_iter().collect(), cand.into_iter().collect()];
-    let sets = [
+    let mut sets = vec![
         one(Some(250.0), Some(256.0)),
         one(Some(252.0), Some(255.0)),
         one(Some(251.0), None),
         one(None, Some(254.0)),
     ];
     let report = answer(rounds("carry", &sets), asking("carry"));
+    assert_eq!(estimate(&report).method, Method::WelchWithAllowance);
+    assert!(report.findings[0].numbers.round.is_none());
+    let facts = report.answer.facts.expect("facts");
+    assert_eq!(facts.order, HowHit::InTurnNotCompared);
+    assert!(
+        report.answer.words.next.contains("so that it can be compared lap by lap"),
+        "{}",
+        report.answer.words.next
+    );
+    sets.push(one(Some(249.0), Some(252.0)));
+    let report = answer(rounds("carry", &sets), asking("carry"));
     assert_eq!(estimate(&report).method, Method::Rounds);
     let round = report.findings[0].numbers.round.expect("hit in turn");
-    close(round.df, 1.0, 0.0);
-    close(round.diff, 4.5, 1e-12);
+    close(round.df, 2.0, 0.0);
+    close(round.diff, 4.0, 1e-12);
 }
 
 #[test]

@@ -22,7 +22,7 @@ use telling::share::{ShareRequest, Shared};
 use telling::typical::Typical;
 use text::Voice;
 
-fn report(session: &Session, question: &Question) -> Report {
+pub(crate) fn report(session: &Session, question: &Question) -> Report {
     answer(session.clone(), question.clone())
 }
 
@@ -30,7 +30,7 @@ fn request(session: &Session, question: &Question) -> CheckRequest {
     CheckRequest { session: session.clone(), question: question.clone() }
 }
 
-fn bet(session: &Session, question: &Question) -> Bet {
+pub(crate) fn bet(session: &Session, question: &Question) -> Bet {
     telling::bet::bet(&request(session, question), &Voice::english()).expect("a request")
 }
 
@@ -38,7 +38,7 @@ fn typical(session: &Session, question: &Question) -> Typical {
     telling::typical::typical(&request(session, question), &Voice::english()).expect("a request")
 }
 
-fn claimed(gain: f64, session: &Session, question: &Question) -> ClaimReport {
+pub(crate) fn claimed(gain: f64, session: &Session, question: &Question) -> ClaimReport {
     let claimed = Claimed { gain: Some(gain), price: Some(400.0), ..Claimed::default() };
     let request = ClaimRequest { claimed, session: session.clone(), question: question.clone() };
     telling::claim::claim(&request, &Voice::english()).expect("a claim")
@@ -132,7 +132,7 @@ fn the_typical_shot_and_scatter_say_next_to_nothing_too() {
 #[test]
 fn few_laps_of_long_turns_call_for_shorter_turns_and_no_number_of_shots() {
     let told = report(&two_laps(), &asking("carry"));
-    let facts = told.answer.facts.as_ref().expect("facts").few_whole_laps.expect("few laps");
+    let facts = told.answer.facts.as_ref().expect("facts").only_whole_laps.expect("few laps");
     assert_eq!((facts.laps, facts.longest_turn), (2, 15));
     let words = &told.answer.words;
     assert!(words.headline.contains("only 2 laps count"), "{}", words.headline);
@@ -195,7 +195,7 @@ fn a_bet_says_how_many_measured_shots_it_rests_on() {
 }
 
 /// Each shot farther than the one before, the candidate after the baseline.
-fn drifting(gap: f64, per_shot: f64) -> Session {
+pub(crate) fn drifting(gap: f64, per_shot: f64) -> Session {
     let of = |from: usize, base: f64| {
         let shots = around(base, 3.0, 14, from).into_iter().enumerate();
         shots.map(|(at, value)| value + per_shot * (from + at) as f64).collect::<Vec<_>>()
