@@ -17,7 +17,12 @@ const FIGURES: [(&str, &str, &str, &str); 15] = [
     ("performance", "Lighthouse, mobile: performance", "", "at least 95"),
     ("accessibility", "Lighthouse, mobile: accessibility", "", "100"),
     ("best_practices", "Lighthouse, mobile: best practices", "", "100"),
-    ("layout_shift", "how far things jump on the way to the first answer (cumulative layout shift)", "", "at most 0.1"),
+    (
+        "layout_shift",
+        "how far things jump on the way to the first answer (cumulative layout shift)",
+        "",
+        "at most 0.1",
+    ),
     ("cold_first_answer_ms", "first answer, nothing kept, slow phone and network", " ms", "at most 2000 ms"),
     ("cold_link_ms", "the answer of an opened link, the same", " ms", "at most 2500 ms"),
     ("first_answer_elements", "elements on the page at the first answer", "", "at most 1200"),
