@@ -226,8 +226,9 @@ fn spread_with(sessions: &[SessionEffect], q: f64, from: f64) -> f64 {
     let mut between = from;
     for _ in 0..MOST_STEPS {
         let at = profile(sessions, between);
-        // Not above it, or as near as rounding lets it come.
-        if !(at.q > q * (1.0 + 1e-14)) || at.fall <= 0.0 {
+        // As near as rounding lets it come, below it from the start, or no number.
+        let is_above = at.q > q * (1.0 + 1e-14);
+        if !is_above || at.fall <= 0.0 {
             break;
         }
         let step = at.q / q * (at.q - q) / at.fall;
