@@ -181,8 +181,7 @@ fn luck(found: &Many, voice: &Voice) -> String {
 
 fn promised(claims: &ClaimsFound, ends: &Ends<'_>, voice: &Voice) -> String {
     let share = claims.interval.map_or_else(String::new, |interval| {
-        let [low, high] =
-            [interval.low, interval.high].map(|end| text::with_marks(voice, &signed_hundredths(end)));
+        let [low, high] = [interval.low, interval.high].map(|end| signed_hundredths(voice, end));
         say::found_again(voice, &low, &high, &level_text(voice, interval.level))
     });
     sentences(&[
@@ -191,9 +190,10 @@ fn promised(claims: &ClaimsFound, ends: &Ends<'_>, voice: &Voice) -> String {
     ])
 }
 
-fn signed_hundredths(share: f64) -> String {
+fn signed_hundredths(voice: &Voice, share: f64) -> String {
     let digits = session::digits::rounded(100.0 * share.abs(), 0);
-    if share < 0.0 && digits != "0" { format!("\u{2212}{digits}") } else { digits }
+    let sign = if share < 0.0 && digits != "0" { "\u{2212}" } else { "" };
+    format!("{sign}{}", text::with_marks(voice, &digits))
 }
 
 /// Of ten, also where anything is possible.
