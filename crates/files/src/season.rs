@@ -58,15 +58,31 @@ impl Season {
 
     /// Judges what was read, and keeps what was judged; what was not read is kept with its reason.
     pub fn take(&mut self, read: Result<SessionRead, Unread>, about: &AboutSeason, voice: &Voice) {
-        if let Err(unread) = read.and_then(|read| self.judge(&read, about, voice)) {
+        let judged = read.and_then(|read| {
+            let claimed = about.claims.of(&read.place);
+            self.judge(&read, about, claimed, voice)
+        });
+        if let Err(unread) = judged {
             self.unread.insert(unread);
         }
     }
 
-    fn judge(&mut self, read: &SessionRead, about: &AboutSeason, voice: &Voice) -> Result<(), Unread> {
+    /// The same of a session that came with its own promise.
+    pub fn take_promised(&mut self, read: &SessionRead, about: &AboutSeason, claimed: f64, voice: &Voice) {
+        if let Err(unread) = self.judge(read, about, Some(claimed), voice) {
+            self.unread.insert(unread);
+        }
+    }
+
+    fn judge(
+        &mut self,
+        read: &SessionRead,
+        about: &AboutSeason,
+        claimed: Option<f64>,
+        voice: &Voice,
+    ) -> Result<(), Unread> {
         let question = self.pile.question();
         waits(read, &question.measure, voice)?;
-        let claimed = about.claims.of(&read.place);
         let line = line(&read.session, question, &about.names, read.question.as_ref(), claimed)
             .map_err(|misfit| Unread::of(&read.place, refusals::misfit(&misfit, voice)))?;
         self.pile.add(&read.place, line);

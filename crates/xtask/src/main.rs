@@ -16,6 +16,7 @@ mod mutants;
 mod packages;
 mod photo;
 mod photo_models;
+mod python;
 mod quoted;
 mod serve;
 mod shell;
