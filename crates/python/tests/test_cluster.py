@@ -4,6 +4,7 @@ import importlib.util
 import json
 import os
 import signal
+import sys
 import tempfile
 import threading
 import time
@@ -101,6 +102,8 @@ class Frames(unittest.TestCase):
     def test_spark(self):
         from pyspark.sql import SparkSession
 
+        # Its workers are started anew, and would take any other Python.
+        os.environ["PYSPARK_PYTHON"] = sys.executable
         spark = SparkSession.builder.master("local[2]").getOrCreate()
         shots = spark.createDataFrame(self.shots()).repartition(4, "session")
         rows = shots.mapInPandas(in_pandas, "season binary").collect()
