@@ -47,11 +47,11 @@ copies = { $copies ->
 }
 # What is answered alone and not pooled, and what would change that.
 not-pooled = Not pooled, { NUMBER($sessions) }: { $why }
-one-club = only one club was hit. Send the shots of the golfer's own club along.
-several-clubs = several clubs were hit, and nobody said which is the golfer's own and which the fitting's. Say it in a table of names.
+one-club = only one club was hit. Send the shots of the golfer’s own club along.
+several-clubs = several clubs were hit, and nobody said which is the golfer’s own and which the fitting’s. Say it in a table of names.
 one-after-the-other = one club was hit after the other, so that warming up looks like a gain. Hit them in turn.
-order-not-known = nobody knows the order in which they were hit. Keep the shots in their order, or name the rounds.
-too-few-rounds = too few rounds hold both clubs. Hit at least two rounds with both.
+order-not-known = nobody knows the order in which they were hit. Keep the shots in their order, or number the laps.
+too-few-rounds = too few laps hold both clubs. Hit at least two laps with both.
 averages-only = averages only, of which nobody knows the order. Send the shots.
 counts-missing = averages without a number of shots. Send the shots.
 only-the-best = only the best shots, or chosen ones. Send all of them.

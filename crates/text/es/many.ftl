@@ -12,7 +12,7 @@ too-few = { $sessions ->
     }; hacen falta dos.
 }
 # Lo que aporta un ajuste aquí.
-brings = De media, un ajuste aquí aporta entre { $low } y { $high } ({ $measure }, intervalo del { $level }, { NUMBER($pooled) } sesiones).
+brings = En promedio, un ajuste aquí aporta entre { $low } y { $high } ({ $measure }, intervalo del { $level }, { NUMBER($pooled) } sesiones).
 spread = Los jugadores difieren: dos de cada tres ganancias verdaderas quedan a { $size } de esa media, más o menos (algo entre { $low } y { $high }).
 spread-not-shown = Cuánto difieren los jugadores no se puede saber por estas sesiones: lo explican sus propios errores, y dos de cada tres ganancias
     verdaderas pueden quedar hasta a { $high } de esa media.
@@ -30,13 +30,13 @@ found = { $different ->
 by-luck = Si ningún palo fuera distinto de otro, la sola suerte haría que fueran unas { $luck }.
 listed = { $listed ->
     [0] Ninguna destaca tanto como para una lista en la que no más de { $rate } de cada 100 sean suerte.
-    [one] Una está en una lista en la que no más de { $rate } de cada 100 son suerte, de media.
-   *[other] { NUMBER($listed) } están en una lista en la que no más de { $rate } de cada 100 son suerte, de media.
+    [one] Una está en una lista en la que no más de { $rate } de cada 100 son suerte, en promedio.
+   *[other] { NUMBER($listed) } están en una lista en la que no más de { $rate } de cada 100 son suerte, en promedio.
 }
 # Qué fue de lo prometido.
 promised = { $claims ->
     [one] Una sesión vino con una promesa: { $promised }. Sus golpes muestran { $found }.
-   *[other] { NUMBER($claims) } sesiones vinieron con una promesa, de media { $promised }. Sus golpes muestran de media { $found }.
+   *[other] { NUMBER($claims) } sesiones vinieron con una promesa, en promedio { $promised }. Sus golpes muestran en promedio { $found }.
 }
 found-again = De lo prometido se volvió a encontrar de { $low } a { $high } de cada 100 (intervalo del { $level }).
 # Cómo llegaron las sesiones.
@@ -48,11 +48,11 @@ copies = { $copies ->
 }
 # Lo que se responde solo y no se junta, y qué lo cambiaría.
 not-pooled = Sin juntar, { NUMBER($sessions) }: { $why }
-one-club = solo se golpeó un palo. Envía también los golpes del palo propio del jugador.
-several-clubs = se golpearon varios palos, y nadie dijo cuál es el propio del jugador y cuál el del ajuste. Dilo en una tabla de nombres.
-one-after-the-other = se golpeó un palo después del otro, de modo que el calentamiento parece una ganancia. Golpéalos por turnos.
-order-not-known = nadie sabe en qué orden se golpearon. Deja los golpes en su orden, o nombra las rondas.
-too-few-rounds = muy pocas rondas tienen ambos palos. Golpea al menos dos rondas con ambos.
+one-club = solo se pegó con un palo. Envía también los golpes del palo propio del jugador.
+several-clubs = se pegó con varios palos, y nadie dijo cuál es el propio del jugador y cuál el del ajuste. Dilo en una tabla de nombres.
+one-after-the-other = se pegó con un palo después del otro, de modo que el calentamiento parece una ganancia. Altérnalos.
+order-not-known = nadie sabe en qué orden se dieron. Deja los golpes en su orden, o numera los ciclos.
+too-few-rounds = muy pocos ciclos tienen ambos palos. Haz al menos dos ciclos con ambos.
 averages-only = solo medias, de las que nadie sabe el orden. Envía los golpes.
 counts-missing = medias sin número de golpes. Envía los golpes.
 only-the-best = solo los mejores golpes, o elegidos. Envíalos todos.

@@ -4,7 +4,7 @@
 //! 4 yd. Each session goes through the code that answers it alone.
 
 use super::effort::{Effort, seed, sessions};
-use super::rate::{Limit, Rate, Row, values};
+use super::rate::{ERROR, Limit, Rate, Row, values};
 use super::sessions::{CARRY, Kind};
 use crate::simulate::model::{Parameters, STRONG, TYPICAL};
 use crate::simulate::{MEASURES, random};
@@ -65,9 +65,9 @@ pub(super) fn rows(effort: Effort) -> Vec<Row> {
         for spread in [0.0, 4.0] {
             let piles = made(size, Truths::Apart(spread), level, seed(32, rows.len()), effort);
             let what = if spread > 0.0 {
-                format!("piles of {size}, {level_name}, true gaps {spread} yd apart")
+                format!("{size} sessions, {level_name}, true gaps {spread} yd apart")
             } else {
-                format!("piles of {size}, {level_name}, one true gap")
+                format!("{size} sessions, {level_name}, one true gap")
             };
             rows.extend(coverage(&what, spread, &piles, effort));
         }
@@ -76,8 +76,12 @@ pub(super) fn rows(effort: Effort) -> Vec<Row> {
     let all = || piles.iter().flat_map(|pile| pile.found.each.iter().zip(&pile.truths));
     let listed = || all().filter(|(one, _)| one.is_listed);
     let luck = listed().filter(|(_, truth)| **truth <= 0.0).count() as u64;
-    let what = "piles of 30, typical, half of all gained nothing: listed at 1 in 10, and luck".to_owned();
-    rows.push(Row::of_rate(32, what, Rate::of(luck, listed().count() as u64), Limit::AtMost(0.1), effort));
+    let what = "30 sessions, typical, half of all gained nothing: on the list, and luck".to_owned();
+    let rate = Rate::of(luck, listed().count() as u64);
+    let (measured, sessions) = ((100.0 * rate.value(), 100.0 * rate.se()), listed().count() as u64);
+    // The list promises its rate, 10 in 100, and not the error of a verdict.
+    let limit = Limit::AtMost(100.0 * judging::many::USUAL_RATE);
+    rows.push(Row::of_value(32, what, measured, sessions, limit, effort).in_unit("%"));
     rows
 }
 
@@ -92,7 +96,8 @@ fn coverage(what: &str, spread: f64, piles: &[Made], effort: Effort) -> Vec<Row>
     let again = |pile: &Made| pile.found.claims.and_then(|claims| claims.interval);
     let row = |name: &str, (missed, of): (usize, usize), limit: f64| {
         let rate = Rate::of(missed as u64, of as u64);
-        Row::of_rate(32, format!("{what}: {name} missed"), rate, Limit::AtMost(limit), effort)
+        let what = format!("{what}: {name} missed");
+        Row::of_rate(32, what, rate, Limit::AtMost(limit), effort).promised_wrong_at_most(ERROR)
     };
     let of_piles = |name: &str, held: &dyn Fn(&Made) -> bool| {
         row(name, (piles.iter().filter(|pile| !held(pile)).count(), piles.len()), MISSED)
