@@ -1,7 +1,7 @@
 //! The package for Python, built and tested in a virtual environment of its own below `target/`. Where there is no Python, or
 //! its packages cannot be fetched, that is said.
 
-use crate::shell::{find, output, program, root, run, target_folder};
+use crate::shell::{cargo, find, output, program, root, run, target_folder};
 use anyhow::{Context, Result};
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -29,6 +29,28 @@ pub(crate) fn test() -> Result<()> {
     run(&mut within("maturin", &["develop", "--quiet", "--manifest-path", "crates/python/Cargo.toml"]))?;
     run(&mut within("python", &["-c", DOCTEST]))?;
     run(within("python", &["-m", "unittest"]).current_dir(root().join("crates/python/tests")))
+}
+
+/// The package built as it is shipped, in a folder of its own for whoever puts that on its path.
+pub(crate) fn release(folder: &Path) -> Result<PathBuf> {
+    run(&mut cargo(&["build", "--quiet", "--release", "--package=straight-answer-python"]))?;
+    let package = folder.join("straight_answer");
+    fs::create_dir_all(&package)?;
+    for entry in fs::read_dir(root().join("crates/python/straight_answer"))? {
+        let path = entry?.path();
+        if path.extension().is_some_and(|ending| ending == "py") {
+            fs::copy(&path, package.join(path.file_name().context("a file")?))?;
+        }
+    }
+    let (built, named) = if cfg!(windows) {
+        ("straight_answer_native.dll", "_native.pyd")
+    } else if cfg!(target_os = "macos") {
+        ("libstraight_answer_native.dylib", "_native.abi3.so")
+    } else {
+        ("libstraight_answer_native.so", "_native.abi3.so")
+    };
+    fs::copy(target_folder().join("release").join(built), package.join(named)).context(built)?;
+    Ok(folder.to_owned())
 }
 
 fn interpreter() -> Option<PathBuf> {
