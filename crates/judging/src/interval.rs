@@ -1,9 +1,9 @@
 //! Two ends at a level: the shape in which every uncertainty is handed on.
 
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 
 /// Two ends at a level.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 pub struct Interval {
     /// Lower end.

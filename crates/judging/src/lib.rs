@@ -53,6 +53,7 @@ pub mod interval;
 pub mod judge;
 pub mod landing;
 pub mod luck;
+pub mod many;
 pub mod next_to_nothing;
 pub mod plan;
 pub mod potential;

@@ -4,10 +4,10 @@
 
 use crate::interval::Interval;
 use libm::log as ln;
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 
 /// What was decided, once, from the interval and the smallest difference that matters.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum DecisionKind {
@@ -22,7 +22,7 @@ pub enum DecisionKind {
 }
 
 /// Whether a real difference is as large as the golfer asked for.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Matters {
@@ -35,7 +35,7 @@ pub enum Matters {
 }
 
 /// Which way the candidate differs from the baseline.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Direction {
@@ -46,7 +46,7 @@ pub enum Direction {
 }
 
 /// Why there is no plain answer.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Why {
@@ -77,7 +77,7 @@ pub enum Why {
 }
 
 /// Which of two builds is nearer to zero, where nearer is better.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Nearer {
@@ -90,7 +90,7 @@ pub enum Nearer {
 }
 
 /// A decision with its reasons.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "typescript", derive(ts_rs::TS), ts(optional_fields))]
 pub struct Decision {
     /// What was decided.

@@ -55,6 +55,7 @@ mod lacking;
 pub mod landing;
 mod left_out;
 pub mod luck;
+pub mod many;
 pub mod measures;
 mod odd;
 mod overlay;

@@ -12,7 +12,7 @@ pub(crate) const QUOTE: Quote =
     Quote { marker: "calibration", file: "tests/calibration.json", text: markdown };
 
 /// What a line of the table says, of which target, and what the descriptions of its rows have in common.
-const LINES: [(&str, u32, &str); 22] = [
+const LINES: [(&str, u32, &str); 26] = [
     ("equal clubs hit in turn, 6 to 30 shots each, no drift: called different on carry", 1, ": carry"),
     ("the same, typical drift", 2, ": carry"),
     ("the same, strong drift", 3, ": carry"),
@@ -43,6 +43,14 @@ const LINES: [(&str, u32, &str); 22] = [
     ("no plan, looked at after each of 10 or 20 laps, equal clubs: ever called different", 9, ""),
     ("scatter, 5 to 30 shots each: truth missed by the interval", 11, ""),
     ("number of shots that the page names: a difference of that size found", 7, "called different"),
+    (
+        "5, 30 or 300 sessions of different golfers: what fittings bring on average missed by the interval",
+        32,
+        "mean missed",
+    ),
+    ("the same: how far golfers differ", 32, "spread missed"),
+    ("the same: the next golfer's true gain", 32, "next true gap missed"),
+    ("the same: the share that gains enough", 32, ": share missed"),
 ];
 
 /// What is quoted of a row of the table.

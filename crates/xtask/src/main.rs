@@ -16,7 +16,9 @@ mod mutants;
 mod packages;
 mod photo;
 mod photo_models;
+mod python;
 mod quoted;
+mod seasons;
 mod serve;
 mod shell;
 mod sizes;
@@ -39,6 +41,7 @@ cargo xtask COMMAND
   check              the steps that need no test run: format, lints, types, tidy, build, sizes, licenses
   types              rewrite crates/boundary/types.d.ts from the Rust structs, and the report's JSON Schema from it
   bench              time the product natively and in wasm, beside other packages; writes tests/bench.json
+  seasons            what many sessions cost, by their number and beside other ways; writes tests/seasons.json
   lighthouse         measure the site on a slow phone; writes tests/lighthouse.json
   tables             write the README's tables anew from the figures in tests/
   picture            photograph the README's three screens of the site that was built, into demo/picture.png
@@ -92,6 +95,7 @@ fn command(words: &[&str]) -> Result<()> {
         ["picture"] => browser::photograph("picture"),
         ["pictures"] => browser::photograph("pictures"),
         ["calibrate", options @ ..] => calibrated::run(options),
+        ["seasons"] => seasons::write(),
         ["demo" | "rivals"] | ["simulate", ..] => calibrated::figures(words),
         ["fuzz", options @ ..] => fuzz::throw(options),
         ["licenses"] => licenses::write(),

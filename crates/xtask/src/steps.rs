@@ -2,7 +2,9 @@
 
 use crate::packages::WASM_TARGET;
 use crate::shell::{cargo, node_tests, npm, program, run};
-use crate::{audit, browser, build, calibrated, everywhere, licenses, lighthouse, photo, sizes, tidy, types};
+use crate::{
+    audit, browser, build, calibrated, everywhere, licenses, lighthouse, photo, python, sizes, tidy, types,
+};
 use anyhow::{Result, bail};
 use std::time::Instant;
 
@@ -29,7 +31,7 @@ const fn built(step: Step) -> Step {
     Step { needs_build: true, ..step }
 }
 
-static STEPS: [Step; 21] = [
+static STEPS: [Step; 22] = [
     quick(step("format", "rustfmt has nothing to change", format)),
     quick(step("lints", "clippy without a warning, native", lints)),
     quick(step("lints-wasm", "clippy without a warning, wasm32", lints_wasm)),
@@ -39,6 +41,7 @@ static STEPS: [Step; 21] = [
     quick(step("docs", "documentation without a warning", docs)),
     quick(step("audit", "known weaknesses of the packages in the lock files", audit::check)),
     step("rust", "Rust tests of every crate", rust),
+    step("python", "the package for Python, in an environment of its own", python::test),
     step("coherence", "no sentence that another one or the session contradicts", coherence),
     step("calibrate", "error rates, in short", || calibrated::run(&["--short"])),
     quick(step("build", "the static site in dist/", build::site)),

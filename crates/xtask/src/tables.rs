@@ -1,10 +1,10 @@
 //! Every table of the README that quotes a file of figures; `tidy` finds those that no longer say the same.
 
 use crate::quoted::Quote;
-use crate::{bench, calibrated, lighthouse, sizes};
+use crate::{bench, calibrated, lighthouse, seasons, sizes};
 use anyhow::Result;
 
-const ALL: [Quote; 4] = [bench::QUOTE, lighthouse::QUOTE, calibrated::QUOTE, sizes::QUOTE];
+const ALL: [Quote; 5] = [bench::QUOTE, lighthouse::QUOTE, calibrated::QUOTE, sizes::QUOTE, seasons::QUOTE];
 
 /// Writes every table anew.
 pub(crate) fn write_all() -> Result<()> {

@@ -9,6 +9,7 @@ mod bets;
 mod days;
 mod effort;
 mod more;
+mod piles;
 mod plans;
 mod prose;
 mod rate;

@@ -5,6 +5,7 @@ use super::bets;
 use super::days;
 use super::effort::{Effort, seed, sessions};
 use super::more;
+use super::piles;
 use super::plans::{self, Planned, Wanted, every_round};
 use super::prose;
 use super::rate::{ERROR, Limit, Row, rate};
@@ -25,7 +26,7 @@ pub(crate) type Target = (&'static [u32], fn(Effort) -> Vec<Row>);
 
 /// Every target, in the order of their numbers. The fifteenth, that the same input gives the same figures to the
 /// last digit, is a test of the worked session in `stats`.
-pub(crate) const ALL: [Target; 24] = [
+pub(crate) const ALL: [Target; 25] = [
     (&[1, 2, 3], in_turn),
     (&[4], pick_ups),
     (&[5], blocked),
@@ -50,6 +51,7 @@ pub(crate) const ALL: [Target; 24] = [
     (&[27], days::together_over),
     (&[30], strained::rows),
     (&[31], beside::rows),
+    (&[32], piles::rows),
 ];
 
 const SIZES: [usize; 5] = [6, 9, 15, 20, 30];

@@ -89,7 +89,8 @@ pub fn compare(measured: &Measured, baseline: usize, candidate: usize, aspect: A
 }
 
 /// How far the order alone can move a measure. Of one that nobody knows, so many of its shots' standard deviations.
-fn order_allowance(measure: &MeasureId, shot_sd: f64) -> f64 {
+#[must_use]
+pub fn order_allowance(measure: &MeasureId, shot_sd: f64) -> f64 {
     measure.usual().map_or(OWN_MEASURES_DRIFT * shot_sd, |known| known.facts().order_allowance)
 }
 

@@ -17,7 +17,7 @@ mod shot_table;
 mod typical;
 pub mod warming_up;
 
-pub use compare::compare;
+pub use compare::{compare, order_allowance};
 pub use comparison::{Basis, Comparison, in_turns};
 pub use estimate::{Counts, Estimate, Group, Method, MoreShots, Numbers, RatioTest, TextbookTest};
 pub use estimating::{AskedOf, estimate};

@@ -33,6 +33,12 @@ pub fn warm_up_deficit_yd(position: usize) -> f64 {
     WARM_UP_YD * exp(-(position as f64) / WARM_UP_SHOTS)
 }
 
+/// The same as a share of what order can move a measure by.
+#[must_use]
+pub fn warm_up_share(position: usize) -> f64 {
+    warm_up_deficit_yd(position) / Known::Carry.facts().order_allowance
+}
+
 /// What the first shot of a lap loses after a rest or a walk, yards of carry. Assumed, no source.
 const START_OF_LAP_YD: f64 = 5.0;
 /// Shots of a lap after which about a third of that is left. Assumed, no source.

@@ -363,7 +363,7 @@ impl PairsOfShots {
 }
 
 /// The nearest number of ten.
-fn of_ten(chance: f64) -> u8 {
+pub(crate) fn of_ten(chance: f64) -> u8 {
     #[expect(
         clippy::cast_possible_truncation,
         clippy::cast_sign_loss,

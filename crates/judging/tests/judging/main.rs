@@ -12,6 +12,7 @@ mod flights;
 mod landings;
 mod leads;
 mod luck;
+mod piles;
 mod plans;
 mod promised;
 mod rooms;

@@ -14,6 +14,7 @@ mod differences;
 mod distributions;
 mod ground;
 mod models;
+mod piles;
 mod planning;
 mod resampling;
 mod rounds;

@@ -23,6 +23,7 @@ mod more_shots;
 mod moved;
 mod odd_values;
 mod order_known;
+mod piles;
 mod planning;
 mod potential;
 mod promises;

@@ -4,7 +4,7 @@
 
 mod agreement;
 mod growth;
-mod references;
+pub(crate) mod references;
 mod table;
 
 use crate::quoted::Quote;

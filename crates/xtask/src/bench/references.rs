@@ -30,7 +30,21 @@ pub(crate) fn run_all(folder: &Path) -> Map<String, Value> {
     found
 }
 
+/// Sessions a second of the package and of a script, in the same Python; `package` is the folder that the package lies in.
+pub(crate) fn seasons(folder: &Path, files: &str, package: &Path) -> Result<Value> {
+    let own = own_python(folder)?;
+    let mut script = program(&own, &["tests/bench/seasons.py", files]);
+    parsed(with_one_thread(script.env("PYTHONPATH", package)))
+}
+
 fn python(folder: &Path) -> Result<Value> {
+    let own = own_python(folder)?;
+    let script = "tests/bench/reference.py";
+    parsed(with_one_thread(&mut program(&own, &[script, &folder.display().to_string()])))
+}
+
+/// A Python with the packages, made once for each list of them.
+fn own_python(folder: &Path) -> Result<String> {
     let place = folder.join("python");
     let wanted = root().join("tests/bench/requirements.txt");
     let inside = if cfg!(windows) { "Scripts/python.exe" } else { "bin/python" };
@@ -45,8 +59,7 @@ fn python(folder: &Path) -> Result<Value> {
         run(&mut program(&own, &pip))?;
         remember(&place, Path::new(&wanted))?;
     }
-    let script = "tests/bench/reference.py";
-    parsed(with_one_thread(&mut program(&own, &[script, &folder.display().to_string()])))
+    Ok(own)
 }
 
 fn javascript(folder: &Path) -> Result<Value> {

@@ -1,0 +1,19 @@
+# Why a file among many is not read.
+cannot-open = This file cannot be opened.
+cannot-open-remedy = See whether it is there, and whether you may read it.
+linked-folder = This is a link to a folder, which is not followed.
+linked-folder-remedy = Name the folder itself.
+too-large = This file holds { $size } MB, more than any session.
+too-large-remedy = Send the table of the shots alone; { $most } MB are read at most.
+empty = This file is empty.
+empty-remedy = Export the shots once more.
+no-shots = No shots and no averages were found in this file.
+no-shots-remedy = One row for each shot, below a row of headings, is read best.
+several-sheets = Several sheets of this workbook hold shots: { $names }.
+several-sheets-remedy = Save each of them as a file of its own.
+waits-remedy = Answer it on the page, save the session there, and send that file; or say it in the hints.
+no-such-club = No club is called { $name } here.
+no-such-club-remedy = The clubs are: { $names }.
+bad-table = This table has a line that is none: { $line }.
+bad-names-remedy = Each line is a name, a comma, and own, new or tried.
+bad-claims-remedy = Each line is the name of a file, a comma, and a number.

@@ -1,0 +1,19 @@
+# Por qué un archivo entre muchos no se lee.
+cannot-open = Este archivo no se puede abrir.
+cannot-open-remedy = Mira si está ahí, y si puedes leerlo.
+linked-folder = Esto es un enlace a una carpeta, que no se sigue.
+linked-folder-remedy = Nombra la carpeta misma.
+too-large = Este archivo tiene { $size } MB, más que cualquier sesión.
+too-large-remedy = Envía solo la tabla de los golpes; se leen como mucho { $most } MB.
+empty = Este archivo está vacío.
+empty-remedy = Exporta los golpes otra vez.
+no-shots = No se encontraron golpes ni medias en este archivo.
+no-shots-remedy = Lo que mejor se lee es una fila por golpe, debajo de una fila de títulos.
+several-sheets = Varias hojas de este libro tienen golpes: { $names }.
+several-sheets-remedy = Guarda cada una como un archivo propio.
+waits-remedy = Respóndelo en la página, guarda allí la sesión y envía ese archivo; o dilo en las indicaciones.
+no-such-club = Aquí ningún palo se llama { $name }.
+no-such-club-remedy = Los palos son: { $names }.
+bad-table = Esta tabla tiene una línea que no lo es: { $line }.
+bad-names-remedy = Cada línea es un nombre, una coma, y own, new o tried.
+bad-claims-remedy = Cada línea es el nombre de un archivo, una coma y un número.
