@@ -5,15 +5,15 @@ import { door, waiting } from "../pieces/door.js";
 import type { Actions } from "../state/actions.js";
 import type { State } from "../state/state.js";
 import { withTexts } from "../text/spoken.js";
-import { keptAs } from "../trust/on-paper.js";
 
-/** On somebody else's page nothing is kept; the shots of a test, and what was opened from the book, lie there already. */
+/** `kept`: told of whom the shots are. On somebody else's page nothing is kept; the shots of a test, and what was opened from the book, lie there already. */
 export const keepDoor = (
   { given }: State,
   report: Report,
   session: Session,
   question: Question,
   actions: Actions,
+  kept: (session: Session, name: string) => void,
 ): TemplateResult | typeof nothing =>
   window.self !== window.top || given.some(({ source }) => source.kind === "logged")
     ? nothing
@@ -23,10 +23,5 @@ export const keepDoor = (
         () => withTexts(["book", "kept"], () => import("./keep-part.js")),
         html`
     <straight-answer-keep .session=${session} .question=${question} .line=${report.answer.words.headline}
-      .writeCsv=${actions.writeCsv} .kept=${(of: Session, name: string) => named(of, name, actions)}>${waiting()}</straight-answer-keep>`,
+      .writeCsv=${actions.writeCsv} .kept=${kept}>${waiting()}</straight-answer-keep>`,
       );
-
-function named(session: Session, name: string, actions: Actions): void {
-  keptAs(session, name);
-  actions.drawAgain();
-}

@@ -14,7 +14,7 @@ import { shareDoor } from "../share/door.js";
 import type { Actions } from "../state/actions.js";
 import type { State } from "../state/state.js";
 import { type PlainId, say } from "../text/say.js";
-import { sheetHead } from "../trust/on-paper.js";
+import { keptAs, sheetHead } from "../trust/on-paper.js";
 import { trustPart } from "../trust/part.js";
 import { weatherDoor } from "../weather/door.js";
 
@@ -35,7 +35,7 @@ export const below = (
     ])}
     ${group("group-why", [causeDoor(session, report.asked), secondDoor(session, report.asked, question, state.measures)])}
     ${group("group-what-if", [potentialDoor(session, report.asked), weatherDoor(session, report.asked, question, actions)])}
-    <div class="group">${keepDoor(state, report, session, question, actions)}${shareDoor(session, question, state.measures, actions)}</div>
+    <div class="group">${keepDoor(state, report, session, question, actions, (of, name) => named(of, name, actions))}${shareDoor(session, question, state.measures, actions)}</div>
   </div>`;
 
 type Room = TemplateResult | typeof nothing;
@@ -45,3 +45,9 @@ const group = (title: PlainId, rooms: readonly Room[]): Room =>
   rooms.every((room) => room === nothing)
     ? nothing
     : html`<div class="group"><p class="quiet">${say(title)}</p>${rooms}</div>`;
+
+/** The sheet carries the name that shots were kept with. */
+function named(session: Session, name: string, actions: Actions): void {
+  keptAs(session, name);
+  actions.drawAgain();
+}
