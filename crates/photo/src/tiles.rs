@@ -79,7 +79,12 @@ pub(crate) fn tiles(tokens: &[Token]) -> Option<(Vec<Tile>, Vec<String>)> {
     const FEWEST: usize = 2;
     let is_screen = labeled >= FEWEST && labeled as f32 >= ENOUGH * big.len() as f32;
     for (label, found) in is_screen.then(|| overlooked(tokens, &used, &labels)).into_iter().flatten() {
-        used.extend([label].into_iter().chain(found.number));
+        let own: Vec<usize> = [label].into_iter().chain(found.number).collect();
+        // Two labels may look for theirs at one place: the first one has it.
+        if own.iter().any(|it| used.contains(it)) {
+            continue;
+        }
+        used.extend(own);
         tiles.push(found);
     }
     let mut beside: Vec<usize> = (0..tokens.len()).filter(|at| !used.contains(at)).collect();
@@ -219,6 +224,22 @@ mod tests {
         screen.push(token(600.0, 90.0, 50.0, "LOG"));
         let (found, _) = tiles(&screen).unwrap();
         assert!(found.iter().any(|it| it.number.is_some_and(|it| screen[it].text() == "LOG")));
+    }
+
+    #[test]
+    fn a_number_between_two_labels_goes_to_one_of_them() {
+        let mut screen = Vec::new();
+        for x in [0.0, 300.0] {
+            screen.push(token(x, 60.0, 20.0, "Carry (yd)"));
+            screen.push(token(x, 90.0, 50.0, "164.2"));
+        }
+        // Two labels side by side above a text that was read as a word.
+        screen.push(token(600.0, 60.0, 20.0, "Carry"));
+        screen.push(token(640.0, 62.0, 20.0, "Spin"));
+        screen.push(token(600.0, 90.0, 50.0, "LOG"));
+        let (found, _) = tiles(&screen).unwrap();
+        let of_word = found.iter().filter(|it| it.number == Some(6)).count();
+        assert_eq!((found.len(), of_word), (3, 1));
     }
 
     #[test]
