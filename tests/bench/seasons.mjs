@@ -5,7 +5,9 @@ import { check, initSync, read } from "../../web/pkg/straight_answer.js";
 
 initSync({ module: readFileSync(new URL("../../web/pkg/straight_answer_bg.wasm", import.meta.url)) });
 const folder = process.argv[2];
-const texts = readdirSync(folder).sort().map((name) => readFileSync(join(folder, name), "utf8"));
+const texts = readdirSync(folder)
+  .sort()
+  .map((name) => readFileSync(join(folder, name), "utf8"));
 const question = { baseline: 0, measure: "carry", stopping: "unknown" };
 const answered = (text) => {
   const { session } = read(text, null);
