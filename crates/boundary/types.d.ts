@@ -12,26 +12,21 @@ export type AirRequest = {
   /**
    * The shots.
    */
-  session: Session;
+  session: Session,
   /**
    * Air and wind of the session.
    */
-  conditions: Conditions;
+  conditions: Conditions,
 };
 
 /**
  * What the interval that decided allows for what a session does to its shots.
  */
-export type AllowedFor =
-  | {
-      kind: "up_to";
-      /**
-       * In the unit of the measure asked for.
-       */
-      size: number;
-    }
-  | { kind: "nothing" }
-  | { kind: "not_said" };
+export type AllowedFor = { "kind": "up_to",
+/**
+ * In the unit of the measure asked for.
+ */
+size: number, } | { "kind": "nothing" } | { "kind": "not_said" };
 
 /**
  * The answer to the question asked.
@@ -40,38 +35,33 @@ export type Answer = {
   /**
    * The candidate it speaks of; null when there is none.
    */
-  candidate: number | null;
+  candidate: number | null,
   /**
    * What was decided.
    */
-  decision: Decision;
+  decision: Decision,
   /**
    * Null when nothing can be estimated.
    */
-  estimate: Estimate | null;
+  estimate: Estimate | null,
   /**
    * Sentences for it.
    */
-  words: Words;
+  words: Words,
   /**
    * What is known of how it came about; null when there is no candidate.
    */
-  facts: PairFacts | null;
+  facts: PairFacts | null,
 };
 
 /**
  * What only the golfer knows, and a tap can say.
  */
-export type Ask =
-  | { about: "number_of_shots" }
-  | { about: "order" }
-  | {
-      about: "shot";
-      /**
-       * Its place in the session, from 0.
-       */
-      shot: number;
-    };
+export type Ask = { "about": "number_of_shots" } | { "about": "order" } | { "about": "shot",
+/**
+ * Its place in the session, from 0.
+ */
+shot: number, };
 
 /**
  * The question with every default filled in, so that a link opened later says the same.
@@ -80,31 +70,31 @@ export type Asked = {
   /**
    * Index of the baseline.
    */
-  baseline: number;
+  baseline: number,
   /**
    * Index of the candidate, null when there is none.
    */
-  candidate: number | null;
+  candidate: number | null,
   /**
    * The measure.
    */
-  measure: MeasureId;
+  measure: MeasureId,
   /**
    * What better means.
    */
-  goal: Goal;
+  goal: Goal,
   /**
    * The smallest difference that matters, null for a measure without a default.
    */
-  margin: number | null;
+  margin: number | null,
   /**
    * Whether the margin is the measure's default.
    */
-  margin_is_default: boolean;
+  margin_is_default: boolean,
   /**
    * How it was decided when to stop.
    */
-  stopping: Stopping;
+  stopping: Stopping,
 };
 
 /**
@@ -114,15 +104,15 @@ export type AveragesRow = {
   /**
    * The build, as the sentence names it.
    */
-  name: string;
+  name: string,
   /**
    * The number of shots, null when it is not said.
    */
-  n: number | null;
+  n: number | null,
   /**
    * Averages as written, by measure.
    */
-  values: { [key in string]: number };
+  values: { [key in string]: number },
 };
 
 /**
@@ -133,13 +123,7 @@ export type Belongs = "swing" | "both" | "unexplained";
 /**
  * The typical shot beside the average.
  */
-export type Beside =
-  | "agree"
-  | "only_typical"
-  | "only_average"
-  | "same_gap_less_surely"
-  | "opposite"
-  | "one_is_the_same";
+export type Beside = "agree" | "only_typical" | "only_average" | "same_gap_less_surely" | "opposite" | "one_is_the_same";
 
 /**
  * The aim that would hit most.
@@ -148,15 +132,15 @@ export type BestAim = {
   /**
    * Yd right of where it was aimed; negative is left.
    */
-  aim: number;
+  aim: number,
   /**
    * Chance with that aim. Where the center truly lies is not known, which the chance includes.
    */
-  chance: HitChance;
+  chance: HitChance,
   /**
    * What it adds to the chance as aimed.
    */
-  gain: HitChance;
+  gain: HitChance,
 };
 
 /**
@@ -166,27 +150,27 @@ export type BestBand = {
   /**
    * Lowest launch, deg.
    */
-  launch_low: number;
+  launch_low: number,
   /**
    * Highest launch, deg.
    */
-  launch_high: number;
+  launch_high: number,
   /**
    * Lowest spin, rpm.
    */
-  spin_low: number;
+  spin_low: number,
   /**
    * Highest spin, rpm.
    */
-  spin_high: number;
+  spin_high: number,
   /**
    * What it would add, yd; never below zero.
    */
-  gain: number;
+  gain: number,
   /**
    * Whether the window set it, not the flight.
    */
-  at_edge: boolean;
+  at_edge: boolean,
 };
 
 /**
@@ -196,15 +180,15 @@ export type Bet = {
   /**
    * The figures; null where nothing is bet.
    */
-  facts: BetFacts | null;
+  facts: BetFacts | null,
   /**
    * Why nothing is bet; null where something is.
    */
-  why: NoBet | null;
+  why: NoBet | null,
   /**
    * Sentences.
    */
-  words: BetWords;
+  words: BetWords,
 };
 
 /**
@@ -214,67 +198,67 @@ export type BetFacts = {
   /**
    * Index of the baseline.
    */
-  baseline: number;
+  baseline: number,
   /**
    * Index of the candidate.
    */
-  candidate: number;
+  candidate: number,
   /**
    * The measure.
    */
-  measure: MeasureId;
+  measure: MeasureId,
   /**
    * Unit of every gap here.
    */
-  unit: string;
+  unit: string,
   /**
    * Which way the chances are counted: the one that the shots point.
    */
-  toward: Direction;
+  toward: Direction,
   /**
    * The smallest difference that matters; null without one.
    */
-  margin: number | null;
+  margin: number | null,
   /**
    * What differs, as far as it was said; null where nobody did.
    */
-  differs: Differs | null;
+  differs: Differs | null,
   /**
    * How far such builds are taken to differ, as standard deviations of true gaps: over this the chances range.
    */
-  usual: Range;
+  usual: Range,
   /**
    * The same for each kind of change.
    */
-  usual_for: UsualFor;
+  usual_for: UsualFor,
   /**
    * The gap that is bet on.
    */
-  gap: PulledGap;
+  gap: PulledGap,
   /**
    * Chance of any difference that way.
    */
-  at_all: ChanceRange;
+  at_all: ChanceRange,
   /**
    * Chance of one of the margin or more; null without a margin above zero.
    */
-  by_margin: ChanceRange | null;
+  by_margin: ChanceRange | null,
   /**
    * Of ten pairs of shots.
    */
-  pairs: PairsOfShots;
+  pairs: PairsOfShots,
   /**
    * What the chances of a gap rest on, where that is less than the shots hit; null elsewhere.
    */
-  rests_on: BetRestsOn | null;
+  rests_on: BetRestsOn | null,
   /**
    * Whether the error holds what warming up and tiring may do.
    */
-  order_in_it: boolean;
+  order_in_it: boolean,
   /**
    * Whether a drift that these shots show pushes the gap the way they point.
    */
-  drift_points_there: boolean;
+  drift_points_there: boolean,
 };
 
 /**
@@ -284,11 +268,11 @@ export type BetRestsOn = {
   /**
    * The laps that hold both clubs, where they were compared lap by lap.
    */
-  laps: number | null;
+  laps: number | null,
   /**
    * The shots with this measure that count.
    */
-  n: Counts;
+  n: Counts,
 };
 
 /**
@@ -298,31 +282,31 @@ export type BetWords = {
   /**
    * The one line that stands below a verdict.
    */
-  line: string;
+  line: string,
   /**
    * Beside its dots: the chance of any difference.
    */
-  at_all: string;
+  at_all: string,
   /**
    * Beside its dots: the chance of one that matters.
    */
-  by_margin: string;
+  by_margin: string,
   /**
    * Beside its dots: one shot against one shot.
    */
-  pairs: string;
+  pairs: string,
   /**
    * The gap as the shots show it, and as it is most likely.
    */
-  gap: string;
+  gap: string,
   /**
    * What is taken for usual.
    */
-  usual: string;
+  usual: string,
   /**
    * What else belongs to it, and why nothing is bet.
    */
-  note: string;
+  note: string,
 };
 
 /**
@@ -337,15 +321,15 @@ export type Bin = {
   /**
    * Left edge, in the measure's unit, candidate − baseline.
    */
-  low: number;
+  low: number,
   /**
    * Right edge.
    */
-  high: number;
+  high: number,
   /**
    * Gaps in it.
    */
-  count: number;
+  count: number,
 };
 
 /**
@@ -355,11 +339,11 @@ export type BothWays = {
   /**
    * With every shot.
    */
-  every: Way;
+  every: Way,
   /**
    * Without those set aside.
    */
-  without: Way;
+  without: Way,
 };
 
 /**
@@ -369,7 +353,7 @@ export type Build = {
   /**
    * As the golfer wrote it. May hold anything: it is text, never markup.
    */
-  name: string;
+  name: string,
 };
 
 /**
@@ -379,51 +363,51 @@ export type BuildLanding = {
   /**
    * Sentences.
    */
-  words: BuildWords;
+  words: BuildWords,
   /**
    * Index of the build.
    */
-  build: number;
+  build: number,
   /**
    * Shots with carry and offline.
    */
-  n: number;
+  n: number,
   /**
    * Average place, as hit.
    */
-  center: Spot;
+  center: Spot,
   /**
    * Where the next shots would fall, half of them and nine tenths; empty for too few shots.
    */
-  ovals: Array<Oval>;
+  ovals: Array<Oval>,
   /**
    * Shots on the fairway at this aim, counted.
    */
-  counted: number;
+  counted: number,
   /**
    * The same as a share, 0 to 1, with its interval.
    */
-  counted_share: HitChance;
+  counted_share: HitChance,
   /**
    * The same as it is told and drawn, in whole shots of a hundred; null for too few shots.
    */
-  of_100: InHundred | null;
+  of_100: InHundred | null,
   /**
    * Share counted on the fairway as aimed on the day.
    */
-  counted_as_aimed: number;
+  counted_as_aimed: number,
   /**
    * Chance at this aim; null for too few shots.
    */
-  at_aim: HitChance | null;
+  at_aim: HitChance | null,
   /**
    * Chance as aimed on the day; null for too few shots.
    */
-  as_aimed: HitChance | null;
+  as_aimed: HitChance | null,
   /**
    * The aim that would hit most; null for too few shots.
    */
-  best: BestAim | null;
+  best: BestAim | null,
 };
 
 /**
@@ -433,19 +417,19 @@ export type BuildWords = {
   /**
    * What its dots show; empty for too few shots.
    */
-  dots: string;
+  dots: string,
   /**
    * Its average miss.
    */
-  miss: string;
+  miss: string,
   /**
    * What was counted at this aim, and what the curve says, each with its interval.
    */
-  chance: string;
+  chance: string,
   /**
    * What the best aim would do.
    */
-  best: string;
+  best: string,
 };
 
 /**
@@ -455,31 +439,31 @@ export type CardWords = {
   /**
    * What was compared.
    */
-  title: string;
+  title: string,
   /**
    * The answer.
    */
-  headline: string;
+  headline: string,
   /**
    * How large and how sure; empty when nothing can be estimated.
    */
-  difference: string;
+  difference: string,
   /**
    * Shots of each build and how they were hit.
    */
-  counts: string;
+  counts: string,
   /**
    * How many were left out and why; says so when none was.
    */
-  left_out: string;
+  left_out: string,
   /**
    * What else stands over the answer, one line each.
    */
-  warnings: Array<string>;
+  warnings: Array<string>,
   /**
    * All of it for those who cannot see the picture.
    */
-  alternative: string;
+  alternative: string,
 };
 
 /**
@@ -489,27 +473,27 @@ export type CarryMap = {
   /**
    * Ball speed it was flown at, mph.
    */
-  ball_speed: number;
+  ball_speed: number,
   /**
    * Launches of the columns, deg, ascending.
    */
-  launches: Array<number>;
+  launches: Array<number>,
   /**
    * Spins of the rows, rpm, ascending.
    */
-  spins: Array<number>;
+  spins: Array<number>,
   /**
    * Carry, yd, row after row.
    */
-  carries: Array<number>;
+  carries: Array<number>,
   /**
    * Carries at which a line is drawn, yd, ascending.
    */
-  lines: Array<number>;
+  lines: Array<number>,
   /**
    * The shots that can be flown, at their own launch and spin.
    */
-  shots: Array<OnMap>;
+  shots: Array<OnMap>,
 };
 
 /**
@@ -524,59 +508,59 @@ export type Cause = {
   /**
    * Adds up to the gap; the rest is last.
    */
-  parts: Array<Part>;
+  parts: Array<Part>,
   /**
    * The part of ball speed once more, as club speed and smash; empty without club speed.
    */
-  ball_speed: Array<Part>;
+  ball_speed: Array<Part>,
   /**
    * What the club did on its way to the ball, where that was measured.
    */
-  swing: Array<Moved>;
+  swing: Array<Moved>,
   /**
    * What of a difference in spin or curve the delivery explains, roughly.
    */
-  spin: Array<SpinSource>;
+  spin: Array<SpinSource>,
   /**
    * Sentences.
    */
-  words: CauseWords;
+  words: CauseWords,
   /**
    * Index of the baseline.
    */
-  baseline: number;
+  baseline: number,
   /**
    * Index of the candidate.
    */
-  candidate: number;
+  candidate: number,
   /**
    * Gap in measured carry of the shots that can be flown, yd.
    */
-  gap: number;
+  gap: number,
   /**
    * Shots with the baseline that can be flown.
    */
-  baseline_shots: number;
+  baseline_shots: number,
   /**
    * Shots with the candidate that can be flown.
    */
-  candidate_shots: number;
+  candidate_shots: number,
   /**
    * Shots of the two that cannot.
    */
-  not_flown: number;
+  not_flown: number,
   /**
    * The clear part that goes the way of the gap and is largest; null when none is.
    */
-  main: Factor | null;
+  main: Factor | null,
   /**
    * Resamples behind each interval.
    */
-  draws: number;
+  draws: number,
   /**
    * Seed they were drawn from.
    */
-  seed: number;
+  seed: number,
 };
 
 /**
@@ -586,19 +570,19 @@ export type CauseRequest = {
   /**
    * The shots.
    */
-  session: Session;
+  session: Session,
   /**
    * Index of the baseline.
    */
-  baseline: number;
+  baseline: number,
   /**
    * Index of the candidate.
    */
-  candidate: number;
+  candidate: number,
   /**
    * Which hand the golfer plays with.
    */
-  hand?: Hand;
+  hand?: Hand,
 };
 
 /**
@@ -608,27 +592,27 @@ export type CauseWords = {
   /**
    * The finding in one sentence.
    */
-  headline: string;
+  headline: string,
   /**
    * What the swing did that day; what belongs to both.
    */
-  detail: string;
+  detail: string,
   /**
    * What to take to a coach, by the number through which the gap came; empty where none is named.
    */
-  next: string;
+  next: string,
   /**
    * What could not be attributed, and what measuring it would settle; one sentence each.
    */
-  unmeasured: Array<string>;
+  unmeasured: Array<string>,
   /**
    * What the split is good for, and what it does not say.
    */
-  note: string;
+  note: string,
   /**
    * The picture for those who hear it.
    */
-  alternative: string;
+  alternative: string,
 };
 
 /**
@@ -638,19 +622,19 @@ export type Cell = {
   /**
    * Index of the build.
    */
-  build: number;
+  build: number,
   /**
    * Whether it is the second condition.
    */
-  is_second: boolean;
+  is_second: boolean,
   /**
    * Shots.
    */
-  n: number;
+  n: number,
   /**
    * Their average.
    */
-  mean: number;
+  mean: number,
 };
 
 /**
@@ -663,23 +647,23 @@ export type Chance = {
   /**
    * Every drawn gap counted to both sides.
    */
-  histogram: Histogram;
+  histogram: Histogram,
   /**
    * Pairs of averages drawn.
    */
-  draws: number;
+  draws: number,
   /**
    * Seed they were drawn from.
    */
-  seed: number;
+  seed: number,
   /**
    * Half of all gaps are smaller than this.
    */
-  usual: number;
+  usual: number,
   /**
    * Share of gaps that reach the margin, to either side; null without a margin.
    */
-  beyond_margin: number | null;
+  beyond_margin: number | null,
 };
 
 /**
@@ -689,11 +673,11 @@ export type ChanceRange = {
   /**
    * Between 0 and 1.
    */
-  chance: Range;
+  chance: Range,
   /**
    * As it is told.
    */
-  of_ten: Tens;
+  of_ten: Tens,
 };
 
 /**
@@ -703,11 +687,11 @@ export type CheckRequest = {
   /**
    * The shots.
    */
-  session: Session;
+  session: Session,
   /**
    * What is asked of them.
    */
-  question: Question;
+  question: Question,
 };
 
 /**
@@ -717,11 +701,11 @@ export type Choice = {
   /**
    * What it says.
    */
-  says: Settled;
+  says: Settled,
   /**
    * On its button.
    */
-  label: string;
+  label: string,
 };
 
 /**
@@ -731,19 +715,19 @@ export type ClaimBet = {
   /**
    * The gap, candidate − own.
    */
-  gap: PulledGap;
+  gap: PulledGap,
   /**
    * The chance of any such gain.
    */
-  at_all: ChanceRange;
+  at_all: ChanceRange,
   /**
    * The smallest difference that matters; null without one.
    */
-  margin: number | null;
+  margin: number | null,
   /**
    * The chance of a gain of that or more; null without one above zero.
    */
-  by_margin: ChanceRange | null;
+  by_margin: ChanceRange | null,
 };
 
 /**
@@ -758,36 +742,36 @@ export type ClaimLuck = {
   /**
    * Scatter of single shots that was taken: the retest's, or what is usual.
    */
-  shot_sd: number;
+  shot_sd: number,
   /**
    * Whether it is the retest's.
    */
-  from_retest: boolean;
+  from_retest: boolean,
   /**
    * Size of the gap that luck sets between two equal clubs on average.
    */
-  usual_gap: number;
+  usual_gap: number,
   /**
    * Share of fittings of equal clubs whose best one would show at least the claimed gap.
    */
-  chance: number;
+  chance: number,
   /**
    * Lead of the best of as many equal clubs as were tried, on average; 0 for one.
    */
-  best_of: number;
+  best_of: number,
   /**
    * What to believe of the claim alone; null where nothing is bet: how far the order of a fitting moves the measure is not
    * known, or an average nearer to zero is asked for.
    */
-  bet: ClaimBet | null;
+  bet: ClaimBet | null,
   /**
    * Half-width, at 95 %, of what the claim's own shots could know.
    */
-  error_95: number;
+  error_95: number,
   /**
    * What warming up and tiring can add where clubs are not hit in turn.
    */
-  order_allowance: number;
+  order_allowance: number,
 };
 
 /**
@@ -802,56 +786,56 @@ export type ClaimReport = {
   /**
    * The retest's own answer; null without one.
    */
-  answer?: Answer;
+  answer?: Answer,
   /**
    * The retest's difference, as it is printed in the picture; null without one.
    */
-  printed?: Printed;
+  printed?: Printed,
   /**
    * In words.
    */
-  words: ClaimWords;
+  words: ClaimWords,
   /**
    * How they lie.
    */
-  kind: ClaimKind;
+  kind: ClaimKind,
   /**
    * Why it is not settled, where that is not the width of the interval; absent elsewhere.
    */
-  open?: ClaimOpen;
+  open?: ClaimOpen,
   /**
    * The claimed difference, new − own.
    */
-  claimed: number;
+  claimed: number,
   /**
    * The candidate of the retest; null without one.
    */
-  candidate?: number;
+  candidate?: number,
   /**
    * Whether shots or averages of both clubs are there to hold it against.
    */
-  is_hit_again: boolean;
+  is_hit_again: boolean,
   /**
    * The retest's difference, by the interval that decided; null without one.
    */
-  retest?: Interval;
+  retest?: Interval,
   /**
    * Claim − retest, by the interval that decided.
    */
-  difference?: Interval;
+  difference?: Interval,
   /**
    * Whether the luck of the claim's own shots, and the order they were hit in, are enough to explain the distance
    * between both; null where the shots are not known.
    */
-  luck_explains?: boolean;
+  luck_explains?: boolean,
   /**
    * What luck and picking would produce; null where the claim's shots or their scatter are not known.
    */
-  luck?: ClaimLuck;
+  luck?: ClaimLuck,
   /**
    * What each unit of gain costs; null without a price or a retest.
    */
-  price?: Price;
+  price?: Price,
 };
 
 /**
@@ -861,15 +845,15 @@ export type ClaimRequest = {
   /**
    * What the fitting said.
    */
-  claimed: Claimed;
+  claimed: Claimed,
   /**
    * The retest; one without shots leaves only what luck does.
    */
-  session: Session;
+  session: Session,
   /**
    * What is asked of it.
    */
-  question: Question;
+  question: Question,
 };
 
 /**
@@ -879,23 +863,23 @@ export type ClaimWords = {
   /**
    * The outcome in one sentence.
    */
-  headline: string;
+  headline: string,
   /**
    * What the retest showed.
    */
-  detail: string;
+  detail: string,
   /**
    * What luck and picking would have produced.
    */
-  luck: string;
+  luck: string,
   /**
    * What each unit costs; empty without a price.
    */
-  price: string;
+  price: string,
   /**
    * What to do.
    */
-  next: string;
+  next: string,
 };
 
 /**
@@ -905,35 +889,35 @@ export type Claimed = {
   /**
    * Average with the golfer's own club.
    */
-  before?: number;
+  before?: number,
   /**
    * Average with the new one.
    */
-  after?: number;
+  after?: number,
   /**
    * The promised gain toward the goal, without a sign, where no averages were given.
    */
-  gain?: number;
+  gain?: number,
   /**
    * Shots behind `before`.
    */
-  shots_before?: number;
+  shots_before?: number,
   /**
    * Shots behind `after`.
    */
-  shots_after?: number;
+  shots_after?: number,
   /**
    * New clubs that were tried before this one was named; 1 when left open.
    */
-  tried?: number;
+  tried?: number,
   /**
    * What it costs, in any currency.
    */
-  price?: number;
+  price?: number,
   /**
    * How the currency is written.
    */
-  currency?: string;
+  currency?: string,
 };
 
 /**
@@ -948,47 +932,47 @@ export type ColumnReading = {
   /**
    * Position in the text, from 0; the key for [`crate::Hints::columns`] and its like.
    */
-  index: number;
+  index: number,
   /**
    * Heading as written; empty when there is none.
    */
-  heading: string;
+  heading: string,
   /**
    * What it was taken for.
    */
-  role: Role;
+  role: Role,
   /**
    * Unit it was read in, as shown to the golfer; empty for none.
    */
-  unit: string;
+  unit: string,
   /**
    * Where the unit comes from.
    */
-  unit_source: UnitSource;
+  unit_source: UnitSource,
   /**
    * Decimal mark of its numbers, "." or ","; empty when no number has one.
    */
-  decimal_mark: string;
+  decimal_mark: string,
   /**
    * The build that this column's values belong to, when the layout gives each its own columns.
    */
-  build: string | null;
+  build: string | null,
   /**
    * `false` when the reading needs the golfer's eye.
    */
-  sure: boolean;
+  sure: boolean,
   /**
    * Other readings worth offering, best first.
    */
-  alternatives: Array<Role>;
+  alternatives: Array<Role>,
   /**
    * Other units worth offering.
    */
-  units: Array<string>;
+  units: Array<string>,
   /**
    * The unit in which the whole column would make sense, when it makes none in its own.
    */
-  unit_question: string | null;
+  unit_question: string | null,
 };
 
 /**
@@ -998,31 +982,31 @@ export type Columns = {
   /**
    * Index into the session's builds; every shot has one.
    */
-  build: Column;
+  build: Column,
   /**
    * The pass through the builds, from 1; empty when no shot has one.
    */
-  round: Column;
+  round: Column,
   /**
    * The shot's own number; empty when no shot has one.
    */
-  number: Column;
+  number: Column,
   /**
    * Index into the values of the session's second factor; empty when no shot has one.
    */
-  second: Column;
+  second: Column,
   /**
    * Canonical units, by measure id.
    */
-  values: { [key in MeasureId]: Column };
+  values: { [key in MeasureId]: Column },
   /**
    * Positions of shots that were set aside, each with its reason.
    */
-  left_out: Array<[number, string]>;
+  left_out: Array<[number, string]>,
   /**
    * Positions of shots with a note, each with it.
    */
-  notes: Array<[number, string]>;
+  notes: Array<[number, string]>,
 };
 
 /**
@@ -1032,52 +1016,52 @@ export type CombinedDays = {
   /**
    * Candidate − baseline.
    */
-  value: number;
+  value: number,
   /**
    * The interval that decides 'different'.
    */
-  different: Interval;
+  different: Interval,
   /**
    * The interval that decides 'same'.
    */
-  same: Interval;
+  same: Interval,
   /**
    * Days in it.
    */
-  days: number;
+  days: number,
   /**
    * The spread of the true difference from day to day that is assumed beforehand: the scale of a half-normal distribution
    * of its standard deviation.
    */
-  assumed: number;
+  assumed: number,
   /**
    * That standard deviation as the days alone show it; 0 where their shots explain all.
    */
-  between: number;
+  between: number,
   /**
    * How far apart the days lie.
    */
-  lie: DaysLie;
+  lie: DaysLie,
   /**
    * What warming up and tiring may do.
    */
-  order: OrderOverDays;
+  order: OrderOverDays,
   /**
    * Part of each half-width that stands for that.
    */
-  order_allowance: number;
+  order_allowance: number,
   /**
    * Half of the width of the interval that decides 'different'.
    */
-  half_width: number;
+  half_width: number,
   /**
    * What that is to be expected to become with one more day of both clubs, as exact as these.
    */
-  with_one_more: number;
+  with_one_more: number,
   /**
    * Whether that is worth a day.
    */
-  one_more: OneMoreDay;
+  one_more: OneMoreDay,
 };
 
 /**
@@ -1092,27 +1076,27 @@ export type Conditions = {
   /**
    * Temperature of the air.
    */
-  temperature?: number;
+  temperature?: number,
   /**
    * Its unit.
    */
-  temperature_unit: TemperatureUnit;
+  temperature_unit: TemperatureUnit,
   /**
    * Feet above sea level.
    */
-  altitude_ft?: number;
+  altitude_ft?: number,
   /**
    * Relative humidity, percent.
    */
-  humidity_percent?: number;
+  humidity_percent?: number,
   /**
    * Wind toward the target, mph; a wind in the face is negative.
    */
-  wind_helping_mph?: number;
+  wind_helping_mph?: number,
   /**
    * Wind blowing to the right, mph.
    */
-  wind_to_right_mph?: number;
+  wind_to_right_mph?: number,
 };
 
 /**
@@ -1122,31 +1106,31 @@ export type Consistency = {
   /**
    * Rows that do not fit the others.
    */
-  doubts: Array<Doubt>;
+  doubts: Array<Doubt>,
   /**
    * Sentences.
    */
-  words: ConsistencyWords;
+  words: ConsistencyWords,
   /**
    * Rows that could be looked at.
    */
-  rows: number;
+  rows: number,
   /**
    * Middle ratio of measured to modeled carry.
    */
-  middle_ratio: number;
+  middle_ratio: number,
   /**
    * How far that is off as a whole.
    */
-  fit: Fit;
+  fit: Fit,
   /**
    * Unit mistakes that would explain the whole session.
    */
-  stories: Array<UnitStory>;
+  stories: Array<UnitStory>,
   /**
    * Whether the carries follow their launches too closely to have been seen.
    */
-  is_computed: boolean;
+  is_computed: boolean,
 };
 
 /**
@@ -1156,7 +1140,7 @@ export type ConsistencyRequest = {
   /**
    * The shots.
    */
-  session: Session;
+  session: Session,
 };
 
 /**
@@ -1166,19 +1150,19 @@ export type ConsistencyWords = {
   /**
    * The finding in one sentence.
    */
-  headline: string;
+  headline: string,
   /**
    * Of the session as a whole.
    */
-  session: string;
+  session: string,
   /**
    * Whether the carry was seen.
    */
-  computed: string;
+  computed: string,
   /**
    * What to do.
    */
-  next: string;
+  next: string,
 };
 
 /**
@@ -1188,11 +1172,11 @@ export type Counts = {
   /**
    * Shots with the baseline.
    */
-  baseline: number;
+  baseline: number,
   /**
    * Shots with the candidate.
    */
-  candidate: number;
+  candidate: number,
 };
 
 /**
@@ -1202,15 +1186,15 @@ export type CustomMeasure = {
   /**
    * Id made from the heading.
    */
-  id: MeasureId;
+  id: MeasureId,
   /**
    * The heading as written.
    */
-  name: string;
+  name: string,
   /**
    * Unit as written, empty when none was given.
    */
-  unit: string;
+  unit: string,
 };
 
 /**
@@ -1220,19 +1204,19 @@ export type Day = {
   /**
    * Index of the session.
    */
-  session: number;
+  session: number,
   /**
    * Its own answer on the pair; null when it does not hold both builds.
    */
-  answer: Answer | null;
+  answer: Answer | null,
   /**
    * The build that the one it holds was held against, where it counts through that; null elsewhere.
    */
-  through: string | null;
+  through: string | null,
   /**
    * Share of the combined answer that it makes, 0 to 1.
    */
-  weight: number;
+  weight: number,
 };
 
 /**
@@ -1247,23 +1231,23 @@ export type Decision = {
   /**
    * What was decided.
    */
-  kind: DecisionKind;
+  kind: DecisionKind,
   /**
    * For `different` with a margin: is it large enough?
    */
-  matters?: Matters;
+  matters?: Matters,
   /**
    * For `different`: which way.
    */
-  direction?: Direction;
+  direction?: Direction,
   /**
    * For `cannot_answer`, and for `cannot_tell` with a special cause.
    */
-  why?: Why;
+  why?: Why,
   /**
    * For `different` where nearer to zero is better: which of the two is.
    */
-  nearer?: Nearer;
+  nearer?: Nearer,
 };
 
 /**
@@ -1299,53 +1283,37 @@ export type Doubt = {
   /**
    * In words.
    */
-  words: string;
+  words: string,
   /**
    * Place of the shot in the session.
    */
-  shot: number;
+  shot: number,
   /**
    * Index of its build.
    */
-  build: number;
+  build: number,
   /**
    * Carry as read, yd.
    */
-  carry: number;
+  carry: number,
   /**
    * Carry of its own launch, brought to this session's ball and device, yd.
    */
-  expected: number;
+  expected: number,
   /**
    * How far off.
    */
-  fit: Fit;
+  fit: Fit,
   /**
    * Unit mistakes that would explain it, the likeliest first.
    */
-  stories: Array<UnitStory>;
+  stories: Array<UnitStory>,
 };
 
 /**
  * What a doubt is about.
  */
-export type DoubtKind =
-  | "many_clubs"
-  | "measure_guessed"
-  | "unknown_heading"
-  | "headed_alike"
-  | "unit"
-  | "unit_of_club"
-  | "units_mixed"
-  | "out_of_range"
-  | "point_slipped"
-  | "above_total"
-  | "plus_minus"
-  | "odd_spread"
-  | "same_name"
-  | "one_row"
-  | "odd_name"
-  | "left_out_why";
+export type DoubtKind = "many_clubs" | "measure_guessed" | "unknown_heading" | "headed_alike" | "unit" | "unit_of_club" | "units_mixed" | "out_of_range" | "point_slipped" | "above_total" | "plus_minus" | "odd_spread" | "same_name" | "one_row" | "odd_name" | "left_out_why";
 
 /**
  * How two builds share what a session does to its shots.
@@ -1359,43 +1327,43 @@ export type Effect = {
   /**
    * Its interval as it is printed.
    */
-  printed: Printed;
+  printed: Printed,
   /**
    * In words.
    */
-  words: string;
+  words: string,
   /**
    * Its size, in the measure's unit.
    */
-  value: number;
+  value: number,
   /**
    * The interval that decided: for 'the same' the one that lies inside the margin.
    */
-  range: Interval;
+  range: Interval,
   /**
    * What was decided.
    */
-  decision: Decision;
+  decision: Decision,
   /**
    * Whether it cannot be told because the interval is wider than the measure can plausibly differ by.
    */
-  says_next_to_nothing: boolean;
+  says_next_to_nothing: boolean,
   /**
    * Part of each half-width that stands for warming up and tiring.
    */
-  order_allowance: number;
+  order_allowance: number,
   /**
    * As a textbook prints it: standard error, degrees of freedom, two-sided p.
    */
-  se: number;
+  se: number,
   /**
    * Degrees of freedom.
    */
-  df: number;
+  df: number,
   /**
    * Two-sided p, unwidened.
    */
-  p: number;
+  p: number,
 };
 
 /**
@@ -1405,73 +1373,65 @@ export type Estimate = {
   /**
    * Difference of averages (or ratio of spreads).
    */
-  value: number;
+  value: number,
   /**
    * Lower end of the interval that decides `different`.
    */
-  low: number;
+  low: number,
   /**
    * Upper end of it.
    */
-  high: number;
+  high: number,
   /**
    * Its level.
    */
-  level: number;
+  level: number,
   /**
    * The interval that decides `same`.
    */
-  equivalence: Interval;
+  equivalence: Interval,
   /**
    * Which of the two decided, and is told: that of `same` where the answer is that or 'too small to matter'.
    */
-  decided_by: Interval;
+  decided_by: Interval,
   /**
    * Unit of all of them, empty for a plain ratio.
    */
-  unit: string;
+  unit: string,
   /**
    * Shots behind it.
    */
-  n: Counts;
+  n: Counts,
   /**
    * How it was made.
    */
-  method: Method;
+  method: Method,
   /**
    * Part of each half-width that stands for warming up and tiring, 0 when hit in turn.
    */
-  order_allowance: number;
+  order_allowance: number,
   /**
    * How often two identical builds would show a gap at least this large in a session like this.
    */
-  chance_if_same: number;
+  chance_if_same: number,
   /**
    * Smallest true difference that a session like this shows in 8 of 10 cases.
    */
-  detectable: number;
+  detectable: number,
   /**
    * Shots with each build with which 8 of 10 planned tests in turns tell, whatever is true: different or the same.
    */
-  shots_to_settle?: number;
+  shots_to_settle?: number,
   /**
    * What more shots would do for this answer; null where they are not called for, and without a margin.
    */
-  more_shots?: MoreShots;
+  more_shots?: MoreShots,
 };
 
 /**
  * Through what a part of the gap came.
  */
-export type Factor =
-  | "ball_speed"
-  | "launch_angle"
-  | "spin_rate"
-  | "launch_direction"
-  | "spin_axis"
-  | "rest"
-  | "club_speed"
-  | "smash";
+export type Factor = "ball_speed" | "launch_angle" | "spin_rate" | "launch_direction" | "spin_axis" | "rest" | "club_speed" | "smash";
 
 /**
  * The golfer's say beside the verdict.
@@ -1480,11 +1440,11 @@ export type Feel = {
   /**
    * One for each thing felt.
    */
-  felt: Array<Felt>;
+  felt: Array<Felt>,
   /**
    * How to choose where the shots leave it open; empty where they do not.
    */
-  choose: string;
+  choose: string,
 };
 
 /**
@@ -1494,15 +1454,15 @@ export type FeelRequest = {
   /**
    * The shots.
    */
-  session: Session;
+  session: Session,
   /**
    * What is asked of them.
    */
-  question: Question;
+  question: Question,
   /**
    * What was felt.
    */
-  say: OwnSay;
+  say: OwnSay,
 };
 
 /**
@@ -1512,15 +1472,15 @@ export type Felt = {
   /**
    * The build it was said of.
    */
-  build: number;
+  build: number,
   /**
    * How it lies with the shots.
    */
-  agreement: Agreement;
+  agreement: Agreement,
   /**
    * In one sentence.
    */
-  words: string;
+  words: string,
 };
 
 /**
@@ -1530,43 +1490,43 @@ export type Finding = {
   /**
    * Index of the build the candidate is held against.
    */
-  baseline: number;
+  baseline: number,
   /**
    * Index of the build in question.
    */
-  candidate: number;
+  candidate: number,
   /**
    * The measure.
    */
-  measure: MeasureId;
+  measure: MeasureId,
   /**
    * What was decided.
    */
-  decision: Decision;
+  decision: Decision,
   /**
    * Null when nothing can be estimated.
    */
-  estimate: Estimate | null;
+  estimate: Estimate | null,
   /**
    * The interval that decided, as it is printed; null as `estimate`.
    */
-  printed: Printed | null;
+  printed: Printed | null,
   /**
    * Both answers where shots were set aside; null otherwise.
    */
-  both_ways: BothWays | null;
+  both_ways: BothWays | null,
   /**
    * Sentences for it.
    */
-  words: Words;
+  words: Words,
   /**
    * Textbook results.
    */
-  numbers: Numbers;
+  numbers: Numbers,
   /**
    * What is known of how it came about.
    */
-  facts: PairFacts;
+  facts: PairFacts,
 };
 
 /**
@@ -1581,27 +1541,27 @@ export type FittingReport = {
   /**
    * What its gap can be put down to.
    */
-  gap: GapOf;
+  gap: GapOf,
   /**
    * The same in one sentence.
    */
-  headline: string;
+  headline: string,
   /**
    * What it can show, a sentence for each line that holds.
    */
-  shows: Array<string>;
+  shows: Array<string>,
   /**
    * What it cannot show, a sentence for each line that does not hold.
    */
-  cannot: Array<string>;
+  cannot: Array<string>,
   /**
    * What would matter and is not known, to stand in a list.
    */
-  not_known: Array<string>;
+  not_known: Array<string>,
   /**
    * What to do next.
    */
-  next: string;
+  next: string,
 };
 
 /**
@@ -1611,43 +1571,43 @@ export type FittingSeen = {
   /**
    * [`Line::OwnClub`].
    */
-  own_club: boolean | null;
+  own_club: boolean | null,
   /**
    * [`Line::AsOften`].
    */
-  as_often: boolean | null;
+  as_often: boolean | null,
   /**
    * [`Line::AsWarm`].
    */
-  as_warm: boolean | null;
+  as_warm: boolean | null,
   /**
    * [`Line::InTurn`].
    */
-  in_turn: boolean | null;
+  in_turn: boolean | null,
   /**
    * [`Line::Alike`].
    */
-  alike: boolean | null;
+  alike: boolean | null,
   /**
    * [`Line::EveryShot`].
    */
-  every_shot: boolean | null;
+  every_shot: boolean | null,
   /**
    * [`Line::NumberSaid`].
    */
-  number_said: boolean | null;
+  number_said: boolean | null,
   /**
    * [`Line::HitAgain`].
    */
-  hit_again: boolean | null;
+  hit_again: boolean | null,
   /**
    * [`Line::Measured`].
    */
-  measured: boolean | null;
+  measured: boolean | null,
   /**
    * [`Line::TakenHome`].
    */
-  taken_home: boolean | null;
+  taken_home: boolean | null,
 };
 
 /**
@@ -1657,39 +1617,39 @@ export type FlightOf = {
   /**
    * Carry along the target line, yd.
    */
-  carry: number;
+  carry: number,
   /**
    * Landing right of the target line, yd.
    */
-  offline: number;
+  offline: number,
   /**
    * Landing right of the line on which the ball started, yd.
    */
-  curve: number;
+  curve: number,
   /**
    * Peak height, yd.
    */
-  apex: number;
+  apex: number,
   /**
    * Degrees at landing; 3 to 4 degrees biased.
    */
-  descent_angle: number;
+  descent_angle: number,
   /**
    * Seconds in the air.
    */
-  hang_time: number;
+  hang_time: number,
   /**
    * Speed at landing, mph.
    */
-  landing_speed: number;
+  landing_speed: number,
   /**
    * Spin at landing, rpm.
    */
-  landing_spin: number;
+  landing_spin: number,
   /**
    * True where the coefficients were never compared with measurements.
    */
-  extrapolated: boolean;
+  extrapolated: boolean,
 };
 
 /**
@@ -1699,11 +1659,11 @@ export type FlyRequest = {
   /**
    * The launch.
    */
-  launch: Launch;
+  launch: Launch,
   /**
    * Air and wind; left open, standard still air.
    */
-  conditions?: Conditions;
+  conditions?: Conditions,
 };
 
 /**
@@ -1713,19 +1673,19 @@ export type FollowRequest = {
   /**
    * The plan, as it was asked for.
    */
-  plan: PlanRequest;
+  plan: PlanRequest,
   /**
    * The shots in the order hit.
    */
-  shots: Array<LoggedShot>;
+  shots: Array<LoggedShot>,
   /**
    * Sets ended before their last shot.
    */
-  ended: Array<number>;
+  ended: Array<number>,
   /**
    * Looks at the answer, in their order.
    */
-  looks: Array<LookTaken>;
+  looks: Array<LookTaken>,
 };
 
 /**
@@ -1735,23 +1695,23 @@ export type FollowWords = {
   /**
    * `Set 2 of 6, Driver A, shot 1 of 3`, or that all is hit.
    */
-  place: string;
+  place: string,
   /**
    * Why the answer is covered, or that it may be looked at.
    */
-  look: string;
+  look: string,
   /**
    * What looking at this moment would do.
    */
-  early: string;
+  early: string,
   /**
    * How strict the answer is, once a look was taken that the plan did not hold; else empty.
    */
-  stricter: string;
+  stricter: string,
   /**
    * Notes on shots, by build; empty when there are none.
    */
-  notes: string;
+  notes: string,
 };
 
 /**
@@ -1761,25 +1721,25 @@ export type ForBuild = {
   /**
    * Index of the build.
    */
-  build: number;
+  build: number,
   /**
    * Its best choice against the other's worst.
    */
-  best: number;
+  best: number,
   /**
    * Its best choice against all shots of the other.
    */
-  against_all: number;
+  against_all: number,
   /**
    * Share of all pairs of choices that speak for it by the margin or more; without a margin, at all.
    */
-  share: number;
+  share: number,
 };
 
 /**
  * Figures found in sentences, as the forms of the page hold them.
  */
-export type Form = { kind: "averages"; rows: Array<AveragesRow> } | { kind: "list"; rows: Array<ListRow> };
+export type Form = { "kind": "averages", "rows": Array<AveragesRow> } | { "kind": "list", "rows": Array<ListRow> };
 
 /**
  * How often a test like this finds a true difference of some size.
@@ -1788,69 +1748,51 @@ export type Found = {
   /**
    * In words: `10 yd: 5 times in 10`.
    */
-  words: string;
+  words: string,
   /**
    * The true difference, in the measure's unit; a ratio for the goal `tighter`.
    */
-  difference: number;
+  difference: number,
   /**
    * Share of tests that call it different at one of the looks, 0 to 1.
    */
-  chance: number;
+  chance: number,
   /**
    * Share of tests that call typical shots this far apart different at one of the looks; null where that is not known.
    */
-  typical: number | null;
+  typical: number | null,
   /**
    * Share of pairs of such visits on two days, each hit to its end, that are called different when put together; null where
    * that is not known.
    */
-  two_visits: number | null;
+  two_visits: number | null,
 };
 
 /**
  * What a group could carry more, as far as a size is named: from what one change alone brings to what both do.
  */
-export type Gain =
-  | { kind: "nothing" }
-  | { kind: "not_named" }
-  | {
-      kind: "alone";
-      /**
-       * Yd.
-       */
-      size: number;
-    }
-  | {
-      kind: "both";
-      /**
-       * Yd.
-       */
-      size: number;
-    }
-  | {
-      kind: "range";
-      /**
-       * The better single change, yd.
-       */
-      low: number;
-      /**
-       * Both at their best, yd.
-       */
-      high: number;
-    };
+export type Gain = { "kind": "nothing" } | { "kind": "not_named" } | { "kind": "alone",
+/**
+ * Yd.
+ */
+size: number, } | { "kind": "both",
+/**
+ * Yd.
+ */
+size: number, } | { "kind": "range",
+/**
+ * The better single change, yd.
+ */
+low: number,
+/**
+ * Both at their best, yd.
+ */
+high: number, };
 
 /**
  * What the gap of a fitting can be put down to.
  */
-export type GapOf =
-  | "the_clubs"
-  | "something_else_too"
-  | "choosing"
-  | "both"
-  | "no_own_club"
-  | "own_club_not_known"
-  | "not_all_known";
+export type GapOf = "the_clubs" | "something_else_too" | "choosing" | "both" | "no_own_club" | "own_club_not_known" | "not_all_known";
 
 /**
  * What 'better' means on the chosen measure.
@@ -1864,15 +1806,15 @@ export type Group = {
   /**
    * Number of shots.
    */
-  n: number;
+  n: number,
   /**
    * Average.
    */
-  mean: number;
+  mean: number,
   /**
    * Standard deviation, null with fewer than two shots.
    */
-  sd: number | null;
+  sd: number | null,
 };
 
 /**
@@ -1882,27 +1824,27 @@ export type GroupWords = {
   /**
    * Its name.
    */
-  name: string;
+  name: string,
   /**
    * What it could carry more, beside its bar.
    */
-  gain: string;
+  gain: string,
   /**
    * What it does now.
    */
-  now: string;
+  now: string,
   /**
    * What another launch would do.
    */
-  launch: string;
+  launch: string,
   /**
    * What another spin would do.
    */
-  spin: string;
+  spin: string,
   /**
    * What the best of the window would do.
    */
-  best: string;
+  best: string,
 };
 
 /**
@@ -1917,63 +1859,63 @@ export type Hints = {
   /**
    * How cells are set apart.
    */
-  delimiter?: Delimiter;
+  delimiter?: Delimiter,
   /**
    * How shots lie in the text.
    */
-  layout?: Layout;
+  layout?: Layout,
   /**
    * "." or ",", for every column that `decimal_marks` does not name.
    */
-  decimal_mark?: string;
+  decimal_mark?: string,
   /**
    * "." or "," by column position.
    */
-  decimal_marks?: { [key in number]: string };
+  decimal_marks?: { [key in number]: string },
   /**
    * What columns hold, by position.
    */
-  columns?: { [key in number]: Role };
+  columns?: { [key in number]: Role },
   /**
    * Units by column position, in the words of `ColumnReading.units`.
    */
-  units?: { [key in number]: string };
+  units?: { [key in number]: string },
   /**
    * What lines are, by line number.
    */
-  lines?: { [key in number]: LineIs };
+  lines?: { [key in number]: LineIs },
   /**
    * Name of the build that all shots without one belong to.
    */
-  build?: string;
+  build?: string,
   /**
    * Other names for builds, by the name as read; two builds given one name become one.
    */
-  names?: { [key in string]: string };
+  names?: { [key in string]: string },
   /**
    * The measure of a table with one column for each build.
    */
-  single_measure?: MeasureId;
+  single_measure?: MeasureId,
   /**
    * How the shots were hit, when the golfer knows.
    */
-  order?: Order;
+  order?: Order,
   /**
    * The weather, for carry in standard air; an empty one takes back what the text says.
    */
-  weather?: Conditions;
+  weather?: Conditions,
   /**
    * Read the letters O, l, I, S and B in numbers as the digits 0, 1, 1, 5 and 8.
    */
-  letters_as_digits?: boolean;
+  letters_as_digits?: boolean,
   /**
    * Names of the builds of the texts that this one will be joined to: one spelled otherwise here is asked about.
    */
-  others?: Array<string>;
+  others?: Array<string>,
   /**
    * What was said to doubts, by their keys.
    */
-  settled?: { [key in string]: Settled };
+  settled?: { [key in string]: Settled },
 };
 
 /**
@@ -1983,11 +1925,11 @@ export type Histogram = {
   /**
    * From the most negative gap to the most positive.
    */
-  bins: Array<Bin>;
+  bins: Array<Bin>,
   /**
    * Gaps in all bins: every one drawn, to both sides.
    */
-  total: number;
+  total: number,
 };
 
 /**
@@ -1997,15 +1939,15 @@ export type HitChance = {
   /**
    * As counted, or of a normal scatter like this one.
    */
-  value: number;
+  value: number,
   /**
    * Lower end.
    */
-  low: number;
+  low: number,
   /**
    * Upper end.
    */
-  high: number;
+  high: number,
 };
 
 /**
@@ -2015,19 +1957,19 @@ export type HonestLead = {
   /**
    * Candidates held against the baseline.
    */
-  candidates: number;
+  candidates: number,
   /**
    * Candidate − baseline as the shots show it.
    */
-  shown: number;
+  shown: number,
   /**
    * What to expect of it: pulled toward what clubs usually differ by.
    */
-  honest: number;
+  honest: number,
   /**
    * The lead over the baseline that the best of as many equal clubs would show on average; 0 for one.
    */
-  by_luck: number;
+  by_luck: number,
 };
 
 /**
@@ -2042,15 +1984,15 @@ export type Improvement = {
   /**
    * Where: degrees for a launch, rpm for a spin.
    */
-  at: number;
+  at: number,
   /**
    * What it would add, yd; never below zero.
    */
-  gain: number;
+  gain: number,
   /**
    * Whether the window set it, not the flight.
    */
-  at_edge: boolean;
+  at_edge: boolean,
 };
 
 /**
@@ -2060,15 +2002,15 @@ export type InHundred = {
   /**
    * On the fairway, 1 to 99.
    */
-  on: number;
+  on: number,
   /**
    * Lower end of the interval.
    */
-  low: number;
+  low: number,
   /**
    * Upper end.
    */
-  high: number;
+  high: number,
 };
 
 /**
@@ -2078,31 +2020,31 @@ export type InStandardAir = {
   /**
    * In words.
    */
-  words: string;
+  words: string,
   /**
    * What that is worth.
    */
-  note: string;
+  note: string,
   /**
    * The session with the measure added, where it could be modeled.
    */
-  session: Session;
+  session: Session,
   /**
    * Id of the added measure.
    */
-  measure: MeasureId;
+  measure: MeasureId,
   /**
    * The smallest difference of it that usually matters: that of carry, yd.
    */
-  margin: number;
+  margin: number,
   /**
    * Shots that got it.
    */
-  shots: number;
+  shots: number,
   /**
    * What it does to an average shot, yd.
    */
-  average_change: number;
+  average_change: number,
 };
 
 /**
@@ -2112,15 +2054,15 @@ export type Interval = {
   /**
    * Lower end.
    */
-  low: number;
+  low: number,
   /**
    * Upper end.
    */
-  high: number;
+  high: number,
   /**
    * Coverage it is made for, between 0 and 1.
    */
-  level: number;
+  level: number,
 };
 
 /**
@@ -2130,19 +2072,19 @@ export type Landed = {
   /**
    * Its place in the session.
    */
-  shot: number;
+  shot: number,
   /**
    * Index of its build.
    */
-  build: number;
+  build: number,
   /**
    * Where it landed.
    */
-  place: Spot;
+  place: Spot,
   /**
    * Whether it was set aside; it counts all the same.
    */
-  left_out: boolean;
+  left_out: boolean,
 };
 
 /**
@@ -2152,56 +2094,56 @@ export type Landing = {
   /**
    * Builds that have such shots.
    */
-  builds: Array<BuildLanding>;
+  builds: Array<BuildLanding>,
   /**
    * Sentences.
    */
-  words: LandingWords;
+  words: LandingWords,
   /**
    * Width of the fairway, yd.
    */
-  fairway: number;
+  fairway: number,
   /**
    * Aim, yd right of its middle.
    */
-  aim: number;
+  aim: number,
   /**
    * What can be asked for.
    */
-  limits: LandingLimits;
+  limits: LandingLimits,
   /**
    * Every shot with carry and offline, in the order hit.
    */
-  shots: Array<Landed>;
+  shots: Array<Landed>,
   /**
    * The two builds asked about; null when one of them has too few shots.
    */
-  pair: LandingPair | null;
+  pair: LandingPair | null,
   /**
    * Level of the intervals of what is gained, by aiming or by the other build: as strict as the answer.
    */
-  level: number;
+  level: number,
   /**
    * How the two builds were hit: no interval here leaves room for an order that is not in turn.
    */
-  order: Order;
+  order: Order,
   /**
    * Whether turns were so long that each is a small block: no interval here leaves room for that either.
    */
-  long_turns: boolean;
+  long_turns: boolean,
   /**
    * Which of the two numbers of these builds shows no scatter: nothing says then where the next shot would fall, nor what
    * luck does; null where both do.
    */
-  no_scatter: MeasureId | null;
+  no_scatter: MeasureId | null,
   /**
    * Resamples behind each interval.
    */
-  draws: number;
+  draws: number,
   /**
    * Seed they were drawn from.
    */
-  seed: number;
+  seed: number,
 };
 
 /**
@@ -2211,15 +2153,15 @@ export type LandingLimits = {
   /**
    * Narrowest fairway, yd.
    */
-  narrowest: number;
+  narrowest: number,
   /**
    * Widest fairway, yd.
    */
-  widest: number;
+  widest: number,
   /**
    * Farthest aim to either side, yd.
    */
-  farthest_aim: number;
+  farthest_aim: number,
 };
 
 /**
@@ -2229,31 +2171,31 @@ export type LandingPair = {
   /**
    * Index of the baseline.
    */
-  baseline: number;
+  baseline: number,
   /**
    * Index of the candidate.
    */
-  candidate: number;
+  candidate: number,
   /**
    * Candidate's center − baseline's, sideways, yd.
    */
-  offline: number;
+  offline: number,
   /**
    * The same, long, yd.
    */
-  carry: number;
+  carry: number,
   /**
    * How often two equal builds would show centers at least this far apart (Hotelling); null without scatter.
    */
-  chance_if_same: number | null;
+  chance_if_same: number | null,
   /**
    * Candidate's chance − baseline's.
    */
-  gain_of_club: HitChance;
+  gain_of_club: HitChance,
   /**
    * What the best aim adds with the baseline, less what the candidate adds as aimed.
    */
-  aim_over_club: HitChance;
+  aim_over_club: HitChance,
 };
 
 /**
@@ -2263,31 +2205,31 @@ export type LandingRequest = {
   /**
    * The shots.
    */
-  session: Session;
+  session: Session,
   /**
    * Index of the baseline.
    */
-  baseline: number;
+  baseline: number,
   /**
    * Index of the build held against it; left open, none is.
    */
-  candidate?: number;
+  candidate?: number,
   /**
    * Width of the fairway, yd; left open, a usual one.
    */
-  fairway?: number;
+  fairway?: number,
   /**
    * Aim, yd right of the middle of the fairway; left open, as aimed.
    */
-  aim?: number;
+  aim?: number,
   /**
    * How it was decided when to stop; left open, it is not known, and the strictest level decides.
    */
-  stopping?: Stopping;
+  stopping?: Stopping,
   /**
    * Which hand the golfer plays with.
    */
-  hand?: Hand;
+  hand?: Hand,
 };
 
 /**
@@ -2297,35 +2239,35 @@ export type LandingWords = {
   /**
    * What was counted with the two asked about and whether it settles anything, short enough to stand in the answer.
    */
-  line: string;
+  line: string,
   /**
    * The finding in one sentence.
    */
-  headline: string;
+  headline: string,
   /**
    * What stands behind it.
    */
-  detail: string;
+  detail: string,
   /**
    * How far the centers lie apart, and whether luck does that.
    */
-  centers: string;
+  centers: string,
   /**
    * Said of the aim as it stands.
    */
-  aim: string;
+  aim: string,
   /**
    * What the ovals are, and why a club has none.
    */
-  ovals: string;
+  ovals: string,
   /**
    * How chances and intervals were made, and what they do not know.
    */
-  note: string;
+  note: string,
   /**
    * The picture for those who hear it.
    */
-  alternative: string;
+  alternative: string,
 };
 
 /**
@@ -2335,37 +2277,29 @@ export type Launch = {
   /**
    * mph.
    */
-  ball_speed: number;
+  ball_speed: number,
   /**
    * Degrees above the ground.
    */
-  launch_angle: number;
+  launch_angle: number,
   /**
    * rpm, back and side spin together.
    */
-  spin_rate: number;
+  spin_rate: number,
   /**
    * Degrees right of the target.
    */
-  launch_direction: number;
+  launch_direction: number,
   /**
    * Degrees; positive curves to the right.
    */
-  spin_axis: number;
+  spin_axis: number,
 };
 
 /**
  * How shots lie in the text.
  */
-export type Layout =
-  | "rows"
-  | "blocks"
-  | "column_per_build"
-  | "row_per_build"
-  | "side_by_side"
-  | "column_after_column"
-  | "averages"
-  | "measures_down";
+export type Layout = "rows" | "blocks" | "column_per_build" | "row_per_build" | "side_by_side" | "column_after_column" | "averages" | "measures_down";
 
 /**
  * The least and the most of a count.
@@ -2374,11 +2308,11 @@ export type LeastAndMost = {
   /**
    * The least.
    */
-  least: number;
+  least: number,
   /**
    * The most.
    */
-  most: number;
+  most: number,
 };
 
 /**
@@ -2388,31 +2322,31 @@ export type Length = {
   /**
    * Passes through the builds.
    */
-  rounds: number;
+  rounds: number,
   /**
    * Balls with the warm-up.
    */
-  balls: number;
+  balls: number,
   /**
    * About so many minutes.
    */
-  minutes: number;
+  minutes: number,
   /**
    * Share of tests that find a difference of the margin; null where the spread is not known.
    */
-  margin_found: number | null;
+  margin_found: number | null,
   /**
    * The same for twice the margin; for the goal `tighter` its square.
    */
-  double_found: number | null;
+  double_found: number | null,
   /**
    * Share of tests that call equal builds the same.
    */
-  same: number | null;
+  same: number | null,
   /**
    * Whether it is the plan's own length.
    */
-  is_plan: boolean;
+  is_plan: boolean,
 };
 
 /**
@@ -2427,39 +2361,33 @@ export type LineReading = {
   /**
    * Line, from 1; the key for [`crate::Hints::lines`].
    */
-  line: number;
+  line: number,
   /**
    * What it was taken for.
    */
-  is: LineIs;
+  is: LineIs,
   /**
    * Its beginning.
    */
-  text: string;
+  text: string,
 };
 
 /**
  * Something about a link worth knowing that keeps it from nothing.
  */
-export type LinkNotice =
-  | {
-      kind: "rounded";
-      /**
-       * The measure.
-       */
-      measure: MeasureId;
-      /**
-       * In plain words.
-       */
-      message: string;
-    }
-  | {
-      kind: "skipped";
-      /**
-       * In plain words.
-       */
-      message: string;
-    };
+export type LinkNotice = { "kind": "rounded",
+/**
+ * The measure.
+ */
+measure: MeasureId,
+/**
+ * In plain words.
+ */
+message: string, } | { "kind": "skipped",
+/**
+ * In plain words.
+ */
+message: string, };
 
 /**
  * The shots of one build.
@@ -2468,11 +2396,11 @@ export type ListRow = {
   /**
    * The build, as the sentence names it.
    */
-  name: string;
+  name: string,
   /**
    * Shots as written.
    */
-  shots: Array<number>;
+  shots: Array<number>,
 };
 
 /**
@@ -2482,15 +2410,15 @@ export type LoggedShot = {
   /**
    * Index of the set it belongs to, in the plan's order.
    */
-  turn: number;
+  turn: number,
   /**
    * In canonical units; null or absent where nothing was read.
    */
-  values: { [key in MeasureId]: number | null };
+  values: { [key in MeasureId]: number | null },
   /**
    * What the golfer said of it, such as `mishit`. It counts all the same.
    */
-  note: string | null;
+  note: string | null,
 };
 
 /**
@@ -2505,11 +2433,11 @@ export type LookTaken = {
   /**
    * Rounds that were complete.
    */
-  after_round: number;
+  after_round: number,
   /**
    * Whether shots of the next round were in already.
    */
-  within_a_round: boolean;
+  within_a_round: boolean,
 };
 
 /**
@@ -2529,83 +2457,83 @@ export type Luck = {
   /**
    * What all shots say, as `check` answers.
    */
-  answer: Answer;
+  answer: Answer,
   /**
    * Sentences.
    */
-  words: LuckWords;
+  words: LuckWords,
   /**
    * Index of the baseline.
    */
-  baseline: number;
+  baseline: number,
   /**
    * Index of the candidate.
    */
-  candidate: number;
+  candidate: number,
   /**
    * The measure.
    */
-  measure: MeasureId;
+  measure: MeasureId,
   /**
    * Unit of every gap here.
    */
-  unit: string;
+  unit: string,
   /**
    * The margin that shares are counted by; null for a measure without one.
    */
-  margin: number | null;
+  margin: number | null,
   /**
    * What better means.
    */
-  goal: Goal;
+  goal: Goal,
   /**
    * What is compared.
    */
-  compared: Compared;
+  compared: Compared,
   /**
    * Which way a gap speaks for the candidate.
    */
-  toward: Direction;
+  toward: Direction,
   /**
    * Shots shown of each build.
    */
-  shown: number;
+  shown: number,
   /**
    * How few and how many could be.
    */
-  limits: ShownLimits;
+  limits: ShownLimits,
   /**
    * How they were chosen.
    */
-  showing: Showing;
+  showing: Showing,
   /**
    * What chance alone does.
    */
-  chance: Chance;
+  chance: Chance,
   /**
    * What choosing could do for the candidate.
    */
-  for_candidate: ForBuild;
+  for_candidate: ForBuild,
   /**
    * What choosing could do for the baseline.
    */
-  for_baseline: ForBuild;
+  for_baseline: ForBuild,
   /**
    * The choices that the shares are of.
    */
-  pairs: Pairs;
+  pairs: Pairs,
   /**
    * Gaps of shots dealt blindly, as many as shown of each build, in the order dealt.
    */
-  deals: Array<number>;
+  deals: Array<number>,
   /**
    * Gap between the averages of all shots.
    */
-  gap: number;
+  gap: number,
   /**
    * Shots behind it.
    */
-  n: Counts;
+  n: Counts,
 };
 
 /**
@@ -2615,19 +2543,19 @@ export type LuckRequest = {
   /**
    * The shots.
    */
-  session: Session;
+  session: Session,
   /**
    * What is asked of them.
    */
-  question: Question;
+  question: Question,
   /**
    * Shots shown of each build; left open, five, or as many as there are.
    */
-  shown?: number;
+  shown?: number,
   /**
    * How they were chosen.
    */
-  showing: Showing;
+  showing: Showing,
 };
 
 /**
@@ -2637,35 +2565,35 @@ export type LuckWords = {
   /**
    * Which share of all choices speaks for which build.
    */
-  headline: string;
+  headline: string,
   /**
    * What the best choice shows for the candidate.
    */
-  for_candidate: string;
+  for_candidate: string,
   /**
    * What it shows for the baseline.
    */
-  for_baseline: string;
+  for_baseline: string,
   /**
    * What chance alone gives.
    */
-  chance: string;
+  chance: string,
   /**
    * What all shots say of the gap; the answer's own words belong after it.
    */
-  whole: string;
+  whole: string,
   /**
    * What each deal shows, in the order dealt.
    */
-  deals: Array<string>;
+  deals: Array<string>,
   /**
    * Where the shares come from, and that nobody needs to mean it.
    */
-  note: string;
+  note: string,
   /**
    * The picture for those who hear it.
    */
-  alternative: string;
+  alternative: string,
 };
 
 /**
@@ -2680,40 +2608,40 @@ export type Measure = {
   /**
    * Stable id.
    */
-  id: string;
+  id: string,
   /**
    * The trade's name.
    */
-  name: string;
+  name: string,
   /**
    * Canonical unit.
    */
-  unit: Unit;
+  unit: Unit,
   /**
    * Digits after the point that are worth showing.
    */
-  decimals: number;
+  decimals: number,
   /**
    * Which way is usually wanted.
    */
-  better: Better;
+  better: Better,
   /**
    * Values outside are questioned, never removed.
    */
-  plausible: Plausible;
+  plausible: Plausible,
   /**
    * Smallest difference that usually matters, in the canonical unit: what is decided by when nobody says another.
    */
-  margin: number;
+  margin: number,
   /**
    * What a form offers in its place before the question is asked: in the canonical unit, and a round number in the
    * units shown. The same as `margin` in yards; in meters it is the golfer's own once the question holds it.
    */
-  offered_margin: number;
+  offered_margin: number,
   /**
    * Why that margin.
    */
-  margin_why: string;
+  margin_why: string,
 };
 
 /**
@@ -2724,12 +2652,7 @@ export type MeasureId = string;
 /**
  * How an estimate was made.
  */
-export type Method =
-  | "rounds"
-  | "welch_with_allowance"
-  | "summary_with_allowance"
-  | "summary_assumed_spread"
-  | "spread_ratio";
+export type Method = "rounds" | "welch_with_allowance" | "summary_with_allowance" | "summary_assumed_spread" | "spread_ratio";
 
 /**
  * Shots of one club that fell far short of its typical one.
@@ -2738,15 +2661,15 @@ export type MishitRate = {
   /**
    * How many.
    */
-  found: number;
+  found: number,
   /**
    * Of so many.
    */
-  of: number;
+  of: number,
   /**
    * Between which shares the club's own rate lies.
    */
-  share: Interval;
+  share: Interval,
 };
 
 /**
@@ -2756,23 +2679,23 @@ export type Mishits = {
   /**
    * Of the baseline.
    */
-  baseline: MishitRate;
+  baseline: MishitRate,
   /**
    * Of the candidate.
    */
-  candidate: MishitRate;
+  candidate: MishitRate,
   /**
    * Which of the two had the larger share here.
    */
-  more: MoreMishits;
+  more: MoreMishits,
   /**
    * Whether that is more than luck.
    */
-  told_apart: boolean;
+  told_apart: boolean,
   /**
    * A shot this far below the typical one counts as one.
    */
-  below: number;
+  below: number,
 };
 
 /**
@@ -2783,41 +2706,27 @@ export type MoreMishits = "candidate" | "baseline" | "alike";
 /**
  * What more shots would do.
  */
-export type MoreShots =
-  | {
-      kind: "tell";
-      /**
-       * Shots with each build.
-       */
-      shots: number;
-    }
-  | {
-      kind: "too_many";
-      /**
-       * Shots with each build.
-       */
-      shots: number;
-    }
-  | { kind: "were_hit" }
-  | {
-      kind: "were_hit_not_fixed";
-      /**
-       * Shots with each build.
-       */
-      shots: number;
-    }
-  | {
-      kind: "narrow";
-      /**
-       * Shots with each build.
-       */
-      shots: number;
-      /**
-       * Half of the 95 % interval that such a test leaves, in the unit of the measure.
-       */
-      half_width: number;
-    }
-  | { kind: "hardly_narrow" };
+export type MoreShots = { "kind": "tell",
+/**
+ * Shots with each build.
+ */
+shots: number, } | { "kind": "too_many",
+/**
+ * Shots with each build.
+ */
+shots: number, } | { "kind": "were_hit" } | { "kind": "were_hit_not_fixed",
+/**
+ * Shots with each build.
+ */
+shots: number, } | { "kind": "narrow",
+/**
+ * Shots with each build.
+ */
+shots: number,
+/**
+ * Half of the 95 % interval that such a test leaves, in the unit of the measure.
+ */
+half_width: number, } | { "kind": "hardly_narrow" };
 
 /**
  * A number of the delivery that was measured with both builds.
@@ -2826,23 +2735,23 @@ export type Moved = {
   /**
    * In words.
    */
-  words: string;
+  words: string,
   /**
    * Which.
    */
-  measure: MeasureId;
+  measure: MeasureId,
   /**
    * Candidate − baseline.
    */
-  change: Span;
+  change: Span,
   /**
    * Whether the interval excludes no difference.
    */
-  is_clear: boolean;
+  is_clear: boolean,
   /**
    * Whose doing.
    */
-  belongs: Belongs;
+  belongs: Belongs,
 };
 
 /**
@@ -2853,15 +2762,7 @@ export type Nearer = "candidate" | "baseline" | "not_settled";
 /**
  * Why nothing is bet.
  */
-export type NoBet =
-  | "nothing_compared"
-  | "scatter"
-  | "nearer_zero"
-  | "averages"
-  | "order_unknown"
-  | "depends_on_left_out"
-  | "value_in_doubt"
-  | "next_to_nothing";
+export type NoBet = "nothing_compared" | "scatter" | "nearer_zero" | "averages" | "order_unknown" | "depends_on_left_out" | "value_in_doubt" | "next_to_nothing";
 
 /**
  * Why nothing is said of the typical shot.
@@ -2875,51 +2776,21 @@ export type Notice = {
   /**
    * Which kind.
    */
-  kind: NoticeKind;
+  kind: NoticeKind,
   /**
    * Where.
    */
-  place: Place;
+  place: Place,
   /**
    * In plain words.
    */
-  message: string;
+  message: string,
 };
 
 /**
  * What a notice is about.
  */
-export type NoticeKind =
-  | "build_assumed"
-  | "build_column_guessed"
-  | "build_carried_down"
-  | "no_headings"
-  | "column_unsure"
-  | "column_repeated"
-  | "measure_guessed"
-  | "unit_assumed"
-  | "unit_question"
-  | "implausible"
-  | "letters_read"
-  | "ordered_by_number"
-  | "ordered_by_time"
-  | "rounds_inferred"
-  | "numbers_missing"
-  | "numbers_repeated"
-  | "summary_disagrees"
-  | "summary_agrees"
-  | "too_many_summaries"
-  | "deviation_missing"
-  | "count_missing"
-  | "chosen_shots"
-  | "perhaps_averages"
-  | "text_passed_over"
-  | "quotes_ignored"
-  | "marked_values"
-  | "column_too_sparse"
-  | "second_mixed_up"
-  | "something_changed"
-  | "more";
+export type NoticeKind = "build_assumed" | "build_column_guessed" | "build_carried_down" | "no_headings" | "column_unsure" | "column_repeated" | "measure_guessed" | "unit_assumed" | "unit_question" | "implausible" | "letters_read" | "ordered_by_number" | "ordered_by_time" | "rounds_inferred" | "numbers_missing" | "numbers_repeated" | "summary_disagrees" | "summary_agrees" | "too_many_summaries" | "deviation_missing" | "count_missing" | "chosen_shots" | "perhaps_averages" | "text_passed_over" | "quotes_ignored" | "marked_values" | "column_too_sparse" | "second_mixed_up" | "something_changed" | "more";
 
 /**
  * Whose turn it is.
@@ -2928,64 +2799,53 @@ export type NowTurn = {
   /**
    * Index of the set in the plan.
    */
-  index: number;
+  index: number,
   /**
    * Index of the build.
    */
-  build: number;
+  build: number,
   /**
    * The round, from 1.
    */
-  round: number;
+  round: number,
   /**
    * The shot of the set that is next, from 1.
    */
-  shot: number;
+  shot: number,
   /**
    * Shots of the set.
    */
-  of: number;
+  of: number,
   /**
    * Whether a club is taken in hand for this shot.
    */
-  change: boolean;
+  change: boolean,
   /**
    * Whether a rest is due before it.
    */
-  rest: boolean;
+  rest: boolean,
 };
 
 /**
  * What was said of the number of shots.
  */
-export type NumberOfShots =
-  | "said_fixed"
-  | "said_not_fixed"
-  | "not_said"
-  | {
-      planned: {
-        /**
-         * Rounds that were hit.
-         */
-        round: number;
-        /**
-         * Rounds that were planned.
-         */
-        planned: number;
-      };
-    }
-  | {
-      not_of_the_plan: {
-        /**
-         * Rounds that hold both clubs.
-         */
-        rounds: number;
-        /**
-         * Rounds that were planned.
-         */
-        planned: number;
-      };
-    };
+export type NumberOfShots = "said_fixed" | "said_not_fixed" | "not_said" | { "planned": {
+  /**
+   * Rounds that were hit.
+   */
+  round: number,
+  /**
+   * Rounds that were planned.
+   */
+  planned: number, } } | { "not_of_the_plan": {
+  /**
+   * Rounds that hold both clubs.
+   */
+  rounds: number,
+  /**
+   * Rounds that were planned.
+   */
+  planned: number, } };
 
 /**
  * The numbers behind a finding, as a textbook would print them: no widening, no allowance.
@@ -2994,58 +2854,49 @@ export type Numbers = {
   /**
    * The baseline's shots.
    */
-  baseline: Group | null;
+  baseline: Group | null,
   /**
    * The candidate's shots.
    */
-  candidate: Group | null;
+  candidate: Group | null,
   /**
    * Welch's comparison of the averages.
    */
-  welch?: TextbookTest;
+  welch?: TextbookTest,
   /**
    * The comparison within rounds, where rounds exist.
    */
-  round?: TextbookTest;
+  round?: TextbookTest,
   /**
    * The comparison of the spreads, from five shots with each build.
    */
-  spread?: RatioTest;
+  spread?: RatioTest,
 };
 
 /**
  * Why a value is asked about.
  */
-export type Odd =
-  | {
-      kind: "out_of_range";
-      /**
-       * The least it can be.
-       */
-      low: number;
-      /**
-       * The most.
-       */
-      high: number;
-    }
-  | {
-      kind: "point_slipped";
-      /**
-       * The middle one of them.
-       */
-      usual: number;
-    }
-  | {
-      kind: "moves_the_answer";
-      /**
-       * By how much.
-       */
-      by: number;
-      /**
-       * What matters.
-       */
-      margin: number;
-    };
+export type Odd = { "kind": "out_of_range",
+/**
+ * The least it can be.
+ */
+low: number,
+/**
+ * The most.
+ */
+high: number, } | { "kind": "point_slipped",
+/**
+ * The middle one of them.
+ */
+usual: number, } | { "kind": "moves_the_answer",
+/**
+ * By how much.
+ */
+by: number,
+/**
+ * What matters.
+ */
+margin: number, };
 
 /**
  * A shot's place on the map.
@@ -3054,19 +2905,19 @@ export type OnMap = {
   /**
    * Place of the shot in the session.
    */
-  shot: number;
+  shot: number,
   /**
    * Index of its build.
    */
-  build: number;
+  build: number,
   /**
    * Launch angle, deg.
    */
-  launch: number;
+  launch: number,
   /**
    * Spin, rpm.
    */
-  spin: number;
+  spin: number,
 };
 
 /**
@@ -3081,11 +2932,11 @@ export type OnlyWholeLaps = {
   /**
    * Laps that hold both clubs.
    */
-  laps: number;
+  laps: number,
   /**
    * Shots of the longest turn.
    */
-  longest_turn: number;
+  longest_turn: number,
 };
 
 /**
@@ -3110,19 +2961,19 @@ export type Oval = {
   /**
    * Chance that the next shot falls inside, 0 to 1.
    */
-  share: number;
+  share: number,
   /**
    * Half the longer axis, yd.
    */
-  major: number;
+  major: number,
   /**
    * Half the shorter axis, yd.
    */
-  minor: number;
+  minor: number,
   /**
    * Angle of the longer axis, degrees from 'to the right' toward 'away from the tee'.
    */
-  angle: number;
+  angle: number,
 };
 
 /**
@@ -3132,33 +2983,25 @@ export type Overlay = {
   /**
    * Which one.
    */
-  kind: OverlayKind;
+  kind: OverlayKind,
   /**
    * One line.
    */
-  headline: string;
+  headline: string,
   /**
    * What it means for this session, in its own numbers.
    */
-  detail: string;
+  detail: string,
   /**
    * What the golfer can say to it; null when there is nothing to say.
    */
-  asks: Ask | null;
+  asks: Ask | null,
 };
 
 /**
  * What stands over a verdict and changes how it must be read.
  */
-export type OverlayKind =
-  | "odd_value"
-  | "moved"
-  | "order_mixed_up"
-  | "left_out"
-  | "several_builds"
-  | "looked_at_before"
-  | "margin_changed"
-  | "averages_only";
+export type OverlayKind = "odd_value" | "moved" | "order_mixed_up" | "left_out" | "several_builds" | "looked_at_before" | "margin_changed" | "averages_only";
 
 /**
  * Which build it was for each question; null where the golfer felt no difference or did not say.
@@ -3167,23 +3010,23 @@ export type OwnSay = {
   /**
    * Felt straighter.
    */
-  straighter: number | null;
+  straighter: number | null,
   /**
    * Felt longer.
    */
-  longer: number | null;
+  longer: number | null,
   /**
    * Felt easier to hit.
    */
-  easier: number | null;
+  easier: number | null,
   /**
    * Its look is liked best.
    */
-  look: number | null;
+  look: number | null,
   /**
    * Its sound is liked best.
    */
-  sound: number | null;
+  sound: number | null,
 };
 
 /**
@@ -3193,15 +3036,15 @@ export type PackRequest = {
   /**
    * The shots.
    */
-  session: Session;
+  session: Session,
   /**
    * What is asked of them.
    */
-  question: Question;
+  question: Question,
   /**
    * How it was looked at; may be left out.
    */
-  view?: View;
+  view?: View,
 };
 
 /**
@@ -3211,43 +3054,43 @@ export type PairFacts = {
   /**
    * How the two were hit.
    */
-  order: HowHit;
+  order: HowHit,
   /**
    * Whether the interval leaves room for it.
    */
-  order_allowance: OrderAllowance;
+  order_allowance: OrderAllowance,
   /**
    * What was said of the number of shots.
    */
-  number: NumberOfShots;
+  number: NumberOfShots,
   /**
    * What it rests on.
    */
-  rests_on: RestsOn;
+  rests_on: RestsOn,
   /**
    * Whether averages came without a deviation, so that the scatter of single shots is assumed.
    */
-  scatter_is_assumed: boolean;
+  scatter_is_assumed: boolean,
   /**
    * Whether it cannot be told because the interval is wider than the measure can plausibly differ by.
    */
-  says_next_to_nothing: boolean;
+  says_next_to_nothing: boolean,
   /**
    * The laps that count, where the turns are so long that only whole laps do.
    */
-  only_whole_laps?: OnlyWholeLaps;
+  only_whole_laps?: OnlyWholeLaps,
   /**
    * The other measures on which the same two differ, by enough to matter or perhaps so.
    */
-  differs_on: Array<MeasureId>;
+  differs_on: Array<MeasureId>,
   /**
    * What learning the candidate can have cost on this measure, where it is the worse and that could be why.
    */
-  learning_costs?: number;
+  learning_costs?: number,
   /**
    * What was set aside; absent when nothing was.
    */
-  set_aside?: SetAside;
+  set_aside?: SetAside,
 };
 
 /**
@@ -3257,15 +3100,15 @@ export type Pairs = {
   /**
    * Choices of the baseline.
    */
-  baseline: number;
+  baseline: number,
   /**
    * Choices of the candidate.
    */
-  candidate: number;
+  candidate: number,
   /**
    * Whether these are all there are, of both.
    */
-  all: boolean;
+  all: boolean,
 };
 
 /**
@@ -3275,19 +3118,19 @@ export type PairsOfShots = {
   /**
    * The share of all pairs of this session.
    */
-  share: number;
+  share: number,
   /**
    * In how many pairs of all shots these two clubs would be hit with.
    */
-  interval: Interval;
+  interval: Interval,
   /**
    * The share in tens.
    */
-  of_ten: number;
+  of_ten: number,
   /**
    * The interval in tens.
    */
-  range_of_ten: Tens;
+  range_of_ten: Tens,
 };
 
 /**
@@ -3297,27 +3140,27 @@ export type Part = {
   /**
    * Short name for the picture.
    */
-  name: string;
+  name: string,
   /**
    * What differed, in its own unit, and what it was worth.
    */
-  words: string;
+  words: string,
   /**
    * Through what.
    */
-  factor: Factor;
+  factor: Factor,
   /**
    * Carry, yd.
    */
-  yards: Span;
+  yards: Span,
   /**
    * Whether its interval lies to one side of zero.
    */
-  is_sure: boolean;
+  is_sure: boolean,
   /**
    * Whose doing.
    */
-  belongs: Belongs;
+  belongs: Belongs,
 };
 
 /**
@@ -3327,11 +3170,11 @@ export type PartOf = {
   /**
    * How many.
    */
-  shots: number;
+  shots: number,
   /**
    * Of all of this club.
    */
-  of: number;
+  of: number,
 };
 
 /**
@@ -3341,19 +3184,19 @@ export type PasteWords = {
   /**
    * What was compared, for a subject line.
    */
-  title: string;
+  title: string,
   /**
    * Without any marks.
    */
-  plain: string;
+  plain: string,
   /**
    * Markdown.
    */
-  markdown: string;
+  markdown: string,
   /**
    * Bold and links in square brackets, as many forums write them.
    */
-  brackets: string;
+  brackets: string,
 };
 
 /**
@@ -3363,11 +3206,11 @@ export type Place = {
   /**
    * Line, from 1; 0 when it is the text as a whole.
    */
-  line: number;
+  line: number,
   /**
    * Column heading, or null.
    */
-  column: string | null;
+  column: string | null,
 };
 
 /**
@@ -3377,91 +3220,91 @@ export type Plan = {
   /**
    * Names of the builds; the first is the one the others are held against.
    */
-  builds: Array<string>;
+  builds: Array<string>,
   /**
    * What the test will show; null where the spread is not known.
    */
-  power: PlanPower | null;
+  power: PlanPower | null,
   /**
    * What to write down.
    */
-  record: Array<ToRecord>;
+  record: Array<ToRecord>,
   /**
    * What to mind.
    */
-  cautions: Array<string>;
+  cautions: Array<string>,
   /**
    * The plan in words.
    */
-  words: PlanWords;
+  words: PlanWords,
   /**
    * What will be asked of the shots.
    */
-  question: Question;
+  question: Question,
   /**
    * The measure.
    */
-  measure: MeasureId;
+  measure: MeasureId,
   /**
    * What better means.
    */
-  goal: Goal;
+  goal: Goal,
   /**
    * The smallest difference that matters.
    */
-  margin: number;
+  margin: number,
   /**
    * Whether that is the usual one.
    */
-  margin_is_default: boolean;
+  margin_is_default: boolean,
   /**
    * How far single shots scatter; null where nobody knows.
    */
-  spread: PlanSpread | null;
+  spread: PlanSpread | null,
   /**
    * Shots in a row.
    */
-  set: number;
+  set: number,
   /**
    * Passes through the builds.
    */
-  rounds: number;
+  rounds: number,
   /**
    * Seed of a drawn order; null for the balanced one.
    */
-  seed: number | null;
+  seed: number | null,
   /**
    * Shots before the first that counts.
    */
-  warm_up: number;
+  warm_up: number,
   /**
    * The sets in the order of hitting.
    */
-  turns: Array<Turn>;
+  turns: Array<Turn>,
   /**
    * Rounds after which to rest.
    */
-  rests: Array<number>;
+  rests: Array<number>,
   /**
    * When the answer may be looked at.
    */
-  looks: Array<PlannedLook>;
+  looks: Array<PlannedLook>,
   /**
    * Balls with the warm-up.
    */
-  balls: number;
+  balls: number,
   /**
    * About so many minutes.
    */
-  minutes: number;
+  minutes: number,
   /**
    * What shorter and longer tests would show.
    */
-  lengths: Array<Length>;
+  lengths: Array<Length>,
   /**
    * One build under two labels.
    */
-  same_club: boolean;
+  same_club: boolean,
 };
 
 /**
@@ -3471,27 +3314,27 @@ export type PlanLimits = {
   /**
    * Builds that are different clubs.
    */
-  builds: LeastAndMost;
+  builds: LeastAndMost,
   /**
    * Passes through the builds.
    */
-  rounds: LeastAndMost;
+  rounds: LeastAndMost,
   /**
    * Shots with one build in a row.
    */
-  set: LeastAndMost;
+  set: LeastAndMost,
   /**
    * Shots before the first that counts.
    */
-  warm_up: LeastAndMost;
+  warm_up: LeastAndMost,
   /**
    * Shots in a row when nothing else is said.
    */
-  usual_set: number;
+  usual_set: number,
   /**
    * Shots before the first that counts when nothing else is said.
    */
-  usual_warm_up: number;
+  usual_warm_up: number,
 };
 
 /**
@@ -3501,19 +3344,19 @@ export type PlanPower = {
   /**
    * For the margin, twice and three times as much.
    */
-  seen: Array<Found>;
+  seen: Array<Found>,
   /**
    * Share of tests of truly equal builds that call them the same; null where that is not known.
    */
-  same: number | null;
+  same: number | null,
   /**
    * The true difference found in 8 of 10 tests; null when there is none of any sense.
    */
-  detectable: number | null;
+  detectable: number | null,
   /**
    * Rounds hit on average, if one stops when the margin is found at a planned look.
    */
-  average_rounds: number;
+  average_rounds: number,
 };
 
 /**
@@ -3523,52 +3366,52 @@ export type PlanRequest = {
   /**
    * Names of the builds, the golfer's own first; 2 to 8, or one that is hit under two labels.
    */
-  builds: Array<string>;
+  builds: Array<string>,
   /**
    * The measure named before the numbers.
    */
-  measure: MeasureId;
+  measure: MeasureId,
   /**
    * What better means; left open, the measure's own.
    */
-  goal?: Goal;
+  goal?: Goal,
   /**
    * Smallest difference that would matter; left open, the usual one. A ratio above 1 for the goal `tighter`.
    */
-  margin?: number;
+  margin?: number,
   /**
    * Standard deviation of the golfer's shots with one build; left open, that of the earlier session or what is
    * usual.
    */
-  spread?: number;
+  spread?: number,
   /**
    * A session that shows how far this golfer's shots scatter.
    */
-  earlier?: Session;
+  earlier?: Session,
   /**
    * Shots with one build in a row, 1 to 5.
    */
-  set?: number;
+  set?: number,
   /**
    * Passes through the builds; left open, what about an hour holds.
    */
-  rounds?: number;
+  rounds?: number,
   /**
    * Draws the order within rounds from this seed; left open, the balanced order.
    */
-  seed?: number;
+  seed?: number,
   /**
    * Shots before the first that counts.
    */
-  warm_up?: number;
+  warm_up?: number,
   /**
    * When the answer may be looked at; left open, halfway and at the end.
    */
-  looks?: LookAfter;
+  looks?: LookAfter,
   /**
    * One build under two labels, to see what no difference looks like.
    */
-  same_club: boolean;
+  same_club: boolean,
 };
 
 /**
@@ -3578,11 +3421,11 @@ export type PlanSpread = {
   /**
    * Standard deviation.
    */
-  value: number;
+  value: number,
   /**
    * Where it comes from.
    */
-  from: SpreadFrom;
+  from: SpreadFrom,
 };
 
 /**
@@ -3592,11 +3435,11 @@ export type PlanToShare = {
   /**
    * The plan, as it was asked for. An earlier session in it gives its scatter and stays behind.
    */
-  plan: PlanRequest;
+  plan: PlanRequest,
   /**
    * Measures to write down for each shot, in the order of the keys.
    */
-  record?: Array<MeasureId>;
+  record?: Array<MeasureId>,
 };
 
 /**
@@ -3606,35 +3449,35 @@ export type PlanWords = {
   /**
    * What the test is, in one sentence.
    */
-  headline: string;
+  headline: string,
   /**
    * What it will show.
    */
-  power: string;
+  power: string,
   /**
    * What it will show of the typical shot, and two such visits put together; empty where that is not known.
    */
-  beside: string;
+  beside: string,
   /**
    * How often equal builds will be called the same.
    */
-  same: string;
+  same: string,
   /**
    * Where the spread comes from, and what it means.
    */
-  spread: string;
+  spread: string,
   /**
    * How the builds follow each other, and why.
    */
-  order: string;
+  order: string,
   /**
    * When the answer may be looked at, and what an early look costs.
    */
-  looks: string;
+  looks: string,
   /**
    * For the same club twice: what to expect; empty otherwise.
    */
-  same_club: string;
+  same_club: string,
 };
 
 /**
@@ -3644,15 +3487,15 @@ export type PlannedLook = {
   /**
    * The look comes when this round is complete.
    */
-  after_round: number;
+  after_round: number,
   /**
    * Level of the interval that must exclude zero.
    */
-  level: number;
+  level: number,
   /**
    * The same as the two-sided p below which the answer may be 'different'.
    */
-  nominal_p: number;
+  nominal_p: number,
 };
 
 /**
@@ -3662,11 +3505,11 @@ export type Plausible = {
   /**
    * Lowest plausible value.
    */
-  low: number;
+  low: number,
   /**
    * Highest plausible value.
    */
-  high: number;
+  high: number,
 };
 
 /**
@@ -3676,23 +3519,23 @@ export type Potential = {
   /**
    * Each build, then the best third.
    */
-  groups: Array<SpeedGroup>;
+  groups: Array<SpeedGroup>,
   /**
    * The largest gap in average carry that any build made to the baseline, yd; null with one build.
    */
-  largest_change: number | null;
+  largest_change: number | null,
   /**
    * Whether this looks like an iron, where carry is not everything.
    */
-  is_iron: boolean;
+  is_iron: boolean,
   /**
    * Carry over launch and spin.
    */
-  map: CarryMap;
+  map: CarryMap,
   /**
    * Sentences.
    */
-  words: PotentialWords;
+  words: PotentialWords,
 };
 
 /**
@@ -3702,15 +3545,15 @@ export type PotentialRequest = {
   /**
    * The shots.
    */
-  session: Session;
+  session: Session,
   /**
    * Index of the baseline.
    */
-  baseline: number;
+  baseline: number,
   /**
    * Place of the group whose ball speed the map is drawn for; left open, that of the baseline.
    */
-  map_for?: number;
+  map_for?: number,
 };
 
 /**
@@ -3720,19 +3563,19 @@ export type PotentialWords = {
   /**
    * What is left unused, beside what the clubs changed.
    */
-  headline: string;
+  headline: string,
   /**
    * What to make of it.
    */
-  detail: string;
+  detail: string,
   /**
    * What not to read into it; one sentence each.
    */
-  cautions: Array<string>;
+  cautions: Array<string>,
   /**
    * The map for those who hear it.
    */
-  alternative: string;
+  alternative: string,
 };
 
 /**
@@ -3742,11 +3585,11 @@ export type Price = {
   /**
    * If the gain is the largest the retest allows; null when it allows none.
    */
-  least: number | null;
+  least: number | null,
   /**
    * If it is the smallest; null when that may be nothing, so that there is no limit.
    */
-  most: number | null;
+  most: number | null,
 };
 
 /**
@@ -3756,19 +3599,19 @@ export type Printed = {
   /**
    * The difference, or how much more or less the candidate scatters.
    */
-  value: string;
+  value: string,
   /**
    * Lower end.
    */
-  low: string;
+  low: string,
   /**
    * Upper end.
    */
-  high: string;
+  high: string,
   /**
    * Its level: `95 %`.
    */
-  level: string;
+  level: string,
 };
 
 /**
@@ -3778,45 +3621,33 @@ export type Problem = {
   /**
    * Which kind.
    */
-  kind: ProblemKind;
+  kind: ProblemKind,
   /**
    * Where.
    */
-  place: Place;
+  place: Place,
   /**
    * What was found there, shortened.
    */
-  found: string;
+  found: string,
   /**
    * What is wrong, in plain words.
    */
-  message: string;
+  message: string,
   /**
    * What to do about it.
    */
-  remedy: string;
+  remedy: string,
   /**
    * What the cell probably should say, where that can be told.
    */
-  suggestion: string | null;
+  suggestion: string | null,
 };
 
 /**
  * Why a row, a cell or a whole text could not be used.
  */
-export type ProblemKind =
-  | "empty_text"
-  | "no_numbers"
-  | "too_long"
-  | "not_a_number"
-  | "letter_for_digit"
-  | "other_decimal_mark"
-  | "other_unit"
-  | "too_many_cells"
-  | "no_number_in_row"
-  | "no_build"
-  | "uneven_columns"
-  | "more";
+export type ProblemKind = "empty_text" | "no_numbers" | "too_long" | "not_a_number" | "letter_for_digit" | "other_decimal_mark" | "other_unit" | "too_many_cells" | "no_number_in_row" | "no_build" | "uneven_columns" | "more";
 
 /**
  * Where a test stands.
@@ -3825,51 +3656,51 @@ export type Progress = {
   /**
    * The shots, for `check`.
    */
-  session: Session;
+  session: Session,
   /**
    * In words.
    */
-  words: FollowWords;
+  words: FollowWords,
   /**
    * What is next; null when all is hit.
    */
-  turn: NowTurn | null;
+  turn: NowTurn | null,
   /**
    * Shots that count so far.
    */
-  hit: number;
+  hit: number,
   /**
    * Shots of the whole plan.
    */
-  of: number;
+  of: number,
   /**
    * Shots so far with each build.
    */
-  by_build: Array<number>;
+  by_build: Array<number>,
   /**
    * Rounds that are complete.
    */
-  rounds_complete: number;
+  rounds_complete: number,
   /**
    * Whether a look that the plan holds is due now and not taken yet.
    */
-  look_due: boolean;
+  look_due: boolean,
   /**
    * The next round after which the plan holds a look; null when none is left.
    */
-  next_look: number | null;
+  next_look: number | null,
   /**
    * The look that would be taken now.
    */
-  look_now: LookTaken;
+  look_now: LookTaken,
   /**
    * Whether a look was taken that the plan did not hold.
    */
-  looked_early: boolean;
+  looked_early: boolean,
   /**
    * What is asked of the shots, with the looks taken so far.
    */
-  question: Question;
+  question: Question,
 };
 
 /**
@@ -3879,15 +3710,15 @@ export type PulledGap = {
   /**
    * As the shots show it.
    */
-  shown: number;
+  shown: number,
   /**
    * The one to expect, with all that may be usual counted alike.
    */
-  value: number;
+  value: number,
   /**
    * Where it lies, whatever of that is usual: the outermost ends.
    */
-  interval: Interval;
+  interval: Interval,
 };
 
 /**
@@ -3897,19 +3728,19 @@ export type Pushes = {
   /**
    * The candidate.
    */
-  build: number;
+  build: number,
   /**
    * Which way it would differ by the drift alone.
    */
-  toward: Direction;
+  toward: Direction,
   /**
    * By how much.
    */
-  by: number;
+  by: number,
   /**
    * Whether that is the way of a gap that was found, and as much as would leave the rest of it to luck.
    */
-  leaves_luck: boolean;
+  leaves_luck: boolean,
 };
 
 /**
@@ -3919,36 +3750,36 @@ export type Question = {
   /**
    * Index of the build the others are held against, usually the golfer's own club.
    */
-  baseline: number;
+  baseline: number,
   /**
    * Index of the build in question; left open, the one that leads towards the goal.
    */
-  candidate?: number;
+  candidate?: number,
   /**
    * The measure named before the numbers.
    */
-  measure: MeasureId;
+  measure: MeasureId,
   /**
    * What better means; left open, the measure's own.
    */
-  goal?: Goal;
+  goal?: Goal,
   /**
    * Smallest difference that would matter, in the measure's unit; left open, the measure's own. For the goal
    * `tighter` it is a ratio of scatters above 1.
    */
-  margin?: number;
+  margin?: number,
   /**
    * The margin under which the answer was first shown, when it was changed since.
    */
-  first_margin?: number;
+  first_margin?: number,
   /**
    * How it was decided when to stop.
    */
-  stopping: Stopping;
+  stopping: Stopping,
   /**
    * What differs between the two; left open, nobody said.
    */
-  differs?: Differs;
+  differs?: Differs,
 };
 
 /**
@@ -3958,11 +3789,11 @@ export type Range = {
   /**
    * The least.
    */
-  low: number;
+  low: number,
   /**
    * The most.
    */
-  high: number;
+  high: number,
 };
 
 /**
@@ -3972,19 +3803,19 @@ export type RatioTest = {
   /**
    * Candidate's standard deviation / baseline's.
    */
-  ratio: number;
+  ratio: number,
   /**
    * Two-sided.
    */
-  p: number;
+  p: number,
   /**
    * Lower end of the 95 % interval.
    */
-  low: number;
+  low: number,
   /**
    * Upper end of it.
    */
-  high: number;
+  high: number,
 };
 
 /**
@@ -3994,35 +3825,35 @@ export type ReadResult = {
   /**
    * The good rows.
    */
-  session: Session;
+  session: Session,
   /**
    * The rows and cells that could not be used.
    */
-  problems: Array<Problem>;
+  problems: Array<Problem>,
   /**
    * Guesses and things worth knowing.
    */
-  notices: Array<Notice>;
+  notices: Array<Notice>,
   /**
    * What was understood.
    */
-  reading: Reading;
+  reading: Reading,
   /**
    * Figures in the file that cannot come from its shots.
    */
-  gaps: Array<SummaryGap>;
+  gaps: Array<SummaryGap>,
   /**
    * What only the golfer can say, most urgent first; the answer waits for it.
    */
-  doubts: Array<ReadingDoubt>;
+  doubts: Array<ReadingDoubt>,
   /**
    * What was found in sentences, for a form that opens filled in.
    */
-  form: Form | null;
+  form: Form | null,
   /**
    * What was asked, where the text says it: only the tool's own CSV does.
    */
-  question?: Question;
+  question?: Question,
 };
 
 /**
@@ -4032,31 +3863,31 @@ export type Reading = {
   /**
    * How cells are set apart.
    */
-  delimiter: Delimiter;
+  delimiter: Delimiter,
   /**
    * The decimal mark most columns use, "." or ",".
    */
-  decimal_mark: string;
+  decimal_mark: string,
   /**
    * How shots lie in the text.
    */
-  layout: Layout;
+  layout: Layout,
   /**
    * Every column.
    */
-  columns: Array<ColumnReading>;
+  columns: Array<ColumnReading>,
   /**
    * Every row, counted.
    */
-  rows: RowCounts;
+  rows: RowCounts,
   /**
    * The first lines that are no shots, with what each was taken for.
    */
-  lines: Array<LineReading>;
+  lines: Array<LineReading>,
   /**
    * The measure of a table with one column for each build.
    */
-  single_measure: MeasureId | null;
+  single_measure: MeasureId | null,
 };
 
 /**
@@ -4066,39 +3897,39 @@ export type ReadingDoubt = {
   /**
    * Its name in [`crate::Hints::settled`].
    */
-  key: string;
+  key: string,
   /**
    * What it is about.
    */
-  kind: DoubtKind;
+  kind: DoubtKind,
   /**
    * The measure, null where it is about no single one.
    */
-  measure: MeasureId | null;
+  measure: MeasureId | null,
   /**
    * Builds it touches, by index.
    */
-  builds: Array<number>;
+  builds: Array<number>,
   /**
    * Lines it touches, the first ones; empty when it is about a whole column or build.
    */
-  lines: Array<number>;
+  lines: Array<number>,
   /**
    * The measures whose answer waits for it; empty: every answer waits.
    */
-  holds: Array<MeasureId>;
+  holds: Array<MeasureId>,
   /**
    * What is asked, in plain words.
    */
-  question: string;
+  question: string,
   /**
    * What can be said to it, the likeliest first.
    */
-  choices: Array<Choice>;
+  choices: Array<Choice>,
   /**
    * Some shots of each build, as they were read.
    */
-  samples: Array<Sample>;
+  samples: Array<Sample>,
 };
 
 /**
@@ -4108,19 +3939,19 @@ export type Refusal = {
   /**
    * Stable name of the kind, `snake_case`.
    */
-  kind: string;
+  kind: string,
   /**
    * Path into the request, such as `question.baseline`.
    */
-  place: string;
+  place: string,
   /**
    * What is wrong, in plain words.
    */
-  message: string;
+  message: string,
   /**
    * What to do about it.
    */
-  remedy: string;
+  remedy: string,
 };
 
 /**
@@ -4130,39 +3961,39 @@ export type Report = {
   /**
    * The question with its defaults.
    */
-  asked: Asked;
+  asked: Asked,
   /**
    * How builds and time lie, as the analysis took it.
    */
-  order: Order;
+  order: Order,
   /**
    * Rounds that hold two builds or more.
    */
-  rounds: number;
+  rounds: number,
   /**
    * The headline.
    */
-  answer: Answer;
+  answer: Answer,
   /**
    * What stands over it.
    */
-  overlays: Array<Overlay>;
+  overlays: Array<Overlay>,
   /**
    * What to expect of the lead when several candidates were tried; null for one.
    */
-  honest_lead: HonestLead | null;
+  honest_lead: HonestLead | null,
   /**
    * The fewest shots whose removal would change the answer, if three or fewer would.
    */
-  removals_to_flip: number | null;
+  removals_to_flip: number | null,
   /**
    * What makes this session more or less worth trusting, the most serious first.
    */
-  trust: Array<TrustFinding>;
+  trust: Array<TrustFinding>,
   /**
    * Every candidate on every measure.
    */
-  findings: Array<Finding>;
+  findings: Array<Finding>,
 };
 
 /**
@@ -4172,31 +4003,31 @@ export type ReportFile = {
   /**
    * Always `straight-answer-report`.
    */
-  format: string;
+  format: string,
   /**
    * The version of the format.
    */
-  version: number;
+  version: number,
   /**
    * The shots.
    */
-  session: Session;
+  session: Session,
   /**
    * What was asked of them.
    */
-  question: Question;
+  question: Question,
   /**
    * The answer, as `check` gives it.
    */
-  report: Report;
+  report: Report,
   /**
    * What to bet, as `bet` gives it.
    */
-  bet: Bet;
+  bet: Bet,
   /**
    * The typical shot, as `typical` gives it.
    */
-  typical: Typical;
+  typical: Typical,
 };
 
 /**
@@ -4207,19 +4038,7 @@ export type RestsOn = "shots" | "averages";
 /**
  * What a column holds.
  */
-export type Role =
-  | "build"
-  | "round"
-  | "number"
-  | "time"
-  | "count"
-  | "left_out"
-  | { measure: MeasureId }
-  | { deviation: MeasureId }
-  | { low: MeasureId }
-  | { high: MeasureId }
-  | "second"
-  | "ignored";
+export type Role = "build" | "round" | "number" | "time" | "count" | "left_out" | { "measure": MeasureId } | { "deviation": MeasureId } | { "low": MeasureId } | { "high": MeasureId } | "second" | "ignored";
 
 /**
  * How the rows were sorted.
@@ -4232,19 +4051,19 @@ export type RowCounts = {
   /**
    * Rows read as shots; in a layout with builds side by side one row holds several.
    */
-  shots: number;
+  shots: number,
   /**
    * Rows read as averages and the like.
    */
-  summaries: number;
+  summaries: number,
   /**
    * Headings, unit rows, titles, text.
    */
-  headings: number;
+  headings: number,
   /**
    * Rows that could not be used; each has a problem.
    */
-  problems: number;
+  problems: number,
 };
 
 /**
@@ -4254,11 +4073,11 @@ export type Sample = {
   /**
    * Index of the build.
    */
-  build: number;
+  build: number,
   /**
    * Its first shots, one text each.
    */
-  shots: Array<string>;
+  shots: Array<string>,
 };
 
 /**
@@ -4268,35 +4087,35 @@ export type Second = {
   /**
    * The measure.
    */
-  measure: MeasureId;
+  measure: MeasureId,
   /**
    * Names of the conditions.
    */
-  names: [string, string];
+  names: [string, string],
   /**
    * Baseline and candidate, each in both conditions.
    */
-  cells: Array<Cell>;
+  cells: Array<Cell>,
   /**
    * Candidate − baseline, as the answer has it.
    */
-  build: Effect;
+  build: Effect,
   /**
    * Second − first condition, averaged over both builds.
    */
-  condition: Effect;
+  condition: Effect,
   /**
    * How much more the candidate gains on the baseline in the second condition than in the first.
    */
-  interaction: Effect;
+  interaction: Effect,
   /**
    * Which of the two did more.
    */
-  did_more: DidMore;
+  did_more: DidMore,
   /**
    * Sentences.
    */
-  words: SecondWords;
+  words: SecondWords,
 };
 
 /**
@@ -4308,11 +4127,11 @@ export type SecondFactor = {
   /**
    * What changed, as the source's heading has it.
    */
-  name: string;
+  name: string,
   /**
    * What it was: before and after, one ball and another. The first is what the others are held against.
    */
-  values: Array<string>;
+  values: Array<string>,
 };
 
 /**
@@ -4322,19 +4141,19 @@ export type SecondRequest = {
   /**
    * The shots.
    */
-  session: Session;
+  session: Session,
   /**
    * Builds, measure and margin; the candidate must be named.
    */
-  question: Question;
+  question: Question,
   /**
    * For every shot in order, whether it belongs to the second condition; null where that is not known.
    */
-  is_second: Array<boolean | null>;
+  is_second: Array<boolean | null>,
   /**
    * What the two conditions are called; left open, before and after.
    */
-  names?: [string, string];
+  names?: [string, string],
 };
 
 /**
@@ -4344,334 +4163,277 @@ export type SecondWords = {
   /**
    * Which of the two did more, or that it is not settled.
    */
-  headline: string;
+  headline: string,
   /**
    * What it rests on.
    */
-  detail: string;
+  detail: string,
   /**
    * What to keep in mind.
    */
-  note: string;
+  note: string,
 };
 
 /**
  * What was seen.
  */
-export type Seen =
-  | {
-      kind: "order";
-      /**
-       * As the analysis took it.
-       */
-      order: Order;
-      /**
-       * Rounds that hold both builds.
-       */
-      rounds: number;
-      /**
-       * The one of the two that was hit first in every round.
-       */
-      always_first: number | null;
-    }
-  | {
-      kind: "not_compared";
-      /**
-       * Rounds that hold both builds.
-       */
-      rounds: number;
-    }
-  | {
-      kind: "odd_value";
-      /**
-       * Its shot, from 0; null for an average.
-       */
-      shot: number | null;
-      /**
-       * Index of the build.
-       */
-      build: number;
-      /**
-       * The measure.
-       */
-      measure: MeasureId;
-      /**
-       * The value.
-       */
-      value: number;
-      /**
-       * Why it is asked about.
-       */
-      because: Odd;
-      /**
-       * How many more values of this measure are like it.
-       */
-      others: number;
-    }
-  | {
-      kind: "moved";
-      /**
-       * Index of the build.
-       */
-      build: number;
-      /**
-       * What stood before the change, and what after it.
-       */
-      names: [string, string];
-      /**
-       * Its average before.
-       */
-      before: number;
-      /**
-       * Its average after.
-       */
-      after: number;
-      /**
-       * After − before: the interval that decided.
-       */
-      change: Interval;
-    }
-  | {
-      kind: "learning";
-      /**
-       * Index of the build that gained.
-       */
-      build: number;
-      /**
-       * Index of the other.
-       */
-      other: number;
-      /**
-       * Whether that is the baseline, on which warming up may have fallen.
-       */
-      is_the_baseline: boolean;
-      /**
-       * How much it made up since its first shot, in the measure's unit.
-       */
-      gained: number;
-      /**
-       * Whether that may be off by so much that only its least is told.
-       */
-      is_rough: boolean;
-      /**
-       * Lower end of its interval.
-       */
-      low: number;
-      /**
-       * Upper end of it.
-       */
-      high: number;
-      /**
-       * Where it stands to the other once nothing is left to learn.
-       */
-      then: number;
-      /**
-       * The interval of that.
-       */
-      then_range: Interval;
-    }
-  | {
-      kind: "long_turns";
-      /**
-       * Shots of the longest turn.
-       */
-      longest: number;
-    }
-  | {
-      kind: "in_streaks";
-      /**
-       * Of what a shot is off by, the share that goes on in the next, 0.5 to 0.8.
-       */
-      memory: number;
-      /**
-       * The interval's width over what it would be with what is usual.
-       */
-      widened: number;
-    }
-  | {
-      kind: "cold_start";
-      /**
-       * Index of the build that was hit cold.
-       */
-      build: number;
-      /**
-       * Its shots before any other build was touched.
-       */
-      shots: number;
-      /**
-       * Head start that ordinary warming up gives the other build, in the unit of the measure asked for.
-       */
-      head_start: number | null;
-      /**
-       * What the answer allows for it.
-       */
-      allowed: AllowedFor;
-    }
-  | {
-      kind: "unequal_counts";
-      /**
-       * Build with fewer shots.
-       */
-      fewer: number;
-      /**
-       * Its shots.
-       */
-      few: number;
-      /**
-       * Build with more shots.
-       */
-      more: number;
-      /**
-       * Its shots.
-       */
-      many: number;
-    }
-  | {
-      kind: "drift";
-      /**
-       * Change from the first shot to the last, in the measure's unit.
-       */
-      change: number;
-      /**
-       * Lower end of its interval.
-       */
-      low: number;
-      /**
-       * Upper end of it.
-       */
-      high: number;
-      /**
-       * How the builds share it.
-       */
-      shared: DriftShared;
-      /**
-       * Which way it pushes the gap, where they do not share it and one of them was hit later.
-       */
-      pushes?: Pushes;
-    }
-  | {
-      kind: "numbers_missing";
-      /**
-       * How many are missing.
-       */
-      missing: number;
-      /**
-       * The first missing number.
-       */
-      first: number;
-    }
-  | {
-      kind: "summary_disagrees";
-      /**
-       * Index of the build.
-       */
-      build: number;
-      /**
-       * The measure.
-       */
-      measure: MeasureId;
-      /**
-       * The average as printed.
-       */
-      printed: number;
-      /**
-       * The average of the shots.
-       */
-      of_shots: number;
-      /**
-       * Number of shots that were read.
-       */
-      n: number;
-      /**
-       * Number of shots the source claims.
-       */
-      claimed: number | null;
-    }
-  | {
-      kind: "left_out";
-      /**
-       * How many of how many, by build index.
-       */
-      by_build: Array<PartOf>;
-    }
-  | {
-      kind: "far_shots";
-      /**
-       * How many, of both builds.
-       */
-      count: number;
-      /**
-       * Index of the build with the most of them.
-       */
-      build: number;
-      /**
-       * How many of them are of the other build.
-       */
-      others: number;
-      /**
-       * Index of the other build.
-       */
-      other: number;
-      /**
-       * Whether the typical shot, which they hardly move, is told of these two.
-       */
-      typical_told: boolean;
-    }
-  | {
-      kind: "few_shots_decide";
-      /**
-       * How many.
-       */
-      shots: number;
-      /**
-       * Rounds of a plan that are still to be hit; null without a plan, and at its end.
-       */
-      rounds_to_go: number | null;
-    }
-  | { kind: "not_fixed" }
-  | { kind: "fixed_not_said" }
-  | {
-      kind: "not_of_the_plan";
-      /**
-       * Rounds that hold both builds.
-       */
-      rounds: number;
-      /**
-       * Rounds planned.
-       */
-      planned: number;
-    }
-  | {
-      kind: "planned_looks";
-      /**
-       * Rounds hit.
-       */
-      round: number;
-      /**
-       * Rounds planned.
-       */
-      planned: number;
-      /**
-       * Whether the last of them is only begun.
-       */
-      is_unfinished: boolean;
-      /**
-       * Whether anybody looked before the last of them.
-       */
-      looked: boolean;
-    }
-  | {
-      kind: "no_swing_or_strike";
-      /**
-       * Whether the speed of the club was measured.
-       */
-      club_speed: boolean;
-      /**
-       * Whether the place of the strike was measured.
-       */
-      strike: boolean;
-    }
-  | { kind: "averages_only" };
+export type Seen = { "kind": "order",
+/**
+ * As the analysis took it.
+ */
+order: Order,
+/**
+ * Rounds that hold both builds.
+ */
+rounds: number,
+/**
+ * The one of the two that was hit first in every round.
+ */
+always_first: number | null, } | { "kind": "not_compared",
+/**
+ * Rounds that hold both builds.
+ */
+rounds: number, } | { "kind": "odd_value",
+/**
+ * Its shot, from 0; null for an average.
+ */
+shot: number | null,
+/**
+ * Index of the build.
+ */
+build: number,
+/**
+ * The measure.
+ */
+measure: MeasureId,
+/**
+ * The value.
+ */
+value: number,
+/**
+ * Why it is asked about.
+ */
+because: Odd,
+/**
+ * How many more values of this measure are like it.
+ */
+others: number, } | { "kind": "moved",
+/**
+ * Index of the build.
+ */
+build: number,
+/**
+ * What stood before the change, and what after it.
+ */
+names: [string, string],
+/**
+ * Its average before.
+ */
+before: number,
+/**
+ * Its average after.
+ */
+after: number,
+/**
+ * After − before: the interval that decided.
+ */
+change: Interval, } | { "kind": "learning",
+/**
+ * Index of the build that gained.
+ */
+build: number,
+/**
+ * Index of the other.
+ */
+other: number,
+/**
+ * Whether that is the baseline, on which warming up may have fallen.
+ */
+is_the_baseline: boolean,
+/**
+ * How much it made up since its first shot, in the measure's unit.
+ */
+gained: number,
+/**
+ * Whether that may be off by so much that only its least is told.
+ */
+is_rough: boolean,
+/**
+ * Lower end of its interval.
+ */
+low: number,
+/**
+ * Upper end of it.
+ */
+high: number,
+/**
+ * Where it stands to the other once nothing is left to learn.
+ */
+then: number,
+/**
+ * The interval of that.
+ */
+then_range: Interval, } | { "kind": "long_turns",
+/**
+ * Shots of the longest turn.
+ */
+longest: number, } | { "kind": "in_streaks",
+/**
+ * Of what a shot is off by, the share that goes on in the next, 0.5 to 0.8.
+ */
+memory: number,
+/**
+ * The interval's width over what it would be with what is usual.
+ */
+widened: number, } | { "kind": "cold_start",
+/**
+ * Index of the build that was hit cold.
+ */
+build: number,
+/**
+ * Its shots before any other build was touched.
+ */
+shots: number,
+/**
+ * Head start that ordinary warming up gives the other build, in the unit of the measure asked for.
+ */
+head_start: number | null,
+/**
+ * What the answer allows for it.
+ */
+allowed: AllowedFor, } | { "kind": "unequal_counts",
+/**
+ * Build with fewer shots.
+ */
+fewer: number,
+/**
+ * Its shots.
+ */
+few: number,
+/**
+ * Build with more shots.
+ */
+more: number,
+/**
+ * Its shots.
+ */
+many: number, } | { "kind": "drift",
+/**
+ * Change from the first shot to the last, in the measure's unit.
+ */
+change: number,
+/**
+ * Lower end of its interval.
+ */
+low: number,
+/**
+ * Upper end of it.
+ */
+high: number,
+/**
+ * How the builds share it.
+ */
+shared: DriftShared,
+/**
+ * Which way it pushes the gap, where they do not share it and one of them was hit later.
+ */
+pushes?: Pushes, } | { "kind": "numbers_missing",
+/**
+ * How many are missing.
+ */
+missing: number,
+/**
+ * The first missing number.
+ */
+first: number, } | { "kind": "summary_disagrees",
+/**
+ * Index of the build.
+ */
+build: number,
+/**
+ * The measure.
+ */
+measure: MeasureId,
+/**
+ * The average as printed.
+ */
+printed: number,
+/**
+ * The average of the shots.
+ */
+of_shots: number,
+/**
+ * Number of shots that were read.
+ */
+n: number,
+/**
+ * Number of shots the source claims.
+ */
+claimed: number | null, } | { "kind": "left_out",
+/**
+ * How many of how many, by build index.
+ */
+by_build: Array<PartOf>, } | { "kind": "far_shots",
+/**
+ * How many, of both builds.
+ */
+count: number,
+/**
+ * Index of the build with the most of them.
+ */
+build: number,
+/**
+ * How many of them are of the other build.
+ */
+others: number,
+/**
+ * Index of the other build.
+ */
+other: number,
+/**
+ * Whether the typical shot, which they hardly move, is told of these two.
+ */
+typical_told: boolean, } | { "kind": "few_shots_decide",
+/**
+ * How many.
+ */
+shots: number,
+/**
+ * Rounds of a plan that are still to be hit; null without a plan, and at its end.
+ */
+rounds_to_go: number | null, } | { "kind": "not_fixed" } | { "kind": "fixed_not_said" } | { "kind": "not_of_the_plan",
+/**
+ * Rounds that hold both builds.
+ */
+rounds: number,
+/**
+ * Rounds planned.
+ */
+planned: number, } | { "kind": "planned_looks",
+/**
+ * Rounds hit.
+ */
+round: number,
+/**
+ * Rounds planned.
+ */
+planned: number,
+/**
+ * Whether the last of them is only begun.
+ */
+is_unfinished: boolean,
+/**
+ * Whether anybody looked before the last of them.
+ */
+looked: boolean, } | { "kind": "no_swing_or_strike",
+/**
+ * Whether the speed of the club was measured.
+ */
+club_speed: boolean,
+/**
+ * Whether the place of the strike was measured.
+ */
+strike: boolean, } | { "kind": "averages_only" };
 
 /**
  * A session as plain data.
@@ -4680,39 +4442,39 @@ export type Session = {
   /**
    * In order of first appearance.
    */
-  builds: Array<Build>;
+  builds: Array<Build>,
   /**
    * Measure ids present.
    */
-  measures: Array<MeasureId>;
+  measures: Array<MeasureId>,
   /**
    * Measures outside the trade's list.
    */
-  custom: Array<CustomMeasure>;
+  custom: Array<CustomMeasure>,
   /**
    * In the order hit.
    */
-  shots: Array<Shot>;
+  shots: Array<Shot>,
   /**
    * The same as columns, in the place of `shots`.
    */
-  columns?: Columns;
+  columns?: Columns,
   /**
    * Averages.
    */
-  summaries: Array<Summary>;
+  summaries: Array<Summary>,
   /**
    * How builds and time lie.
    */
-  order: Order;
+  order: Order,
   /**
    * What else changed during the session.
    */
-  second?: SecondFactor;
+  second?: SecondFactor,
   /**
    * The weather.
    */
-  weather?: Conditions;
+  weather?: Conditions,
 };
 
 /**
@@ -4722,42 +4484,33 @@ export type SetAside = {
   /**
    * Of the baseline.
    */
-  baseline: PartOf;
+  baseline: PartOf,
   /**
    * Of the candidate.
    */
-  candidate: PartOf;
+  candidate: PartOf,
   /**
    * Values of this measure among them that cannot be, and count in neither answer.
    */
-  slips: number;
+  slips: number,
   /**
    * What every shot decides.
    */
-  with_all: Decision;
+  with_all: Decision,
   /**
    * What the others decide.
    */
-  without: Decision;
+  without: Decision,
   /**
    * Size and uncertainty from the others; absent where nothing can be estimated.
    */
-  estimate_without?: Estimate;
+  estimate_without?: Estimate,
 };
 
 /**
  * What the golfer can say to a doubt.
  */
-export type Settled =
-  | "right"
-  | "leave_out"
-  | "one_club"
-  | "second"
-  | "count"
-  | { unit: string }
-  | { measure: MeasureId }
-  | { column: number }
-  | { reason: string };
+export type Settled = "right" | "leave_out" | "one_club" | "second" | "count" | { "unit": string } | { "measure": MeasureId } | { "column": number } | { "reason": string };
 
 /**
  * What [`share`] is asked.
@@ -4766,19 +4519,19 @@ export type ShareRequest = {
   /**
    * The shots.
    */
-  session: Session;
+  session: Session,
   /**
    * What is asked of them.
    */
-  question: Question;
+  question: Question,
   /**
    * How it was looked at; may be left out.
    */
-  view?: View;
+  view?: View,
   /**
    * Where the page stands that opens links, without a fragment: `https://example.org/club/`.
    */
-  address: string;
+  address: string,
 };
 
 /**
@@ -4788,23 +4541,23 @@ export type Shared = {
   /**
    * The address that holds the session; null when the session is too large for any.
    */
-  link: string | null;
+  link: string | null,
   /**
    * Whether forums and messengers commonly let an address of that length pass.
    */
-  fits_forums: boolean;
+  fits_forums: boolean,
   /**
    * The answer as text.
    */
-  words: PasteWords;
+  words: PasteWords,
   /**
    * The answer as lines of a picture.
    */
-  card: CardWords;
+  card: CardWords,
   /**
    * The report as a file.
    */
-  file: ReportFile;
+  file: ReportFile,
 };
 
 /**
@@ -4814,15 +4567,15 @@ export type SharedPlan = {
   /**
    * The plan, to ask `plan` for.
    */
-  plan: PlanRequest;
+  plan: PlanRequest,
   /**
    * Measures to write down for each shot.
    */
-  record: Array<MeasureId>;
+  record: Array<MeasureId>,
   /**
    * What is worth knowing about the link.
    */
-  notices: Array<LinkNotice>;
+  notices: Array<LinkNotice>,
 };
 
 /**
@@ -4832,31 +4585,31 @@ export type Shot = {
   /**
    * Index into the session's builds.
    */
-  build: number;
+  build: number,
   /**
    * The pass through the builds, from 1.
    */
-  round: number | null;
+  round: number | null,
   /**
    * The shot's own number.
    */
-  number: number | null;
+  number: number | null,
   /**
    * Canonical units; null where nothing was read.
    */
-  values: { [key in MeasureId]: number | null };
+  values: { [key in MeasureId]: number | null },
   /**
    * Why it was set aside, null when it counts.
    */
-  left_out: string | null;
+  left_out: string | null,
   /**
    * What the golfer noted of it, such as `mishit`; it counts all the same.
    */
-  note?: string;
+  note?: string,
   /**
    * Index into the values of the session's second factor.
    */
-  second?: number;
+  second?: number,
 };
 
 /**
@@ -4871,11 +4624,11 @@ export type ShownLimits = {
   /**
    * Fewest.
    */
-  fewest: number;
+  fewest: number,
   /**
    * Most: no build can show more shots than it has.
    */
-  most: number;
+  most: number,
 };
 
 /**
@@ -4885,15 +4638,15 @@ export type Span = {
   /**
    * Candidate − baseline.
    */
-  value: number;
+  value: number,
   /**
    * Lower end.
    */
-  low: number;
+  low: number,
   /**
    * Upper end.
    */
-  high: number;
+  high: number,
 };
 
 /**
@@ -4903,39 +4656,39 @@ export type SpeedGroup = {
   /**
    * What of it is named, and drawn.
    */
-  gain: Gain;
+  gain: Gain,
   /**
    * Sentences.
    */
-  words: GroupWords;
+  words: GroupWords,
   /**
    * Index of the build; null for the golfer's best third of all shots.
    */
-  build: number | null;
+  build: number | null,
   /**
    * Shots in it.
    */
-  n: number;
+  n: number,
   /**
    * Average launch.
    */
-  launch: Launch;
+  launch: Launch,
   /**
    * Average carry as measured, yd.
    */
-  carry: number;
+  carry: number,
   /**
    * The best launch at its own spin.
    */
-  best_launch: Improvement;
+  best_launch: Improvement,
   /**
    * The best spin at its own launch.
    */
-  best_spin: Improvement;
+  best_spin: Improvement,
   /**
    * The best of the window.
    */
-  best: BestBand;
+  best: BestBand,
 };
 
 /**
@@ -4950,19 +4703,19 @@ export type SpinSource = {
   /**
    * In words.
    */
-  words: string;
+  words: string,
   /**
    * What is explained: `spin_rate` or `spin_axis`.
    */
-  of: MeasureId;
+  of: MeasureId,
   /**
    * By what.
    */
-  from: MeasureId;
+  from: MeasureId,
   /**
    * Candidate − baseline, with the error of the picture of impact in it.
    */
-  effect: Span;
+  effect: Span,
 };
 
 /**
@@ -4972,11 +4725,11 @@ export type Spot = {
   /**
    * Right of the target line, yd.
    */
-  offline: number;
+  offline: number,
   /**
    * From the tee, yd.
    */
-  carry: number;
+  carry: number,
 };
 
 /**
@@ -4992,18 +4745,16 @@ export type Statistic = "mean" | "median" | "deviation" | "low" | "high" | "rang
 /**
  * How it was decided when to stop.
  */
-export type Stopping =
-  | StoppingWord
-  | {
-      /**
-       * The largest number of rounds, fixed before the first shot.
-       */
-      planned_rounds: number;
-      /**
-       * The looks taken so far.
-       */
-      looked_after: LookedAfter;
-    };
+export type Stopping = StoppingWord | {
+  /**
+   * The largest number of rounds, fixed before the first shot.
+   */
+  planned_rounds: number,
+  /**
+   * The looks taken so far.
+   */
+  looked_after: LookedAfter,
+};
 
 /**
  * Plain stopping rules, without a plan.
@@ -5017,23 +4768,23 @@ export type Summary = {
   /**
    * Index into [`Session::builds`].
    */
-  build: number;
+  build: number,
   /**
    * Number of shots behind the averages, `None` when not said.
    */
-  n: number | null;
+  n: number | null,
   /**
    * Which shots they stand for.
    */
-  of: SummaryOf;
+  of: SummaryOf,
   /**
    * By measure id.
    */
-  values: { [key in MeasureId]: SummaryValue };
+  values: { [key in MeasureId]: SummaryValue },
   /**
    * Line in the source where it stood, from 1; `None` when typed in.
    */
-  line: number | null;
+  line: number | null,
 };
 
 /**
@@ -5043,31 +4794,31 @@ export type SummaryGap = {
   /**
    * Line of the figure.
    */
-  line: number;
+  line: number,
   /**
    * Index of the build, null when the figure stands for all shots.
    */
-  build: number | null;
+  build: number | null,
   /**
    * The measure, null for a number of shots.
    */
-  measure: MeasureId | null;
+  measure: MeasureId | null,
   /**
    * Which figure.
    */
-  statistic: Statistic;
+  statistic: Statistic,
   /**
    * As the file has it, in the canonical unit.
    */
-  printed: number;
+  printed: number,
   /**
    * As the rows give it.
    */
-  from_rows: number;
+  from_rows: number,
   /**
    * The number of shots it was worked out from.
    */
-  n: number;
+  n: number,
 };
 
 /**
@@ -5082,19 +4833,19 @@ export type SummaryValue = {
   /**
    * Average, in the measure's canonical unit.
    */
-  mean: number | null;
+  mean: number | null,
   /**
    * Standard deviation.
    */
-  sd: number | null;
+  sd: number | null,
   /**
    * Smallest value.
    */
-  low: number | null;
+  low: number | null,
   /**
    * Largest value.
    */
-  high: number | null;
+  high: number | null,
 };
 
 /**
@@ -5109,11 +4860,11 @@ export type Tens = {
   /**
    * The least, 0 to 10.
    */
-  low: number;
+  low: number,
   /**
    * The most, 0 to 10.
    */
-  high: number;
+  high: number,
 };
 
 /**
@@ -5123,31 +4874,31 @@ export type TextbookTest = {
   /**
    * Candidate − baseline.
    */
-  diff: number;
+  diff: number,
   /**
    * Standard error.
    */
-  se: number;
+  se: number,
   /**
    * diff / se.
    */
-  t: number;
+  t: number,
   /**
    * Degrees of freedom.
    */
-  df: number;
+  df: number,
   /**
    * Two-sided.
    */
-  p: number;
+  p: number,
   /**
    * Lower end of the 95 % interval.
    */
-  low: number;
+  low: number,
   /**
    * Upper end of it.
    */
-  high: number;
+  high: number,
 };
 
 /**
@@ -5157,19 +4908,19 @@ export type ToRecord = {
   /**
    * The measure.
    */
-  measure: MeasureId;
+  measure: MeasureId,
   /**
    * Its name.
    */
-  name: string;
+  name: string,
   /**
    * Why it is worth the trouble.
    */
-  why: string;
+  why: string,
   /**
    * Whether there is no answer without it.
    */
-  needed: boolean;
+  needed: boolean,
 };
 
 /**
@@ -5179,31 +4930,31 @@ export type TogetherPair = {
   /**
    * Index of the candidate in the first session; one that only later sessions hold counts on from there.
    */
-  candidate: number;
+  candidate: number,
   /**
    * Its name.
    */
-  name: string;
+  name: string,
   /**
    * Every session.
    */
-  days: Array<Day>;
+  days: Array<Day>,
   /**
    * Null with fewer than two usable days.
    */
-  combined: CombinedDays | null;
+  combined: CombinedDays | null,
   /**
    * What was decided; null as `combined`.
    */
-  decision: Decision | null;
+  decision: Decision | null,
   /**
    * The answer in one sentence.
    */
-  headline: string;
+  headline: string,
   /**
    * What is assumed of days, how far apart these lie, and what one more would add.
    */
-  detail: string;
+  detail: string,
 };
 
 /**
@@ -5213,11 +4964,11 @@ export type TogetherRequest = {
   /**
    * The sessions, in any order; builds and measures are those of the first.
    */
-  sessions: Array<Session>;
+  sessions: Array<Session>,
   /**
    * What is asked, with the builds of the first session.
    */
-  question: Question;
+  question: Question,
 };
 
 /**
@@ -5227,23 +4978,23 @@ export type TrustFinding = {
   /**
    * What was seen, with its numbers.
    */
-  seen: Seen;
+  seen: Seen,
   /**
    * How much it speaks against the session.
    */
-  weight: Weight;
+  weight: Weight,
   /**
    * What was seen, in words.
    */
-  what: string;
+  what: string,
   /**
    * Why it matters, in the measure's own unit where that is known.
    */
-  why: string;
+  why: string,
   /**
    * What to do about it.
    */
-  next: string;
+  next: string,
 };
 
 /**
@@ -5253,15 +5004,15 @@ export type Turn = {
   /**
    * Index of the build.
    */
-  build: number;
+  build: number,
   /**
    * The pass through the builds, from 1.
    */
-  round: number;
+  round: number,
   /**
    * Shots of the set.
    */
-  shots: number;
+  shots: number,
 };
 
 /**
@@ -5271,15 +5022,15 @@ export type Typical = {
   /**
    * The figures; null where nothing is said of it.
    */
-  facts: TypicalFacts | null;
+  facts: TypicalFacts | null,
   /**
    * Why nothing is said of it; null where something is.
    */
-  why: NoTypical | null;
+  why: NoTypical | null,
   /**
    * Sentences.
    */
-  words: TypicalWords;
+  words: TypicalWords,
 };
 
 /**
@@ -5289,15 +5040,15 @@ export type TypicalEstimate = {
   /**
    * The gap.
    */
-  value: number;
+  value: number,
   /**
    * The interval that decided.
    */
-  decided_by: Interval;
+  decided_by: Interval,
   /**
    * Part of its half-width that stands for warming up and tiring.
    */
-  order_allowance: number;
+  order_allowance: number,
 };
 
 /**
@@ -5307,44 +5058,44 @@ export type TypicalFacts = {
   /**
    * Index of the baseline.
    */
-  baseline: number;
+  baseline: number,
   /**
    * Index of the candidate.
    */
-  candidate: number;
+  candidate: number,
   /**
    * The measure.
    */
-  measure: MeasureId;
+  measure: MeasureId,
   /**
    * Unit of every gap here.
    */
-  unit: string;
+  unit: string,
   /**
    * What was decided of the typical shots.
    */
-  decision: Decision;
+  decision: Decision,
   /**
    * Whether they cannot be told apart because the interval is wider than the measure can plausibly differ by.
    */
-  says_next_to_nothing: boolean;
+  says_next_to_nothing: boolean,
   /**
    * How large and how sure.
    */
-  estimate: TypicalEstimate;
+  estimate: TypicalEstimate,
   /**
    * How it stands to the answer.
    */
-  beside: Beside;
+  beside: Beside,
   /**
    * Whether part of a gap that only the averages show may lie in the bad shots: it matters, or may, and the shorter club was
    * mishit more often by more than luck.
    */
-  in_the_bad_shots: boolean;
+  in_the_bad_shots: boolean,
   /**
    * Mishits, where more is wanted of the measure; null elsewhere.
    */
-  mishits: Mishits | null;
+  mishits: Mishits | null,
 };
 
 /**
@@ -5354,19 +5105,19 @@ export type TypicalWords = {
   /**
    * What was decided of it.
    */
-  headline: string;
+  headline: string,
   /**
    * How it stands to the average, where they do not say the same.
    */
-  beside: string;
+  beside: string,
   /**
    * How often each club was mishit.
    */
-  mishits: string;
+  mishits: string,
   /**
    * What else belongs to it, and why nothing is said.
    */
-  note: string;
+  note: string,
 };
 
 /**
@@ -5386,11 +5137,11 @@ export type UnitStory = {
   /**
    * What the ball speed would be in; null for as read.
    */
-  speed: SpeedUnit | null;
+  speed: SpeedUnit | null,
   /**
    * What the carry would be in; null for as read.
    */
-  carry: CarryUnit | null;
+  carry: CarryUnit | null,
 };
 
 /**
@@ -5400,19 +5151,19 @@ export type Unpacked = {
   /**
    * The shots.
    */
-  session: Session;
+  session: Session,
   /**
    * What the sender asked of them.
    */
-  question: Question;
+  question: Question,
   /**
    * How the sender looked at it.
    */
-  view: View;
+  view: View,
   /**
    * What is worth knowing about the link.
    */
-  notices: Array<LinkNotice>;
+  notices: Array<LinkNotice>,
 };
 
 /**
@@ -5422,15 +5173,15 @@ export type UsualFor = {
   /**
    * Another shaft in the same head.
    */
-  shaft: number;
+  shaft: number,
   /**
    * Another head.
    */
-  head: number;
+  head: number,
   /**
    * A new club against an old one.
    */
-  old_club: number;
+  old_club: number,
 };
 
 /**
@@ -5440,7 +5191,7 @@ export type View = {
   /**
    * A line that the sender gave along: a name, a day, a place.
    */
-  note?: string;
+  note?: string,
 };
 
 /**
@@ -5450,23 +5201,23 @@ export type Way = {
   /**
    * Which shots it counts: `every shot`.
    */
-  name: string;
+  name: string,
   /**
    * The difference.
    */
-  value: number;
+  value: number,
   /**
    * The interval that decided it.
    */
-  interval: Interval;
+  interval: Interval,
   /**
    * Part of each half-width that stands for warming up and tiring.
    */
-  allowance: number;
+  allowance: number,
   /**
    * The same as texts.
    */
-  printed: Printed;
+  printed: Printed,
 };
 
 /**
@@ -5477,19 +5228,7 @@ export type Weight = "serious" | "note" | "good";
 /**
  * Why there is no plain answer.
  */
-export type Why =
-  | "no_shots"
-  | "one_build"
-  | "too_few_shots"
-  | "not_measured"
-  | "counts_missing"
-  | "only_the_best"
-  | "spread_missing"
-  | "only_averages"
-  | "no_scatter"
-  | "no_scatter_in_rounds"
-  | "depends_on_left_out"
-  | "order_not_allowed_for";
+export type Why = "no_shots" | "one_build" | "too_few_shots" | "not_measured" | "counts_missing" | "only_the_best" | "spread_missing" | "only_averages" | "no_scatter" | "no_scatter_in_rounds" | "depends_on_left_out" | "order_not_allowed_for";
 
 /**
  * Sentences for the golfer.
@@ -5498,25 +5237,25 @@ export type Words = {
   /**
    * The answer in one sentence.
    */
-  headline: string;
+  headline: string,
   /**
    * The same in a few words, for a list of measures.
    */
-  line: string;
+  line: string,
   /**
    * How large, how sure, from how many shots.
    */
-  detail: string;
+  detail: string,
   /**
    * What to do, or what would settle it.
    */
-  next: string;
+  next: string,
   /**
    * Of `detail` the sentence that is not to be missed: what a small screen shows.
    */
-  lead: string;
+  lead: string,
   /**
    * Of `next` the step itself: what a small screen shows.
    */
-  step: string;
+  step: string,
 };

@@ -110,6 +110,6 @@ mod tests {
     #[test]
     fn a_missing_figure_is_said() {
         let missing = markdown(&serde_json::json!({"performance": 99})).unwrap_err();
-        assert_eq!(missing.to_string(), "accessibility");
+        assert_eq!(missing.to_string(), "performance_start");
     }
 }
