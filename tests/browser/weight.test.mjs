@@ -10,7 +10,7 @@ import { browser, phone, siteUrl } from "./harness.mjs";
 import { answer } from "./steps.mjs";
 
 /** The budgets of `cargo xtask sizes`; what browsers fetch by themselves and an example's own shots come on top. */
-const MOST = { pasted: 228_000, link: 232_000 };
+const MOST = { pasted: 234_000, link: 235_000 };
 const BESIDES = 6_000;
 
 const LINK = JSON.parse(readFileSync(new URL("../links/in-turn-yards.json", import.meta.url), "utf8")).link;
